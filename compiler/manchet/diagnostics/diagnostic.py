@@ -1,0 +1,48 @@
+"""One mistake (or remark) about a file: what is wrong, where, and what to type instead."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+
+class Severity(Enum):
+    """An error cannot be true and stops the sheet; a warning or a note is craft and does not."""
+
+    ERROR = "error"
+    WARNING = "warning"
+    NOTE = "note"
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class Place:
+    """A stretch of one line of a file. Lines and columns count from 1, in code points; the end is exclusive."""
+
+    path: str
+    line: int
+    column: int
+    end_line: int
+    end_column: int
+    text: str = field(default="", compare=False)
+    """The whole line as written, so that a report can quote it without opening the file again."""
+
+
+@dataclass(frozen=True, slots=True)
+class Related:
+    """A second place that belongs to the same mistake, and a few words on why."""
+
+    place: Place
+    message: str
+
+
+@dataclass(frozen=True, slots=True)
+class Diagnostic:
+    """A report. `message` is lower case, names the actual values and stands alone; `help` says what to type."""
+
+    name: str
+    """The stable name of the mistake (`salt-missing`), a key of the catalogue."""
+    severity: Severity
+    message: str
+    place: Place
+    help: str = ""
+    related: tuple[Related, ...] = ()

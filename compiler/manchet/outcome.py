@@ -1,0 +1,18 @@
+"""What every pass gives back: a value and the mistakes found on the way to it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Generic, TypeVar
+
+from manchet.diagnostics.diagnostic import Diagnostic
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True)
+class Outcome(Generic[T]):
+    """The sound part of the work, and a report for each part that was not sound."""
+
+    value: T
+    diagnostics: tuple[Diagnostic, ...] = ()

@@ -1,0 +1,499 @@
+"""What one line of a file says, before any name in it is looked up.
+
+A node holds offsets into its line's body, never into the file, so that equal lines share one parse.
+`Entry` ties a node to its line and to the lines that stand one step deeper.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from manchet.source.text import Line
+
+
+@dataclass(frozen=True, slots=True)
+class Word:
+    """A name or a word as written (quotes taken off, inner space folded) and where it stands in the body."""
+
+    text: str
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """A figure with its unit, as written: `76 %`, `12-15 h`, `1 lb 4 oz`, `at least 24 h`.
+
+    `unit` is a key of `quantities.units.UNITS`; a compound is summed in its smaller unit. `low` equals
+    `high` for a single figure; `at least` has no `high`, `at most` no `low`. A bare number has unit "".
+    """
+
+    low: Fraction | None
+    high: Fraction | None
+    unit: str
+    start: int
+    end: int
+
+
+# ---- headings -------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class BlockHead:
+    """`formula NAME`, `preparation NAME`, `larder NAME`, `kitchen NAME` (column 0)."""
+
+    word: str
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class ReservedHead:
+    """`assembly`, `plan`, `bake log`, `variant`, `swap`: words kept for later; what stands under them is unread."""
+
+    word: Word
+
+
+@dataclass(frozen=True, slots=True)
+class StageHead:
+    """`levain sour with 22% of all flour`, `soaker seeds`, `stage butter block`, `dough`, `poolish`.
+
+    `word` is the kind of stage as written in the vocabulary; `name` is None where none is given.
+    `share` is per cent of all flour.
+    """
+
+    word: Word
+    name: Word | None
+    share: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class OverallHead:
+    """`overall`"""
+
+
+@dataclass(frozen=True, slots=True)
+class BranchHead:
+    """`for the rolls`: its steps stand one deeper."""
+
+    noun: Word
+
+
+# ---- head lines -----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class About:
+    text: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Kind:
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Makes:
+    """`makes 14 loaves at 900 g dough`, `makes 12 loaves in long tin`, `makes 20 kg dough`.
+
+    `state` is "dough", "baked" or "" (in a tin). `count` and `noun` are None for a bare weight.
+    """
+
+    count: Amount | None
+    noun: Word | None
+    weight: Amount | None
+    state: str
+    tin: Word | None
+
+
+@dataclass(frozen=True, slots=True)
+class FromFlour:
+    """`from 10 kg flour`"""
+
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class Loss:
+    """`dough loss 2%` or `bake loss 13%`; `which` is "dough" or "bake"."""
+
+    which: str
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class PercentagesOfDoughFlour:
+    """`percentages of dough flour`"""
+
+
+@dataclass(frozen=True, slots=True)
+class Status:
+    """`status trial`, `status approved 2026-11-14 by NAME`"""
+
+    word: Word
+    date: Word | None
+    by: Word | None
+
+
+@dataclass(frozen=True, slots=True)
+class Allow:
+    """`allow NAME because "…"`, in a kitchen `always allow NAME because "…"`."""
+
+    name: Word
+    because: Word
+    always: bool
+
+
+# ---- materials ------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Material:
+    """`NAME AMOUNT` with what may follow it.
+
+    `basis` is "", "all flour", "what is soaked" or "the dough". `booking` is "" , "apart" or "as" (then
+    `counted_as` names a flour). `flour` is True for `counted as flour`, False for `not counted as flour`.
+    """
+
+    name: Word
+    amount: Amount
+    basis: str = ""
+    at: Amount | None = None
+    booking: str = ""
+    counted_as: Word | None = None
+    flour: bool | None = None
+    to_taste: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class TakeAll:
+    """`all of the X`"""
+
+    name: Word
+    at: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class TakeLeft:
+    """`what is left of the X`"""
+
+    name: Word
+    at: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class EverythingElse:
+    """`everything else`"""
+
+    at: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BareName:
+    """A line that is only a name: a stage, all of it."""
+
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """One item of a `hold back` or `add` list; with an amount, that much of it."""
+
+    name: Word
+    amount: Amount | None = None
+    basis: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HoldBack:
+    items: tuple[Part, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Add:
+    """`add X and Y in 2 additions`, `add water as needed`, `add water up to 4%`."""
+
+    items: tuple[Part, ...]
+    additions: int | None = None
+    as_needed: bool = False
+    up_to: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Return:
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Keep:
+    """`keep 60 g as X`, `keep what is left as X`, `keep enough as X`; `how` is "amount", "left" or "enough"."""
+
+    how: str
+    amount: Amount | None
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class DiscardLeft:
+    """`discard what is left`"""
+
+
+@dataclass(frozen=True, slots=True)
+class TopUp:
+    """`top up with water`"""
+
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class LockIn:
+    """`lock in butter block`"""
+
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class MadeForEachMix:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class StartFromNothing:
+    pass
+
+
+@dataclass(frozen=True, slots=True)
+class GoodFor:
+    """`good for 3 d at 4 C`"""
+
+    time: Amount
+    at: Amount | None
+
+
+# ---- steps and their clauses ----------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Time:
+    """`12-15 h`, `20 s each`, `60-75 s a side`; `per` is "", "each" or "side"."""
+
+    amount: Amount
+    per: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Turns:
+    """`700-800 turns`"""
+
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class At:
+    """What surrounds the thing: `at 250 C`, `at 260 C floor`; `where` is "", floor, air, top, bottom or fan."""
+
+    amount: Amount
+    where: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Ramp:
+    """`falling to 200 C`, `rising to 95 C`; `way` is "falling" or "rising"."""
+
+    way: str
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class To:
+    """What the thing itself reaches; `what` is temperature, core, length, pH, volume or below rim.
+
+    pH and volume amounts have unit "".
+    """
+
+    what: str
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class MayWait:
+    time: Amount
+    at: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Prose:
+    """Words for people; `what` is until, if late, why, note, picture, how (score, cut, slice) or do."""
+
+    what: str
+    text: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Where:
+    """`in fridge`, `on oven floor`, `into tins`, `under cloth`."""
+
+    preposition: str
+    place: Word
+
+
+@dataclass(frozen=True, slots=True)
+class As:
+    """`shape as wreath`"""
+
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Manner:
+    """slow, fast, covered, uncovered, round, long, oval, flat, seam up, seam down, in three, in four,
+    by hand, hands-on, waiting, optional, or `speed N` (then `word` is "speed" and `number` N)."""
+
+    word: str
+    number: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Steam:
+    """`steam`, `steam 10 s`, `steam 200 ml`."""
+
+    amount: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Vent:
+    open: bool
+    after: Amount | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Lid:
+    on: bool
+
+
+@dataclass(frozen=True, slots=True)
+class TurnAfter:
+    time: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class Within:
+    """Work inside a wait: `with 4 folds every 30 min`, `with a fold after 45 min`.
+
+    `work` is fold, turn or stir. Exactly one of `every` and `after` is set; with `after`, `count` is 1.
+    """
+
+    work: str
+    count: int
+    every: Amount | None
+    after: Amount | None
+
+
+@dataclass(frozen=True, slots=True)
+class AtATime:
+    """`6 at a time`"""
+
+    count: int
+
+
+@dataclass(frozen=True, slots=True)
+class Loses:
+    amount: Amount
+
+
+@dataclass(frozen=True, slots=True)
+class Applied:
+    """Something that touches the bread but is no dough: `with egg wash 6 g each`, `tins with oil 3 g each`.
+
+    `per` is "each" or "all". `amount` and `per` are None and "" where the file forgot them.
+    """
+
+    name: Word
+    amount: Amount | None
+    per: str
+    onto: str = ""
+    """For `grease`: tins or trays."""
+
+
+Clause = (
+    Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | Steam | Vent | Lid | TurnAfter
+    | Within | AtATime | Loses | Applied
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """A verb and its clauses. `verb` is a canonical verb of the vocabulary (`fill with` is `fill`)."""
+
+    verb: Word
+    clauses: tuple[Clause, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ClauseLine:
+    """Clauses on a line of their own, one step deeper than the line they belong to."""
+
+    clauses: tuple[Clause, ...]
+
+
+# ---- larder ---------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class EntryName:
+    """The name of a larder entry, or of a thing in a kitchen that begins with none of the kitchen's words."""
+
+    name: Word
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """A line of a larder or kitchen entry: a key of the vocabulary, and what follows it.
+
+    `key` is canonical (`class`, `also called`, `per 100 g`, `made of`, `gives its water`, `counts as flour`,
+    `not counted as flour`, `allergens`, `no allergens`, `may contain`, `density`, `whole`, `kept at`, `good for`,
+    `price`, `source`, `could be`; `air`, `flour`, `tap`, `hands`, `measures`, `yeast`, `words`, `mixer`, `oven`,
+    `prover`, `fridge`, `freezer`, `bench`, `tin`, `tray`, `basket`, `couche`, `scale`, `griddle`, `pot`, `takes`,
+    `slow`, `fast`, `warms`, `heat`, `hottest`, `holds`, `recovers`, `heats in`, `steam`, `keeps`, `volume`,
+    `count`, `reads`, `up to`, …). `names` are the words or list items after it, `amounts` the figures, in order.
+    """
+
+    key: str
+    names: tuple[Word, ...] = ()
+    amounts: tuple[Amount, ...] = ()
+
+
+Node = (
+    BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
+    | About | Kind | Makes | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
+    | Material | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | Keep | DiscardLeft
+    | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor
+    | Step | ClauseLine | EntryName | Setting
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """A line that could not be read. `guess` says what it may have been, so that later checks hold back:
+    "material", "step", "heading" or "line"; `name` is the best guess at its name, or None."""
+
+    guess: str
+    name: Word | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A line that says something, and the lines under it."""
+
+    line: Line
+    node: Node | Unread
+    children: tuple[Entry, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class File:
+    """A whole file: every line of it (layout and comments kept), and the tree of those that say something."""
+
+    path: str
+    lines: tuple[Line, ...]
+    entries: tuple[Entry, ...]
