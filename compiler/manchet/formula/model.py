@@ -1,0 +1,369 @@
+"""A formula as the trade looks at it: materials (what is weighed), stages (where it is mixed), steps (what is done).
+
+Two values, one made from the other:
+
+* `Formula`: names bound, percentages resolved to exact shares, not yet of any size.
+* `Batch`: the same for a wanted amount of flour, every weight in exact grams.
+
+Shares are grams per gram of all flour; masses are grams; times seconds; temperatures degrees Celsius; all `Fraction`.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Place
+from manchet.larder.ingredient import Ingredient
+
+
+class Way(Enum):
+    """The three ways of writing a formula."""
+
+    OVERALL = "overall"
+    BY_WEIGHT = "by weight"
+    DOUGH_FLOUR = "percentages of dough flour"
+
+
+class Booking(Enum):
+    """How a culture stands in the formula."""
+
+    COUNTED = "counted"
+    """Its flour and water are part of `overall`."""
+    APART = "counted apart"
+    """A line of its own, not split."""
+    RETURNED = "returned"
+    """The weight that came in goes back to the pot."""
+    NONE = ""
+    """Not a culture."""
+
+
+class Work(Enum):
+    HANDS = "hands-on"
+    WAITING = "waiting"
+    MACHINE = "machine"
+
+
+# ---- steps ----------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Range:
+    """From `low` to `high`; equal for a single figure. None is an open end (`at least`, `at most`)."""
+
+    low: Fraction | None
+    high: Fraction | None
+
+    @property
+    def likely(self) -> Fraction:
+        """The figure to plan with: the middle, or the end that is given."""
+        if self.low is None:
+            return self.high if self.high is not None else Fraction(0)
+        return self.low if self.high is None else (self.low + self.high) / 2
+
+
+@dataclass(frozen=True, slots=True)
+class Heat:
+    """Degrees Celsius around a thing, and where they are measured ("", floor, air, top, bottom, fan)."""
+
+    celsius: Range
+    where: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Reach:
+    """What the thing itself reaches. `what`: temperature, core (Celsius), length, below rim (mm), pH, volume (times)."""
+
+    what: str
+    value: Range
+
+
+@dataclass(frozen=True, slots=True)
+class Folds:
+    """`with 4 folds every 30 min`: `work` is fold, turn or stir; `seconds` lie between two, or before the only one."""
+
+    work: str
+    count: int
+    seconds: Fraction
+    every: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Wait:
+    """`may wait 4 h at 4 C`"""
+
+    seconds: Range
+    celsius: Range | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Applied:
+    """What touches the bread but is no dough: egg wash, dusting flour, grease, filling, lye.
+
+    `grams` is for one piece if `each`, else in all. `stage` is the key of a stage or preparation, else "".
+    """
+
+    name: str
+    ingredient: Ingredient | None
+    stage: str
+    grams: Fraction
+    each: bool
+    onto: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Goes:
+    """What an `add`, `lock in`, `return`, `keep` or `top up` step moves: the name, and how much of it.
+
+    `share` is grams per gram of all flour for this much; None where it follows from the balance.
+    """
+
+    name: str
+    share: Fraction | None = None
+    of_dough: Fraction | None = None
+    """Instead: this share of the dough that is divided (`hazelnuts 12% of the dough`)."""
+    by_feel: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One thing done. `verb` is a verb of the vocabulary or add, lock in, return, keep, discard, top up.
+
+    Every field but verb and work may be absent (None, "", ()).
+    """
+
+    verb: str
+    work: Work
+    place: Place
+    time: Range | None = None
+    per: str = ""
+    """"each": `time` is for one piece. "side": for one side."""
+    turns: Range | None = None
+    manner: tuple[str, ...] = ()
+    speed: int | None = None
+    heats: tuple[Heat, ...] = ()
+    ramp: tuple[str, Range] | None = None
+    reaches: tuple[Reach, ...] = ()
+    may_wait: Wait | None = None
+    if_late: str = ""
+    until: str = ""
+    why: str = ""
+    how: str = ""
+    """`score "two long cuts"`, `do "rub the seam"`."""
+    notes: tuple[str, ...] = ()
+    pictures: tuple[str, ...] = ()
+    where: tuple[str, str] | None = None
+    """Preposition and place."""
+    shape: str = ""
+    steam: bool = False
+    steam_seconds: Fraction | None = None
+    steam_millilitres: Fraction | None = None
+    vent: bool | None = None
+    vent_after: Fraction | None = None
+    lid: bool | None = None
+    turn_after: Fraction | None = None
+    folds: tuple[Folds, ...] = ()
+    at_a_time: int | None = None
+    loses: Fraction | None = None
+    """Share of what is in the vessel then."""
+    optional: bool = False
+    goes: tuple[Goes, ...] = ()
+    additions: int | None = None
+    applied: Applied | None = None
+
+
+# ---- the formula, of no size ----------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Portion:
+    """One line of a stage's weighing: an ingredient, or a stage used in it.
+
+    `share` is what the bread gets of it (keeps left out). `percent` is as the file says or as computed, of
+    `basis`: "stage flour", "all flour", "what is soaked", "dough flour" or "" (by weight).
+    """
+
+    name: str
+    ingredient: Ingredient | None
+    stage: str
+    """The key of the stage or preparation that is used, else ""."""
+    share: Fraction
+    percent: Fraction | None
+    basis: str
+    celsius: Fraction | None
+    booking: Booking
+    counted_as: str
+    """For a counted culture: the flour its flour is booked under, "" for the larder's own."""
+    is_flour: bool
+    to_taste: bool
+    held: bool
+    """Held back at the start and added by a later step."""
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Keep:
+    """`keep 60 g as X`: grams, on top of what the bread gets, fixed when the formula is resized.
+
+    `grams` is None for `keep what is left`, `keep enough` and `discard what is left` (then `name` is "" for discard).
+    """
+
+    grams: Fraction | None
+    name: str
+    how: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Stage:
+    """Where something is mixed. `key` is the name folded for comparison; the dough's key is "dough"."""
+
+    key: str
+    name: str
+    word: str
+    """The kind of stage: poolish, levain, sour, soaker, scald, stage, dough …"""
+    flour_share: Fraction | None
+    """Share of all flour weighed into it as the heading says (a fraction of 1), None where it says none."""
+    portions: tuple[Portion, ...]
+    steps: tuple[Step, ...]
+    keeps: tuple[Keep, ...]
+    into_share: Fraction
+    """All that is weighed into it, per gram of all flour (keeps left out)."""
+    out_share: Fraction
+    """What is left of it after its losses and what went back to the pot."""
+    returned_share: Fraction
+    for_each_mix: bool
+    shared: bool
+    """Stands in column 0 (or in another file) and is drawn on by several formulas."""
+    place: Place
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Branch:
+    """What a part of the divided dough goes on to be: its steps, and what is added to it per gram of dough."""
+
+    noun: str
+    steps: tuple[Step, ...]
+    added: tuple[Portion, ...]
+    """`share` here is grams per gram of the divided dough."""
+
+
+@dataclass(frozen=True, slots=True)
+class Makes:
+    """One `makes` line. `grams` is dough for one piece as weighed off; None where a tin decides.
+
+    `count` is None for a bare weight (`makes 20 kg dough`; then `grams` is the whole).
+    """
+
+    count: Fraction | None
+    noun: str
+    grams: Fraction | None
+    state: str
+    """"dough", "baked" or "tin": how the file said it. `written` keeps the figure it gave."""
+    written: Fraction | None
+    tin: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class OverallLine:
+    """One line of the overall formula: what is weighed for the bread, preferments and scalds included."""
+
+    name: str
+    ingredient: Ingredient | None
+    stage: str
+    """A preparation used as an ingredient, else ""."""
+    share: Fraction
+    """Grams per gram of all flour."""
+    is_flour: bool
+    apart: bool
+    """A culture counted apart."""
+    place: Place | None
+
+
+@dataclass(frozen=True, slots=True)
+class Formula:
+    name: str
+    way: Way
+    kind: str
+    about: str
+    status: str
+    makes: tuple[Makes, ...]
+    from_flour: Fraction | None
+    """Grams of flour, if the file sizes by flour."""
+    dough_loss: Fraction
+    bake_loss: Fraction | None
+    """Shares of what was there."""
+    overall: tuple[OverallLine, ...]
+    stages: tuple[Stage, ...]
+    """In working order; the dough last."""
+    branches: tuple[Branch, ...]
+    dough_share: Fraction
+    """Grams of finished dough (after all losses but the dough loss) per gram of all flour."""
+    written_flour: Fraction
+    """Grams of all flour for the amount the file asks for."""
+    allowed: tuple[str, ...]
+    notes: tuple[str, ...]
+    pictures: tuple[str, ...]
+    place: Place
+    preparation: bool = False
+    good_for: tuple[Fraction, Range | None] | None = None
+    """Seconds, and Celsius."""
+
+
+# ---- the batch: a formula at a size ---------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class Weighed:
+    """One line of a stage's weighing, in grams for the whole order (keeps included)."""
+
+    portion: Portion
+    grams: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class StageBatch:
+    """A stage at its size. All figures grams, for all mixes together.
+
+    into = sum of the weighed lines; out = into - losses + top-ups; out = used + kept + returned + left.
+    """
+
+    stage: Stage
+    weighed: tuple[Weighed, ...]
+    into: Fraction
+    lost: Fraction
+    topped_up: Fraction
+    out: Fraction
+    used: tuple[tuple[str, Fraction], ...]
+    """(key of the stage that uses it, grams)."""
+    kept: tuple[tuple[str, Fraction], ...]
+    """(name it is kept as, grams)."""
+    returned: tuple[tuple[str, Fraction], ...]
+    left: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class PieceBatch:
+    """Pieces of one sort: how many, and grams of dough each at the scale."""
+
+    count: Fraction
+    noun: str
+    grams: Fraction
+    baked_grams: Fraction | None
+    tin: str
+
+
+@dataclass(frozen=True, slots=True)
+class Batch:
+    formula: Formula
+    flour: Fraction
+    """All flour of the overall formula, in grams."""
+    stages: tuple[StageBatch, ...]
+    pieces: tuple[PieceBatch, ...]
+    dough: Fraction
+    """Finished dough, before the dough loss."""
+    divided: Fraction
+    """What reaches the scale: dough less the dough loss."""

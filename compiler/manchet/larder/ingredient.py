@@ -1,0 +1,87 @@
+"""What the larder knows of one ingredient."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Place
+
+FLOUR_CLASSES = frozenset({"wheat flour", "rye flour", "other flour", "starch"})
+"""Classes that count towards the 100 % unless an entry or a line overrules it."""
+
+DRY_CLASSES = frozenset({"grain", "seed", "nut", "fruit", "vegetable", "salt", "malt", "spice", "bread"})
+"""Classes whose own moisture is not poured, and so is not counted as water unless they say `gives its water`."""
+
+
+@dataclass(frozen=True, slots=True)
+class Blend:
+    """One part of what an ingredient is made of: a name and its share of the whole by weight (exact, sums to 1)."""
+
+    name: str
+    share: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class Price:
+    amount: Fraction
+    currency: str
+    grams: Fraction
+    date: str
+
+
+@dataclass(frozen=True, slots=True)
+class Ingredient:
+    """A larder entry. Composition is in grams per 100 g; a figure the larder does not have is absent, never 0."""
+
+    name: str
+    class_: str
+    aliases: tuple[str, ...] = ()
+    composition: dict[str, Fraction] = field(default_factory=dict, hash=False)
+    """Keys: water, protein, fat, saturates, carbohydrate, sugars, fibre, starch, salt, sodium, ash, alcohol."""
+    made_of: tuple[Blend, ...] = ()
+    flour: bool | None = None
+    """What the entry says of counting as flour; None leaves it to the class."""
+    gives_water: bool = False
+    allergens: tuple[str, ...] | None = None
+    """None: the larder does not know. (): none of the listed ones."""
+    may_contain: tuple[str, ...] = ()
+    density: Fraction | None = None
+    """Grams per millilitre."""
+    whole: Fraction | None = None
+    """Grams of one (an egg, without its shell)."""
+    kept_at: Fraction | None = None
+    """Degrees Celsius."""
+    good_for: Fraction | None = None
+    """Seconds."""
+    price: Price | None = None
+    source: str = ""
+    place: Place | None = None
+
+    @property
+    def counts_as_flour(self) -> bool:
+        return self.class_ in FLOUR_CLASSES if self.flour is None else self.flour
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """A name that means more than one thing: the larder asks instead of guessing."""
+
+    name: str
+    choices: tuple[str, ...]
+    why: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Poured:
+    """What 1 g of an ingredient brings, in grams: flour, water (as poured), salt, sugar, fat, all exact.
+
+    `flours` names the flours inside (a culture's, a blend's) and how much of each.
+    """
+
+    flour: Fraction
+    water: Fraction
+    salt: Fraction
+    sugar: Fraction
+    fat: Fraction
+    flours: tuple[Blend, ...] = ()

@@ -1,0 +1,94 @@
+"""What stands in a kitchen: its temperatures, machines, tins and scales, as values."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Place
+
+
+@dataclass(frozen=True, slots=True)
+class Mixer:
+    name: str
+    least_grams: Fraction | None = None
+    most_grams: Fraction | None = None
+    """Dough it takes, at least and at most."""
+    slow_turns: Fraction | None = None
+    fast_turns: Fraction | None = None
+    """Turns a minute."""
+    warms: Fraction | None = None
+    """Degrees Celsius (a difference) in one measured mix of `warms_slow` and `warms_fast` seconds."""
+    warms_slow: Fraction | None = None
+    warms_fast: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Oven:
+    name: str
+    heat: str = ""
+    """As written: "wood, falling", "gas", "electric", "fan" …"""
+    hottest: Fraction | None = None
+    """Degrees Celsius."""
+    holds: tuple[tuple[int, str], ...] = ()
+    """How many of what: ((24, "loaves"), (6, "rounds"))."""
+    recovers: Fraction | None = None
+    heats_in: Fraction | None = None
+    """Seconds."""
+    steam: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Cold:
+    """A fridge, a freezer or a prover: a place that keeps a temperature."""
+
+    word: str
+    name: str
+    keeps: Fraction | None = None
+    holds: tuple[tuple[int, str], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Vessel:
+    """A tin, tray, basket, couche, pot, griddle or bench."""
+
+    word: str
+    name: str
+    millilitres: Fraction | None = None
+    count: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    name: str
+    reads: Fraction
+    """Grams to which it reads."""
+    up_to: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Kitchen:
+    name: str
+    air: Fraction | None = None
+    flour: Fraction | None = None
+    tap: Fraction | None = None
+    """Degrees Celsius."""
+    hands: int | None = None
+    measures: str = ""
+    """"US", "metric", "imperial" or "": whose cups and spoons."""
+    words: str = ""
+    """"British", "American" or "": whose words are printed."""
+    yeast: str = ""
+    mixers: tuple[Mixer, ...] = ()
+    ovens: tuple[Oven, ...] = ()
+    colds: tuple[Cold, ...] = ()
+    vessels: tuple[Vessel, ...] = ()
+    scales: tuple[Scale, ...] = ()
+    minutes: tuple[tuple[str, Fraction], ...] = ()
+    """Hands-on seconds a piece for a verb (`shape 20 s each`)."""
+    always_allow: tuple[str, ...] = ()
+    place: Place | None = None
+
+
+PLAIN = Kitchen(name="")
+"""The kitchen of someone who has described none: no mixer limit, scales that read 1 g and 0.1 g are assumed nowhere."""
