@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Generic, TypeVar
+from typing import Generic, NamedTuple, TypeVar
 
 from manchet.diagnostics.diagnostic import Diagnostic
 
 T = TypeVar("T")
 
 
-@dataclass(frozen=True, slots=True)
-class Outcome(Generic[T]):
+class Outcome(NamedTuple, Generic[T]):
     """The sound part of the work, and a report for each part that was not sound."""
 
     value: T

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
 from enum import Enum
+from typing import NamedTuple
 
 
 class Severity(Enum):
@@ -14,8 +14,7 @@ class Severity(Enum):
     NOTE = "note"
 
 
-@dataclass(frozen=True, slots=True, order=True)
-class Place:
+class Place(NamedTuple):
     """A stretch of one line of a file. Lines and columns count from 1, in code points; the end is exclusive."""
 
     path: str
@@ -23,20 +22,18 @@ class Place:
     column: int
     end_line: int
     end_column: int
-    text: str = field(default="", compare=False)
+    text: str = ""
     """The whole line as written, so that a report can quote it without opening the file again."""
 
 
-@dataclass(frozen=True, slots=True)
-class Related:
+class Related(NamedTuple):
     """A second place that belongs to the same mistake, and a few words on why."""
 
     place: Place
     message: str
 
 
-@dataclass(frozen=True, slots=True)
-class Diagnostic:
+class Diagnostic(NamedTuple):
     """A report. `message` is lower case, names the actual values and stands alone; `help` says what to type."""
 
     name: str

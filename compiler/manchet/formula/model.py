@@ -10,9 +10,9 @@ Shares are grams per gram of all flour; masses are grams; times seconds; tempera
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.larder.ingredient import Ingredient
@@ -48,8 +48,7 @@ class Work(Enum):
 # ---- steps ----------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Range:
+class Range(NamedTuple):
     """From `low` to `high`; equal for a single figure. None is an open end (`at least`, `at most`)."""
 
     low: Fraction | None
@@ -63,42 +62,37 @@ class Range:
         return self.low if self.high is None else (self.low + self.high) / 2
 
 
-@dataclass(frozen=True, slots=True)
-class Heat:
+class Heat(NamedTuple):
     """Degrees Celsius around a thing, and where they are measured ("", floor, air, top, bottom, fan)."""
 
     celsius: Range
     where: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Reach:
+class Reach(NamedTuple):
     """What the thing itself reaches. `what`: temperature, core (Celsius), length, below rim (mm), pH, volume (times)."""
 
     what: str
     value: Range
 
 
-@dataclass(frozen=True, slots=True)
-class Folds:
+class Folds(NamedTuple):
     """`with 4 folds every 30 min`: `work` is fold, turn or stir; `seconds` lie between two, or before the only one."""
 
     work: str
-    count: int
+    number: int
     seconds: Fraction
     every: bool
 
 
-@dataclass(frozen=True, slots=True)
-class Wait:
+class Wait(NamedTuple):
     """`may wait 4 h at 4 C`"""
 
     seconds: Range
     celsius: Range | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Applied:
+class Applied(NamedTuple):
     """What touches the bread but is no dough: egg wash, dusting flour, grease, filling, lye.
 
     `grams` is for one piece if `each`, else in all. `stage` is the key of a stage or preparation, else "".
@@ -112,8 +106,7 @@ class Applied:
     onto: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Goes:
+class Goes(NamedTuple):
     """What an `add`, `lock in`, `return`, `keep` or `top up` step moves: the name, and how much of it.
 
     `share` is grams per gram of all flour for this much; None where it follows from the balance.
@@ -126,8 +119,7 @@ class Goes:
     by_feel: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """One thing done. `verb` is a verb of the vocabulary or add, lock in, return, keep, discard, top up.
 
     Every field but verb and work may be absent (None, "", ()).
@@ -176,8 +168,7 @@ class Step:
 # ---- the formula, of no size ----------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Portion:
+class Portion(NamedTuple):
     """One line of a stage's weighing: an ingredient, or a stage used in it.
 
     `share` is what the bread gets of it (keeps left out). `percent` is as the file says or as computed, of
@@ -202,8 +193,7 @@ class Portion:
     place: Place
 
 
-@dataclass(frozen=True, slots=True)
-class Keep:
+class Keep(NamedTuple):
     """`keep 60 g as X`: grams, on top of what the bread gets, fixed when the formula is resized.
 
     `grams` is None for `keep what is left`, `keep enough` and `discard what is left` (then `name` is "" for discard).
@@ -215,8 +205,7 @@ class Keep:
     place: Place
 
 
-@dataclass(frozen=True, slots=True)
-class Stage:
+class Stage(NamedTuple):
     """Where something is mixed. `key` is the name folded for comparison; the dough's key is "dough"."""
 
     key: str
@@ -240,8 +229,7 @@ class Stage:
     notes: tuple[str, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Branch:
+class Branch(NamedTuple):
     """What a part of the divided dough goes on to be: its steps, and what is added to it per gram of dough."""
 
     noun: str
@@ -250,14 +238,13 @@ class Branch:
     """`share` here is grams per gram of the divided dough."""
 
 
-@dataclass(frozen=True, slots=True)
-class Makes:
+class Makes(NamedTuple):
     """One `makes` line. `grams` is dough for one piece as weighed off; None where a tin decides.
 
-    `count` is None for a bare weight (`makes 20 kg dough`; then `grams` is the whole).
+    `number` is None for a bare weight (`makes 20 kg dough`; then `grams` is the whole).
     """
 
-    count: Fraction | None
+    number: Fraction | None
     noun: str
     grams: Fraction | None
     state: str
@@ -267,8 +254,7 @@ class Makes:
     place: Place
 
 
-@dataclass(frozen=True, slots=True)
-class OverallLine:
+class OverallLine(NamedTuple):
     """One line of the overall formula: what is weighed for the bread, preferments and scalds included."""
 
     name: str
@@ -283,8 +269,7 @@ class OverallLine:
     place: Place | None
 
 
-@dataclass(frozen=True, slots=True)
-class Formula:
+class Formula(NamedTuple):
     name: str
     way: Way
     kind: str
@@ -316,16 +301,14 @@ class Formula:
 # ---- the batch: a formula at a size ---------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Weighed:
+class Weighed(NamedTuple):
     """One line of a stage's weighing, in grams for the whole order (keeps included)."""
 
     portion: Portion
     grams: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class StageBatch:
+class StageBatch(NamedTuple):
     """A stage at its size. All figures grams, for all mixes together.
 
     into = sum of the weighed lines; out = into - losses + top-ups; out = used + kept + returned + left.
@@ -345,19 +328,17 @@ class StageBatch:
     left: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class PieceBatch:
+class PieceBatch(NamedTuple):
     """Pieces of one sort: how many, and grams of dough each at the scale."""
 
-    count: Fraction
+    number: Fraction
     noun: str
     grams: Fraction
     baked_grams: Fraction | None
     tin: str
 
 
-@dataclass(frozen=True, slots=True)
-class Batch:
+class Batch(NamedTuple):
     formula: Formula
     flour: Fraction
     """All flour of the overall formula, in grams."""

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Mapping
 from fractions import Fraction
+from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 
@@ -14,30 +15,27 @@ DRY_CLASSES = frozenset({"grain", "seed", "nut", "fruit", "vegetable", "salt", "
 """Classes whose own moisture is not poured, and so is not counted as water unless they say `gives its water`."""
 
 
-@dataclass(frozen=True, slots=True)
-class Blend:
+class Blend(NamedTuple):
     """One part of what an ingredient is made of: a name and its share of the whole by weight (exact, sums to 1)."""
 
     name: str
     share: Fraction
 
 
-@dataclass(frozen=True, slots=True)
-class Price:
+class Price(NamedTuple):
     amount: Fraction
     currency: str
     grams: Fraction
     date: str
 
 
-@dataclass(frozen=True, slots=True)
-class Ingredient:
+class Ingredient(NamedTuple):
     """A larder entry. Composition is in grams per 100 g; a figure the larder does not have is absent, never 0."""
 
     name: str
     class_: str
     aliases: tuple[str, ...] = ()
-    composition: dict[str, Fraction] = field(default_factory=dict, hash=False)
+    composition: Mapping[str, Fraction] = {}
     """Keys: water, protein, fat, saturates, carbohydrate, sugars, fibre, starch, salt, sodium, ash, alcohol."""
     made_of: tuple[Blend, ...] = ()
     flour: bool | None = None
@@ -63,8 +61,7 @@ class Ingredient:
         return self.class_ in FLOUR_CLASSES if self.flour is None else self.flour
 
 
-@dataclass(frozen=True, slots=True)
-class Question:
+class Question(NamedTuple):
     """A name that means more than one thing: the larder asks instead of guessing."""
 
     name: str
@@ -72,8 +69,7 @@ class Question:
     why: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Poured:
+class Poured(NamedTuple):
     """What 1 g of an ingredient brings, in grams: flour, water (as poured), salt, sugar, fat, all exact.
 
     `flours` names the flours inside (a culture's, a blend's) and how much of each.

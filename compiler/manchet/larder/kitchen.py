@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 
 
-@dataclass(frozen=True, slots=True)
-class Mixer:
+class Mixer(NamedTuple):
     name: str
     least_grams: Fraction | None = None
     most_grams: Fraction | None = None
@@ -23,8 +22,7 @@ class Mixer:
     warms_fast: Fraction | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Oven:
+class Oven(NamedTuple):
     name: str
     heat: str = ""
     """As written: "wood, falling", "gas", "electric", "fan" …"""
@@ -38,8 +36,7 @@ class Oven:
     steam: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Cold:
+class Cold(NamedTuple):
     """A fridge, a freezer or a prover: a place that keeps a temperature."""
 
     word: str
@@ -48,26 +45,23 @@ class Cold:
     holds: tuple[tuple[int, str], ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class Vessel:
+class Vessel(NamedTuple):
     """A tin, tray, basket, couche, pot, griddle or bench."""
 
     word: str
     name: str
     millilitres: Fraction | None = None
-    count: int | None = None
+    number: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Scale:
+class Scale(NamedTuple):
     name: str
     reads: Fraction
     """Grams to which it reads."""
     up_to: Fraction | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Kitchen:
+class Kitchen(NamedTuple):
     name: str
     air: Fraction | None = None
     flour: Fraction | None = None
@@ -91,4 +85,4 @@ class Kitchen:
 
 
 PLAIN = Kitchen(name="")
-"""The kitchen of someone who has described none: no mixer limit, scales that read 1 g and 0.1 g are assumed nowhere."""
+"""The kitchen of someone who has described none: no mixer limit, no scale, no temperature is assumed."""

@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 
 
-@dataclass(frozen=True, slots=True)
-class SourceText:
+class SourceText(NamedTuple):
     """A file's path (as shown to the baker) and its text: newlines are `\\n`, no byte-order mark."""
 
     path: str
     text: str
 
 
-@dataclass(frozen=True, slots=True)
-class Line:
+class Line(NamedTuple):
     """One line of a file, kept whole: nothing of comment, indentation or blank space is lost.
 
     `number` counts from 1. `raw` is the line without its newline. `indent` is the number of leading
@@ -34,6 +32,4 @@ class Line:
     def place(self, start: int = 0, end: int | None = None) -> Place:
         """The place of `body[start:end]` in the file; by default of the whole body."""
         stop = len(self.body) if end is None else end
-        return Place(
-            self.path, self.number, self.indent + start + 1, self.number, self.indent + stop + 1, self.raw
-        )
+        return Place(self.path, self.number, self.indent + start + 1, self.number, self.indent + stop + 1, self.raw)

@@ -6,14 +6,13 @@ A node holds offsets into its line's body, never into the file, so that equal li
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
+from typing import NamedTuple
 
 from manchet.source.text import Line
 
 
-@dataclass(frozen=True, slots=True)
-class Word:
+class Word(NamedTuple):
     """A name or a word as written (quotes taken off, inner space folded) and where it stands in the body."""
 
     text: str
@@ -21,8 +20,7 @@ class Word:
     end: int
 
 
-@dataclass(frozen=True, slots=True)
-class Amount:
+class Amount(NamedTuple):
     """A figure with its unit, as written: `76 %`, `12-15 h`, `1 lb 4 oz`, `at least 24 h`.
 
     `unit` is a key of `quantities.units.UNITS`; a compound is summed in its smaller unit. `low` equals
@@ -39,23 +37,20 @@ class Amount:
 # ---- headings -------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class BlockHead:
+class BlockHead(NamedTuple):
     """`formula NAME`, `preparation NAME`, `larder NAME`, `kitchen NAME` (column 0)."""
 
     word: str
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class ReservedHead:
+class ReservedHead(NamedTuple):
     """`assembly`, `plan`, `bake log`, `variant`, `swap`: words kept for later; what stands under them is unread."""
 
     word: Word
 
 
-@dataclass(frozen=True, slots=True)
-class StageHead:
+class StageHead(NamedTuple):
     """`levain sour with 22% of all flour`, `soaker seeds`, `stage butter block`, `dough`, `poolish`.
 
     `word` is the kind of stage as written in the vocabulary; `name` is None where none is given.
@@ -67,13 +62,11 @@ class StageHead:
     share: Amount | None
 
 
-@dataclass(frozen=True, slots=True)
-class OverallHead:
+class OverallHead(NamedTuple):
     """`overall`"""
 
 
-@dataclass(frozen=True, slots=True)
-class BranchHead:
+class BranchHead(NamedTuple):
     """`for the rolls`: its steps stand one deeper."""
 
     noun: Word
@@ -82,52 +75,45 @@ class BranchHead:
 # ---- head lines -----------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class About:
+class About(NamedTuple):
     text: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Kind:
+class Kind(NamedTuple):
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Makes:
+class Makes(NamedTuple):
     """`makes 14 loaves at 900 g dough`, `makes 12 loaves in long tin`, `makes 20 kg dough`.
 
-    `state` is "dough", "baked" or "" (in a tin). `count` and `noun` are None for a bare weight.
+    `state` is "dough", "baked" or "" (in a tin). `number` and `noun` are None for a bare weight.
     """
 
-    count: Amount | None
+    number: Amount | None
     noun: Word | None
     weight: Amount | None
     state: str
     tin: Word | None
 
 
-@dataclass(frozen=True, slots=True)
-class FromFlour:
+class FromFlour(NamedTuple):
     """`from 10 kg flour`"""
 
     amount: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class Loss:
+class Loss(NamedTuple):
     """`dough loss 2%` or `bake loss 13%`; `which` is "dough" or "bake"."""
 
     which: str
     amount: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class PercentagesOfDoughFlour:
+class PercentagesOfDoughFlour(NamedTuple):
     """`percentages of dough flour`"""
 
 
-@dataclass(frozen=True, slots=True)
-class Status:
+class Status(NamedTuple):
     """`status trial`, `status approved 2026-11-14 by NAME`"""
 
     word: Word
@@ -135,8 +121,7 @@ class Status:
     by: Word | None
 
 
-@dataclass(frozen=True, slots=True)
-class Allow:
+class Allow(NamedTuple):
     """`allow NAME because "…"`, in a kitchen `always allow NAME because "…"`."""
 
     name: Word
@@ -147,8 +132,7 @@ class Allow:
 # ---- materials ------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Material:
+class Material(NamedTuple):
     """`NAME AMOUNT` with what may follow it.
 
     `basis` is "", "all flour", "what is soaked" or "the dough". `booking` is "" , "apart" or "as" (then
@@ -165,38 +149,33 @@ class Material:
     to_taste: bool = False
 
 
-@dataclass(frozen=True, slots=True)
-class TakeAll:
+class TakeAll(NamedTuple):
     """`all of the X`"""
 
     name: Word
     at: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class TakeLeft:
+class TakeLeft(NamedTuple):
     """`what is left of the X`"""
 
     name: Word
     at: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class EverythingElse:
+class EverythingElse(NamedTuple):
     """`everything else`"""
 
     at: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class BareName:
+class BareName(NamedTuple):
     """A line that is only a name: a stage, all of it."""
 
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Part:
+class Part(NamedTuple):
     """One item of a `hold back` or `add` list; with an amount, that much of it."""
 
     name: Word
@@ -204,13 +183,11 @@ class Part:
     basis: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class HoldBack:
+class HoldBack(NamedTuple):
     items: tuple[Part, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class Add:
+class Add(NamedTuple):
     """`add X and Y in 2 additions`, `add water as needed`, `add water up to 4%`."""
 
     items: tuple[Part, ...]
@@ -219,13 +196,11 @@ class Add:
     up_to: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Return:
+class Return(NamedTuple):
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Keep:
+class Keep(NamedTuple):
     """`keep 60 g as X`, `keep what is left as X`, `keep enough as X`; `how` is "amount", "left" or "enough"."""
 
     how: str
@@ -233,37 +208,31 @@ class Keep:
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class DiscardLeft:
+class DiscardLeft(NamedTuple):
     """`discard what is left`"""
 
 
-@dataclass(frozen=True, slots=True)
-class TopUp:
+class TopUp(NamedTuple):
     """`top up with water`"""
 
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class LockIn:
+class LockIn(NamedTuple):
     """`lock in butter block`"""
 
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class MadeForEachMix:
+class MadeForEachMix(NamedTuple):
     pass
 
 
-@dataclass(frozen=True, slots=True)
-class StartFromNothing:
+class StartFromNothing(NamedTuple):
     pass
 
 
-@dataclass(frozen=True, slots=True)
-class GoodFor:
+class GoodFor(NamedTuple):
     """`good for 3 d at 4 C`"""
 
     time: Amount
@@ -273,39 +242,34 @@ class GoodFor:
 # ---- steps and their clauses ----------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class Time:
+class Time(NamedTuple):
     """`12-15 h`, `20 s each`, `60-75 s a side`; `per` is "", "each" or "side"."""
 
     amount: Amount
     per: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Turns:
+class Turns(NamedTuple):
     """`700-800 turns`"""
 
     amount: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class At:
+class At(NamedTuple):
     """What surrounds the thing: `at 250 C`, `at 260 C floor`; `where` is "", floor, air, top, bottom or fan."""
 
     amount: Amount
     where: str = ""
 
 
-@dataclass(frozen=True, slots=True)
-class Ramp:
+class Ramp(NamedTuple):
     """`falling to 200 C`, `rising to 95 C`; `way` is "falling" or "rising"."""
 
     way: str
     amount: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class To:
+class To(NamedTuple):
     """What the thing itself reaches; `what` is temperature, core, length, pH, volume or below rim.
 
     pH and volume amounts have unit "".
@@ -315,37 +279,32 @@ class To:
     amount: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class MayWait:
+class MayWait(NamedTuple):
     time: Amount
     at: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Prose:
+class Prose(NamedTuple):
     """Words for people; `what` is until, if late, why, note, picture, how (score, cut, slice) or do."""
 
     what: str
     text: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Where:
+class Where(NamedTuple):
     """`in fridge`, `on oven floor`, `into tins`, `under cloth`."""
 
     preposition: str
     place: Word
 
 
-@dataclass(frozen=True, slots=True)
-class As:
+class As(NamedTuple):
     """`shape as wreath`"""
 
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Manner:
+class Manner(NamedTuple):
     """slow, fast, covered, uncovered, round, long, oval, flat, seam up, seam down, in three, in four,
     by hand, hands-on, waiting, optional, or `speed N` (then `word` is "speed" and `number` N)."""
 
@@ -353,56 +312,48 @@ class Manner:
     number: int | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Steam:
+class Steam(NamedTuple):
     """`steam`, `steam 10 s`, `steam 200 ml`."""
 
     amount: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Vent:
+class Vent(NamedTuple):
     open: bool
     after: Amount | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Lid:
+class Lid(NamedTuple):
     on: bool
 
 
-@dataclass(frozen=True, slots=True)
-class TurnAfter:
+class TurnAfter(NamedTuple):
     time: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class Within:
+class Within(NamedTuple):
     """Work inside a wait: `with 4 folds every 30 min`, `with a fold after 45 min`.
 
-    `work` is fold, turn or stir. Exactly one of `every` and `after` is set; with `after`, `count` is 1.
+    `work` is fold, turn or stir. Exactly one of `every` and `after` is set; with `after`, `number` is 1.
     """
 
     work: str
-    count: int
+    number: int
     every: Amount | None
     after: Amount | None
 
 
-@dataclass(frozen=True, slots=True)
-class AtATime:
+class AtATime(NamedTuple):
     """`6 at a time`"""
 
-    count: int
+    number: int
 
 
-@dataclass(frozen=True, slots=True)
-class Loses:
+class Loses(NamedTuple):
     amount: Amount
 
 
-@dataclass(frozen=True, slots=True)
-class Applied:
+class Applied(NamedTuple):
     """Something that touches the bread but is no dough: `with egg wash 6 g each`, `tins with oil 3 g each`.
 
     `per` is "each" or "all". `amount` and `per` are None and "" where the file forgot them.
@@ -421,16 +372,14 @@ Clause = (
 )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Step:
+class Step(NamedTuple):
     """A verb and its clauses. `verb` is a canonical verb of the vocabulary (`fill with` is `fill`)."""
 
     verb: Word
     clauses: tuple[Clause, ...]
 
 
-@dataclass(frozen=True, slots=True)
-class ClauseLine:
+class ClauseLine(NamedTuple):
     """Clauses on a line of their own, one step deeper than the line they belong to."""
 
     clauses: tuple[Clause, ...]
@@ -439,15 +388,13 @@ class ClauseLine:
 # ---- larder ---------------------------------------------------------------------------------------
 
 
-@dataclass(frozen=True, slots=True)
-class EntryName:
+class EntryName(NamedTuple):
     """The name of a larder entry, or of a thing in a kitchen that begins with none of the kitchen's words."""
 
     name: Word
 
 
-@dataclass(frozen=True, slots=True)
-class Setting:
+class Setting(NamedTuple):
     """A line of a larder or kitchen entry: a key of the vocabulary, and what follows it.
 
     `key` is canonical (`class`, `also called`, `per 100 g`, `made of`, `gives its water`, `counts as flour`,
@@ -472,8 +419,7 @@ Node = (
 )  # fmt: skip
 
 
-@dataclass(frozen=True, slots=True)
-class Unread:
+class Unread(NamedTuple):
     """A line that could not be read. `guess` says what it may have been, so that later checks hold back:
     "material", "step", "heading" or "line"; `name` is the best guess at its name, or None."""
 
@@ -481,8 +427,7 @@ class Unread:
     name: Word | None = None
 
 
-@dataclass(frozen=True, slots=True)
-class Entry:
+class Entry(NamedTuple):
     """A line that says something, and the lines under it."""
 
     line: Line
@@ -490,8 +435,7 @@ class Entry:
     children: tuple[Entry, ...] = ()
 
 
-@dataclass(frozen=True, slots=True)
-class File:
+class File(NamedTuple):
     """A whole file: every line of it (layout and comments kept), and the tree of those that say something."""
 
     path: str
