@@ -1,0 +1,179 @@
+"""What a timing card holds, as values: the sheets print them in the house's own words."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.formula.model import Range, Step, Work
+
+
+class Gives(NamedTuple):
+    """What a step yields to lateness. All in seconds; None is an open end (`at least 24 h`)."""
+
+    shortens: Fraction
+    """It may be this much shorter than planned."""
+    stretches: Fraction | None
+    """It may be this much longer than planned and still be what the file says."""
+    waits: Fraction
+    """After that the dough may still wait this long (`may wait`), at `waits_at`."""
+    waits_at: Range | None
+
+    @property
+    def must_not_wait(self) -> bool:
+        """Nothing in the file says that what this step makes may stand."""
+        return self.stretches == 0 and self.waits == 0
+
+
+class Change(NamedTuple):
+    """One thing that gives when a job is late: whose step it is, and by how many minutes."""
+
+    stage: str
+    """Name as written; "" for the dough."""
+    step: Step
+    minutes: int
+
+
+class Late(NamedTuple):
+    """What becomes of the day if a job begins `minutes` late, and the baker does what the file allows."""
+
+    minutes: int
+    shorter: tuple[Change, ...]
+    """Waits cut short, within their ranges, in working order."""
+    longer: tuple[Change, ...]
+    """Waits that stand longer meanwhile, within their ranges or what they `may wait`."""
+    over: tuple[Change, ...]
+    """Waits that stand longer than the file allows: the step's `if late` says what to do, or nothing does."""
+    bake: int
+    """Minutes that the (first) bake moves."""
+    ready: int
+    """Minutes that the bread is later."""
+
+
+class Row(NamedTuple):
+    """One line of the card.
+
+    `job` is "step" (then `step` is what is done), "fold", "turn" or "stir" (work inside a wait), "turn bread",
+    "vent" (inside a bake; `step` is the wait or the bake), "preheat" or "take out of oven".
+    """
+
+    start: datetime
+    end: datetime
+    elapsed: int
+    """Minutes since the first line of the card."""
+    job: str
+    step: Step | None
+    stage: str
+    """The stage's name as written, "" for the dough."""
+    branch: str
+    """The noun of the branch (`loaves`), "" before the dough is divided, or where all is one."""
+    mix: int
+    """Which mix, from 1; 0 where it is done once for all mixes."""
+    pieces: Fraction
+    """How many pieces this line handles; 0 before the dough is divided."""
+    who: Work
+    timed: bool
+    """False: neither the file nor the kitchen says how long it takes; it is shown with no length."""
+    seconds: Range
+    """How long it takes, shortest and longest."""
+    place: str
+    """Where: as written, or the oven or mixer of the kitchen, or ""."""
+    number: int
+    """Which fold, 1 of `of`; else 0."""
+    of: int
+    celsius: Range | None
+    """For "preheat": to what."""
+    critical: bool
+    """On the longest way through the work: a minute lost here, with nothing cut short, is a minute lost."""
+    latest: datetime | None
+    """Until when it may begin before something else moves: the oven, another stage, the bread. None for work inside a wait."""
+    moves: str
+    """What moves then: "oven", "ready", or the name of the stage that is waiting for it ("dough" for the dough)."""
+    slack: int
+    """Minutes from `start` to `latest`."""
+    stands_until: datetime | None
+    """Until when what waits for this job may stand, by its range and `may wait`. None: the file sets no end."""
+    gives: Gives
+    late: tuple[Late, ...]
+    """For 15, 30 and 45 minutes; empty for work inside a wait."""
+
+
+class Before(NamedTuple):
+    """One item of "before you go".
+
+    `what` is "feed" (a culture: `grams` is what the formula takes), "put away" (what is kept), "soak" (a stage for
+    next day: `at` is when), "take out" (to come to `celsius`) or "set oven" (`at`, `celsius`).
+    """
+
+    what: str
+    name: str
+    grams: Fraction
+    celsius: Fraction | None
+    at: datetime | None
+
+
+class Clash(NamedTuple):
+    """More is wanted at once than the kitchen has. A remark: nothing is planned anew.
+
+    `what` is "oven", "mixer" or "hands"; `share` is how much is wanted of what there is (3/2: half too much).
+    """
+
+    what: str
+    name: str
+    start: datetime
+    end: datetime
+    share: Fraction
+    who: tuple[str, ...]
+    """The products, or the stages, that want it."""
+
+
+class Bar(NamedTuple):
+    """A stretch of the day's picture."""
+
+    start: datetime
+    end: datetime
+    kind: str
+    """"hands-on", "waiting", "machine" or "preheat"."""
+    label: str
+    """The verb, or the product."""
+    row: int
+    """Index of the card's line that it pictures."""
+
+
+class Lane(NamedTuple):
+    """One row of the picture. `what` is "product", "oven", "mixer" or "person"; a person is called "1", "2" …"""
+
+    what: str
+    name: str
+    bars: tuple[Bar, ...]
+
+
+class Warmth(NamedTuple):
+    """A line of "the dough came out at": the bulk that follows, as "about" (an estimate). `share` is of its written time."""
+
+    celsius: Fraction
+    low: Fraction
+    high: Fraction | None
+
+
+class Card(NamedTuple):
+    """The card of one formula at one size. Times are wall-clock times of the bakehouse, without time zone."""
+
+    name: str
+    start: datetime
+    """The first line's time; it may be the night before."""
+    ready: datetime
+    """When the last of it is cooled and ready."""
+    out_of_oven: datetime | None
+    """When the last bread leaves the oven (or the griddle, the pot); None if nothing is baked."""
+    rows: tuple[Row, ...]
+    """In order of time. A new day line is due where `start.date()` changes."""
+    came_out_at: tuple[Warmth, ...]
+    """Empty where the file gives no dough temperature, or no bulk."""
+    before_you_go: tuple[Before, ...]
+    clashes: tuple[Clash, ...]
+    lanes: tuple[Lane, ...]
+    mixes: int
+    untimed: int
+    """How many jobs have no time given."""
