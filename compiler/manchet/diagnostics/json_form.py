@@ -1,0 +1,63 @@
+"""Reports as JSON, for editors and scripts.
+
+    {"format": "manchet check", "version": 1,
+     "summary": {"errors": 0, "warnings": 1, "notes": 0, "formulas": 3, "files": 2},
+     "diagnostics": [{"name": "salt-missing", "severity": "warning", "message": "…", "help": "…",
+                      "path": "…", "line": 3, "column": 1, "end_line": 3, "end_column": 8,
+                      "related": [{"message": "…", "path": "…", "line": 1, …}]}]}
+
+Lines and columns count from 1, in code points; an end is exclusive. `version` goes up when a field changes its
+meaning or goes; a new field may come at any time. Strings are plain: a reader shows them at its own risk, and
+every character beyond ASCII is escaped, so that the document itself is harmless in a terminal.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+
+VERSION = 1
+
+
+def document(diagnostics: Sequence[Diagnostic], formulas: int, files: int) -> str:
+    """The whole document, with a newline at its end."""
+    import json
+
+    def number_of(severity: Severity) -> int:
+        return sum(one.severity is severity for one in diagnostics)
+
+    value = {
+        "format": "manchet check",
+        "version": VERSION,
+        "summary": {
+            "errors": number_of(Severity.ERROR),
+            "warnings": number_of(Severity.WARNING),
+            "notes": number_of(Severity.NOTE),
+            "formulas": formulas,
+            "files": files,
+        },
+        "diagnostics": [_report(one) for one in diagnostics],
+    }
+    return json.dumps(value, indent=2) + "\n"
+
+
+def _report(diagnostic: Diagnostic) -> dict[str, object]:
+    return {
+        "name": diagnostic.name,
+        "severity": diagnostic.severity.value,
+        "message": diagnostic.message,
+        "help": diagnostic.help,
+        **_place(diagnostic.place),
+        "related": [{"message": related.message, **_place(related.place)} for related in diagnostic.related],
+    }
+
+
+def _place(place: Place) -> dict[str, object]:
+    return {
+        "path": place.path,
+        "line": place.line,
+        "column": place.column,
+        "end_line": place.end_line,
+        "end_column": place.end_column,
+    }

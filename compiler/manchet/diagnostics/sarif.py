@@ -1,0 +1,90 @@
+"""Reports as SARIF 2.1.0 (OASIS standard, 2020), which code hosts and editors read.
+
+Paths are relative to the bakery's folder (`%SRCROOT%`); columns count code points.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+
+SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
+
+
+class Rule(NamedTuple):
+    """What the catalogue says of one name: a title, and why it matters."""
+
+    title: str
+    text: str
+
+
+def document(diagnostics: Sequence[Diagnostic], version: str, explained: Callable[[str], Rule | None]) -> str:
+    """The whole log, with a newline at its end. `explained` gives the catalogue's entry for a name."""
+    import json
+
+    names = sorted({diagnostic.name for diagnostic in diagnostics})
+    index = {name: number for number, name in enumerate(names)}
+    value = {
+        "$schema": SCHEMA,
+        "version": "2.1.0",
+        "runs": [
+            {
+                "tool": {
+                    "driver": {
+                        "name": "manchet",
+                        "version": version,
+                        "rules": [_rule(name, explained(name)) for name in names],
+                    }
+                },
+                "columnKind": "unicodeCodePoints",
+                "results": [_result(one, index[one.name]) for one in diagnostics],
+            }
+        ],
+    }
+    return json.dumps(value, indent=2) + "\n"
+
+
+def _rule(name: str, rule: Rule | None) -> dict[str, object]:
+    if rule is None:
+        return {"id": name}
+    return {"id": name, "shortDescription": {"text": rule.title}, "fullDescription": {"text": rule.text}}
+
+
+def _result(diagnostic: Diagnostic, index: int) -> dict[str, object]:
+    text = f"{diagnostic.message}. {diagnostic.help}" if diagnostic.help else diagnostic.message
+    result: dict[str, object] = {
+        "ruleId": diagnostic.name,
+        "ruleIndex": index,
+        "level": _level(diagnostic.severity),
+        "message": {"text": text},
+        "locations": [_location(diagnostic.place)],
+    }
+    if diagnostic.related:
+        result["relatedLocations"] = [
+            {"id": number, "message": {"text": related.message}, **_location(related.place)}
+            for number, related in enumerate(diagnostic.related, start=1)
+        ]
+    return result
+
+
+def _level(severity: Severity) -> str:
+    """SARIF's words for how bad it is are ours."""
+    return severity.value
+
+
+def _location(place: Place) -> dict[str, object]:
+    from urllib.parse import quote
+
+    return {
+        "physicalLocation": {
+            "artifactLocation": {"uri": quote(place.path.encode("utf-8", "replace")), "uriBaseId": "%SRCROOT%"},
+            "region": {
+                "startLine": max(place.line, 1),
+                "startColumn": max(place.column, 1),
+                "endLine": max(place.end_line, 1),
+                "endColumn": max(place.end_column, 1),
+            },
+        }
+    }

@@ -1,0 +1,130 @@
+"""Which files belong together.
+
+The rule: **a bakery is a folder, with every `.bake` file in it and under it.** Which folder: the one asked about
+(or the one the file is in), unless a folder above it holds a larder or a kitchen; then the nearest of those. The
+search upwards ends at the home folder, at the top of a git checkout, and at a folder that belongs to someone else,
+so that nobody's file in a shared folder can change a formula.
+
+Hidden files and folders (their names begin with a dot) are not read. A link that leads out of the bakery is
+reported and not followed; one that stays inside is passed over, since what it points to is read where it is.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.workspace.headings import holds_larder_or_kitchen
+from manchet.workspace.trouble import Unknown, reason
+
+SUFFIX = ".bake"
+MOST_FILES = 20_000
+MOST_BYTES = 16_000_000
+"""Of one file. A formula is a few thousand."""
+_SNIFFED = 1_000_000
+"""Bytes of a file above that are looked at for a larder or a kitchen."""
+
+
+class Listing(NamedTuple):
+    """The `.bake` files of a bakery, relative to its folder with `/` between, in order; and what was refused."""
+
+    root: str
+    paths: tuple[str, ...]
+    diagnostics: tuple[Diagnostic, ...]
+
+
+def bakery_of(path: str) -> str:
+    """The bakery's folder for a file or folder, absolute and with all links resolved."""
+    start = os.path.realpath(path)
+    folder = start if os.path.isdir(start) else os.path.dirname(start)
+    for above in _upwards(folder):
+        if any(holds_larder_or_kitchen(_beginning(entry.path)) for entry in _bake_files(above)):
+            return above
+    return folder
+
+
+def listing(root: str) -> Listing:
+    """Every `.bake` file of the bakery. Raises `Unknown` for a folder that cannot be read or holds too many."""
+    paths: list[str] = []
+    refused: list[Diagnostic] = []
+    folders = [""]
+    while folders:
+        folder = folders.pop()
+        try:
+            entries = sorted(os.scandir(os.path.join(root, folder)), key=lambda entry: entry.name)
+        except OSError as error:
+            if not folder:
+                raise Unknown(f"the folder {root} cannot be read: {reason(error)}") from None
+            refused.append(_report("folder-unreadable", folder, f"this folder cannot be read: {reason(error)}"))
+            continue
+        for entry in entries:
+            if entry.name.startswith("."):
+                continue
+            path = f"{folder}/{entry.name}" if folder else entry.name
+            if entry.is_symlink():
+                if entry.name.endswith(SUFFIX) or entry.is_dir():
+                    refused += _leading_out(root, path)
+            elif entry.is_dir():
+                folders.append(path)
+            elif entry.name.endswith(SUFFIX):
+                paths.append(path)
+        if len(paths) > MOST_FILES:
+            raise Unknown(
+                f"there are more than {MOST_FILES:,} {SUFFIX} files under {root}", "name a folder further down"
+            )
+    return Listing(root, tuple(sorted(paths)), tuple(refused))
+
+
+def _upwards(folder: str) -> Iterator[str]:
+    home = os.path.realpath(os.path.expanduser("~"))
+    while True:
+        yield folder
+        above = os.path.dirname(folder)
+        if folder in (home, above) or os.path.exists(os.path.join(folder, ".git")) or not _is_ours(above):
+            return
+        folder = above
+
+
+def _is_ours(folder: str) -> bool:
+    if not hasattr(os, "geteuid"):
+        return True
+    try:
+        status = os.stat(folder)
+    except OSError:
+        return False
+    others_write = status.st_mode & 0o002
+    return status.st_uid == os.geteuid() and not others_write
+
+
+def _bake_files(folder: str) -> list[os.DirEntry[str]]:
+    try:
+        with os.scandir(folder) as entries:
+            return [
+                entry
+                for entry in entries
+                if entry.name.endswith(SUFFIX) and entry.name[0] != "." and entry.is_file(follow_symlinks=False)
+            ]
+    except OSError:
+        return []
+
+
+def _beginning(path: str) -> bytes:
+    try:
+        with open(path, "rb") as file:
+            return file.read(_SNIFFED)
+    except OSError:
+        return b""
+
+
+def _leading_out(root: str, path: str) -> list[Diagnostic]:
+    target = os.path.realpath(os.path.join(root, path))
+    if os.path.commonpath([root, target]) == root:
+        return []
+    message = "this link leads out of the bakery's folder, and was not followed"
+    return [_report("link-leads-out", path, message, "put the file itself here, or a copy of it")]
+
+
+def _report(name: str, path: str, message: str, help: str = "") -> Diagnostic:
+    return Diagnostic(name, Severity.WARNING, message, Place(path, 1, 1, 1, 1), help)

@@ -1,0 +1,39 @@
+"""What an output file is called: a name made by us, never taken raw from a formula.
+
+`Göteborg rye, No. 3` is `goteborg-rye-no-3`. At most 60 letters, figures and hyphens; never a name that Windows
+keeps for itself; two formulas never share one.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+from unicodedata import normalize
+
+LONGEST = 60
+_RESERVED = frozenset({"con", "prn", "aux", "nul", *(f"{port}{n}" for port in ("com", "lpt") for n in range(10))})
+_LETTERS = {"ß": "ss", "æ": "ae", "œ": "oe", "ø": "o", "đ": "d", "ð": "d", "ł": "l", "þ": "th", "ı": "i"}
+
+
+def slug(name: str) -> str:
+    """The file name (without its ending) for a formula's name; "" where nothing of the name can be kept."""
+    spelled = "".join(_LETTERS.get(letter, letter) for letter in name.casefold())
+    plain = normalize("NFKD", spelled).encode("ascii", "ignore").decode()
+    short = re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST].rstrip("-")
+    return f"{short}-1" if short in _RESERVED else short
+
+
+def slugs(names: Iterable[str]) -> dict[str, str]:
+    """A slug for each name. Names that come to the same are numbered, in the order of the names themselves."""
+    result: dict[str, str] = {}
+    taken: set[str] = set()
+    for name in sorted(set(names)):
+        wanted = slug(name) or "formula"
+        chosen, number = wanted, 1
+        while chosen in taken:
+            number += 1
+            ending = f"-{number}"
+            chosen = wanted[: LONGEST - len(ending)].rstrip("-") + ending
+        taken.add(chosen)
+        result[name] = chosen
+    return result

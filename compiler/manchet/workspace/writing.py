@@ -1,0 +1,75 @@
+"""Files are written whole or not at all, and only when they change.
+
+A new file is written beside the old one and takes its place in one move, so that a full disk, a pulled plug or a
+reader in between never sees half a sheet. A file whose bytes are the same is left alone, with its date.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+
+from manchet.workspace.trouble import Blocked, reason
+
+
+def output_folder(path: str, make: Callable[[str], None] = os.makedirs) -> str:
+    """The folder to write to, made if it is not there; absolute. Raises `Blocked` if it cannot be used."""
+    actual = os.path.realpath(path)
+    if os.path.islink(path) or _crosses_a_link(path, actual):
+        raise Blocked(
+            f"the output folder {path} leads through a link to {actual}, and nothing is written through a link",
+            "name the folder itself with --output",
+        )
+    if os.path.exists(path) and not os.path.isdir(path):
+        raise Blocked(f"{path} is a file, so nothing can be written into it", "name a folder with --output")
+    try:
+        if not os.path.isdir(path):
+            make(path)
+    except OSError as error:
+        raise Blocked(f"the output folder {path} cannot be made: {reason(error)}") from None
+    if not os.access(path, os.W_OK | os.X_OK):
+        raise Blocked(
+            f"the output folder {path} cannot be written to", "name another with --output, or change its permissions"
+        )
+    return actual
+
+
+def write(path: str, data: bytes) -> bool:
+    """Makes the file at `path` hold `data`; False if it did already. Raises `Blocked`, leaving what was there."""
+    if os.path.isdir(path):
+        raise Blocked(f"{path} is a folder, and a sheet of that name cannot be written")
+    if not os.path.islink(path) and _holds(path, data):
+        return False
+    # The process number keeps two builds apart; the dot keeps a file left by a pulled plug out of sight.
+    beside = os.path.join(os.path.dirname(path), f".{os.path.basename(path)}.{os.getpid()}.new")
+    try:
+        flags = os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_NOFOLLOW", 0) | getattr(os, "O_BINARY", 0)
+        if os.path.lexists(beside):
+            os.unlink(beside)
+        handle = os.open(beside, flags, 0o666)
+        try:
+            with os.fdopen(handle, "wb") as file:
+                file.write(data)
+            os.replace(beside, path)
+        except BaseException:
+            os.unlink(beside)
+            raise
+    except OSError as error:
+        raise Blocked(f"{path} cannot be written: {reason(error)}") from None
+    return True
+
+
+def _crosses_a_link(path: str, actual: str) -> bool:
+    """Whether a path given from here leads, by a link in the middle of it, out of here."""
+    here = os.path.realpath(os.getcwd())
+    return not os.path.isabs(path) and os.path.normpath(os.path.join(here, path)) != actual
+
+
+def _holds(path: str, data: bytes) -> bool:
+    try:
+        if os.path.getsize(path) != len(data):
+            return False
+        with open(path, "rb") as file:
+            return file.read() == data
+    except OSError:
+        return False
