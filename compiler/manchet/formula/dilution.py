@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import floor
 from typing import NamedTuple
 
 
@@ -22,3 +23,39 @@ class Dilution(NamedTuple):
     def carried(self) -> Fraction:
         """Grams of the carrier that come with it."""
         return self.use - self.brings
+
+
+RATIOS = (10, 20, 25, 40, 50, 100, 200)
+"""How many times the dissolved amount the whole weighs."""
+
+CLOSE_ENOUGH = Fraction(2, 100)
+
+LEAST_READINGS = 20
+"""The part to use is at least so many readings: half a reading is then 2.5 % of it."""
+
+
+def dilution_of(grams: Fraction, reads: Fraction, carrier: str, carrier_grams: Fraction) -> Dilution | None:
+    """A dilution for `grams` of something on a scale that reads to `reads` grams, in what the stage has of a carrier.
+
+    Ten readings of it are dissolved, so that the scale errs by a twentieth at most; the whole is the smallest round
+    multiple of that from which the part to use is twenty readings or more and comes to within 2 % (our own rule). The carrier makes the
+    whole up to the round weight: 1 g in 99 g, not in 100 g, so that the share is exact. None if the stage has too
+    little of the carrier, or the amount is too small even so.
+    """
+    dissolve = 10 * reads
+    for ratio in RATIOS:
+        exact = grams * ratio
+        use = nearest(exact, reads)
+        brings = use / ratio
+        if (
+            use >= LEAST_READINGS * reads
+            and abs(brings - grams) <= CLOSE_ENOUGH * grams
+            and use - brings <= carrier_grams
+        ):
+            return Dilution(dissolve, dissolve * (ratio - 1), carrier, use, brings)
+    return None
+
+
+def nearest(grams: Fraction, step: Fraction) -> Fraction:
+    """The nearest whole number of steps; a half goes up."""
+    return floor(grams / step + Fraction(1, 2)) * step

@@ -4,11 +4,24 @@ from __future__ import annotations
 
 from enum import Enum
 from fractions import Fraction
+from math import ceil
 from typing import NamedTuple
 
-from manchet.formula.dilution import Dilution
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.formula.dilution import Dilution, dilution_of, nearest
 from manchet.formula.mixes import Making
 from manchet.formula.model import Weighed
+from manchet.larder.kitchen import Kitchen, Scale
+from manchet.outcome import Outcome
+
+OUNCE = Fraction(45359237, 1600000)
+"""Grams, exact (avoirdupois)."""
+
+NOTABLE = Fraction(2, 100)
+"""A line moved by more than this is remarked on. Our own rule."""
+
+DISSOLVES = frozenset({"yeast", "sweet-dough yeast", "salt", "sweetener", "malt", "raising agent", "spice"})
+"""What may be stirred into water or flour to be weighed. Never lye, never a culture."""
 
 
 class System(Enum):
@@ -19,7 +32,7 @@ class System(Enum):
 
 
 class Reading(NamedTuple):
-    """An amount as a scale shows it. `grams` is a whole number of `step`s (grams, exact; a quarter ounce is exact too)."""
+    """An amount as a scale shows it: a whole number of `step`s, in grams (a quarter ounce is exact too)."""
 
     grams: Fraction
     step: Fraction
@@ -30,20 +43,25 @@ class Reading(NamedTuple):
 
 
 class WeighedLine(NamedTuple):
-    """One line to weigh. `weighed` is exact, `reading` what stands on the sheet."""
+    """One line to weigh. `weighed` is what the formula asks, exact; `reading` is what stands on the sheet."""
 
     weighed: Weighed
+    wanted: Fraction
+    """Exact grams for this line: as weighed, less what a dilution brings of it, or the part of a dilution to use."""
     reading: Reading
     closes: bool
     """This line took up what rounding left over."""
     dilution: Dilution | None
-    """The bench's way out for an amount that no scale here can weigh: weigh this instead of the reading."""
+    """The bench's way out for an amount that no scale here can weigh: `reading` is then the part of it to use."""
 
     @property
     def moved(self) -> Fraction:
-        """By what share of itself the scale moves it (1/50 is 2 %)."""
-        exact = self.weighed.grams
-        return abs(self.reading.grams - exact) / exact if exact else Fraction(0)
+        """By what share of itself the ingredient is moved (1/50 is 2 %)."""
+        if self.dilution is not None:
+            exact, given = self.weighed.grams, self.dilution.brings
+        else:
+            exact, given = self.wanted, self.reading.grams
+        return abs(given - exact) / exact if exact else Fraction(0)
 
 
 class Table(NamedTuple):
@@ -55,8 +73,181 @@ class Table(NamedTuple):
     fine: Fraction | None
     """Lines whose `step` is below this are for the fine scale; None if one scale weighs them all."""
     assumed: bool
-    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz below 8 oz)."""
+    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz up to 8 oz)."""
 
 
-NOTABLE = Fraction(2, 100)
-"""A line moved by more than this is remarked on. Our own rule."""
+ASSUMED = {
+    System.METRIC: (Scale("", Fraction(1)), Scale("", Fraction(1, 10), Fraction(20))),
+    System.US: (Scale("", OUNCE / 4), Scale("", OUNCE / 100, 8 * OUNCE)),
+}
+
+OUNCE_STEPS = tuple(OUNCE * share for share in (Fraction(1, 100), Fraction(1, 10), Fraction(1, 4), Fraction(1, 2), 1))
+
+
+def scales_of(kitchen: Kitchen, system: System) -> tuple[Scale, ...]:
+    """The kitchen's scales, or the assumed ones.
+
+    In US customary units a scale that reads in grams is taken to show the next coarser of 0.01, 0.1, 1/4, 1/2 and 1 oz.
+    """
+    if not kitchen.scales:
+        return ASSUMED[system]
+    if system is System.METRIC:
+        return kitchen.scales
+    return tuple(s._replace(reads=next((o for o in OUNCE_STEPS if o >= s.reads), OUNCE)) for s in kitchen.scales)
+
+
+def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC) -> Reading:
+    """The amount on the scale for it: the coarsest that reads to a hundredth of it, else the finest that can hold it.
+
+    In quarter ounces this is the rule of the US Armed Forces Recipe Service (TM 10-412, card A-1): .00-.12 is nothing,
+    .13-.37 a quarter, and so on.
+    """
+    scales = scales_of(kitchen, system)
+    holding = [s for s in scales if s.up_to is None or s.up_to >= grams]
+    if not holding:
+        scale = max(scales, key=lambda s: s.up_to or Fraction(0))
+        goes = ceil(grams / scale.up_to) if scale.up_to else 1
+        return Reading(nearest(grams, scale.reads), scale.reads, scale.name, goes)
+    coarse = [s for s in holding if s.reads * 100 <= grams]
+    scale = max(coarse, key=lambda s: s.reads) if coarse else min(holding, key=lambda s: s.reads)
+    return Reading(nearest(grams, scale.reads), scale.reads, scale.name, 1)
+
+
+def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> Outcome[Table]:
+    """One making of a stage as its scales read.
+
+    Every line is rounded to its own scale; then the largest flour or water line takes up, in whole readings of its own
+    scale, what rounding left of the exact total. So the printed lines add up to the printed total, which is within half
+    a reading of the exact one, and nothing is ever moved on to salt, yeast, malt, lye or a culture.
+
+    Reports: `too-small-to-weigh` (a warning with a dilution, an error where there is no way out) and the note
+    `moved-by-rounding` for a line that its scale moves by more than 2 %.
+    """
+    lines = [_line(weighed, kitchen, system) for weighed in making.weighed]
+    closing = _closing(making)
+    for at, line in enumerate(lines):
+        if line.reading.grams == 0 and line.wanted > 0:
+            _dilute(lines, at, closing, kitchen, system)
+    if closing is not None and lines[closing].reading.grams > 0:
+        left_over = sum((line.wanted - line.reading.grams for line in lines), Fraction(0))
+        lines[closing] = _close(lines[closing], left_over)
+    steps = {line.reading.step for line in lines}
+    table = Table(
+        making=making,
+        lines=tuple(lines),
+        total=sum((line.reading.grams for line in lines), Fraction(0)),
+        fine=max(steps) if len(steps) > 1 else None,
+        assumed=not kitchen.scales,
+    )
+    return Outcome(table, _reports(table, system))
+
+
+def _line(weighed: Weighed, kitchen: Kitchen, system: System) -> WeighedLine:
+    return WeighedLine(weighed, weighed.grams, reading_of(weighed.grams, kitchen, system), False, None)
+
+
+def _closing(making: Making) -> int | None:
+    """Where the largest flour or water line stands; one that is held back only if there is no other."""
+
+    def rank(at: int) -> tuple[bool, Fraction]:
+        return not making.weighed[at].portion.held, making.weighed[at].grams
+
+    flours_and_waters = [
+        at
+        for at, weighed in enumerate(making.weighed)
+        if weighed.portion.ingredient is not None
+        and (weighed.portion.ingredient.class_ == "water" or weighed.portion.is_flour)
+        and weighed.portion.ingredient.class_ not in ("culture", "malt", "lye")
+    ]
+    return max(flours_and_waters, key=rank, default=None)
+
+
+def _close(line: WeighedLine, left_over: Fraction) -> WeighedLine:
+    """Take up what is left over, in whole readings; never so much that nothing of the line remains."""
+    step = line.reading.step
+    grams = max(line.reading.grams + nearest(left_over, step), step)
+    return line._replace(reading=line.reading._replace(grams=grams), closes=grams != line.reading.grams)
+
+
+def _dilute(lines: list[WeighedLine], at: int, closing: int | None, kitchen: Kitchen, system: System) -> None:
+    """Put a dilution on a line that rounds to nothing, and take its carrier off the carrier's line."""
+    portion = lines[at].weighed.portion
+    if portion.ingredient is None or portion.ingredient.class_ not in DISSOLVES:
+        return
+    carrier = _carrier(lines, closing)
+    if carrier is None or carrier == at:
+        return
+    stock = lines[carrier]
+    reads = min(scale.reads for scale in scales_of(kitchen, system))
+    found = dilution_of(lines[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted)
+    if found is None:
+        return
+    used = reading_of(found.use, kitchen, system)
+    lines[at] = lines[at]._replace(wanted=found.use, reading=used, dilution=found)
+    wanted = stock.wanted - found.carried
+    lines[carrier] = stock._replace(wanted=wanted, reading=reading_of(wanted, kitchen, system))
+
+
+def _carrier(lines: list[WeighedLine], closing: int | None) -> int | None:
+    """The stage's water, else the line that closes."""
+    waters = [
+        at
+        for at, line in enumerate(lines)
+        if line.weighed.portion.ingredient is not None and line.weighed.portion.ingredient.class_ == "water"
+    ]
+    return max(waters, key=lambda at: lines[at].wanted) if waters else closing
+
+
+def _reports(table: Table, system: System) -> tuple[Diagnostic, ...]:
+    reports = []
+    for line in table.lines:
+        portion, grams = line.weighed.portion, line.weighed.grams
+        if portion.to_taste:
+            continue
+        if line.reading.grams == 0 and grams > 0:
+            reports.append(_too_small(line, table, system, None))
+        elif line.dilution is not None:
+            reports.append(_too_small(line, table, system, line.dilution))
+        elif line.moved > NOTABLE:
+            reports.append(_moved(line, table, system))
+    return tuple(reports)
+
+
+def _too_small(line: WeighedLine, table: Table, system: System, way_out: Dilution | None) -> Diagnostic:
+    portion = line.weighed.portion
+    stage = table.making.stage.stage.name or table.making.stage.stage.word
+    message = (
+        f"{_show(line.weighed.grams, system)} of {portion.name} in {stage} is too little for a scale "
+        f"that reads {_show(line.reading.step, system)}"
+    )
+    if way_out is None:
+        return Diagnostic(
+            "too-small-to-weigh", Severity.ERROR, message, portion.place,
+            "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
+        )  # fmt: skip
+    return Diagnostic(
+        "too-small-to-weigh", Severity.WARNING, message, portion.place,
+        f"stir {_show(way_out.dissolve, system)} into {_show(way_out.into, system)} of {way_out.carrier} and use "
+        f"{_show(way_out.use, system)} of that; the sheet takes the {way_out.carrier} off its own line",
+    )  # fmt: skip
+
+
+def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
+    portion, grams, reading = line.weighed.portion, line.weighed.grams, line.reading
+    per_cent = nearest(line.moved * 100, Fraction(1))
+    return Diagnostic(
+        "moved-by-rounding", Severity.NOTE,
+        f"{portion.name} is {_show(grams, system)} and the scale reads {_show(reading.grams, system)}: "
+        f"{per_cent} % {'more' if reading.grams > grams else 'less'}",
+        portion.place,
+        "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
+    )  # fmt: skip
+
+
+def _show(grams: Fraction, system: System) -> str:
+    """A small weight in words of a report: two digits that count."""
+    value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
+    digits = 0 if value >= 100 else 1 if value >= 10 else 2 if value >= Fraction(1, 10) else 3
+    whole, rest = divmod(int(nearest(value * 10**digits, Fraction(1))), 10**digits)
+    decimals = f"{rest:0{digits}d}".rstrip("0") if digits else ""
+    return f"{whole}.{decimals} {unit}" if decimals else f"{whole} {unit}"

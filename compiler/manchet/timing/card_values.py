@@ -87,7 +87,7 @@ class Row(NamedTuple):
     critical: bool
     """On the longest way through the work: a minute lost here, with nothing cut short, is a minute lost."""
     latest: datetime | None
-    """Until when it may begin before something else moves: the oven, another stage, the bread. None for work inside a wait."""
+    """Until when it may begin before something else moves: the oven, another stage, the bread. None inside a wait."""
     moves: str
     """What moves then: "oven", "ready", or the name of the stage that is waiting for it ("dough" for the dough)."""
     slack: int
@@ -150,7 +150,7 @@ class Lane(NamedTuple):
 
 
 class Warmth(NamedTuple):
-    """A line of "the dough came out at": the bulk that follows, as "about" (an estimate). `share` is of its written time."""
+    """A line of "the dough came out at": how long the bulk is then, in seconds, as "about" (an estimate)."""
 
     celsius: Fraction
     low: Fraction

@@ -1,0 +1,177 @@
+"""What the scales read, and that the lines add up."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+from manchet.diagnostics.diagnostic import Severity
+from manchet.formula.dilution import Dilution, dilution_of
+from manchet.formula.mixes import Making
+from manchet.formula.model import Weighed
+from manchet.formula.weighing import OUNCE, System, Table, reading_of, weigh
+from manchet.larder.ingredient import Ingredient
+from manchet.larder.kitchen import PLAIN, Kitchen, Scale
+from weighing.kneading import FLOUR, SALT, SEEDS, STARTER, WATER, YEAST, ingredient, stage, weighed
+
+BENCH = Scale("bench", Fraction(5), Fraction(30000))
+FINE = Scale("fine", Fraction(1, 10), Fraction(500))
+BAKEHOUSE = PLAIN._replace(scales=(BENCH, FINE))
+COARSE = PLAIN._replace(scales=(BENCH,))
+
+
+def making(*lines: Weighed) -> Making:
+    made = stage("dough", lines)
+    return Making(made, 1, tuple(lines), made.into, Fraction(0))
+
+
+def read(table: Table) -> dict[str, Fraction]:
+    return {line.weighed.portion.name: line.reading.grams for line in table.lines}
+
+
+def test_each_line_has_the_scale_that_suits_it() -> None:
+    assert reading_of(Fraction("6203.2"), BAKEHOUSE)[:3] == (6205, 5, "bench")
+    assert reading_of(Fraction("130.46"), BAKEHOUSE)[:3] == (Fraction("130.5"), Fraction(1, 10), "fine")
+
+
+def test_more_than_a_scale_holds_is_weighed_in_goes() -> None:
+    assert reading_of(Fraction(71002), BAKEHOUSE) == (71000, 5, "bench", 3)
+
+
+def test_without_a_scale_one_is_assumed_and_said() -> None:
+    assert reading_of(Fraction("432.6"), PLAIN)[:3] == (433, 1, "")
+    assert reading_of(Fraction("12.34"), PLAIN)[:2] == (Fraction("12.3"), Fraction(1, 10))
+    assert weigh(making(weighed(FLOUR, 100)), PLAIN).value.assumed
+    assert not weigh(making(weighed(FLOUR, 100)), BAKEHOUSE).value.assumed
+
+
+def test_the_sum_closes_on_the_flour() -> None:
+    lines = weighed(FLOUR, "1002"), weighed(WATER, "702"), weighed(SEEDS, "702"), weighed(SALT, "21.04")
+    table = weigh(making(*lines), BAKEHOUSE).value
+    # 1000 + 700 + 700 + 21.0 is 6.04 g short of 2427.04; the flour, the largest, takes one reading of it
+    assert read(table) == {
+        "white flour": 1005,
+        "water": 700,
+        "sunflower seeds": 700,
+        "salt": 21,
+    }
+    assert table.total == 2426
+    assert [line.closes for line in table.lines] == [True, False, False, False]
+    assert table.fine == 5
+
+
+def test_it_never_closes_on_a_culture_or_a_stage() -> None:
+    table = weigh(making(weighed(STARTER, "804"), weighed("sour", "3003"), weighed(WATER, "402")), COARSE).value
+    assert read(table) == {"ripe rye starter": 805, "sour": 3005, "water": 400}
+
+
+def test_with_neither_flour_nor_water_nothing_moves() -> None:
+    table = weigh(making(weighed(SEEDS, 402), weighed(SALT, 402)), COARSE).value
+    assert (read(table), table.total) == ({"sunflower seeds": 400, "salt": 400}, 800)
+    assert not any(line.closes for line in table.lines)
+
+
+def test_a_line_moved_by_more_than_two_in_a_hundred_is_noted() -> None:
+    outcome = weigh(making(weighed(FLOUR, 5000), weighed(SALT, "107.6")), COARSE)
+    (note,) = outcome.diagnostics
+    assert (note.name, note.severity) == ("moved-by-rounding", Severity.NOTE)
+    assert note.message == "salt is 107.6 g and the scale reads 110 g: 2 % more"
+    assert outcome.value.lines[1].moved == Fraction(24, 1076)
+
+
+def test_a_line_moved_by_less_is_not() -> None:
+    assert weigh(making(weighed(FLOUR, 5000), weighed(SALT, 109)), COARSE).diagnostics == ()
+
+
+def test_an_amount_too_small_is_dissolved_in_the_stages_water() -> None:
+    gram = PLAIN._replace(scales=(Scale("home", Fraction(1), Fraction(5000)),))
+    outcome = weigh(making(weighed(FLOUR, 400), weighed(WATER, 400), weighed(YEAST, "0.4")), gram)
+    yeast = outcome.value.lines[2]
+    assert yeast.dilution == Dilution(Fraction(10), Fraction(490), "water", Fraction(20), Fraction(2, 5))
+    assert read(outcome.value) == {"white flour": 400, "water": 380, "instant yeast": 20}
+    assert outcome.value.total == 800
+    (report,) = outcome.diagnostics
+    assert (report.name, report.severity) == ("too-small-to-weigh", Severity.WARNING)
+    assert report.message == "0.4 g of instant yeast in dough is too little for a scale that reads 1 g"
+    assert report.help.startswith("stir 10 g into 490 g of water and use 20 g of that")
+
+
+@pytest.mark.parametrize("kind", ["lye", "culture", "fat"])
+def test_what_may_not_be_diluted_has_no_way_out(kind: str) -> None:
+    lines = weighed(FLOUR, 4000), weighed(WATER, 4000), weighed(ingredient("thing", kind), 1)
+    (report,) = weigh(making(*lines), COARSE).diagnostics
+    assert (report.name, report.severity) == ("too-small-to-weigh", Severity.ERROR)
+    assert report.message == "1 g of thing in dough is too little for a scale that reads 5 g"
+
+
+def test_a_dilution_needs_enough_of_its_carrier() -> None:
+    assert dilution_of(Fraction("0.4"), Fraction(1), "water", Fraction(19)) is None
+    assert dilution_of(Fraction("0.4"), Fraction(1), "water", Fraction(20)) is not None
+
+
+@given(st.fractions(min_value=Fraction(1, 50), max_value=Fraction(1, 2)))
+def test_a_dilution_brings_what_is_asked_and_can_be_weighed(grams: Fraction) -> None:
+    found = dilution_of(grams, Fraction(1), "water", Fraction(10**6))
+    assume(found is not None)
+    assert found is not None
+    assert abs(found.brings - grams) <= grams / 50
+    assert found.brings == found.use * found.dissolve / (found.dissolve + found.into)
+    assert all(amount.denominator == 1 for amount in (found.use, found.dissolve, found.into))
+    assert found.carried + found.brings == found.use
+
+
+@pytest.mark.parametrize(
+    ("hundredths", "quarters"),
+    [(0, 0), (12, 0), (13, 1), (37, 1), (38, 2), (62, 2), (63, 3), (87, 3), (88, 4), (99, 4)],
+)
+def test_ounces_round_to_quarters(hundredths: int, quarters: int) -> None:
+    """US Armed Forces Recipe Service, TM 10-412, card A-1: .00-.12 is 0; .13-.37 is 1/4; .38-.62 is 1/2; …"""
+    whole = 100 * OUNCE
+    assert reading_of(whole + OUNCE * hundredths / 100, PLAIN, System.US).grams == whole + OUNCE * quarters / 4
+
+
+def test_small_amounts_in_ounces_have_a_finer_scale() -> None:
+    assert reading_of(Fraction(12), PLAIN, System.US)[:2] == (OUNCE * 42 / 100, OUNCE / 100)
+
+
+def test_a_scale_in_grams_shows_the_next_coarser_ounces() -> None:
+    assert reading_of(Fraction(6000), BAKEHOUSE, System.US).step == OUNCE / 4
+    assert reading_of(Fraction(100), BAKEHOUSE, System.US).step == OUNCE / 100
+
+
+amounts = st.fractions(min_value=Fraction(1, 3), max_value=40000, max_denominator=1000)
+kitchens = st.sampled_from([PLAIN, BAKEHOUSE, COARSE, PLAIN._replace(scales=(FINE,))])
+others = st.lists(st.tuples(st.sampled_from([SALT, YEAST, SEEDS, STARTER]), amounts), max_size=6)
+
+
+@given(amounts, amounts, others, kitchens, st.sampled_from(System))
+def test_lines_add_up_and_only_flour_or_water_closes(
+    flour: Fraction, water: Fraction, more: list[tuple[Ingredient, Fraction]], kitchen: Kitchen, system: System
+) -> None:
+    lines = weighed(FLOUR, flour), weighed(WATER, water), *(weighed(i, grams) for i, grams in more)
+    table = weigh(making(*lines), kitchen, system).value
+    assert table.total == sum(line.reading.grams for line in table.lines)
+    half_readings = sum(line.reading.step for line in table.lines) / 2
+    for line in table.lines:
+        assert (line.reading.grams / line.reading.step).denominator == 1
+        name = line.weighed.portion.name
+        if name in ("white flour", "water"):
+            assert line.wanted <= 0 or abs(line.reading.grams - line.wanted) <= half_readings
+        elif line.dilution is None:
+            assert line.reading == reading_of(line.weighed.grams, kitchen, system)
+            assert abs(line.reading.grams - line.weighed.grams) <= line.reading.step / 2
+            assert not line.closes
+
+
+@given(amounts, amounts, st.lists(amounts, max_size=6), kitchens)
+def test_the_total_is_within_half_a_reading_of_the_exact_one(
+    flour: Fraction, water: Fraction, more: list[Fraction], kitchen: Kitchen
+) -> None:
+    assume(max(flour, water) > 50 + 5 * len(more))
+    lines = weighed(FLOUR, flour), weighed(WATER, water), *(weighed(SEEDS, grams) for grams in more)
+    table = weigh(making(*lines), kitchen).value
+    closing = max(table.lines[:2], key=lambda line: line.weighed.grams)
+    exact = sum((line.wanted for line in table.lines), Fraction(0))
+    assert abs(table.total - exact) <= closing.reading.step / 2
