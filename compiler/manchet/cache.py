@@ -107,10 +107,8 @@ def folder() -> str | None:
     path = os.path.join(_user_cache(), "manchet")
     try:
         os.makedirs(os.path.dirname(path), mode=0o700, exist_ok=True)
-        try:
+        if not os.path.lexists(path):
             os.mkdir(path, 0o700)
-        except FileExistsError:
-            pass
         status = os.lstat(path)
     except OSError:
         return None

@@ -1,0 +1,146 @@
+"""The command `manchet`: finds the command that was meant, runs it, and ends calmly whatever happens.
+
+Each command is a module of this package with `arguments(parser)` and `run(options)`, imported only when it is
+asked for: looking over one formula must not cost the start of a PDF writer.
+"""
+
+from __future__ import annotations
+
+import sys
+
+from manchet.cli.status import ERRORS, FINE, MISSING, OUR_FAULT, STOPPED, USAGE
+
+COMMANDS = {
+    "check": "look formulas over and say what is wrong",
+    "build": "write prep sheets and timing cards",
+    "watch": "build again whenever a file is saved",
+    "figures": "a formula as computed, as text, JSON or CSV",
+    "trace": "where a figure comes from",
+    "explain": "what a report means and what to do",
+    "new": "start a formula, or bring one in from a table",
+    "doctor": "what this machine has and lacks",
+    "completion": "a script that lets the shell complete commands",
+}
+
+
+def run() -> int:
+    """Runs the command line and gives its exit status."""
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="backslashreplace")
+    try:
+        status = command(sys.argv[1:])
+        sys.stdout.flush()
+    except KeyboardInterrupt:
+        return _stopped()
+    except BrokenPipeError:
+        return _nobody_reads()
+    except Exception as fault:
+        # The one place where an exception ends: what a person can act on is said, all else is our own fault.
+        return _ended_by(fault)
+    return status
+
+
+def command(words: list[str]) -> int:
+    """The exit status of one command line, given without the program's name."""
+    name = words[0] if words else "--help"
+    if name in ("--help", "-h", "help"):
+        if len(words) > 1 and words[1] in COMMANDS:
+            return command([words[1], "--help"])
+        print(overview())
+        return FINE
+    if name in ("--version", "-V"):
+        from manchet import __version__
+
+        print(f"manchet {__version__}")
+        return FINE
+    if name not in COMMANDS:
+        return _no_such_command(name)
+    from importlib import import_module
+
+    from manchet.cli.arguments import Misread, parser_for
+
+    module = import_module(f"manchet.cli.{name}")
+    try:
+        options = parser_for(name, module).parse_args(words[1:])
+    except Misread as misread:
+        _say(f"manchet {name}: {misread.message}", f"manchet {name} --help shows how it is used")
+        return USAGE
+    status: int = module.run(options)
+    return status
+
+
+def overview() -> str:
+    longest = max(map(len, COMMANDS))
+    lines = [f"  {name:<{longest}}  {does}" for name, does in COMMANDS.items()]
+    return "\n".join(
+        [
+            "usage: manchet COMMAND …",
+            "",
+            "Manchet reads bread formulas (.bake files), checks and sizes them, and prints what a baker works from.",
+            "",
+            *lines,
+            "",
+            "manchet COMMAND --help shows the command's options and an example.",
+            "examples:",
+            "  manchet new 'Saturday tin' > saturday-tin.bake",
+            "  manchet check .",
+            "  manchet build 'Saturday tin' --pieces 24",
+        ]
+    )
+
+
+def _no_such_command(name: str) -> int:
+    from manchet.diagnostics.suggest import nearest
+    from manchet.diagnostics.terminal import show
+
+    near = nearest(name, COMMANDS)
+    help = f"did you mean manchet {near}?" if near else "manchet --help lists the commands"
+    _say(f"manchet: there is no command called {show(name)}", help)
+    return USAGE
+
+
+def _ended_by(fault: Exception) -> int:
+    from manchet.workspace.trouble import Absent, Blocked, Trouble
+
+    if isinstance(fault, Trouble):
+        from manchet.diagnostics.terminal import show
+
+        _say(f"manchet: {show(fault.message)}", show(fault.help))
+        return MISSING if isinstance(fault, Absent) else ERRORS if isinstance(fault, Blocked) else USAGE
+    from manchet.cli.fault import recorded
+
+    _say(*recorded(fault))
+    return OUR_FAULT
+
+
+def _say(message: str, help: str) -> None:
+    try:
+        sys.stdout.flush()
+        print(message, file=sys.stderr)
+        if help:
+            print(f"  {help}", file=sys.stderr)
+    except BrokenPipeError:
+        _nobody_reads()
+
+
+def _stopped() -> int:
+    _say("", "stopped")
+    return STOPPED
+
+
+def _nobody_reads() -> int:
+    """The reader of our output went away (`manchet check | head`): nothing to say, and nobody to say it to."""
+    import os
+
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    for stream in (sys.stdout, sys.stderr):
+        try:
+            os.dup2(nowhere, stream.fileno())
+        except (OSError, ValueError):
+            continue
+    return FINE
+
+
+if __name__ == "__main__":
+    sys.exit(run())

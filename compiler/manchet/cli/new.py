@@ -1,0 +1,104 @@
+"""Start a formula, or bring one in from a table.
+
+`manchet new NAME` writes a commented formula to change. With --from it writes a formula by weight from a table
+(name, amount, unit and, if there is one, stage): a CSV file, or - for what is pasted from a spreadsheet. Names it
+does not know and amounts it cannot read are asked about; nothing is guessed. A file that is there already is never
+touched.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+
+from manchet.cli.status import FINE
+from manchet.workspace.trouble import Blocked, Unknown, reason
+
+EXAMPLES = (
+    "manchet new 'Saturday tin'",
+    "manchet new 'Saturday tin' --from table.csv",
+    "manchet new 'Saturday tin' --from - < pasted.txt",
+)
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("name", nargs="?", default="", metavar="NAME", help="what the bread is called")
+    parser.add_argument("--from", dest="table", metavar="TABLE", help="a CSV file, or - to read what is pasted")
+    parser.add_argument("--output", metavar="FILE", help="where to write; - for the terminal (default: from NAME)")
+
+
+def run(options: argparse.Namespace) -> int:
+    from manchet.starter import is_a_name, starter
+
+    name = " ".join(options.name.split())
+    if not is_a_name(name):
+        why = "a formula needs a name" if not name else "a name is one line of plain characters, without # and quotes"
+        raise Unknown(why, "such as: manchet new 'Saturday tin'")
+    if options.table is None:
+        _write(options.output, name, starter(name))
+        return FINE
+    from manchet.brought_in import brought_in, rows_asking
+
+    try:
+        made = brought_in(name, _table(options.table), _known)
+    except ValueError as error:
+        raise Unknown(f"{options.table}: {error}") from None
+    _write(options.output, name, made.text)
+    if made.questions:
+        from manchet.diagnostics.terminal import show
+
+        for line in rows_asking(made.questions).split("\n"):
+            print(show(line), file=sys.stderr)
+        print("these stand in the formula as comments: answer each, and check it", file=sys.stderr)
+    return FINE
+
+
+def _write(output: str | None, name: str, text: str) -> None:
+    if output == "-":
+        sys.stdout.write(text)
+        return
+    from manchet.workspace.slugs import slug
+
+    path = output or f"{slug(name) or 'formula'}.bake"
+    try:
+        with open(path, "x", encoding="utf-8", newline="\n") as file:
+            file.write(text)
+    except FileExistsError:
+        raise Blocked(f"{path} is there already, and was left as it is", "name another file with --output") from None
+    except OSError as error:
+        raise Blocked(f"{path} cannot be written: {reason(error)}") from None
+    print(path)
+
+
+def _table(path: str) -> str:
+    from manchet.workspace.raw import read_bytes
+
+    if path == "-":
+        data = sys.stdin.buffer.read(4_000_000)
+    else:
+        if not os.path.lexists(path):
+            raise Unknown(f"there is no file {path}")
+        read = read_bytes(path)
+        if isinstance(read, str):
+            raise Unknown(f"{path} cannot be read: {read or 'it is not there'}")
+        data = read
+    try:
+        return data.decode("utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    except UnicodeDecodeError:
+        raise ValueError("it is no UTF-8 text; save the table as CSV UTF-8") from None
+
+
+def _known(name: str):  # type: ignore[no-untyped-def]
+    from manchet.brought_in import Known
+    from manchet.larder.book import builtin
+    from manchet.larder.ingredient import Question
+
+    larder = builtin()
+    found = larder.find(name)
+    if found is None:
+        near = larder.near(name)
+        return Known(f"what is {name}?" + (f" near: {', '.join(near[:3])}" if near else " the larder does not know it"))
+    if isinstance(found, Question):
+        return Known(f"which {name}: {' or '.join(found.choices)}?")
+    return Known("")

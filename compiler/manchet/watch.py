@@ -1,0 +1,213 @@
+"""Seeing that a file was saved, whatever way the editor saves.
+
+An editor may write in place, write beside and rename over, move the old file away first, or leave lock files about;
+a synced folder may be swapped whole. So no event is taken at its word: **any event means "look again"**, and only a
+file whose content is different counts as changed. The look waits for a short quiet, so that one save is one change.
+
+Events come from watchdog. Where they cannot come (network mounts, `--poll`, no watches left) the folder is looked
+through four times a second; and every two seconds anyway, so that a lost event costs two seconds and not the sheet.
+"""
+
+from __future__ import annotations
+
+import os
+import threading
+import time
+from collections.abc import Callable, Mapping
+from hashlib import blake2b
+from typing import TYPE_CHECKING, NamedTuple
+
+from manchet.workspace.folder import SUFFIX, listing
+from manchet.workspace.raw import read_bytes
+from manchet.workspace.trouble import Trouble
+
+if TYPE_CHECKING:
+    from watchdog.observers.api import BaseObserver
+
+QUIET = 0.08
+"""Seconds without an event after which a save is over."""
+DEADLINE = 0.5
+"""Seconds after which it is looked at even if events go on."""
+GONE_AFTER = 0.2
+"""Seconds for which a file may be missing (between "move away" and "move in") before it is taken for deleted."""
+RESCAN = 2.0
+POLL = 0.25
+WITHOUT_EVENTS = frozenset({"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "drvfs", "vboxsf", "virtiofs", "sshfs"})
+"""Kinds of mount from which changes made elsewhere send no event; and every kind of `fuse`."""
+
+
+class Changes(NamedTuple):
+    """Paths inside the watched folder, each in order. `gone` were there before and are not any more."""
+
+    changed: tuple[str, ...]
+    gone: tuple[str, ...]
+
+
+class _Seen(NamedTuple):
+    stamp: tuple[int, int, int]
+    content: bytes
+
+
+class Watch:
+    """Watches the `.bake` files of one folder. Use it as a context, and call `wait` for each set of changes."""
+
+    def __init__(self, root: str, poll: bool = False) -> None:
+        self.root = root
+        self.polling = "asked for" if poll else _why_poll(root)
+        """Why the folder is looked through again and again; "" where events come."""
+        self._bell = threading.Event()
+        self._named: set[str] = set()
+        self._observer: BaseObserver | None = None
+        self._identity: tuple[int, int] | None = None
+        self._stopped = False
+        self._files: dict[str, _Seen] = {}
+
+    def __enter__(self) -> Watch:
+        self._listen()
+        self._files = self._look(set())
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self._deafen()
+
+    def stop(self) -> None:
+        """Ends `wait`, from any thread or signal handler."""
+        self._stopped = True
+        self._bell.set()
+
+    def wait(self) -> Changes | None:
+        """The next changes; None once stopped."""
+        while not self._stopped:
+            rang = self._bell.wait(POLL if self.polling or self._identity is None else RESCAN)
+            if self._stopped:
+                return None
+            if rang:
+                self._let_it_settle()
+            if self._identity != _identity(self.root):
+                self._listen()
+            changes = self._compare()
+            if changes.changed or changes.gone:
+                return changes
+        return None
+
+    # ---- looking ----------------------------------------------------------------------------------
+
+    def _compare(self) -> Changes:
+        named, self._named = self._named, set()
+        now = self._look(named)
+        if self._files.keys() - now.keys():
+            # Perhaps only between "move the old one away" and "move the new one in".
+            until = time.monotonic() + GONE_AFTER
+            while self._files.keys() - now.keys() and time.monotonic() < until and not self._stopped:
+                time.sleep(0.02)
+                now = self._look(named)
+        before, self._files = self._files, now
+        changed = [path for path, seen in now.items() if path not in before or before[path].content != seen.content]
+        return Changes(tuple(sorted(changed)), tuple(sorted(before.keys() - now.keys())))
+
+    def _look(self, named: set[str]) -> dict[str, _Seen]:
+        """What is there. A file with the same size, date and number is not read again, unless an event named it."""
+        try:
+            paths = listing(self.root).paths
+        except Trouble:
+            return {}
+        result: dict[str, _Seen] = {}
+        for path in paths:
+            place = os.path.join(self.root, path)
+            try:
+                status = os.stat(place)
+            except OSError:
+                continue
+            stamp = (status.st_mtime_ns, status.st_size, status.st_ino)
+            before = self._files.get(path)
+            if before and before.stamp == stamp and place not in named:
+                result[path] = before
+                continue
+            data = read_bytes(place)
+            if data == "":
+                continue
+            content = data if isinstance(data, bytes) else data.encode()
+            result[path] = _Seen(stamp, blake2b(content, digest_size=16).digest())
+        return result
+
+    def _let_it_settle(self) -> None:
+        deadline = time.monotonic() + DEADLINE
+        while self._bell.is_set() and time.monotonic() < deadline and not self._stopped:
+            self._bell.clear()
+            self._bell.wait(min(QUIET, max(deadline - time.monotonic(), 0)))
+        if not self._stopped:
+            self._bell.clear()
+
+    # ---- listening --------------------------------------------------------------------------------
+
+    def _listen(self) -> None:
+        """Begins to listen at the folder that is there now; it may be another than the one before."""
+        self._deafen()
+        self._identity = _identity(self.root)
+        if self.polling or self._identity is None:
+            return
+        try:
+            self._observer = _observer(self.root, self._heard)
+        except OSError as error:
+            self.polling = f"the system gives no events: {(error.strerror or 'no reason given').lower()}"
+
+    def _deafen(self) -> None:
+        if self._observer is not None:
+            self._observer.stop()
+            self._observer.join(timeout=2)
+            self._observer = None
+
+    def _heard(self, *paths: str) -> None:
+        self._named.update(paths)
+        self._bell.set()
+
+
+def _observer(root: str, heard: Callable[..., None]) -> BaseObserver:
+    from watchdog.events import FileSystemEvent, FileSystemEventHandler
+    from watchdog.observers import Observer
+
+    # Our own reading sends events too; to react to them would be to run for ever.
+    readings = ("opened", "closed_no_write")
+
+    class Ear(FileSystemEventHandler):
+        def on_any_event(self, event: FileSystemEvent) -> None:
+            paths = [os.fsdecode(path) for path in (event.src_path, event.dest_path) if path]
+            of_ours = event.is_directory or any(path.endswith(SUFFIX) for path in paths)
+            if of_ours and event.event_type not in readings:
+                heard(*paths)
+
+    observer = Observer()
+    observer.schedule(Ear(), root, recursive=True)
+    observer.start()
+    return observer
+
+
+def _identity(root: str) -> tuple[int, int] | None:
+    """Which folder stands at this place now; None if there is none."""
+    try:
+        status = os.stat(root)
+    except OSError:
+        return None
+    return status.st_dev, status.st_ino
+
+
+def _why_poll(root: str, mounts: str = "/proc/mounts") -> str:
+    """Why events cannot be relied on for this folder; "" where they can, or where nothing is known."""
+    try:
+        with open(mounts, encoding="utf-8", errors="surrogateescape") as file:
+            kinds = dict(_mount(line) for line in file if line.count(" ") >= 3)
+    except OSError:
+        return ""
+    kind = kinds.get(_mounted_at(os.path.realpath(root), kinds), "")
+    return f"the folder is on {kind}, which sends no events" if kind in WITHOUT_EVENTS or "fuse" in kind else ""
+
+
+def _mount(line: str) -> tuple[str, str]:
+    fields = line.split(" ")
+    return fields[1].replace("\\040", " "), fields[2]
+
+
+def _mounted_at(path: str, kinds: Mapping[str, str]) -> str:
+    while path not in kinds and path != os.path.dirname(path):
+        path = os.path.dirname(path)
+    return path
