@@ -1,0 +1,66 @@
+"""The demo bakery is in order: no error, no warning, and everything it names is there."""
+
+from __future__ import annotations
+
+from functools import cache
+from pathlib import Path
+
+from manchet.bakery import Bakery, read
+from manchet.diagnostics.diagnostic import Severity
+from manchet.diagnostics.text import short
+from manchet.source.text import SourceText
+
+RECIPES = Path(__file__).parents[2] / "recipes"
+
+HONEST_NOTES: frozenset[str] = frozenset()
+"""Notes that the demo keeps, by name: each is there because it is true of the bread."""
+
+
+@cache
+def _demo() -> Bakery:
+    paths = sorted(RECIPES.rglob("*.bake"))
+    return read(tuple(SourceText(str(p.relative_to(RECIPES)), p.read_text(encoding="utf-8")) for p in paths))
+
+
+def test_no_error_and_no_warning() -> None:
+    assert [short(d) for d in _demo().diagnostics if d.severity is not Severity.NOTE] == []
+
+
+def test_only_honest_notes() -> None:
+    notes = [d for d in _demo().diagnostics if d.severity is Severity.NOTE]
+    assert [short(d) for d in notes if d.name not in HONEST_NOTES] == []
+    assert {d.name for d in notes} == HONEST_NOTES
+
+
+def test_ten_formulas_three_preparations_two_kitchens() -> None:
+    demo = _demo()
+    formulas = [formula for formula in demo.formulas if not formula.preparation]
+    assert len(formulas) >= 10
+    assert len(demo.formulas) - len(formulas) >= 3
+    assert len(demo.kitchens) == 2
+    assert len({formula.kind for formula in formulas}) >= 10
+    assert {formula.way for formula in formulas} == set(type(formulas[0].way))
+
+
+def test_every_culture_carries_on() -> None:
+    """What a house takes from its pot it gives back, or keeps as much again."""
+    for formula in _demo().formulas:
+        for stage in formula.stages:
+            taken = [p for p in stage.portions if p.ingredient and p.ingredient.class_ == "culture"]
+            if taken:
+                kept = any(s.keeps or s.returned_share for s in formula.stages)
+                assert kept, f"{formula.name}: {stage.name} takes {taken[0].name} and nothing is kept"
+
+
+def test_pictures_are_there_and_are_drawings_without_addresses() -> None:
+    for path in RECIPES.rglob("*.bake"):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.strip().startswith("picture"):
+                picture = path.parent / line.split('"')[1]
+                drawing = picture.read_text(encoding="utf-8")
+                assert "<title>" in drawing
+                assert "href" not in drawing and "<script" not in drawing
+
+
+def test_figures_are_said_to_be_invented() -> None:
+    assert "Every figure in this folder is invented" in (RECIPES / "house.bake").read_text(encoding="utf-8")
