@@ -1,0 +1,35 @@
+"""Baking minutes, all phases together, that cannot heat a piece of this weight through."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+from math import isqrt
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import breads, longest, of_verbs
+from manchet.checks.reporting import duration, grams, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "bake-too-short"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least = limit("bake-least-for-500-g", subject.kind)
+    if least is None or subject.formula.preparation:
+        return
+    pieces = {piece.noun: piece.grams for piece in subject.batch.pieces}
+    for noun, steps in breads(subject.formula):
+        weight = pieces.get(noun)
+        bakes = list(of_verbs(steps, "bake"))
+        if weight is None or not bakes or any(step.time is None or step.per == "side" for step in bakes):
+            continue
+        needed = least * Fraction(isqrt(int(weight / 500 * 10**6)), 1000)
+        taken = longest(bakes)
+        if taken < needed:
+            yield warning(
+                NAME,
+                bakes[0].place,
+                f"{duration(taken)} in the oven for a piece of {grams(weight)}: "
+                f"its middle needs {duration(needed)} at the least",
+                "look at the minutes and at the weight of a piece",
+            )

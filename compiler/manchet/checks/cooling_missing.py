@@ -1,0 +1,25 @@
+"""A loaf that goes from the oven to nowhere: it must cool before it is cut or wrapped."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import LOAVES, breads
+from manchet.checks.reporting import note
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "cooling-missing"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    if subject.kind not in LOAVES:
+        return
+    for noun, steps in breads(subject.formula):
+        last = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
+        if last is None or any(step.verb in ("cool", "chill", "freeze") for step in steps[last + 1 :]):
+            continue
+        yield note(
+            NAME,
+            steps[last].place,
+            f"nothing says how long {f'the {noun}' if noun else 'the bread'} cools",
+            "add a line such as `cool 2 h` after the bake",
+        )

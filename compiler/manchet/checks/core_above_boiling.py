@@ -1,0 +1,27 @@
+"""A core hotter than bread can be: its water boils away at 100 C first. Nearly always degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import all_steps
+from manchet.checks.reporting import celsius, error
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "core-above-boiling"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most = limit("core-most")
+    if most is None:
+        return
+    for step in all_steps(subject.formula):
+        for reach in step.reaches:
+            if reach.what == "core" and reach.value.likely > most:
+                core = reach.value.likely
+                yield error(
+                    NAME,
+                    step.place,
+                    f"a core of {celsius(core)} cannot be: the water in it holds it near 100 C",
+                    f"write `{celsius(core)[:-2]} F` if Fahrenheit was meant ({celsius((core - 32) * 5 / 9)})",
+                )

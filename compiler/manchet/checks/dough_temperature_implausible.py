@@ -1,0 +1,31 @@
+"""A dough temperature at which nothing living works: often degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import is_alive
+from manchet.checks.reporting import celsius, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "dough-temperature-implausible"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least, most = limit("dough-temperature-least"), limit("dough-temperature-most")
+    if least is None or most is None:
+        return
+    for stage in subject.formula.stages:
+        if not is_alive(stage, subject.formula):
+            continue
+        for step in stage.steps:
+            for reach in step.reaches:
+                warmth = reach.value.likely
+                if step.verb == "mix" and reach.what == "temperature" and not least <= warmth <= most:
+                    help = f"{celsius(warmth)[:-2]} F is {celsius((warmth - 32) * 5 / 9)}: write the unit that is meant"
+                    yield warning(
+                        NAME,
+                        step.place,
+                        f"{stage.name} is to be mixed to {celsius(warmth)}, and it is alive",
+                        help if warmth > most else "look at the figure and its unit",
+                    )

@@ -1,0 +1,27 @@
+"""Fat too cool to seal the piece or so hot that it smokes: often degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import all_steps
+from manchet.checks.reporting import celsius, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "frying-temperature-odd"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least, most = limit("fry-least"), limit("fry-most")
+    if least is None or most is None:
+        return
+    for step in all_steps(subject.formula):
+        if step.verb != "fry" or not step.heats or least <= step.heats[0].celsius.likely <= most:
+            continue
+        heat = step.heats[0].celsius.likely
+        yield warning(
+            NAME,
+            step.place,
+            f"frying at {celsius(heat)}; doughs are fried at {celsius(least)} to {celsius(most)}",
+            f"{celsius(heat)[:-2]} F is {celsius((heat - 32) * 5 / 9)}" if heat > most else "look at the figure",
+        )

@@ -1,0 +1,124 @@
+"""Ways to look through a formula that several checks share."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Place
+from manchet.formula.model import Formula, Portion, Stage, Step
+from manchet.larder.ingredient import Ingredient
+
+LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf"})
+"""Kinds that are loaves of bread in the narrow sense."""
+
+RISEN = LOAVES | {"rolls", "soft", "laminated", "filled", "boiled", "lye", "steamed", "gluten-free"}
+"""Kinds that are raised by something."""
+
+PREFERMENTS = frozenset({"poolish", "biga", "sponge", "preferment"})
+"""Stages raised by yeast; an old dough is left out, since it comes with its salt and its own history."""
+
+SOURS = frozenset({"levain", "sour"})
+
+FERMENTING = frozenset({"ripen", "ferment", "prove", "retard", "rest"})
+HEATING = frozenset({"bake", "griddle", "fry", "boil", "simmer", "roast", "heat"})
+
+
+def dough_of(formula: Formula) -> Stage | None:
+    return next((stage for stage in formula.stages if stage.key == "dough"), None)
+
+
+def breads(formula: Formula) -> Iterator[tuple[str, tuple[Step, ...]]]:
+    """The way of each bread from the first mix of its dough to the end: (noun, steps). One, if nothing branches."""
+    dough = dough_of(formula)
+    if dough is None:
+        return
+    if not formula.branches:
+        noun = formula.makes[0].noun if formula.makes else ""
+        yield noun, dough.steps
+    for branch in formula.branches:
+        yield branch.noun, dough.steps + branch.steps
+
+
+def all_steps(formula: Formula) -> Iterator[Step]:
+    """Every step once: of each stage, then of each branch."""
+    for stage in formula.stages:
+        yield from stage.steps
+    for branch in formula.branches:
+        yield from branch.steps
+
+
+def portions(formula: Formula) -> Iterator[Portion]:
+    for stage in formula.stages:
+        yield from stage.portions
+
+
+def ingredients(formula: Formula) -> Iterator[Ingredient]:
+    """Everything the formula takes from the larder: what is weighed, and what only touches the bread."""
+    for portion in portions(formula):
+        if portion.ingredient is not None:
+            yield portion.ingredient
+    for branch in formula.branches:
+        for portion in branch.added:
+            if portion.ingredient is not None:
+                yield portion.ingredient
+    for step in all_steps(formula):
+        if step.applied is not None and step.applied.ingredient is not None:
+            yield step.applied.ingredient
+
+
+def place_of(formula: Formula, wanted: Callable[[Ingredient], bool]) -> Place:
+    """Where the file says the amount of such an ingredient: in `overall`, else where it is weighed, else its head."""
+    for line in formula.overall:
+        if line.ingredient is not None and line.place is not None and wanted(line.ingredient):
+            return line.place
+    for portion in portions(formula):
+        if portion.ingredient is not None and wanted(portion.ingredient):
+            return portion.place
+    return formula.place
+
+
+def place_of_class(formula: Formula, *classes: str) -> Place:
+    return place_of(formula, lambda ingredient: ingredient.class_ in classes)
+
+
+def shares_of(stage: Stage, *classes: str) -> Fraction:
+    """What a stage weighs of some classes, in grams per gram of all flour."""
+    return sum(
+        (p.share for p in stage.portions if p.ingredient is not None and p.ingredient.class_ in classes), Fraction(0)
+    )
+
+
+def flour_in(stage: Stage) -> Fraction:
+    """Flour weighed into a stage as flour, in grams per gram of all flour."""
+    return sum((p.share for p in stage.portions if p.is_flour), Fraction(0))
+
+
+def is_alive(stage: Stage, formula: Formula) -> bool:
+    """Whether yeast or a culture is weighed into it, or comes in with a stage that has some."""
+    by_key = {other.key: other for other in formula.stages}
+    for portion in stage.portions:
+        if portion.ingredient is not None and portion.ingredient.class_ in ("yeast", "sweet-dough yeast", "culture"):
+            return True
+        inner = by_key.get(portion.stage)
+        if inner is not None and inner.key != stage.key and is_alive(inner, formula):
+            return True
+    return False
+
+
+def of_verbs(steps: Iterable[Step], *verbs: str) -> Iterator[Step]:
+    return (step for step in steps if step.verb in verbs)
+
+
+def longest(steps: Iterable[Step]) -> Fraction:
+    """Seconds that the steps take together, each at the long end of what it says."""
+    total = Fraction(0)
+    for step in steps:
+        if step.time is not None:
+            total += step.time.high if step.time.high is not None else step.time.likely
+    return total
+
+
+def likely(steps: Iterable[Step]) -> Fraction:
+    """Seconds that the steps take together, each at the middle of what it says."""
+    return sum((step.time.likely for step in steps if step.time is not None), Fraction(0))

@@ -1,0 +1,39 @@
+"""A lye bath stronger than any pretzel wants, and more dangerous."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.reporting import percent, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "lye-bath-strong"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most = limit("lye-bath-most")
+    if most is None:
+        return
+    for stage in subject.formula.stages:
+        lye = sum((lye_in(p.ingredient.name) * p.share for p in stage.portions if _is_lye(p.ingredient)), Fraction(0))
+        whole = sum((p.share for p in stage.portions), Fraction(0))
+        if (stage.key == "dough" and not subject.formula.preparation) or not whole or lye / whole <= most:
+            continue
+        place = next(p.place for p in stage.portions if _is_lye(p.ingredient))
+        yield warning(
+            NAME,
+            place,
+            f"the bath is {percent(lye / whole)} lye; 3 to 4% is usual, and over {percent(most)} is never needed",
+            "look at the decimal point; weigh the lye again before it is poured",
+        )
+
+
+def _is_lye(ingredient: object) -> bool:
+    return getattr(ingredient, "class_", "") == "lye"
+
+
+def lye_in(name: str) -> Fraction:
+    """How much of it is lye: liquors are named by their strength (`lye 50%`), pearls are all lye."""
+    digits = "".join(c if c.isdigit() or c == "." else " " for c in name).split()
+    return Fraction(digits[0]) / 100 if digits and "%" in name else Fraction(1)

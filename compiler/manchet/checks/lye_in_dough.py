@@ -1,0 +1,24 @@
+"""Lye weighed into a dough: it belongs in a bath, on the skin."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import dough_of
+from manchet.checks.reporting import warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "lye-in-dough"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    dough = dough_of(subject.formula)
+    if dough is None or subject.formula.preparation:
+        return
+    for portion in dough.portions:
+        if portion.ingredient is not None and portion.ingredient.class_ == "lye":
+            yield warning(
+                NAME,
+                portion.place,
+                f"{portion.name} is weighed into the dough",
+                "make a `preparation` of lye and water and write `dip in lye bath 4 g each`",
+            )

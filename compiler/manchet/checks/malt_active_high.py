@@ -1,0 +1,32 @@
+"""So much active malt that the crumb turns gummy. Roasted and inactive malts only colour and sweeten."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import place_of, portions
+from manchet.checks.reporting import percent, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.larder.ingredient import Ingredient
+
+NAME = "malt-active-high"
+
+
+def is_active(ingredient: Ingredient) -> bool:
+    words = ingredient.name.casefold().replace("-", " ").split()
+    return ("diastatic" in words and "non" not in words) or ("active" in words and ingredient.class_ == "malt")
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most = limit("malt-active-most", subject.kind)
+    if most is None or subject.formula.preparation:
+        return
+    share = sum((p.share for p in portions(subject.formula) if p.ingredient and is_active(p.ingredient)), Fraction(0))
+    if share > most:
+        yield warning(
+            NAME,
+            place_of(subject.formula, is_active),
+            f"{percent(share)} active malt; over {percent(most)} the crumb turns gummy",
+            "look at the decimal point, or use a malt that is not active for colour and taste",
+        )

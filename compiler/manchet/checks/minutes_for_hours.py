@@ -1,0 +1,36 @@
+"""A step far shorter than such a step can be: often minutes where hours were meant."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import PREFERMENTS, SOURS
+from manchet.checks.reporting import duration, span, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.formula.model import Step
+
+NAME = "minutes-for-hours"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    formula = subject.formula
+    for stage in formula.stages:
+        for step in stage.steps:
+            least = "ripen-shortest" if step.verb == "ripen" and stage.word in PREFERMENTS | SOURS else ""
+            yield from _short(subject, step, least)
+    for branch in formula.branches:
+        for step in branch.steps:
+            yield from _short(subject, step, "")
+
+
+def _short(subject: Subject, step: Step, key: str) -> Iterator[Diagnostic]:
+    hot = bool(step.heats) and step.heats[0].celsius.likely >= 280
+    least = None if step.verb == "bake" and hot else limit(key or f"{step.verb}-shortest", subject.kind)
+    if step.time is None or step.time.high is None or least is None or step.time.high >= least or step.per:
+        return
+    yield warning(
+        NAME,
+        step.place,
+        f"`{step.verb}` for only {span(step.time)}: under {duration(least)} it does little",
+        "look at the unit: min, or h?",
+    )

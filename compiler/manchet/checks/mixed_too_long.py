@@ -1,0 +1,28 @@
+"""So much fast mixing that a wheat dough is beaten past its best."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import dough_of, of_verbs
+from manchet.checks.reporting import duration, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "mixed-too-long"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most, dough = limit("fast-mix-most", subject.kind), dough_of(subject.formula)
+    longest = limit("mix-longest", subject.kind)
+    if most is None or longest is None or dough is None:
+        return
+    fast = [s for s in of_verbs(dough.steps, "mix") if "fast" in s.manner and s.time is not None]
+    total = sum((s.time.likely for s in fast if s.time is not None), Fraction(0))
+    if total > most and all(s.time is None or s.time.likely <= longest for s in fast):
+        yield warning(
+            NAME,
+            fast[-1].place,
+            f"{duration(total)} of fast mixing; past {duration(most)} the dough goes slack and white",
+            "look at the minutes, or put part of them on slow",
+        )

@@ -1,0 +1,24 @@
+"""A bread of a kind that is baked, with steps but no heat among them."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import HEATING, LOAVES, breads
+from manchet.checks.reporting import warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "never-baked"
+BAKED = LOAVES | {"rolls", "soft", "laminated", "filled", "boiled", "lye", "gluten-free", "crisp", "biscuit"}
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    if subject.kind not in BAKED:
+        return
+    for noun, steps in breads(subject.formula):
+        if not any(step.verb in HEATING or step.verb in ("do", "freeze") for step in steps):
+            yield warning(
+                NAME,
+                steps[-1].place if steps else subject.formula.place,
+                f"{f'the {noun}' if noun else 'the bread'} is never baked",
+                "add a line such as `bake 40 min at 230 C`",
+            )

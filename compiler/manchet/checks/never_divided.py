@@ -1,0 +1,26 @@
+"""Many pieces from a dough that no step divides."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import LOAVES, all_steps
+from manchet.checks.reporting import note
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "never-divided"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    formula = subject.formula
+    if formula.kind not in LOAVES | {"rolls", "soft", "boiled", "lye"}:
+        return
+    number = sum((makes.number or 1 for makes in formula.makes), 0)
+    verbs = {step.verb for step in all_steps(formula)}
+    if number <= 1 or not verbs or verbs & {"divide", "cut", "do"}:
+        return
+    yield note(
+        NAME,
+        formula.makes[0].place,
+        f"{number} pieces are wanted, and no step divides the dough",
+        "add `divide` where the dough is weighed off",
+    )

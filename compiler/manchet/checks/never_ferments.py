@@ -1,0 +1,31 @@
+"""A dough with yeast or a culture that is given no time to rise, anywhere."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import FERMENTING, HEATING, breads, dough_of, is_alive, likely, of_verbs
+from manchet.checks.reporting import warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "never-ferments"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    dough = dough_of(subject.formula)
+    if dough is None or subject.formula.preparation or not is_alive(dough, subject.formula):
+        return
+    for noun, steps in breads(subject.formula):
+        first_heat = next((i for i, step in enumerate(steps) if step.verb in HEATING), None)
+        if first_heat is None:
+            continue
+        waits = list(of_verbs(steps[:first_heat], *FERMENTING, "chill", "thaw"))
+        if likely(waits) >= 8 * 60:
+            continue
+        whose = f"the {noun}" if noun else "the dough"
+        yield warning(
+            NAME,
+            steps[first_heat].place,
+            f"{whose} comes to the fire with no time to rise before it",
+            "add `ferment …` after the mix and `prove …` after the shaping",
+        )
+        return

@@ -1,0 +1,27 @@
+"""A bread that should rise has no yeast, no culture and no raising agent."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import RISEN, ingredients
+from manchet.checks.reporting import warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "nothing-raises-it"
+RAISING = frozenset({"yeast", "sweet-dough yeast", "culture", "raising agent"})
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    formula = subject.formula
+    if formula.preparation or formula.kind not in RISEN:
+        return
+    if any(ingredient.class_ in RAISING for ingredient in ingredients(formula)):
+        return
+    if any(stage.from_nothing or stage.shared for stage in formula.stages):
+        return
+    yield warning(
+        NAME,
+        formula.place,
+        f"nothing raises {formula.name}: it has no yeast, no culture and no raising agent",
+        "add the yeast or the levain; an unraised bread may be of kind `flatbread` or `crisp`",
+    )

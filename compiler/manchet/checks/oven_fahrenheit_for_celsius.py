@@ -1,0 +1,32 @@
+"""So hot for so long that the bread would be coal: degrees Fahrenheit written as Celsius."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import all_steps
+from manchet.checks.reporting import celsius, duration, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "oven-fahrenheit-for-celsius"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    hottest, longest, never = limit("oven-fierce"), limit("oven-fierce-longest"), limit("oven-most")
+    if hottest is None or longest is None or never is None:
+        return
+    for step in all_steps(subject.formula):
+        if step.verb not in ("bake", "roast") or not step.heats or step.time is None:
+            continue
+        heat = max(h.celsius.likely for h in step.heats)
+        minutes = step.time.likely
+        fierce = heat >= hottest and minutes > longest and step.ramp is None
+        if not fierce and heat <= never:
+            continue
+        yield warning(
+            NAME,
+            step.place,
+            f"{celsius(heat)} for {duration(minutes)} burns any bread; "
+            f"{celsius(heat)[:-2]} F would be {celsius((heat - 32) * 5 / 9)}",
+            f"write `{celsius(heat)[:-2]} F` if Fahrenheit was meant",
+        )

@@ -1,0 +1,28 @@
+"""Hotter than any oven of this kitchen goes."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import all_steps
+from manchet.checks.reporting import celsius, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "oven-over-hottest"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    ovens = subject.kitchen.ovens
+    known = [oven.hottest for oven in ovens if oven.hottest is not None]
+    if not known or len(known) < len(ovens):
+        return
+    for step in all_steps(subject.formula):
+        if step.verb not in ("bake", "roast") or not step.heats:
+            continue
+        heat = min(h.celsius.low if h.celsius.low is not None else h.celsius.likely for h in step.heats)
+        if heat > max(known):
+            yield warning(
+                NAME,
+                step.place,
+                f"{celsius(heat)} is asked for; {subject.kitchen.name} has no oven over {celsius(max(known))}",
+                "bake longer at what the oven can do, or correct `hottest` in the kitchen",
+            )

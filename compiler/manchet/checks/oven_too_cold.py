@@ -1,0 +1,32 @@
+"""An oven too cold to bake bread in: often a Celsius figure turned twice, or a figure that lost a digit."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import breads, of_verbs
+from manchet.checks.reporting import celsius, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "oven-too-cold"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least, slow = limit("oven-least", subject.kind), limit("oven-slow-from")
+    if least is None or slow is None:
+        return
+    seen = set()
+    for _, steps in breads(subject.formula):
+        for step in of_verbs(steps, "bake"):
+            if not step.heats or step.time is None or step.time.likely >= slow or step.place in seen:
+                continue
+            heat = max(h.celsius.likely for h in step.heats)
+            if heat >= least:
+                continue
+            seen.add(step.place)
+            yield warning(
+                NAME,
+                step.place,
+                f"{celsius(heat)} hardly bakes bread",
+                f"was {celsius(heat * 10)[:-2] if heat < 40 else celsius(heat + 100)[:-2]} C meant, or another unit?",
+            )

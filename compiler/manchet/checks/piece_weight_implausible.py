@@ -1,0 +1,26 @@
+"""A piece too heavy or too light for its kind: often kilograms for grams."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.reporting import grams, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "piece-weight-implausible"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least, most = limit("piece-least", subject.kind), limit("piece-most", subject.kind)
+    if least is None or most is None or subject.formula.preparation:
+        return
+    for makes in subject.formula.makes:
+        if makes.number is None or makes.grams is None or least <= makes.grams <= most:
+            continue
+        yield warning(
+            NAME,
+            makes.place,
+            f"one of the {makes.noun} weighs {grams(makes.grams)} of dough; "
+            f"a {subject.kind or 'bread'} weighs {grams(least)} to {grams(most)}",
+            "look at the unit and the decimal point",
+        )

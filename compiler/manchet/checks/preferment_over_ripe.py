@@ -1,0 +1,31 @@
+"""A poolish, biga, levain or sour left so long and so warm that it has fallen and gone sharp."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import PREFERMENTS, SOURS
+from manchet.checks.reporting import celsius, note, span
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "preferment-over-ripe"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    long, warm = limit("ripen-warm-longest"), limit("ripen-warm-from")
+    if long is None or warm is None or subject.kind == "batter":
+        return
+    for stage in subject.formula.stages:
+        if stage.word not in PREFERMENTS | SOURS or stage.from_nothing:
+            continue
+        for step in stage.steps:
+            if step.verb != "ripen" or step.time is None or not step.heats or step.ramp is not None:
+                continue
+            if step.time.likely > long and step.heats[0].celsius.likely >= warm:
+                yield note(
+                    NAME,
+                    step.place,
+                    f"{stage.name} ripens {span(step.time)} at {celsius(step.heats[0].celsius.likely)} "
+                    "and will be past its best",
+                    "make it shorter or cooler, or take less seed",
+                )

@@ -1,0 +1,29 @@
+"""A poolish that is no batter, or a biga that is one."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import flour_in
+from manchet.checks.reporting import note, percent
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "preferment-wetness-odd"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    for stage in subject.formula.stages:
+        least, most = limit(f"{stage.word}-water-least"), limit(f"{stage.word}-water-most")
+        flour = flour_in(stage)
+        if least is None or most is None or not flour or any(p.stage for p in stage.portions):
+            continue
+        water = sum(p.share * subject.larder.poured(p.ingredient).water for p in stage.portions if p.ingredient) / flour
+        if least <= water <= most:
+            continue
+        yield note(
+            NAME,
+            stage.place,
+            f"{stage.name} has {percent(water)} water on its flour; a {stage.word} has {percent(least)} "
+            f"to {percent(most)}",
+            "look at the figure, or call it a `preferment`",
+        )

@@ -1,0 +1,26 @@
+"""A preferment that is left to ripen, with nothing alive in it."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import PREFERMENTS, SOURS, flour_in, is_alive, of_verbs
+from manchet.checks.reporting import warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "preferment-without-leaven"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    for stage in subject.formula.stages:
+        if stage.word not in PREFERMENTS | SOURS | {"old dough"} or not flour_in(stage):
+            continue
+        if stage.from_nothing or is_alive(stage, subject.formula) or not any(of_verbs(stage.steps, "ripen")):
+            continue
+        needs = "a culture" if stage.word in SOURS else "yeast"
+        yield warning(
+            NAME,
+            stage.place,
+            f"{stage.name} is to ripen, but there is no {needs.removeprefix('a ')} in it",
+            f"add {needs}; write `start from nothing` if it is meant to catch its own, "
+            "or make it a `stage` if it is only flour resting in water",
+        )

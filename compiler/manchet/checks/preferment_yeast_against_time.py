@@ -1,0 +1,41 @@
+"""A poolish, biga or sponge whose yeast and hours do not belong together: often a slip by a factor of ten."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import PREFERMENTS, flour_in, of_verbs
+from manchet.checks.reporting import duration, percent, warning
+from manchet.checks.subject import Subject
+from manchet.checks.yeast import fresh_equivalent, hours_at_27
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "preferment-yeast-against-time"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least, most = limit("preferment-yeast-hours-least"), limit("preferment-yeast-hours-most")
+    if least is None or most is None:
+        return
+    for stage in subject.formula.stages:
+        flour = flour_in(stage)
+        if stage.word not in PREFERMENTS or not flour:
+            continue
+        yeasts = [p for p in stage.portions if p.ingredient is not None and p.ingredient.class_.endswith("yeast")]
+        if any(p.stage for p in stage.portions) or not yeasts or any(of_verbs(stage.steps, "retard", "chill")):
+            continue
+        hours = hours_at_27(of_verbs(stage.steps, "ripen", "ferment"))
+        if not hours:
+            continue
+        fresh = sum((fresh_equivalent(p.ingredient, p.share) for p in yeasts if p.ingredient), Fraction(0)) / flour
+        if least <= fresh * 100 * hours <= most:
+            continue
+        high = fresh * 100 * hours > most
+        says = f"{percent(sum((p.share for p in yeasts), Fraction(0)) / flour)} {yeasts[0].name}"
+        yield warning(
+            NAME,
+            yeasts[0].place,
+            f"{says} is {'far too much' if high else 'far too little'} for {stage.name} to ripen the like of "
+            f"{duration(hours * 3600)} at 27 C",
+            f"look at the decimal point: {percent(yeasts[0].share / flour * (Fraction(1, 10) if high else 10))}?",
+        )

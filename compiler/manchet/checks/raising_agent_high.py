@@ -1,0 +1,37 @@
+"""So much baking powder or soda that it is tasted."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import place_of, portions
+from manchet.checks.reporting import percent, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.larder.ingredient import Ingredient
+
+NAME = "raising-agent-high"
+
+
+def is_soda(ingredient: Ingredient) -> bool:
+    name = ingredient.name.casefold()
+    return ingredient.class_ == "raising agent" and ("soda" in name or "bicarbonate" in name)
+
+
+def is_powder(ingredient: Ingredient) -> bool:
+    return ingredient.class_ == "raising agent" and "powder" in ingredient.name.casefold()
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    if subject.formula.preparation:
+        return
+    for wanted, key, what in ((is_soda, "soda-most", "soda"), (is_powder, "baking-powder-most", "baking powder")):
+        most = limit(key)
+        share = sum((p.share for p in portions(subject.formula) if p.ingredient and wanted(p.ingredient)), Fraction(0))
+        if most is not None and share > most:
+            yield warning(
+                NAME,
+                place_of(subject.formula, wanted),
+                f"{percent(share)} {what}; over {percent(most)} it tastes of it",
+                "look at the decimal point and the spoon",
+            )

@@ -1,0 +1,28 @@
+"""A long retard in a place too warm to hold the dough back."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import all_steps
+from manchet.checks.reporting import celsius, span, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "retard-too-warm"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most, long, hot = limit("retard-most"), limit("retard-long"), limit("fermentation-most", subject.kind)
+    if most is None or long is None or hot is None:
+        return
+    for step in all_steps(subject.formula):
+        if step.verb != "retard" or not step.heats or step.time is None:
+            continue
+        warmth = step.heats[0].celsius.likely
+        if most < warmth <= hot and step.time.likely >= long:
+            yield warning(
+                NAME,
+                step.place,
+                f"{span(step.time)} at {celsius(warmth)}: the dough goes on fermenting and falls",
+                f"keep it under {celsius(most)}, or make it shorter",
+            )

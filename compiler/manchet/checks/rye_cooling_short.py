@@ -1,0 +1,28 @@
+"""A bread of much rye cut too soon: its crumb needs a night to set."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import breads, longest, of_verbs
+from manchet.checks.reporting import duration, percent, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "rye-cooling-short"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    much, least = limit("rye-much"), limit("rye-cooling-least")
+    rye = subject.totals.rye
+    if much is None or least is None or rye < much:
+        return
+    for _, steps in breads(subject.formula):
+        baked = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=len(steps))
+        cools = list(of_verbs(steps[baked + 1 :], "cool", "rest"))
+        if cools and longest(cools) < least:
+            yield warning(
+                NAME,
+                cools[-1].place,
+                f"{percent(rye)} rye and only {duration(longest(cools))} to cool: the crumb smears under the knife",
+                f"give it {duration(least)} or more before it is cut",
+            )

@@ -1,0 +1,34 @@
+"""A seed of culture far outside what levains and sours are built on: often a slip by a factor of ten."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import SOURS, flour_in
+from manchet.checks.reporting import percent, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "seed-implausible"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least, most = limit("culture-seed-least"), limit("culture-seed-most")
+    if least is None or most is None:
+        return
+    for stage in subject.formula.stages:
+        flour = flour_in(stage)
+        if stage.word not in SOURS or not flour or any(p.stage for p in stage.portions):
+            continue
+        for portion in stage.portions:
+            if portion.ingredient is None or portion.ingredient.class_ != "culture":
+                continue
+            seed = portion.share / flour
+            if least <= seed <= most:
+                continue
+            yield warning(
+                NAME,
+                portion.place,
+                f"{percent(seed)} seed in {stage.name}; levains and sours are built on {percent(least)} "
+                f"to {percent(most)} of their flour",
+                "look at the decimal point",
+            )

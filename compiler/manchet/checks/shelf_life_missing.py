@@ -1,0 +1,25 @@
+"""A preparation of egg, milk or vegetables that nobody knows how long to keep."""
+
+from collections.abc import Iterator
+
+from manchet.checks.kept_too_warm import PERISHABLE
+from manchet.checks.looking import ingredients
+from manchet.checks.reporting import note
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "shelf-life-missing"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    formula = subject.formula
+    if not formula.preparation or formula.good_for is not None:
+        return
+    perishable = next((i for i in ingredients(formula) if i.class_ in PERISHABLE), None)
+    if perishable is not None:
+        yield note(
+            NAME,
+            formula.place,
+            f"nothing says how long {formula.name} may be kept, and it holds {perishable.name}",
+            "add a line such as `good for 1 d at 4 C`",
+        )

@@ -1,0 +1,36 @@
+"""Soda gives no gas without something sour, and leaves a soapy taste."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import ingredients, place_of
+from manchet.checks.raising_agent_high import is_powder, is_soda
+from manchet.checks.reporting import warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.larder.ingredient import Ingredient
+
+NAME = "soda-without-acid"
+SOUR = (
+    "buttermilk", "yoghurt", "yogurt", "sour", "kefir", "whey", "skyr", "quark", "lemon", "vinegar", "tartar", "citric",
+    "treacle", "molasses", "honey", "brown sugar", "muscovado", "cocoa", "chocolate", "apple", "orange", "ascorbic",
+)  # fmt: skip
+"""Words in the names of ingredients sour enough to work on soda."""
+
+
+def is_sour(ingredient: Ingredient) -> bool:
+    name = ingredient.name.casefold()
+    return ingredient.class_ in ("culture", "fruit") or is_powder(ingredient) or any(word in name for word in SOUR)
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    formula = subject.formula
+    if formula.preparation or formula.kind in ("lye", "boiled", "biscuit"):
+        return
+    found = list(ingredients(formula))
+    if any(is_soda(i) for i in found) and not any(is_sour(i) for i in found):
+        yield warning(
+            NAME,
+            place_of(formula, is_soda),
+            "soda with nothing sour beside it: it gives little gas and tastes of soap",
+            "use buttermilk or yoghurt for part of the liquid, or baking powder, which brings its own acid",
+        )

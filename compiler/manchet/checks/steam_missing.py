@@ -1,0 +1,25 @@
+"""A crusty loaf baked with no steam and no lid: its skin sets before it has grown."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import breads, of_verbs
+from manchet.checks.reporting import note
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "steam-missing"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    if subject.kind != "hearth loaf":
+        return
+    for noun, steps in breads(subject.formula):
+        bakes = list(of_verbs(steps, "bake"))
+        if not bakes or any(step.steam or step.lid is not None for step in bakes):
+            continue
+        yield note(
+            NAME,
+            bakes[0].place,
+            f"{f'the {noun}' if noun else 'the bread'} is baked with neither steam nor a lid",
+            "add `, steam` to the first bake line (or `, lid on` in a pot)",
+        )

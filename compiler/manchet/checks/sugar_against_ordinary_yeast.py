@@ -1,0 +1,55 @@
+"""Sugar so dense in the dough's water that ordinary yeast works slowly, and not much yeast to answer it."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import dough_of, place_of_class
+from manchet.checks.reporting import note, percent
+from manchet.checks.subject import Subject
+from manchet.checks.yeast import fresh_equivalent
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "sugar-against-ordinary-yeast"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    totals = subject.totals
+    most, dose = limit("sugar-in-water-most"), limit("sugar-yeast-dose")
+    ordinary = [(yeast, share) for yeast, share in totals.yeasts if yeast.class_ == "yeast"]
+    if most is None or dose is None or not ordinary or len(ordinary) < len(totals.yeasts):
+        return
+    sugar = totals.sugar - _late_sugar(subject)
+    if sugar + totals.water_in_all <= 0 or sugar / (sugar + totals.water_in_all) <= most:
+        return
+    fresh = sum((fresh_equivalent(yeast, share) for yeast, share in ordinary), Fraction(0))
+    if fresh >= dose:
+        return
+    yield note(
+        NAME,
+        place_of_class(subject.formula, "yeast"),
+        f"{percent(sugar / (sugar + totals.water_in_all))} of the dough's water phase is sugar, "
+        f"and {ordinary[0][0].name} is made for less",
+        f"use sweet-dough yeast, or raise the yeast to the like of {percent(dose)} fresh",
+    )
+
+
+def _late_sugar(subject: Subject) -> Fraction:
+    """Sugar that is added after the dough has fermented: it never meets the yeast at work."""
+    dough = dough_of(subject.formula)
+    if dough is None:
+        return Fraction(0)
+    waited = False
+    late: set[str] = set()
+    for step in dough.steps:
+        waited = waited or step.verb in ("ferment", "prove", "retard")
+        if waited and step.verb == "add":
+            late |= {goes.key for goes in step.goes}
+    return sum(
+        (
+            p.share * subject.larder.poured(p.ingredient).sugar
+            for p in dough.portions
+            if p.ingredient is not None and p.held and p.key in late
+        ),
+        Fraction(0),
+    )

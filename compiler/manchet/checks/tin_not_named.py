@@ -1,0 +1,26 @@
+"""A tin loaf that is never put in a tin, so that no sheet can say which."""
+
+from collections.abc import Iterator
+
+from manchet.checks.looking import breads
+from manchet.checks.reporting import note
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "tin-not-named"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    formula = subject.formula
+    if formula.kind not in ("tin loaf", "rye tin loaf") or any(makes.tin for makes in formula.makes):
+        return
+    ways = list(breads(formula))
+    baked = [step for _, steps in ways for step in steps if step.verb == "bake"]
+    if not baked or any(step.where for _, steps in ways for step in steps if step.verb in ("place", "prove", "bake")):
+        return
+    yield note(
+        NAME,
+        baked[0].place,
+        f"{formula.name} is a tin loaf, and nothing says which tin",
+        "add a line such as `place in long tin` before it proves",
+    )

@@ -1,0 +1,29 @@
+"""More wash, dust or grease on a piece than stays on it: often grams for the whole tray given as `each`."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import breads
+from manchet.checks.reporting import grams, warning
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "topping-implausible"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    pieces = {piece.noun: piece.grams for piece in subject.batch.pieces}
+    for noun, steps in breads(subject.formula):
+        weight = pieces.get(noun)
+        for step in steps:
+            most = limit(f"{step.verb}-on-piece-most")
+            if most is None or weight is None or step.applied is None or not step.applied.each:
+                continue
+            if step.applied.grams <= most * weight:
+                continue
+            yield warning(
+                NAME,
+                step.place,
+                f"{grams(step.applied.grams)} {step.applied.name} on a piece of {grams(weight)}",
+                "`each` is for one piece; for all of them together write `in all`",
+            )

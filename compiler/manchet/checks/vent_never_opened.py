@@ -1,0 +1,28 @@
+"""A crusty loaf baked in steam to the end: the crust stays soft."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import breads, likely, of_verbs
+from manchet.checks.reporting import note
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "vent-never-opened"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    least = limit("vent-bake-least")
+    if least is None or subject.kind not in ("hearth loaf", "rye hearth loaf"):
+        return
+    for noun, steps in breads(subject.formula):
+        bakes = list(of_verbs(steps, "bake"))
+        steamed = [step for step in bakes if step.steam]
+        if not steamed or likely(bakes) < least or any(step.vent or step.lid is not None for step in bakes):
+            continue
+        yield note(
+            NAME,
+            bakes[-1].place,
+            f"{f'the {noun}' if noun else 'the bread'} has steam, and the vent is never opened",
+            "add `, vent open` to the last bake line",
+        )

@@ -1,0 +1,51 @@
+"""Yeast, hours and warmth that do not belong together, though each looks right alone.
+
+A straight dough is risen when its fresh yeast (in per cent) times its hours at 27 C comes to a certain figure.
+The reckoning is silent where a preferment, a culture or a fridge does part of the work.
+"""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import breads, of_verbs, place_of_class
+from manchet.checks.reporting import duration, percent, warning
+from manchet.checks.subject import Subject
+from manchet.checks.yeast import fresh_equivalent, hours_at_27
+from manchet.diagnostics.diagnostic import Diagnostic
+
+NAME = "yeast-against-time"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    totals, formula = subject.totals, subject.formula
+    usual, factor = limit("yeast-hours", subject.kind), limit("yeast-hours-factor")
+    too_much = limit("yeast-most", subject.kind)
+    if usual is None or factor is None or too_much is None or totals.cultures or totals.prefermented > 0:
+        return
+    fresh = sum((fresh_equivalent(yeast, share) for yeast, share in totals.yeasts), Fraction(0))
+    if not 0 < fresh <= too_much:
+        return
+    for noun, steps in breads(formula):
+        if any(of_verbs(steps, "retard", "chill", "freeze", "thaw")):
+            continue
+        hours = hours_at_27(of_verbs(steps, "ferment", "prove"))
+        if not hours:
+            continue
+        needed = usual / (fresh * 100)
+        if needed / factor <= hours <= needed * factor:
+            continue
+        said = " and ".join(f"{percent(share)} {yeast.name}" for yeast, share in totals.yeasts)
+        whose = f"the {noun}" if formula.branches else formula.name
+        if hours > needed:
+            help = "is it a fresh-yeast figure with dry yeast? then take a third of it; else shorten the times"
+        else:
+            help = "is it a dry-yeast figure with fresh yeast? then take three times as much; else give it longer"
+        yield warning(
+            NAME,
+            place_of_class(formula, "yeast", "sweet-dough yeast"),
+            f"{said} usually raises a dough in about {duration(needed * 3600)} at 27 C; "
+            f"{whose} has the like of {duration(hours * 3600)}",
+            help,
+        )
+        return
