@@ -1,0 +1,48 @@
+"""A view as one self-contained HTML page: it works offline, asks for nothing, and is what the PDF is made from."""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import TYPE_CHECKING
+
+from manchet.sheets.views import Sheet
+from manchet.sheets.words_of import words_of
+
+if TYPE_CHECKING:
+    from jinja2 import Environment
+
+FAMILY = '"Source Sans", "Source Sans 3", "Source Sans Pro", "Liberation Sans", Arial, sans-serif'
+"""The PDF brings the first; a screen uses the nearest sans it has, so that a page stays small and asks for nothing."""
+
+PATTERNS = {
+    "hands": "#000",
+    "machine": "url(#ink-machine)",
+    "wait": "#fff",
+    "oven": "url(#ink-oven)",
+    "cold": "url(#ink-cold)",
+}
+"""What the inks of the picture are drawn with."""
+
+LANGUAGES = {"en-GB": "British", "en-US": "American"}
+
+
+@cache
+def _environment() -> Environment:
+    """One set of templates: whatever a file says is escaped, and a word that is missing is an error, not a gap."""
+    from jinja2 import Environment, PackageLoader, StrictUndefined
+
+    return Environment(
+        loader=PackageLoader("manchet.sheets"),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        auto_reload=False,
+    )
+
+
+def html_of(view: Sheet) -> str:
+    """The page of a prep sheet or a timing card."""
+    template = _environment().get_template(f"{view.form}.html")
+    table = words_of(LANGUAGES[view.language]).table
+    return template.render(v=view, w=table, family=FAMILY, font=FAMILY, inks=PATTERNS)

@@ -1,0 +1,177 @@
+"""Figures in the house's own units, as text: weights as its scale shows them, times, temperatures, lengths, per cent."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.formula.model import Range
+from manchet.quantities.printing import decimal
+from manchet.quantities.units import POUND
+from manchet.sheets.views import House
+from manchet.sheets.words_of import Words
+
+OUNCE = POUND / 16
+HOUR, DAY = 3600, 86400
+_QUARTERS = {0: "", 1: "¼", 2: "½", 3: "¾"}
+_SPOONS = {"US": Fraction(492892, 100000), "metric": Fraction(5)}
+"""Millilitres of a teaspoon: a sixth of a US fluid ounce (rounded), and the metric one."""
+
+
+class Weight(NamedTuple):
+    figure: str
+    unit: str
+
+    def __str__(self) -> str:
+        return f"{self.figure} {self.unit}"
+
+
+class Measures(NamedTuple):
+    """The printers of one house. Every method takes exact figures in base units and gives text."""
+
+    house: House
+    words: Words
+
+    # ---- weights
+
+    def weight(self, grams: Fraction, step: Fraction = Fraction(1), in_kg: bool = False) -> Weight:
+        """A weight with the digits that a scale reading to `step` grams shows, and no more."""
+        if self.house.units == "US":
+            return self._pounds(grams, step)
+        if in_kg:
+            return Weight(decimal(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
+        return Weight(decimal(grams, _places(step), fixed=True), self.words["units.g"])
+
+    def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
+        if step < OUNCE / 4:
+            return Weight(decimal(grams / OUNCE, 2, fixed=True), self.words["units.oz"])
+        quarters = int(decimal(grams / OUNCE * 4, 0).replace(",", ""))
+        pounds, left = divmod(quarters, 64)
+        whole, quarter = divmod(left, 4)
+        ounces = f"{whole if whole or not quarter else ''}{_QUARTERS[quarter]}"
+        if not pounds:
+            return Weight(ounces, self.words["units.oz"])
+        return Weight(f"{pounds:,} {self.words['units.lb']} {ounces}", self.words["units.oz"])
+
+    def mass(self, grams: Fraction) -> str:
+        """A weight that is spoken of, not weighed: `900 g`, `12.79 kg`, `28 lb 3 oz`."""
+        if self.house.units == "US":
+            return str(self._pounds(grams, OUNCE / 4))
+        if grams >= 10000:
+            return f"{decimal(grams / 1000, 2)} {self.words['units.kg']}"
+        return f"{decimal(grams, 0 if grams >= 100 else 1)} {self.words['units.g']}"
+
+    def grams(self, grams: Fraction) -> str:
+        """Grams in any house: beside spoons, in a dilution."""
+        return f"{decimal(grams, 0 if grams >= 100 else 1)} {self.words['units.g']}"
+
+    def flour(self, grams: Fraction) -> str:
+        """Flour in whole grams, or ounces: `1,483 g`."""
+        return str(self.weight(grams, OUNCE / 4 if self.house.units == "US" else Fraction(1)))
+
+    def piece(self, grams: Fraction) -> Weight:
+        """What a piece is weighed off at."""
+        step = Fraction(1) if grams >= 50 else Fraction(1, 10)
+        return self.weight(grams, OUNCE / 4 if self.house.units == "US" else step)
+
+    def weight_unit(self) -> str:
+        """The unit alone, for a box."""
+        return self.words["units.oz" if self.house.units == "US" else "units.g"]
+
+    def spoons(self, grams: Fraction, density: Fraction | None, country: str) -> str:
+        """About how many spoons that is, to the quarter; "" where the larder or the kitchen does not say, or for a cupful."""
+        if density is None or country not in _SPOONS:
+            return ""
+        quarters = int(decimal(grams / density / _SPOONS[country] * 4, 0).replace(",", ""))
+        if not 0 < quarters <= 36:
+            return ""
+        whole, quarter = divmod(quarters, 4)
+        unit = "tsp"
+        if quarters >= 12 and quarters % 6 == 0:
+            halves = quarters // 6
+            whole, quarter, unit = halves // 2, 2 * (halves % 2), "tbsp"
+        return self.words.say("units.spoons", f"{whole or ''}{_QUARTERS[quarter]} {self.words['units.' + unit]}")
+
+    def percent(self, share: Fraction) -> str:
+        """A share of 1 as per cent: two decimals at most, three below a tenth of one."""
+        figure = share * 100
+        return f"{decimal(figure, 2 if figure >= Fraction(1, 10) else 3)} {self.words['units.percent']}"
+
+    # ---- times
+
+    def time(self, seconds: Range) -> str:
+        """`3 min`, `12–15 h`, `60–90 min`, `at least 24 h`: the unit a baker would say it in."""
+        ends = [end for end in seconds if end is not None]
+        if all(end % DAY == 0 and end >= 2 * DAY for end in ends):
+            return self._range(seconds, lambda x: x / DAY, self.words["units.d"])
+        if all(end % HOUR == 0 for end in ends) and max(ends) >= 2 * HOUR:
+            return self._range(seconds, lambda x: x / HOUR, self.words["units.h"])
+        if all(end % 60 == 0 for end in ends) and max(ends) <= 2 * HOUR:
+            return self._range(seconds, lambda x: x / 60, self.words["units.min"])
+        if max(ends) < 120:
+            return self._range(seconds, lambda x: x, self.words["units.s"])
+        return self._ends(seconds, self.duration)
+
+    def duration(self, seconds: Fraction) -> str:
+        """`1 h 20 min`, `40 min`, `2 min 30 s`, `90 s`."""
+        if seconds < 120 and seconds % 60:
+            return f"{decimal(seconds, 0)} {self.words['units.s']}"
+        minutes, over = divmod(seconds, 60)
+        hours, left = divmod(minutes, 60)
+        if hours < 2:
+            hours, left = Fraction(0), minutes
+        parts = [(hours, "h"), (left, "min"), (over if not hours else 0, "s")]
+        said = [f"{decimal(Fraction(n), 0)} {self.words['units.' + u]}" for n, u in parts if n]
+        return " ".join(said) or f"0 {self.words['units.min']}"
+
+    def clock(self, moment: datetime) -> str:
+        return f"{moment:%H:%M}"
+
+    def day(self, moment: datetime) -> str:
+        """`Thursday 26 Nov`: weekday and date, without asking the machine's locale."""
+        days, months = self.words.table["days"]["names"], self.words.table["days"]["months"]
+        return f"{days[moment.weekday()]} {moment.day} {months[moment.month - 1]}"
+
+    # ---- temperatures, lengths and plain figures
+
+    def degrees(self, celsius: Range) -> str:
+        if self.house.degrees == "F":
+            return self._range(celsius, lambda x: x * Fraction(9, 5) + 32, self.words["units.F"], 0)
+        return self._range(celsius, lambda x: x, self.words["units.C"], 1)
+
+    def degree(self) -> str:
+        """The unit alone, for a box."""
+        return self.words["units." + self.house.degrees]
+
+    def length(self, millimetres: Range) -> str:
+        if self.house.units == "US":
+            return self._range(millimetres, lambda x: x / Fraction(254, 10), self.words["units.inch"], 2)
+        return self._range(millimetres, lambda x: x, self.words["units.mm"], 1)
+
+    def plain(self, figure: Range, places: int = 2) -> str:
+        return self._range(figure, lambda x: x, "", places)
+
+    # ---- ranges
+
+    def _range(self, ends: Range, turn: Callable[[Fraction], Fraction], unit: str, places: int = 1) -> str:
+        said = self._ends(ends, lambda x: decimal(turn(x), places))
+        return f"{said} {unit}" if unit else said
+
+    def _ends(self, ends: Range, say: Callable[[Fraction], str]) -> str:
+        low, high = ends
+        if low is None:
+            return self.words.say("say.at_most", say(high)) if high is not None else ""
+        if high is None:
+            return self.words.say("say.at_least", say(low))
+        first, last = say(low), say(high)
+        return first if first == last else self.words.say("say.range", first, last)
+
+
+def _places(step: Fraction) -> int:
+    """How many decimals a scale that reads to `step` shows."""
+    places = 0
+    while places < 4 and (step * 10**places) % 1:
+        places += 1
+    return places

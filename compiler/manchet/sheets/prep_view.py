@@ -1,0 +1,276 @@
+"""The prep sheet of one formula at one size: from exact values to text, in the order of the work."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.suggest import fold
+from manchet.figures.totals import Totals
+from manchet.formula.mixes import Mixes
+from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
+from manchet.formula.weighing import Table
+from manchet.larder.kitchen import Kitchen
+from manchet.sheets import foot_view, views, wording
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
+from manchet.sheets.weigh_view import Bowl
+from manchet.sheets.words_of import words_of
+
+class Prepared(NamedTuple):
+    """All that a prep sheet is made from. `tables` are the weighings of `mixes.makings`, in the same order."""
+
+    batch: Batch
+    mixes: Mixes
+    tables: tuple[Table, ...]
+    totals: Totals
+    kitchen: Kitchen
+    cautions: Mapping[str, Sequence[views.Caution]] = {}
+    """By the key of the stage that causes them; "" for those of the whole formula."""
+    before: Mapping[str, Fraction] = {}
+    """The overall formula of the version before, by key: grams per gram of all flour."""
+
+
+def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
+    """The view of the prep sheet. Pure: the day, the version and the house's habits all come in."""
+    words = words_of(house.words)
+    m = Measures(house, words)
+    formula, number = work.batch.formula, work.mixes.number
+    mix = words.say("head.mixes_short", str(number)) if number > 1 else ""
+    return views.PrepSheet(
+        title=formula.name,
+        about=formula.about,
+        language=words["language"],
+        paper=house.paper,
+        running=views.Running(
+            formula.name, mix, issue.date, issue.file, issue.version, issue.digest, issue.replaces
+        ),
+        status=formula.status,
+        warning=words["head.not_approved"] if issue.edited and formula.status.startswith("approved") else "",
+        head=_head(work, issue, m),
+        blocks=tuple(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
+        cautions=tuple(work.cautions.get("", ())),
+        hazards=words["foot.hazards"],
+        overall=foot_view.overall(work.batch.formula, work.before, m),
+        overall_head=words["overall_whole" if formula.preparation else "overall"],
+        totals=foot_view.totals(work.totals, m),
+        flours=foot_view.flours(formula, m),
+        lots=tuple(words.table["foot"]["lots"]),
+        notes=(*formula.notes, *foot_view.scale_notes(work.tables, m)),
+    )  # fmt: skip
+
+
+# ---- the head -------------------------------------------------------------------------------------
+
+
+def _head(work: Prepared, issue: Issue, m: Measures) -> tuple[Fact, ...]:
+    words, batch = m.words, work.batch
+    facts = [Fact(words["head.makes"], _pieces(p, m)) for p in batch.pieces]
+    dough = batch.stages[-1] if batch.stages else None
+    warm = _dough_temperature(dough.stage.steps) if dough and not batch.formula.preparation else None
+    weight = m.mass(batch.dough)
+    if warm is not None:
+        facts.append(Fact(words["head.dough"], f"{m.degrees(warm)}, {weight}"))
+    else:
+        facts.append(Fact(words["head.whole_made" if batch.formula.preparation else "head.dough"], weight))
+    if work.mixes.number > 1:
+        value = words.say("head.many_mixes", str(work.mixes.number), m.mass(work.mixes.grams))
+        facts.append(Fact(words["head.mixes"], value))
+    if work.mixes.under is not None:
+        facts.append(Fact("", words.say("head.under", m.mass(work.mixes.under))))
+    if batch.formula.good_for is not None:
+        seconds, at = batch.formula.good_for
+        time = m.time(wording.once(seconds))
+        kept = time if at is None else words.say("foot.good_for_at", time, m.degrees(at))
+        facts.append(Fact(words["foot.good_for"], kept))
+    if issue.out_at:
+        facts.append(Fact(words["head.out_at"], issue.out_at))
+    return tuple(facts)
+
+
+def _pieces(p: PieceBatch, m: Measures) -> str:
+    number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
+    said = (
+        m.words.say("head.in_tin", number, p.noun, p.tin, weight)
+        if p.tin
+        else m.words.say("head.pieces", number, p.noun, weight)
+    )
+    return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.mass(p.baked_grams))
+
+
+def _dough_temperature(steps: Sequence[Step]) -> wording.Range | None:
+    """What the last mixing before the bulk is to reach."""
+    found = None
+    for step in steps:
+        if step.verb in ("ferment", "divide"):
+            break
+        if step.verb == "mix":
+            found = next((r.value for r in step.reaches if r.what == "temperature"), found)
+    return found
+
+
+# ---- a stage --------------------------------------------------------------------------------------
+
+
+def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
+    making = table.making
+    batch, stage = making.stage, making.stage.stage
+    bowl = Bowl(table, work, m)
+    return Block(
+        number=str(number),
+        title=stage.name,
+        made=_made(making.times, work, m),
+        flour=_flour(batch, work.batch, m),
+        bowls=bowl.numbers,
+        rows=bowl.rows(held=False),
+        holds=bowl.holds(),
+        aside=bowl.rows(held=True),
+        notes=(*_kept(batch, m), *_borrowed(batch, m), *stage.notes),
+        parts=(*work.cautions.get(stage.key, ()), *_parts(batch, bowl, work, m)),
+        goes=_goes(table, work, m),
+    )
+
+
+def _made(times: int, work: Prepared, m: Measures) -> str:
+    number = work.mixes.number
+    if number == 1:
+        return ""
+    return m.words.say("stage.once", str(number)) if times == 1 else m.words.say("stage.each_bowl", str(times))
+
+
+def _flour(batch: StageBatch, whole: Batch, m: Measures) -> str:
+    """`1,483 g of 6,743 g flour`: what the bread gets, without what is mixed on top to keep."""
+    if batch.stage.flour_share is not None:
+        flour = batch.stage.flour_share * whole.flour
+    else:
+        flour = sum((w.grams for w in batch.weighed if w.portion.is_flour), Fraction(0))
+    if not flour or whole.formula.preparation:
+        return ""
+    return m.words.say("stage.flour_of", m.flour(flour), m.flour(whole.flour))
+
+
+def _kept(batch: StageBatch, m: Measures) -> list[str]:
+    return [
+        m.words.say("stage.more_mixed", m.mass(keep.grams), keep.name)
+        for keep in batch.stage.keeps
+        if keep.grams is not None
+    ]
+
+
+def _borrowed(batch: StageBatch, m: Measures) -> list[str]:
+    """`ripe rye starter: takes 151.5 g, gives back 60 g`, for a culture that comes out of the pot and goes back."""
+    back: dict[str, Fraction] = {}
+    for name, grams in (*batch.kept, *batch.returned):
+        back[fold(name)] = back.get(fold(name), Fraction(0)) + grams
+    return [
+        m.words.say("stage.takes", w.portion.name, m.mass(w.grams), m.mass(back[fold(w.portion.name)]))
+        for w in batch.weighed
+        if w.portion.booking.value and fold(w.portion.name) in back
+    ]
+
+
+def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
+    """Where what was made goes, and the part of it for each bowl."""
+    batch, times = table.making.stage, table.making.times
+    names = {s.stage.key: s.stage.name for s in work.batch.stages}
+    said = []
+    for key, grams in batch.used:
+        name, each = names.get(key, key), table.making.for_each_mix
+        if times == 1 and work.mixes.number > 1 and each:
+            said.append(m.words.say("stage.goes_bowls", name, m.mass(grams), m.mass(each)))
+        else:
+            said.append(m.words.say("stage.goes_to", name, m.mass(grams / times)))
+    return tuple(said)
+
+
+# ---- its steps ------------------------------------------------------------------------------------
+
+
+def _parts(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list[Part]:
+    parts = _grouped(batch.stage.steps, bowl, bowl.numbers, work, m)
+    if batch is work.batch.stages[-1]:
+        for branch in work.batch.formula.branches:
+            adds = _branch_adds(branch, work.batch, m)
+            parts.append(views.Branch(m.words.say("divide.for_the", branch.noun)))
+            parts += _grouped(branch.steps, adds, (), work, m)
+    return parts
+
+
+def _grouped(
+    steps: Sequence[Step], adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], work: Prepared, m: Measures
+) -> list[Part]:
+    """Steps in tables that belong together: ordinary lines, the divide list, the phases of a bake."""
+    parts: list[Part] = []
+    lines: list[Line] = []
+    phases: list[Step] = []
+
+    def close() -> None:
+        if lines:
+            parts.append(Steps(tuple(lines)))
+            lines.clear()
+        if phases:
+            boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
+            parts.append(Bake(tuple(wording.phase(step, m) for step in phases), boxes))
+            phases.clear()
+
+    for step in steps:
+        if step.verb == "bake":
+            if not phases:
+                close()
+            phases.append(step)
+            continue
+        if phases:
+            close()
+        lines.append(_line(step, adds, numbers, m))
+        if step.verb == "divide":
+            numbers = ()
+            close()
+            if work.batch.pieces:
+                parts.append(Divide(tuple(_sort(p, m) for p in work.batch.pieces)))
+    close()
+    return parts
+
+
+def _line(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], m: Measures) -> Line:
+    rows: list[Row] = []
+    notes, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
+    text = wording.sentence(step, m)
+    if step.verb in ("add", "lock in"):
+        felt = [goes for goes in step.goes if wording.feels(goes)]
+        for goes in step.goes:
+            if goes in felt:
+                continue
+            row = adds.added(goes) if isinstance(adds, Bowl) else adds.get(goes.key)
+            rows.append(row if row is not None else Row(goes.name, "", ""))
+        if felt:
+            text = f"{text} {', '.join(goes.name for goes in felt)} {m.words['say.by_feel']}"
+            boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
+            if isinstance(adds, Bowl):
+                notes = [adds.jug(goes) for goes in felt] + notes
+    if step.verb == "keep":
+        text = f"{text} {_keep(step, m)}"
+    if numbers:
+        boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
+    return Line(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
+
+
+def _keep(step: Step, m: Measures) -> str:
+    return ", ".join(goes.name for goes in step.goes)
+
+
+def _sort(p: PieceBatch, m: Measures) -> views.Sort:
+    weight = m.piece(p.grams)
+    baked = "" if p.baked_grams is None else m.mass(p.baked_grams)
+    return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
+
+
+def _branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:
+    """What goes into the dough of one sort: a share of the dough that is divided for it."""
+    dough = sum((p.number * p.grams for p in batch.pieces if p.noun == branch.noun), Fraction(0))
+    rows = {}
+    for portion in branch.added:
+        weight = m.piece(portion.share * dough)
+        note = m.words.say("divide.of_the_dough", m.percent(portion.share))
+        rows[portion.key] = Row(portion.name, weight.figure, weight.unit, note)
+    return rows

@@ -1,0 +1,302 @@
+"""What a page says, ready to print: every figure is already text, so that a template only places it.
+
+A view holds no number to reckon with and no name to look up. The same view is written as HTML, PDF and JSON.
+"""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+
+class House(NamedTuple):
+    """How this house prints: paper ("A4", "Letter"), units ("metric", "US"), degrees ("C", "F"), whose words."""
+
+    paper: str = "A4"
+    units: str = "metric"
+    degrees: str = "C"
+    words: str = "British"
+
+
+class Issue(NamedTuple):
+    """Which sheet this is: all of it comes from outside, so that the same file always prints the same page."""
+
+    date: str = ""
+    """The day it is for, as it is to be printed: "Thu 26 Nov 2026"."""
+    file: str = ""
+    version: str = ""
+    """The commit, or words that say the file was edited since."""
+    digest: str = ""
+    replaces: str = ""
+    """The date of the sheet this one replaces, or "" if it is the first."""
+    edited: bool = False
+    """Changed since it was approved: then the sheet says NOT APPROVED."""
+    out_at: str = ""
+    """When it is out of the oven, if a timing was asked for."""
+
+
+class Running(NamedTuple):
+    """What stands on every page."""
+
+    name: str
+    mix: str
+    date: str
+    file: str
+    version: str
+    digest: str
+    replaces: str
+
+
+class Fact(NamedTuple):
+    """A label and what it is: `dough temperature`, `28 °C`."""
+
+    label: str
+    value: str
+    was: str = ""
+    """What it was before, "" if that is unchanged or unknown."""
+
+
+class Row(NamedTuple):
+    """One line to weigh. `weight` and `unit` are apart so that figures line up; `aside` stands beside a spoon or an ounce."""
+
+    name: str
+    weight: str
+    unit: str
+    percent: str = ""
+    aside: str = ""
+    notes: tuple[str, ...] = ()
+    ticks: int = 1
+    """Boxes to tick: one, or one for each bowl."""
+    fine: bool = False
+    """Weighed on the fine scale."""
+
+
+class Box(NamedTuple):
+    """A place for the pen: what is written into it, and its unit."""
+
+    label: str
+    unit: str = ""
+
+
+class Line(NamedTuple):
+    """One step: what is done, what to look for, smaller remarks, what is weighed in now, boxes for what happened."""
+
+    text: str
+    look: str = ""
+    notes: tuple[str, ...] = ()
+    adds: tuple[Row, ...] = ()
+    boxes: tuple[Box, ...] = ()
+    counts: tuple[str, ...] = ()
+    """Things that happen inside a wait and get a tick each: `fold, 40 min`, `fold, 80 min`."""
+
+
+class Steps(NamedTuple):
+    lines: tuple[Line, ...]
+    part: str = "steps"
+
+
+class Sort(NamedTuple):
+    """One line of the divide list: how many of what, at what weight, in which tin, about what when baked."""
+
+    number: str
+    noun: str
+    weight: str
+    unit: str
+    tin: str = ""
+    baked: str = ""
+
+
+class Divide(NamedTuple):
+    sorts: tuple[Sort, ...]
+    part: str = "divide"
+
+
+class Branch(NamedTuple):
+    """Here the way of one sort begins."""
+
+    title: str
+    adds: tuple[Row, ...] = ()
+    part: str = "branch"
+
+
+class Phase(NamedTuple):
+    """One phase of a bake; every cell is text, "" for what the file does not say."""
+
+    minutes: str
+    heat: str
+    steam: str
+    vent: str
+    core: str
+    look: str = ""
+    notes: tuple[str, ...] = ()
+
+
+class Bake(NamedTuple):
+    phases: tuple[Phase, ...]
+    boxes: tuple[Box, ...] = ()
+    notes: tuple[str, ...] = ()
+    part: str = "bake"
+
+
+class Caution(NamedTuple):
+    """A hazard of this formula, boxed where it arises: the limit, a box for the reading, what to do if it is missed."""
+
+    text: str
+    limit: str = ""
+    boxes: tuple[Box, ...] = ()
+    missed: str = ""
+    source: str = ""
+    part: str = "caution"
+
+
+Part = Steps | Divide | Branch | Bake | Caution
+
+
+class Block(NamedTuple):
+    """A stage in working order: what is weighed, then what is done."""
+
+    number: str
+    title: str
+    made: str
+    """`made once for all 3 mixes`, or ""."""
+    flour: str
+    """`1,483 g of 6,743 g flour`, or ""."""
+    bowls: tuple[str, ...]
+    """What stands over the tick boxes: the number of each bowl, or () for one box a line."""
+    rows: tuple[Row, ...]
+    holds: str
+    """`the bowl now holds 6,420 g`, or ""."""
+    aside: tuple[Row, ...]
+    """Weighed as well, but held back: each has a second tick at the step that adds it."""
+    notes: tuple[str, ...]
+    parts: tuple[Part, ...]
+    goes: tuple[str, ...]
+    """Where what was made goes: to a later stage, kept, back to the pot."""
+
+
+class Overall(NamedTuple):
+    """A line of the foot: per cent only, so that nobody weighs from it."""
+
+    name: str
+    percent: str
+    was: str = ""
+
+
+class PrepSheet(NamedTuple):
+    title: str
+    about: str
+    language: str
+    paper: str
+    running: Running
+    status: str
+    warning: str
+    """NOT APPROVED, or ""."""
+    head: tuple[Fact, ...]
+    blocks: tuple[Block, ...]
+    cautions: tuple[Caution, ...]
+    """Those that belong to no stage."""
+    hazards: str
+    overall_head: str
+    """Of what the per cents are."""
+    overall: tuple[Overall, ...]
+    totals: tuple[Fact, ...]
+    flours: str
+    lots: tuple[str, ...]
+    notes: tuple[str, ...] = ()
+    form: str = "sheet"
+
+
+# ---- the timing card ------------------------------------------------------------------------------
+
+
+class Job(NamedTuple):
+    """A line of the card. `day` is "" except where a new day begins; `gives` is stretches, shortens, must not wait."""
+
+    clock: str
+    elapsed: str
+    job: str
+    where: str = ""
+    who: str = ""
+    look: str = ""
+    latest: str = ""
+    late: str = ""
+    gives: str = ""
+    critical: bool = False
+    day: str = ""
+
+
+class Bar(NamedTuple):
+    """A stretch of the picture, in its units: where it begins, how wide, which ink, what is written at which height."""
+
+    x: str
+    width: str
+    y: str
+    ink: str
+    """hands, machine, wait, oven or cold: the name of a pattern, never a user's word."""
+    text: str
+    text_x: str
+    text_y: str
+
+
+class Lane(NamedTuple):
+    """A row of the picture: one product, oven, mixer or person."""
+
+    title: str
+    y: str
+    text_y: str
+    foot: str
+    bars: tuple[Bar, ...]
+
+
+class Tick(NamedTuple):
+    x: str
+    text: str
+    day: str = ""
+
+
+class Key(NamedTuple):
+    """One ink of the key under the picture, and its word."""
+
+    ink: str
+    word: str
+    x: str
+    y: str
+    text_x: str
+    text_y: str
+
+
+class Picture(NamedTuple):
+    """The day drawn: numbers are the drawing's own units, already text."""
+
+    width: str
+    height: str
+    foot: str
+    ticks: tuple[Tick, ...]
+    lanes: tuple[Lane, ...]
+    keys: tuple[Key, ...]
+    words: str
+    """The same in words, for a screen reader."""
+
+
+class Warmth(NamedTuple):
+    """`the dough came out at 26 °C`: then about so long in bulk."""
+
+    degrees: str
+    bulk: str
+
+
+class TimingCard(NamedTuple):
+    title: str
+    language: str
+    paper: str
+    running: Running
+    head: tuple[Fact, ...]
+    jobs: tuple[Job, ...]
+    warmths: tuple[Warmth, ...]
+    before: tuple[str, ...]
+    """Before you go."""
+    picture: Picture | None
+    notes: tuple[str, ...] = ()
+    form: str = "card"
+
+
+Sheet = PrepSheet | TimingCard

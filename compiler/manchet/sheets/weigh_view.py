@@ -1,0 +1,148 @@
+"""The weighing of one bowl: its lines, what is set aside, what the bowl then holds, what is added later."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import TYPE_CHECKING, NamedTuple
+
+from manchet.formula.model import Booking, Goes
+from manchet.formula.weighing import NOTABLE, Table, WeighedLine
+from manchet.sheets.measures import Measures, Weight
+from manchet.sheets.views import Row
+from manchet.sheets.wording import once
+
+if TYPE_CHECKING:
+    from manchet.sheets.prep_view import Prepared
+
+LARGE = Fraction(10000)
+"""From here on a table is in kilograms: a bench scale shows them so, and long figures are misread."""
+
+NUMBERED = 4
+"""Up to so many bowls, each has its own tick box."""
+
+VESSELS = {"soaker": "tub", "scald": "pot", "levain": "tub", "sour": "tub", "poolish": "tub", "biga": "tub"} | {
+    "preferment": "tub", "old dough": "tub", "sponge": "tub", "preparation": "pot",
+}  # fmt: skip
+"""What stands on the scale, by the kind of stage: a word of the printed table; else the bowl."""
+
+
+class Bowl(NamedTuple):
+    """One making of a stage, as it stands on the scale."""
+
+    table: Table
+    work: Prepared
+    m: Measures
+
+    @property
+    def times(self) -> int:
+        return self.table.making.times
+
+    @property
+    def numbers(self) -> tuple[str, ...]:
+        """What stands over the tick boxes, if there are several bowls and not too many."""
+        return tuple(str(n + 1) for n in range(self.times)) if 1 < self.times <= NUMBERED else ()
+
+    @property
+    def ticks(self) -> int:
+        return max(1, len(self.numbers))
+
+    def rows(self, held: bool) -> tuple[Row, ...]:
+        """The lines in order, those for the fine scale together at the end."""
+        lines = [line for line in self.table.lines if line.weighed.portion.held is held]
+        return tuple(self._row(line) for line in sorted(lines, key=self._is_fine))
+
+    def holds(self) -> str:
+        """What the scale shows when all is in: what is held back is not in yet."""
+        inside = [line for line in self.table.lines if not line.weighed.portion.held]
+        if len(inside) < 2:
+            return ""
+        total = sum((line.reading.grams for line in inside), Fraction(0))
+        step = max(line.reading.step for line in inside)
+        vessel = self.m.words["stage." + VESSELS.get(self.table.making.stage.stage.word, "bowl")]
+        return self.m.words.say("stage.holds", vessel, str(self._weight(total, step)))
+
+    def added(self, goes: Goes) -> Row | None:
+        """What a step adds of what was held back; None if the table does not know it."""
+        line = self._held(goes)
+        if line is None:
+            return None
+        if goes.share is None:
+            return self._row(line, late=True)
+        part = goes.share * self.work.batch.flour / self.times
+        weight = self._weight(part, line.reading.step)
+        return Row(line.weighed.portion.name, weight.figure, weight.unit, ticks=self.ticks)
+
+    def jug(self, goes: Goes) -> str:
+        """How much there is to add by feel."""
+        line = self._held(goes)
+        if line is not None:
+            return self.m.words.say("say.jug", str(self._weight(line.reading.grams, line.reading.step)))
+        if goes.share is not None:
+            return self.m.words.say("say.jug", self.m.mass(goes.share * self.work.batch.flour / self.times))
+        return self.m.words["say.jug_open"]
+
+    def _held(self, goes: Goes) -> WeighedLine | None:
+        found = (x for x in self.table.lines if x.weighed.portion.held and x.weighed.portion.key == goes.key)
+        return next(found, None)
+
+    def _is_fine(self, line: WeighedLine) -> bool:
+        return self.table.fine is not None and line.reading.step < self.table.fine
+
+    def _weight(self, grams: Fraction, step: Fraction) -> Weight:
+        fine = self.table.fine is not None and step < self.table.fine
+        largest = max((line.reading.grams for line in self.table.lines), default=Fraction(0))
+        return self.m.weight(grams, step, in_kg=largest >= LARGE and not fine)
+
+    def _row(self, line: WeighedLine, late: bool = False) -> Row:
+        portion = line.weighed.portion
+        weight = self._weight(line.reading.grams, line.reading.step)
+        return Row(
+            portion.name, weight.figure, weight.unit, "" if late else self._percent(line),
+            self._aside(line), () if late else self._notes(line), self.ticks, self._is_fine(line),
+        )  # fmt: skip
+
+    def _percent(self, line: WeighedLine) -> str:
+        portion = line.weighed.portion
+        if portion.percent is None:
+            return ""
+        said = self.m.percent(portion.percent / 100)
+        return self.m.words.say("stage.of_soaked", said) if portion.basis == "what is soaked" else said
+
+    def _aside(self, line: WeighedLine) -> str:
+        """Beside ounces: spoons where the density is known, and grams, which any small scale can weigh."""
+        if self.m.house.units != "US" or not self._is_fine(line):
+            return ""
+        ingredient = line.weighed.portion.ingredient
+        density = ingredient.density if ingredient else None
+        spoons = self.m.spoons(line.reading.grams, density, self.work.kitchen.measures)
+        return ", ".join(part for part in (spoons, self.m.grams(line.reading.grams)) if part)
+
+    def _notes(self, line: WeighedLine) -> tuple[str, ...]:
+        say, words, portion = self.m.words.say, self.m.words, line.weighed.portion
+        notes = []
+        if portion.celsius is not None:
+            notes.append(say("stage.at", self.m.degrees(once(portion.celsius))))
+        if portion.booking is not Booking.NONE:
+            notes.append(words["stage.from_pot"])
+        if portion.stage and self._made_once(portion.stage):
+            notes.append(say("stage.part_for_bowl", str(self.work.mixes.number)))
+        if line.dilution is not None:
+            d = line.dilution
+            notes.append(
+                say("stage.dilution", self.m.grams(d.dissolve), self.m.grams(d.into), d.carrier, self.m.grams(d.use))
+            )
+        if line.reading.goes > 1:
+            notes.append(say("stage.goes", str(line.reading.goes)))
+        if portion.to_taste:
+            notes.append(words["stage.to_taste"])
+        if self._is_fine(line):
+            notes.append(words["stage.fine"])
+        if line.dilution is None and line.moved > NOTABLE:
+            notes.append(say("stage.moved", self.m.grams(line.weighed.grams)))
+        return tuple(notes)
+
+    def _made_once(self, key: str) -> bool:
+        """A stage that was made once, and goes into several bowls from here."""
+        if self.times == 1:
+            return False
+        return any(x.stage.stage.key == key and x.times == 1 for x in self.work.mixes.makings)
