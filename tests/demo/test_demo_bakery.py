@@ -63,4 +63,4 @@ def test_pictures_are_there_and_are_drawings_without_addresses() -> None:
 
 
 def test_figures_are_said_to_be_invented() -> None:
-    assert "Every figure in this folder is invented" in (RECIPES / "house.bake").read_text(encoding="utf-8")
+    assert "Every figure in this folder is invented" in (RECIPES / "bakehouse.bake").read_text(encoding="utf-8")
