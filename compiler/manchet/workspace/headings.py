@@ -33,7 +33,7 @@ def blocks(data: bytes) -> tuple[Block, ...]:
     found = [match.start() for match in _HEADING.finditer(data)]
     result = []
     line, counted = 1, 0
-    for start, end in zip(found, [*found[1:], len(data)], strict=True):
+    for start, end in zip(found, [*found[1:], len(data)], strict=False):
         line += data.count(b"\n", counted, start)
         counted = start
         heading = data[start:end].split(b"\n", 1)[0].decode("utf-8", "replace")

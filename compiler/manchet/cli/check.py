@@ -1,0 +1,79 @@
+"""Look formulas over and say what is wrong.
+
+Without a name, every formula of this folder's bakery. An error is something that cannot be true; a warning or a note is
+craft, and does not stop a sheet. What did not change since the last time is not looked at again.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+
+from manchet.cli.arguments import one_of, whole_number
+from manchet.cli.screen import paint
+from manchet.cli.status import ERRORS, FINE
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
+
+EXAMPLES = (
+    "manchet check",
+    "manchet check recipes/tern-loaf.bake",
+    "manchet check 'Tern loaf' --strict",
+    "manchet check recipes --format sarif > report.sarif",
+)
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to look at (default: this folder)")
+    parser.add_argument(
+        "--format",
+        type=one_of("text", "short", "json", "sarif"),
+        default="text",
+        help="text, short (one line each), json or sarif",
+    )
+    parser.add_argument("--strict", action="store_true", help="end with status 1 for warnings too")
+    parser.add_argument("--kitchen", default="", metavar="NAME", help="the kitchen to judge by, if there are several")
+    parser.add_argument(
+        "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
+    )
+    parser.add_argument("--no-cache", action="store_true", help="look at everything again")
+
+
+def run(options: argparse.Namespace) -> int:
+    from manchet.diagnostics.text import in_order
+    from manchet.workspace.asked import asked_for
+    from manchet.workspace.checking import checked
+
+    done = [
+        checked(asked, options.kitchen, options.jobs, not options.no_cache) for asked in asked_for(options.what)
+    ]
+    diagnostics = in_order(one for each in done for one in each.diagnostics)
+    sys.stdout.write(
+        _document(options.format, diagnostics, sum(each.formulas for each in done), sum(each.files for each in done))
+    )
+    return status_of(diagnostics, options.strict)
+
+
+def status_of(diagnostics: tuple[Diagnostic, ...], strict: bool) -> int:
+    bad = (Severity.ERROR, Severity.WARNING) if strict else (Severity.ERROR,)
+    return ERRORS if any(one.severity in bad for one in diagnostics) else FINE
+
+
+def _document(form: str, diagnostics: tuple[Diagnostic, ...], formulas: int, files: int) -> str:
+    if form == "json":
+        from manchet.diagnostics.json_form import document
+
+        return document(diagnostics, formulas, files)
+    if form == "sarif":
+        from manchet.cli.explain import rule_for
+        from manchet import __version__
+        from manchet.diagnostics import sarif
+
+        return sarif.document(diagnostics, __version__, rule_for)
+    from manchet.diagnostics.text import full, short, summary
+
+    colours = paint(sys.stdout)
+    if form == "short":
+        return "".join(short(one, colours) + "\n" for one in diagnostics)
+    reports = "".join(full(one, colours) + "\n\n" for one in diagnostics)
+    return reports + summary(diagnostics, formulas, files) + "\n"

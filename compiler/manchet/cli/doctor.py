@@ -1,0 +1,127 @@
+"""What this machine has and lacks.
+
+One line for each thing that manchet leans on: whether it is there, what it is for, and what to type if it is not. Ends
+with status 4 if something is missing.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable
+from typing import NamedTuple
+
+from manchet.cli.status import FINE, MISSING
+
+EXAMPLES = ("manchet doctor",)
+
+
+class Finding(NamedTuple):
+    """`state` is "ok", "missing" or "note" (it works without)."""
+
+    state: str
+    what: str
+    says: str
+    help: str = ""
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    """It takes none."""
+
+
+def run(options: argparse.Namespace) -> int:
+    findings = [finding for look in LOOKS for finding in look()]
+    longest = max(len(finding.what) for finding in findings)
+    for finding in findings:
+        print(f"{finding.state:<8} {finding.what:<{longest}}  {finding.says}")
+        if finding.help:
+            print(f"{'':<8} {'':<{longest}}  {finding.help}")
+    missing = sum(finding.state == "missing" for finding in findings)
+    print("everything is there" if not missing else f"{missing} missing")
+    return MISSING if missing else FINE
+
+
+def _python() -> list[Finding]:
+    from manchet import __version__
+
+    version = ".".join(map(str, sys.version_info[:3]))
+    said = f"manchet {__version__} on Python {version}, {sys.platform}"
+    if sys.version_info < (3, 11):  # an old Python started by hand gets this far
+        return [Finding("missing", "python", said, "install Python 3.11 or newer")]
+    return [Finding("ok", "python", said)]
+
+
+def _libraries() -> list[Finding]:
+    from importlib.metadata import PackageNotFoundError, version
+
+    needed = {
+        "lark": "reads formulas",
+        "jinja2": "lays out pages",
+        "weasyprint": "makes PDFs of them",
+        "watchdog": "notices saves",
+        "font-source-sans-pro": "the type of the sheets",
+    }
+    findings = []
+    for name, does in needed.items():
+        try:
+            findings.append(Finding("ok", name, f"{version(name)}, {does}"))
+        except PackageNotFoundError:
+            findings.append(Finding("missing", name, f"not installed; {does}", f"pip install {name}"))
+    return findings
+
+
+def _pdf() -> list[Finding]:
+    try:
+        from manchet.sheets.pdf import NoPdf, pdf_of
+    except ImportError as error:
+        return [Finding("missing", "pdf", f"cannot start: {error.name} is not installed")]
+    # A page with a figure and a fraction in it: that needs Pango, HarfBuzz and the font to work together.
+    page = '<!doctype html><html lang="en"><title>a</title><p style="font-family: \'Source Sans\'">12½ kg, 24 °C</p>'
+    try:
+        made = pdf_of(page)
+    except OSError as error:
+        return [Finding("missing", "pdf", f"cannot start: {error}")]
+    if isinstance(made, NoPdf):
+        help = f"{made.install}   (HTML and JSON are written all the same)"
+        return [Finding("missing", "pango", f"no PDF without it: {made.reason}", help)]
+    if made.missing:
+        return [Finding("missing", "fonts", f"no sign in the font for {', '.join(made.missing)}")]
+    return [Finding("ok", "pdf", "Pango, HarfBuzz and the fonts print a page")]
+
+
+def _cache() -> list[Finding]:
+    import os
+
+    from manchet.cache import folder
+
+    path = folder()
+    if path:
+        return [Finding("ok", "cache", f"{path}, yours alone")]
+    if os.environ.get("MANCHET_CACHE"):
+        return [Finding("note", "cache", "switched off by MANCHET_CACHE; every check looks at everything")]
+    return [Finding("note", "cache", "no folder of your own to keep results in; every check looks at everything")]
+
+
+def _saves() -> list[Finding]:
+    import os
+
+    from manchet.workspace.trouble import Trouble
+
+    try:
+        from manchet.watch import Watch
+
+        with Watch(os.getcwd()) as watch:
+            how = f"looks again and again ({watch.polling})" if watch.polling else "the system says when a file is saved"
+    except (ImportError, Trouble) as error:
+        return [Finding("missing", "watch", f"cannot start: {error}")]
+    return [Finding("ok", "watch", f"in this folder: {how}")]
+
+
+def _terminal() -> list[Finding]:
+    encoding = (sys.stdout.encoding or "").lower()
+    if "utf" in encoding:
+        return [Finding("ok", "terminal", f"writes {encoding}")]
+    return [Finding("note", "terminal", f"writes {encoding or 'nothing known'}, so ½ and ° are shown as escapes")]
+
+
+LOOKS: tuple[Callable[[], list[Finding]], ...] = (_python, _libraries, _pdf, _cache, _saves, _terminal)

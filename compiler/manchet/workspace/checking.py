@@ -1,0 +1,124 @@
+"""Checking what was asked for, and only what changed since it was last looked at.
+
+What a file's reports follow from: its own text, and what the bakery shares (larders, kitchens, preparations, shared
+stages, and names that two formulas claim). So a result is kept under a digest of those (see `cache`), and a formula
+somewhere else that changes costs nothing here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from manchet import cache
+from manchet.cache import Found, Kept
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.suggest import fold
+from manchet.workspace.asked import Asked
+from manchet.workspace.headings import Block
+from manchet.workspace.raw import Raw
+
+ENOUGH_FOR_TWO = 120
+"""Files to look at from which a second process earns back what it takes to start."""
+
+
+class Checked(NamedTuple):
+    diagnostics: tuple[Diagnostic, ...]
+    formulas: int
+    files: int
+
+
+def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = True) -> Checked:
+    """All reports on what was asked for. `kitchen` names the one to judge by, "" leaves it to the bakery."""
+    files = {file.path: file for file in asked.files}
+    common = _common(asked.files)
+    context = cache.digest(*(part for path, block in common for part in (path, str(block.line), block.text)))
+    keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in asked.paths}
+    store = cache.open_store(asked.root, asked.prefix, kitchen) if use_cache else cache.Store("", {})
+    packed = {path: store.kept[path].found for path in asked.paths if _is_kept(store, path, keys[path])}
+    new = sorted(asked.paths - packed.keys())
+    if new:
+        lent = sorted({path for path, _ in common})
+        packed |= _looked_at([files[path] for path in lent], [files[path] for path in new], kitchen, jobs)
+        kept = {path: one for path, one in store.kept.items() if path in files}
+        cache.close_store(store, kept | {path: Kept(keys[path], packed[path]) for path in new})
+    found = {path: cache.unpack(packed[path]) for path in sorted(packed)}
+    diagnostics = [*asked.diagnostics, *(one for each in found.values() for one in each.diagnostics)]
+    formulas = sum(each.formulas for each in found.values())
+    if asked.names:
+        diagnostics = [one for one in diagnostics if _is_about(one, asked, files)]
+        formulas = len(asked.names)
+    return Checked(tuple(diagnostics), formulas, len(asked.paths))
+
+
+def _is_kept(store: cache.Store, path: str, key: str) -> bool:
+    return path in store.kept and store.kept[path].key == key
+
+
+def _common(files: Sequence[Raw]) -> tuple[tuple[str, Block], ...]:
+    """The blocks that formulas in other files can draw on or clash with, and where each stands."""
+    claims: dict[str, int] = {}
+    for file in files:
+        for block in file.blocks:
+            claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
+    return tuple(
+        (file.path, block)
+        for file in files
+        for block in file.blocks
+        if not block.is_formula or claims[fold(block.name)] > 1
+    )
+
+
+def _looked_at(lent: Sequence[Raw], new: Sequence[Raw], kitchen: str, jobs: int) -> Mapping[str, str]:
+    """The packed results for `new`, in one process or in several."""
+    if jobs < 2 or len(new) < ENOUGH_FOR_TWO:
+        return look([(file.path, file.data) for file in lent], [(file.path, file.data) for file in new], kitchen)
+    from manchet.workspace.workers import spread
+
+    shared = [(file.path, file.data) for file in lent]
+    parts = [[(file.path, file.data) for file in part] for part in _dealt(new, jobs)]
+    results: dict[str, str] = {}
+    for part in spread(look, [(shared, part, kitchen) for part in parts], jobs):
+        results |= part
+    return results
+
+
+def _dealt(files: Sequence[Raw], parts: int) -> Iterator[Sequence[Raw]]:
+    return (files[start::parts] for start in range(parts))
+
+
+def look(
+    lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], kitchen: str
+) -> dict[str, str]:
+    """Checks the files `new` with what the files `lent` share. (path, bytes) in, path and packed result out."""
+    from manchet.bakery import read
+    from manchet.workspace.texts import texts
+
+    wanted = dict(new)
+    sources, unreadable = texts({**dict(lent), **wanted})
+    bakery = read(sources, None)
+    by_path: dict[str, list[Diagnostic]] = {path: [] for path in wanted}
+    for diagnostic in (*unreadable, *bakery.diagnostics):
+        if diagnostic.place.path in by_path:
+            by_path[diagnostic.place.path].append(diagnostic)
+    return {path: cache.pack(Found(tuple(found), _formulas(wanted[path]))) for path, found in by_path.items()}
+
+
+def _formulas(data: bytes) -> int:
+    from manchet.workspace.headings import blocks
+
+    return sum(block.word in ("formula", "preparation") for block in blocks(data))
+
+
+def _is_about(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:
+    """Whether a report lies inside one of the formulas asked for by name."""
+    file = files.get(diagnostic.place.path)
+    return file is None or any(
+        fold(block.name) in asked.names and first <= diagnostic.place.line < after
+        for block, first, after in _stretches(file.blocks)
+    )
+
+
+def _stretches(blocks: Sequence[Block]) -> Iterable[tuple[Block, int, float]]:
+    ends = [block.line for block in blocks[1:]] + [float("inf")]
+    return ((block, block.line, end) for block, end in zip(blocks, ends, strict=True))

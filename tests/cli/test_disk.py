@@ -1,0 +1,146 @@
+"""Reading and writing: whole files or none, nothing outside, and names that are ours."""
+
+from __future__ import annotations
+
+import errno
+import os
+from pathlib import Path
+
+import pytest
+
+from manchet.workspace.folder import bakery_of, listing
+from manchet.workspace.headings import blocks
+from manchet.workspace.raw import read_bytes
+from manchet.workspace.slugs import LONGEST, slug, slugs
+from manchet.workspace.trouble import Blocked
+from manchet.workspace.writing import output_folder, write
+
+
+@pytest.mark.parametrize(
+    ("name", "expected"),
+    [
+        ("Tern loaf", "tern-loaf"),
+        ("Göteborg rye, No. 3", "goteborg-rye-no-3"),
+        ("Weißbrot Æble", "weissbrot-aeble"),
+        ("../../etc/passwd", "etc-passwd"),
+        ("CON", "con-1"),
+        ("lpt1", "lpt1-1"),
+        ("a" * 300, "a" * LONGEST),
+        ("小麦", ""),
+        ("<b>\x1b[31m&", "b-31m"),
+        ("", ""),
+    ],
+)
+def test_a_file_is_called_by_a_slug(name: str, expected: str) -> None:
+    assert slug(name) == expected
+
+
+def test_two_formulas_never_share_a_slug() -> None:
+    names = ["Tern loaf", "tern  loaf", "Tern-loaf", "Tern loaf 2", "小麦", "粉", "a" * 70, "a" * 80]
+    made = slugs(names)
+    assert len(set(made.values())) == len(names)
+    assert all(len(one) <= LONGEST for one in made.values())
+    assert made == slugs(reversed(names))
+
+
+def test_the_same_bytes_are_not_written_again(tmp_path: Path) -> None:
+    file = tmp_path / "sheet.html"
+    assert write(str(file), b"one")
+    os.utime(file, ns=(1, 1))
+    assert not write(str(file), b"one")
+    assert file.stat().st_mtime_ns == 1
+    assert write(str(file), b"two")
+    assert file.read_bytes() == b"two"
+    assert [path.name for path in tmp_path.iterdir()] == ["sheet.html"]
+
+
+def test_a_full_disk_leaves_the_last_good_sheet(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    file = tmp_path / "sheet.html"
+    write(str(file), b"good")
+
+    def full(*_: object) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(os, "replace", full)
+    with pytest.raises(Blocked, match="the disk is full"):
+        write(str(file), b"half")
+    assert file.read_bytes() == b"good"
+    assert [path.name for path in tmp_path.iterdir()] == ["sheet.html"]
+
+
+def test_a_link_at_the_place_of_a_sheet_is_replaced_and_not_followed(tmp_path: Path) -> None:
+    precious = tmp_path / "precious"
+    precious.write_bytes(b"mine")
+    (tmp_path / "sheet.html").symlink_to(precious)
+    assert write(str(tmp_path / "sheet.html"), b"new")
+    assert precious.read_bytes() == b"mine"
+    assert (tmp_path / "sheet.html").read_bytes() == b"new"
+
+
+def test_an_output_folder_that_cannot_be_one_is_refused(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.chdir(tmp_path)
+    (tmp_path / "file").touch()
+    (tmp_path / "work").mkdir()
+    (tmp_path / "away").symlink_to("/")
+    for path in ("file", "file/below", "away", "away/below"):
+        with pytest.raises(Blocked):
+            output_folder(path)
+    assert output_folder("work/new") == str(tmp_path / "work" / "new")
+
+
+def test_the_bakery_is_the_nearest_folder_above_with_a_larder_or_kitchen(tmp_path: Path) -> None:
+    (tmp_path / "breads" / "rye").mkdir(parents=True)
+    loaf = tmp_path / "breads" / "rye" / "pilot.bake"
+    loaf.write_text("formula Pilot rye\n")
+    assert bakery_of(str(loaf)) == str(tmp_path / "breads" / "rye")
+    (tmp_path / "breads" / "larder.bake").write_text("# ours\nlarder Row\n")
+    assert bakery_of(str(loaf)) == str(tmp_path / "breads")
+    assert bakery_of(str(tmp_path / "breads" / "rye")) == str(tmp_path / "breads")
+    (tmp_path / "breads" / "rye" / "kitchen.bake").write_text("kitchen Row\n")
+    assert bakery_of(str(loaf)) == str(tmp_path / "breads" / "rye")
+
+
+def test_the_search_for_the_bakery_ends_at_a_checkout_and_at_a_folder_all_may_write(tmp_path: Path) -> None:
+    (tmp_path / "a" / "b").mkdir(parents=True)
+    (tmp_path / "larder.bake").write_text("larder Planted\n")
+    (tmp_path / "a" / "b" / "x.bake").touch()
+    (tmp_path / "a" / ".git").mkdir()
+    assert bakery_of(str(tmp_path / "a" / "b")) == str(tmp_path / "a" / "b")
+    (tmp_path / "a" / ".git").rmdir()
+    assert bakery_of(str(tmp_path / "a" / "b")) == str(tmp_path)
+    tmp_path.chmod(0o777)
+    assert bakery_of(str(tmp_path / "a" / "b")) == str(tmp_path / "a" / "b")
+
+
+def test_links_out_are_reported_and_links_within_passed_over(tmp_path: Path) -> None:
+    bakery = tmp_path / "bakery"
+    (bakery / "breads").mkdir(parents=True)
+    (bakery / "breads" / "tern.bake").touch()
+    (bakery / ".hidden.bake").touch()
+    (bakery / "again.bake").symlink_to("breads/tern.bake")
+    (bakery / "round").symlink_to(".")
+    (bakery / "out.bake").symlink_to("/etc/passwd")
+    (bakery / "etc").symlink_to("/etc")
+    found = listing(str(bakery))
+    assert found.paths == ("breads/tern.bake",)
+    assert [(one.name, one.place.path) for one in found.diagnostics] == [
+        ("link-leads-out", "etc"),
+        ("link-leads-out", "out.bake"),
+    ]
+
+
+def test_a_pipe_called_like_a_formula_does_not_hold_us_up(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "pipe.bake")
+    assert read_bytes(str(tmp_path / "pipe.bake")) == "it is no plain file"
+    assert read_bytes(str(tmp_path / "none.bake")) == ""
+
+
+def test_headings_tell_what_a_file_holds() -> None:
+    data = b"\xef\xbb\xbf# house\n\nlarder Row # ours\n  salt\n\nformula  Tern loaf\r\n  kind x\npoolish\n"
+    assert [(one.word, one.name, one.line) for one in blocks(data)] == [
+        ("larder", "Row", 3),
+        ("formula", "Tern loaf", 6),
+        ("poolish", "", 8),
+    ]
+    assert blocks(b"") == ()
+    assert blocks(b"\xff\xfe\x00formula") != ()
