@@ -19,7 +19,10 @@ RECIPES = Path(__file__).parents[2] / "recipes"
 WORDS_KEPT_FOR_LATER = {nodes.ReservedHead}
 """`variant`, `assembly`, `plan`, `bake log`: no bakery can use them yet."""
 
-NODES = [kind.__name__ for kind in get_args(nodes.Node) if kind not in WORDS_KEPT_FOR_LATER]
+JOINED_TO_THE_LINE_ABOVE = {nodes.Tail}
+"""`counted apart` on a line of its own: no tree keeps it as a line."""
+
+NODES = [kind.__name__ for kind in get_args(nodes.Node) if kind not in WORDS_KEPT_FOR_LATER | JOINED_TO_THE_LINE_ABOVE]
 CLAUSES = [kind.__name__ for kind in get_args(nodes.Clause)]
 
 BLOCKS = ["formula", "preparation", "larder", "kitchen"]
@@ -66,7 +69,7 @@ CLAUSE_FORMS = [
     "at", "at floor", "at air", "at top", "at bottom", "at fan", "a range of heat",
     "to temperature", "to core", "to length", "to pH", "to volume", "to below rim",
     "may wait", "may wait at", "until", "if late", "why", "note", "picture", "how", "do",
-    "in", "on", "into", "under", "steam", "steam s", "steam ml", "vent open", "vent closed", "vent after",
+    "in", "on", "under", "steam", "steam s", "steam ml", "vent open", "vent closed", "vent after",
     "lid on", "lid off", "turn after", "falling", "rising", "fold every", "turn every", "stir every", "fold after",
     "turn after a while", "stir after", "at a time", "loses", "each", "all", "clauses on a line of their own",
 ]  # fmt: skip
