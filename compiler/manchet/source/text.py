@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
@@ -33,3 +34,43 @@ class Line(NamedTuple):
         """The place of `body[start:end]` in the file; by default of the whole body."""
         stop = len(self.body) if end is None else end
         return Place(self.path, self.number, self.indent + start + 1, self.number, self.indent + stop + 1, self.raw)
+
+
+def lines_of(source: SourceText) -> tuple[Line, ...]:
+    """Every line of the text, in order, in time linear in its length. A last newline begins no line."""
+    path = source.path
+    rows = source.text.split("\n")
+    if rows[-1] == "":
+        rows.pop()
+    lines = []
+    for number, raw in enumerate(rows, 1):
+        rest = raw.lstrip(" ")
+        indent = len(raw) - len(rest)
+        comment = ""
+        if "#" in rest:
+            start = _comment_start(rest)
+            rest, comment = rest[:start], rest[start:]
+        lines.append(Line(path, number, raw, indent, rest.rstrip(), comment))
+    return tuple(lines)
+
+
+QUOTES = {'"': '"', "“": "”", "„": "“”"}
+"""The marks that open words for people, and those that close them. Phones write the curly ones."""
+
+_MARK = re.compile(r'["“”„#]')
+
+
+def _comment_start(text: str) -> int:
+    """Where the comment begins: a `#` at the start or after a space, outside quotes; else the end of the text."""
+    closing = ""
+    for mark in _MARK.finditer(text):
+        character, at = mark[0], mark.start()
+        if closing:
+            if character in closing:
+                closing = ""
+        elif character == "#":
+            if at == 0 or text[at - 1].isspace():
+                return at
+        else:
+            closing = QUOTES.get(character, "")
+    return len(text)

@@ -149,6 +149,21 @@ class Material(NamedTuple):
     to_taste: bool = False
 
 
+class CountedAs(NamedTuple):
+    """`counted as whole rye flour`: a part of a material line."""
+
+    name: Word
+
+
+class Tail(NamedTuple):
+    """What may follow a material's amount, on a line of its own one step deeper; the parser joins it to its material.
+
+    `parts` are an amount (`at 98 C`), a word (a basis, a booking) or `CountedAs`.
+    """
+
+    parts: tuple[Amount | Word | CountedAs, ...]
+
+
 class TakeAll(NamedTuple):
     """`all of the X`"""
 
@@ -408,13 +423,15 @@ class Setting(NamedTuple):
     key: str
     names: tuple[Word, ...] = ()
     amounts: tuple[Amount, ...] = ()
+    because: Word | None = None
+    """The reason a `could be` gives."""
 
 
 Node = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
     | About | Kind | Makes | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
     | Material | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | Keep | DiscardLeft
-    | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor
+    | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | Tail
     | Step | ClauseLine | EntryName | Setting
 )  # fmt: skip
 
@@ -425,6 +442,8 @@ class Unread(NamedTuple):
 
     guess: str
     name: Word | None = None
+    opens: str = ""
+    """The context of the lines under it, where that is known (the parser's business)."""
 
 
 class Entry(NamedTuple):

@@ -1,0 +1,140 @@
+"""A figure with its unit, read from a line: `76 %`, `12-15 h`, `1 lb 4 oz`, `45 min-1 h`, `3½oz`."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.quantities.numbers import NUMBER, is_too_long, value_of
+from manchet.quantities.units import COMPOUNDS, LONG_FORMS, SPELLINGS, UNITS, steps_between
+
+
+class Figure(NamedTuple):
+    """A figure `length` characters long. `unit` is a key of `UNITS`, or "" for a bare number.
+
+    `fault` names what is odd about it ("" for nothing); the values are then the best reading there is.
+    """
+
+    low: Fraction
+    high: Fraction
+    unit: str
+    length: int
+    fault: str = ""
+
+
+TOO_LONG, BY_ZERO, SMALL_C = "number-too-long", "fraction-by-zero", "unit-small-c"
+BACKWARDS, HYPHEN, TWO_KINDS = "range-backwards", "hyphen-fraction", "range-of-two-kinds"
+LONG_FORM, BEFORE_FRACTION = "unit-long-form", "number-before-fraction"
+
+_QUANTITY = re.compile(rf"({NUMBER})(?: ?(%|[°º] ?[CcFf]|[A-Za-z]+(?:/[a-z]+)?))?(?![^\s,;–-])")
+_BARE = re.compile(rf"({NUMBER})(?![^\s,;–-])")
+_DASH = re.compile(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])")
+
+_memo: dict[str, Figure | None] = {}
+_MEMO_LIMIT = 20_000
+_MEMO_LONGEST = 40
+
+
+class _Part(NamedTuple):
+    value: Fraction
+    unit: str
+    end: int
+    fault: str
+
+
+def figure_at(body: str, start: int) -> Figure | None:
+    """The figure that begins at `start`, or None where a word stands there (`00`, `6-grain`, `2026-09-14`).
+
+    Linear in the length of the figure. A bare number with leading zeros is still a number (`007`).
+    """
+    rest = body[start : start + _MEMO_LONGEST + 1]
+    if len(rest) > _MEMO_LONGEST:
+        return _read(body, start)
+    try:
+        return _memo[rest]
+    except KeyError:
+        if len(_memo) >= _MEMO_LIMIT:
+            _memo.clear()
+        figure = _memo[rest] = _read(rest, 0)
+        return figure
+
+
+def _read(body: str, start: int) -> Figure | None:
+    low = _quantity(body, start)
+    if low is None:
+        return None
+    dash = _DASH.match(body, low.end)
+    high = None if dash is None else _quantity(body, dash.end())
+    end = low.end if high is None else high.end
+    if end < len(body) and not (body[end].isspace() or body[end] in ",;"):
+        return None
+    if high is None:
+        return Figure(low.value, low.value, low.unit, end - start, low.fault)
+    return _range(low, high, end - start)
+
+
+def _range(low: _Part, high: _Part, length: int) -> Figure:
+    fault = low.fault or high.fault
+    if not low.unit or low.unit == high.unit:
+        unit, bottom, top = high.unit, low.value, high.value
+        if top < bottom and not fault:
+            if top < 1:
+                return Figure(bottom + top, bottom + top, unit, length, HYPHEN)
+            fault, bottom, top = BACKWARDS, top, bottom
+        return Figure(bottom, top, unit, length, fault)
+    one, other = UNITS[low.unit], UNITS.get(high.unit)
+    if other is None or one.dimension != other.dimension or not one.factor or not other.factor:
+        return Figure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
+    if one.offset or other.offset:
+        return Figure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
+    small = one if one.factor < other.factor else other
+    bottom, top = low.value * one.factor / small.factor, high.value * other.factor / small.factor
+    if top < bottom and not fault:
+        fault, bottom, top = BACKWARDS, top, bottom
+    return Figure(bottom, top, small.name, length, fault)
+
+
+def _quantity(body: str, start: int) -> _Part | None:
+    """One number with its unit, and the smaller units of the same kind that follow it."""
+    part = _single(body, start)
+    while part is not None and part.unit in COMPOUNDS and not part.fault:
+        at = part.end + 1
+        if body[part.end : at] != " " or not body[at : at + 1].isdigit():
+            break
+        small = _single(body, at)
+        if small is None or small.unit not in COMPOUNDS[part.unit] or small.fault:
+            break
+        value = part.value * steps_between(part.unit, small.unit) + small.value
+        part = _Part(value, small.unit, small.end, "")
+    return part
+
+
+def _single(body: str, start: int) -> _Part | None:
+    match = _QUANTITY.match(body, start)
+    if match is None:
+        return None
+    written = match[2]
+    fault = ""
+    unit = ""
+    if written is not None:
+        unit = SPELLINGS.get(written.lstrip("°º ").lower(), "")
+        if written == "c":
+            fault = SMALL_C
+        elif not unit:
+            unit = LONG_FORMS.get(written.lower(), "")
+            if unit:
+                fault = LONG_FORM
+            else:
+                match = _BARE.match(body, start)
+                if match is None:
+                    return None
+    number = match[1]
+    if is_too_long(number):
+        return _Part(Fraction(0), unit, match.end(), TOO_LONG)
+    value = value_of(number)
+    if value is None:
+        return _Part(Fraction(0), unit, match.end(), BY_ZERO)
+    if " " in number and (number[0] == "0" or number.index(" ") > 2) and not fault:
+        fault = BEFORE_FRACTION
+    return _Part(value, unit, match.end(), fault)

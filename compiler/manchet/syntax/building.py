@@ -1,0 +1,147 @@
+"""What each rule of the grammar makes of its parts: nodes. One function a rule (or a rule's named alternative)."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from manchet.syntax import nodes as n
+from manchet.syntax.nodes import Amount, Word
+
+Made = Any
+"""A node, a word, an amount or None: what a rule hands to the rule that uses it."""
+
+
+def _whole(amount: Amount) -> int:
+    """A number that counts something (folds, speed, additions); what is no whole number is reported by the parser."""
+    return int(amount.low or 0)
+
+
+def _material(name: Word, amount: Amount, *tail: Made) -> n.Material:
+    return _with_tail(n.Material(name, amount), tail)
+
+
+def _with_tail(material: n.Material, tail: tuple[Made, ...]) -> n.Material:
+    for part in tail:
+        if isinstance(part, Amount):
+            material = material._replace(at=part)
+        elif isinstance(part, n.CountedAs):
+            material = material._replace(booking="as", counted_as=part.name)
+        elif part.text in _BOOKINGS:
+            material = material._replace(**_BOOKINGS[part.text])
+        else:
+            material = material._replace(basis=part.text)
+    return material
+
+
+_BOOKINGS: dict[str, dict[str, Any]] = {
+    "apart": {"booking": "apart"},
+    "flour": {"flour": True},
+    "no flour": {"flour": False},
+    "taste": {"to_taste": True},
+}
+
+
+def tail_of(material: n.Material, tail: n.Tail) -> n.Material:
+    """The material with what stands on a line of its own under it."""
+    return _with_tail(material, tail.parts)
+
+
+def _at(*parts: Made) -> n.At:
+    amount, spot = parts[0], parts[1] if len(parts) > 1 else None
+    return n.At(amount, spot.text if spot else "")
+
+
+def _step(verb: Word, *clauses: Made) -> n.Step:
+    made: list[n.Clause] = []
+    for clause in clauses:
+        if isinstance(clause, n.Prose) and clause.what == "how" and verb.text == "do":
+            clause = n.Prose("do", clause.text)
+        made.append(clause)
+    return n.Step(verb, tuple(made))
+
+
+def _applied(onto: Word, name: Word, amount: Amount | None, per: Word | None) -> n.Applied:
+    return n.Applied(name, amount, per.text if per else "", "" if onto.text == "with" else onto.text)
+
+
+def _setting(key: Word, *rest: Made) -> n.Setting:
+    names = tuple(part for part in rest if isinstance(part, Word))
+    return n.Setting(key.text, names, tuple(part for part in rest if isinstance(part, Amount)))
+
+
+def _could_be(key: Word, *rest: Word | None) -> n.Setting:
+    return n.Setting(key.text, tuple(part for part in rest[:-1] if part), (), rest[-1])
+
+
+ACTIONS: dict[str, Callable[..., Made]] = {
+    "block": lambda word, name: n.BlockHead(word.text, name),
+    "stage": lambda word, name, share=None: n.StageHead(word, name, share),
+    "overall": n.OverallHead,
+    "branch": n.BranchHead,
+    "about": n.About,
+    "kind": n.Kind,
+    "makes_pieces": lambda number, noun, weight, state, tin: n.Makes(number, noun, weight, state.text, tin),
+    "makes_weight": lambda weight, state: n.Makes(None, None, weight, state.text, None),
+    "makes_tins": lambda number, noun, tin: n.Makes(number, noun, None, "", tin),
+    "from_flour": n.FromFlour,
+    "loss": lambda which, amount: n.Loss(which.text, amount),
+    "percentages": n.PercentagesOfDoughFlour,
+    "status": n.Status,
+    "allow": lambda word, name, because: n.Allow(name, because, word.text == "always allow"),
+    "material": _material,
+    "tail": lambda *parts: n.Tail(parts),
+    "counted_as": n.CountedAs,
+    "take_all": lambda name, at=None: n.TakeAll(name, at),
+    "take_left": lambda name, at=None: n.TakeLeft(name, at),
+    "everything_else": lambda at=None: n.EverythingElse(at),
+    "bare_name": n.BareName,
+    "hold_back": lambda *parts: n.HoldBack(parts),
+    "part": lambda name, amount, basis: n.Part(name, amount, basis.text if basis else ""),
+    "add": lambda *parts: n.Add(parts),
+    "add_in": lambda *parts: n.Add(parts[:-1], _whole(parts[-1])),
+    "add_as_needed": lambda name: n.Add((n.Part(name),), as_needed=True),
+    "add_up_to": lambda name, amount: n.Add((n.Part(name),), up_to=amount),
+    "give_back": n.Return,
+    "keep_amount": lambda amount, name: n.Keep("amount", amount, name),
+    "keep_left": lambda name: n.Keep("left", None, name),
+    "keep_enough": lambda name: n.Keep("enough", None, name),
+    "discard": n.DiscardLeft,
+    "top_up": n.TopUp,
+    "lock_in": n.LockIn,
+    "each_mix": n.MadeForEachMix,
+    "from_nothing": n.StartFromNothing,
+    "good_for": lambda time, at=None: n.GoodFor(time, at),
+    "step": _step,
+    "clause_line": lambda *clauses: n.ClauseLine(clauses),
+    "time": lambda amount, per: n.Time(amount, per.text if per else ""),
+    "turns": n.Turns,
+    "at": _at,
+    "ramp": lambda way, amount: n.Ramp(way.text, amount),
+    "to_temperature": lambda amount: n.To("temperature", amount),
+    "to_core": lambda amount: n.To("core", amount),
+    "to_length": lambda amount: n.To("length", amount),
+    "to_below_rim": lambda amount: n.To("below rim", amount),
+    "to_ph": lambda amount: n.To("pH", amount),
+    "to_volume": lambda amount: n.To("volume", amount),
+    "may_wait": lambda time, at=None: n.MayWait(time, at),
+    "prose": lambda what, text: n.Prose(what.text, text),
+    "how": lambda text: n.Prose("how", text),
+    "where": lambda preposition, place: n.Where(preposition.text, place),
+    "shape_as": n.As,
+    "manner": lambda word: n.Manner(word.text),
+    "speed": lambda number: n.Manner("speed", _whole(number)),
+    "steam": lambda amount=None: n.Steam(amount),
+    "vent": lambda word, after: n.Vent(word.text == "open", after),
+    "lid": lambda word: n.Lid(word.text == "on"),
+    "turn_after": n.TurnAfter,
+    "within_every": lambda number, work, every: n.Within(work.text, _whole(number), every, None),
+    "within_after": lambda work, after: n.Within(work.text, 1, None, after),
+    "at_a_time": lambda number: n.AtATime(_whole(number)),
+    "loses": n.Loses,
+    "applied": _applied,
+    "dipped": lambda preposition, name, amount, per: n.Applied(name, amount, per.text if per else ""),
+    "entry_name": n.EntryName,
+    "setting": _setting,
+    "could_be": _could_be,
+}

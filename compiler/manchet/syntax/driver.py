@@ -1,0 +1,54 @@
+"""Runs the grammar's tables over the tokens of one line."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import Any, NamedTuple
+
+from manchet.syntax.tables import ACCEPT, Tables
+
+
+class Stuck(NamedTuple):
+    """The token at which a line stopped making sense, and the tokens that could stand there."""
+
+    at: int
+    expected: tuple[str, ...]
+
+
+def run(
+    tables: Tables, rule: str, types: Sequence[str], values: Sequence[Any], actions: dict[str, Callable[..., Any]]
+) -> Any:
+    """What the rule makes of the tokens, or `Stuck`. Linear in the number of tokens."""
+    rows, rules = tables.rows, tables.rules
+    states = [tables.starts[rule]]
+    stack: list[Any] = []
+    size = len(types)
+    at = 0
+    symbol = types[0] if size else "$END"
+    while True:
+        move = rows[states[-1]].get(symbol)
+        if move is None:
+            return Stuck(at, tuple(rows[states[-1]]))
+        if move > ACCEPT:
+            states.append(move)
+            stack.append(values[at])
+            at += 1
+            symbol = types[at] if at < size else "$END"
+            continue
+        if move == ACCEPT:
+            return stack[-1]
+        origin, length, action, plan = rules[~move]
+        made: list[Any] = []
+        base = len(stack) - length
+        for keep in plan:
+            if keep is None:
+                made.append(None)
+            elif keep >= 0:
+                made.append(stack[base + keep])
+            else:
+                made.extend(stack[base + ~keep])
+        if length:
+            del stack[base:]
+            del states[-length:]
+        stack.append(actions[action](*made) if action else made)
+        states.append(rows[states[-1]][origin])

@@ -1,0 +1,46 @@
+"""What can be wrong with a line, as data: a name, where in the line, and the words that fill its message."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.source.text import Line
+from manchet.syntax.messages import MESSAGES
+
+
+class Fault(NamedTuple):
+    """A mistake at body[start:end]. `words` fill the message and the help of its name."""
+
+    name: str
+    start: int
+    end: int
+    words: dict[str, str]
+
+
+MOST_REPORTS = 20
+
+
+def reported(fault: Fault, line: Line) -> Diagnostic:
+    """The report of a fault of a line."""
+    severity, message, help_ = MESSAGES[fault.name]
+    return Diagnostic(
+        fault.name,
+        Severity(severity),
+        message.format(**fault.words),
+        line.place(fault.start, max(fault.end, fault.start + 1)),
+        help_.format(**fault.words),
+    )
+
+
+def at_most(reports: list[Diagnostic]) -> tuple[Diagnostic, ...]:
+    """The first reports of a file; where there are many more, a last one says how many."""
+    if len(reports) <= MOST_REPORTS + 1:
+        return tuple(reports)
+    more = len(reports) - MOST_REPORTS
+    last = reports[MOST_REPORTS]
+    severity, message, help_ = MESSAGES["too-many-mistakes"]
+    closing = Diagnostic(
+        "too-many-mistakes", Severity(severity), message.format(more=more), last.place, help_
+    )
+    return (*reports[:MOST_REPORTS], closing)

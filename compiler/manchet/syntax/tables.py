@@ -1,0 +1,156 @@
+"""The grammar's tables: read from `grammar/tables.py` if they were made from the grammar as it stands, else made anew.
+
+lark turns the grammar into tables; it is imported only for that. `python -m manchet.syntax.tables` writes them.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from importlib.resources import files
+from typing import Any, NamedTuple
+
+ACCEPT = 0
+
+
+class Rule(NamedTuple):
+    """One rule of the grammar: pop `size` values, hand those of `plan` to the action, go on as `origin`.
+
+    A number in `plan` keeps that value, a negative one (`~n`) keeps all of a list, None stands for what is absent.
+    A rule with no action is a list of its parts.
+    """
+
+    origin: str
+    size: int
+    action: str
+    plan: tuple[int | None, ...]
+
+
+class Tables(NamedTuple):
+    """`rows[state][symbol]` is the next state if positive, a rule `~r` if negative, the end if `ACCEPT`."""
+
+    starts: dict[str, int]
+    rows: tuple[dict[str, int], ...]
+    rules: tuple[Rule, ...]
+
+
+def grammar_text() -> str:
+    return files("manchet.grammar").joinpath("manchet.lark").read_text("utf-8")
+
+
+def digest_of(grammar: str) -> str:
+    return hashlib.sha256(grammar.encode()).hexdigest()
+
+
+def load() -> Tables:
+    """The tables of the grammar as it stands."""
+    from manchet.grammar import tables as stored
+
+    text = grammar_text()
+    if stored.GRAMMAR == digest_of(text):
+        return Tables(stored.STARTS, stored.ROWS, tuple(Rule(*rule) for rule in stored.RULES))
+    return made_from(text)
+
+
+STARTS = (
+    "block stage overall branch about kind makes from_flour loss percentages status allow material tail take_all "
+    "take_left everything_else bare_name hold_back add give_back keep discard top_up lock_in each_mix from_nothing "
+    "good_for step clause_line entry_name setting could_be"
+).split()
+
+
+def lark_of(grammar: str) -> Any:
+    """lark's own parser of the grammar, fed with ready-made tokens (also for the test that compares the two)."""
+    from lark import Lark
+    from lark.lexer import Lexer, Token
+
+    class Ready(Lexer):
+        """Hands on what it is given: a list of (type, value)."""
+
+        __future_interface__ = 1
+
+        def __init__(self, conf: Any) -> None:
+            pass
+
+        def lex(self, lexer_state: Any, parser_state: Any) -> Any:
+            for kind, value in lexer_state.text.text:
+                token = Token(kind, kind)
+                token.value = value
+                yield token
+
+    return Lark(grammar, parser="lalr", lexer=Ready, start=STARTS, maybe_placeholders=True)
+
+
+def made_from(grammar: str) -> Tables:
+    """The tables lark makes of the grammar."""
+    from lark.parsers.lalr_analysis import Shift
+
+    parser = lark_of(grammar)
+    table = parser.parser.parser._parse_table
+    rules = list(parser.rules)
+    number = {rule: at for at, rule in enumerate(rules)}
+    ends = set(table.end_states.values())
+    # lark numbers states by visiting sets, whose order differs from run to run: number them by visiting names instead
+    order: list[int] = []
+    waiting = [table.start_states[name] for name in STARTS]
+    seen = set(waiting)
+    while waiting:
+        state = waiting.pop(0)
+        order.append(state)
+        for symbol, (action, target) in sorted(table.states[state].items()):
+            if action is Shift and symbol != "$END" and target not in seen:
+                seen.add(target)
+                waiting.append(target)
+    new = {state: at for at, state in enumerate(order)}
+    rows = []
+    for state in order:
+        row: dict[str, int] = {}
+        for symbol, (action, target) in sorted(table.states[state].items()):
+            if symbol != "$END":
+                row[str(symbol)] = new[target] if action is Shift else ~number[target]
+            elif action is not Shift:
+                row[str(symbol)] = ~number[target]
+        if state in ends:
+            row["$END"] = ACCEPT
+        rows.append(row)
+    starts = {name: new[table.start_states[name]] for name in STARTS}
+    return Tables(starts, tuple(rows), tuple(_rule(rule) for rule in rules))
+
+
+def _rule(rule: Any) -> Rule:
+    expansion = rule.expansion
+    absent = [0] * (len(expansion) + 1)
+    if rule.options and rule.options.empty_indices:
+        marks = "".join(str(int(mark)) for mark in rule.options.empty_indices)
+        absent = [len(run) for run in marks.split("0")]
+    plan: list[int | None] = []
+    for at, symbol in enumerate(expansion):
+        plan += [None] * absent[at]
+        if symbol.is_term:
+            if not symbol.name.startswith("_"):
+                plan.append(at)
+        else:
+            plan.append(~at if symbol.name.startswith("_") else at)
+    plan += [None] * absent[-1]
+    origin = str(rule.origin.name)
+    action = "" if origin.startswith("_") else str(rule.alias or origin)
+    return Rule(origin, len(expansion), action, tuple(plan))
+
+
+def written(grammar: str) -> str:
+    """The text of `grammar/tables.py` for a grammar."""
+    tables = made_from(grammar)
+    rows = "".join(f"    {row!r},\n" for row in tables.rows)
+    rules = "".join(f"    {tuple(rule)!r},\n" for rule in tables.rules)
+    return (
+        '"""The tables of manchet.lark, written by `python -m manchet.syntax.tables`. Not for editing."""\n\n'
+        "# ruff: noqa\n# fmt: off\n"
+        f"GRAMMAR = {digest_of(grammar)!r}\n"
+        f"STARTS: dict[str, int] = {tables.starts!r}\n"
+        f"ROWS: tuple[dict[str, int], ...] = (\n{rows})\n"
+        f"RULES: tuple[tuple[str, int, str, tuple[int | None, ...]], ...] = (\n{rules})\n"
+    )
+
+
+if __name__ == "__main__":
+    with open(str(files("manchet.grammar").joinpath("tables.py")), "w", encoding="utf-8") as out:
+        out.write(written(grammar_text()))
