@@ -11,8 +11,20 @@ from manchet.diagnostics.diagnostic import Place
 FLOUR_CLASSES = frozenset({"wheat flour", "rye flour", "other flour", "starch"})
 """Classes that count towards the 100 % unless an entry or a line overrules it."""
 
-DRY_CLASSES = frozenset({"grain", "seed", "nut", "fruit", "vegetable", "salt", "malt", "spice", "bread"})
-"""Classes whose own moisture is not poured, and so is not counted as water unless they say `gives its water`."""
+POURED_CLASSES = frozenset(
+    {"water", "liquid", "dairy", "egg", "fat", "sweetener", "yeast", "sweet-dough yeast", "culture"}
+)
+"""Classes whose water goes into the dough as water: all that is poured, dairy, egg, fat, syrup, yeast, culture."""
+
+DRY_CLASSES = frozenset(
+    {"grain", "seed", "nut", "fruit", "vegetable", "salt", "malt", "spice", "raising agent", "lye", "bread", "other"}
+)
+"""Classes whose own moisture is not poured, and so is not counted as water unless they say `gives its water`.
+
+`malt` is malt that still works on starch; roasted malts, whose enzymes are dead, are `other`, malt syrups `sweetener`.
+"""
+
+CLASSES = FLOUR_CLASSES | POURED_CLASSES | DRY_CLASSES
 
 
 class Blend(NamedTuple):
@@ -20,6 +32,7 @@ class Blend(NamedTuple):
 
     name: str
     share: Fraction
+    place: Place | None = None
 
 
 class Price(NamedTuple):
@@ -67,6 +80,7 @@ class Question(NamedTuple):
     name: str
     choices: tuple[str, ...]
     why: str = ""
+    place: Place | None = None
 
 
 class Poured(NamedTuple):
@@ -81,3 +95,16 @@ class Poured(NamedTuple):
     sugar: Fraction
     fat: Fraction
     flours: tuple[Blend, ...] = ()
+
+
+NOWHERE = Place("", 0, 0, 0, 0)
+"""The place of an entry that stands in no file."""
+
+
+def names_of(entry: Ingredient | Question) -> tuple[str, ...]:
+    """Every name an entry is found by."""
+    return (entry.name, *entry.aliases) if isinstance(entry, Ingredient) else (entry.name,)
+
+
+def place_of(entry: Ingredient | Question) -> Place:
+    return entry.place or NOWHERE

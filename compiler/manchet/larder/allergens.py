@@ -1,0 +1,48 @@
+"""The words for allergens that the larder takes, and the spellings it takes for them.
+
+The fourteen groups of Regulation (EU) 1169/2011, Annex II, each cereal and nut by its own name; and pine nuts, which
+are a tree nut in the United States only (FDA, guidance on food allergens, edition 5, January 2025). `gluten` may stand
+beside a cereal; it does not replace it.
+"""
+
+from __future__ import annotations
+
+from manchet.larder.names import key
+
+_WORDS = {
+    "wheat": ("spelt", "khorasan", "durum"),
+    "rye": (),
+    "barley": (),
+    "oats": (),
+    "gluten": (),
+    "crustaceans": ("crustacean shellfish", "shrimps", "prawns"),
+    "egg": (),
+    "fish": (),
+    "peanut": ("groundnut",),
+    "soya": ("soy", "soybean", "soya bean"),
+    "milk": ("lactose", "dairy"),
+    "almond": (),
+    "hazelnut": ("filbert",),
+    "walnut": (),
+    "cashew": ("cashew nut",),
+    "pecan": ("pecan nut",),
+    "brazil nut": (),
+    "pistachio": ("pistachio nut",),
+    "macadamia": ("macadamia nut", "queensland nut"),
+    "pine nut": ("pine kernel",),
+    "celery": ("celeriac",),
+    "mustard": (),
+    "sesame": ("sesame seed",),
+    "sulphites": ("sulfites", "sulphur dioxide", "sulfur dioxide"),
+    "lupin": ("lupine",),
+    "molluscs": ("mollusks",),
+}
+
+ALLERGENS = tuple(_WORDS)
+
+_SPELLINGS = {key(spelling): word for word, others in _WORDS.items() for spelling in (word, *others)}
+
+
+def allergen(name: str) -> str | None:
+    """The larder's word for an allergen as someone wrote it; None if it is none of the listed ones."""
+    return _SPELLINGS.get(key(name))

@@ -1,0 +1,141 @@
+"""What 100 g of an ingredient hold, and what a blend or culture is made of, as lines of a larder."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.larder.figures import shown, worth
+from manchet.larder.ingredient import Blend, Ingredient
+from manchet.larder.reports import error, listed
+from manchet.outcome import Outcome
+from manchet.quantities.units import MASS, UNITS
+from manchet.syntax.nodes import Amount, Entry, Material, Unread, Word
+
+FIGURES = (
+    "water", "protein", "fat", "saturates", "carbohydrate", "sugars", "fibre", "starch", "salt", "sodium", "ash", "alcohol",
+)  # fmt: skip
+"""What `per 100 g` may name. Saturates are of fat; sugars and starch of carbohydrate, which is without fibre."""
+
+_OTHER_SPELLINGS = {
+    "fiber": "fibre",
+    "carbohydrates": "carbohydrate",
+    "carbs": "carbohydrate",
+    "sugar": "sugars",
+    "saturated fat": "saturates",
+    "saturate": "saturates",
+    "moisture": "water",
+    "minerals": "ash",
+}
+_WHOLES = ("water", "protein", "fat", "carbohydrate", "fibre", "ash", "alcohol")
+_PARTS = (("saturates", "fat"), ("sugars", "carbohydrate"), ("starch", "carbohydrate"))
+
+ROUNDING = Fraction(1)
+"""Grams by which figures rounded one by one may pass what holds them. Our rule: tables are rounded to tenths."""
+
+
+def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
+    """Grams in 100 g, from the lines under `per 100 g`."""
+    found: dict[str, Fraction] = {}
+    reports: list[Diagnostic] = []
+    for word, amount, entry in _lines(head, reports, "water 13 g"):
+        place = entry.line.place(word.start, word.end)
+        figure = _figure(word.text)
+        if figure is None:
+            near = nearest(fold(word.text), FIGURES)
+            help = f"did you mean `{near}`? " if near else ""
+            message = f"`{word.text}` is no figure of composition"
+            reports.append(error("composition-unknown", place, message, f"{help}they are {listed(FIGURES, 'and')}"))
+            continue
+        grams = worth(amount, MASS)
+        if grams is None or grams < 0:
+            place = entry.line.place(amount.start, amount.end)
+            message = f"{entry.line.body[amount.start : amount.end]} of {figure} in 100 g is no weight"
+            reports.append(error("composition-no-weight", place, message, f"write `{figure} 13 g`"))
+            continue
+        if figure in found:
+            reports.append(
+                error("composition-twice", place, f"{figure} of {name} is given twice", "keep one of the two lines")
+            )
+            continue
+        found[figure] = grams
+    reports += _impossible(name, found, head)
+    return Outcome(found, tuple(reports))
+
+
+def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
+    """The parts of a blend or culture and their shares of the whole, from the lines under `made of`.
+
+    Weights, parts without a unit, or per cent: of the whole for a blend, which then make up 100; of its flour for a
+    culture, as printed sheets have it.
+    """
+    lines: list[tuple[Word, Fraction, Entry]] = []
+    reports: list[Diagnostic] = []
+    kinds: set[str] = set()
+    for word, amount, entry in _lines(head, reports, "white flour 100%"):
+        kind = UNITS[amount.unit].dimension if amount.unit else "parts"
+        figure = worth(amount, MASS) if kind == MASS else amount.low if amount.low == amount.high else None
+        if figure is None or figure <= 0 or kind not in (MASS, "parts", "percent"):
+            place = entry.line.place(amount.start, amount.end)
+            message = f"{entry.line.body[amount.start : amount.end]} of {word.text} is no part of {ingredient.name}"
+            reports.append(
+                error("part-not-weighed", place, message, f"write per cent, parts or weights: `{word.text} 50%`")
+            )
+            continue
+        kinds.add(kind)
+        lines.append((word, figure, entry))
+    total = sum((figure for _word, figure, _entry in lines), Fraction(0))
+    if len(kinds) > 1:
+        message = f"{ingredient.name} is made of per cent and of weights at once"
+        reports.append(
+            error("parts-of-two-kinds", head.line.place(), message, "write all of them in per cent, or all as weights")
+        )
+        return Outcome((), tuple(reports))
+    if not lines:
+        if not reports:
+            message = f"nothing is said of what {ingredient.name} is made of"
+            reports.append(
+                error(
+                    "parts-missing", head.line.place(), message, "write the parts one step deeper: `white flour 100%`"
+                )
+            )
+        return Outcome((), tuple(reports))
+    if kinds == {"percent"} and total != 100 and ingredient.class_ not in ("culture", "") and not reports:
+        message = f"the parts of {ingredient.name} make up {shown(total)}%, not 100%"
+        reports.append(error("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
+    parts = tuple(
+        Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in lines
+    )
+    return Outcome(parts, tuple(reports))
+
+
+def _lines(head: Entry, reports: list[Diagnostic], example: str) -> list[tuple[Word, Amount, Entry]]:
+    found = []
+    for entry in head.children:
+        if isinstance(entry.node, Material):
+            found.append((entry.node.name, entry.node.amount, entry))
+        elif not isinstance(entry.node, Unread):
+            message = f"`{entry.line.body}` is no name with its amount"
+            reports.append(error("part-without-amount", entry.line.place(), message, f"write `{example}`"))
+    return found
+
+
+def _figure(text: str) -> str | None:
+    name = fold(text)
+    name = _OTHER_SPELLINGS.get(name, name)
+    return name if name in FIGURES else None
+
+
+def _impossible(name: str, found: Mapping[str, Fraction], head: Entry) -> list[Diagnostic]:
+    total = sum((found.get(whole, Fraction(0)) for whole in _WHOLES), Fraction(0))
+    if total > 100 + ROUNDING:
+        message = f"100 g of {name} hold {shown(total)} g"
+        help = "carbohydrate is without fibre here: take the fibre off, or look at the decimal points"
+        return [error("composition-over-100", head.line.place(), message, help)]
+    for part, whole in _PARTS:
+        if part in found and whole in found and found[part] > found[whole] + ROUNDING:
+            message = f"{name} has {shown(found[part])} g of {part} in {shown(found[whole])} g of {whole}"
+            return [error("composition-part-over-whole", head.line.place(), message, f"{part} are counted in {whole}")]
+    return []

@@ -1,0 +1,147 @@
+"""A house's own entries put on top of a larder: what they leave unsaid, and what cannot be true of them together."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import TYPE_CHECKING
+
+from manchet.diagnostics.diagnostic import Diagnostic, Related
+from manchet.larder.circles import without_circles
+from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Ingredient, Question, names_of, place_of
+from manchet.larder.names import key
+from manchet.larder.reports import error, listed, note, warning
+
+if TYPE_CHECKING:
+    from manchet.larder.book import Larder
+
+Entry = Ingredient | Question
+
+
+def join(larder: Larder, entries: tuple[Entry, ...]) -> tuple[dict[str, Entry], tuple[Diagnostic, ...]]:
+    """The entries by their keys, and reports.
+
+    What an entry does not say is taken from the entry of that name in the larder below it, so that a price alone may be
+    added to flour. Of two entries with one name the first holds. An entry made of itself, however far round, or of
+    something unknown loses its `made of`, so that what is left can be reckoned with.
+    """
+    reports = list(duplicates(entries))
+    own: dict[str, Entry] = {}
+    for entry in entries:
+        whole = _with_what_is_unsaid(entry, larder)
+        for name in names_of(whole):
+            own.setdefault(key(name), whole)
+    cut: dict[int, Entry] = {}
+    for entry in {id(entry): entry for entry in own.values()}.values():
+        sound, wrong = _sound(entry, own, larder)
+        reports += wrong
+        if sound is not entry:
+            cut[id(entry)] = sound
+    own = {name: cut.get(id(entry), entry) for name, entry in own.items()}
+    own, wrong = without_circles(own)
+    reports += wrong
+    return own, tuple(reports)
+
+
+def duplicates(entries: Iterable[Entry]) -> tuple[Diagnostic, ...]:
+    """A report for each name that an earlier entry has taken."""
+    taken: dict[str, Entry] = {}
+    reports = []
+    for entry in entries:
+        for name in names_of(entry):
+            first = taken.setdefault(key(name), entry)
+            if first is not entry:
+                known = (
+                    f"`{name}` is" if key(name) == key(first.name) else f"`{name}` is a name of {first.name}, which is"
+                )
+                reports.append(
+                    error(
+                        "larder-name-twice",
+                        place_of(entry),
+                        f"{known} in the larder already",
+                        "put both into one entry, or give this one another name",
+                        (Related(place_of(first), "the first one"),),
+                    )
+                )
+                break
+    return tuple(reports)
+
+
+def _with_what_is_unsaid(entry: Entry, larder: Larder) -> Entry:
+    below = larder.find(entry.name)
+    if isinstance(entry, Question) or not isinstance(below, Ingredient):
+        return entry
+    says_what_it_is = bool(entry.composition or entry.made_of)
+    same = key(below.name) == key(entry.name)
+    return entry._replace(
+        class_=entry.class_ or below.class_,
+        aliases=entry.aliases + (tuple(a for a in below.aliases if a not in entry.aliases) if same else ()),
+        composition=entry.composition if says_what_it_is else below.composition,
+        made_of=entry.made_of if says_what_it_is else below.made_of,
+        flour=below.flour if entry.flour is None else entry.flour,
+        gives_water=entry.gives_water or below.gives_water,
+        allergens=below.allergens if entry.allergens is None else entry.allergens,
+        may_contain=entry.may_contain or below.may_contain,
+        density=entry.density or below.density,
+        whole=entry.whole or below.whole,
+        kept_at=below.kept_at if entry.kept_at is None else entry.kept_at,
+        good_for=entry.good_for or below.good_for,
+        price=entry.price or below.price,
+        source=entry.source or below.source,
+    )
+
+
+def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> tuple[Entry, list[Diagnostic]]:
+    def find(name: str) -> Entry | None:
+        return own.get(key(name)) or larder.find(name)
+
+    if isinstance(entry, Question):
+        return entry, [
+            error(
+                "choice-unknown", place_of(entry), f"`{entry.name}` could be `{choice}`, which is not in the larder itself",
+                "name ingredients of the larder, by one name each",
+            )
+            for choice in entry.choices
+            if not isinstance(find(choice), Ingredient)
+        ]  # fmt: skip
+    place = place_of(entry)
+    if not entry.class_:
+        return entry._replace(class_="other"), [
+            error(
+                "class-missing", place, f"{entry.name} has no class, so nobody knows whether it counts as flour or water",
+                f"add a line `class …`: {listed(tuple(sorted(CLASSES)))}",
+            )
+        ]  # fmt: skip
+    unknown = [
+        error(
+            "part-unknown", part.place or place, f"{entry.name} is made of {part.name}, {_why_not(find(part.name))}",
+            "make an entry for it, or use a name the larder has",
+        )
+        for part in entry.made_of
+        if not isinstance(find(part.name), Ingredient)
+    ]  # fmt: skip
+    if unknown:
+        return entry._replace(made_of=()), list(unknown)
+    return entry, _doubts(entry)
+
+
+def _doubts(entry: Ingredient) -> list[Diagnostic]:
+    place = place_of(entry)
+    if entry.class_ == "culture" and not entry.made_of:
+        return [
+            warning(
+                "culture-of-nothing", place, f"{entry.name} is a culture, and nobody knows what flour and water it holds",
+                "add `made of`, and below it what it is fed with: `white flour 100%`, `water 100%`",
+            )
+        ]  # fmt: skip
+    if entry.class_ in POURED_CLASSES - {"culture", "fat"} and not entry.made_of and "water" not in entry.composition:
+        return [
+            note(
+                "water-unknown", place, f"the larder does not know how much water {entry.name} brings: it counts as none",
+                "add `per 100 g`, and below it `water … g`",
+            )
+        ]  # fmt: skip
+    return []
+
+
+def _why_not(found: Entry | None) -> str:
+    return "which is not in the larder" if found is None else "which can mean more than one thing"

@@ -1,0 +1,289 @@
+"""A kitchen as written in a file, read into its values."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.larder.figures import worth
+from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.reports import error, listed
+from manchet.outcome import Outcome
+from manchet.quantities.units import MASS, MEASURES, TEMPERATURE, TIME, UNITS, VOLUME
+from manchet.syntax.nodes import Allow, Manner, Setting, Step, Time
+from manchet.syntax.nodes import Entry as Written
+
+COLDEST, HOTTEST = Fraction(-60), Fraction(900)
+"""Degrees Celsius between which anything in a bakehouse lies: a blast freezer, a bread oven just fired. Our rule."""
+
+COLD_WORDS = ("fridge", "freezer", "prover")
+VESSEL_WORDS = ("tin", "tray", "basket", "couche", "griddle", "pot", "bench")
+THINGS = ("mixer", "oven", "scale", *COLD_WORDS, *VESSEL_WORDS)
+
+_WORD_SETS = {
+    "measures": {"us": "US", "american": "US", "metric": "metric", "imperial": "imperial", "british": "imperial"},
+    "words": {"british": "British", "uk": "British", "english": "British", "american": "American", "us": "American"},
+    "yeast": {
+        "fresh": "fresh",
+        "fresh yeast": "fresh",
+        "active dry": "active dry",
+        "active dry yeast": "active dry",
+        "instant": "instant",
+        "instant yeast": "instant",
+    },
+}
+_SHOWN = {"measures": tuple(MEASURES), "words": ("British", "American"), "yeast": ("fresh", "active dry", "instant")}
+_OWN_LINES = ("air", "flour", "tap", "hands", *_WORD_SETS)
+
+_LINES = {
+    "mixer": ("takes", "slow", "fast", "warms"),
+    "oven": ("heat", "hottest", "holds", "recovers", "heats in", "steam"),
+    "scale": ("reads", "up to"),
+    **dict.fromkeys(COLD_WORDS, ("keeps", "holds")),
+    **dict.fromkeys(VESSEL_WORDS, ("volume", "count", "holds")),
+}
+
+
+def kitchen_of(block: Written) -> Outcome[Kitchen]:
+    """The kitchen of a `kitchen` block, with what could be read of it."""
+    name = getattr(getattr(block.node, "name", None), "text", "")
+    reading = _Reading(Kitchen(name=name, place=block.line.place()))
+    for entry in block.children:
+        reading.read(entry)
+    return Outcome(reading.kitchen, tuple(reading.reports))
+
+
+class _Reading:
+    """A kitchen while its lines are read."""
+
+    def __init__(self, kitchen: Kitchen) -> None:
+        self.kitchen = kitchen
+        self.seen: set[str] = set()
+        self.reports: list[Diagnostic] = []
+
+    def read(self, entry: Written) -> None:
+        node = entry.node
+        if isinstance(node, Allow):
+            self.kitchen = self.kitchen._replace(always_allow=(*self.kitchen.always_allow, node.name.text))
+        elif isinstance(node, Step):
+            self._minutes(entry, node)
+        elif isinstance(node, Setting):
+            if node.key in THINGS:
+                self._thing(entry, node)
+            elif node.key in _OWN_LINES:
+                if self._first(entry, node.key, self.seen, "the kitchen"):
+                    self._own_line(entry, node)
+            else:
+                self._misplaced(entry, "the kitchen", (*_OWN_LINES, *THINGS))
+
+    def _own_line(self, entry: Written, node: Setting) -> None:
+        if node.key in _WORD_SETS:
+            said = fold(" ".join(word.text for word in node.names))
+            known = _WORD_SETS[node.key].get(said)
+            if known is None:
+                shown = _SHOWN[node.key]
+                message = f"`{node.key} {said}` is none we know" if said else f"`{node.key}` says nothing"
+                help = f"write `{node.key} {listed(shown)}`"
+                self.reports.append(error("kitchen-word-unknown", entry.line.place(), message, help))
+            else:
+                self.kitchen = self.kitchen._replace(**{node.key: known})
+        elif node.key == "hands":
+            hands = self._count(entry, node, "2")
+            self.kitchen = self.kitchen._replace(hands=hands)
+        else:
+            degrees = self._temperature(entry, node, "22 C")
+            self.kitchen = self.kitchen._replace(**{node.key: degrees})
+
+    def _minutes(self, entry: Written, step: Step) -> None:
+        for clause in step.clauses:
+            if isinstance(clause, Time) and clause.per == "each":
+                seconds = worth(clause.amount, TIME)
+                if seconds:
+                    self.kitchen = self.kitchen._replace(minutes=(*self.kitchen.minutes, (step.verb.text, seconds)))
+                    return
+        message = f"`{entry.line.body}` does not say how long one piece takes"
+        help = f"write `{step.verb.text} 20 s each`"
+        self.reports.append(error("kitchen-time-missing", entry.line.place(), message, help))
+
+    def _thing(self, entry: Written, node: Setting) -> None:
+        name = " ".join(word.text for word in node.names)
+        what = f"{node.key} {name}".strip()
+        if not self._first(entry, fold(what), self.seen, "the kitchen"):
+            return
+        lines: dict[str, tuple[Written, Setting]] = {}
+        seen: set[str] = set()
+        for line in entry.children:
+            inner = line.node
+            if isinstance(inner, Setting):
+                if inner.key not in _LINES[node.key]:
+                    self._misplaced(line, what, _LINES[node.key])
+                elif self._first(line, inner.key, seen, what):
+                    lines[inner.key] = (line, inner)
+        kitchen = self.kitchen
+        if node.key == "mixer":
+            self.kitchen = kitchen._replace(mixers=(*kitchen.mixers, self._mixer(name, lines)))
+        elif node.key == "oven":
+            self.kitchen = kitchen._replace(ovens=(*kitchen.ovens, self._oven(name, lines)))
+        elif node.key == "scale":
+            scale = self._scale(entry, name, lines)
+            if scale is not None:
+                self.kitchen = kitchen._replace(scales=(*kitchen.scales, scale))
+        elif node.key in COLD_WORDS:
+            cold = Cold(node.key, name, self._maybe_temperature(lines, "keeps", "4 C"), self._holds(lines))
+            self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
+        else:
+            count = self._count(*lines["count"], "24") if "count" in lines else None
+            volume = self._figure(lines, "volume", VOLUME, "1900 ml")
+            self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, Vessel(node.key, name, volume, count)))
+
+    def _mixer(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Mixer:
+        mixer = Mixer(name, slow_turns=self._turns(lines, "slow"), fast_turns=self._turns(lines, "fast"))
+        if "takes" in lines:
+            line, node = lines["takes"]
+            mixer = self._takes(mixer, line, node)
+        if "warms" in lines:
+            line, node = lines["warms"]
+            mixer = self._warms(mixer, line, node)
+        return mixer
+
+    def _takes(self, mixer: Mixer, line: Written, node: Setting) -> Mixer:
+        amount = node.amounts[0] if node.amounts else None
+        if amount is None or not amount.unit or UNITS[amount.unit].dimension != MASS:
+            self._unfit(line, node, "6-45 kg dough")
+            return mixer
+        grams = UNITS[amount.unit].factor
+        least = None if amount.low is None or amount.low == amount.high else amount.low * grams
+        most = None if amount.high is None else amount.high * grams
+        return mixer._replace(least_grams=least, most_grams=most)
+
+    def _warms(self, mixer: Mixer, line: Written, node: Setting) -> Mixer:
+        """`warms 11 C in 8 min slow, 4 min fast`: a difference, so 20 F are 11.1 C and not -6.7."""
+        example = "11 C in 8 min slow, 4 min fast"
+        degrees = next((a for a in node.amounts if a.unit in ("C", "F")), None)
+        times = [a for a in node.amounts if a.unit and UNITS[a.unit].dimension == TIME]
+        if degrees is None or degrees.low is None or degrees.low != degrees.high or degrees.low < 0 or not times:
+            self._unfit(line, node, example)
+            return mixer
+        found: dict[str, Fraction] = {}
+        for amount in times:
+            seconds = worth(amount, TIME)
+            following = line.line.body[amount.end :].split(maxsplit=1)
+            speed = fold(following[0].strip(",")) if following else "slow"
+            if seconds is None or speed not in ("slow", "fast") or speed in found:
+                self._unfit(line, node, example)
+                return mixer
+            found[speed] = seconds
+        warms = degrees.low * UNITS[degrees.unit].factor
+        return mixer._replace(warms=warms, warms_slow=found.get("slow"), warms_fast=found.get("fast"))
+
+    def _oven(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Oven:
+        return Oven(
+            name,
+            heat=_said(lines, "heat"),
+            hottest=self._maybe_temperature(lines, "hottest", "330 C"),
+            holds=self._holds(lines),
+            recovers=self._figure(lines, "recovers", TIME, "4 min"),
+            heats_in=self._figure(lines, "heats in", TIME, "90 min"),
+            steam=_said(lines, "steam"),
+        )
+
+    def _scale(self, entry: Written, name: str, lines: dict[str, tuple[Written, Setting]]) -> Scale | None:
+        reads = self._figure(lines, "reads", MASS, "5 g")
+        if not reads:
+            if "reads" not in lines:
+                message = f"nobody knows to what the scale {name}".rstrip() + " reads"
+                self.reports.append(error("scale-reads-missing", entry.line.place(), message, "add a line `reads 5 g`"))
+            return None
+        most = self._figure(lines, "up to", MASS, "30 kg")
+        if most is not None and most <= reads:
+            self._unfit(*lines["up to"], "30 kg")
+            most = None
+        return Scale(name, reads, most)
+
+    def _holds(self, lines: dict[str, tuple[Written, Setting]]) -> tuple[tuple[int, str], ...]:
+        """`holds 24 loaves, or 6 rounds`: each figure with the word after it."""
+        if "holds" not in lines:
+            return ()
+        line, node = lines["holds"]
+        found = []
+        for number, amount in enumerate(node.amounts):
+            noun = node.names[number].text if number < len(node.names) else ""
+            if (
+                amount.unit
+                or amount.low is None
+                or amount.low != amount.high
+                or amount.low.denominator != 1
+                or not noun
+            ):
+                self._unfit(line, node, "24 loaves, or 6 rounds")
+                return ()
+            found.append((int(amount.low), noun))
+        return tuple(found)
+
+    def _turns(self, lines: dict[str, tuple[Written, Setting]], key: str) -> Fraction | None:
+        """Turns a minute: `slow 110 turns a minute`."""
+        if key not in lines:
+            return None
+        line, node = lines[key]
+        amount = node.amounts[0] if node.amounts else None
+        if amount is None or amount.unit not in ("turns", "") or not amount.low or amount.low != amount.high:
+            self._unfit(line, node, "110 turns a minute")
+            return None
+        return amount.low
+
+    def _figure(
+        self, lines: dict[str, tuple[Written, Setting]], key: str, dimension: str, example: str
+    ) -> Fraction | None:
+        """A single positive figure in its base unit; pints and gallons are of the kitchen's `measures`."""
+        if key not in lines:
+            return None
+        line, node = lines[key]
+        figure = worth(node.amounts[0], dimension, self.kitchen.measures) if node.amounts else None
+        if figure is None or figure <= 0:
+            self._unfit(line, node, example)
+            return None
+        return figure
+
+    def _maybe_temperature(self, lines: dict[str, tuple[Written, Setting]], key: str, example: str) -> Fraction | None:
+        return self._temperature(*lines[key], example) if key in lines else None
+
+    def _temperature(self, line: Written, node: Setting, example: str) -> Fraction | None:
+        degrees = worth(node.amounts[0], TEMPERATURE) if node.amounts else None
+        if degrees is None or not COLDEST <= degrees <= HOTTEST:
+            self._unfit(line, node, example)
+            return None
+        return degrees
+
+    def _count(self, line: Written, node: Setting, example: str) -> int | None:
+        amount = node.amounts[0] if node.amounts else None
+        figure = amount.low if amount and amount.low == amount.high and amount.unit in ("", "whole") else None
+        if figure is None or figure.denominator != 1 or figure < 1:
+            self._unfit(line, node, example)
+            return None
+        return int(figure)
+
+    def _unfit(self, line: Written, node: Setting, example: str) -> None:
+        message = f"`{line.line.body}` is no figure that fits `{node.key}`"
+        self.reports.append(error("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))
+
+    def _first(self, entry: Written, key: str, seen: set[str], owner: str) -> bool:
+        if key in seen:
+            message = f"{owner} has two lines `{key}`"
+            self.reports.append(
+                error("kitchen-line-twice", entry.line.place(), message, "keep one, or name them apart")
+            )
+            return False
+        seen.add(key)
+        return True
+
+    def _misplaced(self, entry: Written, owner: str, keys: tuple[str, ...]) -> None:
+        assert isinstance(entry.node, Setting)
+        near = nearest(entry.node.key, keys)
+        help = (f"did you mean `{near}`? " if near else "") + f"here stand {listed(keys, 'and')}"
+        message = f"`{entry.node.key}` is no line of {owner}"
+        self.reports.append(error("no-kitchen-line", entry.line.place(), message, help))
+
+
+def _said(lines: dict[str, tuple[Written, Setting]], key: str) -> str:
+    return ", ".join(word.text for word in lines[key][1].names) if key in lines else ""

@@ -1,0 +1,265 @@
+"""A larder as written in a file, read into ingredients and questions."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.larder.allergens import ALLERGENS, allergen
+from manchet.larder.composition import composition_of, parts_of
+from manchet.larder.figures import worth
+from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question
+from manchet.larder.reports import error, listed
+from manchet.outcome import Outcome
+from manchet.quantities.units import DENSITY, MASS, TEMPERATURE, TIME
+from manchet.syntax.nodes import EntryName, Setting, Unread
+from manchet.syntax.nodes import Entry as Written
+
+LIGHTEST, HEAVIEST = Fraction(1, 20), Fraction(5, 2)
+"""Kilograms a litre that something in a bakehouse may weigh: puffed grain, and lye beads in a heap. Our rule."""
+
+_DATE = re.compile(r"\d{4}-\d\d-\d\d")
+_CURRENCY = re.compile(r"[A-Z]{3}|[€£$]")
+
+
+def ingredients_of(block: Written) -> Outcome[tuple[Ingredient | Question, ...]]:
+    """The entries of one `larder` block, in order, each with what could be read of it.
+
+    An entry without a class keeps class "": `Larder.with_entries` knows whether the larder below has one.
+    """
+    found: list[Ingredient | Question] = []
+    reports: list[Diagnostic] = []
+    for entry in block.children:
+        node = entry.node
+        if isinstance(node, EntryName):
+            reading = _Reading(node.name.text, entry.line.place(node.name.start, node.name.end))
+            for line in sorted(entry.children, key=_class_first):
+                reading.read(line)
+            found.append(reading.result())
+            reports += reading.reports
+        elif not isinstance(node, Unread):
+            reports.append(_misplaced(entry))
+    return Outcome(tuple(found), tuple(reports))
+
+
+def _class_first(line: Written) -> bool:
+    """Sorts the class before the rest: what else is said is judged by it, wherever it stands."""
+    return not (isinstance(line.node, Setting) and line.node.key == "class")
+
+
+class _Reading:
+    """One entry while its lines are read."""
+
+    def __init__(self, name: str, place: Place) -> None:
+        self.ingredient = Ingredient(name=name, class_="", place=place)
+        self.question: Question | None = None
+        self.seen: set[str] = set()
+        self.reports: list[Diagnostic] = []
+
+    def result(self) -> Ingredient | Question:
+        return self.question or self.ingredient
+
+    def read(self, line: Written) -> None:
+        node = line.node
+        if isinstance(node, Unread):
+            return
+        if not isinstance(node, Setting) or node.key not in _LINES:
+            self.reports.append(_misplaced(line))
+            return
+        if node.key in self.seen:
+            self.reports.append(
+                error(
+                    "larder-line-twice",
+                    line.line.place(),
+                    f"{self.ingredient.name} has two `{node.key}` lines",
+                    "keep one",
+                )
+            )
+            return
+        self.seen.add(node.key)
+        _LINES[node.key](self, line, node)
+
+    def fault(self, name: str, place: Place, message: str, help: str) -> None:
+        self.reports.append(error(name, place, message, help))
+
+    def single(self, line: Written, node: Setting, dimension: str, example: str) -> Fraction | None:
+        """The one figure of a line in its base unit, or None with a report."""
+        amount = node.amounts[0] if node.amounts else None
+        if amount is None:
+            self.fault(
+                "larder-figure-missing",
+                line.line.place(),
+                f"`{node.key}` has no figure",
+                f"write `{node.key} {example}`",
+            )
+            return None
+        figure = worth(amount, dimension)
+        if figure is None or (figure < 0 and dimension != TEMPERATURE):
+            place = line.line.place(amount.start, amount.end)
+            said = line.line.body[amount.start : amount.end]
+            self.fault(
+                "larder-figure-unfit", place, f"`{said}` does not fit `{node.key}`", f"write `{node.key} {example}`"
+            )
+            return None
+        return figure
+
+    def class_(self, line: Written, node: Setting) -> None:
+        name = fold(" ".join(word.text for word in node.names))
+        if name in CLASSES:
+            self.ingredient = self.ingredient._replace(class_=name)
+            return
+        near = nearest(name, tuple(CLASSES))
+        known = listed(tuple(sorted(CLASSES)))
+        self.ingredient = self.ingredient._replace(class_=near or "other")
+        help = f"did you mean `class {near}`? the classes are {known}" if near else f"the classes are {known}"
+        self.fault("class-unknown", _words_place(line, node), f"there is no class `{name}`", help)
+
+    def also_called(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(aliases=tuple(word.text for word in node.names))
+
+    def composition(self, line: Written, node: Setting) -> None:
+        composition, reports = composition_of(self.ingredient.name, line)
+        self.ingredient = self.ingredient._replace(composition=composition)
+        self.reports += reports
+
+    def made_of(self, line: Written, node: Setting) -> None:
+        parts, reports = parts_of(self.ingredient, line)
+        self.ingredient = self.ingredient._replace(made_of=parts)
+        self.reports += reports
+
+    def gives_water(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(gives_water=True)
+
+    def flour(self, line: Written, node: Setting) -> None:
+        if self.ingredient.flour is not None:
+            self.fault(
+                "flour-yes-and-no", line.line.place(), f"{self.ingredient.name} is said to count as flour and not to",
+                "keep one of the two lines",
+            )  # fmt: skip
+        self.ingredient = self.ingredient._replace(flour=node.key == "counts as flour")
+
+    def no_allergens(self, line: Written, node: Setting) -> None:
+        if self.ingredient.allergens is not None:
+            self._both(line)
+            return
+        self.ingredient = self.ingredient._replace(allergens=())
+
+    def allergens(self, line: Written, node: Setting) -> None:
+        if self.ingredient.allergens is not None:
+            self._both(line)
+        self.ingredient = self.ingredient._replace(allergens=self._allergens(line, node))
+
+    def may_contain(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(may_contain=self._allergens(line, node))
+
+    def _both(self, line: Written) -> None:
+        self.fault(
+            "allergens-yes-and-no", line.line.place(), f"{self.ingredient.name} is said to have allergens and to have none",
+            "keep one of the two lines",
+        )  # fmt: skip
+
+    def _allergens(self, line: Written, node: Setting) -> tuple[str, ...]:
+        found: dict[str, None] = {}
+        for word in node.names:
+            known = allergen(word.text)
+            if known is None:
+                near = nearest(word.text, ALLERGENS)
+                self.fault(
+                    "allergen-unknown", line.line.place(word.start, word.end), f"`{word.text}` is none of the listed allergens",
+                    (f"did you mean `{near}`? " if near else "") + f"they are {listed(ALLERGENS, 'and')}",
+                )  # fmt: skip
+            found[known or word.text] = None
+        return tuple(found)
+
+    def density(self, line: Written, node: Setting) -> None:
+        density = self.single(line, node, DENSITY, "0.55 kg/l")
+        if density is not None and not LIGHTEST <= density <= HEAVIEST:
+            written = line.line.body[node.amounts[0].start : node.amounts[0].end]
+            self.fault(
+                "density-impossible", line.line.place(node.amounts[0].start, node.amounts[0].end),
+                f"{written} of {self.ingredient.name} cannot be: flour has about 0.5 kg/l, honey 1.4", "write `density 0.55 kg/l`",
+            )  # fmt: skip
+            density = None
+        self.ingredient = self.ingredient._replace(density=density)
+
+    def whole(self, line: Written, node: Setting) -> None:
+        grams = self.single(line, node, MASS, "50 g")
+        if grams == 0:
+            self.fault(
+                "larder-figure-unfit",
+                line.line.place(),
+                f"one of {self.ingredient.name} weighs more than nothing",
+                "write `whole 50 g`",
+            )
+            grams = None
+        self.ingredient = self.ingredient._replace(whole=grams)
+
+    def kept_at(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(kept_at=self.single(line, node, TEMPERATURE, "4 C"))
+
+    def good_for(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(good_for=self.single(line, node, TIME, "7 d"))
+
+    def price(self, line: Written, node: Setting) -> None:
+        """`21.40 EUR for 25 kg on 2026-09-14`: the words may stand apart or in one piece."""
+        said = " ".join(word.text for word in node.names) or line.line.body
+        currency, date = _CURRENCY.search(said), _DATE.search(said)
+        money = next((a.low for a in node.amounts if a.unit == "" and a.low == a.high), None)
+        weight = next((worth(a, MASS) for a in node.amounts if worth(a, MASS)), None)
+        if money is None or money < 0 or weight is None or currency is None:
+            self.fault(
+                "price-unreadable", line.line.place(), f"the price of {self.ingredient.name} needs an amount of money and a weight",
+                "write `price 21.40 EUR for 25 kg on 2026-09-14`",
+            )  # fmt: skip
+            return
+        self.ingredient = self.ingredient._replace(price=Price(money, currency[0], weight, date[0] if date else ""))
+
+    def source(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(source=" ".join(word.text for word in node.names))
+
+    def could_be(self, line: Written, node: Setting) -> None:
+        choices = tuple(word.text for word in node.names)
+        why = node.because.text if node.because else ""
+        if len(choices) < 2:
+            self.fault(
+                "choice-missing", line.line.place(), f"`{self.ingredient.name}` could be only one thing, which leaves nothing to ask",
+                'write `could be one thing, another because "…"`, or `also called` in the entry of that one thing',
+            )  # fmt: skip
+        self.question = Question(self.ingredient.name, choices, why, self.ingredient.place)
+
+
+_LINES: dict[str, Callable[[_Reading, Written, Setting], None]] = {
+    "class": _Reading.class_,
+    "also called": _Reading.also_called,
+    "per 100 g": _Reading.composition,
+    "made of": _Reading.made_of,
+    "gives its water": _Reading.gives_water,
+    "counts as flour": _Reading.flour,
+    "not counted as flour": _Reading.flour,
+    "no allergens": _Reading.no_allergens,
+    "allergens": _Reading.allergens,
+    "may contain": _Reading.may_contain,
+    "density": _Reading.density,
+    "whole": _Reading.whole,
+    "kept at": _Reading.kept_at,
+    "good for": _Reading.good_for,
+    "price": _Reading.price,
+    "source": _Reading.source,
+    "could be": _Reading.could_be,
+}
+
+
+def _words_place(line: Written, node: Setting) -> Place:
+    if not node.names:
+        return line.line.place()
+    return line.line.place(node.names[0].start, node.names[-1].end)
+
+
+def _misplaced(entry: Written) -> Diagnostic:
+    return error(
+        "no-larder-line", entry.line.place(), f"`{entry.line.body}` says nothing about an ingredient",
+        f"under an ingredient stand {listed(tuple(f'`{key}`' for key in _LINES), 'and')}",
+    )  # fmt: skip
