@@ -38,9 +38,9 @@ def dilution_of(grams: Fraction, reads: Fraction, carrier: str, carrier_grams: F
     """A dilution for `grams` of something on a scale that reads to `reads` grams, in what the stage has of a carrier.
 
     Ten readings of it are dissolved, so that the scale errs by a twentieth at most; the whole is the smallest round
-    multiple of that from which the part to use is twenty readings or more and comes to within 2 % (our own rule). The carrier makes the
-    whole up to the round weight: 1 g in 99 g, not in 100 g, so that the share is exact. None if the stage has too
-    little of the carrier, or the amount is too small even so.
+    multiple of that from which the part to use is twenty readings or more and comes to within 2 % (our own rule).
+    The carrier makes the whole up to the round weight: 1 g in 99 g, not in 100 g, so that the share is exact. None if
+    the stage has too little of the carrier, or the amount is too small even so.
     """
     dissolve = 10 * reads
     for ratio in RATIOS:

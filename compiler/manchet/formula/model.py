@@ -113,10 +113,16 @@ class Goes(NamedTuple):
     """
 
     name: str
+    key: str
+    """The name folded: of the ingredient in the larder, or of the stage."""
     share: Fraction | None = None
     of_dough: Fraction | None = None
     """Instead: this share of the dough that is divided (`hazelnuts 12% of the dough`)."""
+    per_base: bool = False
+    """`share` is still of what 100 % means in its stage (only while binding)."""
     by_feel: bool = False
+    beyond: bool = False
+    """More than overall says, by feel (`add water up to 4%`): a jug line, no part of the balance."""
 
 
 class Step(NamedTuple):
@@ -176,6 +182,8 @@ class Portion(NamedTuple):
     """
 
     name: str
+    key: str
+    """The name folded: of the ingredient in the larder, or of the stage or preparation."""
     ingredient: Ingredient | None
     stage: str
     """The key of the stage or preparation that is used, else ""."""
@@ -222,11 +230,15 @@ class Stage(NamedTuple):
     out_share: Fraction
     """What is left of it after its losses and what went back to the pot."""
     returned_share: Fraction
+    reaching: Fraction
+    """The part of what comes out that reaches the bread: 1 unless some is left over, to keep or to throw away."""
     for_each_mix: bool
     shared: bool
     """Stands in column 0 (or in another file) and is drawn on by several formulas."""
     place: Place
     notes: tuple[str, ...] = ()
+    from_nothing: bool = False
+    """A culture without a seed: `start from nothing`."""
 
 
 class Branch(NamedTuple):
@@ -269,6 +281,15 @@ class OverallLine(NamedTuple):
     place: Place | None
 
 
+class Allowed(NamedTuple):
+    """`allow salt-missing because "…"`; `stage` is the key of the stage it stands in, "" for the whole formula."""
+
+    name: str
+    because: str
+    stage: str
+    place: Place
+
+
 class Formula(NamedTuple):
     name: str
     way: Way
@@ -287,9 +308,11 @@ class Formula(NamedTuple):
     branches: tuple[Branch, ...]
     dough_share: Fraction
     """Grams of finished dough (after all losses but the dough loss) per gram of all flour."""
-    written_flour: Fraction
-    """Grams of all flour for the amount the file asks for."""
-    allowed: tuple[str, ...]
+    written_flour: Fraction | None
+    """Grams of all flour for the amount the file asks for; None where only a kitchen can say (a tin's volume).
+
+    A preparation, or a formula without flour, counts by all that is weighed instead of by flour."""
+    allowed: tuple[Allowed, ...]
     notes: tuple[str, ...]
     pictures: tuple[str, ...]
     place: Place

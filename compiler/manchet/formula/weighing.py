@@ -247,7 +247,7 @@ def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
 def _show(grams: Fraction, system: System) -> str:
     """A small weight in words of a report: two digits that count."""
     value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
-    digits = 0 if value >= 100 else 1 if value >= 10 else 2 if value >= Fraction(1, 10) else 3
+    digits = 0 if value >= 1000 else 1 if value >= 10 else 2 if value >= Fraction(1, 10) else 3
     whole, rest = divmod(int(nearest(value * 10**digits, Fraction(1))), 10**digits)
     decimals = f"{rest:0{digits}d}".rstrip("0") if digits else ""
     return f"{whole}.{decimals} {unit}" if decimals else f"{whole} {unit}"

@@ -1,0 +1,225 @@
+"""The one module that knows the order: from the text of some files to a bakery that is read, bound and checked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.suggest import fold
+from manchet.figures.totals import totals_of
+from manchet.formula.batching import batch_of
+from manchet.formula.binding import Offered, bind
+from manchet.formula.draft import draft_of, stage_key
+from manchet.formula.model import Batch, Formula
+from manchet.formula.naming import Names
+from manchet.formula.order import AS_WRITTEN, Order, sized
+from manchet.formula.reports import error
+from manchet.larder.book import Larder, builtin
+from manchet.larder.kitchen import PLAIN, Kitchen
+from manchet.outcome import Outcome
+from manchet.source.text import SourceText
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry, File
+from manchet.syntax.parser import parse
+
+
+class Bakery(NamedTuple):
+    """Everything some files say. `formulas` holds the sound ones, preparations too; `unsound` names the others."""
+
+    files: tuple[File, ...]
+    larder: Larder
+    kitchens: tuple[Kitchen, ...]
+    formulas: tuple[Formula, ...]
+    unsound: tuple[tuple[str, Place], ...]
+    diagnostics: tuple[Diagnostic, ...]
+
+    @property
+    def kitchen(self) -> Kitchen:
+        """The kitchen to plan with where none is named: the first."""
+        return self.kitchens[0] if self.kitchens else PLAIN
+
+    def formula(self, name: str) -> Formula | None:
+        wanted = fold(name)
+        return next((f for f in self.formulas if fold(f.name) == wanted), None)
+
+    def kitchen_called(self, name: str) -> Kitchen | None:
+        wanted = fold(name)
+        return next((k for k in self.kitchens if fold(k.name) == wanted), None)
+
+
+class _Blocks(NamedTuple):
+    """The blocks of column 0, sorted by what they are."""
+
+    formulas: tuple[Entry, ...]
+    preparations: tuple[Entry, ...]
+    larders: tuple[Entry, ...]
+    kitchens: tuple[Entry, ...]
+    stages: tuple[Entry, ...]
+
+
+def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitchen: str = "") -> Bakery:
+    """Read, bind and check files that belong together.
+
+    `only` names the paths whose formulas are bound and whose reports are wanted; the others serve with their larders,
+    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the first if "".
+    """
+    files: list[File] = []
+    reports: list[Diagnostic] = []
+    for source in sources:
+        parsed = parse(source)
+        files.append(parsed.value)
+        reports += parsed.diagnostics
+    blocks = _blocks(files)
+    reports += _same_names(blocks.formulas + blocks.preparations) + _same_names(blocks.stages)
+    reports += _same_names(blocks.kitchens)
+    larder, found = _larder(blocks.larders)
+    reports += found
+    kitchens, found = _kitchens(blocks.kitchens)
+    reports += found
+    bakery = Bakery(tuple(files), larder, kitchens, (), (), ())
+    judging = bakery.kitchen_called(kitchen) or bakery.kitchen
+    offered = _offered(blocks, larder, judging)
+    reports += _judge_shared(blocks.stages, offered)
+    formulas: list[Formula] = []
+    unsound: list[tuple[str, Place]] = []
+    for block in blocks.formulas + blocks.preparations:
+        if only is not None and block.line.path not in only and block not in blocks.preparations:
+            continue
+        bound = bind(block, offered)
+        reports += bound.diagnostics
+        if bound.value is None:
+            assert isinstance(block.node, nodes.BlockHead)
+            unsound.append((block.node.name.text, block.line.place()))
+        else:
+            formulas.append(bound.value)
+    for formula in formulas:
+        reports += checked(formula, larder, judging)
+    wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
+    return bakery._replace(
+        formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
+    )
+
+
+def checked(formula: Formula, larder: Larder, kitchen: Kitchen) -> tuple[Diagnostic, ...]:
+    """What the checks say of a sound formula at the size its file asks for."""
+    from manchet.checks.registry import check
+    from manchet.checks.subject import Subject
+
+    batch = written_batch(formula, kitchen)
+    if batch.value is None:
+        return batch.diagnostics
+    return check(Subject(formula, batch.value, kitchen, larder, totals_of(formula, larder)))
+
+
+def written_batch(formula: Formula, kitchen: Kitchen) -> Outcome[Batch | None]:
+    """The batch the file itself asks for."""
+    if formula.written_flour is not None:
+        return Outcome(batch_of(formula, formula.written_flour, kitchen))
+    return sized(formula, AS_WRITTEN, kitchen)
+
+
+def batch_for(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
+    """The batch for an order."""
+    return written_batch(formula, kitchen) if order == AS_WRITTEN else sized(formula, order, kitchen)
+
+
+def _by_place(report: Diagnostic) -> tuple[str, int, int, str]:
+    return report.place.path, report.place.line, report.place.column, report.name
+
+
+def _blocks(files: Iterable[File]) -> _Blocks:
+    formulas: list[Entry] = []
+    preparations: list[Entry] = []
+    larders: list[Entry] = []
+    kitchens: list[Entry] = []
+    stages: list[Entry] = []
+    sorts = {"formula": formulas, "preparation": preparations, "larder": larders, "kitchen": kitchens}
+    for file in files:
+        for entry in file.entries:
+            match entry.node:
+                case nodes.BlockHead(word, _):
+                    sorts[word].append(entry)
+                case nodes.StageHead():
+                    stages.append(entry)
+                case _:
+                    pass
+    return _Blocks(tuple(formulas), tuple(preparations), tuple(larders), tuple(kitchens), tuple(stages))
+
+
+def _name_of(entry: Entry) -> str:
+    node = entry.node
+    if isinstance(node, nodes.StageHead):
+        return (node.name or node.word).text
+    assert isinstance(node, nodes.BlockHead)
+    return node.name.text
+
+
+def _same_names(entries: tuple[Entry, ...]) -> list[Diagnostic]:
+    first: dict[str, Entry] = {}
+    reports = []
+    for entry in entries:
+        key = fold(_name_of(entry))
+        there = first.setdefault(key, entry)
+        if there is entry:
+            continue
+        where = there.line.path if there.line.path != entry.line.path else f"line {there.line.number}"
+        reports.append(
+            error(
+                "two-blocks-one-name", entry.line.place(), f"{_name_of(entry)} is there already, in {where}",
+                f"if {entry.line.path} is a copy, remove it; else give one of the two another name",
+                (there.line.place(), "the first stands here"),
+            )
+        )  # fmt: skip
+    return reports
+
+
+def _larder(entries: tuple[Entry, ...]) -> tuple[Larder, list[Diagnostic]]:
+    larder = builtin()
+    if not entries:
+        return larder, []
+    from manchet.larder.reading import ingredients_of
+
+    reports: list[Diagnostic] = []
+    own = []
+    for entry in entries:
+        ingredients = ingredients_of(entry)
+        reports += ingredients.diagnostics
+        own += ingredients.value
+    filled = larder.with_entries(own)
+    return filled.value, reports + list(filled.diagnostics)
+
+
+def _kitchens(entries: tuple[Entry, ...]) -> tuple[tuple[Kitchen, ...], list[Diagnostic]]:
+    if not entries:
+        return (), []
+    from manchet.larder.kitchen_reading import kitchen_of
+
+    reports: list[Diagnostic] = []
+    kitchens = []
+    for entry in entries:
+        kitchen = kitchen_of(entry)
+        reports += kitchen.diagnostics
+        kitchens.append(kitchen.value)
+    return tuple(kitchens), reports
+
+
+def _offered(blocks: _Blocks, larder: Larder, kitchen: Kitchen) -> Offered:
+    shared = {}
+    for entry in blocks.stages:
+        assert isinstance(entry.node, nodes.StageHead)
+        shared.setdefault(stage_key(entry.node), entry)
+    preparations = {fold(_name_of(p)): _name_of(p) for p in blocks.preparations}
+    return Offered(larder, shared, preparations, kitchen.measures)
+
+
+def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> list[Diagnostic]:
+    """Report on each shared stage once, where it stands, and not in every formula that draws on it."""
+    names = Names({k: _name_of(e) for k, e in offered.shared.items()}, offered.preparations, offered.larder)
+    reports: list[Diagnostic] = []
+    for entry in stages:
+        assert isinstance(entry.node, nodes.StageHead)
+        reports += draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)[1]
+    return reports
+
+

@@ -1,0 +1,267 @@
+"""Every figure of a batch, with the rule that made it, its inputs and its source."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Place
+from manchet.figures.figure import Figure, Given
+from manchet.figures.totals import Totals, stage_prefermented, totals_of
+from manchet.formula.draft import PREFERMENTS
+from manchet.formula.model import Batch, Formula, OverallLine, Portion, StageBatch, Way, Weighed
+from manchet.larder.book import Larder
+
+NOTHING = Fraction(0)
+BALANCE = "arithmetic of the formula: what is weighed equals what comes out and what is lost"
+PERCENT = "baker's percentage: weight of the ingredient / weight of all flour x 100 (the trade's definition)"
+GUILD = "prefermented flour as the Bread Bakers Guild of America counts it: flour in preferments / all flour"
+LARDER = "the larder's composition of each ingredient"
+FILE = "the file"
+
+
+class Material(NamedTuple):
+    """One line of overall or of a stage. `percent` is None where a line has none (a weight in a flourless stage)."""
+
+    name: str
+    percent: Figure | None
+    grams: Figure
+    basis: str
+    flour: bool
+    stage: str
+    """The key of the stage that is used, else ""."""
+    booking: str
+
+
+class StageFigures(NamedTuple):
+    key: str
+    name: str
+    word: str
+    materials: tuple[Material, ...]
+    total: Figure
+    """All that is weighed in, grams."""
+    out: Figure
+    """What comes out after losses and returns, grams."""
+    flour_share: Figure
+    """Flour weighed into it and in its counted culture, per cent of all flour."""
+    kept: Figure
+    returned: Figure
+    lost: Figure
+
+
+class Figures(NamedTuple):
+    name: str
+    way: str
+    overall: tuple[Material, ...]
+    stages: tuple[StageFigures, ...]
+    totals: dict[str, Figure]
+
+
+def figures_of(batch: Batch, larder: Larder) -> Figures:
+    """Derive every figure of a batch."""
+    formula = batch.formula
+    totals = totals_of(formula, larder)
+    flour = _flour(batch)
+    overall = tuple(_overall_line(line, formula, flour) for line in formula.overall)
+    stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
+    return Figures(formula.name, formula.way.value, overall, stages, _totals(batch, totals, overall, stages, flour))
+
+
+def where(place: Place | None) -> str:
+    return f"{place.path}:{place.line}" if place else "the larder"
+
+
+def _flour(batch: Batch) -> Figure:
+    formula = batch.formula
+    if formula.way is Way.BY_WEIGHT and batch.flour == formula.written_flour:
+        flours = [line for line in formula.overall if line.is_flour]
+        inputs = tuple(
+            Given(line.name, line.share * batch.flour, "g", where(line.place)) for line in flours or formula.overall
+        )
+        what = "flour" if flours else "what is weighed (there is no flour)"
+        return Figure("flour", batch.flour, "g", f"the sum of all {what}, as the file weighs it", inputs, FILE)
+    if formula.from_flour == batch.flour:
+        given = Given("from … flour", batch.flour, "g", where(formula.place))
+        return Figure("flour", batch.flour, "g", "as the head says", (given,), FILE)
+    dough = _pieces(batch)
+    loss = Given("dough loss", formula.dough_loss * 100, "%", where(formula.place))
+    share = Figure(
+        "dough from 100 g flour", formula.dough_share * 100, "g",
+        "all that is weighed for the bread, less what is lost before dividing", (), BALANCE,
+    )  # fmt: skip
+    rule = "dough wanted / (1 - dough loss / 100) / dough from 1 g of flour"
+    return Figure("flour", batch.flour, "g", rule, (dough, loss, share), BALANCE)
+
+
+def _pieces(batch: Batch) -> Figure:
+    inputs: list[Given] = []
+    for piece in batch.pieces:
+        place = where(batch.formula.makes[0].place) if batch.formula.makes else where(batch.formula.place)
+        inputs.append(Given(f"{piece.noun or 'pieces'}", piece.number, "", place))
+        inputs.append(Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", place))
+    rule = "number of pieces x dough for one, summed; what is added after dividing is left out"
+    return Figure("dough wanted", batch.divided, "g", rule, tuple(inputs), FILE)
+
+
+def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Material:
+    share = line.share * 100
+    if formula.way is Way.OVERALL and not line.apart:
+        percent = Figure(
+            line.name, share, "%", "as overall says", (Given(line.name, share, "%", where(line.place)),), FILE
+        )
+    elif line.apart:
+        percent = Figure(
+            line.name, share, "%", "culture weighed into the stages / all flour x 100; its flour is not counted",
+            (Given(line.name, share, "%", where(line.place)),), PERCENT,
+        )  # fmt: skip
+    else:
+        rule = "what of it reaches the bread through all stages / all flour x 100; counted cultures are split"
+        percent = Figure(line.name, share, "%", rule, (flour,), PERCENT)
+    grams = Figure(line.name, line.share * flour.value, "g", "per cent of all flour x all flour", (percent, flour), PERCENT)
+    return Material(line.name, percent, grams, "all flour", line.is_flour, line.stage, "apart" if line.apart else "")
+
+
+def _stage(stage: StageBatch, batch: Batch, flour: Figure, larder: Larder) -> StageFigures:
+    materials = tuple(_material(w, stage, batch, flour) for w in _joined(stage.weighed))
+    weighed = tuple(m.grams for m in materials)
+    name = stage.stage.name
+    total = Figure(f"{name}, weighed in", stage.into, "g", "the sum of its lines", weighed, BALANCE)
+    kept = _sum(f"{name}, kept", stage.kept, stage, "kept, as the file says")
+    returned = _sum(f"{name}, back to the pot", stage.returned, stage, "the weight of culture that came in goes back")
+    losses = tuple(
+        Given(f"loses ({step.verb})", step.loses * 100, "%", where(step.place))
+        for step in stage.stage.steps
+        if step.loses is not None
+    )
+    lost = Figure(
+        f"{name}, lost", stage.lost, "g", "each loss is of what is in the vessel then, one after another", losses, BALANCE
+    )
+    rule = "weighed in - lost + topped up - back to the pot"
+    out = Figure(f"{name}, made", stage.out, "g", rule, (total, lost, returned), BALANCE)
+    return StageFigures(
+        stage.stage.key, name, stage.stage.word, materials, total, out, _flour_share(stage, larder), kept, returned, lost
+    )
+
+
+def _joined(weighed: tuple[Weighed, ...]) -> tuple[Weighed, ...]:
+    """The lines of a stage with what is held back joined to the rest of the same line."""
+    joined: dict[tuple[str, Place, Fraction | None], Weighed] = {}
+    for w in weighed:
+        key = w.portion.key, w.portion.place, w.portion.celsius
+        there = joined.get(key)
+        if there is None:
+            joined[key] = w
+            continue
+        a, b = there.portion, w.portion
+        percent = None if a.percent is None or b.percent is None else a.percent + b.percent
+        joined[key] = Weighed(a._replace(share=a.share + b.share, percent=percent), there.grams + w.grams)
+    return tuple(joined.values())
+
+
+def _material(weighed: Weighed, stage: StageBatch, batch: Batch, flour: Figure) -> Material:
+    portion = weighed.portion
+    percent = _portion_percent(portion)
+    larger = weighed.grams / (portion.share * batch.flour) if portion.share * batch.flour else Fraction(1)
+    inputs: tuple[Given | Figure, ...] = (percent, flour) if percent else (flour,)
+    rule = _grams_rule(portion, stage)
+    if larger != 1:
+        kept = sum((g for _, g in stage.kept), NOTHING)
+        inputs = (*inputs, Given("the stage is mixed larger by", (larger - 1) * 100, "%", where(stage.stage.place)))
+        rule += f"; mixed larger so that {_plain(kept)} g can be kept" if kept else "; mixed larger for what is kept later"
+    grams = Figure(portion.name, weighed.grams, "g", rule, inputs, BALANCE if portion.stage else PERCENT)
+    return Material(
+        portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value
+    )
+
+
+def _plain(value: Fraction) -> str:
+    return str(value.numerator) if value.denominator == 1 else f"{value.numerator}/{value.denominator}"
+
+
+def _portion_percent(portion: Portion) -> Figure | None:
+    if portion.percent is None:
+        return None
+    given = Given(portion.name, portion.percent, "%", where(portion.place))
+    basis = portion.basis or "this stage's flour"
+    return Figure(portion.name, portion.percent, "%", f"per cent of {basis}", (given,), PERCENT)
+
+
+def _grams_rule(portion: Portion, stage: StageBatch) -> str:
+    if portion.stage:
+        return "all of the stage, or as much of it as the file says"
+    if portion.basis == "what is soaked":
+        return "per cent of everything in the stage that is not itself written so"
+    if portion.basis == "stage flour" and stage.stage.flour_share is not None:
+        return "per cent of this stage's flour x the stage's share of all flour x all flour"
+    return "per cent of all flour x all flour"
+
+
+def _sum(name: str, amounts: tuple[tuple[str, Fraction], ...], stage: StageBatch, rule: str) -> Figure:
+    inputs = tuple(Given(what, grams, "g", where(stage.stage.place)) for what, grams in amounts)
+    return Figure(name, sum((grams for _, grams in amounts), NOTHING), "g", rule, inputs, FILE)
+
+
+def _flour_share(stage: StageBatch, larder: Larder) -> Figure:
+    value = stage_prefermented(stage.stage, larder) * 100
+    inputs = tuple(
+        Given(p.name, p.share * 100, "%", where(p.place)) for p in stage.stage.portions if p.is_flour
+    )
+    rule = "flour weighed into it, and in its counted culture, / all flour x 100"
+    return Figure(f"{stage.stage.name}, share of all flour", value, "%", rule, inputs, GUILD)
+
+
+def _totals(
+    batch: Batch, totals: Totals, overall: tuple[Material, ...], stages: tuple[StageFigures, ...], flour: Figure
+) -> dict[str, Figure]:
+    lines = tuple(m.percent for m in overall if m.percent is not None)
+    preferments = tuple(s.flour_share for s in stages if s.word in PREFERMENTS)
+    formula = batch.formula
+
+    def share(name: str, value: Fraction, rule: str, inputs: tuple[Figure, ...], source: str) -> Figure:
+        return Figure(name, value * 100, "%", rule, inputs, source)
+
+    def of_class(*classes: str) -> tuple[Figure, ...]:
+        return tuple(
+            m.percent
+            for m, line in zip(overall, formula.overall, strict=True)
+            if m.percent is not None and line.ingredient is not None and line.ingredient.class_ in classes
+        )
+
+    made = Figure(
+        "dough", batch.dough, "g", "all flour x dough from 1 g of flour: weighed in, less what is lost before dividing",
+        (flour,), BALANCE,
+    )  # fmt: skip
+    pieces = Figure(
+        "dough at the scale", batch.divided, "g", "dough x (1 - dough loss / 100)",
+        (made, Given("dough loss", formula.dough_loss * 100, "%", where(formula.place))), BALANCE,
+    )  # fmt: skip
+    weighed = sum((m.grams.value for m in overall), NOTHING)
+    sum_of = Figure(
+        "sum of the overall formula", weighed / batch.flour * 100 if batch.flour else NOTHING, "%",
+        "the sum of overall's lines", lines, PERCENT,
+    )  # fmt: skip
+    poured = "each line x the larder's water in it: water, dairy, egg, fat, syrup, yeast, culture; not flour or dry goods"
+    found = {
+        "flour_grams": flour,
+        "dough_grams": made,
+        "divided_grams": pieces,
+        "overall_percent": sum_of,
+        "water_percent": share("water added", totals.water_added, "the ingredient water alone / all flour x 100",
+                               of_class("water"), PERCENT),
+        "hydration_percent": share("water in all", totals.water_in_all, poured, lines, LARDER),
+        "prefermented_flour_percent": share(
+            "prefermented flour", totals.prefermented,
+            "flour weighed into preferments, and in counted cultures, / all flour x 100", preferments, GUILD),
+        "salt_percent": share("salt", totals.salt, "salt from every ingredient / all flour x 100", lines, LARDER),
+        "yeast_percent": share("yeast", sum((s for _, s in totals.yeasts), NOTHING),
+                               "yeasts as weighed / all flour x 100", of_class("yeast", "sweet-dough yeast"), PERCENT),
+        "sugar_percent": share("sugar", totals.sugar, "sugar of sweeteners / all flour x 100", lines, LARDER),
+        "fat_percent": share("fat", totals.fat, "fat of every ingredient / all flour x 100", lines, LARDER),
+    }  # fmt: skip
+    for piece in batch.pieces:
+        if piece.baked_grams is not None and "baked_grams" not in found:
+            found["baked_grams"] = Figure(
+                "baked weight of one", piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)",
+                (Given("bake loss", (formula.bake_loss or NOTHING) * 100, "%", where(formula.place)),), FILE,
+            )  # fmt: skip
+    return found

@@ -1,0 +1,78 @@
+"""The figures of a batch as plain data, in the documented and versioned shape of `figures --format json`.
+
+Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of materials), `stages` (a list of stages, each
+with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
+`lost_grams`) and `totals` (by name). A material has `name`, `percent`, `grams`, `basis`, `flour`, and `stage` where a
+stage is used. A figure is an object: `exact` (a finite decimal as a string, else "a/b"), `rounded` (a number with at
+most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with `where`) and `source`.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from manchet.figures.derived import Figures, Material, StageFigures
+from manchet.figures.figure import Figure, Given
+from manchet.quantities.printing import exact_text, rounded_number
+
+FORMAT, VERSION = "manchet-figures", 1
+
+
+def report_of(figures: Figures) -> dict[str, Any]:
+    return {
+        "format": FORMAT,
+        "version": VERSION,
+        "name": figures.name,
+        "way": figures.way,
+        "overall": [_material(m) for m in figures.overall],
+        "stages": [_stage(s) for s in figures.stages],
+        "totals": {name: _figure(f) for name, f in figures.totals.items()},
+    }
+
+
+def _stage(stage: StageFigures) -> dict[str, Any]:
+    return {
+        "name": stage.name,
+        "kind": stage.word,
+        "materials": [_material(m) for m in stage.materials],
+        "total_grams": _figure(stage.total),
+        "out_grams": _figure(stage.out),
+        "flour_share": _figure(stage.flour_share),
+        "kept_grams": _figure(stage.kept),
+        "returned_grams": _figure(stage.returned),
+        "lost_grams": _figure(stage.lost),
+    }
+
+
+def _material(material: Material) -> dict[str, Any]:
+    found = {
+        "name": material.name,
+        "percent": None if material.percent is None else _figure(material.percent),
+        "grams": _figure(material.grams),
+        "basis": material.basis,
+        "flour": material.flour,
+    }
+    if material.stage:
+        found["stage"] = material.stage
+    if material.booking:
+        found["culture"] = material.booking
+    return found
+
+
+def _figure(figure: Figure | Given, depth: int = 1) -> dict[str, Any]:
+    """One figure; its inputs one level deep, each of which stands in full elsewhere in the report."""
+    found: dict[str, Any] = {}
+    found["exact"] = exact_text(figure.value)
+    found["rounded"] = rounded_number(figure.value)
+    found["unit"] = figure.unit
+    if isinstance(figure, Given):
+        return {"name": figure.name, **found, "where": figure.where}
+    found["rule"] = figure.rule
+    if depth:
+        found["inputs"] = [_input(i) for i in figure.inputs]
+    found["source"] = figure.source
+    return found
+
+
+def _input(given: Figure | Given) -> dict[str, Any]:
+    return _figure(given) if isinstance(given, Given) else {"name": given.name, **_figure(given, 0)}

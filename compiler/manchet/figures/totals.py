@@ -1,0 +1,134 @@
+"""What a formula comes to, in shares of all flour: water in both senses, salt, yeast, sugar, fat, prefermented flour."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.formula.draft import PREFERMENTS
+from manchet.formula.model import Booking, Formula, Portion, Stage
+from manchet.larder.book import Larder
+from manchet.larder.ingredient import Ingredient
+
+NOTHING = Fraction(0)
+YEASTS = frozenset({"yeast", "sweet-dough yeast"})
+
+
+class Totals(NamedTuple):
+    """Every figure is grams per gram of all flour, exact (1 is 100 %)."""
+
+    water_added: Fraction
+    """The ingredient water alone."""
+    water_in_all: Fraction
+    """Everything poured: water, and what is in dairy, eggs, fat, syrup, yeast, cultures. Not the moisture of flour,
+    dry goods, whole fruit or vegetables."""
+    salt: Fraction
+    """Salt from every ingredient."""
+    sugar: Fraction
+    """Sugar in the water phase: of sweeteners and what is made of them."""
+    fat: Fraction
+    prefermented: Fraction
+    """Flour in preferments, and in the cultures that are counted."""
+    rye: Fraction
+    bound_water: Fraction
+    """Water that soakers and scalds hold."""
+    yeasts: tuple[tuple[Ingredient, Fraction], ...]
+    cultures: tuple[tuple[Ingredient, Fraction], ...]
+    """Every culture weighed, returned ones too."""
+    by_class: Mapping[str, Fraction]
+    flour_classes: Mapping[str, Fraction]
+
+
+def totals_of(formula: Formula, larder: Larder) -> Totals:
+    """Add up the overall formula by what the larder says of each ingredient.
+
+    A preparation used as an ingredient has no composition here and adds to none of the figures but its weight.
+    """
+    by_class: dict[str, Fraction] = {}
+    flours: dict[str, Fraction] = {}
+    yeasts: dict[str, tuple[Ingredient, Fraction]] = {}
+    water = water_in_all = salt = sugar = fat = NOTHING
+    for line in formula.overall:
+        ingredient = line.ingredient
+        if ingredient is None:
+            continue
+        share, class_ = line.share, ingredient.class_
+        by_class[class_] = by_class.get(class_, NOTHING) + share
+        if line.is_flour:
+            flours[class_] = flours.get(class_, NOTHING) + share
+        if class_ in YEASTS:
+            before = yeasts.get(ingredient.name, (ingredient, NOTHING))[1]
+            yeasts[ingredient.name] = (ingredient, before + share)
+        if class_ == "water":
+            water += share
+        poured = larder.poured(ingredient)
+        water_in_all += share * poured.water
+        salt += share * poured.salt
+        sugar += share * poured.sugar
+        fat += share * poured.fat
+    return Totals(
+        water_added=water,
+        water_in_all=water_in_all,
+        salt=salt,
+        sugar=sugar,
+        fat=fat,
+        prefermented=prefermented(formula, larder),
+        rye=flours.get("rye flour", NOTHING),
+        bound_water=_bound_water(formula, larder),
+        yeasts=tuple(yeasts.values()),
+        cultures=_cultures(formula),
+        by_class=by_class,
+        flour_classes=flours,
+    )
+
+
+def prefermented(formula: Formula, larder: Larder) -> Fraction:
+    """Flour that has fermented before the dough is mixed, as a share of all flour.
+
+    Flour weighed into poolish, biga, sponge, old dough, levain and sour, and the flour inside counted cultures
+    wherever they are weighed. (The convention of the Bread Bakers Guild of America: prefermented flour / total flour.)
+    """
+    found = NOTHING
+    for stage in formula.stages:
+        for portion in stage.portions:
+            if portion.booking is Booking.COUNTED and portion.ingredient is not None:
+                found += portion.share * stage.reaching * larder.poured(portion.ingredient).flour
+            elif portion.is_flour and not portion.stage and stage.word in PREFERMENTS:
+                found += portion.share * stage.reaching
+    return found
+
+
+def stage_prefermented(stage: Stage, larder: Larder) -> Fraction:
+    """Flour in one stage, its own and its counted culture's, as a share of all flour."""
+    return sum((_flour_in(p, larder) for p in stage.portions), NOTHING)
+
+
+def _flour_in(portion: Portion, larder: Larder) -> Fraction:
+    if portion.booking is Booking.COUNTED and portion.ingredient is not None:
+        return portion.share * larder.poured(portion.ingredient).flour
+    return portion.share if portion.is_flour and not portion.stage else NOTHING
+
+
+def _bound_water(formula: Formula, larder: Larder) -> Fraction:
+    return sum(
+        (
+            portion.share * larder.poured(portion.ingredient).water
+            for stage in formula.stages
+            if stage.word in ("soaker", "scald")
+            for portion in stage.portions
+            if portion.ingredient is not None
+        ),
+        NOTHING,
+    )
+
+
+def _cultures(formula: Formula) -> tuple[tuple[Ingredient, Fraction], ...]:
+    found: dict[str, tuple[Ingredient, Fraction]] = {}
+    for stage in formula.stages:
+        for portion in stage.portions:
+            ingredient = portion.ingredient
+            if ingredient is not None and ingredient.class_ == "culture":
+                before = found.get(ingredient.name, (ingredient, NOTHING))[1]
+                found[ingredient.name] = (ingredient, before + portion.share)
+    return tuple(found.values())

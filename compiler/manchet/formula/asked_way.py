@@ -1,0 +1,305 @@
+"""The other two ways of writing: by weight, and in percentages of the dough's own flour.
+
+Neither has an `overall`; the compiler makes it. A stage is either given outright (its lines are weights, or per cent
+of the dough's flour), or written in per cent of its own flour and sized by what its user asks for.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.formula.cultures import booking_of, is_culture, leaves
+from manchet.formula.draft import Draft, Item
+from manchet.formula.masses import grams
+from manchet.formula.model import Booking, OverallLine, Stage, Way
+from manchet.formula.overall_way import never_used, used_twice
+from manchet.formula.percents import percent
+from manchet.formula.portions import Filled, filled
+from manchet.formula.reports import error
+from manchet.formula.shares import (
+    NOTHING,
+    ONE,
+    Drafts,
+    Shares,
+    cultures_returned,
+    is_flour,
+    says,
+    stage_of,
+)
+
+NO_RULING: dict[str, bool] = {}
+
+
+def asked_way(way: Way, last: str, drafts: Drafts) -> tuple[Shares, list[Diagnostic]]:
+    """Resolve a formula without `overall`. `last` is the key of the dough (or of a preparation's only stage)."""
+    return _Asked(way, last, drafts).resolve()
+
+
+class _Asked:
+    """Works from the last stage back to the first (what is asked for), in grams or in parts of the dough's flour."""
+
+    def __init__(self, way: Way, last: str, drafts: Drafts) -> None:
+        self.way = way
+        self.last = last
+        self.drafts = drafts
+        self.whole = all(d.whole for d in drafts.stages.values())
+        self.reports: list[Diagnostic] = []
+        self.unit: dict[str, Filled] = {}
+        """Each stage filled at its own size: outright, or with its own flour as 1."""
+        self.size: dict[str, Fraction] = {}
+        """How many of those units are made; 1 for a stage given outright."""
+        self.reaching: dict[str, Fraction] = {}
+
+    def resolve(self) -> tuple[Shares, list[Diagnostic]]:
+        for key, draft in self.drafts.stages.items():
+            self._judge_writing(draft)
+            self.unit[key] = self._fill(draft)
+        for key in reversed(tuple(self.drafts.stages)):
+            self._ask(key)
+        lines = self._overall()
+        flour = sum((line.share for line in lines if line.is_flour), NOTHING)
+        base = flour or sum((line.share for line in lines), NOTHING) or ONE
+        stages = tuple(self._stage(key, draft, base) for key, draft in self.drafts.stages.items())
+        overall = tuple(line._replace(share=line.share / base) for line in lines)
+        return Shares(overall, stages, base, not says(self.reports)), self.reports
+
+    # ---- how each stage is written ---------------------------------------------------------------
+
+    def _outright(self, draft: Draft) -> bool:
+        """Whether the lines of a stage give its size themselves: weights, or per cent of the dough's flour."""
+        if any(item.how == "grams" for item in draft.items):
+            return True
+        if self.way is Way.BY_WEIGHT:
+            return draft.key == self.last
+        return draft.word == "dough" or not any(self._flour(item) for item in draft.items)
+
+    def _flour(self, item: Item) -> bool:
+        return is_flour(item, NO_RULING)
+
+    def _judge_writing(self, draft: Draft) -> None:
+        if draft.share is not None:
+            self.reports.append(
+                error(
+                    "share-without-overall", draft.place,
+                    f"{draft.name} asks for a share of all flour, but this formula has no `overall`",
+                    f"leave the share away: {draft.name} is sized by what its user asks, or by its weights",
+                )
+            )  # fmt: skip
+        weights = [i for i in draft.items if i.how == "grams"]
+        for item in draft.items:
+            if item.how in ("left", "else") or (item.how == "all" and not item.meaning.stage):
+                self.reports.append(
+                    error(
+                        "not-in-overall", item.place, "there is no `overall` to take this from",
+                        "give the amount here, or write the formula with `overall`",
+                    )
+                )  # fmt: skip
+            elif item.how == "percent" and item.basis != "what is soaked" and (
+                weights or (self.way is Way.BY_WEIGHT and draft.key == self.last)
+            ) and not _basis_line(draft):
+                self.reports.append(
+                    error(
+                        "percent-and-weight-mixed", item.place,
+                        f"{item.meaning.name} is in per cent, other lines of {draft.name} are weights",
+                        "write all of them as weights, or all in per cent",
+                    )
+                )  # fmt: skip
+        if self.way is Way.DOUGH_FLOUR and weights:
+            self.reports.append(
+                error(
+                    "percent-and-weight-mixed", weights[0].place,
+                    f"{weights[0].meaning.name} is given as a weight in a formula written in per cent",
+                    "write it in per cent of the flour",
+                )
+            )  # fmt: skip
+            return
+        flours = [i for i in draft.items if self._flour(i) and i.how == "percent" and i.basis == ""]
+        total = sum((i.figure for i in flours), NOTHING)
+        if flours and total != 1 and draft.whole and not weights:
+            listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours)
+            name = "flours-not-100" if draft.word == "dough" else "stage-flours-not-100"
+            self.reports.append(
+                error(
+                    name, draft.place, f"the flours of {draft.name} come to {percent(total)}: {listed}",
+                    "change one of them so that they add up to 100 %; a culture or another stage stands on top",
+                )
+            )  # fmt: skip
+
+    def _fill(self, draft: Draft) -> Filled:
+        shares: list[Fraction] = []
+        for item in draft.items:
+            if item.how in ("grams", "percent") and item.basis != "what is soaked":
+                shares.append(item.figure)
+            elif item.how == "all" and item.meaning.stage in self.unit:
+                shares.append(self._all_of(item, draft))
+            else:
+                shares.append(NOTHING)
+        base = sum(shares, NOTHING)
+        shares = [
+            base * item.figure if item.basis == "what is soaked" and item.how == "percent" else share
+            for item, share in zip(draft.items, shares, strict=True)
+        ]
+        fixed = tuple(shares)
+
+        def fill(returned: dict[str, Fraction], reports: list[Diagnostic]) -> Filled:
+            return filled(
+                draft, draft.items, fixed, ONE, self._flour,
+                lambda item: booking_of(item, draft.key, self.drafts.returned), returned, reports,
+            )  # fmt: skip
+
+        first = fill({}, self.reports)
+        self.unit[draft.key] = first
+        back = {
+            goes.key: cultures_returned(draft.key, self.drafts, self.unit, goes.key)
+            for step in draft.steps
+            if step.verb == "return"
+            for goes in step.goes
+        }
+        return fill(back, []) if back else first
+
+    def _all_of(self, item: Item, draft: Draft) -> Fraction:
+        """All there is of a stage that is given outright: what its other users do not take by weight."""
+        used = self.drafts.stages[item.meaning.stage]
+        if not self._outright(used):
+            self.reports.append(
+                error(
+                    "stage-of-no-size", item.place,
+                    f"how much {used.name}? it is written in per cent of its own flour, so its user must say",
+                    f"write `{used.name} 40%` or `{used.name} 400 g` here",
+                )
+            )  # fmt: skip
+            return NOTHING
+        taken = sum(
+            (
+                other.figure
+                for d in self.drafts.stages.values()
+                for other in d.items
+                if other.meaning.stage == used.key and other.how == "grams"
+            ),
+            NOTHING,
+        )
+        return max(self.unit[used.key].account.out - taken, NOTHING)
+
+    # ---- from the dough backwards ----------------------------------------------------------------
+
+    def _ask(self, key: str) -> None:
+        """Size one stage by all that its users take; they have been sized before."""
+        draft, unit = self.drafts.stages[key], self.unit[key]
+        if key == self.last:
+            self.size[key] = self.reaching[key] = ONE
+            return
+        asked = reaching = NOTHING
+        by: list[tuple[str, Place]] = []
+        for user, other in self.drafts.stages.items():
+            for portion in self.unit[user].portions:
+                if portion.stage == key and user in self.size:
+                    asked += portion.share * self.size[user]
+                    reaching += portion.share * self.size[user] * self.reaching[user]
+                    by.append((other.name, portion.place))
+        alls = [b for b in by if any(i.how == "all" and i.place == b[1] for d in self.drafts.stages.values() for i in d.items)]
+        if len(alls) > 1:
+            self.reports.append(used_twice(draft, alls))
+        made = unit.account.out
+        if not by or not made:
+            self.size[key] = ONE
+            self.reaching[key] = NOTHING
+            if not by and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
+                self.reports.append(never_used(draft))
+            return
+        if self._outright(draft):
+            self.size[key] = ONE
+            self.reaching[key] = reaching / made
+            self._judge_rest(draft, made, asked, by[-1][1])
+        else:
+            self.size[key] = asked / made
+            self.reaching[key] = reaching / asked if asked else ONE
+
+    def _judge_rest(self, draft: Draft, made: Fraction, asked: Fraction, place: Place) -> None:
+        if asked > made and self.whole:
+            self.reports.append(
+                error(
+                    "takes-more-than-there-is", place,
+                    f"{grams(asked)} of {draft.name} is taken, but only {grams(made)} is made",
+                    f"take {grams(made)} or less, or make more; to take all of it write `{draft.name}` alone",
+                    (draft.place, "it is made here"),
+                )
+            )  # fmt: skip
+        elif asked < made and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
+            self.reports.append(
+                error(
+                    "leftover", place, f"{grams(made - asked)} of {draft.name} is left over ({grams(made)} is made)",
+                    f"leave the amount away to take all of it: `{draft.name}`; or say in {draft.name} "
+                    "`keep what is left as …` or `discard what is left`",
+                    (draft.place, "it is made here"),
+                )
+            )  # fmt: skip
+
+    # ---- the overall formula that follows --------------------------------------------------------
+
+    def _overall(self) -> tuple[OverallLine, ...]:
+        """Add up what reaches the bread; cultures that are counted are split into what they are made of."""
+        sums: dict[str, OverallLine] = {}
+
+        def enter(key: str, line: OverallLine) -> None:
+            there = sums.get(key)
+            sums[key] = line if there is None else there._replace(share=there.share + line.share)
+
+        for key in reversed(tuple(self.drafts.stages)):
+            for portion, item in self._portions(key):
+                share = portion * self.size[key] * self.reaching[key]
+                booking = booking_of(item, key, self.drafts.returned)
+                if item.meaning.stage in self.drafts.stages or booking is Booking.RETURNED or not share:
+                    continue
+                meaning = item.meaning
+                parts = ()
+                if booking is Booking.COUNTED and meaning.ingredient is not None:
+                    parts = leaves(meaning.ingredient, self.drafts.larder)
+                for leaf in parts:
+                    leaf_flour = leaf.ingredient.counts_as_flour
+                    line = OverallLine(
+                        leaf.ingredient.name, leaf.ingredient, "", share * leaf.share, leaf_flour, False, None
+                    )
+                    enter(self._counted_key(item, leaf.key, leaf_flour), line)
+                if not parts:
+                    apart = is_culture(item)
+                    line = OverallLine(
+                        meaning.name, meaning.ingredient, meaning.stage, share, self._flour(item), apart, item.place
+                    )
+                    enter(meaning.key + (" (apart)" if apart else ""), line)
+        return tuple(sorted(sums.values(), key=lambda line: (not line.is_flour, line.apart)))
+
+    def _counted_key(self, item: Item, key: str, flour: bool) -> str:
+        if not (item.counted_as and flour):
+            return key
+        from manchet.formula.overall_way import _key
+
+        return _key(self.drafts.larder.find(item.counted_as), item.counted_as)
+
+    def _portions(self, key: str) -> list[tuple[Fraction, Item]]:
+        """(share, item) of a stage; an item that is partly held back is one again here."""
+        totals: dict[Place, Fraction] = {}
+        for portion in self.unit[key].portions:
+            totals[portion.place] = totals.get(portion.place, NOTHING) + portion.share
+        return [(totals.get(item.place, NOTHING), item) for item in self.drafts.stages[key].items]
+
+    def _stage(self, key: str, draft: Draft, base: Fraction) -> Stage:
+        size = self.size[key]
+        unit = self.unit[key]
+        stage = stage_of(draft, unit, self.reaching[key], base / size if size else base)
+        own = sum((p.share for p in stage.portions if p.is_flour and not p.stage), NOTHING)
+        by_weight = self.way is Way.BY_WEIGHT
+        portions = tuple(
+            p._replace(percent=p.share / own * 100 if own else None, basis="stage flour" if own else "")
+            if by_weight and p.basis != "what is soaked"
+            else p._replace(basis="dough flour" if draft.word == "dough" else p.basis)
+            for p in stage.portions
+        )
+        return stage._replace(portions=portions)
+
+
+def _basis_line(draft: Draft) -> bool:
+    """A preparation in per cent: exactly one line says 100 % and is the basis."""
+    return sum(1 for i in draft.items if i.how == "percent" and i.figure == 1) == 1 and all(
+        i.how == "percent" for i in draft.items
+    )

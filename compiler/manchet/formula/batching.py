@@ -1,0 +1,126 @@
+"""A formula at a size: every weight in exact grams, what is kept and returned mixed on top."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.formula.model import Batch, Formula, Makes, PieceBatch, Portion, Stage, StageBatch, Weighed
+from manchet.formula.tins import dough_for_tin
+from manchet.formula.vessel import contents
+from manchet.larder.kitchen import Kitchen
+
+NOTHING = Fraction(0)
+ONE = Fraction(1)
+
+
+def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[Makes, ...] | None = None) -> Batch:
+    """Weigh a formula out for so many grams of all flour.
+
+    A stage that keeps some is mixed larger by just that much, all its lines in proportion, and so are the stages
+    that go into it; the dough still gets its full share. `makes` replaces the head's lines (an order for other
+    pieces).
+    """
+    larger = _sizes(formula, flour)
+    stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
+    dough = formula.dough_share * flour
+    wanted = formula.makes if makes is None else makes
+    pieces = tuple(p for p in (_pieces(m, formula, kitchen) for m in wanted) if p is not None)
+    return Batch(formula, flour, stages, pieces, dough, dough * (1 - formula.dough_loss))
+
+
+def _sizes(formula: Formula, flour: Fraction) -> dict[str, Fraction]:
+    """By what factor each stage is mixed larger than the bread alone would need."""
+    larger: dict[str, Fraction] = {}
+    for stage in reversed(formula.stages):
+        used = scaled = NOTHING
+        for user in formula.stages:
+            for portion in user.portions:
+                if portion.stage == stage.key:
+                    used += portion.share
+                    scaled += portion.share * larger[user.key]
+        kept = sum((keep.grams for keep in stage.keeps if keep.grams is not None), NOTHING)
+        made = stage.out_share * flour
+        if not made:
+            larger[stage.key] = ONE
+            continue
+        if stage is formula.stages[-1]:
+            used = scaled = stage.out_share
+        left = stage.out_share - used
+        larger[stage.key] = ((scaled + left) * flour + kept) / made
+    return larger
+
+
+def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fraction]) -> StageBatch:
+    size = flour * larger[stage.key]
+    weighed = tuple(Weighed(portion, portion.share * size) for portion in stage.portions)
+    account = contents(
+        sum((p.share for p in stage.portions if not p.held), NOTHING),
+        _held(stage.portions),
+        stage.steps,
+        _returned(stage),
+    )
+    used = tuple(
+        (user.key, portion.share * flour * larger[user.key])
+        for user in formula.stages
+        for portion in user.portions
+        if portion.stage == stage.key
+    )
+    out = account.out * size
+    kept = tuple((keep.name, keep.grams) for keep in stage.keeps if keep.grams is not None)
+    gone = sum((g for _, g in used), NOTHING) + sum((g for _, g in kept), NOTHING)
+    if stage is formula.stages[-1]:
+        gone = out
+    return StageBatch(
+        stage=stage,
+        weighed=weighed,
+        into=account.into * size,
+        lost=account.lost * size,
+        topped_up=account.topped_up * size,
+        out=out,
+        used=used,
+        kept=kept,
+        returned=tuple((name, share * size) for name, share in _returned_names(stage)),
+        left=out - gone,
+    )
+
+
+def _held(portions: tuple[Portion, ...]) -> dict[str, Fraction]:
+    held: dict[str, Fraction] = {}
+    for portion in portions:
+        if portion.held:
+            held[portion.key] = held.get(portion.key, NOTHING) + portion.share
+    return held
+
+
+def _returned_keys(stage: Stage) -> list[tuple[str, str]]:
+    return [(goes.key, goes.name) for step in stage.steps if step.verb == "return" for goes in step.goes]
+
+
+def _returned(stage: Stage) -> dict[str, Fraction]:
+    keys = _returned_keys(stage)
+    return {key: stage.returned_share / len(keys) for key, _ in keys} if keys else {}
+
+
+def _returned_names(stage: Stage) -> list[tuple[str, Fraction]]:
+    keys = _returned_keys(stage)
+    return [(name, stage.returned_share / len(keys)) for _, name in keys]
+
+
+def _pieces(makes: Makes, formula: Formula, kitchen: Kitchen) -> PieceBatch | None:
+    if makes.number is None:
+        return None
+    grams = piece_grams(makes, formula, kitchen)
+    if grams is None:
+        return None
+    baked = None if formula.bake_loss is None else grams * (1 - formula.bake_loss)
+    return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin)
+
+
+def piece_grams(makes: Makes, formula: Formula, kitchen: Kitchen) -> Fraction | None:
+    """Grams of dough for one piece: as said, from its baked weight, or from its tin; None if that is not known."""
+    if makes.grams is not None:
+        return makes.grams
+    if makes.state == "baked" and makes.written is not None:
+        return None if formula.bake_loss is None else makes.written / (1 - formula.bake_loss)
+    tin = dough_for_tin(makes.tin, formula, kitchen)
+    return None if tin is None else tin.grams

@@ -1,0 +1,417 @@
+"""From the lines of a block to a formula: names bound, ways told apart, shares resolved, the balance closed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.suggest import fold
+from manchet.formula.asked_way import asked_way
+from manchet.formula.cultures import returned_in
+from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
+from manchet.formula.head import Head, head_of
+from manchet.formula.model import Allowed, Booking, Branch, Formula, Makes, Portion, Way
+from manchet.formula.naming import Names
+from manchet.formula.order_of_work import circle, users_last
+from manchet.formula.overall_way import overall_way
+from manchet.formula.reports import error
+from manchet.formula.shares import Drafts, Shares, is_flour, says
+from manchet.larder.book import Larder
+from manchet.larder.ingredient import Ingredient
+from manchet.outcome import Outcome
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry
+
+NOTHING = Fraction(0)
+
+
+class Offered(NamedTuple):
+    """What a bakery offers to each of its formulas."""
+
+    larder: Larder
+    shared: Mapping[str, Entry]
+    """Stages in column 0, by key."""
+    preparations: Mapping[str, str]
+    """Folded name -> name as written."""
+    measures: str
+    """Whose cups and spoons: "US", "metric", "imperial", or "" where no kitchen says."""
+
+
+def bind(block: Entry, offered: Offered) -> Outcome[Formula | None]:
+    """The formula (or preparation) a block describes; None where its balance cannot be closed."""
+    assert isinstance(block.node, nodes.BlockHead)
+    return _Binder(block, block.node, offered).bind()
+
+
+class _Binder:
+    def __init__(self, block: Entry, head: nodes.BlockHead, offered: Offered) -> None:
+        self.block = block
+        self.name = head.name.text
+        self.place = block.line.place()
+        self.preparation = head.word == "preparation"
+        self.offered = offered
+        self.reports: list[Diagnostic] = []
+        self.drafts: dict[str, Draft] = {}
+
+    def bind(self) -> Outcome[Formula | None]:
+        head, reports = head_of(self.block.children)
+        self.reports += reports
+        headings = self._headings()
+        names = self._names(headings)
+        if self.preparation:
+            self._draft_of_preparation(names)
+        else:
+            self._draft_stages(headings, names)
+        overall = self._overall(names)
+        last = self._last()
+        way = self._way(head, overall, last)
+        if last is None or way is None:
+            return Outcome(None, tuple(self.reports))
+        order = users_last(self._uses())
+        if order is None:
+            self._report_circle()
+            return Outcome(None, tuple(self.reports))
+        ordered = {key: self.drafts[key] for key in order if key != last.key} | {last.key: last}
+        drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder)
+        self._judge_returns(drafts)
+        if overall is not None:
+            shares, found = overall_way(overall[0], overall[1], drafts, overall[2])
+        else:
+            shares, found = asked_way(way, last.key, drafts)
+        self.reports += found
+        if says(self.reports) or self._unread():
+            return Outcome(None, tuple(self.reports))
+        return Outcome(self._formula(head, way, shares, last), tuple(self.reports))
+
+    # ---- stages ----------------------------------------------------------------------------------
+
+    def _headings(self) -> dict[str, Entry]:
+        """The stage headings of this block, by key; a second one of the same name is reported."""
+        found: dict[str, Entry] = {}
+        for entry in self.block.children:
+            if not isinstance(entry.node, nodes.StageHead):
+                continue
+            key = stage_key(entry.node)
+            if key in found:
+                dough = key == "dough"
+                self.reports.append(
+                    error(
+                        "two-doughs" if dough else "same-name-twice", entry.line.place(),
+                        f"there are two stages called {(entry.node.name or entry.node.word).text}",
+                        "a formula has one dough: write the first mix as `stage first dough`"
+                        if dough else "give one of them another name",
+                        (found[key].line.place(), "the first stands here"),
+                    )
+                )  # fmt: skip
+            else:
+                found[key] = entry
+        return found
+
+    def _names(self, headings: dict[str, Entry]) -> Names:
+        stages = {key: _written_name(entry) for key, entry in self.offered.shared.items()}
+        stages |= {key: _written_name(entry) for key, entry in headings.items()}
+        preparations = {k: n for k, n in self.offered.preparations.items() if k != fold(self.name)}
+        return Names(stages, preparations, self.offered.larder)
+
+    def _draft_stages(self, headings: dict[str, Entry], names: Names) -> None:
+        for key, entry in headings.items():
+            self._add_draft(key, entry, names)
+        waiting = [item.meaning.stage for draft in self.drafts.values() for item in draft.items]
+        while waiting:
+            key = waiting.pop()
+            if key in self.offered.shared and key not in self.drafts:
+                self._add_draft(key, self.offered.shared[key], names, shared=True)
+                waiting += [item.meaning.stage for item in self.drafts[key].items]
+
+    def _add_draft(self, key: str, entry: Entry, names: Names, shared: bool = False) -> None:
+        head = entry.node
+        assert isinstance(head, nodes.StageHead)
+        lines = entry
+        if not _has_lines(entry):
+            there = self.offered.shared.get(key)
+            if there is None:
+                self.reports.append(
+                    error(
+                        "stage-empty", entry.line.place(), f"{_written_name(entry)} has nothing under it",
+                        "write what goes into it below, two spaces deeper; "
+                        "or write it once in column 0 for several formulas to use",
+                    )
+                )  # fmt: skip
+                lines = entry
+            else:
+                lines, shared = there, True
+        draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared)
+        if shared:
+            reports = []  # its own block is read, and reported on, once
+        self.drafts[key] = draft
+        self.reports += reports
+
+    def _draft_of_preparation(self, names: Names) -> None:
+        draft, reports = draft_of(None, self.block, self.block.children, names, self.offered.measures)
+        self.drafts[draft.key] = draft
+        self.reports += reports
+
+    def _last(self) -> Draft | None:
+        if self.preparation:
+            return next(iter(self.drafts.values()))
+        if "dough" in self.drafts:
+            return self.drafts["dough"]
+        if not self._unread():
+            self.reports.append(
+                error(
+                    "no-dough", self.place, f"{self.name} has no `dough`",
+                    "write the heading `dough`, and under it what is mixed into it and how",
+                )
+            )  # fmt: skip
+        return None
+
+    # ---- overall and the ways --------------------------------------------------------------------
+
+    def _overall(self, names: Names) -> tuple[tuple[Item, ...], bool, Place] | None:
+        """The lines of overall, whether all of them could be read, and where it stands; None without one."""
+        entry = next((e for e in self.block.children if isinstance(e.node, nodes.OverallHead)), None)
+        if entry is None:
+            return None
+        draft, reports = draft_of(
+            nodes.StageHead(nodes.Word("overall", 0, 7), None, None), entry, entry.children,
+            names._replace(stages={}), self.offered.measures,
+        )  # fmt: skip
+        self.reports += reports
+        seen: dict[str, Item] = {}
+        for item in draft.items:
+            if item.how == "grams":
+                self.reports.append(
+                    error(
+                        "weight-in-overall", item.place, f"{item.meaning.name} is given as a weight; overall is per cent only",
+                        "write it in per cent of all flour",
+                    )
+                )  # fmt: skip
+            elif item.meaning.key in seen:
+                self.reports.append(_twice(item, seen[item.meaning.key]))
+            else:
+                seen[item.meaning.key] = item
+            self._judge_stage_name(item)
+        return tuple(seen.values()), draft.whole, entry.line.place()
+
+    def _judge_stage_name(self, item: Item) -> None:
+        stage = self.drafts.get(fold(item.meaning.name))
+        if stage is not None:
+            self.reports.append(
+                error(
+                    "stage-named-like-ingredient", stage.place,
+                    f"the stage {stage.name} is called like the ingredient {item.meaning.name}",
+                    f"give the stage another name, such as `{stage.word} soaked {stage.name}`",
+                    (item.place, "this is the ingredient"),
+                )
+            )  # fmt: skip
+
+    def _way(self, head: Head, overall: object, last: Draft | None) -> Way | None:
+        if self.preparation:
+            return Way.BY_WEIGHT
+        if overall is not None:
+            if head.of_dough_flour is not None:
+                self.reports.append(
+                    error(
+                        "two-ways", head.of_dough_flour,
+                        "`percentages of dough flour` and `overall` are two ways of writing a formula",
+                        "keep one of them",
+                    )
+                )  # fmt: skip
+                return None
+            return Way.OVERALL
+        if head.of_dough_flour is not None:
+            return Way.DOUGH_FLOUR
+        if last is None:
+            return Way.BY_WEIGHT
+        in_percent = [i for i in last.items if i.how == "percent" and i.basis != "what is soaked"]
+        if in_percent and not any(i.how == "grams" for i in last.items):
+            self.reports.append(
+                error(
+                    "way-not-said", last.place, "the dough is in per cent, but of what?",
+                    "add `overall` with the whole formula, or write `percentages of dough flour` in the head",
+                )
+            )  # fmt: skip
+            return None
+        return Way.BY_WEIGHT
+
+    # ---- circles and returns ---------------------------------------------------------------------
+
+    def _uses(self) -> dict[str, tuple[str, ...]]:
+        return {
+            key: tuple(i.meaning.stage for i in draft.items if i.meaning.stage in self.drafts)
+            for key, draft in self.drafts.items()
+        }
+
+    def _report_circle(self) -> None:
+        path = circle(self._uses())
+        drafts = [self.drafts[key] for key in path]
+        if len(set(path)) == 1:
+            own = drafts[0]
+            item = next(i for i in own.items if i.meaning.stage == own.key)
+            if isinstance(self.offered.larder.find(own.name), Ingredient):
+                self.reports.append(
+                    error(
+                        "stage-named-like-ingredient", own.place,
+                        f"the stage {own.name} is called like the ingredient it weighs",
+                        f"give the stage another name, such as `{own.word} soaked {own.name}`",
+                    )
+                )  # fmt: skip
+                return
+            self.reports.append(
+                error("added-to-itself", item.place, f"{own.name} goes into itself", "leave this line out")
+            )
+            return
+        chain = " goes into ".join(d.name for d in reversed(drafts))
+        self.reports.append(
+            error("circle", drafts[0].place, f"these stages go round in a circle: {chain}", "leave one of the uses out")
+        )
+
+    def _judge_returns(self, drafts: Drafts) -> None:
+        for draft in drafts.stages.values():
+            for step in draft.steps:
+                if step.verb != "return":
+                    continue
+                for goes in step.goes:
+                    came = any(
+                        item.meaning.key == goes.key
+                        for (stage, culture) in drafts.returned
+                        if culture == goes.key and drafts.returned[stage, culture] == draft.key
+                        for item in drafts.stages[stage].items
+                    )
+                    if not came:
+                        self.reports.append(
+                            error(
+                                "return-of-nothing", step.place, f"{goes.name} goes back to the pot, but none came in",
+                                f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out",
+                            )
+                        )  # fmt: skip
+
+    def _unread(self) -> bool:
+        """Whether a line of this block could not be read: the parser has reported it."""
+        return _any_unread(self.block) or not all(d.whole for d in self.drafts.values())
+
+    # ---- the formula -----------------------------------------------------------------------------
+
+    def _formula(self, head: Head, way: Way, shares: Shares, last: Draft) -> Formula | None:
+        branches = tuple(self._branch(b, head.makes) for b in last.branches)
+        last_stage = shares.stages[-1]
+        formula = Formula(
+            name=self.name,
+            way=way,
+            kind=head.kind,
+            about=head.about,
+            status=head.status,
+            makes=head.makes,
+            from_flour=head.from_flour,
+            dough_loss=head.dough_loss,
+            bake_loss=head.bake_loss,
+            overall=shares.overall,
+            stages=shares.stages,
+            branches=branches,
+            dough_share=last_stage.out_share,
+            written_flour=None,
+            allowed=tuple(_allowed(self.block)),
+            notes=tuple(_prose(self.block, "note")) if not self.preparation else last.notes,
+            pictures=tuple(_prose(self.block, "picture")),
+            place=self.place,
+            preparation=self.preparation,
+            good_for=last.good_for,
+        )
+        written = self._written_flour(formula, shares.flour)
+        if says(self.reports):
+            return None
+        return formula._replace(written_flour=written)
+
+    def _branch(self, draft: DraftBranch, makes: tuple[Makes, ...]) -> Branch:
+        nouns = [m.noun for m in makes]
+        if draft.noun and not any(same_noun(draft.noun, n) for n in nouns):
+            listed = ", ".join(f"`{n}`" for n in nouns if n) or "none"
+            self.reports.append(
+                error(
+                    "unknown-noun", draft.place, f"nothing this formula makes is called {draft.noun}",
+                    f"the head makes {listed}; add a line `makes 24 {draft.noun} at 110 g dough`",
+                )
+            )  # fmt: skip
+        return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
+
+    def _written_flour(self, formula: Formula, own: Fraction) -> Fraction | None:
+        """Grams of flour for what the head asks; a formula by weight is as it is written."""
+        from manchet.formula.order import flour_for_makes
+
+        if formula.way is Way.BY_WEIGHT:
+            return own
+        if formula.from_flour is not None:
+            return formula.from_flour
+        if not formula.makes:
+            self.reports.append(
+                error(
+                    "no-makes", self.place, f"how much? {self.name} does not say what it makes",
+                    "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`",
+                )
+            )  # fmt: skip
+            return None
+        flour = flour_for_makes(formula, formula.makes)
+        if isinstance(flour, Diagnostic):
+            self.reports.append(flour)
+            return None
+        return flour
+
+
+def same_noun(a: str, b: str) -> bool:
+    """`roll` and `rolls`, `loaf` and `loaves`, `batch` and `batches` are one noun."""
+    return _singular(fold(a)) == _singular(fold(b))
+
+
+def _singular(noun: str) -> str:
+    if noun.endswith("ves"):
+        return noun[:-3] + "f"
+    if noun.endswith(("ches", "shes", "xes", "sses")):
+        return noun[:-2]
+    return noun[:-1] if noun.endswith("s") and not noun.endswith("ss") else noun
+
+
+def _written_name(entry: Entry) -> str:
+    assert isinstance(entry.node, nodes.StageHead)
+    return (entry.node.name or entry.node.word).text
+
+
+def _has_lines(entry: Entry) -> bool:
+    return any(not isinstance(c.node, nodes.Allow | nodes.ClauseLine) for c in entry.children)
+
+
+def _any_unread(entry: Entry) -> bool:
+    return isinstance(entry.node, nodes.Unread) or any(_any_unread(c) for c in entry.children)
+
+
+def _twice(item: Item, first: Item) -> Diagnostic:
+    return error(
+        "ingredient-twice", item.place, f"{item.meaning.name} stands twice in overall",
+        "write one line with all of it", (first.place, "the first stands here"),
+    )  # fmt: skip
+
+
+def _added(item: Item) -> Portion:
+    ingredient = item.meaning.ingredient
+    return Portion(
+        item.meaning.name, item.meaning.key, ingredient, item.meaning.stage, item.figure, item.figure * 100,
+        "the dough", item.celsius, Booking.NONE, "", is_flour(item, {}), item.to_taste, True, item.place,
+    )  # fmt: skip
+
+
+def _allowed(block: Entry) -> Iterable[Allowed]:
+    for entry in block.children:
+        if isinstance(entry.node, nodes.Allow):
+            yield Allowed(entry.node.name.text, entry.node.because.text, "", entry.line.place())
+        elif isinstance(entry.node, nodes.StageHead):
+            key = stage_key(entry.node)
+            for inner in entry.children:
+                if isinstance(inner.node, nodes.Allow):
+                    yield Allowed(inner.node.name.text, inner.node.because.text, key, inner.line.place())
+
+
+def _prose(block: Entry, what: str) -> Iterable[str]:
+    for entry in block.children:
+        if isinstance(entry.node, nodes.ClauseLine):
+            yield from (c.text.text for c in entry.node.clauses if isinstance(c, nodes.Prose) and c.what == what)

@@ -1,0 +1,318 @@
+"""A stage as the file writes it, its names bound but nothing yet computed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.suggest import fold
+from manchet.formula import measures
+from manchet.formula.model import Goes, Keep, Range, Step
+from manchet.formula.naming import Meaning, Names
+from manchet.formula.reports import error
+from manchet.formula.steps import step_of
+from manchet.larder.densities import weight_of
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry
+
+BUILT_BY_CULTURE = frozenset({"levain", "sour"})
+PREFERMENTS = frozenset({"poolish", "biga", "sponge", "preferment", "old dough"}) | BUILT_BY_CULTURE
+
+
+class Item(NamedTuple):
+    """One thing that goes into a stage. `how` says how much of it:
+
+    "percent" (`figure` of `basis`), "grams" (`figure`), "all" (all of it: of a stage, or of overall's line),
+    "left" (what is left of overall's line), "else" (every line of overall not used elsewhere).
+    """
+
+    how: str
+    meaning: Meaning
+    figure: Fraction
+    basis: str
+    celsius: Fraction | None
+    booking: str
+    counted_as: str
+    flour: bool | None
+    to_taste: bool
+    held: bool
+    """Comes in by a later step (`add seeds`, `lock in butter block`), not with the first weighing."""
+    place: Place
+
+
+class Hold(NamedTuple):
+    """`hold back water 4%`: a thing, and how much of it (`figure` None: all)."""
+
+    meaning: Meaning
+    figure: Fraction | None
+    unit: str
+    basis: str
+    place: Place
+
+
+class Draft(NamedTuple):
+    key: str
+    name: str
+    word: str
+    share: Fraction | None
+    """Share of all flour that the heading gives (a fraction of 1)."""
+    items: tuple[Item, ...]
+    holds: tuple[Hold, ...]
+    steps: tuple[Step, ...]
+    keeps: tuple[Keep, ...]
+    branches: tuple[DraftBranch, ...]
+    for_each_mix: bool
+    from_nothing: bool
+    shared: bool
+    notes: tuple[str, ...]
+    good_for: tuple[Fraction, Range | None] | None
+    place: Place
+    whole: bool
+    """Every line of it could be read: its sums mean something."""
+
+
+class DraftBranch(NamedTuple):
+    noun: str
+    steps: tuple[Step, ...]
+    added: tuple[Item, ...]
+    place: Place
+
+
+def stage_key(head: nodes.StageHead) -> str:
+    """The key a stage is found by: its name, else its kind."""
+    return fold(head.name.text if head.name else head.word.text)
+
+
+def draft_of(
+    head: nodes.StageHead | None,
+    entry: Entry,
+    children: Iterable[Entry],
+    names: Names,
+    measures_of: str,
+    shared: bool = False,
+) -> tuple[Draft, list[Diagnostic]]:
+    """Read the lines of one stage (or of a preparation, which has no heading of its own)."""
+    reader = _Reader(names, measures_of)
+    reader.read(tuple(children))
+    if head is None:
+        assert isinstance(entry.node, nodes.BlockHead)
+        key, name, word, share = fold(entry.node.name.text), entry.node.name.text, "preparation", None
+    else:
+        key = stage_key(head)
+        name, word = (head.name or head.word).text, fold(head.word.text)
+        share = None if head.share is None else (head.share.low or Fraction(0)) / 100
+    draft = Draft(
+        key, name, word, share, tuple(reader.items), tuple(reader.holds), tuple(reader.steps), tuple(reader.keeps),
+        tuple(reader.branches), reader.for_each_mix, reader.from_nothing, shared, tuple(reader.notes),
+        reader.good_for, entry.line.place(), reader.whole,
+    )  # fmt: skip
+    return draft, reader.reports
+
+
+class _Reader:
+    """Collects what the lines of a stage say, in order."""
+
+    def __init__(self, names: Names, measures_of: str) -> None:
+        self.names = names
+        self.measures_of = measures_of
+        self.items: list[Item] = []
+        self.holds: list[Hold] = []
+        self.steps: list[Step] = []
+        self.keeps: list[Keep] = []
+        self.branches: list[DraftBranch] = []
+        self.notes: list[str] = []
+        self.reports: list[Diagnostic] = []
+        self.for_each_mix = self.from_nothing = False
+        self.good_for: tuple[Fraction, Range | None] | None = None
+        self.whole = True
+        self.made_good = False
+
+    def read(self, entries: tuple[Entry, ...]) -> None:
+        self.made_good = any(isinstance(e.node, nodes.TopUp) for e in entries)
+        for entry in entries:
+            self._line(entry)
+
+    def _line(self, entry: Entry) -> None:
+        line = entry.line
+        match entry.node:
+            case nodes.Material() as node:
+                self._material(node, entry)
+            case nodes.BareName(name):
+                self._bare(name, entry)
+            case nodes.TakeAll(name, at) | nodes.TakeLeft(name, at):
+                how = "all" if isinstance(entry.node, nodes.TakeAll) else "left"
+                if meaning := self._look_up(name, entry):
+                    self._weigh(how, meaning, at, entry)
+            case nodes.EverythingElse(at):
+                self._weigh("else", Meaning("", "everything else", None, ""), at, entry)
+            case nodes.HoldBack(items):
+                self.holds += [h for h in (self._hold(part, entry) for part in items) if h]
+            case nodes.MadeForEachMix():
+                self.for_each_mix = True
+            case nodes.StartFromNothing():
+                self.from_nothing = True
+            case nodes.GoodFor(time, at):
+                self.good_for = (measures.seconds(time).likely, measures.celsius(at) if at else None)
+            case nodes.ClauseLine(clauses):
+                self.notes += [c.text.text for c in clauses if isinstance(c, nodes.Prose) and c.what == "note"]
+            case nodes.Step(verb, _):
+                self.steps.append(step_of(verb.text, entry, self.names, self.reports, self.made_good))
+            case nodes.Add() as node:
+                self._add(node, entry)
+            case nodes.LockIn(name):
+                if meaning := self._look_up(name, entry):
+                    self._use_later(meaning, line.place(name.start, name.end))
+                    self._moves("lock in", (Goes(meaning.name, meaning.key),), entry)
+            case nodes.Return(name):
+                if meaning := self._look_up(name, entry):
+                    self._moves("return", (Goes(meaning.name, meaning.key),), entry)
+            case nodes.TopUp(name):
+                if meaning := self._look_up(name, entry):
+                    self._moves("top up", (Goes(meaning.name, meaning.key),), entry)
+            case nodes.Keep(how, amount, name):
+                self._keep(how, amount, name.text, entry)
+            case nodes.DiscardLeft():
+                self._keep("discard", None, "", entry)
+            case nodes.BranchHead(noun):
+                self._branch(noun, entry)
+            case nodes.Unread(guess):
+                self.whole = self.whole and guess not in ("material", "line")
+            case _:
+                pass  # head lines and blocks are read elsewhere
+
+    def _look_up(self, name: nodes.Word, entry: Entry) -> Meaning | None:
+        found = self.names.look_up(name, entry.line)
+        if isinstance(found, Diagnostic):
+            self.reports.append(found)
+            self.whole = False
+            return None
+        return found
+
+    def _bare(self, name: nodes.Word, entry: Entry) -> None:
+        found = self.names.meaning(name.text)
+        place = entry.line.place(name.start, name.end)
+        if isinstance(found, Meaning) and found.stage:
+            self._weigh("all", found, None, entry)
+            return
+        self.whole = False
+        if isinstance(found, Meaning):
+            self.reports.append(
+                error(
+                    "amount-missing", place, f"how much {name.text}? the line gives no amount",
+                    f"write `{name.text} 10%`, or `all of the {name.text}` if overall says how much",
+                )
+            )  # fmt: skip
+            return
+        self.reports.append(self.names.no_such_line(name, entry.line))
+
+    def _weigh(self, how: str, meaning: Meaning, at: nodes.Amount | None, entry: Entry) -> None:
+        if self.steps:
+            name = meaning.name
+            self.reports.append(
+                error(
+                    "weighed-after-a-step", entry.line.place(), f"{name} is weighed after work has begun",
+                    f"move this line above the first step, `hold back {name}`, and here write `add {name}`",
+                )
+            )  # fmt: skip
+        celsius = measures.celsius(at).likely if at else None
+        self.items.append(
+            Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place())
+        )
+
+    def _material(self, node: nodes.Material, entry: Entry) -> None:
+        meaning = self._look_up(node.name, entry)
+        if meaning is None:
+            return
+        self._weigh("", meaning, node.at, entry)
+        figure, how = self._figure(node.amount, meaning, entry)
+        if figure is None:
+            self.items.pop()
+            self.whole = False
+            return
+        booking = {"apart": "apart", "as": "as"}.get(node.booking, "")
+        counted_as = node.counted_as.text if node.counted_as else ""
+        self.items[-1] = self.items[-1]._replace(
+            how=how, figure=figure, basis=node.basis, booking=booking, counted_as=counted_as, flour=node.flour,
+            to_taste=node.to_taste,
+        )  # fmt: skip
+
+    def _figure(self, amount: nodes.Amount, meaning: Meaning, entry: Entry) -> tuple[Fraction | None, str]:
+        """A share of 1 or grams; None where the amount has no weight we know."""
+        if amount.unit == "%":
+            return (amount.low or Fraction(0)) / 100, "percent"
+        grams, reports = weight_of(amount, meaning.ingredient, self.measures_of, entry.line)
+        self.reports += reports
+        return grams, "grams"
+
+    def _hold(self, part: nodes.Part, entry: Entry) -> Hold | None:
+        meaning = self._look_up(part.name, entry)
+        if meaning is None:
+            return None
+        place = entry.line.place(part.name.start, part.name.end)
+        if part.amount is None:
+            return Hold(meaning, None, "", "", place)
+        figure, how = self._figure(part.amount, meaning, entry)
+        return Hold(meaning, figure, how, part.basis, place)
+
+    def _add(self, node: nodes.Add, entry: Entry) -> None:
+        goes: list[Goes] = []
+        for part in node.items:
+            meaning = self._look_up(part.name, entry)
+            if meaning is None:
+                continue
+            place = entry.line.place(part.name.start, part.name.end)
+            if part.basis == "the dough" and part.amount is not None:
+                share = (part.amount.low or Fraction(0)) / 100
+                item = Item("of dough", meaning, share, "the dough", None, "", "", None, False, True, place)
+                self.branches.append(DraftBranch("", (), (item,), place))
+                goes.append(Goes(part.name.text, meaning.key, None, share))
+                continue
+            figure, how = None, ""
+            if part.amount is not None:
+                figure, how = self._figure(part.amount, meaning, entry)
+            if meaning.stage:
+                self._use_later(meaning, place)
+            goes.append(Goes(part.name.text, meaning.key, figure, None, how == "percent", node.as_needed))
+        if node.up_to is not None and goes:
+            more, how = self._figure(node.up_to, Meaning("", "", None, ""), entry)
+            goes[-1] = goes[-1]._replace(share=more, per_base=how == "percent", by_feel=True, beyond=True)
+        step = step_of("add", entry, self.names, self.reports)
+        self.steps.append(step._replace(goes=tuple(goes), additions=node.additions))
+
+    def _use_later(self, meaning: Meaning, place: Place) -> None:
+        """A stage that comes in by a step is used here, all of it, unless it was weighed above and held back."""
+        if meaning.stage and all(item.meaning.key != meaning.key for item in self.items):
+            self.items.append(Item("all", meaning, Fraction(0), "", None, "", "", None, False, True, place))
+
+    def _moves(self, verb: str, goes: tuple[Goes, ...], entry: Entry) -> None:
+        self.steps.append(step_of(verb, entry, self.names, self.reports)._replace(goes=goes))
+
+    def _keep(self, how: str, amount: nodes.Amount | None, name: str, entry: Entry) -> None:
+        grams = None
+        if amount is not None:
+            found = self.names.meaning(name)
+            ingredient = found.ingredient if isinstance(found, Meaning) else None
+            grams, reports = weight_of(amount, ingredient, self.measures_of, entry.line)
+            self.reports += reports
+        self.keeps.append(Keep(grams, name, how, entry.line.place()))
+        verb = "discard" if how == "discard" else "keep"
+        goes = (Goes(name, fold(name)),) if name else ()
+        self.steps.append(step_of(verb, entry, self.names, self.reports)._replace(goes=goes))
+
+    def _branch(self, noun: nodes.Word, entry: Entry) -> None:
+        inner = _Reader(self.names, self.measures_of)
+        inner.steps = []
+        inner.read(entry.children)
+        self.reports += inner.reports
+        added = tuple(item for branch in inner.branches for item in branch.added)
+        place = entry.line.place(noun.start, noun.end)
+        self.branches.append(DraftBranch(noun.text, tuple(inner.steps), added, place))
+        for item in inner.items:
+            self.reports.append(
+                error(
+                    "weighed-in-a-branch", item.place, f"{item.meaning.name} is weighed after the dough is divided",
+                    f"write `add {item.meaning.name} 12% of the dough`, or weigh it above",
+                )
+            )  # fmt: skip

@@ -1,0 +1,138 @@
+"""The head of a formula: what it makes, of what kind, with which losses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.model import Makes
+from manchet.formula.reports import error
+from manchet.quantities.units import UNITS
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry
+
+KINDS = (
+    "hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf", "rolls", "flatbread", "soft", "laminated",
+    "filled", "boiled", "lye", "fried", "steamed", "crisp", "batter", "quick bread", "biscuit", "gluten-free",
+)  # fmt: skip
+
+
+class Head(NamedTuple):
+    about: str = ""
+    kind: str = ""
+    status: str = ""
+    makes: tuple[Makes, ...] = ()
+    from_flour: Fraction | None = None
+    dough_loss: Fraction = Fraction(0)
+    bake_loss: Fraction | None = None
+    of_dough_flour: Place | None = None
+    """Where `percentages of dough flour` stands, if it does."""
+
+
+def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
+    """Read the head lines of a block; every other line is left alone."""
+    head = Head()
+    reports: list[Diagnostic] = []
+    first: dict[str, Place] = {}
+    for entry in entries:
+        line, node = entry.line, entry.node
+        said = _once_key(node)
+        if said:
+            if said in first:
+                reports.append(
+                    error(
+                        "said-twice", line.place(), f"`{said}` stands twice in this head",
+                        "keep one of the two lines", (first[said], "the first stands here"),
+                    )
+                )  # fmt: skip
+                continue
+            first[said] = line.place()
+        match node:
+            case nodes.About(text):
+                head = head._replace(about=text.text)
+            case nodes.Kind(name):
+                head = head._replace(kind=_kind(name, line.place(name.start, name.end), reports))
+            case nodes.Status(word, date, by):
+                parts = [word.text, date.text if date else "", f"by {by.text}" if by else ""]
+                head = head._replace(status=" ".join(p for p in parts if p))
+            case nodes.Makes():
+                made = _makes(node, line.place(), reports)
+                if made is not None:
+                    head = head._replace(makes=(*head.makes, made))
+            case nodes.FromFlour(amount):
+                head = head._replace(from_flour=_grams(amount))
+            case nodes.Loss(which, amount):
+                head = _with_loss(head, which, amount, line.place(amount.start, amount.end), reports)
+            case nodes.PercentagesOfDoughFlour():
+                head = head._replace(of_dough_flour=line.place())
+            case _:
+                pass
+    return head, reports
+
+
+def _once_key(node: nodes.Node | nodes.Unread) -> str:
+    match node:
+        case nodes.About():
+            return "about"
+        case nodes.Kind():
+            return "kind"
+        case nodes.Status():
+            return "status"
+        case nodes.FromFlour():
+            return "from … flour"
+        case nodes.Loss(which, _):
+            return f"{which} loss"
+        case nodes.PercentagesOfDoughFlour():
+            return "percentages of dough flour"
+        case _:
+            return ""
+
+
+def _kind(name: nodes.Word, place: Place, reports: list[Diagnostic]) -> str:
+    kind = fold(name.text)
+    if kind in KINDS:
+        return kind
+    near = nearest(kind, KINDS)
+    offer = f"did you mean `{near}`? " if near else ""
+    reports.append(
+        error("unknown-kind", place, f"`{name.text}` is no kind of bread", f"{offer}the kinds are {', '.join(KINDS)}")
+    )
+    return ""
+
+
+def _grams(amount: nodes.Amount) -> Fraction:
+    low = amount.low if amount.low is not None else amount.high
+    assert low is not None  # the parser refuses an amount with neither end
+    return low * UNITS[amount.unit].factor
+
+
+def _makes(node: nodes.Makes, place: Place, reports: list[Diagnostic]) -> Makes | None:
+    number = node.number.low if node.number else None
+    written = _grams(node.weight) if node.weight else None
+    noun = node.noun.text if node.noun else ""
+    tin = node.tin.text if node.tin else ""
+    if number is not None and (number <= 0 or number.denominator != 1):
+        reports.append(
+            error("no-pieces", place, f"{number} {noun or 'pieces'} cannot be made", "give a whole number, 1 or more")
+        )
+        return None
+    if written is not None and written <= 0:
+        reports.append(error("no-weight", place, "a weight of 0 cannot be made", "give the weight of one piece"))
+        return None
+    return Makes(number, noun, written if node.state == "dough" else None, node.state or "tin", written, tin, place)
+
+
+def _with_loss(head: Head, which: str, amount: nodes.Amount, place: Place, reports: list[Diagnostic]) -> Head:
+    loss = (amount.low or Fraction(0)) / 100
+    if not 0 <= loss < 1:
+        reports.append(
+            error(
+                "loss-of-everything", place, f"a {which} loss of {loss * 100} % leaves nothing",
+                "give what is lost, in per cent of what was there",
+            )
+        )  # fmt: skip
+        return head
+    return head._replace(dough_loss=loss) if which == "dough" else head._replace(bake_loss=loss)

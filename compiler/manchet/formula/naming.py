@@ -1,0 +1,76 @@
+"""What a name in a formula means: a stage, a preparation, an ingredient; or a question; or nothing we know."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.reports import error
+from manchet.larder.book import Larder
+from manchet.larder.ingredient import Ingredient, Question
+from manchet.source.text import Line
+from manchet.syntax.nodes import Word
+
+
+class Meaning(NamedTuple):
+    """What a name stands for. Exactly one of `ingredient` and `stage` is set; `key` compares equal for equal things."""
+
+    key: str
+    name: str
+    ingredient: Ingredient | None
+    stage: str
+    """The key of a stage or preparation, else ""."""
+
+
+class Names(NamedTuple):
+    """Everything a formula's names can mean: its own stages first, then shared ones, preparations, the larder."""
+
+    stages: Mapping[str, str]
+    """Folded name -> name as written, of the formula's own and of shared stages."""
+    preparations: Mapping[str, str]
+    larder: Larder
+
+    def meaning(self, name: str) -> Meaning | Question | None:
+        key = fold(name)
+        if key in self.stages:
+            return Meaning(key, self.stages[key], None, key)
+        if key in self.preparations:
+            return Meaning(key, self.preparations[key], None, key)
+        found = self.larder.find(name)
+        if isinstance(found, Ingredient):
+            return Meaning(fold(found.name), name, found, "")
+        return found
+
+    def look_up(self, word: Word, line: Line) -> Meaning | Diagnostic:
+        """The meaning of a word, or the report that says why it has none."""
+        found = self.meaning(word.text)
+        if isinstance(found, Meaning):
+            return found
+        place = line.place(word.start, word.end)
+        if isinstance(found, Question):
+            choices = ", ".join(f"`{c}`" for c in found.choices)
+            why = f": {found.why}" if found.why else ""
+            return error(
+                "ambiguous-ingredient",
+                place,
+                f"`{word.text}` can mean more than one thing{why}",
+                f"write which one: {choices}",
+            )
+        return self.unknown(word, line)
+
+    def unknown(self, word: Word, line: Line) -> Diagnostic:
+        near = self.near(word.text)
+        offer = f"did you mean {' or '.join(f'`{n}`' for n in near)}? if not, add" if near else "add"
+        return error(
+            "unknown-ingredient",
+            line.place(word.start, word.end),
+            f"`{word.text}` is neither a stage of this formula nor in the larder",
+            f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`",
+        )
+
+    def near(self, name: str) -> tuple[str, ...]:
+        own = nearest(fold(name), (*self.stages, *self.preparations))
+        found = self.larder.near(name)
+        return ((own,) if own else ())[:1] + tuple(found[:2])

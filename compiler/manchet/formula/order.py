@@ -1,0 +1,188 @@
+"""What is wanted today, and the batch that makes it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.batching import batch_of, piece_grams
+from manchet.formula.binding import same_noun
+from manchet.formula.model import Batch, Branch, Formula, Makes
+from manchet.formula.reports import error
+from manchet.larder.kitchen import PLAIN, Kitchen
+from manchet.outcome import Outcome
+
+NOTHING = Fraction(0)
+
+
+class Order(NamedTuple):
+    """What is wanted. Nothing said: what the file says. At most one of dough, flour and have."""
+
+    pieces: tuple[tuple[Fraction, str], ...] = ()
+    """How many of which noun; a noun of "" means the only (or the first) thing the formula makes."""
+    piece_grams: Fraction | None = None
+    piece_state: str = "dough"
+    """"dough" or "baked"."""
+    dough: Fraction | None = None
+    """Grams of dough in all, as mixed and finished."""
+    flour: Fraction | None = None
+    """Grams of all flour."""
+    tin: str = ""
+    have: tuple[str, Fraction] | None = None
+    """The ingredient there is least of, and grams of it."""
+
+
+AS_WRITTEN = Order()
+
+
+def sized(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
+    """The batch for an order; None, with the reason, where it cannot be made.
+
+    By pieces, piece weight, dough, flour, tins, or what there is of one ingredient.
+    """
+    makes = _wanted(formula, order)
+    if isinstance(makes, Diagnostic):
+        return Outcome(None, (makes,))
+    flour = _flour(formula, order, makes, kitchen)
+    if isinstance(flour, Diagnostic):
+        return Outcome(None, (flour,))
+    if flour <= 0:
+        return Outcome(None, (_nothing(formula),))
+    whole_order = order.dough is not None or order.flour is not None or order.have is not None
+    if whole_order:
+        makes = _as_many_as_it_gives(formula, makes, flour, kitchen)
+    return Outcome(batch_of(formula, flour, kitchen, makes))
+
+
+def dough_for_makes(formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen = PLAIN) -> Fraction | Diagnostic | None:
+    """Grams of divided dough that pieces take; None where a tin's volume is not known here.
+
+    What a branch adds after dividing is part of its pieces' weight, not of the dough.
+    """
+    dough = NOTHING
+    for line in makes:
+        if line.number is None:
+            dough += line.written or NOTHING
+            continue
+        grams = piece_grams(line, formula, kitchen)
+        if grams is None and line.state == "baked":
+            return error(
+                "no-bake-loss-for-baked-weight", line.place,
+                f"{line.noun or 'pieces'} are given as baked weight, but the head has no bake loss",
+                "add a line such as `bake loss 13%`, or give the weight as dough",
+            )  # fmt: skip
+        if grams is None:
+            return None
+        dough += line.number * grams / (1 + _added(formula, line))
+    return dough
+
+
+def flour_for_makes(formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen = PLAIN) -> Fraction | Diagnostic | None:
+    """Grams of all flour for the pieces a file asks for, its losses made up: divided / (1 - dough loss) / dough share."""
+    dough = dough_for_makes(formula, makes, kitchen)
+    if dough is None or isinstance(dough, Diagnostic):
+        return dough
+    return dough / (1 - formula.dough_loss) / formula.dough_share
+
+
+def branch_for(formula: Formula, noun: str) -> Branch | None:
+    return next((b for b in formula.branches if not b.noun or same_noun(b.noun, noun)), None)
+
+
+def _added(formula: Formula, line: Makes) -> Fraction:
+    branch = branch_for(formula, line.noun)
+    return sum((p.share for p in branch.added), NOTHING) if branch else NOTHING
+
+
+def _wanted(formula: Formula, order: Order) -> tuple[Makes, ...] | Diagnostic:
+    makes = list(formula.makes)
+    for number, noun in order.pieces:
+        at = next((i for i, m in enumerate(makes) if not noun or same_noun(m.noun, noun)), None)
+        if at is None or (not noun and len(makes) > 1):
+            made = ", ".join(m.noun for m in makes if m.noun) or "nothing by the piece"
+            what = f"{formula.name} makes no {noun}" if noun else f"{formula.name} makes more than one thing"
+            return error("unknown-noun", formula.place, what, f"it makes {made}: say which, as in `24 {makes[0].noun}`"
+                         if makes else "say the amount as dough or flour")  # fmt: skip
+        if makes[at].number is None:
+            return error(
+                "unknown-noun", formula.place, f"{formula.name} is not made by the piece",
+                "give a piece weight too, or the amount as dough or flour",
+            ) if order.piece_grams is None else makes  # type: ignore[return-value]  # fmt: skip
+        makes[at] = makes[at]._replace(number=number)
+    if order.tin:
+        makes = [m._replace(tin=order.tin, state="tin", grams=None, written=None) for m in makes[:1]] + makes[1:]
+    if order.piece_grams is not None and makes:
+        grams = order.piece_grams if order.piece_state == "dough" else None
+        makes[0] = makes[0]._replace(
+            number=makes[0].number or Fraction(1), grams=grams, state=order.piece_state, written=order.piece_grams
+        )
+    return tuple(makes)
+
+
+def _flour(formula: Formula, order: Order, makes: tuple[Makes, ...], kitchen: Kitchen) -> Fraction | Diagnostic:
+    if order.flour is not None:
+        return order.flour
+    if order.dough is not None:
+        return order.dough / formula.dough_share
+    if order.have is not None:
+        return _least(formula, *order.have)
+    if makes == formula.makes and formula.written_flour is not None:
+        return formula.written_flour
+    flour = flour_for_makes(formula, makes, kitchen)
+    if isinstance(flour, Diagnostic):
+        return flour
+    if flour is None:
+        tin = next(m.tin for m in makes if m.state == "tin")
+        return unknown_tin(formula, tin, makes[0], kitchen)
+    return flour
+
+
+def unknown_tin(formula: Formula, tin: str, makes: Makes, kitchen: Kitchen) -> Diagnostic:
+    """The report for a tin that no kitchen has, or whose volume it does not say."""
+    there = [v.name for v in kitchen.vessels if v.word == "tin"]
+    near = nearest(fold(tin), [fold(t) for t in there])
+    known = any(fold(t) == fold(tin) for t in there)
+    what = f"the kitchen does not say what a {tin} holds" if known else f"no tin is called {tin}"
+    help = f"did you mean `{near}`? " if near and not known else ""
+    return error(
+        "unknown-tin", makes.place, what,
+        f"{help}write in the kitchen `tin {tin}` and below it `volume 1900 ml` (weigh the water it holds)",
+    )  # fmt: skip
+
+
+def _least(formula: Formula, name: str, grams: Fraction) -> Fraction | Diagnostic:
+    wanted = fold(name)
+    lines = [
+        line
+        for line in formula.overall
+        if fold(line.name) == wanted or (line.ingredient is not None and fold(line.ingredient.name) == wanted)
+    ]
+    share = sum((line.share for line in lines), NOTHING)
+    if not share:
+        near = nearest(wanted, [fold(line.name) for line in formula.overall])
+        return error(
+            "unknown-ingredient", formula.place, f"{formula.name} has no {name}",
+            f"did you mean {near}?" if near else "name one of its ingredients",
+        )  # fmt: skip
+    return grams / share
+
+
+def _as_many_as_it_gives(
+    formula: Formula, makes: tuple[Makes, ...], flour: Fraction, kitchen: Kitchen
+) -> tuple[Makes, ...]:
+    """How many whole pieces a given dough makes: of one sort as many as it gives, of several in the file's proportion."""
+    dough = flour * formula.dough_share * (1 - formula.dough_loss)
+    written = dough_for_makes(formula, makes, kitchen)
+    if not isinstance(written, Fraction) or not written:
+        return makes
+    return tuple(
+        m if m.number is None else m._replace(number=Fraction((m.number * dough / written).__floor__())) for m in makes
+    )
+
+
+def _nothing(formula: Formula) -> Diagnostic:
+    return error("no-weight", formula.place, f"{formula.name} cannot be made of nothing", "ask for more than 0")
+
+

@@ -1,0 +1,421 @@
+"""The first way of writing: `overall` in per cent, and stages that take their share of it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.formula.cultures import booking_of, is_culture, leaves
+from manchet.formula.draft import Draft, Item
+from manchet.formula.model import Booking, OverallLine
+from manchet.formula.naming import Meaning
+from manchet.formula.percents import percent
+from manchet.formula.portions import Filled, filled
+from manchet.formula.reports import error, note
+from manchet.formula.shares import (
+    NOTHING,
+    ONE,
+    Drafts,
+    Shares,
+    cultures_returned,
+    is_flour,
+    overruled_by,
+    says,
+    stage_of,
+)
+
+
+class _Apart(NamedTuple):
+    item: Item
+    share: Fraction
+
+
+def overall_way(
+    overall: tuple[Item, ...], whole: bool, drafts: Drafts, place: Place
+) -> tuple[Shares, list[Diagnostic]]:
+    """Resolve a formula written with `overall`. Shares are grams per gram of all flour (overall's flours are 1).
+
+    `whole` says that every line of overall could be read; without that its sums are not judged.
+    """
+    return _Way(overall, whole, drafts, place).resolve()
+
+
+class _Way:
+    def __init__(self, overall: tuple[Item, ...], whole: bool, drafts: Drafts, place: Place) -> None:
+        self.lines = {item.meaning.key: item for item in overall}
+        self.whole = whole and all(d.whole for d in drafts.stages.values())
+        self.overall_whole = whole
+        self.drafts = drafts
+        self.place = place
+        self.overruled = overruled_by(overall)
+        self.reports: list[Diagnostic] = []
+        self.shares: dict[str, list[Fraction | None]] = {}
+        self.used: dict[str, list[tuple[Fraction, str, Place]]] = {}
+        self.apart: list[_Apart] = []
+        self.bookings: dict[tuple[str, int], Booking] = {}
+        self.filled: dict[str, Filled] = {}
+
+    def resolve(self) -> tuple[Shares, list[Diagnostic]]:
+        self._judge_flours()
+        for key, draft in self.drafts.stages.items():
+            self.shares[key] = [self._explicit(item, draft) for item in draft.items]
+        for key, draft in self.drafts.stages.items():
+            self._soaked(key, draft)
+            self._judge_stage_flours(key, draft)
+        for draft in self.drafts.stages.values():
+            self._book(draft)
+        self._take_left()
+        stages = {key: self._everything_else(draft) for key, draft in self.drafts.stages.items()}
+        for key, draft in stages.items():
+            self._fill(key, draft)
+        self._judge_uses(stages)
+        if self.whole:
+            self._close()
+        lines = tuple(self._overall_line(item) for item in self.lines.values()) + self._apart_lines()
+        made = tuple(stage_of(stages[key], self.filled[key], ONE, ONE) for key in stages)
+        return Shares(lines, made, ONE, not says(self.reports)), self.reports
+
+    # ---- what is written -------------------------------------------------------------------------
+
+    def _judge_flours(self) -> None:
+        flours = [i for i in self.lines.values() if is_flour(i, self.overruled)]
+        total = sum((i.figure for i in flours), NOTHING)
+        if total == 1 or not self.overall_whole:
+            return
+        listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours) or "no line counts as flour"
+        doubtful = [i.meaning.name for i in self.lines.values() if not is_flour(i, self.overruled) and _milled(i)]
+        help = "change one of them so that they add up to 100 %"
+        if doubtful:
+            help += f"; or say `{doubtful[0]} …, counted as flour`"
+        self.reports.append(
+            error("flours-not-100", self.place, f"the flours of overall come to {percent(total)}: {listed}", help)
+        )
+
+    def _explicit(self, item: Item, draft: Draft) -> Fraction | None:
+        """The share of an item that says itself how much it is; None for one that follows from the others."""
+        key = item.meaning.key
+        if item.how == "all":
+            if item.meaning.stage:
+                return None
+            return self._all_of(item, key)
+        if item.how in ("left", "else") or item.basis == "what is soaked":
+            return None
+        if item.how == "grams":
+            self._weight_among_percents(item)
+            return NOTHING
+        if item.meaning.stage in self.drafts.stages:
+            self._share_and_ask(item)
+            return None
+        if item.basis == "all flour" or draft.share is None:
+            return item.figure
+        return item.figure * draft.share
+
+    def _all_of(self, item: Item, key: str) -> Fraction:
+        line = self.lines.get(key)
+        if line is None:
+            if self.overall_whole:
+                self.reports.append(
+                    error(
+                        "not-in-overall", item.place, f"overall has no {item.meaning.name}, so there is none to take",
+                        f"add `{item.meaning.name} …%` to overall, or leave this line out",
+                    )
+                )  # fmt: skip
+            return NOTHING
+        return line.figure
+
+    def _weight_among_percents(self, item: Item) -> None:
+        self.reports.append(
+            error(
+                "percent-and-weight-mixed", item.place,
+                f"{item.meaning.name} is given as a weight in a formula written in per cent",
+                "write it in per cent, or write the whole formula by weight, without `overall`",
+            )
+        )  # fmt: skip
+
+    def _share_and_ask(self, item: Item) -> None:
+        name = item.meaning.name
+        self.reports.append(
+            error(
+                "share-and-ask", item.place, f"how much {name} there is follows from its own lines, not from here",
+                f"write `{name}` alone: the bread gets all of it",
+            )
+        )  # fmt: skip
+
+    def _soaked(self, key: str, draft: Draft) -> None:
+        shares = self.shares[key]
+        soaked = [i for i, item in enumerate(draft.items) if item.basis == "what is soaked" and item.how == "percent"]
+        if not soaked:
+            return
+        base = sum((s for s in shares if s is not None), NOTHING)
+        for i in soaked:
+            shares[i] = base * draft.items[i].figure
+
+    def _judge_stage_flours(self, key: str, draft: Draft) -> None:
+        flours = [
+            (item, share)
+            for item, share in zip(draft.items, self.shares[key], strict=True)
+            if is_flour(item, self.overruled) and share is not None
+        ]
+        if draft.word == "dough" or not draft.whole:
+            return
+        total = sum((share for _, share in flours), NOTHING)
+        if draft.share is None:
+            if flours:
+                self.reports.append(
+                    error(
+                        "share-missing", draft.place,
+                        f"{draft.name} weighs flour ({flours[0][0].meaning.name}) but does not say how much of it",
+                        f"write `{_heading(draft)} with {percent(total)} of all flour`, and its flours as 100 %",
+                    )
+                )  # fmt: skip
+            return
+        if total != draft.share:
+            of_stage = total / draft.share if draft.share else NOTHING
+            listed = " + ".join(
+                f"{i.meaning.name} {percent(s / draft.share)}" for i, s in flours if draft.share
+            )
+            self.reports.append(
+                error(
+                    "stage-flours-not-100", draft.place,
+                    f"the flours weighed into {draft.name} come to {percent(of_stage)} of its flour"
+                    f": {listed or 'it weighs none'}",
+                    "its own flours are 100 %; a culture stands on top and is not counted here",
+                )
+            )  # fmt: skip
+
+    # ---- what follows ----------------------------------------------------------------------------
+
+    def _book(self, draft: Draft) -> None:
+        """Enter what a stage takes against the lines of overall."""
+        for at, (item, share) in enumerate(zip(draft.items, self.shares[draft.key], strict=True)):
+            booking = booking_of(item, draft.key, self.drafts.returned)
+            self.bookings[draft.key, at] = booking
+            if share is None or item.meaning.stage in self.drafts.stages:
+                continue
+            key = item.meaning.key
+            if key in self.lines:
+                if booking is Booking.COUNTED:
+                    self.bookings[draft.key, at] = Booking.NONE  # overall lists the culture itself
+                self._use(key, share, draft, item)
+            elif booking is Booking.RETURNED:
+                continue
+            elif booking is Booking.APART:
+                self.apart.append(_Apart(item, share))
+            elif booking is Booking.COUNTED:
+                self._book_culture(draft, at, item, share)
+            elif self.overall_whole:
+                self.reports.append(
+                    error(
+                        "not-in-overall", item.place,
+                        f"{draft.name} weighs {item.meaning.name}, but overall has none",
+                        f"add `{item.meaning.name} {percent(share)}` to overall: it holds all that is weighed",
+                    )
+                )  # fmt: skip
+
+    def _use(self, key: str, share: Fraction, draft: Draft, item: Item) -> None:
+        self.used.setdefault(key, []).append((share, draft.name, item.place))
+
+    def _book_culture(self, draft: Draft, at: int, item: Item, share: Fraction) -> None:
+        """Split a culture into its flour and water; apart, with a note, where overall lacks one of them."""
+        assert item.meaning.ingredient is not None
+        parts = []
+        counted_as = self._counted_as(item)
+        for leaf in leaves(item.meaning.ingredient, self.drafts.larder):
+            key = leaf.key
+            if counted_as and leaf.ingredient.counts_as_flour:
+                key = counted_as
+            if key not in self.lines:
+                self._culture_apart(draft, at, item, share, leaf.ingredient.name)
+                return
+            parts.append((key, share * leaf.share))
+        if not parts:
+            self._culture_apart(draft, at, item, share, "")
+            return
+        for key, part in parts:
+            self._use(key, part, draft, item)
+
+    def _counted_as(self, item: Item) -> str:
+        if not item.counted_as:
+            return ""
+        found = self.drafts.larder.find(item.counted_as)
+        key = _key(found, item.counted_as)
+        if key not in self.lines and self.overall_whole:
+            self.reports.append(
+                error(
+                    "not-in-overall", item.place, f"counted as {item.counted_as}, but overall has none",
+                    "name a flour that stands in overall",
+                )
+            )  # fmt: skip
+        return key
+
+    def _culture_apart(self, draft: Draft, at: int, item: Item, share: Fraction, missing: str) -> None:
+        self.bookings[draft.key, at] = Booking.APART
+        self.apart.append(_Apart(item, share))
+        name = item.meaning.name
+        if missing and self.overall_whole and not item.counted_as:
+            flours = [i.meaning.name for i in self.lines.values() if is_flour(i, self.overruled)]
+            self.reports.append(
+                note(
+                    "culture-flour-not-in-overall", item.place,
+                    f"{name} brings {missing}, which overall does not list: it is booked on a line of its own",
+                    f"say which is meant: `{name} …, counted as {flours[0] if flours else 'white flour'}`, "
+                    f"or `{name} …, counted apart`",
+                )
+            )  # fmt: skip
+
+    def _left_of(self, key: str) -> Fraction:
+        return self.lines[key].figure - sum((share for share, _, _ in self.used.get(key, ())), NOTHING)
+
+    def _take_left(self) -> None:
+        for draft in self.drafts.stages.values():
+            for at, item in enumerate(draft.items):
+                if item.how != "left":
+                    continue
+                key = item.meaning.key
+                share = self._all_of(item, key) and self._left_of(key)
+                self.shares[draft.key][at] = share
+                if key in self.lines:
+                    self._use(key, share, draft, item)
+
+    def _everything_else(self, draft: Draft) -> Draft:
+        """The draft with `everything else` written out line by line, in overall's order."""
+        items: list[Item] = []
+        shares: list[Fraction | None] = []
+        bookings: list[Booking] = []
+        for at, (item, share) in enumerate(zip(draft.items, self.shares[draft.key], strict=True)):
+            if item.how != "else":
+                items.append(item)
+                shares.append(share)
+                bookings.append(self.bookings[draft.key, at])
+                continue
+            for key, line in self.lines.items():
+                left = self._left_of(key)
+                if left > 0:
+                    items.append(
+                        line._replace(
+                            how="percent", figure=left, basis="all flour", place=item.place, celsius=item.celsius
+                        )
+                    )
+                    shares.append(left)
+                    bookings.append(Booking.NONE)
+                    self._use(key, left, draft, items[-1])
+        self.shares[draft.key] = shares
+        self.bookings |= {(draft.key, at): b for at, b in enumerate(bookings)}
+        return draft._replace(items=tuple(items))
+
+    def _fill(self, key: str, draft: Draft) -> None:
+        shares = tuple(
+            self.filled[item.meaning.stage].account.out
+            if share is None and item.meaning.stage in self.filled
+            else share or NOTHING
+            for item, share in zip(draft.items, self.shares[key], strict=True)
+        )
+        bookings = {id(item): self.bookings[key, at] for at, item in enumerate(draft.items)}
+        base = draft.share if draft.share is not None else ONE
+
+        def fill(returned: dict[str, Fraction], reports: list[Diagnostic]) -> Filled:
+            return filled(
+                draft, draft.items, shares, base, lambda i: is_flour(i, self.overruled),
+                lambda i: bookings[id(i)], returned, reports,
+            )  # fmt: skip
+
+        self.filled[key] = fill({}, self.reports)
+        back = {
+            goes.key: cultures_returned(key, self.drafts, self.filled, goes.key)
+            for step in draft.steps
+            if step.verb == "return"
+            for goes in step.goes
+        }
+        if back:
+            self.filled[key] = fill(back, [])
+
+    # ---- what must hold --------------------------------------------------------------------------
+
+    def _judge_uses(self, stages: dict[str, Draft]) -> None:
+        users: dict[str, list[tuple[str, Place]]] = {}
+        for draft in stages.values():
+            for item in draft.items:
+                if item.meaning.stage in stages:
+                    users.setdefault(item.meaning.stage, []).append((draft.name, item.place))
+        for key, draft in stages.items():
+            by = users.get(key, [])
+            if not by and draft.word != "dough" and self.whole:
+                self.reports.append(never_used(draft))
+            elif len(by) > 1:
+                self.reports.append(used_twice(draft, by))
+
+    def _close(self) -> None:
+        for key, item in self.lines.items():
+            left = self._left_of(key)
+            name = item.meaning.name
+            takes = self.used.get(key, [])
+            sums = " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
+            if left < 0:
+                place = takes[-1][2]
+                self.reports.append(
+                    error(
+                        "takes-more-than-there-is", place,
+                        f"the stages take {percent(item.figure - left)} {name}, overall has {percent(item.figure)}: {sums}",
+                        f"raise {name} in overall to {percent(item.figure - left)}, or take less",
+                        (item.place, "overall says this"),
+                    )
+                )  # fmt: skip
+            elif left > 0:
+                rest = f"{percent(left)} of it goes nowhere ({sums})" if sums else "goes into no stage"
+                self.reports.append(
+                    error(
+                        "never-used", item.place, f"{name} {percent(item.figure)} stands in overall, but {rest}",
+                        f"use it: `{name}` in a stage, or `everything else` in the dough",
+                    )
+                )  # fmt: skip
+
+    # ---- overall as it is printed ----------------------------------------------------------------
+
+    def _overall_line(self, item: Item) -> OverallLine:
+        meaning = item.meaning
+        flour = is_flour(item, self.overruled)
+        return OverallLine(meaning.name, meaning.ingredient, meaning.stage, item.figure, flour, False, item.place)
+
+    def _apart_lines(self) -> tuple[OverallLine, ...]:
+        sums: dict[str, OverallLine] = {}
+        for item, share in self.apart:
+            meaning: Meaning = item.meaning
+            there = sums.get(meaning.key)
+            total = share + (there.share if there else NOTHING)
+            sums[meaning.key] = OverallLine(
+                meaning.name, meaning.ingredient, meaning.stage, total, False, is_culture(item), item.place
+            )
+        return tuple(sums.values())
+
+
+def _milled(item: Item) -> bool:
+    """Whether a line that was not taken as flour might have been meant as one."""
+    ingredient = item.meaning.ingredient
+    return ingredient is not None and (ingredient.class_ == "grain" or item.flour is False)
+
+
+def _heading(draft: Draft) -> str:
+    return draft.word if draft.word == draft.name else f"{draft.word} {draft.name}"
+
+
+def _key(found: object, name: str) -> str:
+    from manchet.diagnostics.suggest import fold
+    from manchet.larder.ingredient import Ingredient
+
+    return fold(found.name if isinstance(found, Ingredient) else name)
+
+
+def never_used(draft: Draft) -> Diagnostic:
+    return error(
+        "never-used", draft.place, f"{draft.name} is made and never used",
+        f"write `{draft.name}` in the dough, or `keep what is left as …` in {draft.name}",
+    )  # fmt: skip
+
+
+def used_twice(draft: Draft, by: list[tuple[str, Place]]) -> Diagnostic:
+    first, again = by[0], by[1]
+    return error(
+        "used-twice", again[1], f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again",
+        "leave one of the two lines out", (first[1], "the first takes all of it"),
+    )  # fmt: skip

@@ -1,0 +1,161 @@
+"""From items with known shares to the portions of a stage: what is held back, and what its steps add."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.formula.draft import Draft, Hold, Item
+from manchet.formula.model import Booking, Goes, Portion, Step
+from manchet.formula.reports import error
+from manchet.formula.vessel import Contents, contents, held_by_name, start_share
+
+NOTHING = Fraction(0)
+
+
+class Filled(NamedTuple):
+    """A stage with its shares: the portions, the steps with what they move, and the account of the vessel."""
+
+    portions: tuple[Portion, ...]
+    steps: tuple[Step, ...]
+    account: Contents
+
+
+def filled(
+    draft: Draft,
+    items: tuple[Item, ...],
+    shares: tuple[Fraction, ...],
+    base: Fraction,
+    flour: Callable[[Item], bool],
+    booking: Callable[[Item], Booking],
+    returned: Mapping[str, Fraction],
+    reports: list[Diagnostic],
+) -> Filled:
+    """Portions of a stage. `base` is what 100 % means in it; `returned` what goes back to the pot, by culture."""
+    whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
+    portions = _hold_back(whole, draft, base, reports)
+    steps = tuple(_sized(step, base) for step in draft.steps)
+    _check_adds(portions, steps, draft, reports)
+    account = contents(start_share(portions), held_by_name(portions), steps, dict(returned))
+    return Filled(tuple(portions), steps, account)
+
+
+def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: bool, booking: Booking) -> Portion:
+    if item.how == "grams":
+        percent, basis = None, ""
+    elif item.basis == "what is soaked":
+        percent, basis = item.figure * 100, item.basis
+    elif item.basis == "all flour" or draft.share is None:
+        percent, basis = share * 100, "all flour"
+    else:
+        percent, basis = (share / base * 100 if base else NOTHING), "stage flour"
+    name = item.meaning.name
+    return Portion(
+        name, item.meaning.key, item.meaning.ingredient, item.meaning.stage, share, percent, basis, item.celsius,
+        booking, item.counted_as, flour, item.to_taste, item.held, item.place,
+    )  # fmt: skip
+
+
+def _hold_back(portions: list[Portion], draft: Draft, base: Fraction, reports: list[Diagnostic]) -> list[Portion]:
+    for hold in draft.holds:
+        at = next((i for i, p in enumerate(portions) if p.key == hold.meaning.key and not p.held), None)
+        if at is None:
+            reports.append(
+                error(
+                    "held-back-but-not-weighed", hold.place,
+                    f"{hold.meaning.name} is held back, but {draft.name} weighs none",
+                    f"weigh {hold.meaning.name} above, or leave it off the `hold back` line",
+                )
+            )  # fmt: skip
+            continue
+        portions[at : at + 1] = _split(portions[at], _held_share(hold, base), hold, reports)
+    return portions
+
+
+def _held_share(hold: Hold, base: Fraction) -> Fraction | None:
+    if hold.figure is None:
+        return None
+    return hold.figure * base if hold.unit == "percent" else hold.figure
+
+
+def _split(portion: Portion, held: Fraction | None, hold: Hold, reports: list[Diagnostic]) -> list[Portion]:
+    if held is None or held == portion.share:
+        return [portion._replace(held=True)]
+    if held > portion.share:
+        reports.append(
+            error(
+                "more-held-back-than-weighed", hold.place,
+                f"more {portion.name} is held back than this stage weighs",
+                f"hold back less, or write `hold back {portion.name}` for all of it",
+            )
+        )  # fmt: skip
+        return [portion._replace(held=True)]
+    stay = portion.share - held
+    percent = portion.percent
+    part = None if percent is None else percent * stay / portion.share
+    late = None if percent is None or part is None else percent - part
+    return [portion._replace(share=stay, percent=part), portion._replace(share=held, percent=late, held=True)]
+
+
+def _sized(step: Step, base: Fraction) -> Step:
+    """`add water 3%` in shares of what 100 % means here. Weights are shares already."""
+    if not any(goes.share is not None and goes.per_base for goes in step.goes):
+        return step
+    return step._replace(
+        goes=tuple(
+            g._replace(share=g.share * base, per_base=False) if g.share is not None and g.per_base else g
+            for g in step.goes
+        )
+    )
+
+
+def _check_adds(
+    portions: list[Portion], steps: tuple[Step, ...], draft: Draft, reports: list[Diagnostic]
+) -> None:
+    waiting = held_by_name(portions)
+    emptied: set[str] = set()
+    for step in steps:
+        if step.verb not in ("add", "lock in"):
+            continue
+        for goes in step.goes:
+            if goes.of_dough is not None or goes.beyond:
+                continue
+            if goes.key not in waiting:
+                reports.append(_nothing_held(goes, step.place, draft, goes.key in emptied))
+                continue
+            left = waiting[goes.key] - (waiting[goes.key] if goes.share is None else goes.share)
+            if left < 0:
+                reports.append(
+                    error(
+                        "more-added-than-held", step.place, f"more {goes.name} is added than is held back",
+                        f"write `add {goes.name}` for all that is left of it",
+                    )
+                )  # fmt: skip
+            if left <= 0:
+                del waiting[goes.key]
+                emptied.add(goes.key)
+            else:
+                waiting[goes.key] = left
+    for key in waiting:
+        held = next(p for p in portions if p.held and p.key == key)
+        where = next((h.place for h in draft.holds if h.meaning.key == key), held.place)
+        reports.append(
+            error(
+                "held-back-never-added", where, f"{held.name} is held back and never added",
+                f"write `add {held.name}` at the step where it goes in",
+            )
+        )  # fmt: skip
+
+
+def _nothing_held(goes: Goes, place: Place, draft: Draft, emptied: bool) -> Diagnostic:
+    if emptied:
+        return error(
+            "added-twice", place, f"{goes.name} is added here again, but all of it is in already",
+            f"leave this one out, or say how much goes in at each: `add {goes.name} 3%`",
+        )  # fmt: skip
+    return error(
+        "add-of-nothing-held", place, f"{goes.name} is added, but was neither weighed and held back nor made as a stage",
+        f"weigh {goes.name} among the materials of {draft.name} and write `hold back {goes.name}`",
+    )  # fmt: skip

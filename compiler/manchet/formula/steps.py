@@ -1,0 +1,170 @@
+"""Steps as the model holds them: one value for a verb, its clauses and the clause lines under it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import Any
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.formula import measures
+from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Work
+from manchet.formula.naming import Meaning, Names
+from manchet.formula.reports import error
+from manchet.quantities.units import UNITS
+from manchet.source.text import Line
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry
+
+MACHINE = frozenset({"mix", "blend"})
+WAITING = frozenset(
+    {"rest", "ripen", "ferment", "prove", "retard", "chill", "freeze", "thaw", "soak", "cool", "bake", "roast"}
+)
+LOOKED_AFTER = frozenset({"boil", "simmer"})
+"""Waiting for the clock, but not to be left alone."""
+
+
+def work_of(verb: str, manner: Iterable[str]) -> Work:
+    """Who works: a verb of the vocabulary, unless the line says `by hand`, `hands-on` or `waiting`."""
+    said = set(manner)
+    if "waiting" in said:
+        return Work.WAITING
+    if "hands-on" in said or "by hand" in said:
+        return Work.HANDS
+    if verb in MACHINE:
+        return Work.MACHINE
+    return Work.WAITING if verb in WAITING or verb in LOOKED_AFTER else Work.HANDS
+
+
+def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:
+    """The clauses of a step: on its own line, then on the lines one step deeper."""
+    own = entry.node.clauses if isinstance(entry.node, nodes.Step | nodes.ClauseLine) else ()
+    found = [(entry.line, clause) for clause in own]
+    for child in entry.children:
+        if isinstance(child.node, nodes.ClauseLine):
+            found += clauses_of(child)
+    return found
+
+
+def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], made_good: bool = False) -> Step:
+    """The step an entry describes; `verb` is canonical. A clause said twice is reported once, the first holds.
+
+    `made_good`: the stage is topped up later, so a loss may be a range.
+    """
+    clauses = clauses_of(entry)
+    said: dict[str, Any] = {}
+    manner: list[str] = []
+    heats: list[Heat] = []
+    reaches: list[Reach] = []
+    folds: list[Folds] = []
+    notes: list[str] = []
+    pictures: list[str] = []
+
+    def once(key: str, value: object, line: Line, what: str) -> None:
+        if key in said:
+            reports.append(
+                error("clause-twice", line.place(), f"this step has {what} twice", "keep one of the two")
+            )
+        else:
+            said[key] = value
+
+    for line, clause in clauses:
+        match clause:
+            case nodes.Time(amount, per):
+                once("time", measures.seconds(amount), line, "a time")
+                said.setdefault("per", per)
+            case nodes.Turns(amount):
+                once("turns", measures.plain(amount), line, "turns")
+            case nodes.At(amount, where):
+                heats.append(Heat(measures.celsius(amount), where))
+            case nodes.Ramp(way, amount):
+                once("ramp", (way, measures.celsius(amount)), line, "a falling or rising temperature")
+            case nodes.To(what, amount):
+                turn = measures.millimetres if what in ("length", "below rim") else measures.celsius
+                reaches.append(Reach(what, turn(amount)))
+            case nodes.MayWait(time, at):
+                once("may_wait", Wait(measures.seconds(time), measures.celsius(at) if at else None), line, "`may wait`")
+            case nodes.Prose("note", text):
+                notes.append(text.text)
+            case nodes.Prose("picture", text):
+                pictures.append(text.text)
+            case nodes.Prose(what, text):
+                field = {"if late": "if_late", "do": "how"}.get(what, what)
+                once(field, text.text, line, f"`{what}`")
+            case nodes.Where(preposition, place):
+                once("where", (preposition, place.text), line, "a place")
+            case nodes.As(name):
+                once("shape", name.text, line, "a shape")
+            case nodes.Manner(word, number):
+                manner.append(word)
+                if number is not None:
+                    said["speed"] = number
+            case nodes.Steam(amount):
+                said["steam"] = True
+                if amount is not None:
+                    unit = UNITS[amount.unit]
+                    figure = (amount.low or Fraction(0)) * unit.factor
+                    said["steam_seconds" if unit.dimension == "time" else "steam_millilitres"] = figure
+            case nodes.Vent(opened, after):
+                once("vent", opened, line, "`vent`")
+                said["vent_after"] = measures.seconds(after).likely if after else None
+            case nodes.Lid(on):
+                once("lid", on, line, "`lid`")
+            case nodes.TurnAfter(time):
+                once("turn_after", measures.seconds(time).likely, line, "`turn after`")
+            case nodes.Within(work, number, every, after):
+                apart = measures.seconds(every or after).likely if every or after else Fraction(0)
+                folds.append(Folds(work, number, apart, every is not None))
+            case nodes.AtATime(number):
+                once("at_a_time", number, line, "`at a time`")
+            case nodes.Loses(amount):
+                once("loses", _loss(amount, line, made_good, reports), line, "`loses`")
+            case nodes.Applied():
+                applied = _applied(clause, line, names, reports)
+                if applied is not None:
+                    once("applied", applied, line, "a weight")
+    said.setdefault("shape", next((m for m in manner if verb == "shape" and m in SHAPES), ""))
+    return Step(
+        verb=verb,
+        work=work_of(verb, manner),
+        place=entry.line.place(),
+        manner=tuple(manner),
+        heats=tuple(heats),
+        reaches=tuple(reaches),
+        folds=tuple(folds),
+        notes=tuple(notes),
+        pictures=tuple(pictures),
+        optional="optional" in manner,
+        **said,
+    )
+
+
+SHAPES = ("round", "long", "oval", "flat")
+
+
+def _loss(amount: nodes.Amount, line: Line, made_good: bool, reports: list[Diagnostic]) -> Fraction:
+    place = line.place(amount.start, amount.end)
+    loss = measures.plain(amount).likely
+    if amount.low != amount.high and not made_good:
+        reports.append(
+            error(
+                "loses-range", place, "a loss cannot be a range: the balance would not close",
+                "choose one figure, or say `top up with water` below and give one figure here",
+            )
+        )  # fmt: skip
+    if not 0 <= loss < 100:
+        reports.append(error("loss-of-everything", place, f"losing {loss} % leaves nothing", "give less than 100 %"))
+        return Fraction(0)
+    return loss / 100
+
+
+def _applied(clause: nodes.Applied, line: Line, names: Names, reports: list[Diagnostic]) -> Applied | None:
+    meaning = names.look_up(clause.name, line)
+    if isinstance(meaning, Diagnostic):
+        reports.append(meaning)
+        return None
+    if clause.amount is None:
+        return None  # the parser has said that the weight is missing
+    grams = (clause.amount.low or Fraction(0)) * UNITS[clause.amount.unit].factor
+    assert isinstance(meaning, Meaning)
+    return Applied(meaning.name, meaning.ingredient, meaning.stage, grams, clause.per == "each", clause.onto)

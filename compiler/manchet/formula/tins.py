@@ -1,0 +1,59 @@
+"""How much dough a tin takes, by its volume and the kind of bread."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Formula
+from manchet.larder.kitchen import Kitchen, Vessel
+from manchet.quantities.printing import decimal
+
+WHITE, HALF, WHOLE, RYE, LIDDED = (
+    Fraction(178, 100),
+    Fraction(171, 100),
+    Fraction(166, 100),
+    Fraction(140, 100),
+    Fraction(318, 100),
+)
+"""Millilitres of tin for a gram of dough.
+
+White, half-and-half and wholemeal: the published divisors 1.78, 1.71 and 1.66 (Risen Flour, "Calculating loaf tin
+capacity": 1500 ml takes 842 g, 1800 ml 1011 g). Lidded: the middle of 5 to 6 cubic inches an ounce, 5.5 in3/oz being
+3.18 ml/g (toolntricks.com, 13 x 4 x 4 inch tin). Rye: common practice, no source."""
+
+
+class TinDough(NamedTuple):
+    """Grams of dough for one tin, and why."""
+
+    grams: Fraction
+    vessel: Vessel
+    divisor: Fraction
+    rule: str
+
+
+def tin_called(name: str, kitchen: Kitchen) -> Vessel | None:
+    wanted = fold(name)
+    return next((v for v in kitchen.vessels if v.word in ("tin", "pot") and fold(v.name) == wanted), None)
+
+
+def dough_for_tin(name: str, formula: Formula, kitchen: Kitchen) -> TinDough | None:
+    """What one tin of the kitchen takes of this formula's dough; None for a tin the kitchen does not know."""
+    vessel = tin_called(name, kitchen)
+    if vessel is None or vessel.millilitres is None:
+        return None
+    divisor, kind = _divisor(formula)
+    rule = f"volume of the tin / {decimal(divisor)} ml per gram, for {kind}"
+    return TinDough(vessel.millilitres / divisor, vessel, divisor, rule)
+
+
+def _divisor(formula: Formula) -> tuple[Fraction, str]:
+    if any(step.lid for stage in formula.stages for step in stage.steps if step.verb == "bake"):
+        return LIDDED, "a lidded tin"
+    if formula.kind in ("rye tin loaf", "rye hearth loaf"):
+        return RYE, "rye"
+    whole = sum((line.share for line in formula.overall if line.is_flour and "whole" in fold(line.name)), Fraction(0))
+    if whole > Fraction(3, 4):
+        return WHOLE, "wholemeal"
+    return (HALF, "half-and-half") if whole >= Fraction(1, 4) else (WHITE, "white bread")

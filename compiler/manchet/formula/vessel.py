@@ -1,0 +1,85 @@
+"""What is in the bowl, pot or tub, step by step: what goes in, what boils off, what is made good.
+
+The same arithmetic serves shares (per gram of all flour) and grams.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.formula.model import Portion, Step
+
+NOTHING = Fraction(0)
+
+
+class Contents(NamedTuple):
+    """A stage's material account. into = out + lost - topped_up + returned, exactly."""
+
+    into: Fraction
+    lost: Fraction
+    topped_up: Fraction
+    returned: Fraction
+    out: Fraction
+
+
+def contents(
+    start: Fraction, held: dict[str, Fraction], steps: Iterable[Step], returned: dict[str, Fraction]
+) -> Contents:
+    """Follow one vessel through its steps.
+
+    `start` is what is weighed in before the first step; `held` what waits beside it, by folded name;
+    `returned` how much of a culture came in, by folded name. A loss is a share of what is in the vessel then;
+    losses chain. Topping up makes good the weight that has gone in so far. Dividing ends the account: what
+    happens to pieces is no longer one vessel.
+    """
+    inside = into = start
+    lost = topped_up = gone_back = NOTHING
+    waiting = dict(held)
+    for step in steps:
+        if step.verb == "divide":
+            break
+        if step.verb in ("add", "lock in"):
+            for goes in step.goes:
+                if goes.beyond:
+                    continue  # by feel, outside the balance
+                arriving = _arriving(waiting, goes.key, goes.share)
+                inside += arriving
+                into += arriving
+        elif step.verb == "top up":
+            short = into - gone_back - inside
+            topped_up += short
+            inside += short
+        elif step.verb == "return":
+            for goes in step.goes:
+                back = returned.get(goes.key, NOTHING)
+                gone_back += back
+                inside -= back
+        if step.loses is not None:
+            loss = inside * step.loses
+            lost += loss
+            inside -= loss
+    late = sum(waiting.values(), NOTHING)
+    return Contents(into + late, lost, topped_up, gone_back, inside + late)
+
+
+def _arriving(waiting: dict[str, Fraction], key: str, share: Fraction | None) -> Fraction:
+    there = waiting.get(key, NOTHING)
+    part = there if share is None else min(share, there)
+    waiting[key] = there - part
+    return part
+
+
+def held_by_name(portions: Iterable[Portion]) -> dict[str, Fraction]:
+    """Shares that are held back, by the folded name they are added under."""
+    held: dict[str, Fraction] = {}
+    for portion in portions:
+        if portion.held:
+            held[portion.key] = held.get(portion.key, NOTHING) + portion.share
+    return held
+
+
+def start_share(portions: Iterable[Portion]) -> Fraction:
+    """The share that is weighed in before the first step."""
+    return sum((p.share for p in portions if not p.held), NOTHING)
