@@ -5,9 +5,10 @@ lark turns the grammar into tables; it is imported only for that. `python -m man
 
 from __future__ import annotations
 
-import hashlib
-from importlib.resources import files
+import os
 from typing import Any, NamedTuple
+
+import manchet.grammar
 
 ACCEPT = 0
 
@@ -34,19 +35,24 @@ class Tables(NamedTuple):
 
 
 def grammar_text() -> str:
-    return files("manchet.grammar").joinpath("manchet.lark").read_text("utf-8")
+    """The text of `grammar/manchet.lark` as it is installed (importlib.resources would cost 4 ms of every start)."""
+    loader: Any = manchet.grammar.__loader__
+    text: str = loader.get_data(_beside("manchet.lark")).decode()
+    return text
 
 
-def digest_of(grammar: str) -> str:
-    return hashlib.sha256(grammar.encode()).hexdigest()
+def _beside(name: str) -> str:
+    return os.path.join(os.path.dirname(str(manchet.grammar.__file__)), name)
 
 
 def load() -> Tables:
-    """The tables of the grammar as it stands."""
-    from manchet.grammar import tables as stored
-
+    """The tables of the grammar as it stands. The stored ones hold the text they were made from."""
     text = grammar_text()
-    if stored.GRAMMAR == digest_of(text):
+    try:
+        from manchet.grammar import tables as stored
+    except ImportError:
+        return made_from(text)
+    if text == stored.GRAMMAR:
         return Tables(stored.STARTS, stored.ROWS, tuple(Rule(*rule) for rule in stored.RULES))
     return made_from(text)
 
@@ -144,7 +150,7 @@ def written(grammar: str) -> str:
     return (
         '"""The tables of manchet.lark, written by `python -m manchet.syntax.tables`. Not for editing."""\n\n'
         "# ruff: noqa\n# fmt: off\n"
-        f"GRAMMAR = {digest_of(grammar)!r}\n"
+        f"GRAMMAR = {grammar!r}\n"
         f"STARTS: dict[str, int] = {tables.starts!r}\n"
         f"ROWS: tuple[dict[str, int], ...] = (\n{rows})\n"
         f"RULES: tuple[tuple[str, int, str, tuple[int | None, ...]], ...] = (\n{rules})\n"
@@ -152,5 +158,5 @@ def written(grammar: str) -> str:
 
 
 if __name__ == "__main__":
-    with open(str(files("manchet.grammar").joinpath("tables.py")), "w", encoding="utf-8") as out:
+    with open(_beside("tables.py"), "w", encoding="utf-8") as out:
         out.write(written(grammar_text()))

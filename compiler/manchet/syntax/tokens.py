@@ -45,6 +45,13 @@ def pieces(body: str) -> list[Raw]:
             break
         group = match.lastindex
         start, at = match.span(group or 0)
+        if group == 6 and match[6][0] == "-":
+            cold = figure_at(body, start + 1)
+            if cold is not None and KINDS[cold.unit] == "TEMPERATURE":
+                at = start + 1 + cold.length
+                low, high = sorted((-cold.low, -cold.high))
+                found.append(Raw("TEMPERATURE", start, at, body[start:at], low, high, cold.unit, cold.fault))
+                continue
         if group == 1 or group == 6:
             found.append(Raw("WORD", start, at, match[group].lower()))
         elif group == 2:
