@@ -26,7 +26,7 @@ Below = Callable[[str], Ingredient | Question | None]
 class Larder:
     """Finds ingredients by any of their names. A value: adding entries gives another larder.
 
-    Names are compared without case, accents, hyphens and plurals. The house's own entries come before the built-in ones.
+    Names are compared without case, accents, hyphens and plurals. The house's own entries come before the built-in.
     """
 
     def __init__(self, own: dict[str, Ingredient | Question] | None = None, below: Below | None = None) -> None:
@@ -37,7 +37,7 @@ class Larder:
         self._poured: dict[int, tuple[Ingredient, Poured]] = {}
 
     def find(self, name: str) -> Ingredient | Question | None:
-        """The ingredient of that name or alias; a question where the name means more than one thing; None if unknown."""
+        """The ingredient of that name or alias; a question where the name means several things; None if unknown."""
         try:
             return self._found[name]
         except KeyError:

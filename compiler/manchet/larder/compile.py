@@ -8,9 +8,8 @@ import sys
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
-from manchet.larder.names import key
 from manchet.larder.reading import ingredients_of
-from manchet.larder.stock import literal_of
+from manchet.larder.stock import keys_of, line_of
 from manchet.outcome import Outcome
 from manchet.source.text import SourceText
 from manchet.syntax.nodes import BlockHead
@@ -20,14 +19,10 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 SOURCE = os.path.join(HERE, "builtin.bake")
 TARGET = os.path.join(HERE, "builtin.py")
 
-_HEAD = '''"""The built-in larder as literals, made from builtin.bake by `python -m manchet.larder.compile`. Do not edit."""
+_HEAD = '''"""The built-in larder, made of builtin.bake by `python -m manchet.larder.compile`. Read by stock.py."""
 
 # ruff: noqa: E501
 # fmt: off
-from __future__ import annotations
-
-from typing import Any
-
 '''
 
 
@@ -45,25 +40,11 @@ def entries_of(source: SourceText) -> Outcome[tuple[Ingredient | Question, ...]]
 
 
 def module_of(entries: tuple[Ingredient | Question, ...]) -> str:
-    """The text of `builtin.py`."""
-    by_key: dict[str, int] = {}
-    for number, entry in enumerate(entries):
-        aliases = entry.aliases if isinstance(entry, Ingredient) else ()
-        by_key |= {key(name): number for name in (entry.name, *aliases)}
-    lines = [f"    {literal_of(entry)!r}," for entry in entries]
-    keys = [f"    {name!r}: {number}," for name, number in by_key.items()]
-    return "\n".join(
-        [
-            _HEAD + "ENTRIES: tuple[tuple[Any, ...], ...] = (",
-            *lines,
-            ")",
-            "",
-            "BY_KEY: dict[str, int] = {",
-            *keys,
-            "}",
-            "",
-        ]
-    )
+    """The text of `builtin.py`: a line for each entry, and the number of the line for each name."""
+    lines = "\n".join(line_of(entry) for entry in entries)
+    keys = "\n".join(f"{name}\t{number}" for name, number in keys_of(entries).items())
+    assert '"""' not in lines + keys and "\\" not in lines + keys
+    return f'{_HEAD}ENTRIES = """\n{lines}\n"""\n\nKEYS = """\n{keys}\n"""\n'
 
 
 def main() -> int:

@@ -11,11 +11,12 @@ from manchet.larder.figures import shown, worth
 from manchet.larder.ingredient import Blend, Ingredient
 from manchet.larder.reports import error, listed
 from manchet.outcome import Outcome
-from manchet.quantities.units import MASS, UNITS
+from manchet.quantities.units import MASS, PERCENT, UNITS
 from manchet.syntax.nodes import Amount, Entry, Material, Unread, Word
 
 FIGURES = (
-    "water", "protein", "fat", "saturates", "carbohydrate", "sugars", "fibre", "starch", "salt", "sodium", "ash", "alcohol",
+    "water", "protein", "fat", "saturates", "carbohydrate", "sugars", "starch", "fibre", "salt", "sodium", "ash",
+    "alcohol",
 )  # fmt: skip
 """What `per 100 g` may name. Saturates are of fat; sugars and starch of carbohydrate, which is without fibre."""
 
@@ -68,21 +69,19 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
 def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
     """The parts of a blend or culture and their shares of the whole, from the lines under `made of`.
 
-    Weights, parts without a unit, or per cent: of the whole for a blend, which then make up 100; of its flour for a
+    Weights, or per cent: of the whole for a blend, which then make up 100; of its flour for a
     culture, as printed sheets have it.
     """
     lines: list[tuple[Word, Fraction, Entry]] = []
     reports: list[Diagnostic] = []
     kinds: set[str] = set()
     for word, amount, entry in _lines(head, reports, "white flour 100%"):
-        kind = UNITS[amount.unit].dimension if amount.unit else "parts"
-        figure = worth(amount, MASS) if kind == MASS else amount.low if amount.low == amount.high else None
-        if figure is None or figure <= 0 or kind not in (MASS, "parts", "percent"):
+        kind = UNITS[amount.unit].dimension if amount.unit else ""
+        figure = worth(amount, kind) if kind in (MASS, PERCENT) else None
+        if figure is None or figure <= 0:
             place = entry.line.place(amount.start, amount.end)
             message = f"{entry.line.body[amount.start : amount.end]} of {word.text} is no part of {ingredient.name}"
-            reports.append(
-                error("part-not-weighed", place, message, f"write per cent, parts or weights: `{word.text} 50%`")
-            )
+            reports.append(error("part-not-weighed", place, message, f"write per cent or a weight: `{word.text} 50%`"))
             continue
         kinds.add(kind)
         lines.append((word, figure, entry))
@@ -102,8 +101,8 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
                 )
             )
         return Outcome((), tuple(reports))
-    if kinds == {"percent"} and total != 100 and ingredient.class_ not in ("culture", "") and not reports:
-        message = f"the parts of {ingredient.name} make up {shown(total)}%, not 100%"
+    if kinds == {PERCENT} and total != 1 and ingredient.class_ not in ("culture", "") and not reports:
+        message = f"the parts of {ingredient.name} make up {shown(total * 100)}%, not 100%"
         reports.append(error("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
     parts = tuple(
         Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in lines

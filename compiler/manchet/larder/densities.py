@@ -88,7 +88,7 @@ def _of_volume(
         reports = (
             warning(
                 "measured-by-spoon", place,
-                f"a {amount.unit} of {name} is taken as {shown(millilitres * density)} g; cups and spoons vary by a third",
+                f"a {amount.unit} of {name} is taken as {shown(millilitres * density)} g; spoons vary by a third",
                 "weigh it once with your own spoon and write the grams",
             ),
         )  # fmt: skip

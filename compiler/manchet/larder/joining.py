@@ -97,7 +97,7 @@ def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> tuple[Entry, 
     if isinstance(entry, Question):
         return entry, [
             error(
-                "choice-unknown", place_of(entry), f"`{entry.name}` could be `{choice}`, which is not in the larder itself",
+                "choice-unknown", place_of(entry), f"`{entry.name}` could be `{choice}`, which is not in the larder",
                 "name ingredients of the larder, by one name each",
             )
             for choice in entry.choices
@@ -107,7 +107,7 @@ def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> tuple[Entry, 
     if not entry.class_:
         return entry._replace(class_="other"), [
             error(
-                "class-missing", place, f"{entry.name} has no class, so nobody knows whether it counts as flour or water",
+                "class-missing", place, f"{entry.name} has no class: nobody knows whether it counts as flour or water",
                 f"add a line `class …`: {listed(tuple(sorted(CLASSES)))}",
             )
         ]  # fmt: skip
@@ -129,14 +129,14 @@ def _doubts(entry: Ingredient) -> list[Diagnostic]:
     if entry.class_ == "culture" and not entry.made_of:
         return [
             warning(
-                "culture-of-nothing", place, f"{entry.name} is a culture, and nobody knows what flour and water it holds",
+                "culture-of-nothing", place, f"{entry.name} is a culture, and nobody knows what flour it holds",
                 "add `made of`, and below it what it is fed with: `white flour 100%`, `water 100%`",
             )
         ]  # fmt: skip
     if entry.class_ in POURED_CLASSES - {"culture", "fat"} and not entry.made_of and "water" not in entry.composition:
         return [
             note(
-                "water-unknown", place, f"the larder does not know how much water {entry.name} brings: it counts as none",
+                "water-unknown", place, f"nobody knows how much water {entry.name} brings: it counts as none",
                 "add `per 100 g`, and below it `water … g`",
             )
         ]  # fmt: skip

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
@@ -11,7 +12,7 @@ from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
 from manchet.larder.reports import error, listed
 from manchet.outcome import Outcome
 from manchet.quantities.units import MASS, MEASURES, TEMPERATURE, TIME, UNITS, VOLUME
-from manchet.syntax.nodes import Allow, Manner, Setting, Step, Time
+from manchet.syntax.nodes import Allow, Setting, Step, Time
 from manchet.syntax.nodes import Entry as Written
 
 COLDEST, HOTTEST = Fraction(-60), Fraction(900)
@@ -49,9 +50,14 @@ def kitchen_of(block: Written) -> Outcome[Kitchen]:
     """The kitchen of a `kitchen` block, with what could be read of it."""
     name = getattr(getattr(block.node, "name", None), "text", "")
     reading = _Reading(Kitchen(name=name, place=block.line.place()))
-    for entry in block.children:
+    for entry in sorted(block.children, key=_measures_first):
         reading.read(entry)
     return Outcome(reading.kitchen, tuple(reading.reports))
+
+
+def _measures_first(line: Written) -> bool:
+    """Sorts `measures` before the rest: pints and gallons below are of its country, wherever it stands."""
+    return not (isinstance(line.node, Setting) and line.node.key == "measures")
 
 
 class _Reading:
@@ -87,13 +93,13 @@ class _Reading:
                 help = f"write `{node.key} {listed(shown)}`"
                 self.reports.append(error("kitchen-word-unknown", entry.line.place(), message, help))
             else:
-                self.kitchen = self.kitchen._replace(**{node.key: known})
+                self.kitchen = _with(self.kitchen, node.key, known)
         elif node.key == "hands":
             hands = self._count(entry, node, "2")
             self.kitchen = self.kitchen._replace(hands=hands)
         else:
             degrees = self._temperature(entry, node, "22 C")
-            self.kitchen = self.kitchen._replace(**{node.key: degrees})
+            self.kitchen = _with(self.kitchen, node.key, degrees)
 
     def _minutes(self, entry: Written, step: Step) -> None:
         for clause in step.clauses:
@@ -283,6 +289,11 @@ class _Reading:
         help = (f"did you mean `{near}`? " if near else "") + f"here stand {listed(keys, 'and')}"
         message = f"`{entry.node.key}` is no line of {owner}"
         self.reports.append(error("no-kitchen-line", entry.line.place(), message, help))
+
+
+def _with(kitchen: Kitchen, field: str, value: Any) -> Kitchen:
+    """The kitchen with one field changed that is called as its line is."""
+    return kitchen._replace(**{field: value})
 
 
 def _said(lines: dict[str, tuple[Written, Setting]], key: str) -> str:

@@ -24,7 +24,7 @@ class Use(NamedTuple):
 
 
 def nearest_names(name: str, candidates: Sequence[str]) -> tuple[str, ...]:
-    """At most three candidates: the nearest by spelling, then those that hold all its words (or it theirs), short first."""
+    """At most three: the nearest by spelling, then those that hold all its words (or it theirs), nearest in length."""
     wanted = set(key(name).split())
     if not wanted:
         return ()

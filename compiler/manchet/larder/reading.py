@@ -15,8 +15,8 @@ from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question
 from manchet.larder.reports import error, listed
 from manchet.outcome import Outcome
 from manchet.quantities.units import DENSITY, MASS, TEMPERATURE, TIME
-from manchet.syntax.nodes import EntryName, Setting, Unread
 from manchet.syntax.nodes import Entry as Written
+from manchet.syntax.nodes import EntryName, Setting, Unread
 
 LIGHTEST, HEAVIEST = Fraction(1, 20), Fraction(5, 2)
 """Kilograms a litre that something in a bakehouse may weigh: puffed grain, and lye beads in a heap. Our rule."""
@@ -157,7 +157,7 @@ class _Reading:
 
     def _both(self, line: Written) -> None:
         self.fault(
-            "allergens-yes-and-no", line.line.place(), f"{self.ingredient.name} is said to have allergens and to have none",
+            "allergens-yes-and-no", line.line.place(), f"{self.ingredient.name} is said to have allergens and none",
             "keep one of the two lines",
         )  # fmt: skip
 
@@ -168,7 +168,8 @@ class _Reading:
             if known is None:
                 near = nearest(word.text, ALLERGENS)
                 self.fault(
-                    "allergen-unknown", line.line.place(word.start, word.end), f"`{word.text}` is none of the listed allergens",
+                    "allergen-unknown", line.line.place(word.start, word.end), 
+                    f"`{word.text}` is none of the listed allergens",
                     (f"did you mean `{near}`? " if near else "") + f"they are {listed(ALLERGENS, 'and')}",
                 )  # fmt: skip
             found[known or word.text] = None
@@ -180,7 +181,8 @@ class _Reading:
             written = line.line.body[node.amounts[0].start : node.amounts[0].end]
             self.fault(
                 "density-impossible", line.line.place(node.amounts[0].start, node.amounts[0].end),
-                f"{written} of {self.ingredient.name} cannot be: flour has about 0.5 kg/l, honey 1.4", "write `density 0.55 kg/l`",
+                f"{written} of {self.ingredient.name} cannot be: flour has about 0.5 kg/l, honey 1.4",
+                "write `density 0.55 kg/l`",
             )  # fmt: skip
             density = None
         self.ingredient = self.ingredient._replace(density=density)
@@ -204,14 +206,14 @@ class _Reading:
         self.ingredient = self.ingredient._replace(good_for=self.single(line, node, TIME, "7 d"))
 
     def price(self, line: Written, node: Setting) -> None:
-        """`21.40 EUR for 25 kg on 2026-09-14`: the words may stand apart or in one piece."""
-        said = " ".join(word.text for word in node.names) or line.line.body
-        currency, date = _CURRENCY.search(said), _DATE.search(said)
+        """`21.40 EUR for 25 kg on 2026-09-14`; the day may be left out."""
+        currency, date = _CURRENCY.search(line.line.body), _DATE.search(line.line.body)
         money = next((a.low for a in node.amounts if a.unit == "" and a.low == a.high), None)
         weight = next((worth(a, MASS) for a in node.amounts if worth(a, MASS)), None)
         if money is None or money < 0 or weight is None or currency is None:
             self.fault(
-                "price-unreadable", line.line.place(), f"the price of {self.ingredient.name} needs an amount of money and a weight",
+                "price-unreadable", line.line.place(),
+                f"the price of {self.ingredient.name} needs an amount of money and a weight",
                 "write `price 21.40 EUR for 25 kg on 2026-09-14`",
             )  # fmt: skip
             return
@@ -225,7 +227,8 @@ class _Reading:
         why = node.because.text if node.because else ""
         if len(choices) < 2:
             self.fault(
-                "choice-missing", line.line.place(), f"`{self.ingredient.name}` could be only one thing, which leaves nothing to ask",
+                "choice-missing", line.line.place(),
+                f"`{self.ingredient.name}` could be only one thing, which leaves nothing to ask",
                 'write `could be one thing, another because "…"`, or `also called` in the entry of that one thing',
             )  # fmt: skip
         self.question = Question(self.ingredient.name, choices, why, self.ingredient.place)

@@ -1,96 +1,126 @@
-"""The built-in entries, each made from its literals when it is first asked for.
+"""The built-in entries, each made when it is first asked for.
 
 Reading `builtin.bake` at every start would take longer than checking a formula, so `python -m manchet.larder.compile`
-writes it down once as `builtin.py`.
+writes it down once as `builtin.py`: an entry a line, its fields between tabs. Two long texts rather than tables of
+Python, because those take ten times as long to load where no bytecode is kept.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 from functools import cache
-from typing import Any
 
-from manchet.larder.ingredient import Blend, Ingredient, Question
+from manchet.larder.ingredient import Blend, Ingredient, Question, names_of
+from manchet.larder.names import key
 
-Literal = tuple[Any, ...]
-"""An entry as `builtin.py` has it: strings, tuples, True, False and None only."""
+_ASKED = "?"
+_FLOUR = {"": None, "yes": True, "no": False}
+_FLOUR_WORDS = {None: "", True: "yes", False: "no"}
 
 
-def built_in(key: str) -> Ingredient | Question | None:
+def built_in(wanted: str) -> Ingredient | Question | None:
     """The built-in entry under a key of `names.key`."""
-    from manchet.larder.builtin import BY_KEY
-
-    number = BY_KEY.get(key)
-    return None if number is None else _entry(number)
+    number = _numbers().get(wanted)
+    return None if number is None else _entry(int(number))
 
 
 def printed_names() -> tuple[str, ...]:
     """Every built-in name and alias as printed."""
-    from manchet.larder.builtin import ENTRIES
-
-    return tuple(name for entry in ENTRIES for name in (entry[0], *(entry[2] if len(entry) > 3 else ())))
+    return tuple(name for line in _lines() for name in _names_in(line))
 
 
 def built_in_entries() -> tuple[Ingredient | Question, ...]:
     """All built-in entries, in the order of the file."""
-    from manchet.larder.builtin import ENTRIES
-
-    return tuple(_entry(number) for number in range(len(ENTRIES)))
+    return tuple(_entry(number) for number in range(len(_lines())))
 
 
-@cache
-def _entry(number: int) -> Ingredient | Question:
-    from manchet.larder.builtin import ENTRIES
-
-    return entry_of(ENTRIES[number])
-
-
-def literal_of(entry: Ingredient | Question) -> Literal:
-    """An entry as literals. Questions have three, ingredients more; prices and places are of a house, not built in."""
+def line_of(entry: Ingredient | Question) -> str:
+    """An entry as a line of `builtin.py`. Prices, places and shelf lives are of a house and not built in."""
     if isinstance(entry, Question):
-        return (entry.name, entry.choices, entry.why)
-    return (
-        entry.name,
-        entry.class_,
-        entry.aliases,
-        tuple((name, str(grams)) for name, grams in entry.composition.items()),
-        tuple((part.name, str(part.share)) for part in entry.made_of),
-        entry.flour,
-        entry.gives_water,
-        entry.allergens,
-        entry.may_contain,
-        _text(entry.density),
-        _text(entry.whole),
-        entry.source,
+        return "\t".join((_ASKED, entry.name, ", ".join(entry.choices), entry.why))
+    allergens = "?" if entry.allergens is None else ", ".join(entry.allergens)
+    return "\t".join(
+        (
+            entry.name,
+            entry.class_,
+            ", ".join(entry.aliases),
+            _pairs(entry.composition.items()),
+            _pairs((part.name, part.share) for part in entry.made_of),
+            _FLOUR_WORDS[entry.flour],
+            "yes" if entry.gives_water else "",
+            allergens,
+            ", ".join(entry.may_contain),
+            "" if entry.density is None else str(entry.density),
+            "" if entry.whole is None else str(entry.whole),
+            entry.source,
+        )
     )
 
 
-def entry_of(literal: Literal) -> Ingredient | Question:
-    """The entry of such literals."""
-    if len(literal) == 3:
-        return Question(*literal)
-    name, class_, aliases, composition, made_of, flour, gives_water, allergens, may_contain, density, whole, source = (
-        literal
-    )
+def entry_of(line: str) -> Ingredient | Question:
+    """The entry of such a line."""
+    fields = line.split("\t")
+    if fields[0] == _ASKED:
+        return Question(fields[1], _list(fields[2]), fields[3])
+    name, class_, aliases, composition, made_of, flour, water, allergens, may_contain, density, whole, source = fields
     return Ingredient(
         name=name,
         class_=class_,
-        aliases=aliases,
-        composition={figure: Fraction(grams) for figure, grams in composition},
-        made_of=tuple(Blend(part, Fraction(share)) for part, share in made_of),
-        flour=flour,
-        gives_water=gives_water,
-        allergens=allergens,
-        may_contain=may_contain,
-        density=_fraction(density),
-        whole=_fraction(whole),
+        aliases=_list(aliases),
+        composition=dict(_figures(composition)),
+        made_of=tuple(Blend(part, share) for part, share in _figures(made_of)),
+        flour=_FLOUR[flour],
+        gives_water=bool(water),
+        allergens=None if allergens == "?" else _list(allergens),
+        may_contain=_list(may_contain),
+        density=Fraction(density) if density else None,
+        whole=Fraction(whole) if whole else None,
         source=source,
     )
 
 
-def _text(number: Fraction | None) -> str | None:
-    return None if number is None else str(number)
+def keys_of(entries: Iterable[Ingredient | Question]) -> dict[str, int]:
+    """The number of the entry under each key."""
+    return {key(name): number for number, entry in enumerate(entries) for name in names_of(entry)}
 
 
-def _fraction(text: str | None) -> Fraction | None:
-    return None if text is None else Fraction(text)
+@cache
+def _entry(number: int) -> Ingredient | Question:
+    return entry_of(_lines()[number])
+
+
+@cache
+def _lines() -> tuple[str, ...]:
+    from manchet.larder.builtin import ENTRIES
+
+    return tuple(ENTRIES.strip("\n").split("\n"))
+
+
+@cache
+def _numbers() -> dict[str, str]:
+    from manchet.larder.builtin import KEYS
+
+    numbers = {}
+    for line in KEYS.strip("\n").split("\n"):
+        wanted, number = line.split("\t")
+        numbers[wanted] = number
+    return numbers
+
+
+def _names_in(line: str) -> tuple[str, ...]:
+    first, second, third, _rest = line.split("\t", 3)
+    return (second,) if first == _ASKED else (first, *_list(third))
+
+
+def _pairs(figures: Iterable[tuple[str, Fraction]]) -> str:
+    return ", ".join(f"{name} {figure}" for name, figure in figures)
+
+
+def _figures(text: str) -> list[tuple[str, Fraction]]:
+    pairs = (pair.rsplit(" ", 1) for pair in _list(text))
+    return [(name, Fraction(figure)) for name, figure in pairs]
+
+
+def _list(text: str) -> tuple[str, ...]:
+    return tuple(text.split(", ")) if text else ()
