@@ -89,7 +89,7 @@ class Row(NamedTuple):
     latest: datetime | None
     """Until when it may begin before something else moves: the oven, another stage, the bread. None inside a wait."""
     moves: str
-    """What moves then: "oven", "ready", or the name of the stage that is waiting for it ("dough" for the dough)."""
+    """What moves then: "oven", "mixer" (the next mix), "ready", or the name of the stage that waits, "dough" too."""
     slack: int
     """Minutes from `start` to `latest`."""
     stands_until: datetime | None
@@ -142,10 +142,15 @@ class Bar(NamedTuple):
 
 
 class Lane(NamedTuple):
-    """One row of the picture. `what` is "product", "oven", "mixer" or "person"; a person is called "1", "2" …"""
+    """One row of the picture. `what` is "stage", "product", "oven", "mixer" or "person"; people are "1", "2" …
+
+    A product's name is the branch's noun, or the formula's (the dough until it is divided into branches).
+    """
 
     what: str
     name: str
+    mix: int
+    """From 1, or 0."""
     bars: tuple[Bar, ...]
 
 
