@@ -16,6 +16,7 @@ from manchet.formula.naming import Names
 from manchet.formula.order import AS_WRITTEN, Order, sized
 from manchet.formula.reports import error
 from manchet.larder.book import Larder, builtin
+from manchet.larder.ingredient import Ingredient, Question
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
 from manchet.source.text import SourceText
@@ -181,7 +182,7 @@ def _larder(entries: tuple[Entry, ...]) -> tuple[Larder, list[Diagnostic]]:
     from manchet.larder.reading import ingredients_of
 
     reports: list[Diagnostic] = []
-    own = []
+    own: list[Ingredient | Question] = []
     for entry in entries:
         ingredients = ingredients_of(entry)
         reports += ingredients.diagnostics
@@ -205,7 +206,7 @@ def _kitchens(entries: tuple[Entry, ...]) -> tuple[tuple[Kitchen, ...], list[Dia
 
 
 def _offered(blocks: _Blocks, larder: Larder, kitchen: Kitchen) -> Offered:
-    shared = {}
+    shared: dict[str, Entry] = {}
     for entry in blocks.stages:
         assert isinstance(entry.node, nodes.StageHead)
         shared.setdefault(stage_key(entry.node), entry)
@@ -221,5 +222,3 @@ def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> list[Diagnosti
         assert isinstance(entry.node, nodes.StageHead)
         reports += draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)[1]
     return reports
-
-

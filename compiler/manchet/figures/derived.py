@@ -117,7 +117,9 @@ def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Materia
     else:
         rule = "what of it reaches the bread through all stages / all flour x 100; counted cultures are split"
         percent = Figure(line.name, share, "%", rule, (flour,), PERCENT)
-    grams = Figure(line.name, line.share * flour.value, "g", "per cent of all flour x all flour", (percent, flour), PERCENT)
+    grams = Figure(
+        line.name, line.share * flour.value, "g", "per cent of all flour x all flour", (percent, flour), PERCENT
+    )
     return Material(line.name, percent, grams, "all flour", line.is_flour, line.stage, "apart" if line.apart else "")
 
 
@@ -134,12 +136,26 @@ def _stage(stage: StageBatch, batch: Batch, flour: Figure, larder: Larder) -> St
         if step.loses is not None
     )
     lost = Figure(
-        f"{name}, lost", stage.lost, "g", "each loss is of what is in the vessel then, one after another", losses, BALANCE
+        f"{name}, lost",
+        stage.lost,
+        "g",
+        "each loss is of what is in the vessel then, one after another",
+        losses,
+        BALANCE,
     )
     rule = "weighed in - lost + topped up - back to the pot"
     out = Figure(f"{name}, made", stage.out, "g", rule, (total, lost, returned), BALANCE)
     return StageFigures(
-        stage.stage.key, name, stage.stage.word, materials, total, out, _flour_share(stage, larder), kept, returned, lost
+        stage.stage.key,
+        name,
+        stage.stage.word,
+        materials,
+        total,
+        out,
+        _flour_share(stage, larder),
+        kept,
+        returned,
+        lost,
     )
 
 
@@ -167,11 +183,11 @@ def _material(weighed: Weighed, stage: StageBatch, batch: Batch, flour: Figure) 
     if larger != 1:
         kept = sum((g for _, g in stage.kept), NOTHING)
         inputs = (*inputs, Given("the stage is mixed larger by", (larger - 1) * 100, "%", where(stage.stage.place)))
-        rule += f"; mixed larger so that {_plain(kept)} g can be kept" if kept else "; mixed larger for what is kept later"
+        rule += (
+            f"; mixed larger so that {_plain(kept)} g can be kept" if kept else "; mixed larger for what is kept later"
+        )
     grams = Figure(portion.name, weighed.grams, "g", rule, inputs, BALANCE if portion.stage else PERCENT)
-    return Material(
-        portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value
-    )
+    return Material(portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value)
 
 
 def _plain(value: Fraction) -> str:
@@ -203,9 +219,7 @@ def _sum(name: str, amounts: tuple[tuple[str, Fraction], ...], stage: StageBatch
 
 def _flour_share(stage: StageBatch, larder: Larder) -> Figure:
     value = stage_prefermented(stage.stage, larder) * 100
-    inputs = tuple(
-        Given(p.name, p.share * 100, "%", where(p.place)) for p in stage.stage.portions if p.is_flour
-    )
+    inputs = tuple(Given(p.name, p.share * 100, "%", where(p.place)) for p in stage.stage.portions if p.is_flour)
     rule = "flour weighed into it, and in its counted culture, / all flour x 100"
     return Figure(f"{stage.stage.name}, share of all flour", value, "%", rule, inputs, GUILD)
 
@@ -240,7 +254,9 @@ def _totals(
         "sum of the overall formula", weighed / batch.flour * 100 if batch.flour else NOTHING, "%",
         "the sum of overall's lines", lines, PERCENT,
     )  # fmt: skip
-    poured = "each line x the larder's water in it: water, dairy, egg, fat, syrup, yeast, culture; not flour or dry goods"
+    poured = (
+        "each line x the larder's water in it: water, dairy, egg, fat, syrup, yeast, culture; not flour or dry goods"
+    )
     found = {
         "flour_grams": flour,
         "dough_grams": made,

@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.formula.cultures import booking_of, is_culture, leaves
+from manchet.formula.cultures import Leaf, booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.masses import grams
 from manchet.formula.model import Booking, OverallLine, Stage, Way
@@ -95,9 +95,12 @@ class _Asked:
                         "give the amount here, or write the formula with `overall`",
                     )
                 )  # fmt: skip
-            elif item.how == "percent" and item.basis != "what is soaked" and (
-                weights or (self.way is Way.BY_WEIGHT and draft.key == self.last)
-            ) and not _basis_line(draft):
+            elif (
+                item.how == "percent"
+                and item.basis != "what is soaked"
+                and (weights or (self.way is Way.BY_WEIGHT and draft.key == self.last))
+                and not _basis_line(draft)
+            ):
                 self.reports.append(
                     error(
                         "percent-and-weight-mixed", item.place,
@@ -197,7 +200,11 @@ class _Asked:
                     asked += portion.share * self.size[user]
                     reaching += portion.share * self.size[user] * self.reaching[user]
                     by.append((other.name, portion.place))
-        alls = [b for b in by if any(i.how == "all" and i.place == b[1] for d in self.drafts.stages.values() for i in d.items)]
+        alls = [
+            b
+            for b in by
+            if any(i.how == "all" and i.place == b[1] for d in self.drafts.stages.values() for i in d.items)
+        ]
         if len(alls) > 1:
             self.reports.append(used_twice(draft, alls))
         made = unit.account.out
@@ -252,7 +259,7 @@ class _Asked:
                 if item.meaning.stage in self.drafts.stages or booking is Booking.RETURNED or not share:
                     continue
                 meaning = item.meaning
-                parts = ()
+                parts: tuple[Leaf, ...] = ()
                 if booking is Booking.COUNTED and meaning.ingredient is not None:
                     parts = leaves(meaning.ingredient, self.drafts.larder)
                 for leaf in parts:
@@ -272,9 +279,7 @@ class _Asked:
     def _counted_key(self, item: Item, key: str, flour: bool) -> str:
         if not (item.counted_as and flour):
             return key
-        from manchet.formula.overall_way import _key
-
-        return _key(self.drafts.larder.find(item.counted_as), item.counted_as)
+        return counted_key(item.counted_as, self.drafts.larder)
 
     def _portions(self, key: str) -> list[tuple[Fraction, Item]]:
         """(share, item) of a stage; an item that is partly held back is one again here."""

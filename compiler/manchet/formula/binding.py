@@ -12,11 +12,12 @@ from manchet.formula.asked_way import asked_way
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
 from manchet.formula.head import Head, head_of
+from manchet.formula.masses import grams
 from manchet.formula.model import Allowed, Booking, Branch, Formula, Makes, Portion, Way
 from manchet.formula.naming import Names
 from manchet.formula.order_of_work import circle, users_last
 from manchet.formula.overall_way import overall_way
-from manchet.formula.reports import error
+from manchet.formula.reports import error, warning
 from manchet.formula.shares import Drafts, Shares, is_flour, says
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
@@ -145,7 +146,7 @@ class _Binder:
         draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared)
         if shared:
             reports = []  # its own block is read, and reported on, once
-        self.drafts[key] = draft
+        self.drafts[key] = draft if _has_lines(lines) else draft._replace(whole=False)
         self.reports += reports
 
     def _draft_of_preparation(self, names: Names) -> None:
@@ -188,10 +189,8 @@ class _Binder:
                         "write it in per cent of all flour",
                     )
                 )  # fmt: skip
-            elif item.meaning.key in seen:
-                self.reports.append(_twice(item, seen[item.meaning.key]))
             else:
-                seen[item.meaning.key] = item
+                seen.setdefault(item.meaning.key, item)
             self._judge_stage_name(item)
         return tuple(seen.values()), draft.whole, entry.line.place()
 
@@ -250,6 +249,8 @@ class _Binder:
         if len(set(path)) == 1:
             own = drafts[0]
             item = next(i for i in own.items if i.meaning.stage == own.key)
+            if any(r.name == "stage-named-like-ingredient" for r in self.reports):
+                return
             if isinstance(self.offered.larder.find(own.name), Ingredient):
                 self.reports.append(
                     error(
@@ -336,11 +337,30 @@ class _Binder:
             )  # fmt: skip
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
 
+    def _judge_pieces(self, formula: Formula, flour: Fraction) -> None:
+        """Whether a formula by weight gives the dough its pieces need; our rule: short by more than 1 %."""
+        from manchet.formula.order import dough_for_makes
+
+        needed = dough_for_makes(formula, formula.makes)
+        if isinstance(needed, Diagnostic):
+            self.reports.append(needed)
+            return
+        there = formula.dough_share * flour * (1 - formula.dough_loss)
+        if needed is not None and needed > there * Fraction(101, 100):
+            self.reports.append(
+                warning(
+                    "dough-short-of-pieces", formula.makes[0].place,
+                    f"the pieces need {grams(needed)} of dough, the weights give {grams(there)}",
+                    "make fewer or lighter pieces, or weigh more",
+                )
+            )  # fmt: skip
+
     def _written_flour(self, formula: Formula, own: Fraction) -> Fraction | None:
         """Grams of flour for what the head asks; a formula by weight is as it is written."""
         from manchet.formula.order import flour_for_makes
 
         if formula.way is Way.BY_WEIGHT:
+            self._judge_pieces(formula, own)
             return own
         if formula.from_flour is not None:
             return formula.from_flour
@@ -383,13 +403,6 @@ def _has_lines(entry: Entry) -> bool:
 
 def _any_unread(entry: Entry) -> bool:
     return isinstance(entry.node, nodes.Unread) or any(_any_unread(c) for c in entry.children)
-
-
-def _twice(item: Item, first: Item) -> Diagnostic:
-    return error(
-        "ingredient-twice", item.place, f"{item.meaning.name} stands twice in overall",
-        "write one line with all of it", (first.place, "the first stands here"),
-    )  # fmt: skip
 
 
 def _added(item: Item) -> Portion:

@@ -70,3 +70,9 @@ def booking_of(item: Item, stage: str, returned: Iterable[tuple[str, str]]) -> B
     if (stage, item.meaning.key) in returned:
         return Booking.RETURNED
     return Booking.APART if item.booking == "apart" else Booking.COUNTED
+
+
+def counted_key(flour: str, larder: Larder) -> str:
+    """The key of the flour that `counted as …` names."""
+    found = larder.ingredient(flour)
+    return fold(found.name if found else flour)

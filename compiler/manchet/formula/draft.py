@@ -133,6 +133,22 @@ class _Reader:
         self.made_good = any(isinstance(e.node, nodes.TopUp) for e in entries)
         for entry in entries:
             self._line(entry)
+        self._judge_twice()
+
+    def _judge_twice(self) -> None:
+        """The same thing may stand twice in a stage only if it is weighed at two temperatures."""
+        seen: dict[tuple[str, Fraction | None], Item] = {}
+        for item in self.items:
+            there = seen.setdefault((item.meaning.key, item.celsius), item)
+            if there is not item and not item.meaning.stage:
+                name = item.meaning.name
+                self.reports.append(
+                    error(
+                        "ingredient-twice", item.place, f"{name} stands twice here",
+                        f"write one line with all of it; in a stage, two temperatures may stand apart: `{name} … at 30 C`",
+                        (there.place, "the first stands here"),
+                    )
+                )  # fmt: skip
 
     def _line(self, entry: Entry) -> None:
         line = entry.line
@@ -217,9 +233,7 @@ class _Reader:
                 )
             )  # fmt: skip
         celsius = measures.celsius(at).likely if at else None
-        self.items.append(
-            Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place())
-        )
+        self.items.append(Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place()))
 
     def _material(self, node: nodes.Material, entry: Entry) -> None:
         meaning = self._look_up(node.name, entry)

@@ -11,6 +11,7 @@ from manchet.formula.reports import error
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.source.text import Line
+from manchet.syntax.classes import VERBS, WORK
 from manchet.syntax.nodes import Word
 
 
@@ -70,7 +71,23 @@ class Names(NamedTuple):
             f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`",
         )
 
+    def no_such_line(self, word: Word, line: Line) -> Diagnostic:
+        """The report for a line that is only a name, and not a stage's."""
+        near = nearest(word.text, (*self.stages.values(), *first_words()))
+        offer = f"did you mean `{near}`? " if near else ""
+        return error(
+            "neither-stage-nor-step",
+            line.place(word.start, word.end),
+            f"`{word.text}` is neither a stage of this formula nor the beginning of a step",
+            f"{offer}an ingredient needs an amount: `{word.text} 10%`",
+        )
+
     def near(self, name: str) -> tuple[str, ...]:
         own = nearest(fold(name), (*self.stages, *self.preparations))
         found = self.larder.near(name)
         return ((own,) if own else ())[:1] + tuple(found[:2])
+
+
+def first_words() -> tuple[str, ...]:
+    """Every word or phrase that may begin a line of a stage."""
+    return (*VERBS, *WORK)

@@ -56,7 +56,9 @@ def sized(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | N
     return Outcome(batch_of(formula, flour, kitchen, makes))
 
 
-def dough_for_makes(formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen = PLAIN) -> Fraction | Diagnostic | None:
+def dough_for_makes(
+    formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen = PLAIN
+) -> Fraction | Diagnostic | None:
     """Grams of divided dough that pieces take; None where a tin's volume is not known here.
 
     What a branch adds after dividing is part of its pieces' weight, not of the dough.
@@ -79,7 +81,9 @@ def dough_for_makes(formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen
     return dough
 
 
-def flour_for_makes(formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen = PLAIN) -> Fraction | Diagnostic | None:
+def flour_for_makes(
+    formula: Formula, makes: tuple[Makes, ...], kitchen: Kitchen = PLAIN
+) -> Fraction | Diagnostic | None:
     """Grams of all flour for the pieces a file asks for, its losses made up: divided / (1 - dough loss) / dough share."""
     dough = dough_for_makes(formula, makes, kitchen)
     if dough is None or isinstance(dough, Diagnostic):
@@ -97,28 +101,39 @@ def _added(formula: Formula, line: Makes) -> Fraction:
 
 
 def _wanted(formula: Formula, order: Order) -> tuple[Makes, ...] | Diagnostic:
+    """The file's `makes` lines with what the order says instead."""
     makes = list(formula.makes)
     for number, noun in order.pieces:
         at = next((i for i, m in enumerate(makes) if not noun or same_noun(m.noun, noun)), None)
         if at is None or (not noun and len(makes) > 1):
-            made = ", ".join(m.noun for m in makes if m.noun) or "nothing by the piece"
-            what = f"{formula.name} makes no {noun}" if noun else f"{formula.name} makes more than one thing"
-            return error("unknown-noun", formula.place, what, f"it makes {made}: say which, as in `24 {makes[0].noun}`"
-                         if makes else "say the amount as dough or flour")  # fmt: skip
-        if makes[at].number is None:
+            return _which(formula, noun)
+        if makes[at].number is None and order.piece_grams is None:
             return error(
                 "unknown-noun", formula.place, f"{formula.name} is not made by the piece",
                 "give a piece weight too, or the amount as dough or flour",
-            ) if order.piece_grams is None else makes  # type: ignore[return-value]  # fmt: skip
+            )  # fmt: skip
         makes[at] = makes[at]._replace(number=number)
-    if order.tin:
-        makes = [m._replace(tin=order.tin, state="tin", grams=None, written=None) for m in makes[:1]] + makes[1:]
+    if order.tin and makes:
+        makes[0] = makes[0]._replace(tin=order.tin, state="tin", grams=None, written=None)
     if order.piece_grams is not None and makes:
         grams = order.piece_grams if order.piece_state == "dough" else None
         makes[0] = makes[0]._replace(
             number=makes[0].number or Fraction(1), grams=grams, state=order.piece_state, written=order.piece_grams
         )
     return tuple(makes)
+
+
+def _which(formula: Formula, noun: str) -> Diagnostic:
+    made = [m.noun for m in formula.makes if m.noun]
+    if not made:
+        return error(
+            "unknown-noun",
+            formula.place,
+            f"{formula.name} makes nothing by the piece",
+            "say the amount as dough or flour",
+        )
+    what = f"{formula.name} makes no {noun}" if noun else f"{formula.name} makes more than one thing"
+    return error("unknown-noun", formula.place, what, f"it makes {' and '.join(made)}: say which, as in `24 {made[0]}`")
 
 
 def _flour(formula: Formula, order: Order, makes: tuple[Makes, ...], kitchen: Kitchen) -> Fraction | Diagnostic:
@@ -184,5 +199,3 @@ def _as_many_as_it_gives(
 
 def _nothing(formula: Formula) -> Diagnostic:
     return error("no-weight", formula.place, f"{formula.name} cannot be made of nothing", "ask for more than 0")
-
-

@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.formula.cultures import booking_of, is_culture, leaves
+from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import Booking, OverallLine
 from manchet.formula.naming import Meaning
@@ -125,6 +125,7 @@ class _Way:
         return line.figure
 
     def _weight_among_percents(self, item: Item) -> None:
+        self.whole = False
         self.reports.append(
             error(
                 "percent-and-weight-mixed", item.place,
@@ -134,6 +135,7 @@ class _Way:
         )  # fmt: skip
 
     def _share_and_ask(self, item: Item) -> None:
+        self.whole = False
         name = item.meaning.name
         self.reports.append(
             error(
@@ -162,6 +164,7 @@ class _Way:
         total = sum((share for _, share in flours), NOTHING)
         if draft.share is None:
             if flours:
+                self.whole = False
                 self.reports.append(
                     error(
                         "share-missing", draft.place,
@@ -172,9 +175,7 @@ class _Way:
             return
         if total != draft.share:
             of_stage = total / draft.share if draft.share else NOTHING
-            listed = " + ".join(
-                f"{i.meaning.name} {percent(s / draft.share)}" for i, s in flours if draft.share
-            )
+            listed = " + ".join(f"{i.meaning.name} {percent(s / draft.share)}" for i, s in flours if draft.share)
             self.reports.append(
                 error(
                     "stage-flours-not-100", draft.place,
@@ -194,6 +195,8 @@ class _Way:
             if share is None or item.meaning.stage in self.drafts.stages:
                 continue
             key = item.meaning.key
+            if item.how == "all" and key not in self.lines:
+                continue  # reported where it is taken
             if key in self.lines:
                 if booking is Booking.COUNTED:
                     self.bookings[draft.key, at] = Booking.NONE  # overall lists the culture itself
@@ -238,8 +241,7 @@ class _Way:
     def _counted_as(self, item: Item) -> str:
         if not item.counted_as:
             return ""
-        found = self.drafts.larder.find(item.counted_as)
-        key = _key(found, item.counted_as)
+        key = counted_key(item.counted_as, self.drafts.larder)
         if key not in self.lines and self.overall_whole:
             self.reports.append(
                 error(
@@ -397,13 +399,6 @@ def _milled(item: Item) -> bool:
 
 def _heading(draft: Draft) -> str:
     return draft.word if draft.word == draft.name else f"{draft.word} {draft.name}"
-
-
-def _key(found: object, name: str) -> str:
-    from manchet.diagnostics.suggest import fold
-    from manchet.larder.ingredient import Ingredient
-
-    return fold(found.name if isinstance(found, Ingredient) else name)
 
 
 def never_used(draft: Draft) -> Diagnostic:

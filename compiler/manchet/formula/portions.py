@@ -111,9 +111,7 @@ def _sized(step: Step, base: Fraction) -> Step:
     )
 
 
-def _check_adds(
-    portions: list[Portion], steps: tuple[Step, ...], draft: Draft, reports: list[Diagnostic]
-) -> None:
+def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, reports: list[Diagnostic]) -> None:
     waiting = held_by_name(portions)
     emptied: set[str] = set()
     for step in steps:

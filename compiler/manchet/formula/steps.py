@@ -62,9 +62,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
 
     def once(key: str, value: object, line: Line, what: str) -> None:
         if key in said:
-            reports.append(
-                error("clause-twice", line.place(), f"this step has {what} twice", "keep one of the two")
-            )
+            reports.append(error("clause-twice", line.place(), f"this step has {what} twice", "keep one of the two"))
         else:
             said[key] = value
 
@@ -113,7 +111,8 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
             case nodes.TurnAfter(time):
                 once("turn_after", measures.seconds(time).likely, line, "`turn after`")
             case nodes.Within(work, number, every, after):
-                apart = measures.seconds(every or after).likely if every or after else Fraction(0)
+                between = every or after
+                apart = measures.seconds(between).likely if between else Fraction(0)
                 folds.append(Folds(work, number, apart, every is not None))
             case nodes.AtATime(number):
                 once("at_a_time", number, line, "`at a time`")
