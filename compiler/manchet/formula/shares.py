@@ -74,6 +74,7 @@ def stage_of(draft: Draft, filled: Filled, reaching: Fraction, per: Fraction) ->
         shared=draft.shared,
         place=draft.place,
         notes=draft.notes,
+        from_nothing=draft.from_nothing,
     )
 
 
