@@ -77,7 +77,7 @@ def one_of(*choices: str) -> Callable[[str], str]:
         for choice in choices:
             if choice.casefold() == text.casefold():
                 return choice
-        raise argparse.ArgumentTypeError(f" {text} is none of {_or(choices)}")
+        raise argparse.ArgumentTypeError(f"{text} is none of {_or(choices)}")
 
     chosen.choices = choices  # type: ignore[attr-defined]  # for shell completion
     return chosen
@@ -97,7 +97,7 @@ def some_of(*choices: str) -> Callable[[str], tuple[str, ...]]:
 def whole_number(least: int, most: int) -> Callable[[str], int]:
     def number(text: str) -> int:
         if not (text.isascii() and text.isdigit()) or len(text) > 9 or not least <= int(text) <= most:
-            raise argparse.ArgumentTypeError(f" {text} is not a whole number from {least:,} to {most:,}")
+            raise argparse.ArgumentTypeError(f"{text} is not a whole number from {least:,} to {most:,}")
         return int(text)
 
     return number

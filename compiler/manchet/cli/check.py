@@ -44,9 +44,7 @@ def run(options: argparse.Namespace) -> int:
     from manchet.workspace.asked import asked_for
     from manchet.workspace.checking import checked
 
-    done = [
-        checked(asked, options.kitchen, options.jobs, not options.no_cache) for asked in asked_for(options.what)
-    ]
+    done = [checked(asked, options.kitchen, options.jobs, not options.no_cache) for asked in asked_for(options.what)]
     diagnostics = in_order(one for each in done for one in each.diagnostics)
     sys.stdout.write(
         _document(options.format, diagnostics, sum(each.formulas for each in done), sum(each.files for each in done))
@@ -65,8 +63,8 @@ def _document(form: str, diagnostics: tuple[Diagnostic, ...], formulas: int, fil
 
         return document(diagnostics, formulas, files)
     if form == "sarif":
-        from manchet.cli.explain import rule_for
         from manchet import __version__
+        from manchet.cli.explain import rule_for
         from manchet.diagnostics import sarif
 
         return sarif.document(diagnostics, __version__, rule_for)

@@ -56,7 +56,9 @@ def script(shell: str, known: Mapping[str, tuple[Option, ...]]) -> str:
 def _options(command: str) -> tuple[Option, ...]:
     parser = parser_for(command, import_module(f"manchet.cli.{command}"))
     return tuple(
-        Option(name, (action.help or "").replace("'", "’"), action.nargs != 0, tuple(getattr(action.type, "choices", ())))
+        Option(
+            name, (action.help or "").replace("'", "’"), action.nargs != 0, tuple(getattr(action.type, "choices", ()))
+        )
         for name, action in parser.options_of().items()
         if name.startswith("--")
     )

@@ -46,8 +46,6 @@ def _python() -> list[Finding]:
 
     version = ".".join(map(str, sys.version_info[:3]))
     said = f"manchet {__version__} on Python {version}, {sys.platform}"
-    if sys.version_info < (3, 11):  # an old Python started by hand gets this far
-        return [Finding("missing", "python", said, "install Python 3.11 or newer")]
     return [Finding("ok", "python", said)]
 
 
@@ -111,7 +109,9 @@ def _saves() -> list[Finding]:
         from manchet.watch import Watch
 
         with Watch(os.getcwd()) as watch:
-            how = f"looks again and again ({watch.polling})" if watch.polling else "the system says when a file is saved"
+            how = (
+                f"looks again and again ({watch.polling})" if watch.polling else "the system says when a file is saved"
+            )
     except (ImportError, Trouble) as error:
         return [Finding("missing", "watch", f"cannot start: {error}")]
     return [Finding("ok", "watch", f"in this folder: {how}")]

@@ -83,7 +83,7 @@ def overview() -> str:
             "",
             "manchet COMMAND --help shows the command's options and an example.",
             "examples:",
-            "  manchet new 'Saturday tin' > saturday-tin.bake",
+            "  manchet new 'Saturday tin'",
             "  manchet check .",
             "  manchet build 'Saturday tin' --pieces 24",
         ]

@@ -7,16 +7,17 @@ somewhere else that changes costs nothing here.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
 from manchet import cache
 from manchet.cache import Found, Kept
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.asked import Asked
-from manchet.workspace.headings import Block
+from manchet.workspace.headings import Block, blocks
 from manchet.workspace.raw import Raw
+from manchet.workspace.texts import texts
 
 ENOUGH_FOR_TWO = 120
 """Files to look at from which a second process earns back what it takes to start."""
@@ -32,23 +33,22 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
     """All reports on what was asked for. `kitchen` names the one to judge by, "" leaves it to the bakery."""
     files = {file.path: file for file in asked.files}
     common = _common(asked.files)
+    lent = {path for path, _ in common}
+    wanted = asked.paths | lent
     context = cache.digest(*(part for path, block in common for part in (path, str(block.line), block.text)))
-    keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in asked.paths}
+    keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in wanted}
     store = cache.open_store(asked.root, asked.prefix, kitchen) if use_cache else cache.Store("", {})
-    packed = {path: store.kept[path].found for path in asked.paths if _is_kept(store, path, keys[path])}
-    new = sorted(asked.paths - packed.keys())
+    packed = {path: store.kept[path].found for path in wanted if _is_kept(store, path, keys[path])}
+    new = sorted(wanted - packed.keys())
     if new:
-        lent = sorted({path for path, _ in common})
-        packed |= _looked_at([files[path] for path in lent], [files[path] for path in new], kitchen, jobs)
+        packed |= _looked_at([files[path] for path in sorted(lent)], [files[path] for path in new], kitchen, jobs)
         kept = {path: one for path, one in store.kept.items() if path in files}
         cache.close_store(store, kept | {path: Kept(keys[path], packed[path]) for path in new})
     found = {path: cache.unpack(packed[path]) for path in sorted(packed)}
-    diagnostics = [*asked.diagnostics, *(one for each in found.values() for one in each.diagnostics)]
-    formulas = sum(each.formulas for each in found.values())
-    if asked.names:
-        diagnostics = [one for one in diagnostics if _is_about(one, asked, files)]
-        formulas = len(asked.names)
-    return Checked(tuple(diagnostics), formulas, len(asked.paths))
+    reports = (one for each in found.values() for one in each.diagnostics)
+    diagnostics = (*asked.diagnostics, *(one for one in reports if _is_wanted(one, asked, files)))
+    formulas = len(asked.names) or sum(found[path].formulas for path in asked.paths)
+    return Checked(diagnostics, formulas, len(asked.paths))
 
 
 def _is_kept(store: cache.Store, path: str, key: str) -> bool:
@@ -87,16 +87,13 @@ def _dealt(files: Sequence[Raw], parts: int) -> Iterator[Sequence[Raw]]:
     return (files[start::parts] for start in range(parts))
 
 
-def look(
-    lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], kitchen: str
-) -> dict[str, str]:
+def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], kitchen: str) -> dict[str, str]:
     """Checks the files `new` with what the files `lent` share. (path, bytes) in, path and packed result out."""
     from manchet.bakery import read
-    from manchet.workspace.texts import texts
 
     wanted = dict(new)
     sources, unreadable = texts({**dict(lent), **wanted})
-    bakery = read(sources, None)
+    bakery = read(sources, frozenset(wanted), kitchen)
     by_path: dict[str, list[Diagnostic]] = {path: [] for path in wanted}
     for diagnostic in (*unreadable, *bakery.diagnostics):
         if diagnostic.place.path in by_path:
@@ -105,20 +102,19 @@ def look(
 
 
 def _formulas(data: bytes) -> int:
-    from manchet.workspace.headings import blocks
-
     return sum(block.word in ("formula", "preparation") for block in blocks(data))
 
 
-def _is_about(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:
-    """Whether a report lies inside one of the formulas asked for by name."""
-    file = files.get(diagnostic.place.path)
-    return file is None or any(
-        fold(block.name) in asked.names and first <= diagnostic.place.line < after
-        for block, first, after in _stretches(file.blocks)
-    )
+def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:
+    """Whether a report belongs to what was asked for: it is in a file or formula asked about, or it is an error in
+    something that they draw on."""
+    path, line = diagnostic.place.path, diagnostic.place.line
+    block = _block_at(files[path].blocks, line)
+    if path in asked.paths and (not asked.names or (block is not None and fold(block.name) in asked.names)):
+        return True
+    return diagnostic.severity is Severity.ERROR and (block is None or block.word != "formula")
 
 
-def _stretches(blocks: Sequence[Block]) -> Iterable[tuple[Block, int, float]]:
-    ends = [block.line for block in blocks[1:]] + [float("inf")]
-    return ((block, block.line, end) for block, end in zip(blocks, ends, strict=True))
+def _block_at(found: Sequence[Block], line: int) -> Block | None:
+    """The block that a line of its file belongs to."""
+    return next((block for block in reversed(found) if block.line <= line), None)

@@ -1,0 +1,111 @@
+"""A formula as computed: every material of every stage, and the totals.
+
+As text to read, as JSON (exact values as strings beside rounded numbers, and for every figure its rule, inputs and
+source), or as CSV for a spreadsheet.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from typing import TYPE_CHECKING
+
+from manchet.cli import sizing
+from manchet.cli.arguments import one_of
+from manchet.cli.reporting import said
+from manchet.cli.status import ERRORS, FINE
+from manchet.workspace.trouble import Unknown
+
+if TYPE_CHECKING:
+    from manchet.figures.derived import Figures, Material
+
+EXAMPLES = (
+    "manchet figures 'Tern loaf'",
+    "manchet figures 'Tern loaf' --pieces 24 --format csv > tern-loaf.csv",
+    "manchet figures recipes/tern-loaf.bake --format json",
+)
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("what", nargs="?", default="", metavar="FORMULA", help="its name, or a file that holds only it")
+    parser.add_argument("--format", type=one_of("text", "json", "csv"), default="text", help="text, json or csv")
+    sizing.arguments(parser)
+
+
+def run(options: argparse.Namespace) -> int:
+    figures = figures_for(options)
+    if figures is None:
+        return ERRORS
+    writers = {"text": text, "json": json_text, "csv": csv_text}
+    sys.stdout.write(writers[options.format](figures))
+    return FINE
+
+
+def figures_for(options: argparse.Namespace) -> Figures | None:
+    """The figures asked for; None after saying why there are none."""
+    from manchet.bakery import batch_for
+    from manchet.figures.derived import figures_of
+    from manchet.workspace.opening import opened
+
+    if not options.what:
+        raise Unknown("which formula?", "give its name, as in: manchet figures 'Tern loaf'")
+    found = opened(options.what, options.kitchen)
+    if found.formula is None:
+        said(found.diagnostics)
+        return None
+    batch = batch_for(found.formula, sizing.order_of(options), found.kitchen)
+    said(batch.diagnostics)
+    return figures_of(batch.value, found.bakery.larder) if batch.value else None
+
+
+def json_text(figures: Figures) -> str:
+    import json
+
+    from manchet.figures.report import report_of
+
+    return json.dumps(report_of(figures), indent=2, ensure_ascii=True) + "\n"
+
+
+def csv_text(figures: Figures) -> str:
+    """One row a material: stage, name, per cent, its basis, grams; both figures exact, as the JSON has them."""
+    import csv
+    import io
+
+    from manchet.quantities.printing import exact_text
+
+    written = io.StringIO()
+    rows = csv.writer(written, lineterminator="\n")
+    rows.writerow(("stage", "material", "percent", "of", "grams"))
+    for stage, materials in _tables(figures):
+        for material in materials:
+            percent = exact_text(material.percent.value) if material.percent else ""
+            grams = exact_text(material.grams.value)
+            rows.writerow((_cell(stage), _cell(material.name), percent, _cell(material.basis), grams))
+    return written.getvalue()
+
+
+def text(figures: Figures) -> str:
+    from manchet.diagnostics.terminal import show, width
+    from manchet.quantities.printing import decimal
+
+    lines = [show(figures.name)]
+    for stage, materials in _tables(figures):
+        lines += ["", f"  {show(stage)}"]
+        for material in materials:
+            name = show(material.name)
+            percent = f"{decimal(material.percent.value, 2)} %" if material.percent else ""
+            pad = " " * max(28 - width(name), 1)
+            lines.append(f"    {name}{pad}{decimal(material.grams.value, 1):>10} g {percent:>12}")
+    lines += ["", "  totals"]
+    for name, figure in figures.totals.items():
+        lines.append(f"    {name.replace('_', ' '):<28}{decimal(figure.value, 2):>10} {figure.unit}".rstrip())
+    return "\n".join(lines) + "\n"
+
+
+def _tables(figures: Figures) -> list[tuple[str, tuple[Material, ...]]]:
+    return [("overall", figures.overall), *((stage.name, stage.materials) for stage in figures.stages)]
+
+
+def _cell(text: str) -> str:
+    """A text that no spreadsheet takes for a formula of its own."""
+    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text

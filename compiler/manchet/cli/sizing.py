@@ -1,0 +1,102 @@
+"""The options that say how much is wanted, and in whose units and words it is printed."""
+
+from __future__ import annotations
+
+import argparse
+from fractions import Fraction
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from manchet.formula.order import Order
+
+LONGEST = 200
+"""Characters of a figure or a name that is given with an option."""
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    group = parser.add_argument_group("how much (default: what the file says)")
+    group.add_argument(
+        "--pieces", action="append", type=pieces, metavar="N", help="so many; '24 rolls' where several are made"
+    )
+    group.add_argument("--piece-weight", type=piece_weight, metavar="WEIGHT", help="of one: '900 g dough', '800 g baked'")
+    group.add_argument("--dough", type=weight, metavar="WEIGHT", help="so much dough in all, such as 20kg")
+    group.add_argument("--flour", type=weight, metavar="WEIGHT", help="so much flour in all")
+    group.add_argument("--tin", default="", type=name, metavar="NAME", help="to fill this tin of the kitchen")
+    group.add_argument("--have", type=have, metavar="WHAT", help="as much as this gives: 'milk 500 g'")
+    group.add_argument("--kitchen", default="", type=name, metavar="NAME", help="for this kitchen, if there are several")
+
+
+def order_of(options: argparse.Namespace) -> Order:
+    """What is wanted. Raises `Unknown` where two options contradict each other."""
+    from manchet.formula.order import Order
+    from manchet.workspace.trouble import Unknown
+
+    whole = [word for word in ("dough", "flour", "have") if getattr(options, word) is not None]
+    if len(whole) > 1 or (whole and options.pieces):
+        both = [*(f"--{word}" for word in whole), *(["--pieces"] if options.pieces else [])]
+        raise Unknown(f"{' and '.join(both[:2])} each say how much is made", "give one of them")
+    state_grams = options.piece_weight or ("dough", None)
+    return Order(
+        pieces=tuple(options.pieces or ()),
+        piece_grams=state_grams[1],
+        piece_state=state_grams[0],
+        dough=options.dough,
+        flour=options.flour,
+        tin=options.tin,
+        have=options.have,
+    )
+
+
+def weight(text: str) -> Fraction:
+    """Grams: `20kg`, `1.5 kg`, `2 lb 4 oz`."""
+    grams, rest = _weight(text.strip())
+    if rest:
+        raise argparse.ArgumentTypeError(f"{text} is no weight; write it as 20 kg or 900 g")
+    return grams
+
+
+def piece_weight(text: str) -> tuple[str, Fraction]:
+    """What one weighs, as dough or baked: the word is obligatory, for the two differ by an eighth and more."""
+    grams, state = _weight(text.strip())
+    if state not in ("dough", "baked"):
+        raise argparse.ArgumentTypeError(f"{text} does not say which: '900 g dough' or '800 g baked'")
+    return state, grams
+
+
+def pieces(text: str) -> tuple[Fraction, str]:
+    """How many, and of what: `24`, `24 rolls`."""
+    number, _, noun = text.strip().partition(" ")
+    if not (number.isascii() and number.isdigit() and len(number) <= 9) or not int(number):
+        raise argparse.ArgumentTypeError(f"{text} is no number of pieces; write it as 24, or '24 rolls'")
+    return Fraction(int(number)), name(noun)
+
+
+def have(text: str) -> tuple[str, Fraction]:
+    """An ingredient, and how much there is of it: `milk 500 g`."""
+    words = name(text).split(" ")
+    for first in range(1, len(words)):
+        if words[first][:1] in "0123456789.½⅓⅔¼¾⅛":
+            grams, rest = _weight(" ".join(words[first:]))
+            if not rest:
+                return " ".join(words[:first]), grams
+    raise argparse.ArgumentTypeError(f"{text} does not say how much of what; write it as 'milk 500 g'")
+
+
+def name(text: str) -> str:
+    if len(text) > LONGEST:
+        raise argparse.ArgumentTypeError(f"is longer than {LONGEST} characters")
+    return " ".join(text.split())
+
+
+def _weight(text: str) -> tuple[Fraction, str]:
+    """Grams, and what stands after them."""
+    from manchet.quantities.reading import figure_at
+    from manchet.quantities.units import MASS, UNITS
+
+    figure = figure_at(text, 0) if len(text) <= LONGEST else None
+    unit = UNITS.get(figure.unit) if figure else None
+    if figure is None or unit is None or unit.dimension != MASS or figure.fault or figure.low != figure.high:
+        raise argparse.ArgumentTypeError(f"{text[:LONGEST]} is no weight; write it as 20 kg or 900 g")
+    if figure.low <= 0:
+        raise argparse.ArgumentTypeError(f"{text} is nothing to weigh; ask for more than 0")
+    return figure.low * unit.factor, text[figure.length :].strip()

@@ -1,0 +1,95 @@
+"""The one formula a command is about, with the bakery around it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from manchet.bakery import Bakery, read
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.model import Formula
+from manchet.larder.kitchen import Kitchen
+from manchet.workspace.asked import Asked, asked_for
+from manchet.workspace.headings import Block
+from manchet.workspace.texts import texts
+from manchet.workspace.trouble import Unknown
+
+
+class Opened(NamedTuple):
+    """`formula` is None where it has errors; `diagnostics` are the reports on it and on what it draws on."""
+
+    bakery: Bakery
+    kitchen: Kitchen
+    formula: Formula | None
+    diagnostics: tuple[Diagnostic, ...]
+
+
+def opened(word: str, kitchen: str = "") -> Opened:
+    """The formula called `word`, or the only one in the file or folder `word`. Raises `Unknown`."""
+    (asked,) = asked_for([word])
+    found = [(path, block) for path, block in formula_blocks(asked) if fold(block.name) in asked.names or not asked.names]
+    if len(found) != 1:
+        names = ", ".join(block.name for _, block in found[:8])
+        raise Unknown(f"{word} holds {len(found)} formulas", f"say which: {names}" if names else "")
+    path, block = found[0]
+    bakery = bakery_of_files(asked, [path], kitchen)
+    formula = next((one for one in bakery.formulas if (one.place.path, one.place.line) == (path, block.line)), None)
+    ends = [other.line for _, other in _blocks_in(asked, path) if other.line > block.line]
+    end = min(ends, default=None)
+    reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block.line, end, asked))
+    return Opened(bakery, kitchen_of(bakery, kitchen), formula, reports)
+
+
+def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "") -> Bakery:
+    """Some files of a bakery read with all that they draw on: the other files with larders, kitchens and so on."""
+    wanted = frozenset(paths)
+    needed = {
+        file.path: file.data
+        for file in asked.files
+        if file.path in wanted or any(not block.is_formula for block in file.blocks)
+    }
+    sources, unreadable = texts(needed)
+    bakery = read(sources, wanted, kitchen)
+    return bakery._replace(diagnostics=(*unreadable, *bakery.diagnostics))
+
+
+def kitchen_of(bakery: Bakery, name: str) -> Kitchen:
+    """The kitchen called `name`, or the bakery's first. Raises `Unknown`."""
+    if not name:
+        return bakery.kitchen
+    kitchen = bakery.kitchen_called(name)
+    if kitchen is None:
+        known = [one.name for one in bakery.kitchens]
+        near = nearest(name, known)
+        raise Unknown(
+            f"there is no kitchen called {name}",
+            f"near: {near}" if near else f"kitchens here: {', '.join(known)}" if known else "no file here has a kitchen",
+        )
+    return kitchen
+
+
+def formula_blocks(asked: Asked) -> Sequence[tuple[str, Block]]:
+    """The formulas and preparations in the files asked about, with their paths."""
+    return [
+        (file.path, block)
+        for file in asked.files
+        if file.path in asked.paths
+        for block in file.blocks
+        if block.word in ("formula", "preparation")
+    ]
+
+
+def concerns(diagnostic: Diagnostic, path: str, first: int, end: int | None, asked: Asked) -> bool:
+    """Whether a report is about the formula at `path`, lines `first` to before `end`; or is an error in what all share."""
+    place = diagnostic.place
+    if place.path == path and place.line >= first and (end is None or place.line < end):
+        return True
+    if diagnostic.severity is not Severity.ERROR:
+        return False
+    around = [block for file in asked.files if file.path == place.path for block in file.blocks if block.line <= place.line]
+    return not around or around[-1].word not in ("formula", "preparation")
+
+
+def _blocks_in(asked: Asked, path: str) -> Sequence[tuple[str, Block]]:
+    return [(file.path, block) for file in asked.files if file.path == path for block in file.blocks]

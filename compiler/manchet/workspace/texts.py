@@ -1,0 +1,16 @@
+"""The bytes of some files as text, and what is wrong with those that are none."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.source.files import text_of
+from manchet.source.text import SourceText
+
+
+def texts(data: Mapping[str, bytes]) -> tuple[tuple[SourceText, ...], tuple[Diagnostic, ...]]:
+    """In the order of their paths, so that the same files always give the same bakery."""
+    read = [text_of(path, data[path]) for path in sorted(data)]
+    sources = tuple(one.value for one in read if one.value is not None)
+    return sources, tuple(report for one in read for report in one.diagnostics)
