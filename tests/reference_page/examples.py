@@ -26,7 +26,8 @@ LATER = """\
     divide
     shape round
     prove 60 min at 26 C
-    bake 35 min at 230 C to 97 C core
+    bake 15 min at 250 C, steam
+    bake 25 min at 225 C to 97 C core, vent open
     cool 2 h
 """
 
@@ -67,7 +68,7 @@ def whole(example: Example) -> str:
             return f"{_HEAD}{OVERALL}\n  dough\n    everything else\n{_deeper(example.text, 4)}"
         case "in weights":
             return (
-                f"{_HEAD}  dough\n    white flour         1000 g\n    water                720 g\n"
+                f"{_HEAD.replace('10 loaves', '2 loaves')}  dough\n    white flour         1000 g\n    water                720 g\n"
                 f"    salt                  20 g\n    instant yeast          5 g\n{_deeper(example.text, 4)}{LATER}"
             )
         case other:

@@ -1,4 +1,4 @@
-"""Every example that a baker is shown compiles: those of the language page, of the front page, of DEVELOPERS.md."""
+"""Every example that a baker is shown compiles: those of the language page and of the front page."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
 
 ROOT = Path(__file__).parents[2]
-PAGES = ("grammar/reference.md", "README.md", "DEVELOPERS.md")
+PAGES = ("grammar/reference.md", "README.md")
 EXAMPLES = [
     pytest.param(example, id=f"{page}:{example.line}")
     for page in PAGES
@@ -24,10 +24,12 @@ EXAMPLES = [
 
 @pytest.mark.parametrize("example", EXAMPLES)
 def test_every_example_compiles(example: Example) -> None:
+    """A whole file without any report; a piece of one, put into a plain bread it was not made for, without an error."""
     text = whole(example)
     bakery = read((SourceText("example.bake", text),))
-    errors = [short(d) for d in bakery.diagnostics if d.severity is Severity.ERROR]
-    assert not errors, "\n".join([*errors, text])
+    a_piece = example.kind != ""
+    reports = [short(d) for d in bakery.diagnostics if d.severity is Severity.ERROR or not a_piece]
+    assert not reports, "\n".join([*reports, text])
 
 
 def test_the_language_page_has_an_example_of_every_kind() -> None:
