@@ -40,6 +40,16 @@ class Bakery(NamedTuple):
         """The kitchen to plan with where none is named: the first."""
         return self.kitchens[0] if self.kitchens else PLAIN
 
+    def kitchen_for(self, path: str, named: str = "") -> Kitchen:
+        """The kitchen a file's breads are made in: the one named, else the one that stands nearest to the file.
+
+        Nearest is the kitchen in the same folder, then in the folder above, and so on; else the first of the bakery.
+        """
+        if named:
+            return self.kitchen_called(named) or self.kitchen
+        above = [k for k in self.kitchens if k.place is not None and path.startswith(_folder(k.place.path))]
+        return max(above, key=lambda k: len(_folder(k.place.path)) if k.place else 0, default=self.kitchen)
+
     def formula(self, name: str) -> Formula | None:
         wanted = fold(name)
         return next((f for f in self.formulas if fold(f.name) == wanted), None)
@@ -63,7 +73,7 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
     """Read, bind and check files that belong together.
 
     `only` names the paths whose formulas are bound and whose reports are wanted; the others serve with their larders,
-    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the first if "".
+    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the nearest if "".
     """
     files: list[File] = []
     reports: list[Diagnostic] = []
@@ -79,15 +89,15 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
     kitchens, found = _kitchens(blocks.kitchens)
     reports += found
     bakery = Bakery(tuple(files), larder, kitchens, (), (), ())
-    judging = bakery.kitchen_called(kitchen) or bakery.kitchen
-    offered = _offered(blocks, larder, judging)
+    offered = _offered(blocks, larder, bakery.kitchen_for("", kitchen))
     reports += _judge_shared(blocks.stages, offered)
     formulas: list[Formula] = []
     unsound: list[tuple[str, Place]] = []
     for block in blocks.formulas + blocks.preparations:
         if only is not None and block.line.path not in only and block not in blocks.preparations:
             continue
-        bound = bind(block, offered)
+        measures = bakery.kitchen_for(block.line.path, kitchen).measures
+        bound = bind(block, offered._replace(measures=measures))
         reports += bound.diagnostics
         if bound.value is None:
             assert isinstance(block.node, nodes.BlockHead)
@@ -95,7 +105,7 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
         else:
             formulas.append(bound.value)
     for formula in formulas:
-        reports += checked(formula, larder, judging)
+        reports += checked(formula, larder, bakery.kitchen_for(formula.place.path, kitchen))
     wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
     return bakery._replace(
         formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
@@ -123,6 +133,11 @@ def written_batch(formula: Formula, kitchen: Kitchen) -> Outcome[Batch | None]:
 def batch_for(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
     """The batch for an order."""
     return written_batch(formula, kitchen) if order == AS_WRITTEN else sized(formula, order, kitchen)
+
+
+def _folder(path: str) -> str:
+    """The folder of a path with its last stroke, "" for none."""
+    return path[: path.rfind("/") + 1]
 
 
 def _by_place(report: Diagnostic) -> tuple[str, int, int, str]:
