@@ -257,6 +257,8 @@ def _totals(
     poured = (
         "each line x the larder's water in it: water, dairy, egg, fat, syrup, yeast, culture; not flour or dry goods"
     )
+    if formula.preparation:
+        return {"weighed_grams": stages[-1].total, "made_grams": made._replace(name="made")}
     found = {
         "flour_grams": flour,
         "dough_grams": made,

@@ -57,6 +57,10 @@ class _Binder:
         self.drafts: dict[str, Draft] = {}
 
     def bind(self) -> Outcome[Formula | None]:
+        bound = self._bound()
+        return Outcome(bound, tuple(_one_spoon_warning(self.reports)))
+
+    def _bound(self) -> Formula | None:
         head, reports = head_of(self.block.children)
         self.reports += reports
         headings = self._headings()
@@ -69,11 +73,11 @@ class _Binder:
         last = self._last()
         way = self._way(head, overall, last)
         if last is None or way is None:
-            return Outcome(None, tuple(self.reports))
+            return None
         order = users_last(self._uses())
         if order is None:
             self._report_circle()
-            return Outcome(None, tuple(self.reports))
+            return None
         ordered = {key: self.drafts[key] for key in order if key != last.key} | {last.key: last}
         drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder)
         self._judge_returns(drafts)
@@ -83,8 +87,8 @@ class _Binder:
             shares, found = asked_way(way, last.key, drafts)
         self.reports += found
         if says(self.reports) or self._unread():
-            return Outcome(None, tuple(self.reports))
-        return Outcome(self._formula(head, way, shares, last), tuple(self.reports))
+            return None
+        return self._formula(head, way, shares, last)
 
     # ---- stages ----------------------------------------------------------------------------------
 
@@ -377,6 +381,18 @@ class _Binder:
             self.reports.append(flour)
             return None
         return flour
+
+
+def _one_spoon_warning(reports: list[Diagnostic]) -> Iterable[Diagnostic]:
+    """The reports with the warning about spoons said once for the whole formula, at the first."""
+    spoons = [r for r in reports if r.name == "measured-by-spoon"]
+    for report in reports:
+        if report.name != "measured-by-spoon":
+            yield report
+        elif report is spoons[0]:
+            more = len(spoons) - 1
+            also = f" ({more} more {'line' if more == 1 else 'lines'} here)" if more else ""
+            yield report._replace(message=report.message + also)
 
 
 def same_noun(a: str, b: str) -> bool:
