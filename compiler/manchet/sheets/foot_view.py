@@ -12,6 +12,9 @@ from manchet.formula.weighing import Table
 from manchet.sheets.measures import OUNCE, Measures
 from manchet.sheets.views import Fact, Overall
 
+NOTABLE = Fraction(1, 2000)
+"""Sugar and fat below this would be printed as nothing."""
+
 
 def overall(formula: Formula, before: Mapping[str, Fraction], m: Measures) -> tuple[Overall, ...]:
     """Per cent only, so that nobody weighs from it; what was otherwise in the version before says so."""
@@ -41,9 +44,9 @@ def totals(t: Totals, m: Measures) -> tuple[Fact, ...]:
         Fact(words["foot.salt"], m.percent(t.salt)),
         *(Fact(yeast.name, m.percent(share)) for yeast, share in t.yeasts),
     ]
-    if t.sugar:
+    if t.sugar >= NOTABLE:
         facts.append(Fact(words["foot.sugar"], m.percent(t.sugar)))
-    if t.fat:
+    if t.fat >= NOTABLE:
         facts.append(Fact(words["foot.fat"], m.percent(t.fat)))
     return tuple(facts)
 

@@ -8,13 +8,15 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.formula.model import Range
-from manchet.quantities.printing import decimal
+from manchet.quantities import printing
 from manchet.quantities.units import POUND
 from manchet.sheets.views import House
 from manchet.sheets.words_of import Words
 
 OUNCE = POUND / 16
 HOUR, DAY = 3600, 86400
+NBSP = "\N{NO-BREAK SPACE}"
+"""Between a figure and its unit: they never part at the end of a line."""
 _QUARTERS = {0: "", 1: "¼", 2: "½", 3: "¾"}
 _SPOONS = {"US": Fraction(492892, 100000), "metric": Fraction(5)}
 """Millilitres of a teaspoon: a sixth of a US fluid ounce (rounded), and the metric one."""
@@ -25,7 +27,7 @@ class Weight(NamedTuple):
     unit: str
 
     def __str__(self) -> str:
-        return f"{self.figure} {self.unit}"
+        return f"{self.figure}{NBSP}{self.unit}"
 
 
 class Measures(NamedTuple):
@@ -41,31 +43,31 @@ class Measures(NamedTuple):
         if self.house.units == "US":
             return self._pounds(grams, step)
         if in_kg:
-            return Weight(decimal(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
-        return Weight(decimal(grams, _places(step), fixed=True), self.words["units.g"])
+            return Weight(_figure(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
+        return Weight(_figure(grams, _places(step), fixed=True), self.words["units.g"])
 
     def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
         if step < OUNCE / 4:
-            return Weight(decimal(grams / OUNCE, 2, fixed=True), self.words["units.oz"])
-        quarters = int(decimal(grams / OUNCE * 4, 0).replace(",", ""))
+            return Weight(_figure(grams / OUNCE, 2, fixed=True), self.words["units.oz"])
+        quarters = int(printing.rounded(grams / OUNCE * 4, 0))
         pounds, left = divmod(quarters, 64)
         whole, quarter = divmod(left, 4)
         ounces = f"{whole if whole or not quarter else ''}{_QUARTERS[quarter]}"
         if not pounds:
             return Weight(ounces, self.words["units.oz"])
-        return Weight(f"{pounds:,} {self.words['units.lb']} {ounces}", self.words["units.oz"])
+        return Weight(f"{pounds:,}{NBSP}{self.words['units.lb']} {ounces}", self.words["units.oz"])
 
     def mass(self, grams: Fraction) -> str:
         """A weight that is spoken of, not weighed: `900 g`, `12.79 kg`, `28 lb 3 oz`."""
         if self.house.units == "US":
             return str(self._pounds(grams, OUNCE / 4))
         if grams >= 10000:
-            return f"{decimal(grams / 1000, 2)} {self.words['units.kg']}"
-        return f"{decimal(grams, 0 if grams >= 100 else 1)} {self.words['units.g']}"
+            return f"{_figure(grams / 1000, 2)}{NBSP}{self.words['units.kg']}"
+        return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
 
     def grams(self, grams: Fraction) -> str:
         """Grams in any house: beside spoons, in a dilution."""
-        return f"{decimal(grams, 0 if grams >= 100 else 1)} {self.words['units.g']}"
+        return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
 
     def flour(self, grams: Fraction) -> str:
         """Flour in whole grams, or ounces: `1,483 g`."""
@@ -84,7 +86,7 @@ class Measures(NamedTuple):
         """About how many spoons that is, to the quarter; "" where the larder or the kitchen does not say, or for a cupful."""
         if density is None or country not in _SPOONS:
             return ""
-        quarters = int(decimal(grams / density / _SPOONS[country] * 4, 0).replace(",", ""))
+        quarters = int(printing.rounded(grams / density / _SPOONS[country] * 4, 0))
         if not 0 < quarters <= 36:
             return ""
         whole, quarter = divmod(quarters, 4)
@@ -92,12 +94,12 @@ class Measures(NamedTuple):
         if quarters >= 12 and quarters % 6 == 0:
             halves = quarters // 6
             whole, quarter, unit = halves // 2, 2 * (halves % 2), "tbsp"
-        return self.words.say("units.spoons", f"{whole or ''}{_QUARTERS[quarter]} {self.words['units.' + unit]}")
+        return self.words.say("units.spoons", f"{whole or ''}{_QUARTERS[quarter]}{NBSP}{self.words['units.' + unit]}")
 
     def percent(self, share: Fraction) -> str:
         """A share of 1 as per cent: two decimals at most, three below a tenth of one."""
         figure = share * 100
-        return f"{decimal(figure, 2 if figure >= Fraction(1, 10) else 3)} {self.words['units.percent']}"
+        return f"{_figure(figure, 2 if figure >= Fraction(1, 10) else 3)}{NBSP}{self.words['units.percent']}"
 
     # ---- times
 
@@ -117,14 +119,14 @@ class Measures(NamedTuple):
     def duration(self, seconds: Fraction) -> str:
         """`1 h 20 min`, `40 min`, `2 min 30 s`, `90 s`."""
         if seconds < 120 and seconds % 60:
-            return f"{decimal(seconds, 0)} {self.words['units.s']}"
+            return f"{_figure(seconds, 0)}{NBSP}{self.words['units.s']}"
         minutes, over = divmod(seconds, 60)
         hours, left = divmod(minutes, 60)
         if hours < 2:
             hours, left = Fraction(0), minutes
         parts = [(hours, "h"), (left, "min"), (over if not hours else 0, "s")]
-        said = [f"{decimal(Fraction(n), 0)} {self.words['units.' + u]}" for n, u in parts if n]
-        return " ".join(said) or f"0 {self.words['units.min']}"
+        said = [f"{_figure(Fraction(n), 0)}{NBSP}{self.words['units.' + u]}" for n, u in parts if n]
+        return " ".join(said) or f"0{NBSP}{self.words['units.min']}"
 
     def clock(self, moment: datetime) -> str:
         return f"{moment:%H:%M}"
@@ -156,8 +158,8 @@ class Measures(NamedTuple):
     # ---- ranges
 
     def _range(self, ends: Range, turn: Callable[[Fraction], Fraction], unit: str, places: int = 1) -> str:
-        said = self._ends(ends, lambda x: decimal(turn(x), places))
-        return f"{said} {unit}" if unit else said
+        said = self._ends(ends, lambda x: _figure(turn(x), places))
+        return f"{said}{NBSP}{unit}" if unit else said
 
     def _ends(self, ends: Range, say: Callable[[Fraction], str]) -> str:
         low, high = ends
@@ -167,6 +169,12 @@ class Measures(NamedTuple):
             return self.words.say("say.at_least", say(low))
         first, last = say(low), say(high)
         return first if first == last else self.words.say("say.range", first, last)
+
+
+def _figure(value: Fraction, places: int, fixed: bool = False) -> str:
+    """A figure with at most (or exactly) so many decimals and a comma at the thousands."""
+    whole, dot, rest = printing.decimal(value, places, places if fixed else 0).partition(".")
+    return f"{int(whole):,}{dot}{rest}" if whole not in ("-0", "0") else f"{whole}{dot}{rest}"
 
 
 def _places(step: Fraction) -> int:

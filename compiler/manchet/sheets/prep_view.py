@@ -119,7 +119,8 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
     bowl = Bowl(table, work, m)
     return Block(
         number=str(number),
-        title=stage.name,
+        title=stage.name or m.words["kinds." + stage.word],
+        kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
         made=_made(making.times, work, m),
         flour=_flour(batch, work.batch, m),
         bowls=bowl.numbers,
@@ -127,7 +128,7 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
         notes=(*_kept(batch, m), *_borrowed(batch, m), *stage.notes),
-        parts=(*work.cautions.get(stage.key, ()), *_parts(batch, bowl, work, m)),
+        parts=_groups([*work.cautions.get(stage.key, ()), *_parts(batch, bowl, work, m)]),
         goes=_goes(table, work, m),
     )
 
@@ -171,16 +172,20 @@ def _borrowed(batch: StageBatch, m: Measures) -> list[str]:
 
 
 def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
-    """Where what was made goes, and the part of it for each bowl."""
+    """Where what was made goes, and the part of it for each bowl: the very figures that are weighed there."""
     batch, times = table.making.stage, table.making.times
-    names = {s.stage.key: s.stage.name for s in work.batch.stages}
     said = []
-    for key, grams in batch.used:
-        name, each = names.get(key, key), table.making.for_each_mix
-        if times == 1 and work.mixes.number > 1 and each:
-            said.append(m.words.say("stage.goes_bowls", name, m.mass(grams), m.mass(each)))
+    for user in work.tables:
+        bowl, name = Bowl(user, work, m), user.making.stage.stage.name
+        lines = [line for line in user.lines if line.weighed.portion.stage == batch.stage.key]
+        if not lines or user.making.stage is batch:
+            continue
+        each, step = sum((x.reading.grams for x in lines), Fraction(0)), max(x.reading.step for x in lines)
+        if user.making.times > times:
+            whole = bowl.weight(each * user.making.times, step)
+            said.append(m.words.say("stage.goes_bowls", name, str(whole), str(bowl.weight(each, step))))
         else:
-            said.append(m.words.say("stage.goes_to", name, m.mass(grams / times)))
+            said.append(m.words.say("stage.goes_to", name, str(bowl.weight(each, step))))
     return tuple(said)
 
 
@@ -195,6 +200,18 @@ def _parts(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list[P
             parts.append(views.Branch(m.words.say("divide.for_the", branch.noun)))
             parts += _grouped(branch.steps, adds, (), work, m)
     return parts
+
+
+def _groups(parts: Sequence[Part]) -> tuple[tuple[Part, ...], ...]:
+    """A new group begins after the divide list, and where the way of a sort begins."""
+    groups: list[list[Part]] = [[]]
+    for part in parts:
+        if isinstance(part, views.Branch) and groups[-1]:
+            groups.append([])
+        groups[-1].append(part)
+        if isinstance(part, Divide):
+            groups.append([])
+    return tuple(tuple(group) for group in groups if group) or ((),)
 
 
 def _grouped(
@@ -248,15 +265,25 @@ def _line(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], 
             boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
             if isinstance(adds, Bowl):
                 notes = [adds.jug(goes) for goes in felt] + notes
-    if step.verb == "keep":
-        text = f"{text} {_keep(step, m)}"
+    if step.verb in ("keep", "return", "top up") and isinstance(adds, Bowl):
+        text = f"{text} {_moved(step, adds.table.making.stage, m)}"
     if numbers:
         boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
     return Line(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
 
 
-def _keep(step: Step, m: Measures) -> str:
-    return ", ".join(goes.name for goes in step.goes)
+def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
+    """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
+    if step.verb == "top up":
+        return " ".join([m.mass(batch.topped_up), *(goes.name for goes in step.goes)])
+    moved = {fold(name): grams for name, grams in (batch.kept if step.verb == "keep" else batch.returned)}
+    said = []
+    for goes in step.goes:
+        grams = moved.get(goes.key)
+        how = next((keep.how for keep in batch.stage.keeps if fold(keep.name) == goes.key), "")
+        amount = m.words["say.what_is_left"] if how == "left" or grams is None else m.mass(grams)
+        said.append(m.words.say("say.keep" if step.verb == "keep" else "say.back", amount, goes.name))
+    return ", ".join(said)
 
 
 def _sort(p: PieceBatch, m: Measures) -> views.Sort:

@@ -156,6 +156,8 @@ class Block(NamedTuple):
 
     number: str
     title: str
+    kind: str
+    """`soaker`, where the title does not say it."""
     made: str
     """`made once for all 3 mixes`, or ""."""
     flour: str
@@ -168,7 +170,8 @@ class Block(NamedTuple):
     aside: tuple[Row, ...]
     """Weighed as well, but held back: each has a second tick at the step that adds it."""
     notes: tuple[str, ...]
-    parts: tuple[Part, ...]
+    parts: tuple[tuple[Part, ...], ...]
+    """What is done, in groups that stay on one page each: up to dividing, then the way of each sort."""
     goes: tuple[str, ...]
     """Where what was made goes: to a later stage, kept, back to the pot."""
 

@@ -59,7 +59,7 @@ class Bowl(NamedTuple):
         total = sum((line.reading.grams for line in inside), Fraction(0))
         step = max(line.reading.step for line in inside)
         vessel = self.m.words["stage." + VESSELS.get(self.table.making.stage.stage.word, "bowl")]
-        return self.m.words.say("stage.holds", vessel, str(self._weight(total, step)))
+        return self.m.words.say("stage.holds", vessel, str(self.weight(total, step)))
 
     def added(self, goes: Goes) -> Row | None:
         """What a step adds of what was held back; None if the table does not know it."""
@@ -69,14 +69,14 @@ class Bowl(NamedTuple):
         if goes.share is None:
             return self._row(line, late=True)
         part = goes.share * self.work.batch.flour / self.times
-        weight = self._weight(part, line.reading.step)
+        weight = self.weight(part, line.reading.step)
         return Row(line.weighed.portion.name, weight.figure, weight.unit, ticks=self.ticks)
 
     def jug(self, goes: Goes) -> str:
         """How much there is to add by feel."""
         line = self._held(goes)
         if line is not None:
-            return self.m.words.say("say.jug", str(self._weight(line.reading.grams, line.reading.step)))
+            return self.m.words.say("say.jug", str(self.weight(line.reading.grams, line.reading.step)))
         if goes.share is not None:
             return self.m.words.say("say.jug", self.m.mass(goes.share * self.work.batch.flour / self.times))
         return self.m.words["say.jug_open"]
@@ -88,14 +88,14 @@ class Bowl(NamedTuple):
     def _is_fine(self, line: WeighedLine) -> bool:
         return self.table.fine is not None and line.reading.step < self.table.fine
 
-    def _weight(self, grams: Fraction, step: Fraction) -> Weight:
+    def weight(self, grams: Fraction, step: Fraction) -> Weight:
         fine = self.table.fine is not None and step < self.table.fine
         largest = max((line.reading.grams for line in self.table.lines), default=Fraction(0))
         return self.m.weight(grams, step, in_kg=largest >= LARGE and not fine)
 
     def _row(self, line: WeighedLine, late: bool = False) -> Row:
         portion = line.weighed.portion
-        weight = self._weight(line.reading.grams, line.reading.step)
+        weight = self.weight(line.reading.grams, line.reading.step)
         return Row(
             portion.name, weight.figure, weight.unit, "" if late else self._percent(line),
             self._aside(line), () if late else self._notes(line), self.ticks, self._is_fine(line),

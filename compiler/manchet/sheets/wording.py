@@ -49,7 +49,7 @@ def _goes(step: Step, m: Measures) -> list[str]:
     """What a step moves, where its weight does not stand on a line of its own."""
     if step.verb in ("add", "lock in"):
         return [m.words.say("say.additions", str(step.additions))] if step.additions else []
-    return [", ".join(goes.name for goes in step.goes)] if step.goes and step.verb not in ("keep", "discard") else []
+    return [", ".join(goes.name for goes in step.goes)] if step.goes and step.verb not in ("keep", "return", "discard", "top up") else []
 
 
 def _applied(step: Step, m: Measures) -> list[str]:
