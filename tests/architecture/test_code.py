@@ -1,0 +1,141 @@
+"""House rules that a reader of the code can rely on."""
+
+from __future__ import annotations
+
+import ast
+import re
+import subprocess
+import sys
+import tomllib
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+PACKAGE = ROOT / "compiler" / "manchet"
+MODULES = sorted(PACKAGE.rglob("*.py"))
+
+EXACT = ("quantities", "syntax", "larder", "formula", "figures", "checks", "cautions", "timing")
+"""Packages between the lexer and the page, where every number is exact."""
+
+PHYSICAL_MODELS: frozenset[str] = frozenset()
+"""Modules whose result is rounded and said to be an estimate, and which may therefore reckon in floats."""
+
+
+def name_of(module: Path) -> str:
+    return str(module.relative_to(PACKAGE))
+
+
+GENERATED = frozenset({"larder/builtin.py"})
+"""Modules made from a data file, which nobody reads."""
+
+
+@pytest.mark.parametrize("module", [m for m in MODULES if name_of(m) not in GENERATED], ids=name_of)
+def test_module_is_of_readable_length(module: Path) -> None:
+    assert len(module.read_text(encoding="utf-8").splitlines()) <= 400
+
+
+def floats(tree: ast.AST) -> Iterator[int]:
+    """Lines on which a binary float comes into being."""
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Constant) and isinstance(node.value, float):
+            yield node.lineno
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "float":
+            yield node.lineno
+
+
+@pytest.mark.parametrize(
+    "module",
+    [m for m in MODULES if m.relative_to(PACKAGE).parts[0] in EXACT and name_of(m) not in PHYSICAL_MODELS],
+    ids=name_of,
+)
+def test_numbers_are_exact(module: Path) -> None:
+    assert list(floats(ast.parse(module.read_text(encoding="utf-8")))) == []
+
+
+DIAGNOSTIC_NAME = re.compile(r"[a-z]+(-[a-z0-9]+)+")
+MAKERS = frozenset({"Diagnostic", "error", "warning", "note", "Fault"})
+"""What a report is made with; its first argument is the name."""
+
+
+def explanations() -> dict[str, Path]:
+    found: dict[str, Path] = {}
+    for file in sorted(PACKAGE.rglob("explanations*.toml")):
+        for name in tomllib.loads(file.read_text(encoding="utf-8")):
+            assert name not in found, f"{name} is explained in {found[name]} and in {file}"
+            found[name] = file
+    return found
+
+
+def strings_in_code() -> set[str]:
+    """Every string in the code."""
+    return {
+        node.value
+        for module in MODULES
+        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Constant) and isinstance(node.value, str)
+    }
+
+
+def names_given_to_reports() -> set[str]:
+    """Names written where a report is made: `warning("salt-missing", …)`, `Diagnostic(name="salt-missing", …)`."""
+    names = set()
+    for module in MODULES:
+        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in MAKERS:
+                given = [*node.args[:1], *(word.value for word in node.keywords if word.arg == "name")]
+                names |= {arg.value for arg in given if isinstance(arg, ast.Constant) and isinstance(arg.value, str)}
+    return {name for name in names if DIAGNOSTIC_NAME.fullmatch(name)}
+
+
+def test_every_report_is_explained() -> None:
+    assert names_given_to_reports() - explanations().keys() == set()
+
+
+def test_every_explanation_is_of_a_report() -> None:
+    assert explanations().keys() - strings_in_code() == set()
+
+
+def test_check_starts_light() -> None:
+    """One formula is looked over without the writers of pages, and without building a grammar."""
+    probe = (
+        "import sys, io, contextlib\n"
+        "from manchet.cli.main import command\n"
+        "with contextlib.redirect_stdout(io.StringIO()):\n"
+        "    status = command(['check', 'recipes'])\n"
+        "heavy = {'weasyprint', 'jinja2', 'watchdog', 'dataclasses', 'inspect', 'tempfile', 'logging', 'subprocess'}\n"
+        "print(status, *sorted(heavy & sys.modules.keys()))\n"
+    )
+    done = subprocess.run([sys.executable, "-c", probe], cwd=ROOT, capture_output=True, text=True, timeout=60)
+    assert done.stdout.split() == ["0"], done.stdout + done.stderr
+
+
+@pytest.mark.parametrize(
+    "tool",
+    [
+        ("mypy",),
+        ("ruff", "check", "."),
+        ("ruff", "format", "--check", "."),
+    ],
+    ids=" ".join,
+)
+def test_tool_finds_nothing(tool: tuple[str, ...]) -> None:
+    done = subprocess.run([sys.executable, "-m", *tool], cwd=ROOT, capture_output=True, text=True, timeout=240)
+    assert done.returncode == 0, done.stdout + done.stderr
+
+
+FORBIDDEN = re.compile(rb"/work/|/root/|/opt/|/tmp/manchet|\blocalhost:\d|TODO|FIXME|XXX|for now\b", re.IGNORECASE)
+
+
+def test_no_file_tells_of_a_machine_or_of_unfinished_work() -> None:
+    listed = subprocess.run(["git", "ls-files", "-z"], cwd=ROOT, capture_output=True, text=True, check=True).stdout
+    told = [
+        f"{name}: {found[0].decode()}"
+        for name in listed.split("\0")
+        if name and (ROOT / name).is_file() and not name.endswith((".png", ".pdf"))
+        if name != str(Path(__file__).relative_to(ROOT))
+        for found in [FORBIDDEN.search((ROOT / name).read_bytes())]
+        if found
+    ]
+    assert told == []

@@ -1,0 +1,271 @@
+"""How fast, next to what: every ratio measured side by side in one run, none of them judged.
+
+    python tests/benchmarks/run.py [SECTION …] [--large]
+
+Sections: start, many, second, pdf, watch, build, memory; all of them when none is named. `--large` checks 10,000
+formulas too. Ratios are printed beside what they are hoped to be at most (or at least). Nothing else should be running.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import resource
+import shutil
+import statistics
+import subprocess
+import sys
+import sysconfig
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parent))
+from generate import in_overall, recipe, write
+from random import Random
+from yaml_twin import yaml_of
+
+MANCHET = Path(sysconfig.get_path("scripts")) / "manchet"
+Row = tuple[str, float, str]
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("section", nargs="*", metavar="SECTION", help=", ".join(SECTIONS))
+    parser.add_argument("--large", action="store_true", help="check 10,000 formulas too")
+    options = parser.parse_args()
+    for name in options.section or SECTIONS:
+        print(f"\n{name}", flush=True)
+        for what, figure, hoped in SECTIONS[name](options.large):
+            print(f"  {what:<66}{figure:>10.3f}  {hoped}", flush=True)
+
+
+# ---- measuring ----------------------------------------------------------------------------------------
+
+
+def seconds(work: Callable[[], object], times: int = 1) -> float:
+    """The median time of some work."""
+    taken = []
+    for _ in range(times):
+        start = time.perf_counter()
+        work()
+        taken.append(time.perf_counter() - start)
+    return statistics.median(taken)
+
+
+def alternating(one: Callable[[], object], other: Callable[[], object], times: int) -> tuple[float, float]:
+    """Median times of two works done in turn, so that both see the same machine."""
+    pairs = [(seconds(one), seconds(other)) for _ in range(times)]
+    return statistics.median(a for a, _ in pairs), statistics.median(b for _, b in pairs)
+
+
+def run(*words: object, cache: Path | None = None, **options: object) -> None:
+    """A command, its output thrown away. Without a cache folder, nothing is kept from one run to the next."""
+    kept = {"XDG_CACHE_HOME": str(cache)} if cache else {"MANCHET_CACHE": "off"}
+    done = subprocess.run(
+        [str(word) for word in words], stdout=subprocess.DEVNULL, stderr=subprocess.PIPE, env={**os.environ, **kept}
+    )
+    if done.returncode:
+        sys.exit(f"{' '.join(map(str, words))} ended with {done.returncode}: {done.stderr.decode()[-2000:]}")
+
+
+@contextmanager
+def shelf(number: int, seed: int = 0) -> Iterator[Path]:
+    """A folder of formulas for a while."""
+    folder = Path(tempfile.mkdtemp(prefix="bakery-"))
+    try:
+        write(folder / "formulas", number, seed)
+        yield folder
+    finally:
+        shutil.rmtree(folder)
+
+
+# ---- sections -----------------------------------------------------------------------------------------
+
+
+def start(_: bool) -> Iterator[Row]:
+    with shelf(1) as folder:
+        (file,) = (folder / "formulas").rglob("*.bake")
+        cache = folder / "cache"
+        bare, cold = alternating(lambda: run(sys.executable, "-c", "pass"), lambda: run(MANCHET, "check", file), 15)
+        run(MANCHET, "check", file, cache=cache)
+        bare_again, warm = alternating(
+            lambda: run(sys.executable, "-c", "pass"), lambda: run(MANCHET, "check", file, cache=cache), 15
+        )
+        fresh = Path(tempfile.mkdtemp(dir=folder))
+        emptied = seconds(lambda: (shutil.rmtree(fresh), run(MANCHET, "check", file, cache=fresh)), 9)
+    yield "bare interpreter, ms", bare * 1000, ""
+    yield "cold check of one formula, nothing kept / bare", cold / bare, "at most 7"
+    yield "the same, filling an empty cache / bare", emptied / bare, "at most 7"
+    yield "check when nothing changed / bare", warm / bare_again, "at most 5"
+
+
+def many(large: bool) -> Iterator[Row]:
+    load = "import sys, yaml\nfor name in sys.argv[1:]:\n    yaml.load(open(name).read(), yaml.SafeLoader)"
+    sizes = (1000, 10_000) if large else (1000,)
+    taken = {}
+    for size in sizes:
+        with shelf(size) as folder:
+            random, facts = Random(0), folder / "facts"
+            facts.mkdir()
+            for one in range(1, size + 1):
+                (facts / f"{one:05d}.yaml").write_text(yaml_of(recipe(random, one)), encoding="utf-8")
+            names = sorted(facts.iterdir())
+            times = 3 if size == 1000 else 1
+            if size == 1000:
+                loading, one_core = alternating(
+                    lambda: run(sys.executable, "-c", load, *names),
+                    lambda: run(MANCHET, "check", folder / "formulas", "--jobs", 1),
+                    times,
+                )
+                yield "SafeLoader over 1,000 files of the same facts, s", loading, ""
+                yield "check of 1,000 formulas in one process / SafeLoader", one_core / loading, "at most 1"
+            taken[size] = seconds(lambda: run(MANCHET, "check", folder / "formulas"), times)
+    yield "check of 1,000 formulas as it comes / SafeLoader", taken[1000] / loading, "at most 1"
+    if large:
+        yield "10,000 formulas / 1,000 formulas", taken[10_000] / taken[1000], "10 is linear"
+
+
+def second(_: bool) -> Iterator[Row]:
+    with shelf(1000) as folder:
+        file = sorted((folder / "formulas").rglob("*.bake"))[500]
+        cache = folder / "cache"
+        first = seconds(lambda: run(MANCHET, "check", folder / "formulas", cache=cache))
+        other = recipe(Random(7), 501)
+        changed = []
+        for salt in range(5):
+            text = in_overall(other).replace('about "', f'about "Tried {salt + 1} times. ')
+            file.write_text(text, encoding="utf-8")
+            changed.append(seconds(lambda: run(MANCHET, "check", folder / "formulas", cache=cache)))
+        nothing = seconds(lambda: run(MANCHET, "check", folder / "formulas", cache=cache), 5)
+    yield "first check of 1,000 formulas, s", first, ""
+    yield "second check with one file changed / first", statistics.median(changed) / first, "at most 0.1"
+    yield "second check with nothing changed / first", nothing / first, ""
+
+
+def _alone(html: str) -> Callable[[], object]:
+    """WeasyPrint by itself on a page, with the fonts it asks for, warm."""
+    from manchet.sheets.pdf import engine
+
+    tool = engine()
+
+    def work() -> object:
+        page = tool.weasyprint.HTML(string=html, url_fetcher=tool.fetch)  # type: ignore[union-attr]
+        return page.write_pdf(
+            stylesheets=[tool.style],  # type: ignore[union-attr]
+            font_config=tool.fonts,  # type: ignore[union-attr]
+            pdf_variant="pdf/ua-1",
+        )
+
+    return work
+
+
+def _built(folder: Path, out: Path, *words: object) -> None:
+    run(MANCHET, "build", folder, "--out", out, *words)
+
+
+def pdf(_: bool) -> Iterator[Row]:
+    from manchet.sheets.pdf import pdf_of
+
+    with shelf(1) as folder:
+        out = folder / "out"
+        _built(folder / "formulas", out)
+        for page in sorted(out.rglob("*.html")):
+            html = page.read_text(encoding="utf-8")
+            alone = _alone(html)
+            alone(), pdf_of(html)
+            by_itself, ours = alternating(alone, lambda html=html: pdf_of(html), 15)  # type: ignore[misc]
+            yield f"{page.name}: WeasyPrint alone, ms", by_itself * 1000, ""
+            yield f"{page.name}: our PDF / WeasyPrint alone", ours / by_itself, "at most 1.10"
+
+
+def watch(_: bool) -> Iterator[Row]:
+    with shelf(1) as folder:
+        (file,) = (folder / "formulas").rglob("*.bake")
+        out = folder / "out"
+        _built(folder / "formulas", out)
+        (page,) = out.rglob("*sheet*.html")
+        alone = _alone(page.read_text(encoding="utf-8"))
+        alone()
+        by_itself = seconds(alone, 15)
+        sheet = page.with_suffix(".pdf")
+        watching = subprocess.Popen(
+            [str(MANCHET), "watch", str(folder / "formulas"), "--out", str(out), "--only", "sheet"],
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+        )
+        try:
+            time.sleep(4)
+            taken = []
+            for turn in range(12):
+                before = sheet.stat().st_mtime_ns
+                text = file.read_text(encoding="utf-8")
+                start = time.perf_counter()
+                file.write_text(text.replace("dough loss", "dough loss", 1) + f"# save {turn}\n", encoding="utf-8")
+                head, tail = text.split("loaves at ", 1)
+                weight, rest = tail.split(" ", 1)
+                file.write_text(f"{head}loaves at {int(weight) + 1} {rest}", encoding="utf-8")
+                while sheet.stat().st_mtime_ns == before and time.perf_counter() - start < 30:
+                    time.sleep(0.002)
+                taken.append(time.perf_counter() - start)
+                time.sleep(1)
+        finally:
+            watching.terminate()
+            watching.wait(10)
+    median = statistics.median(taken[2:])
+    yield "WeasyPrint alone on that sheet, ms", by_itself * 1000, ""
+    yield "save to finished PDF, ms", median * 1000, ""
+    yield "save to finished PDF / WeasyPrint alone", median / by_itself, "at most 1.3"
+
+
+def build(_: bool) -> Iterator[Row]:
+    with shelf(200) as folder:
+        one, two = alternating(
+            lambda: _built(folder / "formulas", folder / "one", "--jobs", 1),
+            lambda: _built(folder / "formulas", folder / "two", "--jobs", 2),
+            1,
+        )
+    yield "build of 200 formulas on one core, s", one, ""
+    yield "one core / two cores", one / two, "at least 1.7"
+
+
+def memory(_: bool) -> Iterator[Row]:
+    """Rebuilds in one process, as watching does them: the resident set after 100 and after 1,000."""
+    from manchet.sheets.pdf import pdf_of
+
+    with shelf(1) as folder:
+        _built(folder / "formulas", folder / "out")
+        html = next((folder / "out").rglob("*sheet*.html")).read_text(encoding="utf-8")
+    from manchet.bakery import read
+    from manchet.source.text import SourceText
+
+    random, sizes = Random(3), {}
+    for turn in range(1, 1001):
+        read([SourceText("formula.bake", in_overall(recipe(random, turn)))])
+        pdf_of(html.replace("<title>", f"<title>{turn} ", 1))
+        if turn in (100, 1000):
+            sizes[turn] = _resident()
+    yield "resident after 100 rebuilds, MB", sizes[100], ""
+    yield "after 1,000 / after 100", sizes[1000] / sizes[100], "1 is flat"
+    yield "most ever, MB", resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024, ""
+
+
+def _resident() -> float:
+    with open("/proc/self/statm", encoding="ascii") as file:
+        return int(file.read().split()[1]) * os.sysconf("SC_PAGE_SIZE") / 1e6
+
+
+SECTIONS: dict[str, Callable[[bool], Iterator[Row]]] = {
+    "start": start,
+    "many": many,
+    "second": second,
+    "pdf": pdf,
+    "watch": watch,
+    "build": build,
+    "memory": memory,
+}
+
+if __name__ == "__main__":
+    main()

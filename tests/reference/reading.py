@@ -1,0 +1,60 @@
+"""From a formula file and an order to the figures as `manchet figures --format json` gives them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+from manchet.bakery import Bakery, batch_for, read
+from manchet.diagnostics.diagnostic import Severity
+from manchet.figures.derived import figures_of as derive
+from manchet.figures.report import report_of
+from manchet.formula.order import Order
+from manchet.quantities.units import UNITS
+from manchet.source.text import SourceText
+
+
+def bakery_of(text: str, path: str = "formula.bake") -> Bakery:
+    """A bakery of one file that has to be sound; craft may be reported, a mistake may not."""
+    bakery = read([SourceText(path, text)])
+    errors = [report for report in bakery.diagnostics if report.severity is Severity.ERROR]
+    assert not errors, "\n".join(f"{e.place.path}:{e.place.line}: {e.message} [{e.name}]" for e in errors)
+    return bakery
+
+
+def figures_of(file: Path, asked: Mapping[str, Any]) -> dict[str, Any]:
+    """The report on the one formula of a file at the size that is asked for."""
+    bakery = bakery_of(file.read_text(encoding="utf-8"), file.name)
+    (formula,) = bakery.formulas
+    batch = batch_for(formula, order_of(asked), bakery.kitchen)
+    assert batch.value is not None, batch.diagnostics
+    return report_of(derive(batch.value, bakery.larder))
+
+
+def order_of(asked: Mapping[str, Any]) -> Order:
+    """An order as a case writes it: `pieces = 73`, `piece = "390 g"`, `dough`, `flour`, `baked`, `have = "milk 50 g"`."""
+    order = Order()
+    for key, value in asked.items():
+        match key:
+            case "pieces":
+                order = order._replace(pieces=((Fraction(value), ""),))
+            case "piece":
+                order = order._replace(piece_grams=grams(value))
+            case "dough":
+                order = order._replace(dough=grams(value))
+            case "flour":
+                order = order._replace(flour=grams(value))
+            case "have":
+                name, amount = value.split(" ", 1)
+                order = order._replace(have=(name, grams(amount)))
+            case _:
+                raise KeyError(key)
+    return order
+
+
+def grams(amount: str) -> Fraction:
+    """`390 g`, `1.5 kg`, `500 lb`"""
+    figure, unit = amount.split()
+    return Fraction(figure) * UNITS[unit].factor
