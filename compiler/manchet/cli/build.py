@@ -1,0 +1,134 @@
+"""Write prep sheets and timing cards.
+
+Without a name, of every formula of this folder's bakery. Files are written into the output folder as HTML, PDF and
+JSON; one that did not change is left alone. A formula with errors is not printed, and its last good sheet stays.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+
+from manchet.cli import sizing
+from manchet.cli.arguments import one_of, some_of, whole_number
+from manchet.cli.reporting import said
+from manchet.cli.screen import Progress
+from manchet.cli.status import ERRORS, FINE, MISSING
+from manchet.workspace.trouble import Unknown
+from manchet.workspace.wish import FORMS, KINDS, Wish
+
+EXAMPLES = (
+    "manchet build",
+    "manchet build 'Tern loaf' --pieces 24 --ready 'Sat 07:00'",
+    "manchet build recipes --output sheets --only sheet,pdf --paper Letter --units US --temperature F",
+)
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to print (default: this folder)")
+    printing(parser)
+    sizing.arguments(parser)
+    parser.add_argument("--strict", action="store_true", help="end with status 1 for warnings too")
+    parser.add_argument(
+        "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
+    )
+
+
+def printing(parser: argparse.ArgumentParser) -> None:
+    """The options that `watch` has too."""
+    parser.add_argument("--output", "--out", default="output", metavar="FOLDER", help="where to write (default: output)")
+    parser.add_argument(
+        "--only", type=some_of(*KINDS, *FORMS), default=(), metavar="LIST", help="some of sheet,card,html,pdf,json"
+    )
+    parser.add_argument("--paper", type=one_of("A4", "Letter"), default=None, metavar="PAPER", help="A4 or Letter")
+    parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
+    parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
+    parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
+    when = parser.add_argument_group("the timing card's clock (default: the work starts now)")
+    when.add_argument("--start", metavar="WHEN", help="when the work starts: 'Fri 20:00', 2026-11-27T20:00")
+    when.add_argument("--ready", metavar="WHEN", help="when the bread is to be ready")
+
+
+def run(options: argparse.Namespace) -> int:
+    from manchet.cli.check import status_of
+    from manchet.workspace.asked import asked_for
+    from manchet.workspace.building import built, jobs_of
+    from manchet.workspace.writing import output_folder
+
+    wish = wish_of(options)
+    bakeries = [(asked, jobs_of(asked)) for asked in asked_for(options.what)]
+    folder = output_folder(options.output)
+    progress = Progress("formula", sum(len(jobs) for _, jobs in bakeries))
+    results = [
+        one
+        for asked, jobs in bakeries
+        for one in built(asked, jobs, wish, folder, options.jobs, progress.done)
+    ]
+    progress.close()
+    reports = tuple(dict.fromkeys(report for one in results for report in one.diagnostics))
+    said(reports)
+    for one in results:
+        for path in one.written:
+            print(os.path.relpath(path))
+        if one.kept:
+            print(f"{one.name}: the last good sheet was left as it is", file=sys.stderr)
+    _summary(results)
+    lacking = next((one.lacking for one in results if one.lacking), "")
+    if lacking:
+        print(f"no PDF was written: {lacking}", file=sys.stderr)
+    status = status_of(reports, options.strict)
+    return MISSING if status == FINE and lacking else status
+
+
+def wish_of(options: argparse.Namespace) -> Wish:
+    """What is asked for with options. Raises `Unknown`."""
+    kinds = tuple(kind for kind in KINDS if kind in options.only) or KINDS
+    forms = tuple(form for form in FORMS if form in options.only) or FORMS
+    now = _now()
+    return Wish(
+        order=sizing.order_of(options) if hasattr(options, "pieces") else Wish().order,
+        kitchen=options.kitchen,
+        kinds=kinds,
+        forms=forms,
+        paper=options.paper or "",
+        units=options.units or "",
+        degrees=options.temperature or "",
+        words=options.words or "",
+        when=_when(options, now),
+        today=now.date().isoformat(),
+    )
+
+
+def _when(options: argparse.Namespace, now):  # type: ignore[no-untyped-def]
+    from manchet.timing.when import ready_at, start_at
+
+    if options.start and options.ready:
+        raise Unknown("--start and --ready each fix the day", "give one of them")
+    if not (options.start or options.ready):
+        return None
+    when = start_at(options.start, now) if options.start else ready_at(options.ready, now)
+    if isinstance(when, str):
+        raise Unknown(when)
+    return when
+
+
+def _now():  # type: ignore[no-untyped-def]
+    """The bakehouse's clock; SOURCE_DATE_EPOCH (reproducible-builds.org) holds it still."""
+    from datetime import UTC, datetime
+
+    held = os.environ.get("SOURCE_DATE_EPOCH", "")
+    if held.isascii() and held.isdigit():
+        return datetime.fromtimestamp(int(held), UTC).replace(tzinfo=None)
+    return datetime.now().replace(second=0, microsecond=0)
+
+
+def _summary(results) -> None:  # type: ignore[no-untyped-def]
+    from manchet.diagnostics.text import counted
+
+    written = sum(len(one.written) for one in results)
+    same = sum(len(one.same) for one in results)
+    parts = [f"{counted(written, 'file')} written"]
+    if same:
+        parts.append(f"{same:,} as before")
+    print("; ".join([*parts, counted(len(results), "formula")]), file=sys.stderr)
