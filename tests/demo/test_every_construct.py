@@ -8,7 +8,6 @@ from pathlib import Path
 from typing import Any, get_args
 
 import pytest
-
 from manchet.source.text import SourceText
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry

@@ -6,8 +6,12 @@ import re
 from pathlib import Path
 from typing import NamedTuple
 
-_FENCE = re.compile(r"^```bake(?: +(?P<kind>[a-z ]+))?\n(?P<text>.*?)^```\n(?:\n```text\n(?P<shown>.*?)^```$)?", re.M | re.S)
-_STAGE = re.compile(r"^(?P<word>poolish|biga|sponge|preferment|old dough|levain|sour|soaker|scald|stage)\b(?P<rest>.*)$")
+_FENCE = re.compile(
+    r"^```bake(?: +(?P<kind>[a-z ]+))?\n(?P<text>.*?)^```\n(?:\n```text\n(?P<shown>.*?)^```$)?", re.M | re.S
+)
+_STAGE = re.compile(
+    r"^(?P<word>poolish|biga|sponge|preferment|old dough|levain|sour|soaker|scald|stage)\b(?P<rest>.*)$"
+)
 
 OVERALL = """\
   overall
@@ -61,9 +65,7 @@ def whole(example: Example) -> str:
             return f"formula Example\n{_deeper(example.text, 2)}\n{OVERALL}\n  dough\n    everything else\n{_rest(example)}"
         case "in formula":
             used = "".join(f"    {name}\n" for name in _used(example.text))
-            return (
-                f"{_HEAD}{OVERALL}\n{_deeper(example.text, 2)}\n  dough\n{used}    everything else\n{LATER}"
-            )
+            return f"{_HEAD}{OVERALL}\n{_deeper(example.text, 2)}\n  dough\n{used}    everything else\n{LATER}"
         case "in dough":
             return f"{_HEAD}{OVERALL}\n  dough\n    everything else\n{_deeper(example.text, 4)}"
         case "in weights":

@@ -7,7 +7,6 @@ import re
 from pathlib import Path
 
 import pytest
-
 from manchet.syntax import classes
 
 ROOT = Path(__file__).parents[2]
@@ -23,7 +22,9 @@ def _lines() -> list[str]:
         "      ": classes.CLAUSES,
     }  # fmt: skip
     openings = [(indent, word, o) for indent, found in deep.items() for word, group in found.items() for o in group]
-    return sorted({f"{indent}{' '.join((word, *o.rest))}" for indent, word, o in openings if o.canonical == _said(word, o)})
+    return sorted(
+        {f"{indent}{' '.join((word, *o.rest))}" for indent, word, o in openings if o.canonical == _said(word, o)}
+    )
 
 
 def _said(word: str, opening: classes.Opening) -> str:

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from pathlib import Path
 
 import pytest
-from reference_page.examples import Example, examples_of, whole
-
 from manchet.bakery import read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
+from reference_page.examples import Example, examples_of, whole
 
 ROOT = Path(__file__).parents[2]
 PAGES = ("grammar/reference.md", "README.md")
@@ -38,8 +38,6 @@ def test_the_language_page_has_an_example_of_every_kind() -> None:
 
 
 def test_links_within_the_language_page_lead_somewhere() -> None:
-    import re
-
     text = (ROOT / PAGES[0]).read_text(encoding="utf-8")
     headings = {
         re.sub(r"[^a-z0-9 -]", "", line.lstrip("# ").lower()).replace(" ", "-")
@@ -47,3 +45,32 @@ def test_links_within_the_language_page_lead_somewhere() -> None:
         if line.startswith("## ")
     }
     assert set(re.findall(r"\]\(#([a-z-]+)\)", text)) == headings
+
+
+def _words() -> list[str]:
+    """Every word a line can begin with, every kind of bread, class, unit, and closed phrase: as the compiler has them."""
+    from manchet.formula.head import KINDS
+    from manchet.larder.reading import CLASSES
+    from manchet.quantities.units import UNITS
+    from manchet.syntax import classes, phrases
+
+    found = {*KINDS, *CLASSES, *UNITS}
+    tables = (classes.TOP, classes.FORMULA, classes.WORK, classes.VERBS, classes.CLAUSES, classes.ENTRY,
+              classes.KITCHEN, classes.THING)  # fmt: skip
+    for openings in tables:
+        for word, group in openings.items():
+            found |= {o.canonical if o.token in ("VERB", "THING") else " ".join((word, *o.rest)) for o in group}
+    for word, clauses in phrases.CLAUSES.items():
+        written = {" ".join((word, *p.rest)): p.canonical for p in clauses}
+        found |= {said for said, kept in written.items() if said == kept}
+    return sorted(found - OTHER_ENGLISH)
+
+
+OTHER_ENGLISH = {"all the", "what's left of the", "with steam", "under the rim"}
+"""Read, and not taught."""
+
+
+@pytest.mark.parametrize("word", _words())
+def test_the_language_page_names_every_word(word: str) -> None:
+    page = " ".join((ROOT / PAGES[0]).read_text(encoding="utf-8").lower().split())
+    assert re.search(rf"(?<![a-z]){re.escape(word.lower())}(?![a-z])", page)
