@@ -87,22 +87,12 @@ class _Reading:
 
     def single(self, line: Written, node: Setting, dimension: str, example: str) -> Fraction | None:
         """The one figure of a line in its base unit, or None with a report."""
-        amount = node.amounts[0] if node.amounts else None
-        if amount is None:
-            self.fault(
-                "larder-figure-missing",
-                line.line.place(),
-                f"`{node.key}` has no figure",
-                f"write `{node.key} {example}`",
-            )
-            return None
+        amount = node.amounts[0]
         figure = worth(amount, dimension)
         if figure is None or (figure < 0 and dimension != TEMPERATURE):
             place = line.line.place(amount.start, amount.end)
             said = line.line.body[amount.start : amount.end]
-            self.fault(
-                "larder-figure-unfit", place, f"`{said}` does not fit `{node.key}`", f"write `{node.key} {example}`"
-            )
+            self.fault("larder-figure-unfit", place, f"`{said}` does not fit `{node.key}`", f"write `{node.key} {example}`")
             return None
         return figure
 
