@@ -1,0 +1,118 @@
+"""What an amount weighs; which names may be slips; explanations held to their examples."""
+
+from __future__ import annotations
+
+import os
+import re
+import tomllib
+from fractions import Fraction
+
+import pytest
+from larder.reading_help import named, reports_on
+from manchet.larder import book
+from manchet.larder.book import builtin
+from manchet.larder.densities import weight_of
+from manchet.larder.near import Use, likely_slips, one_slip_apart
+from manchet.source.text import Line
+from manchet.syntax.nodes import Amount
+
+LINE = Line("a.bake", 1, "x 1 cup", 0, "x 1 cup", "")
+FOLDER = os.path.dirname(os.path.abspath(book.__file__))
+
+
+def weight(figure: str, unit: str, name: str, measures: str = "") -> tuple[Fraction | None, list[str]]:
+    amount = Amount(Fraction(figure), Fraction(figure), unit, 2, 7)
+    grams, reports = weight_of(amount, named(builtin(), name), measures, LINE)
+    return grams, [report.name for report in reports]
+
+
+def test_weights_need_nothing() -> None:
+    assert weight("2", "kg", "hazelnuts") == (2000, [])
+    assert weight("1", "lb", "hazelnuts") == (Fraction("453.59237"), [])
+
+
+def test_a_millilitre_of_water_is_a_gram() -> None:
+    assert weight("250", "ml", "water") == (250, [])
+    grams, reports = weight("1", "gal", "water", "US")
+    assert (grams, reports) == (Fraction("3785.411784"), [])
+
+
+def test_other_volumes_go_through_the_density() -> None:
+    grams, reports = weight("100", "ml", "olive oil")
+    assert reports == []
+    assert grams is not None and 90 < grams < 93
+    assert weight("100", "ml", "hemp seeds") == (None, ["density-unknown"])
+
+
+def test_a_count_goes_through_the_weight_of_one() -> None:
+    assert weight("5", "whole", "eggs") == (250, [])
+    assert weight("2", "whole", "apples") == (None, ["weight-of-one-unknown"])
+
+
+def test_cups_and_spoons_are_of_a_country_and_vary() -> None:
+    assert weight("1", "cup", "white flour") == (None, ["measure-of-no-country"])
+    assert weight("1", "pt", "water") == (None, ["measure-of-no-country"])
+    assert weight("1", "cup", "white flour", "imperial") == (None, ["measure-of-no-country"])
+    grams, reports = weight("1", "cup", "white flour", "US")
+    assert reports == ["measured-by-spoon"]
+    assert grams is not None and 120 < grams < 130  # USDA SR28 NDB 20481: 125 g
+
+
+def test_something_made_here_can_only_be_weighed() -> None:
+    amount = Amount(Fraction(1), Fraction(1), "l", 2, 5)
+    assert [report.name for report in weight_of(amount, None, "US", LINE).diagnostics] == ["density-unknown"]
+    assert weight_of(amount._replace(unit="kg"), None, "US", LINE).value == 1000
+
+
+@pytest.mark.parametrize(
+    ("one", "other", "near"),
+    [("salt", "malt", True), ("oat", "oats", False), ("seeds", "sedes", True), ("rye", "rye", False), ("sour", "sours", False),
+     ("poolish", "polish", True), ("water", "butter", False), ("T55", "T65", True), ("wheat", "wheta", True), ("a", "", True)],
+)  # fmt: skip
+def test_one_slip(one: str, other: str, near: bool) -> None:
+    assert one_slip_apart(one, other) is near
+    assert one_slip_apart(other, one) is near
+
+
+@pytest.mark.parametrize(
+    ("one", "other"),
+    [
+        (Use("salt", None), Use("malt syrup", None)),
+        (Use("salt", Fraction(2)), Use("malt", Fraction(2))),  # both are in the larder
+        (Use("white rye", None), Use("white rice", None)),
+        (Use("build 1", None), Use("build 2", None)),  # differ only in digits
+        (Use("rye 997", None), Use("rye 998", None)),
+        (Use("pear mix", Fraction(20)), Use("pea mix", Fraction(3))),  # each has an amount of its own size
+    ],
+)
+def test_names_that_may_stand_side_by_side(one: Use, other: Use) -> None:
+    assert likely_slips([one, other], builtin()) == ()
+
+
+def test_names_that_look_like_a_slip() -> None:
+    uses = [Use("millet porridge", Fraction(20)), Use("milet porridge", Fraction(20)), Use("water", Fraction(70))]
+    assert likely_slips(uses, builtin()) == (("millet porridge", "milet porridge"),)
+    uses = [Use("pear mix", Fraction(20)), Use("pea mix", None)]
+    assert likely_slips(uses, builtin()) == (("pear mix", "pea mix"),)
+
+
+with open(os.path.join(FOLDER, "explanations.toml"), "rb") as _file:
+    EXPLANATIONS = tomllib.load(_file)
+
+
+@pytest.mark.parametrize("name", [name for name, entry in EXPLANATIONS.items() if "example" in entry])
+def test_each_example_gives_its_report_and_put_right_none(name: str) -> None:
+    explanation = EXPLANATIONS[name]
+    (report,) = reports_on(explanation["example"])
+    assert (report.name, report.severity.value) == (name, explanation["severity"])
+    assert report.message == report.message.strip() and report.help
+    assert [report.message for report in reports_on(explanation["instead"])] == []
+
+
+def test_every_report_is_explained_and_every_explanation_of_a_report() -> None:
+    used = set()
+    for file in os.listdir(FOLDER):
+        if file.endswith(".py") and file != "builtin.py":
+            with open(os.path.join(FOLDER, file), encoding="utf-8") as source:
+                used |= set(re.findall(r'(?:error|warning|note|fault)\(\s*"([a-z0-9-]+)"', source.read()))
+    assert used == set(EXPLANATIONS)
