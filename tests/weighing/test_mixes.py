@@ -7,6 +7,7 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 from manchet.formula.mixes import mixes_of
+from manchet.formula.model import StageBatch
 from manchet.larder.kitchen import PLAIN, Mixer
 from weighing.kneading import BUTTER, FLOUR, WATER, batch, stage, step, weighed
 
@@ -15,7 +16,7 @@ SMALL = Mixer("planetary", Fraction(1000), Fraction(5000))
 KITCHEN = PLAIN._replace(mixers=(SPIRAL,))
 
 
-def dough_of(grams: int, mixing: str = "mix") -> object:
+def dough_of(grams: int, mixing: str = "mix") -> StageBatch:
     return stage("dough", [weighed(FLOUR, grams)], [step(mixing, 5, by_hand=mixing == "stir")])
 
 

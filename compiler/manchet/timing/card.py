@@ -103,7 +103,7 @@ class Clock(NamedTuple):
 
 def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[Row, ...]:
     clock = Clock(start)
-    critical = critical_jobs(course.jobs)
+    critical = critical_jobs(course.jobs, starts_of(course.jobs))
     latest = latest_of(course.jobs, course.starts)
     names = {job.stage.key: job.stage.name or job.stage.word for job in course.jobs}
     found: list[tuple[Fraction, int, Row]] = []

@@ -36,7 +36,7 @@ def clashes_of(batch: Batch, rows: tuple[Row, ...], kitchen: Kitchen) -> tuple[C
 
 def _too_much(what: str, name: str, uses: Iterable[Use]) -> list[Clash]:
     """Each time a use begins and there is then more than one whole of it."""
-    ordered = sorted(uses)
+    ordered = sorted(uses, key=lambda use: use.start)
     found: list[Clash] = []
     for use in ordered:
         together = [other for other in ordered if other.start <= use.start < other.end]

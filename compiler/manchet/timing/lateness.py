@@ -36,12 +36,20 @@ def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, 
     if that helps it to end on time. What is done on time and then waits for a late job stretches within its range,
     then within what it `may wait`; the rest is over.
     """
-    began, ended = _follow(jobs, starts, late, by)
+    ends = [start + job.length.planned for start, job in zip(starts, jobs, strict=True)]
+    moved = _follow(jobs, starts, ends, late, by)
     after = followers_of(jobs)
+    began = {at: times[0] for at, times in moved.items()}
+    ended = {at: times[1] for at, times in moved.items()}
     shorter, longer, over = [], [], []
-    for at, job in enumerate(jobs):
-        cut = job.length.planned - (ended[at] - began[at])
-        stands = _stands(starts, began, ended, after[at], at, job)
+    for at in sorted({*moved, *(need.job for late_one in moved for need in jobs[late_one].needs)}):
+        job = jobs[at]
+        begin, end = moved.get(at, (starts[at], ends[at]))
+        stands = ZERO
+        if after[at]:
+            gap = min(starts[j] for j in after[at]) - ends[at]
+            stands = max(min(began.get(j, starts[j]) for j in after[at]) - end - gap, ZERO)
+        cut = job.length.planned - (end - begin)
         restored = min(cut, stands)
         cut, stands = cut - restored, stands - restored
         if cut > 0:
@@ -53,46 +61,30 @@ def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, 
                 longer.append(Given(at, within))
             if stands > within:
                 over.append(Given(at, stands - within))
+    planned_end = max(ends, default=ZERO)
     return Lateness(
         tuple(shorter),
         tuple(longer),
         tuple(over),
         bake=_first_bake_moves(jobs, starts, began, after, late),
-        ready=max(ended, default=ZERO) - max(_planned_ends(jobs, starts), default=ZERO),
+        ready=max([planned_end, *ended.values()]) - planned_end,
     )
 
 
-def _planned_ends(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> list[Fraction]:
-    return [start + job.length.planned for start, job in zip(starts, jobs, strict=True)]
-
-
 def _follow(
-    jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, by: Fraction
-) -> tuple[list[Fraction], list[Fraction]]:
-    began: list[Fraction] = []
-    ended: list[Fraction] = []
-    for at, job in enumerate(jobs):
-        planned = starts[at] + (by if at == late else ZERO)
-        begin = max([planned, *(ended[need.job] for need in job.needs)])
-        began.append(begin)
-        ended.append(max(begin + job.length.low, starts[at] + job.length.planned))
-    return began, ended
-
-
-def _stands(
-    starts: tuple[Fraction, ...],
-    began: list[Fraction],
-    ended: list[Fraction],
-    followers: tuple[int, ...],
-    at: int,
-    job: Job,
-) -> Fraction:
-    """How much longer than planned it is until somebody takes up what this job made."""
-    if not followers:
-        return ZERO
-    planned = min(starts[j] for j in followers) - (starts[at] + job.length.planned)
-    now = min(began[j] for j in followers) - ended[at]
-    return max(now - planned, ZERO)
+    jobs: tuple[Job, ...], starts: tuple[Fraction, ...], ends: list[Fraction], late: int, by: Fraction
+) -> dict[int, tuple[Fraction, Fraction]]:
+    """When the jobs that begin late begin and end; the others keep their times."""
+    moved: dict[int, tuple[Fraction, Fraction]] = {}
+    for at in range(late, len(jobs)):
+        job = jobs[at]
+        begin = starts[at] + by if at == late else starts[at]
+        for need in job.needs:
+            if need.job in moved:
+                begin = max(begin, moved[need.job][1])
+        if begin > starts[at]:
+            moved[at] = begin, max(begin + job.length.low, ends[at])
+    return moved
 
 
 def _allowed(job: Job) -> Fraction | None:
@@ -107,18 +99,17 @@ def _allowed(job: Job) -> Fraction | None:
 def _first_bake_moves(
     jobs: tuple[Job, ...],
     starts: tuple[Fraction, ...],
-    began: list[Fraction],
+    began: dict[int, Fraction],
     after: tuple[tuple[int, ...], ...],
     late: int,
 ) -> Fraction:
-    reached, waiting, bakes = {late}, [late], []
-    while waiting:
-        at = waiting.pop()
-        for then in after[at]:
-            if begins_bake(jobs, at, then):
-                bakes.append(then)
-            if then not in reached:
-                reached.add(then)
-                waiting.append(then)
-    first = min(bakes, key=lambda j: starts[j], default=None)
-    return ZERO if first is None else began[first] - starts[first]
+    """How much later the earliest bake begins that is, or comes after, the late job."""
+    reached, bakes = {late}, []
+    for at in range(late, len(jobs)):
+        if at not in reached:
+            continue
+        if any(begins_bake(jobs, need.job, at) for need in jobs[at].needs):
+            bakes.append(at)
+        reached.update(after[at])
+    first = min(bakes, key=lambda at: starts[at], default=None)
+    return ZERO if first is None else began.get(first, starts[first]) - starts[first]

@@ -56,17 +56,44 @@ def followers_of(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
     return tuple(tuple(one) for one in found)
 
 
-def critical_jobs(jobs: tuple[Job, ...]) -> frozenset[int]:
-    """The jobs of the longest way through the work, by planned lengths: those that have no float at all."""
-    earliest: list[Fraction] = []
-    for job in jobs:
-        earliest.append(max((earliest[n.job] + jobs[n.job].length.planned for n in job.needs), default=ZERO))
-    end = max((e + job.length.planned for e, job in zip(earliest, jobs, strict=True)), default=ZERO)
-    latest = [end] * len(jobs)
-    after = followers_of(jobs)
+def critical_jobs(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> frozenset[int]:
+    """The jobs that make the day as long as it is: any of them longer, with nothing cut short, and the day is longer.
+
+    These are the stages that are begun first of all, as far as one follows the other without a gap; and of the dough
+    the longest way to its end, but for what lies before the use of those stages: there a longer mix only means that
+    the mixer is started earlier, while the stage ripens.
+    """
+    tight = _tight(jobs, starts)
+    end = max((start + job.length.planned for start, job in zip(starts, jobs, strict=True)), default=ZERO)
+    dough = [at for at, job in enumerate(jobs) if job.is_dough]
+    last = {at for at in dough if starts[at] + jobs[at].length.planned == end}
+    to_the_end = _back_from(last, jobs, tight)
+    first = {at for at, job in enumerate(jobs) if starts[at] == 0 and not job.is_dough}
+    for at in range(len(jobs)):
+        if any(before in first for before in tight[at]) and not jobs[at].is_dough:
+            first.add(at)
+    if any(starts[at] == 0 for at in dough):
+        return frozenset(first | to_the_end)
+    uses = [at for at in dough if any(before in first for before in tight[at])]
+    before_all_uses = set(dough).intersection(*(_back_from({use}, jobs, tight) - {use} for use in uses))
+    return frozenset(first | (to_the_end - before_all_uses))
+
+
+def _tight(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[tuple[int, ...], ...]:
+    """For every job what it needs and what ends just when it begins."""
+    return tuple(
+        tuple(n.job for n in job.needs if starts[n.job] + jobs[n.job].length.planned == starts[at])
+        for at, job in enumerate(jobs)
+    )
+
+
+def _back_from(last: set[int], jobs: tuple[Job, ...], tight: tuple[tuple[int, ...], ...]) -> set[int]:
+    """Of the dough: these jobs, and all that lead up to them without a gap."""
+    found = set(last)
     for at in range(len(jobs) - 1, -1, -1):
-        latest[at] = min((latest[j] for j in after[at]), default=end) - jobs[at].length.planned
-    return frozenset(at for at in range(len(jobs)) if earliest[at] == latest[at])
+        if at in found:
+            found.update(before for before in tight[at] if jobs[before].is_dough)
+    return found
 
 
 def latest_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Latest, ...]:

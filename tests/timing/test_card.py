@@ -1,0 +1,277 @@
+"""The card as a whole: clocks, rows, what is said beside them."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from manchet.formula.mixes import mixes_of
+from manchet.formula.model import Batch, Heat, OverallLine, Range, Reach
+from manchet.larder.kitchen import PLAIN, Kitchen, Mixer, Oven
+from manchet.timing.card import card_of
+from manchet.timing.card_values import Before, Card
+from manchet.timing.warmth import activity
+from manchet.timing.when import When
+from timing.test_schedule import batches, loaf
+from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
+
+FRIDAY = datetime(2026, 11, 27, 17, 0)
+MOTHER = Oven("mother", holds=((24, "loaves"), (12, "rounds")), heats_in=Fraction(90 * 60))
+ROW = PLAIN._replace(hands=2, ovens=(MOTHER,), mixers=(Mixer("spiral", Fraction(1000), Fraction(45000)),))
+
+
+def card(made: Batch, at: datetime = FRIDAY, kitchen: Kitchen = PLAIN, is_ready: bool = False) -> Card:
+    return card_of(made, kitchen, mixes_of(made, kitchen), When(at, is_ready))
+
+
+def lines(made: Card) -> list[str]:
+    return [
+        f"{row.start:%a %H:%M} +{row.elapsed} {row.stage or 'dough'} {row.step.verb if row.job == 'step' else row.job}"
+        for row in made.rows
+        if row.step is not None
+    ]
+
+
+def test_a_night_and_a_morning() -> None:
+    """Begun on Friday at five: the first line is the night before, and both clocks run on over midnight."""
+    assert lines(card(loaf())) == [
+        "Fri 17:00 +0 sour mix",
+        "Fri 17:03 +3 sour ripen",
+        "Fri 23:38 +398 seeds soak",
+        "Sat 03:48 +648 scald rest",
+        "Sat 05:03 +723 scald cool",
+        "Sat 06:33 +813 dough mix",
+        "Sat 06:38 +818 dough add",
+        "Sat 06:38 +818 dough mix",
+        "Sat 06:40 +820 dough ferment",
+        "Sat 07:25 +865 dough divide",
+        "Sat 07:25 +865 dough shape",
+        "Sat 07:30 +870 dough prove",
+        "Sat 08:30 +930 dough bake",
+        "Sat 08:45 +945 dough bake",
+        "Sat 09:22 +982 dough take out of oven",
+        "Sat 09:22 +982 dough cool",
+    ]
+
+
+def test_ready_by_begins_the_evening_before() -> None:
+    made = card(loaf(), datetime(2026, 11, 28, 13, 22), is_ready=True)
+    assert (made.start, made.ready) == (FRIDAY, datetime(2026, 11, 28, 13, 22))
+    assert made.out_of_oven == datetime(2026, 11, 28, 9, 22)
+    assert lines(made) == lines(card(loaf()))
+
+
+def test_a_day_that_is_not_said_is_moved_until_the_work_can_begin() -> None:
+    """It is 21:40; bread at 13:22 tomorrow would have been begun at 17:00 today."""
+    now = datetime(2026, 11, 24, 21, 40)
+    when = When(datetime(2026, 11, 25, 13, 22), True, now)
+    made = card_of(loaf(), PLAIN, mixes_of(loaf(), PLAIN), when)
+    assert (made.start, made.ready) == (datetime(2026, 11, 25, 17, 0), datetime(2026, 11, 26, 13, 22))
+
+
+def test_an_oven_is_lit_in_time_for_its_first_bake() -> None:
+    made = card(loaf(), kitchen=ROW)
+    preheat = next(row for row in made.rows if row.job == "preheat")
+    bake = next(row for row in made.rows if row.step is not None and row.step.verb == "bake" and row.job == "step")
+    assert (preheat.place, bake.start - preheat.start) == ("mother", timedelta(minutes=90))
+    assert preheat.end == bake.start
+
+
+def test_where_the_oven_takes_longest_it_is_the_first_line() -> None:
+    soda = batch(stage("dough", [weighed(FLOUR, 1000)], [step("mix", 3), step("divide"), step("bake", 45, at=200)]))
+    made = card(soda, kitchen=ROW)
+    assert lines(made)[:2] == ["Fri 17:00 +0 dough preheat", "Fri 18:27 +87 dough mix"]
+    assert made.rows[0].celsius == Range(Fraction(200), Fraction(200))
+    assert [b for b in made.before_you_go if b.what == "set oven"] == [
+        Before("set oven", "mother", Fraction(0), Fraction(200), FRIDAY)
+    ]
+
+
+def test_folds_and_the_damper_have_lines_of_their_own() -> None:
+    bake = step("bake", 25)._replace(vent=True, vent_after=Fraction(120), turn_after=Fraction(600))
+    dough = stage("dough", [weighed(FLOUR, 1000)], [step("ferment", 120, folds=(2, 40)), bake])
+    found = card(batch(dough))
+    assert lines(found) == [
+        "Fri 17:00 +0 dough ferment",
+        "Fri 17:40 +40 dough fold",
+        "Fri 18:20 +80 dough fold",
+        "Fri 19:00 +120 dough bake",
+        "Fri 19:02 +122 dough vent",
+        "Fri 19:10 +130 dough turn bread",
+        "Fri 19:25 +145 dough take out of oven",
+    ]
+    assert [(row.number, row.of) for row in found.rows if row.job == "fold"] == [(1, 2), (2, 2)]
+
+
+def test_work_nobody_gave_a_time_for_is_shown_and_takes_none() -> None:
+    made = card(loaf())
+    untimed = [row for row in made.rows if row.job == "step" and not row.timed]
+    assert [row.step.verb for row in untimed if row.step] == ["add", "divide"]
+    assert made.untimed == 2
+    assert all(row.start == row.end for row in untimed)
+
+
+def test_what_a_line_says_of_lateness() -> None:
+    made = card(loaf())
+    shape = next(row for row in made.rows if row.step is not None and row.step.verb == "divide")
+    assert (shape.latest, shape.slack, shape.moves) == (datetime(2026, 11, 28, 7, 35), 10, "oven")
+    assert shape.stands_until == datetime(2026, 11, 28, 7, 30)
+    quarter, half, three_quarters = shape.late
+    assert [(c.step.verb, c.minutes) for c in quarter.shorter] == [("prove", 10), ("bake", 3)]
+    assert [(c.step.verb, c.minutes) for c in quarter.longer] == [("ferment", 5)]
+    assert [(c.step.verb, c.minutes) for c in quarter.over] == [("ferment", 10)]
+    assert (quarter.bake, half.bake, three_quarters.bake) == (5, 20, 35)
+    assert half.ready == 18
+
+
+def test_what_each_wait_yields() -> None:
+    made = card(loaf())
+    by_verb = {row.step.verb: row.gives for row in made.rows if row.job == "step" and row.step is not None}
+    assert (by_verb["ripen"].shortens, by_verb["ripen"].stretches) == (90 * 60, 90 * 60)
+    assert (by_verb["prove"].waits, by_verb["prove"].must_not_wait) == (15 * 60, False)
+    assert by_verb["shape"].must_not_wait
+
+
+def test_two_products_that_want_more_than_the_oven_holds() -> None:
+    steps = [step("prove", 60), step("bake", 30)]
+    dough = stage("dough", [weighed(FLOUR, 9000)], [step("divide")])
+    made = batch(dough, pieces=[(16, "loaves"), (6, "rounds")], branches=[("loaves", steps), ("rounds", steps)])
+    (clash,) = card(made, kitchen=ROW).clashes
+    assert (clash.what, clash.name, clash.share, clash.who) == ("oven", "mother", Fraction(7, 6), ("loaves", "rounds"))
+    fewer = batch(dough, pieces=[(16, "loaves"), (4, "rounds")], branches=[("loaves", steps), ("rounds", steps)])
+    assert card(fewer, kitchen=ROW).clashes == ()
+
+
+def test_six_at_a_time_never_fill_the_oven() -> None:
+    flat = step("bake")._replace(time=Range(Fraction(60), Fraction(60)), per="side", at_a_time=6)
+    made = batch(stage("dough", [weighed(FLOUR, 900)], [step("divide"), flat]), pieces=[(40, "rounds")])
+    assert card(made, kitchen=ROW).clashes == ()
+
+
+def test_two_doughs_at_one_mixer_are_said() -> None:
+    sponge = stage("sponge", [weighed(FLOUR, 900)], [step("mix", 10)])
+    dough = stage(
+        "dough",
+        [weighed(FLOUR, 900), weighed("sponge", 900, held=True)],
+        [step("mix", 4), step("fold", 2), step("add", add=["sponge"])],
+    )
+    (clash,) = card(batch(sponge, dough), kitchen=ROW._replace(hands=None)).clashes
+    assert (clash.what, clash.share, clash.who) == ("mixer", 2, ("sponge", "dough"))
+
+
+def test_a_pair_of_hands_too_few_is_said() -> None:
+    crumb = stage("crumb", [weighed(FLOUR, 900)], [step("rub", 10)])
+    dough = stage("dough", [weighed("crumb", 900, held=True)], [step("fold", 20), step("add", add=["crumb"])])
+    (clash,) = card(batch(crumb, dough), kitchen=PLAIN._replace(hands=1)).clashes
+    assert (clash.what, clash.share, clash.who) == ("hands", 2, ("dough", "crumb"))
+    assert card(batch(crumb, dough), kitchen=PLAIN._replace(hands=2)).clashes == ()
+    assert card(batch(crumb, dough)).clashes == ()
+
+
+def test_before_you_go() -> None:
+    sour = stage("sour", [weighed(FLOUR, 900), weighed(STARTER, 90)], [step("ripen", 840)], kept=[(STARTER.name, 60)])
+    seeds = stage("seeds", [weighed(WATER, 500)], [step("soak", 720)], word="soaker")
+    block = stage("butter block", [weighed(BUTTER, 400, celsius=12)], [step("press")], word="stage")
+    dough = stage(
+        "dough", [weighed("sour", 990), weighed("seeds", 500), weighed("butter block", 400)], [step("mix", 5)]
+    )
+    found = card(batch(sour, seeds, block, dough)).before_you_go
+    assert found == (
+        Before("put away", STARTER.name, Fraction(60), Fraction(4), None),
+        Before("feed", STARTER.name, Fraction(30), None, None),
+        Before("soak", "seeds", Fraction(500), None, datetime(2026, 11, 27, 19, 0)),
+        Before("take out", "butter", Fraction(400), Fraction(12), datetime(2026, 11, 28, 7, 0)),
+    )
+
+
+def test_the_picture_of_the_day() -> None:
+    made = card(loaf(), kitchen=ROW)
+    assert [(lane.what, lane.name) for lane in made.lanes] == [
+        ("stage", "sour"),
+        ("stage", "seeds"),
+        ("stage", "scald"),
+        ("product", "Test loaf"),
+        ("oven", "mother"),
+        ("mixer", "spiral"),
+        ("person", "1"),
+        ("person", "2"),
+    ]
+    for lane in made.lanes:
+        for bar in lane.bars:
+            assert (bar.start, bar.end) == (made.rows[bar.row].start, made.rows[bar.row].end)
+    oven = next(lane for lane in made.lanes if lane.what == "oven")
+    assert [bar.kind for bar in oven.bars] == ["preheat", "waiting", "waiting"]
+
+
+# ---- the dough came out at ---------------------------------------------------------------------------
+
+
+def test_the_model_has_its_published_points() -> None:
+    """mu / mu_opt at the cardinal points, and ratios the model is known by: 30/20 is 1.64, 25/15 2.40, 20/10 4.43."""
+    assert activity(Fraction("32.27")) == 1
+    assert activity(Fraction("2.84")) == activity(Fraction("45.39")) == activity(Fraction(60)) == 0
+    for warm, cool, ratio in ((30, 20, 1.64), (25, 15, 2.40), (20, 10, 4.43)):
+        assert float(activity(Fraction(warm)) / activity(Fraction(cool))) == pytest.approx(ratio, abs=0.01)
+
+
+def yeasted(at: int | None = None) -> Batch:
+    mix = step("mix", 2)._replace(reaches=(Reach("temperature", Range(Fraction(28), Fraction(28))),))
+    bulk = step("ferment", 40, 50)
+    if at is not None:
+        bulk = bulk._replace(heats=(Heat(Range(Fraction(at), Fraction(at))),))
+    made = batch(stage("dough", [weighed(FLOUR, 900)], [mix, bulk]))
+    yeast = OverallLine("yeast", YEAST, "", Fraction(1, 100), False, False, None)
+    return made._replace(formula=made.formula._replace(overall=(yeast,)))
+
+
+def test_a_dough_that_came_out_cooler_takes_longer() -> None:
+    """40-50 min at 28 C: 24 C 47-59, 26 C 43-54, 30 C 38-48 (worked out by the model)."""
+    found = card(yeasted(28)).came_out_at
+    assert [(w.celsius, round(w.low / 60), round(w.high / 60)) for w in found if w.high is not None] == [
+        (24, 47, 59),
+        (26, 43, 54),
+        (28, 40, 50),
+        (30, 38, 48),
+    ]
+
+
+def test_the_model_is_silent_where_it_does_not_hold() -> None:
+    assert card(yeasted(4)).came_out_at == ()  # a night in the fridge
+    assert card(loaf()).came_out_at == ()  # no yeast
+
+
+# ---- properties --------------------------------------------------------------------------------------
+
+moments = st.datetimes(datetime(2026, 1, 1), datetime(2027, 1, 1)).map(lambda at: at.replace(second=0, microsecond=0))
+
+
+@given(batches(), moments, st.integers(0, 5000))
+@settings(max_examples=25, deadline=None)
+def test_moving_the_start_moves_every_line_alike(made: Batch, at: datetime, by: int) -> None:
+    later = timedelta(minutes=by)
+    first, second = card(made, at, ROW), card(made, at + later, ROW)
+    assert [row.start + later for row in first.rows] == [row.start for row in second.rows]
+    assert [row.end + later for row in first.rows] == [row.end for row in second.rows]
+    assert [(row.elapsed, row.slack) for row in first.rows] == [(row.elapsed, row.slack) for row in second.rows]
+
+
+@given(batches(), moments)
+@settings(max_examples=25, deadline=None)
+def test_ready_by_undoes_start(made: Batch, at: datetime) -> None:
+    forward = card(made, at, ROW)
+    assert card(made, forward.ready, ROW, is_ready=True) == forward
+
+
+@given(batches(), moments)
+@settings(max_examples=25, deadline=None)
+def test_lines_stand_in_order_of_time(made: Batch, at: datetime) -> None:
+    found = card(made, at, ROW)
+    assert found.rows[0].start == found.start == at
+    assert [row.start for row in found.rows] == sorted(row.start for row in found.rows)
+    for row in found.rows:
+        assert row.start <= row.end <= found.ready
+        assert row.latest is None or row.latest >= row.start
+        assert row.elapsed == (row.start - at).total_seconds() // 60
