@@ -17,11 +17,17 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     least = limit("bake-least-for-500-g", subject.kind)
     if least is None or subject.formula.preparation:
         return
+    heaviest = limit("piece-most", subject.kind)
     pieces = {piece.noun: piece.grams for piece in subject.batch.pieces}
     for noun, steps in breads(subject.formula):
         weight = pieces.get(noun)
         bakes = list(of_verbs(steps, "bake"))
-        if weight is None or not bakes or any(step.time is None or step.per == "side" for step in bakes):
+        if (
+            weight is None
+            or (heaviest is not None and weight > heaviest)
+            or not bakes
+            or any(step.time is None or step.per == "side" for step in bakes)
+        ):
             continue
         needed = least * Fraction(isqrt(int(weight / 500 * 10**6)), 1000)
         taken = longest(bakes)

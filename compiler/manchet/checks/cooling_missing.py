@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import LOAVES, breads
-from manchet.checks.reporting import note
+from manchet.checks.reporting import bread, note
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 
@@ -20,6 +20,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield note(
             NAME,
             steps[last].place,
-            f"nothing says how long {f'the {noun}' if noun else 'the bread'} cools",
+            f"no step says how long to cool {bread(noun)}",
             "add a line such as `cool 2 h` after the bake",
         )

@@ -30,7 +30,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield note(
                 NAME,
                 keep.place,
-                f"this makes use of {grams(taken[key])} {keep.name} and keeps {grams(back.get(key, Fraction(0)))}: "
+                f"this takes {grams(taken[key])} {keep.name} and keeps {grams(back.get(key, Fraction(0)))}: "
                 f"{grams(short)} short for next time",
                 f"write `keep enough as {keep.name}`, or keep {grams(taken[key])}",
             )

@@ -7,6 +7,7 @@ from manchet.checks.limits import limit
 from manchet.checks.reporting import percent, warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.larder.ingredient import Ingredient
 
 NAME = "lye-bath-strong"
 
@@ -16,7 +17,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     if most is None:
         return
     for stage in subject.formula.stages:
-        lye = sum((lye_in(p.ingredient.name) * p.share for p in stage.portions if _is_lye(p.ingredient)), Fraction(0))
+        lye = sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0))
         whole = sum((p.share for p in stage.portions), Fraction(0))
         if (stage.key == "dough" and not subject.formula.preparation) or not whole or lye / whole <= most:
             continue
@@ -29,11 +30,12 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         )
 
 
-def _is_lye(ingredient: object) -> bool:
-    return getattr(ingredient, "class_", "") == "lye"
+def _is_lye(ingredient: Ingredient | None) -> bool:
+    return ingredient is not None and ingredient.class_ == "lye"
 
 
-def lye_in(name: str) -> Fraction:
-    """How much of it is lye: liquors are named by their strength (`lye 50%`), pearls are all lye."""
-    digits = "".join(c if c.isdigit() or c == "." else " " for c in name).split()
-    return Fraction(digits[0]) / 100 if digits and "%" in name else Fraction(1)
+def lye_in(ingredient: Ingredient | None) -> Fraction:
+    """How much of it is lye, by weight: a liquor is what its water leaves."""
+    if ingredient is None or ingredient.class_ != "lye":
+        return Fraction(0)
+    return 1 - ingredient.composition.get("water", Fraction(0)) / 100

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import HEATING, LOAVES, breads
-from manchet.checks.reporting import warning
+from manchet.checks.reporting import bread, warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 
@@ -19,6 +19,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 steps[-1].place if steps else subject.formula.place,
-                f"{f'the {noun}' if noun else 'the bread'} is never baked",
+                f"no step bakes {bread(noun)}",
                 "add a line such as `bake 40 min at 230 C`",
             )

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import FERMENTING, HEATING, breads, dough_of, is_alive, likely, of_verbs
-from manchet.checks.reporting import warning
+from manchet.checks.reporting import bread, warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 
@@ -21,11 +21,10 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         waits = list(of_verbs(steps[:first_heat], *FERMENTING, "chill", "thaw"))
         if likely(waits) >= 8 * 60:
             continue
-        whose = f"the {noun}" if noun else "the dough"
         yield warning(
             NAME,
             steps[first_heat].place,
-            f"{whose} comes to the fire with no time to rise before it",
+            f"no step before this one gives {bread(noun)} time to rise",
             "add `ferment …` after the mix and `prove …` after the shaping",
         )
         return

@@ -11,6 +11,8 @@ from manchet.checks.yeast import fresh_equivalent, hours_at_27
 from manchet.diagnostics.diagnostic import Diagnostic
 
 NAME = "preferment-yeast-against-time"
+SHORTEST = Fraction(1, 2)
+"""Hours: below it the time is the slip, and is reported as one."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
@@ -25,7 +27,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         if any(p.stage for p in stage.portions) or not yeasts or any(of_verbs(stage.steps, "retard", "chill")):
             continue
         hours = hours_at_27(of_verbs(stage.steps, "ripen", "ferment"))
-        if not hours:
+        if not hours or hours < SHORTEST:
             continue
         fresh = sum((fresh_equivalent(p.ingredient, p.share) for p in yeasts if p.ingredient), Fraction(0)) / flour
         if least <= fresh * 100 * hours <= most:

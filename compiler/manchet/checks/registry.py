@@ -73,8 +73,6 @@ from manchet.checks import (
 from manchet.checks.reporting import note
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
-from manchet.formula.model import Formula
-from manchet.larder.kitchen import Kitchen
 
 Check = Callable[[Subject], Iterator[Diagnostic]]
 
@@ -146,30 +144,26 @@ CHECKS: tuple[tuple[str, Check], ...] = (
 )
 """(name of the report, the check that makes it)."""
 
+NAMES = frozenset(name for name, _ in CHECKS)
+
 
 def check(subject: Subject) -> tuple[Diagnostic, ...]:
-    """Every report about a formula, before any `allow` is heard."""
-    return tuple(report for _, look in CHECKS for report in look(subject))
-
-
-def heed_allow(reports: tuple[Diagnostic, ...], formula: Formula, kitchen: Kitchen) -> tuple[Diagnostic, ...]:
-    """Take out what the formula or its kitchen allows; a formula's `allow` that allowed nothing is reported.
-
-    `reports` are all those about this formula, from whatever pass. An error cannot be allowed.
+    """The reports of all checks that the formula, its stages and the kitchen do not allow; and each `allow` of one of
+    these checks that allowed nothing. An error cannot be allowed.
     """
-    quiet = {*formula.allowed, *kitchen.always_allow}
+    reports = [report for _, look in CHECKS for report in look(subject)]
+    formula = subject.formula
+    quiet = {allowed.name for allowed in formula.allowed} | set(subject.kitchen.always_allow)
     heard = {report.name for report in reports if report.severity is not Severity.ERROR}
-    left = [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
-    for number, name in enumerate(formula.allowed):
-        if name in heard:
-            continue
-        place = formula.allow_places[number] if number < len(formula.allow_places) else formula.place
-        left.append(
-            note(
-                "allow-unused",
-                place,
-                f"`allow {name}` allows nothing: {formula.name} has no such report",
-                "take the line out, or look at the name",
+    left = [report for report in reports if report.severity is Severity.ERROR or report.name not in quiet]
+    for allowed in formula.allowed:
+        if allowed.name in NAMES and allowed.name not in heard:
+            left.append(
+                note(
+                    "allow-unused",
+                    allowed.place,
+                    f"`allow {allowed.name}` allows nothing: {formula.name} has no such report",
+                    "take the line out, or look at the name",
+                )
             )
-        )
     return tuple(left)

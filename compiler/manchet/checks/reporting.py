@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.formula.model import Range
+from manchet.quantities.printing import decimal
 
 
 def warning(name: str, place: Place, message: str, help: str = "") -> Diagnostic:
@@ -25,9 +26,7 @@ def error(name: str, place: Place, message: str, help: str = "") -> Diagnostic:
 
 def _figure(value: Fraction) -> str:
     """At most three digits that mean something, no trailing nought: 0.125, 2.08, 67.4, 1350."""
-    places = 0 if abs(value) >= 100 else 1 if abs(value) >= 10 else 2 if abs(value) >= 1 else 3
-    text = f"{round(value, places):.{places}f}" if places else str(round(value))
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    return decimal(value, 0 if abs(value) >= 100 else 1 if abs(value) >= 10 else 2 if abs(value) >= 1 else 3)
 
 
 def percent(share: Fraction) -> str:
@@ -36,7 +35,11 @@ def percent(share: Fraction) -> str:
 
 
 def grams(value: Fraction) -> str:
-    return f"{_figure(value / 1000)} kg" if value >= 10_000 else f"{_figure(value)} g"
+    return (
+        f"{_figure(value / 1000)} kg"
+        if value >= 10_000 or (value >= 1000 and value % 1000 == 0)
+        else f"{_figure(value)} g"
+    )
 
 
 def celsius(value: Fraction) -> str:
@@ -49,18 +52,28 @@ def fahrenheit(value: Fraction) -> str:
 
 
 def duration(seconds: Fraction) -> str:
-    """`40 s`, `25 min`, `12 h`, `2 d`, in the largest unit that leaves a figure over one and a half."""
-    for unit, size in (("d", 86400), ("h", 3600), ("min", 60)):
-        if seconds >= size * Fraction(3, 2) or (seconds >= size and seconds % size == 0):
-            return f"{_figure(seconds / size)} {unit}"
-    return f"{_figure(seconds)} s"
+    """`40 s`, `25 min`, `2.5 h`, `3 d`: no more digits than a clock on a bakery's wall."""
+    if seconds >= 172_800 and seconds % 86_400 == 0:
+        return f"{decimal(seconds / 86_400, 0)} d"
+    if seconds >= 5400 or (seconds >= 3600 and seconds % 3600 == 0):
+        return f"{decimal(seconds / 3600, 1)} h"
+    if seconds >= 90 or (seconds >= 60 and seconds % 60 == 0):
+        return f"{decimal(seconds / 60, 1 if seconds < 600 else 0)} min"
+    return f"{decimal(seconds, 0)} s"
+
+
+def bread(noun: str) -> str:
+    """What the pieces are called in a sentence: `the loaves`, `the bread`."""
+    return f"the {noun}" if noun else "the bread"
 
 
 def span(time: Range) -> str:
-    """A time with its ends: `12 h`, `40 min to 50 min`, `at least 24 h`."""
+    """A time with its ends: `12 h`, `40-50 min`, `45 min to 2 h`, `at least 24 h`."""
     if time.low is None or time.high is None:
         word = "at most" if time.low is None else "at least"
         return f"{word} {duration(time.likely)}"
     if time.low == time.high:
         return duration(time.low)
-    return f"{duration(time.low)} to {duration(time.high)}"
+    low, high = duration(time.low), duration(time.high)
+    (first, unit), (last, other) = low.split(), high.split()
+    return f"{first}-{last} {unit}" if unit == other else f"{low} to {high}"

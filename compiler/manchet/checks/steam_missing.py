@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import breads, of_verbs
-from manchet.checks.reporting import note
+from manchet.checks.reporting import bread, note
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 
@@ -20,6 +20,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield note(
             NAME,
             bakes[0].place,
-            f"{f'the {noun}' if noun else 'the bread'} is baked with neither steam nor a lid",
+            f"neither steam nor a lid for {bread(noun)}",
             "add `, steam` to the first bake line (or `, lid on` in a pot)",
         )

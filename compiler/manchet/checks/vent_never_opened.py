@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, likely, of_verbs
-from manchet.checks.reporting import note
+from manchet.checks.reporting import bread, note
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 
@@ -23,6 +23,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield note(
             NAME,
             bakes[-1].place,
-            f"{f'the {noun}' if noun else 'the bread'} has steam, and the vent is never opened",
+            f"steam for {bread(noun)}, and the vent is never opened",
             "add `, vent open` to the last bake line",
         )

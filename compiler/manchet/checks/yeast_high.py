@@ -21,9 +21,11 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     if fresh <= most:
         return
     names = " and ".join(f"{percent(share)} {yeast.name}" for yeast, share in subject.totals.yeasts)
+    plain = all(fresh_equivalent(yeast, share) == share for yeast, share in subject.totals.yeasts)
+    strength = names if plain else f"{names} raises like {percent(fresh)} fresh yeast"
     yield warning(
         NAME,
         place_of_class(subject.formula, "yeast", "sweet-dough yeast"),
-        f"{names} raises like {percent(fresh)} fresh yeast; over {percent(most)} is beyond such a bread",
+        f"{strength}; over {percent(most)} fresh is beyond such a bread",
         "1 g of instant yeast does the work of 3 g fresh; look at the kind of yeast and the decimal point",
     )
