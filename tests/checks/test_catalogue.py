@@ -1,0 +1,51 @@
+"""The catalogue explains every report, and its examples do what they say."""
+
+import pytest
+
+from manchet.bakery import read
+from manchet.checks.registry import CHECKS
+from manchet.diagnostics.catalogue import explain, names
+from manchet.source.text import SourceText
+
+SEVERITIES = {"error", "warning", "note"}
+
+
+def reports_of(text: str) -> list[tuple[str, str]]:
+    return [(r.name, r.severity.value) for r in read([SourceText("example.bake", text)]).diagnostics]
+
+
+@pytest.mark.parametrize("name", names())
+def test_an_example_gives_exactly_its_report(name: str) -> None:
+    entry = explain(name)
+    assert entry is not None
+    assert entry.severity in SEVERITIES
+    assert entry.title and entry.text
+    assert not entry.title.endswith("."), entry.title
+    if entry.example:
+        assert reports_of(entry.example) == [(name, entry.severity)]
+
+
+@pytest.mark.parametrize("name", names())
+def test_the_same_put_right_gives_none(name: str) -> None:
+    entry = explain(name)
+    assert entry is not None
+    assert bool(entry.example) == bool(entry.instead)
+    if entry.instead:
+        assert reports_of(entry.instead) == []
+
+
+def test_every_check_is_explained() -> None:
+    explained = {name for name in names() if (entry := explain(name)) and entry.package == "checks"}
+    assert {name for name, _ in CHECKS} | {"allow-unused"} == explained
+
+
+def test_every_check_has_a_name_of_its_own() -> None:
+    checks = [name for name, _ in CHECKS]
+    assert len(checks) >= 40
+    assert len(set(checks)) == len(checks)
+
+
+def test_a_name_is_found_whatever_its_case_and_an_unknown_one_is_not() -> None:
+    found = explain(" Salt-Missing ")
+    assert found is not None and found.name == "salt-missing"
+    assert explain("salt-present") is None

@@ -1,0 +1,51 @@
+"""The thresholds: written from their dated file, each with its source, each asked for by a check."""
+
+import re
+import tomllib
+from fractions import Fraction
+from pathlib import Path
+
+import manchet.checks
+from manchet.checks.limits import limit, literals
+from manchet.checks.thresholds import DATED, THRESHOLDS
+from manchet.formula.head import KINDS
+
+FOLDER = Path(manchet.checks.__file__).parent
+TOML = (FOLDER / "thresholds.toml").read_text(encoding="utf-8")
+
+
+def test_the_literals_are_fresh() -> None:
+    assert (FOLDER / "thresholds.py").read_text(encoding="utf-8") == literals(TOML), (
+        "run `python -m manchet.checks.limits`"
+    )
+    assert re.fullmatch(r"\d{4}-\d\d-\d\d", DATED)
+
+
+def test_every_threshold_names_its_source() -> None:
+    for name, entry in tomllib.loads(TOML).items():
+        if name != "dated":
+            assert entry["source"].strip(), name
+            assert "any" in entry or entry["kinds"], name
+
+
+def test_every_kind_is_a_kind_of_the_language() -> None:
+    for name, found in THRESHOLDS.items():
+        assert set(found.kinds) <= set(KINDS), name
+
+
+def test_every_threshold_is_asked_for() -> None:
+    """By its whole name, or by the end of it where a check makes the name from a verb, a class or a kind of stage."""
+    code = "".join(path.read_text(encoding="utf-8") for path in FOLDER.glob("*.py") if path.name != "thresholds.py")
+    ends = set(re.findall(r'f"\{[a-z_.]+\}(-[a-z-]+)"', code))
+    for name in THRESHOLDS:
+        assert f'"{name}"' in code or any(name.endswith(end) for end in ends), name
+
+
+def test_units_become_those_of_the_model() -> None:
+    assert limit("salt-most") == Fraction(4, 100)
+    assert limit("salt-most", "hearth loaf") == Fraction(29, 1000)
+    assert limit("bake-longest", "hearth loaf") == Fraction(7, 2) * 3600
+    assert limit("piece-most", "hearth loaf") == 6000
+    assert limit("core-most") == 110
+    assert limit("water-least") is None, "no bread at all has a least of water"
+    assert limit("no such thing") is None

@@ -1,0 +1,71 @@
+"""Every check file is in the registry, under a name that is its file's."""
+
+from pathlib import Path
+
+import manchet.checks
+from manchet.bakery import read
+from manchet.checks.registry import CHECKS, NAMES
+from manchet.diagnostics.diagnostic import Severity
+from manchet.source.text import SourceText
+
+FOLDER = Path(manchet.checks.__file__).parent
+BESIDE = {"__init__", "subject", "reporting", "looking", "yeast", "warmth", "limits", "thresholds", "registry"}
+
+
+def test_every_file_is_a_check_in_the_registry() -> None:
+    files = {path.stem.replace("_", "-") for path in FOLDER.glob("*.py") if path.stem not in BESIDE}
+    assert files == NAMES == {name for name, _ in CHECKS}
+
+
+HOT = """formula Loaf
+  kind hearth loaf
+  makes 1 loaf at 900 g dough
+{allow}
+  overall
+    white flour 100%
+    water 70%
+    fresh yeast 2%
+    salt {salt}%
+  dough
+    everything else
+    mix slow 6 min to 25 C
+    ferment 90 min at 26 C
+    shape round
+    prove 60 min at 27 C
+    bake 20 min at 240 C, steam
+    bake 25 min at 220 C to {core} C core, vent open
+    cool 2 h
+"""
+
+
+def names_of(salt: str = "2", core: str = "97", allow: str = "", kitchen: str = "") -> list[str]:
+    text = HOT.format(salt=salt, core=core, allow=allow) + kitchen
+    return [r.name for r in read([SourceText("loaf.bake", text)]).diagnostics]
+
+
+def test_allow_silences_a_warning() -> None:
+    assert names_of() == []
+    assert names_of(salt="4") == ["salt-high"]
+    assert names_of(salt="4", allow='  allow salt-high because "for the sea"') == []
+
+
+def test_a_kitchen_allows_for_the_whole_house() -> None:
+    house = '\nkitchen Sea\n  always allow salt-high because "for the sea"\n'
+    assert names_of(salt="4", kitchen=house) == []
+    assert names_of(kitchen=house) == [], "a house rule may lie idle"
+
+
+def test_an_allow_that_allows_nothing_is_reported() -> None:
+    assert names_of(allow='  allow salt-high because "for the sea"') == ["allow-unused"]
+
+
+def test_an_error_cannot_be_allowed() -> None:
+    found = names_of(core="205", allow='  allow core-above-boiling because "the probe says so"')
+    assert "core-above-boiling" in found
+
+
+def test_craft_is_never_an_error() -> None:
+    from manchet.diagnostics.catalogue import explain
+
+    errors = {name for name in NAMES if (entry := explain(name)) and entry.severity == Severity.ERROR.value}
+    assert errors == {"core-above-boiling", "mix-too-hot-for-yeast"}

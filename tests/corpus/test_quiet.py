@@ -1,0 +1,24 @@
+"""Sound formulas of every school give no report at all."""
+
+from pathlib import Path
+
+import pytest
+
+from manchet.bakery import read
+from manchet.source.text import SourceText
+
+CASES = sorted((Path(__file__).parent / "quiet").glob("*.bake"))
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.stem)
+def test_a_sound_formula_gives_no_report(case: Path) -> None:
+    bakery = read([SourceText(case.name, case.read_text(encoding="utf-8"))])
+    assert [f"line {r.place.line}: {r.name}: {r.message}" for r in bakery.diagnostics] == []
+    assert bakery.formulas, "the file holds no formula: nothing was tested"
+    assert not bakery.unsound
+
+
+def test_every_case_says_what_it_shows() -> None:
+    assert len(CASES) >= 35
+    for case in CASES:
+        assert case.read_text(encoding="utf-8").startswith("# "), case.name
