@@ -1,7 +1,6 @@
 """The catalogue explains every report, and its examples do what they say."""
 
 import pytest
-
 from manchet.bakery import read
 from manchet.checks.registry import CHECKS
 from manchet.diagnostics.catalogue import explain, names

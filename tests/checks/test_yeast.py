@@ -3,7 +3,6 @@
 from fractions import Fraction
 
 import pytest
-
 from manchet.checks.yeast import fresh_equivalent, pace
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient

@@ -4,7 +4,6 @@ import re
 from pathlib import Path
 
 import pytest
-
 from manchet.bakery import read
 from manchet.checks.registry import CHECKS
 from manchet.source.text import SourceText

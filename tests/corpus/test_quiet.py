@@ -3,7 +3,6 @@
 from pathlib import Path
 
 import pytest
-
 from manchet.bakery import read
 from manchet.source.text import SourceText
 

@@ -50,7 +50,6 @@ def literals(toml: str) -> str:
     lines = [
         '"""Written from thresholds.toml by `python -m manchet.checks.limits`; change that file, not this one."""',
         "",
-        "# ruff: noqa: E501",
         "# fmt: off",
         "from fractions import Fraction as F",
         "",

@@ -1,0 +1,254 @@
+"""When a hazard of the formula is met, and at which stage.
+
+Unknown temperature counts as that of a room, unknown acidity as none. A bread that is baked through is let off what
+baking mends; only the words for the bench are left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.cautions.caution import Caution, caution
+from manchet.checks.lye_bath_strong import lye_in
+from manchet.checks.subject import Subject
+from manchet.checks.warmth import mix_temperature
+from manchet.formula.model import Stage, Step
+from manchet.larder.ingredient import Ingredient
+
+HOUR = 3600
+FAT_CONTINUOUS = Fraction(30, 100)
+DRIED = ("dried", "flakes", "powder", "olives", "capers", "sauerkraut", "paste", "starch", "flour", "potato", "puree")
+"""Words in the names of plants that are dry or sour enough not to be meant here."""
+
+HEATED = frozenset({"bake", "griddle", "fry", "boil", "simmer", "roast", "heat"})
+SOURING = frozenset({"culture"})
+WRAPPED_ON_PURPOSE = frozenset({"flatbread", "batter", "steamed", "rye tin loaf"})
+
+
+def of_formula(subject: Subject) -> Iterator[Caution]:
+    """Every hazard of the formula, at each stage that causes it; the same one may come several times."""
+    for stage in subject.formula.stages:
+        yield from _lye(subject, stage)
+        yield from _under_fat(subject, stage)
+        yield from _cooked(subject, stage)
+        yield from _standing(subject, stage)
+        yield from _burns(subject, stage)
+        yield from _words_of_steps(stage)
+    yield from _after_heat(subject)
+    yield from _rope(subject)
+    yield from _wrapped(subject)
+
+
+def _weight(stage: Stage) -> Fraction:
+    return sum((p.share for p in stage.portions), Fraction(0))
+
+
+def _class_share(stage: Stage, *classes: str) -> Fraction:
+    return sum((p.share for p in stage.portions if p.ingredient and p.ingredient.class_ in classes), Fraction(0))
+
+
+def _names(stage: Stage, *classes: str) -> list[Ingredient]:
+    return [p.ingredient for p in stage.portions if p.ingredient is not None and p.ingredient.class_ in classes]
+
+
+def _lye(subject: Subject, stage: Stage) -> Iterator[Caution]:
+    whole = _weight(stage)
+    strength = sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0)) / whole if whole else 0
+    if strength >= Fraction(2, 100):
+        yield caution("lye-corrosive", stage.key)
+    elif strength >= Fraction(5, 1000):
+        yield caution("lye-irritant", stage.key)
+    steps = stage.steps
+    if stage.key == "dough":
+        steps += tuple(step for branch in subject.formula.branches for step in branch.steps)
+    for step in steps:
+        applied = step.applied
+        if applied is None:
+            continue
+        if (applied.ingredient is not None and applied.ingredient.class_ == "lye") or "lye" in applied.name.split():
+            yield caution("lye-corrosive", stage.key)
+
+
+def _fresh_plant(ingredient: Ingredient) -> bool:
+    name = ingredient.name.casefold()
+    herb = ingredient.class_ == "spice" and any(word in name for word in ("fresh", "leaves"))
+    return (ingredient.class_ == "vegetable" or herb) and not any(word in name for word in DRIED)
+
+
+def _under_fat(subject: Subject, stage: Stage) -> Iterator[Caution]:
+    whole = _weight(stage)
+    if not whole or _class_share(stage, "fat") / whole < FAT_CONTINUOUS or any(p.is_flour for p in stage.portions):
+        return
+    if not any(_fresh_plant(i) for i in _names(stage, "vegetable", "spice")):
+        return
+    kept = subject.formula.preparation and subject.formula.good_for is not None
+    waits = any(step.may_wait or (step.verb in ("rest", "soak") and _long(step) > 2 * HOUR) for step in stage.steps)
+    yield caution("plants-under-fat" if kept or waits else "plants-in-fat-today", stage.key)
+
+
+def _long(step: Step) -> Fraction:
+    if step.time is None:
+        return Fraction(0)
+    return step.time.high if step.time.high is not None else step.time.likely
+
+
+def _reached(step: Step) -> Fraction | None:
+    return next((r.value.likely for r in step.reaches if r.what in ("temperature", "core")), None)
+
+
+def _cooked(subject: Subject, stage: Stage) -> Iterator[Caution]:
+    """Preparations of egg, milk, vegetables or starch that are cooked and kept: a dough or a scald is baked later."""
+    if not subject.formula.preparation:
+        return
+    perishable = _names(stage, "egg", "dairy", "vegetable", "starch")
+    heats = [step for step in stage.steps if step.verb in ("simmer", "boil", "heat", "roast", "bake")]
+    if not perishable:
+        return
+    if any(i.class_ == "egg" for i in perishable):
+        tops = [t for t in (_reached(step) for step in heats) if t is not None]
+        boils = any(step.verb in ("simmer", "boil") for step in heats)
+        if heats and not boils and (not tops or max(tops) < 71):
+            yield caution("cook-egg-through", stage.key)
+        elif not heats:
+            yield caution("raw-egg-kept", stage.key)
+    if heats and (subject.formula.good_for is not None or any(s.verb in ("cool", "chill") for s in stage.steps)):
+        yield caution("cool-it-fast", stage.key, "" if _slow_cooling(stage) else "note")
+
+
+def _slow_cooling(stage: Stage) -> bool:
+    """Whether the steps as written break 21 C in 2 h or 5 C in 6 h; a cooling that names no end does."""
+    cools = [step for step in stage.steps if step.verb in ("cool", "chill")]
+    taken = Fraction(0)
+    warm_until = cold_until = None
+    for step in cools:
+        taken += _long(step)
+        end = _reached(step)
+        if end is None and step.verb == "chill" and step.heats:
+            end = step.heats[0].celsius.likely
+        if end is not None and end <= 21 and warm_until is None:
+            warm_until = taken
+        if end is not None and end <= 5 and cold_until is None:
+            cold_until = taken
+    return warm_until is None or cold_until is None or warm_until > 2 * HOUR or cold_until > 6 * HOUR
+
+
+def _standing(subject: Subject, stage: Stage) -> Iterator[Caution]:
+    """Cooked flour that stands warm, raw grain that soaks warm. Baked later, it is a note."""
+    if _names(stage, *SOURING, "yeast", "sweet-dough yeast") or any(p.stage for p in stage.portions):
+        return
+    level = "" if subject.formula.preparation else "note"
+    if stage.word == "scald":
+        warm = Fraction(0)
+        for step in stage.steps:
+            heat = step.heats[0].celsius.likely if step.heats else Fraction(20)
+            if step.verb in ("rest", "soak") and 10 <= heat < 60:
+                warm += _long(step)
+        if warm > 2 * HOUR:
+            yield caution("warm-and-wet", stage.key, level)
+    water, salt = _class_share(stage, "water", "liquid", "dairy"), _class_share(stage, "salt")
+    raw = _names(stage, "grain", "seed", "wheat flour", "rye flour", "other flour")
+    if stage.word == "scald" or not raw or not water or salt >= water / 10:
+        return
+    for step in stage.steps:
+        heat = step.heats[0].celsius.likely if step.heats else Fraction(20)
+        if step.verb in ("soak", "rest") and heat > 7 and _long(step) >= 12 * HOUR:
+            yield caution("warm-soak", stage.key, level)
+
+
+def _burns(subject: Subject, stage: Stage) -> Iterator[Caution]:
+    living = stage.key == "dough"
+    hot = [p.celsius for p in stage.portions if p.celsius is not None and p.ingredient is not None]
+    if stage.word in ("scald", "soaker") and (
+        max(hot, default=Fraction(0)) >= 65 or mix_temperature(subject, stage) >= 65
+    ):
+        yield caution("scald-burns", stage.key)
+    steps = stage.steps
+    if living:
+        steps += tuple(step for branch in subject.formula.branches for step in branch.steps)
+    whole = _weight(stage)
+    sugary = whole and _class_share(stage, "sweetener") / whole >= Fraction(1, 2)
+    for step in steps:
+        if step.verb == "fry":
+            yield caution("hot-oil", stage.key)
+        if step.verb == "boil" and living:
+            yield caution("kettle-burns", stage.key)
+        if step.verb == "bake" and step.lid:
+            yield caution("hot-lid", stage.key)
+        if sugary and (_reached(step) or 0) >= 110:
+            yield caution("hot-sugar", stage.key)
+
+
+def _words_of_steps(stage: Stage) -> Iterator[Caution]:
+    for step in stage.steps:
+        said = " ".join((step.how, step.until, step.why, *step.notes)).casefold()
+        if (
+            step.verb == "mix"
+            and "by hand" not in step.manner
+            and any(w in said for w in ("scrape", "reach in", "feel"))
+        ):
+            yield caution("stop-the-mixer", stage.key)
+
+
+def _after_heat(subject: Subject) -> Iterator[Caution]:
+    """What goes on or in after the last heat is eaten as it is."""
+    if subject.formula.preparation:
+        return
+    for noun_steps in _ways(subject):
+        last = max((i for i, step in enumerate(noun_steps) if step.verb in HEATED), default=None)
+        if last is None:
+            continue
+        for number, step in enumerate(noun_steps):
+            applied = step.applied
+            if applied is None:
+                continue
+            class_ = applied.ingredient.class_ if applied.ingredient is not None else ""
+            name = applied.name.casefold()
+            if number < last:
+                if class_ == "egg" or "egg wash" in name:
+                    yield caution("raw-egg-kept", "dough")
+                continue
+            if class_ == "egg" or "egg wash" in name:
+                yield caution("raw-egg-after-heat", "dough")
+            elif class_ == "dairy" or any(word in name for word in ("custard", "cream")):
+                yield caution("keep-filling-cold", "dough")
+            elif class_.endswith("flour"):
+                yield caution("raw-flour-after-heat", "dough")
+
+
+def _ways(subject: Subject) -> list[tuple[Step, ...]]:
+    dough = next((stage for stage in subject.formula.stages if stage.key == "dough"), None)
+    if dough is None:
+        return []
+    return [dough.steps + branch.steps for branch in subject.formula.branches] or [dough.steps]
+
+
+def _rope(subject: Subject) -> Iterator[Caution]:
+    """Only where the kitchen is warm, and nothing sours the bread."""
+    air, totals = subject.kitchen.air, subject.totals
+    if air is None or air < 25 or totals.cultures or subject.formula.preparation:
+        return
+    share = totals.by_class
+    whole = sum((line.share for line in subject.formula.overall if "whole" in line.name.casefold()), Fraction(0))
+    rough = share.get("grain", Fraction(0)) + share.get("seed", Fraction(0)) + whole
+    scald = next((s.key for s in subject.formula.stages if s.word == "scald"), None)
+    sour = any("vinegar" in line.name or "propionate" in line.name for line in subject.formula.overall)
+    if not sour and (scald is not None or share.get("bread") or rough > Fraction(20, 100)):
+        yield caution("rope-weather", scald or "dough")
+
+
+def _wrapped(subject: Subject) -> Iterator[Caution]:
+    """Slicing, or wrapping in something that holds steam, sooner than the middle can have cooled."""
+    if subject.kind in WRAPPED_ON_PURPOSE or subject.formula.preparation:
+        return
+    for steps in _ways(subject):
+        baked = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
+        if baked is None:
+            continue
+        cooled = Fraction(0)
+        for step in steps[baked + 1 :]:
+            if step.verb == "cool":
+                cooled += _long(step)
+            tight = step.where is not None and any(w in step.where[1] for w in ("film", "bag", "plastic", "foil"))
+            if (step.verb == "slice" or (step.verb in ("wrap", "pack") and tight)) and cooled < 90 * 60:
+                yield caution("wrapped-warm", "dough")
