@@ -101,6 +101,10 @@ class Measures(NamedTuple):
         figure = share * 100
         return f"{_figure(figure, 2 if figure >= Fraction(1, 10) else 3)}{NBSP}{self.words['units.percent']}"
 
+    def verb(self, verb: str) -> str:
+        """A verb by itself, inside a sentence: `dust`, `prove`."""
+        return self.words.known("short", verb) or self.words["verbs." + verb].lower()
+
     # ---- times
 
     def time(self, seconds: Range) -> str:

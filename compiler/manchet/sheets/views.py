@@ -212,7 +212,7 @@ class PrepSheet(NamedTuple):
 
 
 class Job(NamedTuple):
-    """A line of the card. `day` is "" except where a new day begins; `gives` is stretches, shortens, must not wait."""
+    """A line of the card. `day` is "" except where a new day begins."""
 
     clock: str
     elapsed: str
@@ -221,9 +221,16 @@ class Job(NamedTuple):
     who: str = ""
     look: str = ""
     latest: str = ""
-    late: str = ""
+    moves: str = ""
+    """What moves if it is later still."""
+    late: tuple[str, ...] = ()
+    """What becomes of 15, 30 and 45 minutes, a line each."""
     gives: str = ""
+    """Whether it stretches, shortens, may wait or must not."""
     critical: bool = False
+    """On the longest way through the work."""
+    tight: bool = False
+    """No slack at all."""
     day: str = ""
 
 
@@ -246,6 +253,7 @@ class Lane(NamedTuple):
     title: str
     y: str
     text_y: str
+    bars_foot: str
     foot: str
     bars: tuple[Bar, ...]
 
@@ -278,6 +286,8 @@ class Picture(NamedTuple):
     keys: tuple[Key, ...]
     words: str
     """The same in words, for a screen reader."""
+    note: str = ""
+    """What must be known to read it."""
 
 
 class Warmth(NamedTuple):

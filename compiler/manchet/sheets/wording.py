@@ -17,14 +17,18 @@ def once(figure: Fraction) -> Range:
     return Range(figure, figure)
 
 
-def sentence(step: Step, m: Measures) -> str:
-    """What is done, as one phrase: `Mix slow 4 min, to 26 °C`, `Ripen covered 12–15 h at 24 °C`."""
+def sentence(step: Step, m: Measures, names: bool = False) -> str:
+    """What is done, as one phrase: `Mix slow 4 min, to 26 °C`, `Ripen covered 12–15 h at 24 °C`.
+
+    `names`: also what goes in, where no weights stand under the step (on the timing card).
+    """
     words = m.words
     if step.verb == "do":
         said = step.how[:1].upper() + step.how[1:]
     else:
         said = words["verbs." + step.verb]
-    parts = [said, *_manner(step, m), *_goes(step, m), *_applied(step, m), *_place(step, m), *_how_long(step, m)]
+    goes = [", ".join(goes.name for goes in step.goes)] if names else _goes(step, m)
+    parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
     parts += _around(step, m)
     phrase = " ".join(part for part in parts if part)
     tail = [*_reaches(step, m), *_more(step, m)]

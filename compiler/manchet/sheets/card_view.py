@@ -1,0 +1,228 @@
+"""The timing card of one formula: from clock times and minutes to text, line by line."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime
+from fractions import Fraction
+
+from manchet.formula.model import Work
+from manchet.quantities.printing import rounded
+from manchet.sheets import day_picture, views, wording
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import Fact, House, Issue, Job
+from manchet.sheets.words_of import words_of
+from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
+
+
+def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
+    """The view of the timing card. Pure: the day, the version and the house's habits all come in."""
+    words = words_of(house.words)
+    m = Measures(house, words)
+    mix = words.say("head.mixes_short", str(card.mixes)) if card.mixes > 1 else ""
+    date = issue.date or m.day(card.ready)
+    head = [Fact(words["card.starts"], _moment(card.start, m))]
+    if card.out_of_oven is not None:
+        head.append(Fact(words["card.out_at"], _moment(card.out_of_oven, m)))
+    head.append(Fact(words["card.ready"], _moment(card.ready, m)))
+    return views.TimingCard(
+        title=card.name,
+        language=words["language"],
+        paper=house.paper,
+        running=views.Running(
+            card.name, mix, date, issue.file, issue.version, issue.digest, issue.replaces
+        ),
+        head=tuple(head),
+        jobs=tuple(_jobs(card, m)),
+        warmths=tuple(
+            views.Warmth(
+                m.degrees(wording.once(x.celsius)),
+                words.say("card.about", m.time(wording.Range(_minutes(x.low), None if x.high is None else _minutes(x.high)))),
+            )
+            for x in card.came_out_at
+        ),
+        before=tuple(_before(item, m) for item in card.before_you_go),
+        picture=day_picture.picture(card, m),
+        notes=(*_untimed(card, m), *(_clash(clash, m) for clash in card.clashes)),
+    )  # fmt: skip
+
+
+def _moment(at: datetime, m: Measures) -> str:
+    return m.words.say("card.moment", m.day(at), m.clock(at))
+
+
+def _minutes(seconds: Fraction) -> Fraction:
+    """On a card nothing is more exact than a minute."""
+    return rounded(seconds / 60, 0) * 60
+
+
+# ---- its lines ------------------------------------------------------------------------------------
+
+
+def _jobs(card: Card, m: Measures) -> Iterable[Job]:
+    day = None
+    for row in card.rows:
+        new = row.start.date() != day
+        day = row.start.date()
+        yield _job(row, m)._replace(day=m.day(row.start) if new else "")
+
+
+def _job(row: Row, m: Measures) -> Job:
+    words = m.words
+    latest, moves = _latest(row, m)
+    return Job(
+        clock=m.clock(row.start),
+        elapsed=f"+{row.elapsed // 60}:{row.elapsed % 60:02}",
+        job=job_text(row, m),
+        where=row.place,
+        who=words["card." + row.who.value] if row.job == "step" else "",
+        look=_look(row, m),
+        latest=latest,
+        moves=moves,
+        late=tuple(_lates(row, m)),
+        gives=_gives(row, m),
+        critical=row.critical,
+        tight=row.latest is not None and row.slack <= 0,
+    )
+
+
+def job_text(row: Row, m: Measures) -> str:
+    """What is done, for which stage, sort and mix."""
+    words = m.words
+    if row.job == "step" and row.step is not None:
+        said = wording.sentence(row.step._replace(where=None) if row.place else row.step, m, names=True)
+        if row.pieces and row.who is Work.HANDS:
+            said = words.say("card.pieces", said, m.plain(wording.once(row.pieces), 0))
+    elif row.job == "preheat":
+        said = words["card.preheat"] if row.celsius is None else words.say("card.preheat_to", m.degrees(row.celsius))
+    else:
+        said = words["card." + row.job]
+        if row.of > 1:
+            said = words.say("card.counted", said, str(row.number), str(row.of))
+    whose = row.stage or row.branch
+    if row.mix:
+        whose = words.say("card.in_mix", whose or words["card.dough"], str(row.mix))
+    return words.say("card.in_stage", whose, said) if whose else said
+
+
+def _look(row: Row, m: Measures) -> str:
+    return row.step.until if row.step is not None and row.job == "step" else ""
+
+
+def _latest(row: Row, m: Measures) -> tuple[str, str]:
+    """Until when it may begin, and what moves then."""
+    words = m.words
+    if row.latest is None:
+        return "", ""
+    clock = m.clock(row.latest)
+    slack = m.duration(Fraction(row.slack * 60))
+    said = words.say("card.slack", clock, slack) if row.slack > 0 else words.say("card.no_slack", clock)
+    if row.moves in ("oven", "ready", "mixer"):
+        return said, words["card.moves_" + row.moves]
+    return said, words.say("card.moves_stage", row.moves) if row.moves else ""
+
+
+def _gives(row: Row, m: Measures) -> str:
+    """For a wait: whether it stretches, shortens, or what it made may stand; for what may not, that too."""
+    words, gives = m.words, row.gives
+    if row.job != "step" or row.step is None or row.who is not Work.WAITING:
+        return ""
+    if gives.must_not_wait and not gives.shortens:
+        return words["card.must_not_wait"]
+    return ", ".join(_yields(gives, m))
+
+
+def _yields(gives: Gives, m: Measures) -> Iterable[str]:
+    words = m.words
+    both = bool(gives.shortens) and gives.shortens == gives.stretches
+    if both:
+        yield words.say("card.either_way", m.duration(_minutes(gives.shortens)))
+    elif gives.stretches is None:
+        yield words["card.stretches_open"]
+    elif gives.stretches:
+        yield words.say("card.stretches", m.duration(_minutes(gives.stretches)))
+    if gives.shortens and not both:
+        yield words.say("card.shortens", m.duration(_minutes(gives.shortens)))
+    if gives.waits and gives.waits_at is not None:
+        yield words.say("card.may_wait_at", m.duration(gives.waits), m.degrees(gives.waits_at))
+    elif gives.waits:
+        yield words.say("card.may_wait", m.duration(gives.waits))
+    if gives.must_not_wait:
+        yield words["card.must_not_wait"]
+
+
+# ---- lateness -------------------------------------------------------------------------------------
+
+
+def _lates(row: Row, m: Measures) -> Iterable[str]:
+    """What the file says to do, then 15, 30 and 45 minutes; equal answers share a line."""
+    if row.step is not None and row.job == "step" and row.step.if_late:
+        yield row.step.if_late
+    answers: dict[str, list[str]] = {}
+    for late in row.late:
+        answers.setdefault(_answer(late, m), []).append(str(late.minutes))
+    for answer, minutes in answers.items():
+        yield m.words.say("card.late", "/".join(minutes), answer)
+
+
+def _answer(late: Late, m: Measures) -> str:
+    """Which waits are cut, what stands too long for its range, by how much the bread is later. The cue sets the minutes."""
+    words, said = m.words, []
+    if late.shorter:
+        said.append(words.say("card.cut", ", ".join(_waits(late.shorter, m))))
+    if late.over:
+        said.append(words.say("card.over", ", ".join(_waits(late.over, m))))
+    if late.ready:
+        said.append(words.say("card.later", str(late.ready)))
+    return "; ".join(said) or words["card.nothing"]
+
+
+def _waits(changes: tuple[Change, ...], m: Measures) -> Iterable[str]:
+    """The steps that give, each once, however many bowls go through it."""
+    return dict.fromkeys(_whose(change, m) for change in changes)
+
+
+def _whose(change: Change, m: Measures) -> str:
+    verb = m.verb(change.step.verb)
+    return f"{change.stage} {verb}" if change.stage else verb
+
+
+# ---- remarks --------------------------------------------------------------------------------------
+
+
+def _untimed(card: Card, m: Measures) -> list[str]:
+    if not card.untimed:
+        return []
+    return [m.words["card.untimed_one"] if card.untimed == 1 else m.words.say("card.untimed", str(card.untimed))]
+
+
+def _clash(clash: Clash, m: Measures) -> str:
+    who = ", ".join(clash.who)
+    start, end = m.clock(clash.start), m.clock(clash.end)
+    if clash.what == "hands":
+        return m.words.say("card.clash_hands", start, end, who)
+    return m.words.say("card.clash_" + clash.what, start, end, clash.name, who)
+
+
+def _before(item: Before, m: Measures) -> str:
+    words = m.words
+    warm = None if item.celsius is None else m.degrees(wording.once(item.celsius))
+    at = "" if item.at is None else _moment(item.at, m)
+    match item.what:
+        case "feed":
+            return words.say("card.feed", item.name, m.mass(item.grams))
+        case "put away" if warm is not None:
+            return words.say("card.put_away_at", m.mass(item.grams), item.name, warm)
+        case "put away":
+            return words.say("card.put away", m.mass(item.grams), item.name)
+        case "soak":
+            return words.say("card.soak", item.name, at)
+        case "take out":
+            if warm is None:
+                return words.say("card.take out", item.name)
+            return words.say("card.take_out_to", item.name, warm)
+        case _:
+            name = item.name or words["oven"]
+            if warm is None:
+                return words.say("card.set oven", name, at)
+            return words.say("card.set_oven_to", name, at, warm)
