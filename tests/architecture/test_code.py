@@ -54,6 +54,22 @@ def test_numbers_are_exact(module: Path) -> None:
     assert list(floats(ast.parse(module.read_text(encoding="utf-8")))) == []
 
 
+ASKS_A_CLOCK = frozenset({"now", "today", "utcnow"})
+MAY_ASK_A_CLOCK = ("cli", "workspace", "watch.py")
+
+
+@pytest.mark.parametrize(
+    "module", [m for m in MODULES if m.relative_to(PACKAGE).parts[0] not in MAY_ASK_A_CLOCK], ids=name_of
+)
+def test_nobody_below_the_command_asks_what_time_it_is(module: Path) -> None:
+    asked = [
+        node.lineno
+        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Attribute) and node.attr in ASKS_A_CLOCK
+    ]
+    assert asked == []
+
+
 DIAGNOSTIC_NAME = re.compile(r"[a-z]+(-[a-z0-9]+)+")
 MAKERS = frozenset({"Diagnostic", "error", "warning", "note", "Fault"})
 """What a report is made with; its first argument is the name."""
