@@ -158,23 +158,25 @@ def _lates(row: Row, m: Measures) -> Iterable[str]:
     """What the file says to do, then 15, 30 and 45 minutes; equal answers share a line."""
     if row.step is not None and row.job == "step" and row.step.if_late:
         yield row.step.if_late
-    answers: dict[str, list[str]] = {}
+    answers: dict[tuple[str, bool], list[Late]] = {}
     for late in row.late:
-        answers.setdefault(_answer(late, m), []).append(str(late.minutes))
-    for answer, minutes in answers.items():
-        yield m.words.say("card.late", "/".join(minutes), answer)
+        answers.setdefault((_answer(late, m), late.ready > 0), []).append(late)
+    for (answer, later), lates in answers.items():
+        said = [answer] if answer else []
+        if later:
+            said.append(m.words.say("card.later", "/".join(str(late.ready) for late in lates)))
+        minutes = "/".join(str(late.minutes) for late in lates)
+        yield m.words.say("card.late", minutes, "; ".join(said) or m.words["card.nothing"])
 
 
 def _answer(late: Late, m: Measures) -> str:
-    """Which waits are cut, what stands too long for its range, by how much the bread is later. The cue sets the minutes."""
+    """Which waits are cut, and what stands too long for its range. By how many minutes, the cue says."""
     words, said = m.words, []
     if late.shorter:
         said.append(words.say("card.cut", ", ".join(_waits(late.shorter, m))))
     if late.over:
         said.append(words.say("card.over", ", ".join(_waits(late.over, m))))
-    if late.ready:
-        said.append(words.say("card.later", str(late.ready)))
-    return "; ".join(said) or words["card.nothing"]
+    return "; ".join(said)
 
 
 def _waits(changes: tuple[Change, ...], m: Measures) -> Iterable[str]:
