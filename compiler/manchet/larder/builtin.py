@@ -1,6 +1,5 @@
 """The built-in larder, made of builtin.bake by `python -m manchet.larder.compile`. Read by stock.py."""
 
-# ruff: noqa: E501
 # fmt: off
 ENTRIES = """
 white flour	wheat flour	all-purpose flour, plain white flour, plain flour, unbleached flour, white wheat flour, AP flour, wheat flour white	water 298/25, protein 1033/100, fat 49/50, saturates 31/200, carbohydrate 7361/100, sugars 27/100, fibre 27/10, sodium 1/500				wheat, gluten		53/100		USDA SR28 NDB 20481

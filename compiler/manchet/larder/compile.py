@@ -21,7 +21,6 @@ TARGET = os.path.join(HERE, "builtin.py")
 
 _HEAD = '''"""The built-in larder, made of builtin.bake by `python -m manchet.larder.compile`. Read by stock.py."""
 
-# ruff: noqa: E501
 # fmt: off
 '''
 

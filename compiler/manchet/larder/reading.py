@@ -92,7 +92,9 @@ class _Reading:
         if figure is None or (figure < 0 and dimension != TEMPERATURE):
             place = line.line.place(amount.start, amount.end)
             said = line.line.body[amount.start : amount.end]
-            self.fault("larder-figure-unfit", place, f"`{said}` does not fit `{node.key}`", f"write `{node.key} {example}`")
+            self.fault(
+                "larder-figure-unfit", place, f"`{said}` does not fit `{node.key}`", f"write `{node.key} {example}`"
+            )
             return None
         return figure
 
