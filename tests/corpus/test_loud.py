@@ -9,7 +9,7 @@ from manchet.checks.registry import CHECKS
 from manchet.source.text import SourceText
 
 CASES = sorted((Path(__file__).parent / "loud").glob("*.bake"))
-EXPECT = re.compile(r"# expect: (?P<name>[a-z-]+) on line (?P<line>\d+)")
+EXPECT = re.compile(r"# expect: (?P<name>[a-z0-9-]+) on line (?P<line>\d+)")
 
 
 def expected(case: Path) -> tuple[str, int]:

@@ -24,7 +24,7 @@ def is_inclusion(ingredient: Ingredient) -> bool:
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
     dough, least = dough_of(subject.formula), limit("inclusion-least")
-    if dough is None or least is None or subject.kind not in LOAVES | {"rolls", "soft", ""}:
+    if dough is None or least is None or subject.kind not in LOAVES | {"rolls", "soft"}:
         return
     if not any("by hand" not in step.manner for step in of_verbs(dough.steps, "mix")):
         return

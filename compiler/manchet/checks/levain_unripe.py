@@ -14,7 +14,8 @@ NAME = "levain-unripe"
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
     little, short = limit("culture-seed-little"), limit("ripen-little-seed-shortest")
-    if little is None or short is None:
+    slip = limit("ripen-shortest")
+    if little is None or short is None or slip is None:
         return
     for stage in subject.formula.stages:
         flour, seed = flour_in(stage), shares_of(stage, "culture")
@@ -22,7 +23,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             continue
         ripens = [step for step in of_verbs(stage.steps, "ripen") if step.time is not None]
         total = sum((s.time.high if s.time.high is not None else s.time.likely for s in ripens if s.time), Fraction(0))
-        if seed / flour <= little and ripens and total < short:
+        if seed / flour <= little and ripens and slip <= total < short:
             first = ripens[0]
             assert first.time is not None
             yield warning(

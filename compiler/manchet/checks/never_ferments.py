@@ -19,7 +19,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         if first_heat is None:
             continue
         waits = list(of_verbs(steps[:first_heat], *FERMENTING, "chill", "thaw"))
-        if likely(waits) >= 8 * 60:
+        if likely(waits) >= 8 * 60 or any(step.time is None for step in waits):
             continue
         yield warning(
             NAME,

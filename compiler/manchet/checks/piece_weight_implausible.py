@@ -11,7 +11,9 @@ NAME = "piece-weight-implausible"
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
-    least, most = limit("piece-least", subject.kind), limit("piece-most", subject.kind)
+    several = len(subject.formula.makes) > 1
+    kind = "" if several else subject.kind  # rolls from a loaf's dough are rolls
+    least, most = limit("piece-least", kind), limit("piece-most", kind)
     if least is None or most is None or subject.formula.preparation:
         return
     for makes in subject.formula.makes:
@@ -21,6 +23,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             NAME,
             makes.place,
             f"one of the {makes.noun} weighs {grams(makes.grams)} of dough; "
-            f"a {subject.kind or 'bread'} weighs {grams(least)} to {grams(most)}",
+            f"a {kind or 'bread'} weighs {grams(least)} to {grams(most)}",
             "look at the unit and the decimal point",
         )

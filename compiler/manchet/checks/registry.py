@@ -17,7 +17,9 @@ from manchet.checks import (
     dough_temperature_implausible,
     dough_under_mixer,
     fermentation_too_hot,
+    folds_longer_than_rest,
     frying_temperature_odd,
+    heat_missing,
     hours_for_minutes,
     hydration_high,
     hydration_low,
@@ -61,6 +63,7 @@ from manchet.checks import (
     shelf_life_missing,
     soda_without_acid,
     steam_missing,
+    step_time_missing,
     sugar_against_ordinary_yeast,
     tin_not_named,
     topping_implausible,
@@ -70,7 +73,7 @@ from manchet.checks import (
     yeast_against_time,
     yeast_high,
 )
-from manchet.checks.reporting import note
+from manchet.checks.reporting import note, warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 
@@ -89,7 +92,9 @@ CHECKS: tuple[tuple[str, Check], ...] = (
     (dough_temperature_implausible.NAME, dough_temperature_implausible.check),
     (dough_under_mixer.NAME, dough_under_mixer.check),
     (fermentation_too_hot.NAME, fermentation_too_hot.check),
+    (folds_longer_than_rest.NAME, folds_longer_than_rest.check),
     (frying_temperature_odd.NAME, frying_temperature_odd.check),
+    (heat_missing.NAME, heat_missing.check),
     (hours_for_minutes.NAME, hours_for_minutes.check),
     (hydration_high.NAME, hydration_high.check),
     (hydration_low.NAME, hydration_low.check),
@@ -133,6 +138,7 @@ CHECKS: tuple[tuple[str, Check], ...] = (
     (shelf_life_missing.NAME, shelf_life_missing.check),
     (soda_without_acid.NAME, soda_without_acid.check),
     (steam_missing.NAME, steam_missing.check),
+    (step_time_missing.NAME, step_time_missing.check),
     (sugar_against_ordinary_yeast.NAME, sugar_against_ordinary_yeast.check),
     (tin_not_named.NAME, tin_not_named.check),
     (topping_implausible.NAME, topping_implausible.check),
@@ -157,6 +163,15 @@ def check(subject: Subject) -> tuple[Diagnostic, ...]:
     heard = {report.name for report in reports if report.severity is not Severity.ERROR}
     left = [report for report in reports if report.severity is Severity.ERROR or report.name not in quiet]
     for allowed in formula.allowed:
+        if allowed.name not in NAMES and not _is_a_report(allowed.name):
+            left.append(
+                warning(
+                    "unknown-allow",
+                    allowed.place,
+                    f"there is no report called {allowed.name}",
+                    _near(allowed.name),
+                )
+            )
         if allowed.name in NAMES and allowed.name not in heard:
             left.append(
                 note(
@@ -167,3 +182,16 @@ def check(subject: Subject) -> tuple[Diagnostic, ...]:
                 )
             )
     return tuple(left)
+
+
+def _is_a_report(name: str) -> bool:
+    from manchet.diagnostics.catalogue import explain
+
+    return explain(name) is not None
+
+
+def _near(name: str) -> str:
+    from manchet.diagnostics.suggest import nearest
+
+    near = nearest(name, NAMES)
+    return f"did you mean `{near}`?" if near else "copy the name from the report that is meant"

@@ -29,6 +29,8 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     for noun, steps in breads(formula):
         if any(of_verbs(steps, "retard", "chill", "freeze", "thaw")):
             continue
+        if any(step.time is None for step in of_verbs(steps, "ferment", "prove")):
+            continue
         hours = hours_at_27(of_verbs(steps, "ferment", "prove"))
         if not hours:
             continue
