@@ -1,0 +1,195 @@
+"""When each hazard is met, at which stage, and when it must stay silent."""
+
+import re
+import tomllib
+from pathlib import Path
+
+import manchet.cautions
+import pytest
+from manchet.bakery import read, written_batch
+from manchet.cautions.caution import DEFERS, Caution, literals
+from manchet.cautions.hazards import HAZARDS
+from manchet.cautions.house import card_of
+from manchet.cautions.registry import cautions_of
+from manchet.checks.subject import Subject
+from manchet.figures.totals import totals_of
+from manchet.larder.kitchen import PLAIN
+from manchet.source.text import SourceText
+
+FOLDER = Path(manchet.cautions.__file__).parent
+QUIET = Path(__file__).parents[1] / "corpus" / "quiet"
+
+
+def cautions(text: str, name: str = "") -> dict[str, Caution]:
+    bakery = read([SourceText("case.bake", text)])
+    formula = bakery.formula(name) if name else bakery.formulas[0]
+    assert formula is not None, [r.message for r in bakery.diagnostics]
+    batch = written_batch(formula, bakery.kitchen).value
+    assert batch is not None
+    subject = Subject(formula, batch, bakery.kitchen, bakery.larder, totals_of(formula, bakery.larder))
+    found = cautions_of(subject)
+    assert len({c.name for c in found}) == len(found), "each hazard once"
+    return {c.name: c for c in found}
+
+
+def of_formula(text: str, name: str = "") -> dict[str, Caution]:
+    return {k: c for k, c in cautions(text, name).items() if c.of == "formula"}
+
+
+def quiet(case: str) -> str:
+    return (QUIET / f"{case}.bake").read_text(encoding="utf-8")
+
+
+GARLIC = """preparation garlic butter
+  butter              1000 g
+  garlic                120 g
+  mix by hand 4 min
+{kept}
+"""
+
+
+def test_a_plain_loaf_has_no_box() -> None:
+    """Five boxes on every sheet are read by nobody."""
+    assert of_formula(quiet("autolyse-half-hour")) == {}
+    assert of_formula(quiet("milk-loaf")) == {}
+
+
+def test_lye_is_boxed_where_the_bath_is_made_and_where_it_is_used() -> None:
+    bath = of_formula(quiet("lye-pretzels"), "lye bath")["lye-corrosive"]
+    assert (bath.level, bath.stage) == ("warning", "lye bath")
+    assert "15 minutes" in bath.if_missed
+    assert of_formula(quiet("lye-pretzels"), "Square pretzels")["lye-corrosive"].stage == "dough"
+
+
+def test_weak_lye_irritates() -> None:
+    weak = "preparation bath\n  water 1980 g\n  lye 20 g\n  whisk 1 min\n"
+    assert set(of_formula(weak)) == {"lye-irritant"}
+
+
+def test_plants_kept_under_fat_are_the_gravest() -> None:
+    kept = of_formula(GARLIC.format(kept="  good for 3 d at 4 C"))["plants-under-fat"]
+    assert kept.level == "warning"
+    assert "4 days" in kept.limit and kept.reading
+    assert of_formula(GARLIC.format(kept=""))["plants-in-fat-today"].level == "note"
+
+
+def test_dried_plants_and_doughs_are_not_meant() -> None:
+    dried = GARLIC.replace("garlic  ", "dried onions  ").format(kept="  good for 3 d at 4 C")
+    assert "plants-under-fat" not in of_formula(dried)
+    assert "plants-under-fat" not in of_formula(quiet("olive-and-cheese"))
+
+
+CUSTARD = """preparation custard
+  milk                1000 g
+  eggs                 200 g
+  sugar                150 g
+  maize starch          80 g
+  heat 10 min to {hot} C
+  cool {cool} to 20 C
+  chill 3 h to 4 C
+  good for 2 d at 4 C
+"""
+
+
+def test_a_custard_says_how_to_cool_it() -> None:
+    fast = of_formula(CUSTARD.format(hot=85, cool="90 min"))
+    assert fast["cool-it-fast"].level == "note"
+    assert of_formula(CUSTARD.format(hot=85, cool="4 h"))["cool-it-fast"].level == "warning"
+    assert "cook-egg-through" not in fast
+    assert of_formula(CUSTARD.format(hot=65, cool="90 min"))["cook-egg-through"].limit.startswith("71 C")
+
+
+def test_a_loaf_that_cools_four_hours_is_no_cooled_food() -> None:
+    assert "cool-it-fast" not in of_formula(quiet("rye-three-builds"))
+    assert "cool-it-fast" not in of_formula(quiet("porridge-bread"))
+
+
+def test_a_scald_burns_and_standing_it_warm_is_only_noted() -> None:
+    rye = of_formula(quiet("pumpernickel"))
+    assert rye["scald-burns"].stage == "scald"
+    assert rye["warm-and-wet"].level == "note"
+    assert "warm-and-wet" not in of_formula(quiet("red-malt-scald-rye")), "held over 60 C"
+
+
+def test_a_soak_in_the_fridge_is_let_be() -> None:
+    cold = quiet("seeded-danish-rye")
+    assert "warm-soak" not in of_formula(cold)
+    assert (
+        of_formula(cold.replace("soak covered 8-12 h at 6 C", "soak covered 8-12 h at 20 C"))["warm-soak"].level
+        == "note"
+    )
+
+
+def test_hot_fat_kettle_and_pot() -> None:
+    assert "kettle-burns" in of_formula(quiet("bagels"))
+    assert "hot-lid" in of_formula(quiet("no-knead"))
+    fried = quiet("hot-water-tortillas").replace("griddle 40 s a side at 230 C", "fry 40 s a side at 180 C")
+    assert of_formula(fried)["hot-oil"].level == "warning"
+
+
+def test_what_goes_on_after_the_heat() -> None:
+    buns = quiet("sweet-buns")
+    assert "keep-filling-cold" not in of_formula(buns), "milk brushed on before the bake"
+    after = buns.replace("    cool 30 min\n", "    cool 30 min\n    {line}\n")
+    assert "keep-filling-cold" in of_formula(after.format(line="fill with heavy cream 30 g each"))
+    assert "raw-flour-after-heat" in of_formula(after.format(line="dust with white flour 1 g each"))
+    assert "raw-egg-after-heat" in of_formula(after.format(line="brush with egg whites 1 g each"))
+    assert of_formula(after.format(line="brush with butter 2 g each")) == {}
+
+
+def test_rope_only_in_warm_weather_and_unsoured() -> None:
+    bran = quiet("no-knead")
+    summer = "\nkitchen Hot\n  air 28 C\n"
+    assert "rope-weather" not in of_formula(bran)
+    assert "rope-weather" in of_formula(bran + summer)
+    assert "rope-weather" not in of_formula(quiet("old-bread-loaf") + summer), "it is soured"
+
+
+def test_wrapped_warm_on_purpose_is_let_be() -> None:
+    assert "wrapped-warm" not in of_formula(quiet("hot-water-tortillas"))
+    tin = quiet("milk-loaf").replace("    cool 2 h\n", '    cool 40 min\n    slice "12 mm"\n')
+    assert "wrapped-warm" in of_formula(tin)
+
+
+def test_the_house_stands_on_one_card() -> None:
+    wood = "\nkitchen Row\n  oven mother\n    heat wood, falling\n"
+    found = {k: c for k, c in cautions(quiet("autolyse-half-hour") + wood).items() if c.of == "house"}
+    assert {"smoke-and-monoxide", "oven-steam", "raw-dough", "moving-machines"} <= set(found)
+    assert all(c.stage == "" for c in found.values())
+    assert "smoke-and-monoxide" not in {c.name for c in card_of(PLAIN)}
+    assert {"raw-dough", "blades", "lifting"} <= {c.name for c in card_of(PLAIN)}
+
+
+def test_warnings_come_first_and_the_house_last() -> None:
+    found = list(cautions(quiet("lye-pretzels"), "Square pretzels").values())
+    order = [(c.of == "house", c.level != "warning") for c in found]
+    assert order == sorted(order)
+
+
+def test_the_words_are_fresh_dated_and_sourced() -> None:
+    toml = (FOLDER / "hazards.toml").read_text(encoding="utf-8")
+    assert (FOLDER / "hazards.py").read_text(encoding="utf-8") == literals(toml), (
+        "run python -m manchet.cautions.caution"
+    )
+    for name, entry in tomllib.loads(toml).items():
+        if name == "dated":
+            continue
+        assert entry["source"] and entry["words"].endswith("."), name
+        assert entry["level"] in ("warning", "note") and entry["of"] in ("formula", "house"), name
+
+
+@pytest.mark.parametrize("name", sorted(HAZARDS))
+def test_nothing_is_ever_said_to_be_safe(name: str) -> None:
+    hazard = HAZARDS[name]
+    assert not re.search(
+        r"\b(safe|safely|harmless|no risk|guarantee)", f"{hazard.words} {hazard.limit} {hazard.if_missed}"
+    )
+
+
+def test_local_codes_come_first() -> None:
+    assert "Local codes" in DEFERS
+
+
+def test_every_hazard_is_met_somewhere() -> None:
+    code = (FOLDER / "met.py").read_text(encoding="utf-8") + (FOLDER / "house.py").read_text(encoding="utf-8")
+    assert {name for name in HAZARDS if f'"{name}"' not in code} == set()
