@@ -76,6 +76,11 @@ class Recipe(NamedTuple):
         return tuple(Line(name, share) for name, share in left.items() if share)
 
 
+def whole(random: Random, low: int, high: int, step: int = 1) -> Fraction:
+    """Between low and high whole per cent, as a share."""
+    return Fraction(random.randrange(low, high + 1, step), 100)
+
+
 def tenths(random: Random, low: int, high: int) -> Fraction:
     """Between low and high tenths of a per cent, as a share."""
     return Fraction(random.randint(low, high), 1000)
@@ -85,9 +90,9 @@ def recipe(random: Random, number: int) -> Recipe:
     """A sound bread: what its stages take, overall has."""
     flour, rye = random.choice(FLOURS[1:]), random.choice(RYES)
     seed, extra = random.choice(SEEDS), random.choice(EXTRAS)
-    second, third = tenths(random, 100, 250), tenths(random, 180, 300)
-    poolish, levain, scald = tenths(random, 80, 250), tenths(random, 50, 120), tenths(random, 20, 60)
-    yeast, seeds, culture = Fraction(random.randint(10, 50), 10000), tenths(random, 40, 120), tenths(random, 50, 200)
+    second, third = tenths(random, 100, 250), tenths(random, 250, 350)
+    poolish, levain, scald = whole(random, 8, 25), whole(random, 5, 12), whole(random, 2, 6)
+    yeast, seeds, culture = Fraction(random.randint(10, 50), 10000), tenths(random, 40, 120), whole(random, 5, 20, 5)
     booking = random.choice(BOOKINGS)
     hours, slow = random.randint(9, 13), random.randint(3, 6)
 
@@ -120,7 +125,7 @@ def recipe(random: Random, number: int) -> Recipe:
             levain,
             (
                 Line(rye, levain),
-                Line("water", levain * tenths(random, 600, 1000)),
+                Line("water", levain * whole(random, 60, 100, 5)),
                 Line(CULTURE, levain * culture, said),
             ),
             ("mix by hand 4 min to 26 C", f"ripen covered {hours - 1}-{hours + 2} h at 24 C")
@@ -131,7 +136,7 @@ def recipe(random: Random, number: int) -> Recipe:
             "scald",
             "",
             scald,
-            (Line(rye, scald), Line("water", scald * tenths(random, 1800, 2600))),
+            (Line(rye, scald), Line("water", scald * whole(random, 180, 260, 10))),
             ("mix by hand 3 min, loses 2%", "rest covered 60-90 min", "cool 1-2 h to 30 C"),
             loses=Fraction(2, 100),
         ),
@@ -139,7 +144,7 @@ def recipe(random: Random, number: int) -> Recipe:
             "soaker",
             "wet seeds",
             None,
-            (Line(seed, seeds), Line("water", seeds * tenths(random, 700, 1000))),
+            (Line(seed, seeds), Line("water", seeds * whole(random, 70, 100, 10))),
             (f"soak covered {random.randint(2, 6)}-12 h at 20 C",),
         ),
     )
