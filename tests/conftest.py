@@ -26,6 +26,7 @@ def golden(request: pytest.FixtureRequest) -> Golden:
 
     def compare(file: Path, text: str) -> None:
         if update:
+            file.parent.mkdir(exist_ok=True)
             file.write_text(text, encoding="utf-8")
         assert file.exists(), f"{file} is not there: run with --update-golden and look it over"
         assert text == file.read_text(encoding="utf-8")
