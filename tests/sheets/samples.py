@@ -32,6 +32,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
             Fact("mixes", "2, each 6,395 g"),
             Fact("out of the oven", "10:40"),
         ),
+        readings=(Box("flour", "°C"), Box("room", "°C"), Box("water", "°C"), Box("started at")),
         blocks=(
             Block(
                 "1", "sour", "made once for both mixes", "1,483 g of 6,743 g flour", (),
@@ -57,7 +58,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
                 "",
                 (),
                 (),
-                (
+                ((
                     Caution("the scald is hot enough to burn, and to kill yeast and sour", "in the dough at 40 °C at most",
                             (Box("scald", "°C"),), "wait, and measure again in the middle", "common practice"),
                     Steps((Line("Mix by hand 2 min", boxes=(TIME,)),
@@ -106,6 +107,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
         ),
         cautions=(),
         hazards="Oven, mixer, dust, lifting, raw flour: see the card on the wall.",
+        defers="Local codes and licensed practice come first.",
         overall_head="Overall formula, per cent of all flour (weigh nothing from here)",
         overall=(Overall("white flour", "60 %"), Overall("medium rye flour", "40 %"), Overall("water", "76 %"),
                  Overall("salt", "1.9 %", "was 1.8 %"), Overall("instant yeast", "0.25 %")),

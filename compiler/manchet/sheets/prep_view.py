@@ -6,14 +6,16 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
 from manchet.figures.totals import Totals
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
-from manchet.sheets import foot_view, views, wording
+from manchet.sheets import caution_view, foot_view, views, wording
 from manchet.sheets.measures import Measures
+from manchet.sheets.room import is_long
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
@@ -26,8 +28,7 @@ class Prepared(NamedTuple):
     tables: tuple[Table, ...]
     totals: Totals
     kitchen: Kitchen
-    cautions: Mapping[str, Sequence[views.Caution]] = {}
-    """By the key of the stage that causes them; "" for those of the whole formula."""
+    cautions: tuple[Caution, ...] = ()
     before: Mapping[str, Fraction] = {}
     """The overall formula of the version before, by key: grams per gram of all flour."""
 
@@ -49,15 +50,17 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         status=formula.status,
         warning=words["head.not_approved"] if issue.edited and formula.status.startswith("approved") else "",
         head=_head(work, issue, m),
+        readings=_readings(work, m),
         blocks=tuple(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
-        cautions=tuple(work.cautions.get("", ())),
-        hazards=words["foot.hazards"],
+        cautions=caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages]),
+        hazards=words["foot.hazards"] if any(c.of == "house" for c in work.cautions) else "",
+        defers=DEFERS if work.cautions else "",
         overall=foot_view.overall(work.batch.formula, work.before, m),
         overall_head=words["overall_whole" if formula.preparation else "overall"],
-        totals=foot_view.totals(work.totals, m),
+        totals=() if formula.preparation else foot_view.totals(work.totals, m),
         flours=foot_view.flours(formula, m),
-        lots=tuple(words.table["foot"]["lots"]),
-        notes=(*formula.notes, *foot_view.scale_notes(work.tables, m)),
+        lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
+        notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
 
 
@@ -89,6 +92,14 @@ def _head(work: Prepared, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     return tuple(facts)
 
 
+def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
+    """What the thermometer says before the mixing: the water's temperature follows from it."""
+    started = Box(m.words["started"])
+    if work.batch.formula.preparation:
+        return (started,)
+    return (*(Box(m.words[name], m.degree()) for name in ("flour", "room", "water")), started)
+
+
 def _pieces(p: PieceBatch, m: Measures) -> str:
     number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
     said = (
@@ -117,7 +128,7 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
     making = table.making
     batch, stage = making.stage, making.stage.stage
     bowl = Bowl(table, work, m)
-    return Block(
+    block = Block(
         number=str(number),
         title=stage.name or m.words["kinds." + stage.word],
         kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
@@ -128,9 +139,12 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
         notes=(*_kept(batch, m), *_borrowed(batch, m), *stage.notes),
-        parts=_groups([*work.cautions.get(stage.key, ()), *_parts(batch, bowl, work, m)]),
+        parts=_groups([*caution_view.at_stage(work.cautions, stage.key), *_parts(batch, bowl, work, m)]),
         goes=_goes(table, work, m),
     )
+    paper = m.house.paper
+    long = (is_long(block, group, n == 0, paper) for n, group in enumerate(block.parts))
+    return block._replace(long=tuple(long))
 
 
 def _made(times: int, work: Prepared, m: Measures) -> str:

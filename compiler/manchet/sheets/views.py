@@ -138,13 +138,17 @@ class Bake(NamedTuple):
 
 
 class Caution(NamedTuple):
-    """A hazard of this formula, boxed where it arises: the limit, a box for the reading, what to do if it is missed."""
+    """A hazard of this formula where it arises: the limit, a box for the reading, what to do if it is missed.
+
+    A grave one is boxed, another is a remark.
+    """
 
     text: str
     limit: str = ""
     boxes: tuple[Box, ...] = ()
     missed: str = ""
     source: str = ""
+    grave: bool = True
     part: str = "caution"
 
 
@@ -174,6 +178,8 @@ class Block(NamedTuple):
     """What is done, in groups that stay on one page each: up to dividing, then the way of each sort."""
     goes: tuple[str, ...]
     """Where what was made goes: to a later stage, kept, back to the pot."""
+    long: tuple[bool, ...] = ()
+    """For each group of parts: it cannot stay on one page, so it need not begin on a new one."""
 
 
 class Overall(NamedTuple):
@@ -194,10 +200,15 @@ class PrepSheet(NamedTuple):
     warning: str
     """NOT APPROVED, or ""."""
     head: tuple[Fact, ...]
+    readings: tuple[Box, ...]
+    """Measured before the mixing begins."""
     blocks: tuple[Block, ...]
     cautions: tuple[Caution, ...]
     """Those that belong to no stage."""
     hazards: str
+    """The line that points to the posted card of the house, or ""."""
+    defers: str
+    """That local codes come first, where any caution is given; else ""."""
     overall_head: str
     """Of what the per cents are."""
     overall: tuple[Overall, ...]
@@ -206,6 +217,18 @@ class PrepSheet(NamedTuple):
     lots: tuple[str, ...]
     notes: tuple[str, ...] = ()
     form: str = "sheet"
+
+
+class HouseCard(NamedTuple):
+    """The hazards of a house, posted once: sheets only point to it."""
+
+    title: str
+    language: str
+    paper: str
+    running: Running
+    cautions: tuple[Caution, ...]
+    defers: str
+    form: str = "house"
 
 
 # ---- the timing card ------------------------------------------------------------------------------
@@ -312,4 +335,4 @@ class TimingCard(NamedTuple):
     form: str = "card"
 
 
-Sheet = PrepSheet | TimingCard
+Sheet = PrepSheet | TimingCard | HouseCard
