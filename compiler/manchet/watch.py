@@ -26,6 +26,8 @@ if TYPE_CHECKING:
 
 QUIET = 0.08
 """Seconds without an event after which a save is over."""
+SURE = 0.02
+"""The same once a formula's file was closed or moved into place: that is how a save ends."""
 DEADLINE = 0.5
 """Seconds after which it is looked at even if events go on."""
 GONE_AFTER = 0.2
@@ -57,6 +59,7 @@ class Watch:
         """Why the folder is looked through again and again; "" where events come."""
         self._bell = threading.Event()
         self._named: set[str] = set()
+        self._quiet = QUIET
         self._observer: BaseObserver | None = None
         self._identity: tuple[int, int] | None = None
         self._stopped = False
@@ -134,7 +137,8 @@ class Watch:
         deadline = time.monotonic() + DEADLINE
         while self._bell.is_set() and time.monotonic() < deadline and not self._stopped:
             self._bell.clear()
-            self._bell.wait(min(QUIET, max(deadline - time.monotonic(), 0)))
+            self._bell.wait(min(self._quiet, max(deadline - time.monotonic(), 0)))
+        self._quiet = QUIET
         if not self._stopped:
             self._bell.clear()
 
@@ -157,12 +161,13 @@ class Watch:
             self._observer.join(timeout=2)
             self._observer = None
 
-    def _heard(self, *paths: str) -> None:
+    def _heard(self, paths: list[str], ends_a_save: bool) -> None:
         self._named.update(paths)
+        self._quiet = SURE if ends_a_save else QUIET
         self._bell.set()
 
 
-def _observer(root: str, heard: Callable[..., None]) -> BaseObserver:
+def _observer(root: str, heard: Callable[[list[str], bool], None]) -> BaseObserver:
     from watchdog.events import FileSystemEvent, FileSystemEventHandler
     from watchdog.observers import Observer
 
@@ -174,7 +179,8 @@ def _observer(root: str, heard: Callable[..., None]) -> BaseObserver:
             paths = [os.fsdecode(path) for path in (event.src_path, event.dest_path) if path]
             of_ours = event.is_directory or any(path.endswith(SUFFIX) for path in paths)
             if of_ours and event.event_type not in readings:
-                heard(*paths)
+                closed = event.event_type == "closed" and not event.is_directory
+                heard(paths, closed or (event.event_type == "moved" and paths[-1].endswith(SUFFIX)))
 
     observer = Observer()
     observer.schedule(Ear(), root, recursive=True)

@@ -1,8 +1,8 @@
-"""Every transcript comes out as it is written. `MANCHET_UPDATE=1 pytest tests/cli` rewrites them; then read the diff."""
+"""Every transcript comes out as it is written. `pytest tests/cli --update-golden` rewrites them; then read the diff."""
 
 from __future__ import annotations
 
-import os
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -12,13 +12,8 @@ CASES = sorted((Path(__file__).parent / "cases").glob("*.txt"))
 
 
 @pytest.mark.parametrize("case", CASES, ids=lambda case: case.stem)
-def test_transcript(case: Path, tmp_path: Path) -> None:
-    written = case.read_text("utf-8")
-    now = replay(written, tmp_path)
-    if os.environ.get("MANCHET_UPDATE"):
-        case.write_text(now, "utf-8", newline="\n")
-    else:
-        assert now == written
+def test_transcript(case: Path, tmp_path: Path, golden: Callable[[Path, str], None]) -> None:
+    golden(case, replay(case.read_text("utf-8"), tmp_path))
 
 
 def test_there_are_cases() -> None:

@@ -9,14 +9,22 @@ from __future__ import annotations
 import argparse
 import os
 import sys
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from manchet.cli import sizing
 from manchet.cli.arguments import one_of, some_of, whole_number
 from manchet.cli.reporting import said
 from manchet.cli.screen import Progress
-from manchet.cli.status import ERRORS, FINE, MISSING
+from manchet.cli.status import FINE, MISSING
 from manchet.workspace.trouble import Unknown
-from manchet.workspace.wish import FORMS, KINDS, Wish
+from manchet.workspace.wish import FORMS, KINDS, Wish, printed_day
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from manchet.timing.when import When
+    from manchet.workspace.building import Built
 
 EXAMPLES = (
     "manchet build",
@@ -37,7 +45,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def printing(parser: argparse.ArgumentParser) -> None:
     """The options that `watch` has too."""
-    parser.add_argument("--output", "--out", default="output", metavar="FOLDER", help="where to write (default: output)")
+    parser.add_argument(
+        "--output", "--out", default="output", metavar="FOLDER", help="where to write (default: output)"
+    )
     parser.add_argument(
         "--only", type=some_of(*KINDS, *FORMS), default=(), metavar="LIST", help="some of sheet,card,html,pdf,json"
     )
@@ -45,7 +55,7 @@ def printing(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
-    when = parser.add_argument_group("the timing card's clock (default: the work starts now)")
+    when = parser.add_argument_group("the timing card's clock (default: from six in the morning)")
     when.add_argument("--start", metavar="WHEN", help="when the work starts: 'Fri 20:00', 2026-11-27T20:00")
     when.add_argument("--ready", metavar="WHEN", help="when the bread is to be ready")
 
@@ -60,11 +70,7 @@ def run(options: argparse.Namespace) -> int:
     bakeries = [(asked, jobs_of(asked)) for asked in asked_for(options.what)]
     folder = output_folder(options.output)
     progress = Progress("formula", sum(len(jobs) for _, jobs in bakeries))
-    results = [
-        one
-        for asked, jobs in bakeries
-        for one in built(asked, jobs, wish, folder, options.jobs, progress.done)
-    ]
+    results = [one for asked, jobs in bakeries for one in built(asked, jobs, wish, folder, options.jobs, progress.done)]
     progress.close()
     reports = tuple(dict.fromkeys(report for one in results for report in one.diagnostics))
     said(reports)
@@ -96,24 +102,26 @@ def wish_of(options: argparse.Namespace) -> Wish:
         degrees=options.temperature or "",
         words=options.words or "",
         when=_when(options, now),
-        today=now.date().isoformat(),
+        dated=bool(options.start or options.ready),
+        today=printed_day(now),
     )
 
 
-def _when(options: argparse.Namespace, now):  # type: ignore[no-untyped-def]
-    from manchet.timing.when import ready_at, start_at
+def _when(options: argparse.Namespace, now: datetime) -> When:
+    from manchet.timing.when import When, ready_at, start_at
 
     if options.start and options.ready:
         raise Unknown("--start and --ready each fix the day", "give one of them")
     if not (options.start or options.ready):
-        return None
+        # Nobody said when: a card that begins at six this morning can be read off as well as any other.
+        return When(now.replace(hour=6, minute=0), is_ready=False)
     when = start_at(options.start, now) if options.start else ready_at(options.ready, now)
     if isinstance(when, str):
         raise Unknown(when)
     return when
 
 
-def _now():  # type: ignore[no-untyped-def]
+def _now() -> datetime:
     """The bakehouse's clock; SOURCE_DATE_EPOCH (reproducible-builds.org) holds it still."""
     from datetime import UTC, datetime
 
@@ -123,7 +131,7 @@ def _now():  # type: ignore[no-untyped-def]
     return datetime.now().replace(second=0, microsecond=0)
 
 
-def _summary(results) -> None:  # type: ignore[no-untyped-def]
+def _summary(results: Sequence[Built]) -> None:
     from manchet.diagnostics.text import counted
 
     written = sum(len(one.written) for one in results)

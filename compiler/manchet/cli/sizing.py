@@ -18,12 +18,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     group.add_argument(
         "--pieces", action="append", type=pieces, metavar="N", help="so many; '24 rolls' where several are made"
     )
-    group.add_argument("--piece-weight", type=piece_weight, metavar="WEIGHT", help="of one: '900 g dough', '800 g baked'")
+    group.add_argument(
+        "--piece-weight", type=piece_weight, metavar="WEIGHT", help="of one: '900 g dough', '800 g baked'"
+    )
     group.add_argument("--dough", type=weight, metavar="WEIGHT", help="so much dough in all, such as 20kg")
     group.add_argument("--flour", type=weight, metavar="WEIGHT", help="so much flour in all")
     group.add_argument("--tin", default="", type=name, metavar="NAME", help="to fill this tin of the kitchen")
     group.add_argument("--have", type=have, metavar="WHAT", help="as much as this gives: 'milk 500 g'")
-    group.add_argument("--kitchen", default="", type=name, metavar="NAME", help="for this kitchen, if there are several")
+    group.add_argument(
+        "--kitchen", default="", type=name, metavar="NAME", help="for this kitchen, if there are several"
+    )
 
 
 def order_of(options: argparse.Namespace) -> Order:

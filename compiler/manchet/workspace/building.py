@@ -11,11 +11,11 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from manchet import cache
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.asked import Asked
 from manchet.workspace.headings import Block
-from manchet.workspace.making import Made, Version, made, stops
+from manchet.workspace.making import Made, Pages, Version, made
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
 from manchet.workspace.slugs import slugs
 from manchet.workspace.versions import versions
@@ -76,26 +76,25 @@ def built(
     done = 0
     for part, results in zip(parts, spread(make, [(asked, part, wish) for part in parts], processes), strict=True):
         for job, one in zip(part, results, strict=True):
-            yield _written(job, one, folder)
+            yield written(job, one, folder)
             done += 1
             progress(done)
 
 
-def make(asked: Asked, jobs: Sequence[Job], wish: Wish) -> list[Made]:
-    """Makes the sheets of some formulas of one bakery, in memory."""
+def make(asked: Asked, jobs: Sequence[Job], wish: Wish, pages: Pages | None = None) -> list[Made]:
+    """Makes the sheets of some formulas of one bakery, in memory. `pages`: see `making.made`."""
+    pages = {} if pages is None else pages
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen)
-    kitchen = kitchen_of(bakery, wish.kitchen)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     results = []
     for job in jobs:
-        reports = tuple(
-            one for one in bakery.diagnostics if concerns(one, job.path, job.block.line, job.end, asked)
-        )
+        reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block.line, job.end, asked))
         formula = formulas.get((job.path, job.block.line))
-        if formula is None or stops(tuple(one for one in reports if one.place.path == job.path)):
+        if formula is None or any(one.severity is Severity.ERROR and one.place.path == job.path for one in reports):
             results.append(Made(job.block.name, {}, reports))
             continue
-        one = made(bakery, formula, kitchen, wish, job.version)
+        kitchen = kitchen_of(bakery, wish.kitchen, job.path)
+        one = made(bakery, formula, kitchen, wish, job.version, pages)
         results.append(one._replace(diagnostics=(*reports, *one.diagnostics)))
     return results
 
@@ -108,10 +107,12 @@ def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:
     return [jobs[at : at + size] for at in range(0, len(jobs), size)]
 
 
-def _written(job: Job, one: Made, folder: str) -> Built:
-    written, same = [], []
+def written(job: Job, one: Made, folder: str) -> Built:
+    """Writes what was made of one formula."""
+    new: list[str] = []
+    same: list[str] = []
     for ending, data in one.files.items():
         path = os.path.join(folder, f"{job.slug}.{ending}")
-        (written if write(path, data) else same).append(path)
+        (new if write(path, data) else same).append(path)
     kept = not one.files and any(name.startswith(f"{job.slug}.") for name in os.listdir(folder))
-    return Built(one.name, tuple(written), tuple(same), one.diagnostics, one.lacking, kept)
+    return Built(one.name, tuple(new), tuple(same), one.diagnostics, one.lacking, kept)

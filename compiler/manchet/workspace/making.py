@@ -6,11 +6,11 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from manchet.bakery import Bakery, batch_for
-from manchet.diagnostics.diagnostic import Diagnostic, Severity
-from manchet.formula.mixes import mixes_of
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.figures.totals import totals_of
+from manchet.formula.mixes import Mixes, mixes_of
 from manchet.formula.model import Batch, Formula
 from manchet.formula.weighing import System, weigh
-from manchet.figures.totals import totals_of
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets.views import House, Issue, Sheet
 from manchet.workspace.wish import Wish
@@ -34,21 +34,25 @@ class Made(NamedTuple):
     lacking: str = ""
 
 
-def made(bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version) -> Made:
-    """Everything that was wished for. No file at all where the size asked for cannot be made."""
+Pages = dict[tuple[str, int, str], str]
+"""The pages printed so far: (path, line, kind) of each, and the HTML its PDF was made from."""
+
+
+def made(bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version, pages: Pages) -> Made:
+    """Everything that was wished for. No file at all where the size asked for cannot be made.
+
+    A page that stands in `pages` as it is now has its PDF already, and none is made; `pages` is brought up to date.
+    """
     batch = batch_for(formula, wish.order, kitchen)
     if batch.value is None:
         return Made(formula.name, {}, batch.diagnostics)
-    house = house_of(kitchen, wish)
-    views, reports = _views(bakery, batch.value, kitchen, house, wish, version)
+    views, reports = _views(bakery, batch.value, kitchen, wish, version)
     files: dict[str, bytes] = {}
     lacking = ""
     for kind, view in views.items():
-        for form in wish.forms:
-            data, lacks = _printed(view, form)
-            lacking = lacking or lacks
-            if data is not None:
-                files[f"{kind}.{form}"] = data
+        data, lacks = _printed(view, wish.forms, pages, (formula.place.path, formula.place.line, kind))
+        files |= {f"{kind}.{form}": content for form, content in data.items()}
+        lacking = lacking or lacks
     return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
 
 
@@ -59,39 +63,63 @@ def house_of(kitchen: Kitchen, wish: Wish) -> House:
 
 
 def _views(
-    bakery: Bakery, batch: Batch, kitchen: Kitchen, house: House, wish: Wish, version: Version
+    bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish, version: Version
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
-    from manchet.sheets.prep_view import Prepared, prep_sheet
-
     mixes = mixes_of(batch, kitchen)
-    system = System.US if house.units == "US" else System.METRIC
-    tables = [weigh(making, kitchen, system) for making in mixes.makings]
-    issue = Issue(
-        date=wish.today, file=version.file, version=version.commit, digest=version.digest, edited=version.edited
-    )
+    house = house_of(kitchen, wish)
+    commit = f"edited since {version.commit}" if version.edited and version.commit else version.commit
+    issue = Issue(wish.today, version.file, commit, version.digest, edited=version.edited)
     views: dict[str, Sheet] = {}
-    reports = tuple(report for table in tables for report in table.diagnostics)
+    reports: tuple[Diagnostic, ...] = ()
+    if wish.when is not None:
+        from manchet.timing.card import card_of
+
+        card = card_of(batch, kitchen, mixes, wish.when)
+        issue = issue._replace(date=wish.day_of(card.ready), out_at=wish.clock_of(card.out_of_oven))
+        if "card" in wish.kinds:
+            from manchet.sheets.card_view import timing_card
+
+            views["card"] = timing_card(card, issue, house)
     if "sheet" in wish.kinds:
-        work = Prepared(
-            batch, mixes, tuple(table.value for table in tables), totals_of(batch.formula, bakery.larder), kitchen
-        )
-        views["sheet"] = prep_sheet(work, issue, house)
+        views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house)
     return views, reports
 
 
-def _printed(view: Sheet, form: str) -> tuple[bytes | None, str]:
-    """The bytes of one form, or what a PDF would need."""
+def _sheet(
+    bakery: Bakery, batch: Batch, mixes: Mixes, kitchen: Kitchen, issue: Issue, house: House
+) -> tuple[Sheet, tuple[Diagnostic, ...]]:
+    from manchet.cautions.registry import cautions_of
+    from manchet.checks.subject import Subject
+    from manchet.sheets.prep_view import Prepared, prep_sheet
+
+    totals = totals_of(batch.formula, bakery.larder)
+    system = System.US if house.units == "US" else System.METRIC
+    tables = [weigh(making, kitchen, system) for making in mixes.makings]
+    cautions = cautions_of(Subject(batch.formula, batch, kitchen, bakery.larder, totals))
+    work = Prepared(batch, mixes, tuple(table.value for table in tables), totals, kitchen, cautions)
+    return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
+
+
+def _printed(
+    view: Sheet, forms: tuple[str, ...], pages: Pages, key: tuple[str, int, str]
+) -> tuple[Mapping[str, bytes], str]:
+    """The page in each form, and what a PDF would need if there is none."""
     from manchet.sheets.html import html_of
 
-    if form == "html":
-        return html_of(view).encode(), ""
-    if form == "pdf":
+    html = html_of(view)
+    data: dict[str, bytes] = {}
+    if "html" in forms:
+        data["html"] = html.encode()
+    if "json" in forms:
+        from manchet.sheets.data import json_of
+
+        data["json"] = json_of(view).encode()
+    if "pdf" in forms and pages.get(key) != html:
         from manchet.sheets.pdf import NoPdf, pdf_of
 
-        pdf = pdf_of(html_of(view))
-        return (None, f"{pdf.reason}; {pdf.install}") if isinstance(pdf, NoPdf) else (pdf.content, "")
-    return None, ""
-
-
-def stops(diagnostics: tuple[Diagnostic, ...]) -> bool:
-    return any(one.severity is Severity.ERROR for one in diagnostics)
+        pdf = pdf_of(html)
+        if isinstance(pdf, NoPdf):
+            return data, f"{pdf.reason}; {pdf.install}"
+        data["pdf"] = pdf.content
+        pages[key] = html
+    return data, ""

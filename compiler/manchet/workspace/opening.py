@@ -28,7 +28,9 @@ class Opened(NamedTuple):
 def opened(word: str, kitchen: str = "") -> Opened:
     """The formula called `word`, or the only one in the file or folder `word`. Raises `Unknown`."""
     (asked,) = asked_for([word])
-    found = [(path, block) for path, block in formula_blocks(asked) if fold(block.name) in asked.names or not asked.names]
+    found = [
+        (path, block) for path, block in formula_blocks(asked) if fold(block.name) in asked.names or not asked.names
+    ]
     if len(found) != 1:
         names = ", ".join(block.name for _, block in found[:8])
         raise Unknown(f"{word} holds {len(found)} formulas", f"say which: {names}" if names else "")
@@ -38,7 +40,7 @@ def opened(word: str, kitchen: str = "") -> Opened:
     ends = [other.line for _, other in _blocks_in(asked, path) if other.line > block.line]
     end = min(ends, default=None)
     reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block.line, end, asked))
-    return Opened(bakery, kitchen_of(bakery, kitchen), formula, reports)
+    return Opened(bakery, kitchen_of(bakery, kitchen, path), formula, reports)
 
 
 def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "") -> Bakery:
@@ -54,17 +56,21 @@ def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "") -> Ba
     return bakery._replace(diagnostics=(*unreadable, *bakery.diagnostics))
 
 
-def kitchen_of(bakery: Bakery, name: str) -> Kitchen:
-    """The kitchen called `name`, or the bakery's first. Raises `Unknown`."""
+def kitchen_of(bakery: Bakery, name: str, path: str) -> Kitchen:
+    """The kitchen called `name`, or the one nearest to the file at `path`. Raises `Unknown`."""
     if not name:
-        return bakery.kitchen
+        return bakery.kitchen_for(path)
     kitchen = bakery.kitchen_called(name)
     if kitchen is None:
         known = [one.name for one in bakery.kitchens]
         near = nearest(name, known)
         raise Unknown(
             f"there is no kitchen called {name}",
-            f"near: {near}" if near else f"kitchens here: {', '.join(known)}" if known else "no file here has a kitchen",
+            f"near: {near}"
+            if near
+            else f"kitchens here: {', '.join(known)}"
+            if known
+            else "no file here has a kitchen",
         )
     return kitchen
 
@@ -87,7 +93,9 @@ def concerns(diagnostic: Diagnostic, path: str, first: int, end: int | None, ask
         return True
     if diagnostic.severity is not Severity.ERROR:
         return False
-    around = [block for file in asked.files if file.path == place.path for block in file.blocks if block.line <= place.line]
+    around = [
+        block for file in asked.files if file.path == place.path for block in file.blocks if block.line <= place.line
+    ]
     return not around or around[-1].word not in ("formula", "preparation")
 
 

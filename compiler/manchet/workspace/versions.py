@@ -19,9 +19,7 @@ def versions(root: str, prefix: str, paths: set[str]) -> Mapping[str, tuple[str,
     dirty = {entry[3:].removeprefix(top) for entry in changed.split("\0") if len(entry) > 3}
     commits = _last_commits(root, top, {path.removeprefix(prefix) for path in paths})
     return {
-        path: (commits[inside], inside in dirty)
-        for path in paths
-        if (inside := path.removeprefix(prefix)) in commits
+        path: (commits[inside], inside in dirty) for path in paths if (inside := path.removeprefix(prefix)) in commits
     }
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import NamedTuple
 
 from manchet.formula.order import AS_WRITTEN, Order
@@ -12,7 +13,10 @@ FORMS = ("html", "pdf", "json")
 
 
 class Wish(NamedTuple):
-    """`kinds` and `forms` are some of KINDS and FORMS. "" leaves paper, units, degrees and words to the kitchen."""
+    """`kinds` and `forms` are some of KINDS and FORMS. "" leaves paper, units, degrees and words to the kitchen.
+
+    The day and the clock come in, so that the same input gives the same sheet.
+    """
 
     order: Order = AS_WRITTEN
     kitchen: str = ""
@@ -23,5 +27,21 @@ class Wish(NamedTuple):
     degrees: str = ""
     words: str = ""
     when: When | None = None
+    """What the timing card counts from."""
+    dated: bool = False
+    """Whether that was said; else the day is the day of printing, and the sheet promises no hour."""
     today: str = ""
-    """The day, as ISO 8601: it comes in, so that the same input gives the same sheet."""
+    """As it is printed."""
+
+    def day_of(self, ready: datetime) -> str:
+        return printed_day(ready) if self.dated else self.today
+
+    def clock_of(self, moment: datetime | None) -> str:
+        return f"{moment:%H:%M}" if self.dated and moment is not None else ""
+
+
+def printed_day(moment: datetime) -> str:
+    """`Thu 26 Nov 2026`"""
+    days = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+    months = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+    return f"{days[moment.weekday()]} {moment.day} {months[moment.month - 1]} {moment.year}"

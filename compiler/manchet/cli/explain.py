@@ -1,0 +1,57 @@
+"""What a report means, why it matters, and what to do.
+
+The name stands in brackets at the end of every report. Without a name, all the names there are.
+"""
+
+from __future__ import annotations
+
+import argparse
+
+from manchet.cli.status import FINE
+from manchet.diagnostics.sarif import Rule
+from manchet.workspace.trouble import Unknown
+
+EXAMPLES = ("manchet explain salt-missing", "manchet explain")
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "name", nargs="?", default="", metavar="NAME", help="the name in brackets, such as salt-missing"
+    )
+
+
+def run(options: argparse.Namespace) -> int:
+    from manchet.diagnostics.catalogue import explain, names
+    from manchet.diagnostics.suggest import nearest
+
+    if not options.name:
+        for name in names():
+            found = explain(name)
+            print(f"{name:<36} {found.title if found else ''}".rstrip())
+        return FINE
+    # Pasted with its brackets, as often as not.
+    wanted = options.name.strip("[] ")
+    explanation = explain(wanted)
+    if explanation is None:
+        near = nearest(wanted, names())
+        raise Unknown(
+            f"no report is called {options.name}", f"near: {near}" if near else "manchet explain lists the names"
+        )
+    print(f"{explanation.name} ({explanation.severity}): {explanation.title}\n\n{explanation.text}")
+    if explanation.example:
+        print(f"\nfor example\n\n{_indented(explanation.example)}")
+    if explanation.instead:
+        print(f"\ninstead\n\n{_indented(explanation.instead)}")
+    return FINE
+
+
+def rule_for(name: str) -> Rule | None:
+    """What the catalogue says of a report, as SARIF wants it."""
+    from manchet.diagnostics.catalogue import explain
+
+    found = explain(name)
+    return Rule(found.title, found.text) if found else None
+
+
+def _indented(text: str) -> str:
+    return "\n".join(f"    {line}".rstrip() for line in text.rstrip("\n").split("\n"))
