@@ -80,6 +80,18 @@ def test_an_oven_is_lit_in_time_for_its_first_bake() -> None:
     assert preheat.end == bake.start
 
 
+def test_an_oven_that_stood_idle_is_lit_anew() -> None:
+    dough = stage("dough", [weighed(FLOUR, 9000)], [step("divide")])
+    branches = [
+        ("rolls", [step("prove", 120), step("bake", 20)]),
+        ("rounds", [step("prove", 300), step("bake", 20)]),
+        ("loaves", [step("retard", 900), step("bake", 40)]),
+    ]
+    made = batch(dough, pieces=[(9, "rolls"), (4, "rounds"), (10, "loaves")], branches=branches)
+    lit = [row.start for row in card(made, kitchen=ROW).rows if row.job == "preheat"]
+    assert [at - FRIDAY for at in lit] == [timedelta(minutes=30), timedelta(minutes=810)]
+
+
 def test_where_the_oven_takes_longest_it_is_the_first_line() -> None:
     soda = batch(stage("dough", [weighed(FLOUR, 1000)], [step("mix", 3), step("divide"), step("bake", 45, at=200)]))
     made = card(soda, kitchen=ROW)

@@ -266,7 +266,8 @@ def test_the_day_is_as_long_as_its_longest_way(made: Batch) -> None:
     for at, job in enumerate(jobs):
         longer = list(jobs)
         longer[at] = job._replace(length=job.length._replace(planned=job.length.planned + moment))
-        assert longest_day(tuple(longer)) == longest + (moment if at in critical else 0)
+        day = longest_day(tuple(longer))  # shorter, if only the use of what is begun first comes later
+        assert day == longest + moment if at in critical else day <= longest
 
 
 @given(batches(), st.data())

@@ -138,7 +138,7 @@ def test_small_amounts_in_ounces_have_a_finer_scale() -> None:
 
 def test_a_scale_in_grams_shows_the_next_coarser_ounces() -> None:
     assert reading_of(Fraction(6000), BAKEHOUSE, System.US).step == OUNCE / 4
-    assert reading_of(Fraction(100), BAKEHOUSE, System.US).step == OUNCE / 100
+    assert reading_of(Fraction(100), BAKEHOUSE, System.US).step == OUNCE / 200
 
 
 amounts = st.fractions(min_value=Fraction(1, 3), max_value=40000, max_denominator=1000)

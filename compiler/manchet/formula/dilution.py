@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import floor
 from typing import NamedTuple
+
+from manchet.quantities.printing import rounded
 
 
 class Dilution(NamedTuple):
@@ -58,4 +59,4 @@ def dilution_of(grams: Fraction, reads: Fraction, carrier: str, carrier_grams: F
 
 def nearest(grams: Fraction, step: Fraction) -> Fraction:
     """The nearest whole number of steps; a half goes up."""
-    return floor(grams / step + Fraction(1, 2)) * step
+    return rounded(grams / step, 0) * step

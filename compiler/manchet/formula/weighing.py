@@ -13,6 +13,7 @@ from manchet.formula.mixes import Making
 from manchet.formula.model import Weighed
 from manchet.larder.kitchen import Kitchen, Scale
 from manchet.outcome import Outcome
+from manchet.quantities.printing import decimal
 
 OUNCE = Fraction(45359237, 1600000)
 """Grams, exact (avoirdupois)."""
@@ -81,13 +82,15 @@ ASSUMED = {
     System.US: (Scale("", OUNCE / 4), Scale("", OUNCE / 100, 8 * OUNCE)),
 }
 
-OUNCE_STEPS = tuple(OUNCE * share for share in (Fraction(1, 100), Fraction(1, 10), Fraction(1, 4), Fraction(1, 2), 1))
+OUNCE_STEPS = tuple(OUNCE * Fraction(step) for step in ("0.005", "0.01", "0.05", "0.1", "0.25", "0.5", "1"))
+"""What scales show in ounces."""
 
 
 def scales_of(kitchen: Kitchen, system: System) -> tuple[Scale, ...]:
     """The kitchen's scales, or the assumed ones.
 
-    In US customary units a scale that reads in grams is taken to show the next coarser of 0.01, 0.1, 1/4, 1/2 and 1 oz.
+    In US customary units a scale that reads in grams is taken to show the next coarser of
+    0.005, 0.01, 0.05, 0.1, 1/4, 1/2 and 1 oz (a scale that reads 1 g shows 0.05 oz).
     """
     if not kitchen.scales:
         return ASSUMED[system]
@@ -234,11 +237,10 @@ def _too_small(line: WeighedLine, table: Table, system: System, way_out: Dilutio
 
 def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
     portion, grams, reading = line.weighed.portion, line.weighed.grams, line.reading
-    per_cent = nearest(line.moved * 100, Fraction(1))
     return Diagnostic(
         "moved-by-rounding", Severity.NOTE,
         f"{portion.name} is {_show(grams, system)} and the scale reads {_show(reading.grams, system)}: "
-        f"{per_cent} % {'more' if reading.grams > grams else 'less'}",
+        f"{decimal(line.moved * 100, 0)} % {'more' if reading.grams > grams else 'less'}",
         portion.place,
         "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
     )  # fmt: skip
@@ -248,6 +250,4 @@ def _show(grams: Fraction, system: System) -> str:
     """A small weight in words of a report: two digits that count."""
     value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
     digits = 0 if value >= 1000 else 1 if value >= 10 else 2 if value >= Fraction(1, 10) else 3
-    whole, rest = divmod(int(nearest(value * 10**digits, Fraction(1))), 10**digits)
-    decimals = f"{rest:0{digits}d}".rstrip("0") if digits else ""
-    return f"{whole}.{decimals} {unit}" if decimals else f"{whole} {unit}"
+    return f"{decimal(value, digits)} {unit}"

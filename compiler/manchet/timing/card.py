@@ -11,6 +11,7 @@ from typing import NamedTuple
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Range, Work
 from manchet.larder.kitchen import Kitchen
+from manchet.quantities.printing import rounded
 from manchet.timing.before import before_you_go
 from manchet.timing.card_values import Card, Change, Gives, Late, Row
 from manchet.timing.clashes import clashes_of
@@ -84,8 +85,8 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
 
 
 def minute(seconds: Fraction) -> int:
-    """Whole minutes, the nearest; half a minute goes up."""
-    return floor(seconds / 60 + Fraction(1, 2))
+    """Whole minutes, the nearest."""
+    return int(rounded(seconds / 60, 0))
 
 
 class Clock(NamedTuple):

@@ -7,6 +7,7 @@ from datetime import datetime
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.formula.binding import same_noun
 from manchet.formula.model import Batch, Work
 from manchet.larder.kitchen import Kitchen, Oven
 from manchet.timing.card_values import Clash, Row
@@ -51,12 +52,11 @@ def _too_much(what: str, name: str, uses: Iterable[Use]) -> list[Clash]:
 
 def _oven_uses(batch: Batch, rows: tuple[Row, ...], kitchen: Kitchen, oven: Oven) -> list[Use]:
     """What each dough takes of an oven's places, from its first phase to its last."""
-    holds = {noun.casefold(): Fraction(number) for number, noun in oven.holds if number}
     found: dict[tuple[str, int], Use] = {}
     for row in rows:
         if row.job != "step" or row.step is None or oven_of(row.step, kitchen) != oven:
             continue
-        share = _share_of_oven(batch, row, holds)
+        share = _share_of_oven(batch, row, oven)
         if share is None:
             continue
         before = found.get((row.branch, row.mix))
@@ -65,18 +65,17 @@ def _oven_uses(batch: Batch, rows: tuple[Row, ...], kitchen: Kitchen, oven: Oven
     return list(found.values())
 
 
-def _share_of_oven(batch: Batch, row: Row, holds: dict[str, Fraction]) -> Fraction | None:
+def _share_of_oven(batch: Batch, row: Row, oven: Oven) -> Fraction | None:
     """Places taken over places there are; None where the kitchen does not say how many of these it holds."""
     everything = sum((p.number for p in batch.pieces), Fraction(0))
-    nouns = {p.noun.casefold(): p.number for p in batch.pieces}
-    if row.branch:
-        nouns = {row.branch.casefold(): everything}
-    if not everything or any(noun not in holds for noun in nouns):
+    sorts = [(p.noun, p.number) for p in batch.pieces] if not row.branch else [(row.branch, everything)]
+    places = [next((n for n, held in oven.holds if same_noun(held, noun)), 0) for noun, _ in sorts]
+    if not everything or not all(places):
         return None
     at_once = row.pieces
     if row.step is not None and row.step.at_a_time:
         at_once = min(at_once, Fraction(row.step.at_a_time))
-    return sum((at_once * number / everything / holds[noun] for noun, number in nouns.items()), Fraction(0))
+    return sum((at_once * number / everything / n for (_, number), n in zip(sorts, places, strict=True)), Fraction(0))
 
 
 def _mixer_uses(rows: tuple[Row, ...], kitchen: Kitchen) -> list[Use]:
@@ -93,7 +92,12 @@ def _mixer_uses(rows: tuple[Row, ...], kitchen: Kitchen) -> list[Use]:
 def _hand_uses(rows: tuple[Row, ...], hands: int) -> list[Use]:
     """Work on every piece takes all hands, as its time is counted; other work takes one pair."""
     return [
-        Use(row.start, row.end, Fraction(1) if _shared_out(row) else Fraction(1, hands), row.stage or "dough")
+        Use(
+            row.start,
+            row.end,
+            Fraction(1) if _shared_out(row) else Fraction(1, hands),
+            row.stage or row.branch or "dough",
+        )
         for row in rows
         if row.job == "step" and row.who is Work.HANDS and row.end > row.start
     ]

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.formula.binding import same_noun
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Stage, StageBatch, Step, Work
 from manchet.larder.kitchen import Kitchen, Mixer
@@ -101,16 +102,16 @@ def _chains(batch: Batch, made: StageBatch, is_dough: bool, mix: int, number: in
     steps = made.stage.steps
     if not is_dough:
         return (Chain(made, "", tuple((step, Fraction(0)) for step in steps)),)
-    pieces = {p.noun.casefold(): _of_this_mix(p.number, mix, number) for p in batch.pieces}
-    everything = sum(pieces.values(), Fraction(0))
+    pieces = [(p.noun, _of_this_mix(p.number, mix, number)) for p in batch.pieces]
+    everything = sum((n for _, n in pieces), Fraction(0))
     divides = next((at for at, step in enumerate(steps) if step.verb == "divide"), None)
     handled = tuple(
         (step, everything if divides is None or at >= divides else Fraction(0)) for at, step in enumerate(steps)
     )
-    branches = tuple(
-        Chain(made, b.noun, tuple((step, pieces.get(b.noun.casefold(), Fraction(0))) for step in b.steps))
-        for b in batch.formula.branches
-    )
+    branches = []
+    for branch in batch.formula.branches:
+        of_branch = sum((n for noun, n in pieces if same_noun(noun, branch.noun)), Fraction(0))
+        branches.append(Chain(made, branch.noun, tuple((step, of_branch) for step in branch.steps)))
     return (Chain(made, "", handled), *branches)
 
 

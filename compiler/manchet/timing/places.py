@@ -11,6 +11,9 @@ from manchet.timing.network import Job
 
 IN_OVEN = frozenset({"bake", "roast"})
 
+COLD_AFTER = Fraction(4 * 3600)
+"""Seconds without a bake after which nobody counts on the oven's heat. Our own rule."""
+
 
 class Firing(NamedTuple):
     """An oven is lit at `start` to be hot at `end`, when `step` needs it. Seconds."""
@@ -49,14 +52,22 @@ def place_of(step: Step, kitchen: Kitchen) -> str:
 
 
 def firings_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], kitchen: Kitchen) -> tuple[Firing, ...]:
-    """One firing for each oven that is used and says how long it takes to heat: to be hot for its first bake."""
-    first: dict[str, tuple[Oven, int]] = {}
-    for at, job in enumerate(jobs):
-        oven = oven_of(job.step, kitchen)
-        if oven is not None and (oven.name not in first or starts[at] < starts[first[oven.name][1]]):
-            first[oven.name] = (oven, at)
-    return tuple(
-        Firing(oven, jobs[at].step, starts[at] - oven.heats_in, starts[at])
-        for oven, at in first.values()
-        if oven.heats_in is not None
-    )
+    """When each oven that says how long it takes to heat must be lit: to be hot for its first bake.
+
+    It is lit anew for a bake before which it stood idle for `COLD_AFTER` or longer than it takes to heat.
+    """
+    found: list[Firing] = []
+    for oven in kitchen.ovens:
+        uses = sorted(
+            (start, start + job.length.planned, at)
+            for at, (start, job) in enumerate(zip(starts, jobs, strict=True))
+            if oven_of(job.step, kitchen) == oven
+        )
+        hot_until: Fraction | None = None
+        for start, end, at in uses:
+            if oven.heats_in is None:
+                break
+            if hot_until is None or start - hot_until >= max(COLD_AFTER, oven.heats_in):
+                found.append(Firing(oven, jobs[at].step, start - oven.heats_in, start))
+            hot_until = end if hot_until is None else max(hot_until, end)
+    return tuple(found)
