@@ -35,7 +35,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
         readings=(Box("flour", "°C"), Box("room", "°C"), Box("water", "°C"), Box("started at")),
         blocks=(
             Block(
-                "1", "sour", "made once for both mixes", "1,483 g of 6,743 g flour", (),
+                "1", "ferry sour", "sour", "made once for both mixes", "1,483 g of 6,743 g flour", (),
                 (
                     Row("medium rye flour", "1,515", "g", "100 %"),
                     Row("water", "1,210", "g", "80 %"),
@@ -44,16 +44,17 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
                 "the tub now holds 2,875 g",
                 (),
                 ("60 g more is mixed, to keep",),
-                (Steps((
+                ((Steps((
                     Line("Mix by hand 3 min, to 27 °C", boxes=(TIME, WARMTH)),
                     Line("Ripen covered 12–15 h at 24 °C", "until risen, cracked on top, smells sharp",
                          boxes=(TIME, Box("room", "°C"))),
                     Line("Keep 60 g as ripe rye starter", boxes=(TIME,)),
-                )),),
+                )),),),
                 ("to the dough: 2,815 g, 1,407 g for each bowl",),
+                (False,),
             ),
             Block(
-                "2", "scald", "made once for both mixes", "539 g of 6,743 g flour", (),
+                "2", "scald", "", "made once for both mixes", "539 g of 6,743 g flour", (),
                 (Row("medium rye flour", "540", "g", "100 %"), Row("water", "1,350", "g", "250 %", notes=("at 98 °C",))),
                 "",
                 (),
@@ -64,11 +65,12 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
                     Steps((Line("Mix by hand 2 min", boxes=(TIME,)),
                            Line("Rest covered 60–90 min", boxes=(TIME,)),
                            Line("Cool 1–2 h, to 32 °C", boxes=(TIME, Box("scald", "°C"))))),
-                ),
+                ),),
                 ("to the dough: 1,833 g, 917 g for each bowl",),
+                (False,),
             ),
             Block(
-                "3", "dough", "weights for one bowl of 2", "2,360 g of 6,743 g flour", ("1", "2"),
+                "3", "dough", "", "weights for one bowl of 2", "2,360 g of 6,743 g flour", ("1", "2"),
                 (
                     Row("sour", "1,407", "g", ticks=2, notes=("made once for 2 mixes: this is the part for each bowl",)),
                     Row("scald", "917", "g", ticks=2),
@@ -81,7 +83,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
                 "the bowl now holds 5,458 g",
                 (Row("salt", "64", "g", "1.9 %", ticks=2), Row("water", "135", "g", "2 %", ticks=2)),
                 (),
-                (
+                ((
                     Steps((
                         Line("Mix slow 5 min", boxes=(TIME,)),
                         Line("Add", adds=(Row("salt", "64", "g", "1.9 %", ticks=2, aside="was 1.8 %"),
@@ -93,16 +95,19 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
                              notes=("may wait 20 min",), boxes=(TIME, Box("room", "°C"))),
                     )),
                     Divide((Sort("14", "loaves", "900", "g", baked="783 g"), Sort("24", "rolls", "110", "g", baked="95 g"))),
+                ), (
                     Branch("for the loaves"),
                     Steps((Line("Shape round", boxes=(TIME,)),
                            Line("Prove 50–70 min at 28 °C", "until small cracks show", boxes=(TIME, Box("room", "°C"))))),
                     Bake((Phase("15 min", "250 °C", "steam", "", ""),
                           Phase("35–40 min", "215 °C", "", "open", "97 °C", "until deep chestnut")),
                          (TIME, Box("oven", "°C"))),
+                ), (
                     Branch("for the rolls", (Row("hazelnuts", "317", "g", "12 % of the dough"),)),
                     Steps((Line("Cool 4 h", boxes=(TIME,)),)),
-                ),
+                )),
                 (),
+                (False, False, False),
             ),
         ),
         cautions=(),

@@ -46,6 +46,8 @@ class _Engine(NamedTuple):
     fonts: Any
     style: Any
     fetch: Any
+    refused: Any
+    """What the fetcher raises: not an Exception, so that WeasyPrint does not swallow it."""
 
 
 _engine: _Engine | NoPdf | None = None
@@ -78,15 +80,20 @@ def _quiet_import() -> Iterator[None]:
         ctypes.util.find_library = search
 
 
+def _imported() -> Any:
+    """WeasyPrint itself, and the two parts of it that are used beside. Raises OSError where Pango is missing."""
+    with _quiet_import():
+        import weasyprint
+        from weasyprint.text.fonts import FontConfiguration
+        from weasyprint.urls import FatalURLFetchingError, URLFetcher
+    return weasyprint, FontConfiguration, FatalURLFetchingError, URLFetcher
+
+
 def _start() -> _Engine | NoPdf:
     try:
-        with _quiet_import():
-            import weasyprint
-            from weasyprint.text.fonts import FontConfiguration
-            from weasyprint.urls import FatalURLFetchingError, URLFetcher
+        weasyprint, FontConfiguration, FatalURLFetchingError, URLFetcher = _imported()
     except OSError as missing:
-        reason = str(missing).split(":")[0].strip()
-        return NoPdf(reason, INSTALL.get(sys.platform, INSTALL["linux"]))
+        return NoPdf(str(missing).partition("\n")[0].strip(), INSTALL.get(sys.platform, INSTALL["linux"]))
     from pathlib import Path
 
     import font_source_sans_pro
@@ -114,7 +121,7 @@ def _start() -> _Engine | NoPdf:
         for file, weight in FACES
     )
     style = weasyprint.CSS(string=faces, font_config=fonts, url_fetcher=fetch)
-    return _Engine(weasyprint, fonts, style, fetch)
+    return _Engine(weasyprint, fonts, style, fetch, FatalURLFetchingError)
 
 
 def engine() -> _Engine | NoPdf:
@@ -148,13 +155,16 @@ def _listening() -> Iterator[list[str]]:
 
 
 def pdf_of(html: str) -> Pdf | NoPdf:
-    """The PDF of one of our own pages (never of a stranger's HTML)."""
+    """The PDF of one of our own pages (never of a stranger's HTML). A page that asks for a file is a RuntimeError."""
     with _listening() as said:
         started = engine()
         if isinstance(started, NoPdf):
             return started
         page = started.weasyprint.HTML(string=html, url_fetcher=started.fetch)
-        content = page.write_pdf(stylesheets=[started.style], font_config=started.fonts, pdf_variant="pdf/ua-1")
+        try:
+            content = page.write_pdf(stylesheets=[started.style], font_config=started.fonts, pdf_variant="pdf/ua-1")
+        except started.refused as asked:
+            raise RuntimeError(str(asked)) from None
     missing: list[str] = []
     faults: list[str] = []
     for line in said:

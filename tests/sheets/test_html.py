@@ -1,0 +1,64 @@
+"""The page in a real browser: nothing overflows on a phone, a tablet or A4, and nothing is asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+from sheets import samples, samples_card
+from manchet.sheets.html import html_of
+
+VIEWS = {
+    "sheet": samples.ebb_rye(),
+    "card": samples_card.night_card(),
+    "long name": samples.ebb_rye("Twice-sieved-overnight-soured-and-slowly-baked rye of the old ferry house " * 2),
+    "one word": samples.ebb_rye("Roggenvollkornschrotsauerteigkastenbrotmitsonnenblumenkernenundkürbiskernen"),
+}
+WIDTHS = {"phone": 375, "tablet": 768, "A4": 794}
+
+
+@pytest.fixture(scope="module")
+def browser() -> Iterator[Any]:
+    from shutil import which
+
+    from playwright.sync_api import sync_playwright
+
+    path = which("chromium") or which("chromium-browser") or which("google-chrome")
+    if path is None:
+        pytest.skip("no Chromium on this machine")
+    with sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=path, args=["--no-sandbox", "--disable-gpu"])
+        yield chromium
+        chromium.close()
+
+
+@pytest.mark.parametrize("width", WIDTHS.values(), ids=WIDTHS.keys())
+@pytest.mark.parametrize("view", VIEWS.values(), ids=VIEWS.keys())
+def test_nothing_overflows_and_nothing_is_asked_for(browser: Any, view: Any, width: int, tmp_path: Any) -> None:
+    page_file = tmp_path / "page.html"
+    page_file.write_text(html_of(view), encoding="utf-8")
+    page = browser.new_page(viewport={"width": width, "height": 900})
+    asked: list[str] = []
+    complaints: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    page.on("console", lambda message: complaints.append(message.text))
+    page.goto(page_file.as_uri())
+    assert page.evaluate("document.documentElement.scrollWidth") <= width
+    over = page.evaluate(
+        """width => [...document.querySelectorAll('body *')]
+            .filter(e => !e.closest('.picture') && e.getBoundingClientRect().right > width + 0.5)
+            .map(e => e.className + ': ' + e.textContent.trim().slice(0, 40))""",
+        width,
+    )
+    page.close()
+    assert over == []
+    assert asked == [page_file.as_uri()]
+    assert complaints == []
+
+
+def test_the_page_forbids_itself_everything() -> None:
+    page = html_of(samples.ebb_rye())
+    assert "default-src 'none'" in page
+    assert "http://" not in page.replace("http://www.w3.org/2000/svg", "") and "https://" not in page
+    assert "<script" not in page
