@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 from manchet.bakery import read
-from manchet.checks.registry import CHECKS
+from manchet.checks.registry import NAMES
 from manchet.source.text import SourceText
 
 CASES = sorted((Path(__file__).parent / "loud").glob("*.bake"))
@@ -35,5 +35,5 @@ def test_a_report_speaks_to_a_baker(case: Path) -> None:
 
 def test_every_check_has_a_loud_case() -> None:
     shown = {expected(case)[0] for case in CASES}
-    assert {name for name, _ in CHECKS} <= shown
+    assert shown >= NAMES
     assert len(CASES) >= 60

@@ -105,4 +105,8 @@ THRESHOLDS = {
     "kept-cold-most": Limit(F(8), {}, "chilled food 8 C or below: UK Food Hygiene Regulations 2013, schedule 4; 5 C: US Food Code 3-501.16"),
     "under-oil-longest": Limit(F(345600), {}, "garlic and herbs in oil 4 d at 40 F: National Center for Home Food Preservation, 2015; others say 2 to 7"),
     "under-oil-fat-least": Limit(F(1, 4), {}, "our rule"),
+    "tin-fill-least": Limit(None, {"hearth loaf": F(3, 20), "rye hearth loaf": F(3, 20), "tin loaf": F(1, 5), "rye tin loaf": F(19, 50), "soft": F(9, 50), "gluten-free": F(7, 25)}, "g of dough for 1 ml of tin; wholesale open pan 0.228: trade forum on US pan standards; our rule"),
+    "tin-fill-most": Limit(None, {"tin loaf": F(17, 25), "rye tin loaf": F(19, 20), "soft": F(3, 5), "gluten-free": F(4, 5), "hearth loaf": F(17, 20), "rye hearth loaf": F(17, 20)}, "0.56 white to 0.60 wholemeal: Australian home millers' tin table; rye rises little; our rule"),
+    "room-difference": Limit(F(6), {}, "our rule: 6 C halves or doubles the pace (+10 % for 1 C, trade press on fermentation)"),
+    "room-from": Limit(F(15), {}, "our rule: below it a cellar or fridge is meant"),
 }

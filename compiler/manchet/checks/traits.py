@@ -1,0 +1,50 @@
+"""What a formula has, in the words the registry of checks goes by."""
+
+from __future__ import annotations
+
+from manchet.checks.looking import LOAVES, all_steps, ingredients, portions
+from manchet.checks.subject import Subject
+
+RAISING = frozenset({"class yeast", "class sweet-dough yeast", "class culture", "class raising agent"})
+COOKING = frozenset({"verb simmer", "verb boil", "verb heat"})
+
+
+def traits_of(subject: Subject) -> frozenset[str]:
+    """`class …` of its ingredients, `verb …` of its steps, `stage …`, `kind …`, `kitchen …`, and single words."""
+    formula, kitchen = subject.formula, subject.kitchen
+    found = {f"kind {formula.kind}"}
+    found |= {f"class {ingredient.class_}" for ingredient in ingredients(formula)}
+    found |= {f"stage {stage.word}" for stage in formula.stages}
+    for step in all_steps(formula):
+        found.add(f"verb {step.verb}")
+        if step.folds:
+            found.add("folds")
+        if step.applied is not None:
+            found.add("applied")
+        if any(reach.what == "core" for reach in step.reaches):
+            found.add("core")
+    if any(portion.celsius is not None for portion in portions(formula)) or not COOKING.isdisjoint(found):
+        found.add("warm")
+    if any(stage.keeps for stage in formula.stages):
+        found.add("keep")
+    if RAISING.isdisjoint(found):
+        found.add("unraised")
+    found |= {
+        word
+        for word, true in (
+            ("a loaf", formula.kind in LOAVES),
+            ("unsalted", "class salt" not in found),
+            ("unbaked", "verb bake" not in found),
+            ("undivided", "verb divide" not in found),
+            ("bake loss", formula.bake_loss is not None),
+            ("dough loss", formula.dough_loss > 0),
+            ("good for", formula.good_for is not None),
+            ("preparation", formula.preparation),
+            ("kitchen mixer", kitchen.mixers),
+            ("kitchen oven", kitchen.ovens),
+            ("kitchen vessel", kitchen.vessels),
+            ("kitchen air", kitchen.air is not None),
+        )
+        if true
+    }
+    return frozenset(found)
