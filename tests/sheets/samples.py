@@ -3,7 +3,21 @@
 from __future__ import annotations
 
 from manchet.sheets.views import (
-    Bake, Block, Box, Branch, Caution, Divide, Fact, Line, Overall, Phase, PrepSheet, Row, Running, Sort, Steps,
+    Bake,
+    Block,
+    Box,
+    Branch,
+    Caution,
+    Divide,
+    Fact,
+    Line,
+    Overall,
+    Phase,
+    PrepSheet,
+    Row,
+    Running,
+    Sort,
+    Steps,
 )  # fmt: skip
 
 TIME = Box("time")

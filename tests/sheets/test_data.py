@@ -7,8 +7,8 @@ from typing import Any
 
 import jsonschema
 import pytest
-from sheets import samples, samples_card
 from manchet.sheets.data import data_of, json_of, schema
+from sheets import samples, samples_card
 
 VIEWS = [samples.ebb_rye(), samples_card.night_card()]
 

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from sheets import samples, samples_card
 from manchet.sheets.html import html_of
+from sheets import samples, samples_card
 
 VIEWS = {
     "sheet": samples.ebb_rye(),

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from datetime import datetime
 from fractions import Fraction
 
-from manchet.formula.model import Work
+from manchet.formula.model import Range, Work
 from manchet.quantities.printing import rounded
 from manchet.sheets import day_picture, views, wording
 from manchet.sheets.measures import Measures
@@ -37,7 +37,7 @@ def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
         warmths=tuple(
             views.Warmth(
                 m.degrees(wording.once(x.celsius)),
-                words.say("card.about", m.time(wording.Range(_minutes(x.low), None if x.high is None else _minutes(x.high)))),
+                words.say("card.about", m.time(Range(_minutes(x.low), None if x.high is None else _minutes(x.high)))),
             )
             for x in card.came_out_at
         ),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from datetime import datetime, timedelta
+from itertools import pairwise
 from typing import NamedTuple
 
 from manchet.sheets.measures import Measures
@@ -50,7 +51,7 @@ class Axis(NamedTuple):
 def axis_of(moments: set[datetime]) -> Axis:
     """An axis from the first moment to the last. Of a stretch, what goes beyond an hour counts a tenth."""
     marks = tuple(sorted(moments))
-    lengths = [(b - a).total_seconds() / 60 for a, b in zip(marks, marks[1:], strict=False)]
+    lengths = [(b - a).total_seconds() / 60 for a, b in pairwise(marks)]
     drawn = [min(length, LONG) + max(0.0, length - LONG) / 10 for length in lengths]
     scale = (WIDTH - LEFT - 8) / max(1.0, sum(drawn))
     places = [float(LEFT)]
@@ -73,7 +74,9 @@ def picture(card: Card, m: Measures) -> Picture | None:
         used.update(dict.fromkeys(bar.ink for bar in bars))
         bars_foot = y + 4 + BAR
         foot = bars_foot + 4 + lines * LINE + 2
-        drawn.append(Lane(_clipped(_title(lane, m)), _at(y), _at(bars_foot - 2), _at(bars_foot), _at(foot), tuple(bars)))
+        drawn.append(
+            Lane(_clipped(_title(lane, m)), _at(y), _at(bars_foot - 2), _at(bars_foot), _at(foot), tuple(bars))
+        )
         y = foot
     return Picture(
         width=_at(WIDTH), height=_at(y + 24), foot=_at(y), ticks=tuple(_ticks(axis, m)), lanes=tuple(drawn),

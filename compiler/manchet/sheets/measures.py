@@ -125,11 +125,9 @@ class Measures(NamedTuple):
         if seconds < 120 and seconds % 60:
             return f"{_figure(seconds, 0)}{NBSP}{self.words['units.s']}"
         minutes, over = divmod(seconds, 60)
-        hours, left = divmod(minutes, 60)
-        if hours < 2:
-            hours, left = Fraction(0), minutes
-        parts = [(hours, "h"), (left, "min"), (over if not hours else 0, "s")]
-        said = [f"{_figure(Fraction(n), 0)}{NBSP}{self.words['units.' + u]}" for n, u in parts if n]
+        hours = minutes // 60 if minutes >= 120 else 0
+        parts = [(Fraction(hours), "h"), (Fraction(minutes - hours * 60), "min"), (over * (not hours), "s")]
+        said = [f"{_figure(n, 0)}{NBSP}{self.words['units.' + u]}" for n, u in parts if n]
         return " ".join(said) or f"0{NBSP}{self.words['units.min']}"
 
     def clock(self, moment: datetime) -> str:

@@ -83,9 +83,9 @@ def _quiet_import() -> Iterator[None]:
 def _imported() -> Any:
     """WeasyPrint itself, and the two parts of it that are used beside. Raises OSError where Pango is missing."""
     with _quiet_import():
-        import weasyprint
-        from weasyprint.text.fonts import FontConfiguration
-        from weasyprint.urls import FatalURLFetchingError, URLFetcher
+        import weasyprint  # type: ignore[import-untyped]
+        from weasyprint.text.fonts import FontConfiguration  # type: ignore[import-untyped]
+        from weasyprint.urls import FatalURLFetchingError, URLFetcher  # type: ignore[import-untyped]
     return weasyprint, FontConfiguration, FatalURLFetchingError, URLFetcher
 
 
@@ -96,11 +96,11 @@ def _start() -> _Engine | NoPdf:
         return NoPdf(str(missing).partition("\n")[0].strip(), INSTALL.get(sys.platform, INSTALL["linux"]))
     from pathlib import Path
 
-    import font_source_sans_pro
+    import font_source_sans_pro  # type: ignore[import-untyped]
 
     folder = os.path.realpath(font_source_sans_pro.font_directory)
 
-    class OwnFontsOnly(URLFetcher):  # type: ignore[misc, unused-ignore]
+    class OwnFontsOnly(URLFetcher):  # type: ignore[valid-type, misc]
         """Reads our fonts and refuses everything else, aloud: a sheet has no reason to ask."""
 
         def fetch(self, url: str, headers: Any = None) -> Any:

@@ -10,7 +10,7 @@ from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
 from manchet.figures.totals import Totals
 from manchet.formula.mixes import Mixes
-from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
+from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, Step
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets import caution_view, foot_view, views, wording
@@ -19,6 +19,7 @@ from manchet.sheets.room import is_long
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
+
 
 class Prepared(NamedTuple):
     """All that a prep sheet is made from. `tables` are the weighings of `mixes.makings`, in the same order."""
@@ -110,7 +111,7 @@ def _pieces(p: PieceBatch, m: Measures) -> str:
     return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.mass(p.baked_grams))
 
 
-def _dough_temperature(steps: Sequence[Step]) -> wording.Range | None:
+def _dough_temperature(steps: Sequence[Step]) -> Range | None:
     """What the last mixing before the bulk is to reach."""
     found = None
     for step in steps:

@@ -37,8 +37,8 @@ def _part(part: Part) -> float:
         case Bake(phases):
             return 6 + sum(15.0 + 5 * len(phase.notes) for phase in phases)
         case Caution(text, limit, boxes, missed, source):
-            lines = sum(ceil(len(said) / _LETTERS) for said in (text, limit, missed, source))
-            return 8 + 5.3 * lines + 9.0 * len(boxes)
+            said_in = sum(ceil(len(said) / _LETTERS) for said in (text, limit, missed, source))
+            return 8 + 5.3 * said_in + 9.0 * len(boxes)
 
 
 def _line(line: Line) -> float:

@@ -109,13 +109,16 @@ class Bowl(NamedTuple):
         return self.m.words.say("stage.of_soaked", said) if portion.basis == "what is soaked" else said
 
     def _aside(self, line: WeighedLine) -> str:
-        """Beside ounces: spoons where the density is known, and grams, which any small scale can weigh."""
-        if self.m.house.units != "US" or not self._is_fine(line):
+        """The fine scale is named; beside its ounces stand grams, and spoons where the density is known."""
+        if not self._is_fine(line):
             return ""
+        if self.m.house.units != "US":
+            return self.m.words["stage.fine"]
         ingredient = line.weighed.portion.ingredient
         density = ingredient.density if ingredient else None
         spoons = self.m.spoons(line.reading.grams, density, self.work.kitchen.measures)
-        return ", ".join(part for part in (spoons, self.m.grams(line.reading.grams)) if part)
+        fine = self.m.words["stage.fine"]
+        return ", ".join(part for part in (self.m.grams(line.reading.grams), spoons, fine) if part)
 
     def _notes(self, line: WeighedLine) -> tuple[str, ...]:
         say, words, portion = self.m.words.say, self.m.words, line.weighed.portion
@@ -135,8 +138,6 @@ class Bowl(NamedTuple):
             notes.append(say("stage.goes", str(line.reading.goes)))
         if portion.to_taste:
             notes.append(words["stage.to_taste"])
-        if self._is_fine(line):
-            notes.append(words["stage.fine"])
         if line.dilution is None and line.moved > NOTABLE:
             notes.append(say("stage.moved", self.m.grams(line.weighed.grams)))
         return tuple(notes)

@@ -23,10 +23,7 @@ def sentence(step: Step, m: Measures, names: bool = False) -> str:
     `names`: also what goes in, where no weights stand under the step (on the timing card).
     """
     words = m.words
-    if step.verb == "do":
-        said = step.how[:1].upper() + step.how[1:]
-    else:
-        said = words["verbs." + step.verb]
+    said = step.how[:1].upper() + step.how[1:] if step.verb == "do" else words["verbs." + step.verb]
     goes = [", ".join(goes.name for goes in step.goes)] if names else _goes(step, m)
     parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
     parts += _around(step, m)
@@ -53,7 +50,11 @@ def _goes(step: Step, m: Measures) -> list[str]:
     """What a step moves, where its weight does not stand on a line of its own."""
     if step.verb in ("add", "lock in"):
         return [m.words.say("say.additions", str(step.additions))] if step.additions else []
-    return [", ".join(goes.name for goes in step.goes)] if step.goes and step.verb not in ("keep", "return", "discard", "top up") else []
+    return (
+        [", ".join(goes.name for goes in step.goes)]
+        if step.goes and step.verb not in ("keep", "return", "discard", "top up")
+        else []
+    )
 
 
 def _applied(step: Step, m: Measures) -> list[str]:
@@ -157,9 +158,7 @@ def notes(step: Step, m: Measures) -> tuple[str, ...]:
     if step.may_wait is not None:
         time, at = m.time(step.may_wait.seconds), step.may_wait.celsius
         said.append(
-            m.words.say("say.may_wait", time)
-            if at is None
-            else m.words.say("say.may_wait_at", time, m.degrees(at))
+            m.words.say("say.may_wait", time) if at is None else m.words.say("say.may_wait_at", time, m.degrees(at))
         )
     if step.if_late:
         said.append(m.words.say("say.if_late", step.if_late))
