@@ -34,19 +34,25 @@ CLOSE_ENOUGH = Fraction(2, 100)
 LEAST_READINGS = 20
 """The part to use is at least so many readings: half a reading is then 2.5 % of it."""
 
+READINGS = 10
+"""So many readings of it are dissolved: the scale errs by a twentieth at most."""
 
-def dilution_of(grams: Fraction, reads: Fraction, carrier: str, carrier_grams: Fraction) -> Dilution | None:
+READINGS_OF_SPICE = 2
+"""Nobody stirs up ten grams of saffron, and a quarter more or less of a spice spoils no dough."""
+
+
+def dilution_of(
+    grams: Fraction, reads: Fraction, carrier: str, carrier_grams: Fraction, readings: int = READINGS
+) -> Dilution | None:
     """A dilution for `grams` of something on a scale that reads to `reads` grams, in what the stage has of a carrier.
 
-    Ten readings of it are dissolved, so that the scale errs by a twentieth at most; the whole is the smallest round
-    multiple of that from which the part to use is twenty readings or more and comes to within 2 % (our own rule).
-    The carrier makes the whole up to the round weight: 1 g in 99 g, not in 100 g, so that the share is exact. None if
+    So many `readings` of it are dissolved; the whole is the smallest round multiple of that from which the part to use
+    is twenty readings or more and comes to within 2 % (our own rule). The carrier makes the whole up to the round weight: 1 g in 99 g, not in 100 g, so that the share is exact. None if
     the stage has too little of the carrier, or the amount is too small even so.
     """
-    dissolve = 10 * reads
+    dissolve = readings * reads
     for ratio in RATIOS:
-        exact = grams * ratio
-        use = nearest(exact, reads)
+        use = nearest(grams * ratio, reads)
         brings = use / ratio
         if (
             use >= LEAST_READINGS * reads

@@ -8,7 +8,7 @@ from math import ceil
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
-from manchet.formula.dilution import Dilution, dilution_of, nearest
+from manchet.formula.dilution import READINGS, READINGS_OF_SPICE, Dilution, dilution_of, nearest
 from manchet.formula.mixes import Making
 from manchet.formula.model import Weighed
 from manchet.larder.kitchen import Kitchen, Scale
@@ -182,7 +182,8 @@ def _dilute(lines: list[WeighedLine], at: int, closing: int | None, kitchen: Kit
         return
     stock = lines[carrier]
     reads = min(scale.reads for scale in scales_of(kitchen, system))
-    found = dilution_of(lines[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted)
+    readings = READINGS_OF_SPICE if portion.ingredient.class_ == "spice" else READINGS
+    found = dilution_of(lines[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted, readings)
     if found is None:
         return
     used = reading_of(found.use, kitchen, system)
