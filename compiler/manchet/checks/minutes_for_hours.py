@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from manchet.checks.limits import limit
-from manchet.checks.looking import PREFERMENTS, SOURS
 from manchet.checks.reporting import duration, span, warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -16,8 +15,8 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     formula = subject.formula
     for stage in formula.stages:
         for step in stage.steps:
-            least = "ripen-shortest" if step.verb == "ripen" and stage.word in PREFERMENTS | SOURS else ""
-            yield from _short(subject, step, least)
+            quick = stage.word in ("sponge", "preferment", "stage")
+            yield from _short(subject, step, "sponge-ripen-shortest" if step.verb == "ripen" and quick else "")
     for branch in formula.branches:
         for step in branch.steps:
             yield from _short(subject, step, "")

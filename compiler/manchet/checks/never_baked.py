@@ -8,6 +8,9 @@ from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 
 NAME = "never-baked"
+SHAPED = {"divide", "shape", "prove"}
+"""Steps that say that the way to the oven is written down."""
+
 BAKED = LOAVES | {"rolls", "soft", "laminated", "filled", "boiled", "lye", "gluten-free", "crisp", "biscuit"}
 
 
@@ -15,7 +18,8 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     if subject.kind not in BAKED:
         return
     for noun, steps in breads(subject.formula):
-        if not any(step.verb in HEATING or step.verb in ("do", "freeze") for step in steps):
+        verbs = {step.verb for step in steps}
+        if verbs & SHAPED and not verbs & HEATING and not verbs & {"do", "freeze"}:
             yield warning(
                 NAME,
                 steps[-1].place if steps else subject.formula.place,

@@ -11,8 +11,8 @@ from manchet.checks.yeast import fresh_equivalent, hours_at_27
 from manchet.diagnostics.diagnostic import Diagnostic
 
 NAME = "preferment-yeast-against-time"
-SHORTEST = Fraction(1, 2)
-"""Hours: below it the time is the slip, and is reported as one."""
+SHORTEST = Fraction(1)
+"""Hours at 27 C: a shorter sponge carries all the yeast of its bread, or its time is the slip, another report."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
