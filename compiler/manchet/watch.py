@@ -78,6 +78,10 @@ class Watch:
         self._stopped = True
         self._bell.set()
 
+    @property
+    def stopped(self) -> bool:
+        return self._stopped
+
     def wait(self) -> Changes | None:
         """The next changes; None once stopped."""
         while not self._stopped:

@@ -81,22 +81,24 @@ def built(
             progress(done)
 
 
-def make(asked: Asked, jobs: Sequence[Job], wish: Wish, pages: Pages | None = None) -> list[Made]:
-    """Makes the sheets of some formulas of one bakery, in memory. `pages`: see `making.made`."""
-    pages = {} if pages is None else pages
+def make(asked: Asked, jobs: Sequence[Job], wish: Wish) -> list[Made]:
+    """Makes the sheets of some formulas of one bakery, in memory."""
+    return list(making(asked, jobs, wish, {}))
+
+
+def making(asked: Asked, jobs: Sequence[Job], wish: Wish, pages: Pages) -> Iterator[Made]:
+    """The same, one after another. `pages`: see `making.made`."""
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
-    results = []
     for job in jobs:
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block.line, job.end, asked))
         formula = formulas.get((job.path, job.block.line))
         if formula is None or any(one.severity is Severity.ERROR and one.place.path == job.path for one in reports):
-            results.append(Made(job.block.name, {}, reports))
+            yield Made(job.block.name, {}, reports)
             continue
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         one = made(bakery, formula, kitchen, wish, job.version, pages)
-        results.append(one._replace(diagnostics=(*reports, *one.diagnostics)))
-    return results
+        yield one._replace(diagnostics=(*reports, *one.diagnostics))
 
 
 def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:

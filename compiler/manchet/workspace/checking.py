@@ -32,10 +32,10 @@ class Checked(NamedTuple):
 def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = True) -> Checked:
     """All reports on what was asked for. `kitchen` names the one to judge by, "" leaves it to the bakery."""
     files = {file.path: file for file in asked.files}
-    common = _common(asked.files)
-    lent = {path for path, _ in common}
+    shared = common(asked.files)
+    lent = {path for path, _ in shared}
     wanted = asked.paths | lent
-    context = cache.digest(*(part for path, block in common for part in (path, str(block.line), block.text)))
+    context = cache.digest(*(part for path, block in shared for part in (path, str(block.line), block.text)))
     keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in wanted}
     store = cache.open_store(asked.root, asked.prefix, kitchen) if use_cache else cache.Store("", {})
     packed = {path: store.kept[path].found for path in wanted if _is_kept(store, path, keys[path])}
@@ -55,7 +55,7 @@ def _is_kept(store: cache.Store, path: str, key: str) -> bool:
     return path in store.kept and store.kept[path].key == key
 
 
-def _common(files: Sequence[Raw]) -> tuple[tuple[str, Block], ...]:
+def common(files: Sequence[Raw]) -> tuple[tuple[str, Block], ...]:
     """The blocks that formulas in other files can draw on or clash with, and where each stands."""
     claims: dict[str, int] = {}
     for file in files:

@@ -1,0 +1,168 @@
+"""Build again whenever a file is saved.
+
+Builds everything once, then only what a save reaches: the formulas of the file, or, where a larder, a kitchen, a
+preparation or a shared stage changed, every formula whose page comes out differently. While a formula has a mistake its
+last good sheet stays. Ctrl-C ends it.
+"""
+
+from __future__ import annotations
+
+import argparse
+import os
+import signal
+import sys
+import time
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from typing import TYPE_CHECKING
+
+from manchet.cli import build, sizing
+from manchet.cli.screen import paint
+from manchet.cli.status import FINE
+from manchet.workspace.trouble import Blocked, Trouble
+
+if TYPE_CHECKING:
+    from manchet.diagnostics.diagnostic import Diagnostic
+    from manchet.watch import Changes, Watch
+    from manchet.workspace.asked import Asked
+    from manchet.workspace.building import Built
+    from manchet.workspace.making import Pages
+
+MOST_NAMED = 6
+"""Formulas that a block names; of more it says how many."""
+
+EXAMPLES = (
+    "manchet watch",
+    "manchet watch recipes --output sheets --only sheet,html",
+    "manchet watch /mnt/share/recipes --poll",
+)
+
+
+def arguments(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to build (default: this folder)")
+    build.printing(parser)
+    sizing.arguments(parser)
+    parser.add_argument("--poll", action="store_true", help="look through the folder again and again, as for a share")
+
+
+def run(options: argparse.Namespace) -> int:
+    from manchet.watch import Watch
+    from manchet.workspace.asked import asked_for
+    from manchet.workspace.trouble import Unknown
+    from manchet.workspace.writing import output_folder
+
+    found = asked_for(options.what)
+    if len(found) != 1:
+        raise Unknown("these belong to more than one bakery", "watch one at a time")
+    build.wish_of(options)  # what was asked for in vain is said before anything is watched
+    watch = Watch(found[0].root, options.poll)
+    bench = Bench(options, found[0], output_folder(options.output), watch)
+    with watch, _stopped_by_signals(watch):
+        how = f"looking again and again: {watch.polling}" if watch.polling else "Ctrl-C ends it"
+        bench.block(f"watching {found[0].root} ({how})", bench.build(None))
+        while changes := watch.wait():
+            bench.saved(changes)
+    print("stopped")
+    return FINE
+
+
+class Bench:
+    """What is remembered between two saves: the pages that were printed, and what the bakery shared then."""
+
+    def __init__(self, options: argparse.Namespace, asked: Asked, folder: str, watch: Watch) -> None:
+        self.watch = watch
+        self.options = options
+        self.asked = asked
+        self.folder = folder
+        self.pages: Pages = {}
+
+    def saved(self, changes: Changes) -> None:
+        """Builds what the changes reach, and says so in one block."""
+        from manchet.workspace.asked import asked_for
+        from manchet.workspace.checking import common
+
+        before = common(self.asked.files)
+        names = [*changes.changed, *(f"{path} (gone)" for path in changes.gone)]
+        try:
+            (self.asked,) = asked_for(self.options.what)
+            reached = None
+            if before == common(self.asked.files):
+                reached = {self.asked.prefix + path for path in changes.changed}
+            self.block(", ".join(names), self.build(reached))
+        except (Trouble, ValueError) as trouble:
+            # The folder or the formula asked for is gone, perhaps for the blink of an eye: wait for the next save.
+            self.block(", ".join(names), [], str(trouble))
+
+    def build(self, paths: set[str] | None) -> list[Built]:
+        """Builds the formulas of these files, or of all; each in this process, where the PDF writer is warm."""
+        from manchet.workspace.building import jobs_of, making, written
+
+        wish = build.wish_of(self.options)
+        jobs = [job for job in jobs_of(self.asked) if paths is None or job.path in paths]
+        results: list[Built] = []
+        try:
+            for job, one in zip(jobs, making(self.asked, jobs, wish, self.pages), strict=True):
+                results.append(written(job, one, self.folder))
+                if self.watch.stopped:
+                    break
+        except Blocked as blocked:
+            # What could not be written is not printed yet.
+            self.pages.clear()
+            print(f"{blocked.message}\n  {blocked.help}".rstrip(), file=sys.stderr)
+        return results
+
+    def block(self, title: str, built: Sequence[Built], trouble: str = "") -> None:
+        """One calm block: when, what was saved, what came of it."""
+        from manchet.diagnostics.terminal import show
+        from manchet.diagnostics.text import counted, full, in_order
+
+        colours = paint(sys.stdout)
+        lines = [f"{time.strftime('%H:%M:%S')}  {show(title)}"]
+        reports: Sequence[Diagnostic] = in_order(dict.fromkeys(one for each in built for one in each.diagnostics))
+        lines += [_indented(full(one, colours)) for one in reports]
+        changed = [each for each in built if each.written]
+        if len(changed) > MOST_NAMED:
+            files = counted(sum(len(each.written) for each in changed), "file")
+            lines.append(f"  {files} written, {counted(len(changed), 'formula')}")
+        else:
+            lines += [f"  {show(each.name)}: {_endings(each.written)}" for each in changed]
+        for each in built:
+            if each.kept:
+                lines.append(f"  {show(each.name)}: the last good sheet stays")
+        if trouble:
+            lines.append(f"  {show(trouble)}")
+        elif not any(each.written or each.kept for each in built):
+            lines.append(f"  nothing to write; {counted(len(built), 'formula')} looked at")
+        lacking = next((each.lacking for each in built if each.lacking), "")
+        if lacking:
+            lines.append(f"  no PDF: {lacking}")
+        print("\n".join(lines), end="\n\n", flush=True)
+
+
+@contextmanager
+def _stopped_by_signals(watch: Watch) -> Iterator[None]:
+    """Ctrl-C and a polite kill end the watch after the file in hand; a second Ctrl-C at once."""
+
+    def stop(number: int, frame: object) -> None:
+        watch.stop()
+        signal.signal(signal.SIGINT, signal.default_int_handler)
+
+    kept = {number: signal.signal(number, stop) for number in (signal.SIGINT, signal.SIGTERM)}
+    try:
+        yield
+    finally:
+        for number, handler in kept.items():
+            signal.signal(number, handler)
+
+
+def _endings(paths: Sequence[str]) -> str:
+    """`card (html, pdf), sheet (html, pdf)`"""
+    forms: dict[str, list[str]] = {}
+    for path in paths:
+        kind, form = os.path.basename(path).split(".")[-2:]
+        forms.setdefault(kind, []).append(form)
+    return ", ".join(f"{kind} ({', '.join(found)})" for kind, found in forms.items())
+
+
+def _indented(text: str) -> str:
+    return "\n".join(f"  {line}" for line in text.split("\n"))

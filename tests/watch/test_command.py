@@ -1,0 +1,113 @@
+"""The command itself, as a baker starts it: builds, builds again at a save, keeps the last good sheet, ends cleanly."""
+
+from __future__ import annotations
+
+import os
+import signal
+import subprocess
+import sys
+import threading
+import time
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from manchet.starter import starter
+
+SECONDS = 30
+
+
+class Running:
+    """A `manchet watch` of its own, and what it has said so far."""
+
+    def __init__(self, folder: Path, *words: str) -> None:
+        environment = {**os.environ, "XDG_CACHE_HOME": str(folder / "cache"), "NO_COLOR": "1"}
+        self.process = subprocess.Popen(
+            [sys.executable, "-m", "manchet.cli.main", "watch", "--only", "html,sheet", *words],
+            cwd=folder,
+            env=environment,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.STDOUT,
+            text=True,
+        )
+        self.said = ""
+        self.reader = threading.Thread(target=self._read, daemon=True)
+        self.reader.start()
+
+    def _read(self) -> None:
+        assert self.process.stdout is not None
+        for line in self.process.stdout:
+            self.said += line
+
+    def blocks(self, number: int) -> list[str]:
+        """What was said, in blocks, once there are so many."""
+        until = time.monotonic() + SECONDS
+        while self.said.count("\n\n") < number and time.monotonic() < until:
+            time.sleep(0.02)
+        return self.said.strip("\n").split("\n\n")
+
+    def end(self, number: int) -> int:
+        self.process.send_signal(number)
+        status = self.process.wait(SECONDS)
+        self.reader.join(SECONDS)
+        return status
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> Path:
+    (tmp_path / "tern.bake").write_text(starter("Tern loaf"))
+    (tmp_path / "pilot.bake").write_text(starter("Pilot rye"))
+    return tmp_path
+
+
+@pytest.fixture
+def running(folder: Path) -> Iterator[Running]:
+    started = Running(folder)
+    yield started
+    if started.process.poll() is None:
+        started.end(signal.SIGKILL)
+
+
+def test_a_save_builds_only_what_it_reaches_and_a_mistake_keeps_the_last_good_sheet(
+    folder: Path, running: Running
+) -> None:
+    assert "Tern loaf: sheet (html)" in running.blocks(1)[0]
+    sheet = folder / "output" / "tern-loaf.sheet.html"
+    other = folder / "output" / "pilot-rye.sheet.html"
+    good, left = sheet.read_bytes(), other.stat().st_mtime_ns
+
+    file = folder / "tern.bake"
+    file.write_text(starter("Tern loaf").replace("1.9%", "2.1%"))
+    second = running.blocks(2)[1].split("\n")
+    assert second[0].endswith("  tern.bake") and second[1:] == ["  Tern loaf: sheet (html)"]
+    better = sheet.read_bytes()
+    assert better != good
+
+    file.write_text(starter("Tern loaf").replace("water  ", "watre  "))
+    third = running.blocks(3)[2]
+    assert "error" in third and "Tern loaf: the last good sheet stays" in third
+    assert sheet.read_bytes() == better
+
+    file.write_text(starter("Tern loaf"))
+    assert running.blocks(4)[3].split("\n")[1:] == ["  Tern loaf: sheet (html)"]
+    assert sheet.read_bytes() == good
+    assert other.stat().st_mtime_ns == left
+    assert len(running.blocks(4)) == 4
+
+
+def test_a_change_of_what_all_share_builds_what_comes_out_differently(folder: Path, running: Running) -> None:
+    running.blocks(1)
+    (folder / "kitchen.bake").write_text("kitchen Row\n  scale bench\n    reads 50 g\n")
+    assert "Tern loaf: sheet (html)" in running.blocks(2)[1]
+    assert "Pilot rye: sheet (html)" in running.blocks(2)[1]
+    (folder / "kitchen.bake").write_text("kitchen Row # ours\n  scale bench\n    reads 50 g\n")
+    assert "nothing to write; 2 formulas looked at" in running.blocks(3)[2]
+
+
+@pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
+def test_it_ends_cleanly(running: Running, number: int) -> None:
+    running.blocks(1)
+    assert running.end(number) == 0
+    assert running.said.endswith("stopped\n")
+    assert "Traceback" not in running.said
