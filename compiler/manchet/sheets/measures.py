@@ -55,6 +55,8 @@ class Measures(NamedTuple):
         ounces = f"{whole if whole or not quarter else ''}{_QUARTERS[quarter]}"
         if not pounds:
             return Weight(ounces, self.words["units.oz"])
+        if not left:
+            return Weight(f"{pounds:,}", self.words["units.lb"])
         return Weight(f"{pounds:,}{NBSP}{self.words['units.lb']} {ounces}", self.words["units.oz"])
 
     def mass(self, grams: Fraction) -> str:
@@ -145,6 +147,13 @@ class Measures(NamedTuple):
             return self._range(celsius, lambda x: x * Fraction(9, 5) + 32, self.words["units.F"], 0)
         return self._range(celsius, lambda x: x, self.words["units.C"], 1)
 
+    def oven(self, celsius: Range) -> str:
+        """As an oven is set: in Fahrenheit to the nearest 5, from 250 up."""
+        if self.house.degrees == "F" and min(end for end in celsius if end is not None) >= 121:
+            fives = Range(*(None if end is None else _nearest_five(end * Fraction(9, 5) + 32) for end in celsius))
+            return self._range(fives, lambda x: x, self.words["units.F"], 0)
+        return self.degrees(celsius)
+
     def degree(self) -> str:
         """The unit alone, for a box."""
         return self.words["units." + self.house.degrees]
@@ -177,6 +186,10 @@ def _figure(value: Fraction, places: int, fixed: bool = False) -> str:
     """A figure with at most (or exactly) so many decimals and a comma at the thousands."""
     whole, dot, rest = printing.decimal(value, places, places if fixed else 0).partition(".")
     return f"{int(whole):,}{dot}{rest}" if whole not in ("-0", "0") else f"{whole}{dot}{rest}"
+
+
+def _nearest_five(figure: Fraction) -> Fraction:
+    return printing.rounded(figure / 5, 0) * 5
 
 
 def _places(step: Fraction) -> int:

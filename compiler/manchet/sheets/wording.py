@@ -94,11 +94,11 @@ def heats(step: Step, m: Measures) -> str:
     """`250 °C`, `260 °C floor, 240 °C air`, `230 °C falling to 215 °C`; "" where the step says none."""
     said = []
     for heat in step.heats:
-        degrees = m.degrees(heat.celsius)
+        degrees = m.oven(heat.celsius)
         said.append(m.words.say("say." + heat.where, degrees) if heat.where else degrees)
     phrase = ", ".join(said)
     if step.ramp is not None:
-        phrase = f"{phrase} {m.words.say('say.' + step.ramp[0], m.degrees(step.ramp[1]))}".strip()
+        phrase = f"{phrase} {m.words.say('say.' + step.ramp[0], m.oven(step.ramp[1]))}".strip()
     return phrase
 
 

@@ -1,0 +1,57 @@
+"""What a timing card says: both clocks, the day that begins, until when, and what gives."""
+
+from __future__ import annotations
+
+from xml.etree import ElementTree
+
+from manchet.sheets.data import data_of, schema
+from manchet.sheets.html import html_of
+from manchet.sheets.views import House
+from sheets.test_prep_view import FERRY
+from sheets.work import card, sheet
+
+
+def test_both_clocks_and_the_days() -> None:
+    view = card(FERRY)
+    assert view.jobs[0].elapsed == "+0:00"
+    assert all(len(job.clock) == 5 for job in view.jobs)
+    days = [job.day for job in view.jobs if job.day]
+    assert days[0] == view.head[0].value.rsplit(" ", 1)[0] and len(days) == len(set(days))
+    assert view.head[-1].value == "Saturday 28 Nov 07:00"
+
+
+def test_latest_says_what_moves_and_late_answers_three_times() -> None:
+    jobs = card(FERRY).jobs
+    asked = [job for job in jobs if job.latest]
+    assert asked and all(job.moves.startswith("then ") for job in asked)
+    for job in asked:
+        said = [part for line in job.late for part in line.split(":")[0].split("/") if part.isdigit()]
+        assert said == ["15", "30", "45"], job.job
+
+
+def test_a_fold_is_a_line_of_its_own() -> None:
+    assert [job.job for job in card(FERRY).jobs if "Fold" in job.job][:2] == [
+        "dough, mix 1: Fold, 1 of 2",
+        "dough, mix 2: Fold, 1 of 2",
+    ]
+
+
+def test_the_picture_is_sound_svg_inside_its_frame() -> None:
+    view = card(FERRY)
+    assert view.picture is not None
+    page = html_of(view)
+    svg = page[page.index("<svg") : page.index("</svg>") + 6]
+    root = ElementTree.fromstring(svg)
+    wide, high = (float(n) for n in root.attrib["viewBox"].split()[2:])
+    for bar in root.iter("{http://www.w3.org/2000/svg}rect"):
+        if "stroke" in bar.attrib:
+            assert 0 <= float(bar.attrib["x"]) <= wide and float(bar.attrib["y"]) <= high
+            assert float(bar.attrib["x"]) + float(bar.attrib["width"]) <= wide + 1
+    assert root.attrib["role"] == "img" and root.attrib["aria-label"]
+
+
+def test_real_sheets_fit_the_schema() -> None:
+    import jsonschema
+
+    for view in (card(FERRY), sheet(FERRY), card(FERRY, House("Letter", "US", "F", "American"))):
+        jsonschema.validate(data_of(view), schema())

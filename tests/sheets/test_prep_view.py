@@ -1,0 +1,207 @@
+"""What a prep sheet says of a formula: weights where they are weighed, per cent at the foot, and nothing guessed."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from manchet.formula.order import Order
+from manchet.sheets.views import Bake, Block, Branch, Divide, House, Line, PrepSheet, Row, Steps
+from sheets.work import ISSUE, sheet
+
+FERRY = """
+formula Ferry loaf
+  kind hearth loaf
+  status approved 2026-11-14 by Ines
+  makes 10 loaves at 900 g dough
+  makes 24 rolls at 110 g dough
+  dough loss 1%
+  bake loss 14%
+
+  overall
+    white flour           100%
+    water                  70%
+    salt                    2%
+
+  levain with 20% of all flour
+    white flour           100%
+    water                 100%
+    ripe wheat starter     10%, counted as white flour
+    mix by hand 3 min to 26 C
+    ripen covered 8-10 h at 24 C until "domed"
+    keep 60 g as ripe wheat starter
+
+  dough
+    levain
+    everything else
+    hold back salt, water 4%
+    mix slow 4 min
+    add salt
+    mix fast 3 min to 25 C
+    add water as needed
+    ferment covered 2-3 h at 25 C with 2 folds every 40 min
+    divide
+    for the loaves
+      shape round
+      prove 60-75 min at 26 C
+      bake 15 min at 250 C, steam
+      bake 25-30 min at 220 C to 97 C core, vent open
+      cool 2 h
+    for the rolls
+      add hazelnuts 12% of the dough
+      shape round
+      prove 45 min at 26 C
+      bake 16-18 min at 240 C, steam
+      cool 30 min
+
+larder House
+  ripe wheat starter
+    class         culture
+    made of
+      white flour          50%
+      water                50%
+
+kitchen House
+  mixer spiral
+    takes         2-8 kg dough
+  scale bench
+    reads         5 g
+    up to         30 kg
+  scale fine
+    reads         0.1 g
+    up to         300 g
+"""
+
+
+def block(view: PrepSheet, title: str) -> Block:
+    return next(b for b in view.blocks if b.title == title)
+
+
+def parts(b: Block) -> list[Any]:
+    return [part for group in b.parts for part in group]
+
+
+def lines(b: Block) -> list[Line]:
+    return [line for part in parts(b) if isinstance(part, Steps) for line in part.lines]
+
+
+def row(rows: tuple[Row, ...], name: str) -> Row:
+    return next(r for r in rows if r.name == name)
+
+
+def figure(text: str) -> Fraction:
+    return Fraction(text.replace(",", ""))
+
+
+def test_lines_add_up_to_what_the_bowl_holds() -> None:
+    for b in sheet(FERRY).blocks:
+        shown = sum(figure(r.weight) for r in b.rows)
+        held = figure("".join(c for c in b.holds if c.isdigit() or c == "."))
+        assert abs(shown - held) < 5, b.title
+
+
+def test_two_mixes_have_a_tick_each_and_the_levain_is_made_once() -> None:
+    view = sheet(FERRY)
+    levain, dough = block(view, "levain"), block(view, "dough")
+    assert dough.bowls == ("1", "2")
+    assert {r.ticks for r in dough.rows} == {2} and {r.ticks for r in levain.rows} == {1}
+    assert levain.made == "made once for all 2 mixes"
+    assert dough.made == "weights for one of 2 bowls"
+    used = row(dough.rows, "levain")
+    assert used.notes == ("made once for 2 mixes: this is the part for each bowl",)
+    assert f"{used.weight}\N{NO-BREAK SPACE}g for each bowl" in levain.goes[0]
+    assert view.running.mix == "2 mixes"
+
+
+def test_what_is_held_back_has_its_tick_where_it_is_added() -> None:
+    dough = block(sheet(FERRY), "dough")
+    assert [r.name for r in dough.aside] == ["water", "salt"]
+    assert "salt" not in [r.name for r in dough.rows]
+    salted = next(line for line in lines(dough) if line.text == "Add" and line.adds)
+    assert salted.adds[0].name == "salt"
+    assert salted.adds[0].weight == row(dough.aside, "salt").weight
+    assert salted.adds[0].ticks == 2
+
+
+def test_water_by_feel_has_its_jug_and_its_box() -> None:
+    dough = block(sheet(FERRY), "dough")
+    jug = next(line for line in lines(dough) if "as the flour asks" in line.text)
+    assert jug.notes[0].startswith("jug: ")
+    assert row(dough.aside, "water").weight in jug.notes[0]
+    assert [box.label for box in jug.boxes if "went in" in box.label] == ["1 went in", "2 went in"]
+
+
+def test_the_pot_says_what_it_gives_and_gets() -> None:
+    levain = block(sheet(FERRY), "levain")
+    assert "from the pot" in row(levain.rows, "ripe wheat starter").notes
+    assert any(n.startswith("60\N{NO-BREAK SPACE}g more is mixed, to keep as") for n in levain.notes)
+    assert any("gives back 60" in n for n in levain.notes)
+    assert any(line.text.startswith("Keep 60") for line in lines(levain))
+
+
+def test_branches_and_the_divide_list() -> None:
+    found = parts(block(sheet(FERRY), "dough"))
+    divide = next(p for p in found if isinstance(p, Divide))
+    assert [(s.number, s.noun, s.weight) for s in divide.sorts] == [("10", "loaves", "900"), ("24", "rolls", "110")]
+    assert divide.sorts[0].baked == "774\N{NO-BREAK SPACE}g"
+    assert [p.title for p in found if isinstance(p, Branch)] == ["for the loaves", "for the rolls"]
+    nuts = [r for part in found if isinstance(part, Steps) for line in part.lines for r in line.adds]
+    assert [(r.name, r.weight) for r in nuts if r.name == "hazelnuts"] == [("hazelnuts", "317")]
+
+
+def test_the_phases_of_a_bake_stand_in_a_table() -> None:
+    bake = next(p for p in parts(block(sheet(FERRY), "dough")) if isinstance(p, Bake))
+    one, two = bake.phases
+    assert (one.minutes, one.heat, one.steam) == ("15\N{NO-BREAK SPACE}min", "250\N{NO-BREAK SPACE}°C", "steam")
+    assert (two.vent, two.core) == ("open", "97\N{NO-BREAK SPACE}°C")
+
+
+def test_folds_have_a_tick_and_their_minute() -> None:
+    bulk = next(line for line in lines(block(sheet(FERRY), "dough")) if line.text.startswith("Ferment"))
+    assert [c.replace("\N{NO-BREAK SPACE}", " ") for c in bulk.counts] == ["fold at 40 min", "fold at 80 min"]
+
+
+def test_the_foot_has_per_cent_only_and_what_was() -> None:
+    view = sheet(FERRY, before={"white flour": Fraction(1), "water": Fraction(7, 10), "salt": Fraction(18, 1000)})
+    assert all("%" in line.percent for line in view.overall)
+    marks = {line.name: line.was.replace("\N{NO-BREAK SPACE}", " ") for line in view.overall}
+    assert marks == {"white flour": "", "water": "", "salt": "was 1.8 %"}
+    assert view.flours == "taken as flour: white flour"
+    assert {"water added", "water in all", "prefermented flour", "salt"} <= {f.label for f in view.totals}
+
+
+def test_an_approved_formula_that_was_edited_says_so() -> None:
+    assert sheet(FERRY).warning == ""
+    assert sheet(FERRY, issue=ISSUE._replace(edited=True)).warning.startswith("NOT APPROVED")
+    assert sheet(FERRY.replace("approved 2026-11-14 by Ines", "trial")).status == "trial"
+
+
+def test_american_words_and_units() -> None:
+    view = sheet(FERRY, House("Letter", "US", "F", "American"))
+    dough = block(view, "dough")
+    assert view.language == "en-US" and view.paper == "Letter"
+    assert any(line.text.startswith("Proof") for line in lines(dough))
+    assert {r.unit for b in view.blocks for r in b.rows} <= {"oz", "lb"}
+    bake = next(p for p in parts(dough) if isinstance(p, Bake))
+    assert bake.phases[0].heat == "480\N{NO-BREAK SPACE}°F"
+    assert bake.phases[1].core == "207\N{NO-BREAK SPACE}°F"
+    salt = row(dough.aside, "salt")
+    assert salt.aside.replace("\N{NO-BREAK SPACE}", " ").split(", ")[0].endswith(" g")
+
+
+def test_large_weights_are_in_kilograms_and_one_unit_a_table() -> None:
+    view = sheet(
+        FERRY.replace("takes         2-8 kg", "takes         2-80 kg"), order=Order(pieces=((Fraction(40), "loaves"),))
+    )
+    coarse = {r.unit for r in block(view, "dough").rows if not r.fine}
+    assert coarse == {"kg"}
+    assert all(len(r.weight.split(".")[1]) == 3 for r in block(view, "dough").rows if not r.fine)
+
+
+def test_a_preparation_has_no_flour_and_says_how_long_it_is_good() -> None:
+    view = sheet(
+        "preparation egg wash\n  eggs   500 g\n  milk   100 g\n  salt     2 g\n  whisk 2 min\n  good for 1 d at 4 C\n"
+    )
+    assert view.blocks[0].flour == "" and view.flours == "" and view.totals == ()
+    assert any(f.value.startswith("24") or f.value.startswith("1") for f in view.head if f.label == "good for")
+    assert "all that is weighed" in view.overall_head
