@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from functools import cache
 from pathlib import Path
 
-from manchet.bakery import Bakery, read
+import pytest
+from manchet.bakery import Bakery, read, written_batch
 from manchet.diagnostics.diagnostic import Severity
+from manchet.diagnostics.suggest import fold
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
 
@@ -42,14 +45,25 @@ def test_ten_formulas_three_preparations_two_kitchens() -> None:
     assert {formula.way for formula in formulas} == set(type(formulas[0].way))
 
 
-def test_every_culture_carries_on() -> None:
-    """What a house takes from its pot it gives back, or keeps as much again."""
-    for formula in _demo().formulas:
-        for stage in formula.stages:
-            taken = [p for p in stage.portions if p.ingredient and p.ingredient.class_ == "culture"]
-            if taken:
-                kept = any(s.keeps or s.returned_share for s in formula.stages)
-                assert kept, f"{formula.name}: {stage.name} takes {taken[0].name} and nothing is kept"
+@pytest.mark.parametrize("name", [formula.name for formula in _demo().formulas])
+def test_every_culture_carries_on(name: str) -> None:
+    """What a bread takes out of a pot it puts back into it, or more."""
+    demo = _demo()
+    formula = demo.formula(name)
+    assert formula is not None
+    batch = written_batch(formula, demo.kitchen_for(formula.place.path)).value
+    assert batch is not None
+    pots: Counter[str] = Counter()
+    for made in batch.stages:
+        for line in made.weighed:
+            if line.portion.ingredient is not None and line.portion.ingredient.class_ == "culture":
+                pots[fold(line.portion.name)] -= line.grams
+        for pot, grams in (*made.kept, *made.returned):
+            pots[fold(pot)] += grams
+        for keep in made.stage.keeps:
+            if keep.how == "left":
+                pots[fold(keep.name)] += made.left
+    assert {pot: float(grams) for pot, grams in pots.items() if grams < 0} == {}
 
 
 def test_pictures_are_there_and_are_drawings_without_addresses() -> None:
