@@ -21,9 +21,9 @@ def tracked(*patterns: str) -> list[Path]:
 
 def test_package_list_equals_disk() -> None:
     listed = tomllib.loads((ROOT / "pyproject.toml").read_text())["tool"]["setuptools"]["packages"]
-    on_disk = {
-        ".".join(file.parent.relative_to(SOURCE).parts) for file in (SOURCE / "manchet").rglob("*.py")
-    } | {"manchet.grammar"}
+    on_disk = {".".join(file.parent.relative_to(SOURCE).parts) for file in (SOURCE / "manchet").rglob("*.py")} | {
+        "manchet.grammar"
+    }
     assert sorted(listed) == sorted(on_disk)
 
 
@@ -42,10 +42,9 @@ def test_wheel_holds_code_and_data(tmp_path: Path) -> None:
     )
     (wheel,) = tmp_path.glob("*.whl")
     inside = {name for name in zipfile.ZipFile(wheel).namelist() if ".dist-info/" not in name}
-    expected = {
-        "manchet/grammar/" + str(file.relative_to(ROOT / "grammar"))
-        for file in tracked("grammar")
-    } | {str(file.relative_to(SOURCE)) for file in tracked("compiler/manchet")}
+    expected = {"manchet/grammar/" + str(file.relative_to(ROOT / "grammar")) for file in tracked("grammar")} | {
+        str(file.relative_to(SOURCE)) for file in tracked("compiler/manchet")
+    }
     assert expected - inside == set(), "missing from the wheel"
     assert inside - expected == set(), "in the wheel, not in the project"
 
@@ -53,4 +52,13 @@ def test_wheel_holds_code_and_data(tmp_path: Path) -> None:
 def test_top_level_is_fixed() -> None:
     names = {file.relative_to(ROOT).parts[0] for file in tracked()}
     visible = {name for name in names if not name.startswith(".")}
-    assert visible == {"README.md", "DEVELOPERS.md", "pyproject.toml", "grammar", "compiler", "recipes", "output", "tests"}
+    assert visible == {
+        "README.md",
+        "DEVELOPERS.md",
+        "pyproject.toml",
+        "grammar",
+        "compiler",
+        "recipes",
+        "output",
+        "tests",
+    }

@@ -175,11 +175,11 @@ def recipe(random: Random, number: int) -> Recipe:
 
 
 def figure(value: Fraction) -> str:
-    """An exact figure as the language writes it: a decimal, else a whole number and a fraction."""
-    scaled = value * 10**12
+    """An exact figure as the language writes it: a decimal of six places at most, else a whole number and a fraction."""
+    scaled = value * 10**6
     if scaled.denominator == 1:
-        digits = f"{int(scaled):013d}"
-        return f"{digits[:-12]}.{digits[-12:]}".rstrip("0").rstrip(".")
+        digits = f"{int(scaled):07d}"
+        return f"{digits[:-6]}.{digits[-6:]}".rstrip("0").rstrip(".")
     whole, part = divmod(value, 1)
     return f"{whole} {part.numerator}/{part.denominator}" if whole else f"{part.numerator}/{part.denominator}"
 

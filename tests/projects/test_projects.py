@@ -12,7 +12,6 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-
 from manchet.cli.main import command
 
 PROJECTS = sorted(folder.parent for folder in Path(__file__).parent.glob("*/project.toml"))

@@ -5,15 +5,13 @@ from __future__ import annotations
 from benchmarks.generate import by_weight, in_overall, on_dough_flour, recipe
 from hypothesis import given
 from hypothesis import strategies as st
-
 from manchet.bakery import read
 from manchet.source.text import SourceText
 
-WORDS = st.sampled_from(
-    "formula larder kitchen overall dough levain sour scald soaker poolish stage makes loaves at of all with flour "
-    "water salt keep return hold back add everything else mix slow fast 3 min 12-15 h 100% 60 g 76.5 % 1/2 lb to 97 C "
-    'core "words" , # - – ½ because allow for the what is left percentages preparation per 100 g made of class'.split()
-)
+SAID = """formula larder kitchen overall dough levain sour scald soaker poolish stage makes loaves at of all with flour
+water salt keep return hold back add everything else mix slow fast 3 min 12-15 h 100% 60 g 76.5 % 1/2 lb to 97 C "words"
+, # - – ½ because allow for the what is left percentages preparation per 100 g made class"""
+WORDS = st.sampled_from(SAID.split())
 LINES = st.builds(lambda depth, words: "  " * depth + " ".join(words), st.integers(0, 4), st.lists(WORDS, max_size=9))
 SHUFFLED = st.lists(LINES, max_size=30).map("\n".join)
 

@@ -7,9 +7,8 @@ from fractions import Fraction
 from benchmarks.generate import by_weight, in_overall, on_dough_flour, recipe
 from hypothesis import given
 from hypothesis import strategies as st
-from reference.reading import bakery_of
-
 from manchet.figures.totals import totals_of
+from reference.reading import bakery_of
 
 RANDOMS = st.randoms(use_true_random=False)
 

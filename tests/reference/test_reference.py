@@ -14,9 +14,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from reference.reading import figures_of
-
 from manchet.diagnostics.suggest import fold
+from reference.reading import figures_of
 
 CASES = sorted((Path(__file__).parent / "cases").iterdir())
 GRAMS = {
