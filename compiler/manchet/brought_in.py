@@ -43,6 +43,8 @@ _HEADINGS = {spelling: column for column, spellings in _COLUMNS.items() for spel
 _MADE_FIRST = ("poolish", "biga", "sponge", "preferment", "old dough", "levain", "sour", "soaker", "scald")
 _PLAIN = re.compile(r"\d{1,9}(?:[.,]\d{1,6})?|\d{1,9} \d{1,3}/\d{1,3}|\d{1,3}/\d{1,3}")
 _WITH_UNIT = re.compile(r"([\d.,/ ]+?)\s*([^\d\s.,/]+\.?)")
+_COMMA_FOR_CERTAIN = re.compile(r"0,\d+|\d+,(\d{1,2}|\d{4,})")
+"""A comma that can part no thousands; one such tells how the whole table is written."""
 _THOUSANDS = re.compile(r"\d{1,3}[.,]\d{3}")
 
 
@@ -72,10 +74,11 @@ class BroughtIn(NamedTuple):
 def brought_in(name: str, table: str, known: Callable[[str], Known]) -> BroughtIn:
     """The formula called `name` by weight, from the text of a table. Raises ValueError for what is no table."""
     rows = _rows(table)
+    comma = any(_COMMA_FOR_CERTAIN.fullmatch(row.amount) for row in rows)
     questions: list[tuple[int, str]] = []
     stages: dict[str, list[str]] = {}
     for row in rows:
-        lines, asked = _material(row, known)
+        lines, asked = _material(row, known, comma)
         questions += [(row.number, question) for question in asked]
         stages.setdefault(_stage(row.stage), []).extend(lines)
     dough = stages.pop("dough", [])
@@ -94,11 +97,11 @@ def brought_in(name: str, table: str, known: Callable[[str], Known]) -> BroughtI
     return BroughtIn("\n".join([*head, *body]) + "\n", tuple(questions))
 
 
-def _material(row: Row, known: Callable[[str], Known]) -> tuple[list[str], list[str]]:
-    """The lines for one row, and what must be asked about it."""
+def _material(row: Row, known: Callable[[str], Known], comma: bool) -> tuple[list[str], list[str]]:
+    """The lines for one row, and what must be asked about it. `comma`: the table writes decimals with a comma."""
     name = _safe(row.name)
     asked: list[str] = []
-    amount, unit, question = _amount(row)
+    amount, unit, question = _amount(row, comma)
     if not name:
         question = question or "there is an amount without a name"
     if question:
@@ -111,7 +114,7 @@ def _material(row: Row, known: Callable[[str], Known]) -> tuple[list[str], list[
     return lines, asked
 
 
-def _amount(row: Row) -> tuple[str, str, str]:
+def _amount(row: Row, comma: bool) -> tuple[str, str, str]:
     """Figure and unit as the language writes them, and a question if they cannot be told."""
     figure, unit = row.amount, row.unit
     if not unit and (both := _WITH_UNIT.fullmatch(figure)):
@@ -124,7 +127,7 @@ def _amount(row: Row) -> tuple[str, str, str]:
         return "", "", f"{row.name} is in per cent, and this formula goes by weight: how much is weighed?"
     if not _PLAIN.fullmatch(figure):
         return "", "", f"the amount of {row.name}, {figure!r}, is no plain figure"
-    if _THOUSANDS.fullmatch(figure) and not figure.startswith("0"):
+    if _THOUSANDS.fullmatch(figure) and not figure.startswith("0") and not (comma and "," in figure):
         whole, part = re.split("[.,]", figure)
         return "", "", f"is {figure} of {row.name} {whole}{part}, or {whole} and a fraction?"
     known = _SPELLINGS.get(unit.casefold().strip())

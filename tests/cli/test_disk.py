@@ -7,7 +7,6 @@ import os
 from pathlib import Path
 
 import pytest
-
 from manchet.workspace.folder import bakery_of, listing
 from manchet.workspace.headings import blocks
 from manchet.workspace.raw import read_bytes

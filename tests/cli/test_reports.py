@@ -6,7 +6,6 @@ import json
 
 import pytest
 from jsonschema import Draft202012Validator
-
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.json_form import document
 from manchet.diagnostics.sarif import Rule
@@ -64,9 +63,7 @@ def test_nothing_hidden_reaches_the_terminal() -> None:
     hostile = Diagnostic("x", Severity.ERROR, HOSTILE, place, HOSTILE, (Related(place, HOSTILE),))
     for said in (full(hostile), short(hostile)):
         assert all(character.isprintable() or character == "\n" for character in said)
-    assert show(HOSTILE) == (
-        "a\\u001b[31m\\u009b2J\\u000d\\u202eb\\u2066\\u200b\\ue000\\ud800\\u2028\\u0007\\u00ad"
-    )
+    assert show(HOSTILE) == ("a\\u001b[31m\\u009b2J\\u000d\\u202eb\\u2066\\u200b\\ue000\\ud800\\u2028\\u0007\\u00ad")
     assert json.dumps(HOSTILE)[1:-1] in document([hostile], 1, 1)
     assert document([hostile], 1, 1).isascii()
 

@@ -142,7 +142,9 @@ def _set(part: Part) -> None:
         case "file":
             path.write_text(part.body, "utf-8", newline="\n")
         case "bytes":
-            path.write_bytes(part.body.rstrip("\n").encode("ascii").decode("unicode_escape").encode("utf-8", "surrogateescape"))
+            path.write_bytes(
+                part.body.rstrip("\n").encode("ascii").decode("unicode_escape").encode("utf-8", "surrogateescape")
+            )
         case "big":
             line, _, times = part.body.rstrip("\n").rpartition(" * ")
             path.write_text(line.encode("ascii").decode("unicode_escape") * int(times), "utf-8", newline="\n")
@@ -155,4 +157,8 @@ def _set(part: Part) -> None:
 
 
 def _as_written(part: Part) -> str:
-    return f"{SIGN}{part.word} {part.rest}".rstrip() + "\n" + part.body.rstrip("\n") if part.body else f"{SIGN}{part.word} {part.rest}".rstrip()
+    return (
+        f"{SIGN}{part.word} {part.rest}".rstrip() + "\n" + part.body.rstrip("\n")
+        if part.body
+        else f"{SIGN}{part.word} {part.rest}".rstrip()
+    )

@@ -12,7 +12,6 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-
 from manchet.starter import starter
 
 SECONDS = 30

@@ -10,7 +10,6 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-
 from manchet.watch import Changes, Watch
 
 BEFORE = "formula Tern loaf\n"
@@ -137,7 +136,9 @@ def file(tmp_path: Path) -> Path:
 
 @pytest.mark.parametrize("poll", [False, True], ids=["events", "polling"])
 @pytest.mark.parametrize("save", SAVES, ids=lambda save: save.__name__)
-def test_one_save_is_one_change(save: Callable[[Path], None], poll: bool, file: Path, listen: Callable[..., Listener]) -> None:
+def test_one_save_is_one_change(
+    save: Callable[[Path], None], poll: bool, file: Path, listen: Callable[..., Listener]
+) -> None:
     listener = listen(poll)
     save(file)
     changes = listener.after(3)

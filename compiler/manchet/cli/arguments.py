@@ -4,10 +4,14 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Callable, Sequence
+from functools import partial
 from types import ModuleType
 from typing import Any, NoReturn
 
 from manchet.diagnostics.terminal import show
+
+WIDTH = 110
+"""Columns of a help text: the same wherever it is read."""
 
 
 class Misread(Exception):
@@ -63,7 +67,7 @@ def parser_for(name: str, module: ModuleType) -> Parser:
         prog=f"manchet {name}",
         description=(module.__doc__ or "").strip(),
         epilog=f"examples:\n{examples}",
-        formatter_class=argparse.RawDescriptionHelpFormatter,
+        formatter_class=partial(argparse.RawDescriptionHelpFormatter, width=WIDTH),
         allow_abbrev=False,
     )
     module.arguments(parser)

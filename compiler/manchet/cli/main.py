@@ -61,8 +61,12 @@ def command(words: list[str]) -> int:
     from manchet.cli.arguments import Misread, parser_for
 
     module = import_module(f"manchet.cli.{name}")
+    parser = parser_for(name, module)
+    if not {"--help", "-h"}.isdisjoint(words[1:]):
+        print(parser.format_help(), end="")
+        return FINE
     try:
-        options = parser_for(name, module).parse_args(words[1:])
+        options = parser.parse_args(words[1:])
     except Misread as misread:
         _say(f"manchet {name}: {misread.message}", f"manchet {name} --help shows how it is used")
         return USAGE

@@ -11,9 +11,13 @@ from __future__ import annotations
 import argparse
 import os
 import sys
+from typing import TYPE_CHECKING
 
 from manchet.cli.status import FINE
 from manchet.workspace.trouble import Blocked, Unknown, reason
+
+if TYPE_CHECKING:
+    from manchet.brought_in import Known
 
 EXAMPLES = (
     "manchet new 'Saturday tin'",
@@ -66,6 +70,8 @@ def _write(output: str | None, name: str, text: str) -> None:
             file.write(text)
     except FileExistsError:
         raise Blocked(f"{path} is there already, and was left as it is", "name another file with --output") from None
+    except FileNotFoundError:
+        raise Blocked(f"{path} cannot be written: there is no folder {os.path.dirname(path)}") from None
     except OSError as error:
         raise Blocked(f"{path} cannot be written: {reason(error)}") from None
     print(path)
@@ -89,7 +95,7 @@ def _table(path: str) -> str:
         raise ValueError("it is no UTF-8 text; save the table as CSV UTF-8") from None
 
 
-def _known(name: str):  # type: ignore[no-untyped-def]
+def _known(name: str) -> Known:
     from manchet.brought_in import Known
     from manchet.larder.book import builtin
     from manchet.larder.ingredient import Question

@@ -39,8 +39,6 @@ def asked_for(words: Sequence[str]) -> tuple[Asked, ...]:
         _refuse_nonsense(word)
         if os.path.lexists(word):
             bakeries.setdefault(bakery_of(word), (set(), []))[0].add(_real(word))
-        elif word.endswith(SUFFIX) or os.sep in word:
-            raise _no_such_path(word)
         else:
             bakeries.setdefault(bakery_of("."), (set(), []))[1].append(word)
     return tuple(_in_bakery(root, places, names) for root, (places, names) in bakeries.items())
@@ -56,6 +54,12 @@ def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
     }
 
 
+def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
+    near = nearest(name, known)
+    here = f"kitchens here: {', '.join(known)}" if known else "no file here has a kitchen"
+    return Unknown(f"there is no kitchen called {name}", f"near: {near}" if near else here)
+
+
 def _in_bakery(root: str, places: set[str], names: Sequence[str]) -> Asked:
     prefix = _prefix(root)
     files, diagnostics = raw_files(root, prefix)
@@ -65,6 +69,8 @@ def _in_bakery(root: str, places: set[str], names: Sequence[str]) -> Asked:
     wanted = set()
     for name in names:
         if fold(name) not in known:
+            if name.endswith(SUFFIX) or os.sep in name:
+                raise _no_such_path(name)
             raise _no_such_formula(name, [written for written, _ in known.values()])
         wanted.add(fold(name))
         paths.add(known[fold(name)][1])

@@ -14,7 +14,7 @@ from manchet import cache
 from manchet.cache import Found, Kept
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
-from manchet.workspace.asked import Asked
+from manchet.workspace.asked import Asked, no_such_kitchen
 from manchet.workspace.headings import Block, blocks
 from manchet.workspace.raw import Raw
 from manchet.workspace.texts import texts
@@ -30,7 +30,14 @@ class Checked(NamedTuple):
 
 
 def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = True) -> Checked:
-    """All reports on what was asked for. `kitchen` names the one to judge by, "" leaves it to the bakery."""
+    """All reports on what was asked for. `kitchen` names the one to judge by, "" leaves it to the bakery.
+
+    Raises `Unknown` where there is no kitchen of that name.
+    """
+    if kitchen:
+        known = [block.name for file in asked.files for block in file.blocks if block.word == "kitchen"]
+        if fold(kitchen) not in map(fold, known):
+            raise no_such_kitchen(kitchen, known)
     files = {file.path: file for file in asked.files}
     shared = common(asked.files)
     lent = {path for path, _ in shared}

@@ -7,10 +7,10 @@ from typing import NamedTuple
 
 from manchet.bakery import Bakery, read
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
-from manchet.diagnostics.suggest import fold, nearest
+from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.larder.kitchen import Kitchen
-from manchet.workspace.asked import Asked, asked_for
+from manchet.workspace.asked import Asked, asked_for, no_such_kitchen
 from manchet.workspace.headings import Block
 from manchet.workspace.texts import texts
 from manchet.workspace.trouble import Unknown
@@ -62,16 +62,7 @@ def kitchen_of(bakery: Bakery, name: str, path: str) -> Kitchen:
         return bakery.kitchen_for(path)
     kitchen = bakery.kitchen_called(name)
     if kitchen is None:
-        known = [one.name for one in bakery.kitchens]
-        near = nearest(name, known)
-        raise Unknown(
-            f"there is no kitchen called {name}",
-            f"near: {near}"
-            if near
-            else f"kitchens here: {', '.join(known)}"
-            if known
-            else "no file here has a kitchen",
-        )
+        raise no_such_kitchen(name, [one.name for one in bakery.kitchens])
     return kitchen
 
 
