@@ -22,10 +22,11 @@ def night_card(name: str = "Ebb rye") -> TimingCard:
         ),
         warmths=(Warmth("24 °C", "about 47–59 min"), Warmth("28 °C", "about 40–50 min")),
         before=("feed the ripe rye starter", "oven (mother): light it Friday 27 Nov 09:00, to 250 °C"),
-        picture=Picture(
+        pictures=(Picture(
             "750", "80", "56", (Tick("120", "22:00"), Tick("400", "10:00")),
             (Lane("sour", "20", "34", "36", "50", (Bar("120", "280", "24", "wait", "ripen", "120", "46"),)),),
             (Key("wait", "waiting", "112", "60", "139", "69"),), "sour: ripen 21:33–09:33",
-        ),
+            "Long waits are drawn short.",
+        ),),
         notes=("For one job neither the file nor the kitchen says how long it takes.",),
     )  # fmt: skip

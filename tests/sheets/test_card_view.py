@@ -36,18 +36,23 @@ def test_a_fold_is_a_line_of_its_own() -> None:
     ]
 
 
-def test_the_picture_is_sound_svg_inside_its_frame() -> None:
+def test_the_pictures_are_sound_svg_inside_their_frames() -> None:
     view = card(FERRY)
-    assert view.picture is not None
     page = html_of(view)
-    svg = page[page.index("<svg") : page.index("</svg>") + 6]
-    root = ElementTree.fromstring(svg)
-    wide, high = (float(n) for n in root.attrib["viewBox"].split()[2:])
-    for bar in root.iter("{http://www.w3.org/2000/svg}rect"):
-        if "stroke" in bar.attrib:
-            assert 0 <= float(bar.attrib["x"]) <= wide and float(bar.attrib["y"]) <= high
-            assert float(bar.attrib["x"]) + float(bar.attrib["width"]) <= wide + 1
-    assert root.attrib["role"] == "img" and root.attrib["aria-label"]
+    drawings = ["<svg" + part.split("</svg>")[0] + "</svg>" for part in page.split("<svg")[1:]]
+    assert len(drawings) == len(view.pictures) > 0
+    lanes = [lane.title for picture in view.pictures for lane in picture.lanes]
+    assert "levain" in lanes and "person 1" in lanes
+    ids = [node.attrib["id"] for svg in drawings for node in ElementTree.fromstring(svg).iter() if "id" in node.attrib]
+    assert len(ids) == len(set(ids))
+    for svg in drawings:
+        root = ElementTree.fromstring(svg)
+        wide, high = (float(n) for n in root.attrib["viewBox"].split()[2:])
+        for bar in root.iter("{http://www.w3.org/2000/svg}rect"):
+            if "stroke" in bar.attrib:
+                assert 0 <= float(bar.attrib["x"]) <= wide and float(bar.attrib["y"]) <= high
+                assert float(bar.attrib["x"]) + float(bar.attrib["width"]) <= wide + 1
+        assert root.attrib["role"] == "img" and root.attrib["aria-label"]
 
 
 def test_real_sheets_fit_the_schema() -> None:

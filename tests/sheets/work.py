@@ -20,12 +20,13 @@ from manchet.source.text import SourceText
 from manchet.timing.card import card_of
 from manchet.timing.when import When
 
+PLAIN_HOUSE = House()
 ISSUE = Issue("Thu 26 Nov 2026", "tern.bake", "commit 4f2a91c", "9b1e07d4", "14 Nov 2026")
 
 
 def prepared(
     text: str,
-    house: House = House(),
+    house: House = PLAIN_HOUSE,
     order: Order = AS_WRITTEN,
     before: Mapping[str, Fraction] | None = None,
 ) -> Prepared:
@@ -42,11 +43,11 @@ def prepared(
     return Prepared(batch, mixes, tables, totals, bakery.kitchen, cautions, before or {})
 
 
-def sheet(text: str, house: House = House(), issue: Issue = ISSUE, **more: object) -> PrepSheet:
+def sheet(text: str, house: House = PLAIN_HOUSE, issue: Issue = ISSUE, **more: object) -> PrepSheet:
     return prep_sheet(prepared(text, house, **more), issue, house)  # type: ignore[arg-type]
 
 
-def card(text: str, house: House = House()) -> TimingCard:
+def card(text: str, house: House = PLAIN_HOUSE) -> TimingCard:
     work = prepared(text, house)
     ready = When(datetime(2026, 11, 28, 7, 0), True)
     return timing_card(card_of(work.batch, work.kitchen, work.mixes, ready), ISSUE, house)

@@ -42,7 +42,7 @@ def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
             for x in card.came_out_at
         ),
         before=tuple(_before(item, m) for item in card.before_you_go),
-        picture=day_picture.picture(card, m),
+        pictures=day_picture.pictures(card, m),
         notes=(*_untimed(card, m), *(_clash(clash, m) for clash in card.clashes)),
     )  # fmt: skip
 

@@ -16,6 +16,8 @@ WIDTH = 750
 LEFT = 112
 """Where the time begins: left of it stand the names."""
 TOP = 20
+HIGHEST = 360
+"""A picture with its key fits a page that lies on its side, in full size."""
 BAR = 12
 LINE = 11
 """Height of a line of words under the bars."""
@@ -60,29 +62,47 @@ def axis_of(moments: set[datetime]) -> Axis:
     return Axis(marks, tuple(places), any(length > LONG for length in lengths))
 
 
-def picture(card: Card, m: Measures) -> Picture | None:
-    """The picture of a card; None where nothing in it has a length."""
+def pictures(card: Card, m: Measures) -> tuple[Picture, ...]:
+    """The picture of a card, in as many as its rows need to stay readable; none where nothing has a length."""
     lanes = [lane for lane in card.lanes if any(bar.end > bar.start for bar in lane.bars)]
     if not lanes:
-        return None
+        return ()
     axis = axis_of({moment for lane in lanes for bar in lane.bars for moment in (bar.start, bar.end)})
-    drawn: list[Lane] = []
-    used: dict[str, None] = {}
+    found: list[Picture] = []
+    drawn: list[tuple[card_values.Lane, Lane]] = []
     y = float(TOP)
     for lane in lanes:
-        bars, lines = _bars(lane, card, axis, y, m)
-        used.update(dict.fromkeys(bar.ink for bar in bars))
-        bars_foot = y + 4 + BAR
-        foot = bars_foot + 4 + lines * LINE + 2
-        drawn.append(
-            Lane(_clipped(_title(lane, m)), _at(y), _at(bars_foot - 2), _at(bars_foot), _at(foot), tuple(bars))
-        )
+        row, foot = _lane(lane, card, axis, y, m)
+        if foot > HIGHEST and drawn:
+            found.append(_picture(drawn, axis, y, m))
+            drawn = []
+            row, foot = _lane(lane, card, axis, float(TOP), m)
+        drawn.append((lane, row))
         y = foot
+    return (*found, _picture(drawn, axis, y, m))
+
+
+def _picture(drawn: list[tuple[card_values.Lane, Lane]], axis: Axis, foot: float, m: Measures) -> Picture:
+    inks = dict.fromkeys(bar.ink for _, row in drawn for bar in row.bars)
     return Picture(
-        width=_at(WIDTH), height=_at(y + 24), foot=_at(y), ticks=tuple(_ticks(axis, m)), lanes=tuple(drawn),
-        keys=tuple(_keys(used, y + 8, m)), words=_spoken(lanes, m),
+        width=_at(WIDTH),
+        height=_at(foot + 24),
+        foot=_at(foot),
+        ticks=tuple(_ticks(axis, m)),
+        lanes=tuple(row for _, row in drawn),
+        keys=tuple(_keys(inks, foot + 8, m)),
+        words=_spoken([lane for lane, _ in drawn], m),
         note=m.words["drawn.short"] if axis.is_cut else "",
-    )  # fmt: skip
+    )
+
+
+def _lane(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures) -> tuple[Lane, float]:
+    """One row from `y` down, and where it ends."""
+    bars, lines = _bars(lane, card, axis, y, m)
+    bars_foot = y + 4 + BAR
+    foot = bars_foot + 4 + lines * LINE + 2
+    title = _clipped(_title(lane, m))
+    return Lane(title, _at(y), _at(bars_foot - 2), _at(bars_foot), _at(foot), tuple(bars)), foot
 
 
 def _at(figure: float) -> str:
@@ -93,12 +113,12 @@ def _at(figure: float) -> str:
 def _bars(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures) -> tuple[list[Bar], int]:
     """The bars of a lane, each with its word in the first line that has room; how many lines that took."""
     ends = [0.0] * MOST_LINES
-    lines, found, said = 0, [], ""
+    lines, found, said, until = 0, [], "", None
     for bar in sorted(lane.bars, key=lambda b: (b.start, b.end)):
         x = axis.at(bar.start)
         width = max(THIN, axis.at(bar.end) - x)
-        word = "" if bar.label == said else _word(bar.label, m)
-        said = bar.label
+        word = "" if bar.label == said and until == bar.start else _word(bar.label, m)
+        said, until = bar.label, bar.end
         wide = len(word) * LETTER + 5
         text_x = min(x, WIDTH - wide)
         line = next((n for n in range(MOST_LINES) if ends[n] <= text_x), None)

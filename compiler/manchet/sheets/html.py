@@ -14,14 +14,8 @@ if TYPE_CHECKING:
 FAMILY = '"Source Sans", "Source Sans 3", "Source Sans Pro", "Liberation Sans", Arial, sans-serif'
 """The PDF brings the first; a screen uses the nearest sans it has, so that a page stays small and asks for nothing."""
 
-PATTERNS = {
-    "hands": "#000",
-    "machine": "url(#ink-machine)",
-    "wait": "#fff",
-    "oven": "url(#ink-oven)",
-    "cold": "url(#ink-cold)",
-}
-"""What the inks of the picture are drawn with."""
+SOLID = {"hands": "#000", "wait": "#fff"}
+"""Inks of the picture that are one colour; the others are patterns of the drawing's own."""
 
 LANGUAGES = {"en-GB": "British", "en-US": "American"}
 
@@ -45,4 +39,4 @@ def html_of(view: Sheet) -> str:
     """The page of a prep sheet or a timing card."""
     template = _environment().get_template(f"{view.form}.html")
     table = words_of(LANGUAGES[view.language]).table
-    return template.render(v=view, w=table, family=FAMILY, font=FAMILY, inks=PATTERNS)
+    return template.render(v=view, w=table, family=FAMILY, font=FAMILY, solid=SOLID)

@@ -330,7 +330,7 @@ class TimingCard(NamedTuple):
     warmths: tuple[Warmth, ...]
     before: tuple[str, ...]
     """Before you go."""
-    picture: Picture | None
+    pictures: tuple[Picture, ...]
     notes: tuple[str, ...] = ()
     form: str = "card"
 
