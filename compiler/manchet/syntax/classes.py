@@ -189,3 +189,21 @@ def opening_of(openings: Openings, raws: list[Raw]) -> tuple[Opening, int] | Non
         if len(raws) >= size and all(raw.text == word for raw, word in zip(raws[1:size], rest, strict=True)):
             return found, size
     return None
+
+
+OPENINGS: dict[str, Openings] = {
+    "top": TOP,
+    "formula": FORMULA,
+    "preparation": PREPARATION,
+    "stage": WORK,
+    "verbs": VERBS,
+    "overall": COMPOSITION,
+    "composition": COMPOSITION,
+    "material": CLAUSES,
+    "step": CLAUSES,
+    "larder": {},
+    "entry": ENTRY,
+    "kitchen": KITCHEN,
+    "thing": THING,
+}
+"""What opens a line in each context. In a stage and a preparation, `verbs` open what does not end in a weight."""

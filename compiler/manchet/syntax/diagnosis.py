@@ -1,16 +1,407 @@
-"""Why a line could not be read, in the words of the person who wrote it."""
+"""Why a line could not be read, in the words of the person who wrote it: the first reason that fits."""
 
 from __future__ import annotations
 
-from typing import Any
+import re
+from collections.abc import Callable, Iterator
+from typing import NamedTuple
 
+from manchet.diagnostics.suggest import nearest
+from manchet.quantities.units import LONG_FORMS, UNITS
+from manchet.syntax.characters import other_digit
+from manchet.syntax.classes import OPENINGS, Openings
 from manchet.syntax.faults import Fault
-from manchet.syntax.nodes import Unread
+from manchet.syntax.messages import FORMS, SHAPES
+from manchet.syntax.nodes import Unread, Word
+from manchet.syntax.tokens import WEIGHTS, Raw
+from manchet.syntax.twins import twin
 
 
-def suspicious(body: str) -> tuple[str, tuple[Fault, ...]]:
-    return body, ()
+class Trouble(NamedTuple):
+    """A line that could not be read: its text, its pieces, where it stands, the rule it was read by and where that
+    stopped (`at` counts pieces of `spans`)."""
+
+    body: str
+    raws: tuple[Raw, ...]
+    context: str
+    rule: str
+    spans: tuple[tuple[int, int], ...]
+    at: int
+    expected: tuple[str, ...]
 
 
-def stuck(body: str, raws: Any, context: str, rule: str, tokens: Any, at: Any, odd: tuple[Fault, ...]) -> Any:
-    return Unread("line"), (*odd, Fault("unreadable-line", 0, len(body), {"text": body, "form": f"{context} {rule} {tokens.types} {at}"}))
+Reason = Callable[[Trouble], Fault | None]
+_MATERIALS = frozenset({"stage", "preparation", "overall", "composition"})
+
+
+def diagnosed(trouble: Trouble) -> Fault:
+    """The one report of a line that could not be read."""
+    for reason in REASONS:
+        fault = reason(trouble)
+        if fault is not None:
+            return fault
+    return _generic(trouble)
+
+
+def unread(trouble: Trouble) -> Unread:
+    """What stands in the tree for the line: what it may have been, its name, and what may stand under it."""
+    body, raws, context, rule = trouble.body, trouble.raws, trouble.context, trouble.rule
+    if rule in ("block", "stage", "branch", "overall", "reserved"):
+        opens = "stage" if rule in ("stage", "branch") else rule if rule == "overall" else raws[0].text
+        return Unread("heading", _name_after(body, raws, 1), opens)
+    if context == "top":
+        near = nearest(raws[0].text, (*OPENINGS["top"],)) if raws[0].kind == "WORD" else None
+        opens = near if near in ("formula", "preparation", "larder", "kitchen") else "stage" if near else "skipped"
+        return Unread("heading", _name_after(body, raws, 1), opens)
+    if context == "formula":
+        return Unread("heading", _name_after(body, raws, 1), "stage")
+    opens = {"larder": "entry", "kitchen": "thing"}.get(context, "step")
+    if context in _MATERIALS:
+        if rule == "step":
+            return Unread("step", Word(raws[0].text, raws[0].start, raws[0].end), opens)
+        if rule in ("material", "bare_name"):
+            figure = next((raw for raw in raws if raw.kind not in ("WORD", "QUOTED", "COMMA", "UNCLOSED")), None)
+            name = body[: figure.start].strip() if figure is not None and figure.start else ""
+            return Unread("material", Word(name, 0, len(name)) if name else None, opens)
+    return Unread("line", None, opens)
+
+
+def _name_after(body: str, raws: tuple[Raw, ...], first: int) -> Word | None:
+    """The words after the first, up to `with` or a figure."""
+    end = first
+    while end < len(raws) and raws[end].kind == "WORD" and raws[end].text != "with":
+        end += 1
+    if end == first:
+        return None
+    start, stop = raws[first].start, raws[end - 1].end
+    return Word(" ".join(body[start:stop].split()), start, stop)
+
+
+def is_plain_name(t: Trouble) -> bool:
+    """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma, a twin or a
+    number that wants a unit says no."""
+    if any(raw.kind not in ("WORD", "NUMBER") for raw in t.raws):
+        return len(t.raws) == 1 and t.raws[0].kind == "QUOTED"
+    return all(reason(t) is None for reason in (_digits, _figures, _about, _overnight, _of_the_flour, _twin, _by_feel, _units))
+
+
+# ---- reasons, the surest first ---------------------------------------------------------------------
+
+
+def _unclosed(t: Trouble) -> Fault | None:
+    last = t.raws[-1]
+    return Fault("quote-unclosed", last.start, last.end, {}) if last.kind == "UNCLOSED" else None
+
+
+def _digits(t: Trouble) -> Fault | None:
+    return other_digit(t.body)
+
+
+def _comma(t: Trouble) -> Fault | None:
+    for one, comma, two in _threes(t.raws):
+        if one.kind == "NUMBER" and comma.kind == "COMMA" and one.end == comma.start and comma.end == two.start:
+            if two.text[:1].isdigit():
+                written = t.body[one.start : two.end]
+                point = f"{one.text}.{two.text}"
+                thousands = re.match(r"[0-9]{3}(?![0-9])", two.text)
+                instead = f"{one.text}{two.text}` or `{point}" if thousands else point
+                return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead})
+    return None
+
+
+def _figures(t: Trouble) -> Fault | None:
+    for raw in t.raws:
+        if raw.kind == "WORD":
+            if re.fullmatch(r"[0-9.]+e[+-]?[0-9]+[a-z%]*", raw.text):
+                return Fault("number-exponent", raw.start, raw.end, {"written": t.body[raw.start : raw.end]})
+            if re.match(r"-[0-9.]", raw.text):
+                return Fault("negative-amount", raw.start, t.raws[-1].end, {"written": t.body[raw.start : t.raws[-1].end]})
+            if re.fullmatch(r"[0-9]{40,}.*", raw.text):
+                return Fault("number-too-long", raw.start, raw.end, {"written": short(raw.text)})
+        elif raw.fault:
+            return fault_of(raw, t.body)
+    return None
+
+
+def _gap(t: Trouble) -> Fault | None:
+    for one, two in _twos(t.raws):
+        if one.kind == "NUMBER" and two.kind != "NUMBER" and two.kind in _FIGURES and re.match(r"[0-9]{3}(?![0-9])", two.text):
+            written = t.body[one.start : two.end]
+            return Fault("number-with-gap", one.start, two.end, {"written": written, "instead": one.text + two.text})
+    return None
+
+
+_FIGURES = WEIGHTS | {"TIME", "TEMPERATURE", "LENGTH", "TURNS", "NUMBER"}
+_LOOSE = {"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c."}
+_PINCHES = {"pinch", "dash", "handful", "knob", "drizzle", "splash", "sprinkling", "touch", "bit", "glug", "some"}
+
+
+def _about(t: Trouble) -> Fault | None:
+    for one, two in _twos(t.raws):
+        loose = one.kind == "WORD" and one.text in _LOOSE and two.kind in _FIGURES
+        if loose:
+            offer = _loose_offer(two)
+            return Fault("about-amount", one.start, two.end, {"written": t.body[one.start : two.end], "offer": offer})
+    for raw in t.raws:
+        if raw.kind == "WORD" and re.match(r"[~≈±][0-9.]", raw.text):
+            return Fault("about-amount", raw.start, raw.end, {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw)})
+    return None
+
+
+def _loose_offer(raw: Raw) -> str:
+    if raw.kind in WEIGHTS:
+        return f"write `{raw.text}`; what is by feel is `add water as needed`, or `, to taste`"
+    return "give a range, as in `40-50 min`"
+
+
+def _to_range(t: Trouble) -> Fault | None:
+    for one, word, two in _threes(t.raws):
+        if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and not t.rule == "makes":
+            written = t.body[one.start : two.end]
+            return Fault("to-as-range", one.start, two.end, {"written": written, "instead": f"{one.text}-{two.text}"})
+    return None
+
+
+def _overnight(t: Trouble) -> Fault | None:
+    for raw in t.raws:
+        if raw.kind == "WORD" and raw.text in ("overnight", "nightly"):
+            return Fault("overnight", raw.start, raw.end, {"word": raw.text})
+    return None
+
+
+def _of_the_flour(t: Trouble) -> Fault | None:
+    for one, two, three in _threes(t.raws):
+        if one.text == "of" and two.text in ("the", "total") and three.text == "flour":
+            return Fault("of-the-flour", one.start, three.end, {})
+    return None
+
+
+def _by_feel(t: Trouble) -> Fault | None:
+    if t.context not in _MATERIALS:
+        return None
+    for at, raw in enumerate(t.raws):
+        if raw.kind == "WORD" and raw.text in _PINCHES and (at == 0 or t.raws[at - 1].text in ("a", "an", "one", "1", "some") or at == len(t.raws) - 1):
+            start = t.raws[at - 1].start if at else raw.start
+            return Fault("by-feel-amount", start, raw.end, {"written": t.body[start : raw.end]})
+    return None
+
+
+def _amount_first(t: Trouble) -> Fault | None:
+    first = t.raws[0]
+    if t.context not in _MATERIALS or first.kind not in WEIGHTS | {"NUMBER"} or len(t.raws) < 2 or t.raws[1].kind != "WORD":
+        return None
+    if first.kind == "NUMBER":
+        unit = t.raws[1].text
+        if unit.rstrip("s.") in UNITS or unit in LONG_FORMS:
+            return None
+    rest = t.body[first.end :].strip()
+    rest = rest[3:] if rest.startswith("of ") else rest
+    if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
+        return None
+    amount = first.text if first.kind != "NUMBER" else f"{first.text} whole"
+    return Fault("amount-first", first.start, first.end, {"instead": f"{rest} {amount}"})
+
+
+def _units(t: Trouble) -> Fault | None:
+    """A number that a word follows which is no unit, or that nothing follows."""
+    if t.rule not in ("bare_name", "material", "step", "tail", "clause_line", "hold_back", "add", "keep", "setting"):
+        return None
+    for at in range(len(t.raws) - 1, 0, -1):
+        raw = t.raws[at]
+        if raw.kind != "NUMBER" or (t.rule == "setting" and at < len(t.raws) - 1):
+            continue
+        after = t.raws[at + 1] if at + 1 < len(t.raws) else None
+        if after is None or after.kind == "COMMA":
+            if t.rule == "setting" and "NUMBER" in t.expected:
+                return None
+            material = t.context in _MATERIALS and t.rule != "step"
+            name = t.body[: raw.start].strip()
+            offer = f"write `{name} {raw.text} g` or `{name} {raw.text}%`" if material else f"write `{raw.text} min`, `{raw.text} C` …"
+            if t.rule == "setting":
+                offer = _shape(t)
+            return Fault("missing-unit", raw.start, raw.end, {"written": t.body[: raw.end], "offer": offer})
+        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in _MATERIALS | {"step"}:
+            written = f"{raw.text} {after.text}"
+            return Fault("unknown-unit", raw.start, after.end, {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)})
+    glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
+    if glued and t.context in _MATERIALS | {"step"}:
+        return Fault("unknown-unit", *glued.span(), {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)})
+    return None
+
+
+def _unit_offer(word: str, t: Trouble) -> str:
+    near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 1 else None
+    if near:
+        return f"did you mean `{LONG_FORMS.get(near, near)}`?"
+    if t.rule == "step":
+        return "times are in `d h min s`, temperatures in `C F`, lengths in `mm cm inch`"
+    return "weights are in `g kg lb oz`, volumes in `ml l cup tbsp tsp pt qt gal`, shares in `%`, pieces in `whole`"
+
+
+def _twin(t: Trouble) -> Fault | None:
+    if t.rule not in ("bare_name", "material") or t.context in ("composition", "larder"):
+        return None
+    words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
+    found = twin(words)
+    if found is None:
+        return None
+    written, offer = found
+    return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer})
+
+
+def _lacks(t: Trouble) -> Fault | None:
+    """What the rule still waits for where the line ends."""
+    body, first = t.body, t.raws[0]
+    ended = t.at >= len(t.spans)
+    word = body[: t.spans[0][1]] if t.spans else first.text
+    if t.rule == "makes":
+        weight = next((raw for raw in t.raws if raw.kind == "MASS"), None)
+        offer = f"write `{body} dough` or `{body} baked`" if weight is not None and ended else FORMS["makes"]
+        return Fault("makes-unclear", 0, len(body), {"offer": offer})
+    if t.rule == "allow" and ended and len(t.spans) > 1:
+        name = body[t.spans[1][0] : t.spans[1][1]]
+        return Fault("why-allowed", 0, len(body), {"name": name, "instead": f'{word} {name} because "…"'})
+    if "QUOTED" in t.expected and t.rule in ("about", "allow", "setting", "clause_line", "step") and t.at > 0:
+        before = body[t.spans[t.at - 1][0] : t.spans[t.at - 1][1]]
+        known = before in ("about", "because", "until", "why", "note", "picture", "if late", "source")
+        if known and len(t.expected) < 4:
+            rest = body[t.spans[t.at - 1][1] :].strip() or "…"
+            start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
+            return Fault("quotes-missing", start, end, {"word": before, "instead": f'{before} "{rest}"'})
+    if ended and "NAME" in t.expected and t.rule in ("block", "kind", "top_up", "lock_in", "give_back", "branch"):
+        return Fault("name-missing", 0, len(body), {"what": f"`{word}`", "instead": f"{word} NAME"})
+    return None
+
+
+def _name(t: Trouble) -> Fault | None:
+    """A name that a comma or a quote cuts in two."""
+    if t.rule != "material":
+        return None
+    weights = [raw for raw in t.raws if raw.kind in WEIGHTS]
+    for raw in t.raws[: t.raws.index(weights[0])] if weights else ():
+        if raw.kind in ("COMMA", "QUOTED"):
+            name = t.body[: weights[0].start].strip()
+            what = "a comma" if raw.kind == "COMMA" else "quotes"
+            instead = f'"{name.replace(chr(34), "")}" {weights[0].text}'
+            return Fault("name-needs-quotes", raw.start, raw.end, {"what": what, "instead": instead})
+    if len(weights) > 1:
+        one, two = weights[0], weights[1]
+        quoted = f'if the first belongs to the name, put the name in quotes: `"{t.body[: two.start].strip()}" {two.text}`'
+        return Fault("weight-twice", two.start, two.end, {"first": one.text, "second": two.text, "offer": quoted})
+    return None
+
+
+def _outside(t: Trouble) -> Fault | None:
+    first = t.raws[0].text
+    if t.context == "top" and t.rule == "bare_name":
+        if first in OPENINGS["formula"] or first in OPENINGS["stage"] or first in OPENINGS["verbs"]:
+            return Fault("line-outside-block", 0, t.raws[0].end, {"word": first, "offer": "put it under its `formula` line, two spaces deeper"})
+        if any(raw.kind in WEIGHTS for raw in t.raws):
+            return Fault("line-outside-block", 0, len(t.body), {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"})
+    if t.context == "formula" and t.rule == "bare_name":
+        works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
+        if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
+            return Fault("line-outside-stage", 0, len(t.body), {})
+    return None
+
+
+def _unknown(t: Trouble) -> Fault | None:
+    """A first word that begins no line here."""
+    if t.rule != "bare_name":
+        return None
+    first = t.raws[0]
+    candidates = tuple(candidates_of(t.context))
+    words = [raw.text for raw in t.raws if raw.kind == "WORD"]
+    near = None
+    for size in (3, 2, 1):
+        written = " ".join(words[:size])
+        if len(words) >= size and (near := nearest(written, [c for c in candidates if c.count(" ") == size - 1])):
+            break
+    else:
+        written = first.text
+    offer = f"did you mean `{near}`?" if near else _begin(t.context)
+    return Fault("unknown-word", first.start, first.start + len(written), {"word": short(written), "offer": offer})
+
+
+def candidates_of(context: str) -> Iterator[str]:
+    """Every phrase that may open a line in a context."""
+    for openings in _openings_of(context):
+        for word, group in openings.items():
+            for opening in group:
+                yield " ".join((word, *opening.rest))
+
+
+def _openings_of(context: str) -> tuple[Openings, ...]:
+    if context in ("stage", "preparation"):
+        return OPENINGS[context], OPENINGS["verbs"]
+    return (OPENINGS[context],) if context in OPENINGS else ()
+
+
+def _begin(context: str) -> str:
+    return {
+        "top": "at the left edge stand `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
+        "formula": "here stand `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
+        "kitchen": "here stand `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
+        "thing": "here stand its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
+        "entry": "here stand `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
+        "overall": "here stand ingredients and their share, as in `water 76%`",
+        "composition": "here stand parts and their weight, as in `protein 8.9 g`",
+    }.get(context, "an ingredient is a name and an amount, as in `water 76%`; a step begins with its verb, as in `mix slow 5 min`")
+
+
+def _generic(t: Trouble) -> Fault:
+    form = _shape(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
+    if t.at >= len(t.spans):
+        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form})
+    start, end = t.spans[t.at]
+    return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
+
+
+def _shape(t: Trouble) -> str:
+    for size in (3, 2, 1):
+        key = " ".join(raw.text for raw in t.raws[:size])
+        if key in SHAPES:
+            return f"write it as in `{SHAPES[key]}`"
+    return "write a word of the vocabulary and its figure"
+
+
+REASONS: tuple[Reason, ...] = (
+    _unclosed, _digits, _figures, _comma, _gap, _about, _to_range, _overnight, _of_the_flour, _outside, _twin, _by_feel,
+    _amount_first, _name, _lacks, _units, _unknown,
+)  # fmt: skip
+
+
+# ---- faults of figures ------------------------------------------------------------------------------
+
+
+def fault_of(raw: Raw, body: str) -> Fault:
+    """The report of a figure that is odd in itself."""
+    written = body[raw.start : raw.end]
+    words = {"written": short(written)}
+    if raw.fault == "unit-long-form":
+        unit = re.search(r"[A-Za-z]+$", written)
+        words["instead"] = f"{written[: unit.start()].strip()}{'' if raw.unit == '%' else ' '}{raw.unit}" if unit else written
+    elif raw.fault == "hyphen-fraction":
+        whole, _, rest = written.replace("–", "-").partition("-")
+        number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())
+        fraction = number[0] if number else rest
+        words |= {"whole": whole.strip(), "fraction": fraction, "instead": f"{whole.strip()} {rest.strip()}"}
+    elif raw.fault == "number-before-fraction":
+        match = re.match(r"([0-9]+) ([0-9]+)/([0-9]+)(.*)", written)
+        if match:
+            value = int(match[2]) / int(match[3])
+            words |= {"number": match[1], "fraction": f"{match[2]}/{match[3]}", "decimal": f"{value:.4g}{match[4]}"}
+    return Fault(raw.fault, raw.start, raw.end, words)
+
+
+def short(text: str) -> str:
+    """A text short enough to be quoted in a message."""
+    return text if len(text) <= 40 else text[:30].rstrip() + " …"
+
+
+def _twos(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw]]:
+    return zip(raws, raws[1:], strict=False)
+
+
+def _threes(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw, Raw]]:
+    return zip(raws, raws[1:], raws[2:], strict=False)

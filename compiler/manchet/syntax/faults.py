@@ -18,9 +18,6 @@ class Fault(NamedTuple):
     words: dict[str, str]
 
 
-MOST_REPORTS = 20
-
-
 def reported(fault: Fault, line: Line) -> Diagnostic:
     """The report of a fault of a line."""
     severity, message, help_ = MESSAGES[fault.name]
@@ -31,16 +28,3 @@ def reported(fault: Fault, line: Line) -> Diagnostic:
         line.place(fault.start, max(fault.end, fault.start + 1)),
         help_.format(**fault.words),
     )
-
-
-def at_most(reports: list[Diagnostic]) -> tuple[Diagnostic, ...]:
-    """The first reports of a file; where there are many more, a last one says how many."""
-    if len(reports) <= MOST_REPORTS + 1:
-        return tuple(reports)
-    more = len(reports) - MOST_REPORTS
-    last = reports[MOST_REPORTS]
-    severity, message, help_ = MESSAGES["too-many-mistakes"]
-    closing = Diagnostic(
-        "too-many-mistakes", Severity(severity), message.format(more=more), last.place, help_
-    )
-    return (*reports[:MOST_REPORTS], closing)

@@ -87,7 +87,7 @@ class Tokens:
                 if step and phrase.token in _NAME_FOLLOWS:
                     self._free_name()
             elif kind == "COMMA":
-                self.add("_COMMA", None)
+                self.add("_COMMA", Word(",", raw.start, raw.end))
                 self.at += 1
             elif kind == "QUOTED":
                 quoted = not in_list or (self.types and self.types[-1] == "_BECAUSE")

@@ -2,72 +2,88 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, NamedTuple
 
 from manchet.syntax import classes as c
 from manchet.syntax import tables as t
 from manchet.syntax.building import ACTIONS
-from manchet.syntax.diagnosis import stuck, suspicious
+from manchet.syntax.characters import look_alike, plain
+from manchet.syntax.diagnosis import Trouble, fault_of, is_plain_name
 from manchet.syntax.driver import Stuck, run
 from manchet.syntax.faults import Fault
 from manchet.syntax.lexer import Tokens
-from manchet.syntax.nodes import Amount, Unread, Word
+from manchet.syntax.lacking import CHECKED, wrong_with
+from manchet.syntax.nodes import BareName, ReservedHead, Unread, Word
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
 _TABLES = t.load()
 
-_FIRST: dict[str, tuple[c.Openings, c.Openings]] = {
-    # context: what opens a line whatever it ends in, and what opens a line that does not end in a weight
-    "top": (c.TOP, {}),
-    "formula": (c.FORMULA, {}),
-    "preparation": (c.PREPARATION, c.VERBS),
-    "stage": (c.WORK, c.VERBS),
-    "overall": (c.COMPOSITION, {}),
-    "composition": (c.COMPOSITION, {}),
-    "material": (c.CLAUSES, {}),
-    "step": (c.CLAUSES, {}),
-    "larder": ({}, {}),
-    "entry": (c.ENTRY, {}),
-    "kitchen": (c.KITCHEN, {}),
-    "thing": (c.THING, {}),
-}
 _HAS_MATERIALS = frozenset({"preparation", "stage", "overall", "composition"})
 
-_memo: dict[tuple[str, str], tuple[Any, tuple[Fault, ...]]] = {}
+
+class Read(NamedTuple):
+    """What became of a line: its node, what is odd about it, and why it could not be read (then `node` is None)."""
+
+    node: Any
+    faults: tuple[Fault, ...]
+    trouble: Trouble | None = None
+
+
+_memo: dict[tuple[str, str], Read] = {}
 _MEMO_LIMIT = 50_000
+_MEMO_LONGEST = 200
 
 
-def read_line(body: str, context: str) -> tuple[Any, tuple[Fault, ...]]:
-    """The node of a line, or `Unread`, and what is wrong with it. Equal lines in equal contexts share one reading."""
+def read_line(body: str, context: str) -> Read:
+    """A line, read. Equal lines in equal contexts share one reading."""
     key = (context, body)
-    try:
-        return _memo[key]
-    except KeyError:
-        pass
-    result = _read(body, context)
-    if len(body) <= 200:
-        if len(_memo) >= _MEMO_LIMIT:
-            _memo.clear()
-        _memo[key] = result
-    return result
+    found = _memo.get(key)
+    if found is None:
+        found = _read(body, context)
+        if len(body) <= _MEMO_LONGEST:
+            if len(_memo) >= _MEMO_LIMIT:
+                _memo.clear()
+            _memo[key] = found
+    return found
 
 
-def _read(body: str, context: str) -> tuple[Any, tuple[Fault, ...]]:
-    body, odd = suspicious(body)
+def _read(written: str, context: str) -> Read:
+    body, faults = plain(written)
     raws = pieces(body)
     if not raws:
-        return Unread("line"), odd
+        return Read(Unread("line"), faults)
     tokens, rule = _tokens(body, raws, context)
-    made = run(_TABLES, rule, tokens.types, tokens.values, ACTIONS) if rule in _TABLES.starts else None
-    if type(made) is Stuck or made is None:
-        return stuck(body, raws, context, rule, tokens, made, odd)
-    faults = odd + tuple(Fault(raw.fault, raw.start, raw.end, {"written": body[raw.start:raw.end]}) for raw in raws if raw.fault)
-    return made, faults
+    if rule == "reserved":
+        word = tokens.values[0]
+        assert isinstance(word, Word)
+        return Read(ReservedHead(word), (*faults, Fault("reserved-word", word.start, word.end, {"word": word.text})))
+    made = run(_TABLES, rule, tokens.types, tokens.values, ACTIONS)
+    if type(made) is Stuck:
+        spans = tuple((v.start, v.end) if v else (0, 0) for v in tokens.values)
+        return Read(None, faults, Trouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
+    if type(made) is BareName:
+        trouble = Trouble(body, tuple(raws), context, rule, ((0, len(body)),), 1, ())
+        if context not in _BARE_NAMES or not is_plain_name(trouble):
+            return Read(None, faults, trouble)
+    if not body.isascii():
+        alike = look_alike(body)
+        faults = faults if alike is None else (*faults, alike)
+    if rule not in _FREE_TEXT:
+        for raw in raws:
+            if raw.fault:
+                faults = (*faults, fault_of(raw, body))
+    return Read(made, (*faults, *wrong_with(made, body)) if type(made) in CHECKED else faults)
+
+
+_BARE_NAMES = frozenset({"stage", "preparation"})
+_FREE_TEXT = frozenset({"block", "entry_name", "kind", "bare_name", "branch"})
+"""Rules whose name runs to the end of the line, whatever looks like a figure in it."""
 
 
 def _tokens(body: str, raws: list[Raw], context: str) -> tuple[Tokens, str]:
     """The tokens of a line and the rule that reads it."""
-    first, verbs = _FIRST[context]
+    first = c.OPENINGS[context]
+    verbs = c.VERBS if context in _BARE_NAMES else {}
     found = c.opening_of(first, raws)
     if found is None and context in _HAS_MATERIALS:
         weight = weight_at(raws)
@@ -130,9 +146,7 @@ def _name_before(tokens: Tokens, weight: int) -> None:
     for at in range(weight):
         kind = raws[at].kind
         if kind == "COMMA" or kind == "QUOTED":
-            tokens.add("_COMMA", None)
+            tokens.add("_COMMA", Word(",", raws[at].start, raws[at].end))
             return
     tokens.name(raws[0].start, raws[weight - 1].end)
 
-
-__all__ = ["Amount", "read_line", "weight_at"]

@@ -13,12 +13,16 @@ from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.context import context_under
-from manchet.syntax.faults import Fault, at_most, reported
+from manchet.syntax.diagnosis import diagnosed, unread
+from manchet.syntax.faults import Fault, reported
+from manchet.syntax.lacking import lacking
 from manchet.syntax.line import read_line
-from manchet.syntax.nodes import Entry, File, Unread
+from manchet.syntax.nodes import Entry, File
 
 DEEPEST = 64
 STEP = 2
+MOST_REPORTS = 20
+"""Reports of a file that are worth reading at once; a last line says how many more there are."""
 
 
 class _Open:
@@ -34,58 +38,119 @@ class _Open:
         self.children: list[Entry] = []
 
 
+class _Reports:
+    """What is wrong with a file: the first reports in full, of the others only how many."""
+
+    def __init__(self) -> None:
+        self.kept: list[Diagnostic] = []
+        self.more = 0
+        self.last: Line | None = None
+
+    def full(self, line: Line) -> bool:
+        """Whether there is no room for one more; then it is counted."""
+        if len(self.kept) < MOST_REPORTS:
+            return False
+        self.more += 1
+        self.last = self.last or line
+        return True
+
+    def add(self, fault: Fault, line: Line) -> None:
+        if not self.full(line):
+            self.kept.append(reported(fault, line))
+
+    def all(self) -> tuple[Diagnostic, ...]:
+        self.kept.sort(key=lambda report: (report.place.line, report.place.column))
+        if self.last is not None:
+            self.kept.append(reported(Fault("too-many-mistakes", 0, 1, {"more": str(self.more)}), self.last))
+        return tuple(self.kept)
+
+
 def parse(source: SourceText) -> Outcome[File]:
     """The tree of a file, and a report for each of its mistakes, in time linear in its length. Never raises."""
     lines = lines_of(source)
-    reports: list[Diagnostic] = []
+    reports = _Reports()
     root = _Open(None, None, -1, "top")
     stack = [root]
+    skipped = -1  # how deep the line stands whose deeper lines are left out; -1 for none
+    tabs = False
     for line in lines:
         if not line.body:
             continue
+        if skipped >= 0 and line.indent > skipped:
+            continue
+        skipped = -1
+        if line.body[0].isspace():
+            if not tabs:
+                reports.add(Fault("tab-indentation", 0, 1, {}), line)
+            tabs = True
+            line = _without_tabs(line)
         depth = _depth(line, stack, reports)
         while stack[-1].depth >= depth:
-            _close(stack)
+            _close(stack, reports)
         parent = stack[-1]
-        if parent.context == "skipped":
-            continue
-        node, faults = read_line(line.body, parent.context)
-        if faults:
-            reports += [reported(fault, line) for fault in faults]
-        if isinstance(node, n.Tail) and isinstance(parent.node, n.Material):
-            parent.node = tail_of(parent.node, node)
-            continue
-        stack.append(_Open(line, node, depth, context_under(node, parent.context)))
+        found = read_line(line.body, parent.context)
+        for fault in found.faults:
+            reports.add(fault, line)
+        node = found.node
+        if found.trouble is not None:
+            if not found.faults and not reports.full(line):
+                reports.kept.append(reported(diagnosed(found.trouble), line))
+            node = unread(found.trouble)
+        elif type(node) is n.Tail:
+            if isinstance(parent.node, n.Material):
+                parent.node = tail_of(parent.node, node)
+                continue
+            if isinstance(parent.node, (n.TakeAll, n.TakeLeft, n.EverythingElse)):
+                warm = [part for part in node.parts if isinstance(part, n.Amount)]
+                if warm:
+                    parent.node = parent.node._replace(at=warm[0])
+                continue
+        context = context_under(node, parent.context)
+        if context == "skipped":
+            skipped = line.indent
+        stack.append(_Open(line, node, depth, context))
     while len(stack) > 1:
-        _close(stack)
-    return Outcome(File(source.path, lines, tuple(root.children)), at_most(reports))
+        _close(stack, reports)
+    return Outcome(File(source.path, lines, tuple(root.children)), reports.all())
 
 
-def _close(stack: list[_Open]) -> None:
+def _close(stack: list[_Open], reports: _Reports) -> None:
     done = stack.pop()
-    if done.line is not None:
-        stack[-1].children.append(Entry(done.line, done.node, tuple(done.children)))
+    if done.line is None:
+        return
+    if type(done.node) is n.Step:
+        under = tuple(c for child in done.children if isinstance(child.node, n.ClauseLine) for c in child.node.clauses)
+        if all(not isinstance(child.node, n.Unread) for child in done.children):
+            lack = lacking(done.node, under)
+            if lack is not None:
+                reports.add(lack, done.line)
+    stack[-1].children.append(Entry(done.line, done.node, tuple(done.children)))
 
 
-def _depth(line: Line, stack: list[_Open], reports: list[Diagnostic]) -> int:
+def _without_tabs(line: Line) -> Line:
+    """The line as it was probably meant: a tab is one step of two spaces, or eight columns where they are many."""
+    body = line.body.lstrip()
+    blank = line.raw[: len(line.raw) - len(line.raw.lstrip())]
+    return line._replace(indent=STEP * blank.count("\t") + blank.count(" "), body=body)
+
+
+def _depth(line: Line, stack: list[_Open], reports: _Reports) -> int:
     """How deep a line stands: one step is two spaces, and a line is at most one step deeper than the one above it."""
     deepest = stack[-1].depth + 1
-    if line.body[0].isspace():
-        reports.append(reported(Fault("tab-indentation", 0, 1, {}), line))
-        return min(deepest, max(1, line.indent // STEP + 1))
     depth, odd = divmod(line.indent, STEP)
     if depth > DEEPEST:
-        if stack[-1].depth < DEEPEST:
-            reports.append(reported(Fault("too-deep", 0, 1, {"most": str(DEEPEST)}), line))
+        reports.add(Fault("too-deep", 0, 1, {"most": str(DEEPEST)}), line)
         return min(deepest, DEEPEST)
     if odd:
-        reports.append(reported(Fault("odd-indentation", 0, 1, {"spaces": str(line.indent)}), line))
-        depth = min(deepest, depth + odd if depth < deepest and stack[-1].context == "skipped" else depth)
+        near = min(depth + 1, deepest)
+        words = {"spaces": _spaces(line.indent), "near": _spaces(STEP * near)}
+        reports.add(Fault("odd-indentation", 0, 1, words), line)
+        depth = near
     elif depth > deepest:
-        reports.append(
-            reported(Fault("deep-indentation", 0, 1, {"spaces": str(line.indent), "most": str(deepest * STEP)}), line)
-        )
+        steps = "no step" if depth == deepest else "two steps" if depth == deepest + 1 else f"{depth - deepest + 1} steps"
+        reports.add(Fault("deep-indentation", 0, 1, {"steps": steps, "most": _spaces(STEP * deepest)}), line)
     return min(depth, deepest)
 
 
-__all__ = ["Unread", "parse"]
+def _spaces(number: int) -> str:
+    return "no space" if not number else f"{number} space{'s' if number > 1 else ''}"

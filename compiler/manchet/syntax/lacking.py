@@ -1,0 +1,97 @@
+"""What a line that can be read still lacks, or says in a way that cannot be: a range as an amount, half a fold."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from manchet.syntax import nodes as n
+from manchet.syntax.faults import Fault
+from manchet.syntax.nodes import Amount, Clause
+
+
+def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
+    """What is wrong with a node by itself, whatever stands under it."""
+    kind = type(node)
+    if kind is n.Material:
+        return _single(node.amount, body)
+    if kind is n.Step or kind is n.ClauseLine:
+        found: tuple[Fault, ...] = ()
+        for clause in node.clauses:
+            if type(clause) in _CLAUSES:
+                found += _clause(clause, node, body)
+        return found
+    if kind is n.HoldBack or kind is n.Add:
+        return tuple(fault for part in node.items if part.amount for fault in _single(part.amount, body))
+    if kind is n.Makes:
+        return tuple(fault for amount in (node.number, node.weight) if amount for fault in _single(amount, body))
+    amount = node.share if kind is n.StageHead else node.amount
+    return () if amount is None else _single(amount, body)
+
+
+CHECKED = frozenset({n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead})
+_CLAUSES = frozenset({n.Within, n.AtATime, n.Applied})
+
+
+def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
+    if amount.low == amount.high:
+        return ()
+    name = "range-as-amount" if amount.unit else "range-as-number"
+    return (Fault(name, amount.start, amount.end, {"written": body[amount.start : amount.end]}),)
+
+
+def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
+    if isinstance(clause, n.Applied):
+        return _touching(clause, node, body)
+    if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
+        return (Fault("part-of-a-number", 0, len(body), {"written": body}),)
+    return ()
+
+
+def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
+    name = clause.name
+    before = body[: name.end]
+    if clause.amount is None:
+        return (Fault("touching-without-weight", name.start, name.end, {"name": name.text, "instead": f"{before} 6 g each"}),)
+    if not clause.per:
+        written = body[clause.amount.start : clause.amount.end]
+        words = {"amount": written, "name": name.text, "each": f"{before} {written} each", "all": f"{before} {written} in all"}
+        return (Fault("each-or-in-all", clause.amount.start, clause.amount.end, words), *_single(clause.amount, body))
+    return _single(clause.amount, body)
+
+
+_TIMED = {
+    "rest": "rest covered 20-30 min", "ripen": "ripen covered 12-14 h at 20 C", "ferment": "ferment covered 2 h at 25 C",
+    "prove": "prove 60-75 min at 28 C", "retard": "retard covered 12-16 h at 5 C", "soak": "soak covered 8-12 h at 20 C",
+    "chill": "chill 30-40 min at 4 C", "freeze": "freeze 2 h at -18 C", "thaw": "thaw 8-12 h at 4 C",
+    "cool": "cool 1-2 h to 30 C", "bake": "bake 35 min at 220 C", "roast": "roast 10 min at 160 C",
+    "boil": "boil 10 min", "simmer": "simmer 15 min", "blend": "blend 3 min", "griddle": "griddle 4 min a side",
+    "fry": "fry 60 s a side at 180 C", "mix": "mix slow 5 min",
+}  # fmt: skip
+
+
+def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
+    """What a step needs and neither it nor the lines under it say: a time, most often."""
+    verb = step.verb
+    clauses = step.clauses + under
+    kinds = {type(clause) for clause in clauses}
+    if verb.text in _TIMED and n.Time not in kinds and n.Turns not in kinds:
+        example = _TIMED[verb.text]
+        offer = f"give a time, as in `{example}`" if n.Prose not in kinds else f"a cue needs a time beside it, as in `{example}`"
+        return Fault("step-without-time", verb.start, verb.end, {"verb": verb.text, "offer": offer})
+    if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
+        return Fault("whose-time", verb.start, verb.end, {})
+    if verb.text == "heat" and n.To not in kinds and n.Ramp not in kinds:
+        return Fault("heat-without-target", verb.start, verb.end, {})
+    if verb.text in _TOUCHING and n.Applied not in kinds:
+        return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{_TOUCHING[verb.text]}`"})
+    if verb.text in ("place", "wrap") and n.Where not in kinds:
+        return Fault("place-without-thing", verb.start, verb.end, {"verb": verb.text, "offer": "write `place in long tin`, `wrap in cloth`"})
+    return None
+
+
+_TOUCHING = {
+    "fill": "fill with pear butter 40 g each", "spread": "spread with pear butter 40 g each",
+    "brush": "brush with egg wash 6 g each", "sprinkle": "sprinkle with hazelnuts 5 g each",
+    "dust": "dust with rice flour 6 g each", "dip": "dip in sesame 3 g each",
+    "grease": "grease tins with sunflower oil 3 g each",
+}  # fmt: skip
