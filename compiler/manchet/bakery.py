@@ -98,18 +98,25 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
             continue
         measures = bakery.kitchen_for(block.line.path, kitchen).measures
         bound = bind(block, offered._replace(measures=measures))
-        reports += bound.diagnostics
         if bound.value is None:
             assert isinstance(block.node, nodes.BlockHead)
             unsound.append((block.node.name.text, block.line.place()))
+            reports += bound.diagnostics
         else:
             formulas.append(bound.value)
+            reports += _not_allowed(bound.diagnostics, bound.value, bakery.kitchen_for(block.line.path, kitchen))
     for formula in formulas:
         reports += checked(formula, larder, bakery.kitchen_for(formula.place.path, kitchen))
     wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
     return bakery._replace(
         formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
     )
+
+
+def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitchen) -> list[Diagnostic]:
+    """The remarks of binding that neither the formula nor the whole house allows."""
+    quiet = {allowed.name for allowed in formula.allowed} | set(kitchen.always_allow)
+    return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
 
 
 def checked(formula: Formula, larder: Larder, kitchen: Kitchen) -> tuple[Diagnostic, ...]:

@@ -13,7 +13,6 @@ from manchet.formula.cultures import Leaf, booking_of, counted_key, is_culture, 
 from manchet.formula.draft import Draft, Item
 from manchet.formula.masses import grams
 from manchet.formula.model import Booking, OverallLine, Stage, Way
-from manchet.formula.overall_way import never_used, used_twice
 from manchet.formula.percents import percent
 from manchet.formula.portions import Filled, filled
 from manchet.formula.reports import error
@@ -27,6 +26,7 @@ from manchet.formula.shares import (
     says,
     stage_of,
 )
+from manchet.formula.uses import never_used, used_twice
 
 NO_RULING: dict[str, bool] = {}
 

@@ -9,18 +9,20 @@ from typing import NamedTuple
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.suggest import fold
 from manchet.formula.asked_way import asked_way
+from manchet.formula.block import allowed_in, any_unread, has_lines, prose_in, written_name
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
 from manchet.formula.head import Head, head_of
+from manchet.formula.impossible import circle_reports, return_reports
 from manchet.formula.masses import grams
-from manchet.formula.model import Allowed, Booking, Branch, Formula, Makes, Portion, Way
+from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
 from manchet.formula.naming import Names
-from manchet.formula.order_of_work import circle, users_last
+from manchet.formula.nouns import same_noun
+from manchet.formula.order_of_work import users_last
 from manchet.formula.overall_way import overall_way
 from manchet.formula.reports import error, warning
 from manchet.formula.shares import Drafts, Shares, is_flour, says
 from manchet.larder.book import Larder
-from manchet.larder.ingredient import Ingredient
 from manchet.outcome import Outcome
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
@@ -76,11 +78,11 @@ class _Binder:
             return None
         order = users_last(self._uses())
         if order is None:
-            self._report_circle()
+            self.reports += circle_reports(self.drafts, self._uses(), self.offered.larder, self.reports)
             return None
         ordered = {key: self.drafts[key] for key in order if key != last.key} | {last.key: last}
         drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder)
-        self._judge_returns(drafts)
+        self.reports += return_reports(drafts)
         if overall is not None:
             shares, found = overall_way(overall[0], overall[1], drafts, overall[2])
         else:
@@ -115,8 +117,8 @@ class _Binder:
         return found
 
     def _names(self, headings: dict[str, Entry]) -> Names:
-        stages = {key: _written_name(entry) for key, entry in self.offered.shared.items()}
-        stages |= {key: _written_name(entry) for key, entry in headings.items()}
+        stages = {key: written_name(entry) for key, entry in self.offered.shared.items()}
+        stages |= {key: written_name(entry) for key, entry in headings.items()}
         preparations = {k: n for k, n in self.offered.preparations.items() if k != fold(self.name)}
         return Names(stages, preparations, self.offered.larder)
 
@@ -134,12 +136,12 @@ class _Binder:
         head = entry.node
         assert isinstance(head, nodes.StageHead)
         lines = entry
-        if not _has_lines(entry):
+        if not has_lines(entry):
             there = self.offered.shared.get(key)
             if there is None:
                 self.reports.append(
                     error(
-                        "stage-empty", entry.line.place(), f"{_written_name(entry)} has nothing under it",
+                        "stage-empty", entry.line.place(), f"{written_name(entry)} has nothing under it",
                         "write what goes into it below, two spaces deeper; "
                         "or write it once in column 0 for several formulas to use",
                     )
@@ -150,7 +152,7 @@ class _Binder:
         draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared)
         if shared:
             reports = []  # its own block is read, and reported on, once
-        self.drafts[key] = draft if _has_lines(lines) else draft._replace(whole=False)
+        self.drafts[key] = draft if has_lines(lines) else draft._replace(whole=False)
         self.reports += reports
 
     def _draft_of_preparation(self, names: Names) -> None:
@@ -247,55 +249,9 @@ class _Binder:
             for key, draft in self.drafts.items()
         }
 
-    def _report_circle(self) -> None:
-        path = circle(self._uses())
-        drafts = [self.drafts[key] for key in path]
-        if len(set(path)) == 1:
-            own = drafts[0]
-            item = next(i for i in own.items if i.meaning.stage == own.key)
-            if any(r.name == "stage-named-like-ingredient" for r in self.reports):
-                return
-            if isinstance(self.offered.larder.find(own.name), Ingredient):
-                self.reports.append(
-                    error(
-                        "stage-named-like-ingredient", own.place,
-                        f"the stage {own.name} is called like the ingredient it weighs",
-                        f"give the stage another name, such as `{own.word} soaked {own.name}`",
-                    )
-                )  # fmt: skip
-                return
-            self.reports.append(
-                error("added-to-itself", item.place, f"{own.name} goes into itself", "leave this line out")
-            )
-            return
-        chain = " goes into ".join(d.name for d in reversed(drafts))
-        self.reports.append(
-            error("circle", drafts[0].place, f"these stages go round in a circle: {chain}", "leave one of the uses out")
-        )
-
-    def _judge_returns(self, drafts: Drafts) -> None:
-        for draft in drafts.stages.values():
-            for step in draft.steps:
-                if step.verb != "return":
-                    continue
-                for goes in step.goes:
-                    came = any(
-                        item.meaning.key == goes.key
-                        for (stage, culture) in drafts.returned
-                        if culture == goes.key and drafts.returned[stage, culture] == draft.key
-                        for item in drafts.stages[stage].items
-                    )
-                    if not came:
-                        self.reports.append(
-                            error(
-                                "return-of-nothing", step.place, f"{goes.name} goes back to the pot, but none came in",
-                                f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out",
-                            )
-                        )  # fmt: skip
-
     def _unread(self) -> bool:
         """Whether a line of this block could not be read: the parser has reported it."""
-        return _any_unread(self.block) or not all(d.whole for d in self.drafts.values())
+        return any_unread(self.block) or not all(d.whole for d in self.drafts.values())
 
     # ---- the formula -----------------------------------------------------------------------------
 
@@ -317,9 +273,9 @@ class _Binder:
             branches=branches,
             dough_share=last_stage.out_share,
             written_flour=None,
-            allowed=tuple(_allowed(self.block)),
-            notes=tuple(_prose(self.block, "note")) if not self.preparation else last.notes,
-            pictures=tuple(_prose(self.block, "picture")),
+            allowed=tuple(allowed_in(self.block)),
+            notes=tuple(prose_in(self.block, "note")) if not self.preparation else last.notes,
+            pictures=tuple(prose_in(self.block, "picture")),
             place=self.place,
             preparation=self.preparation,
             good_for=last.good_for,
@@ -383,6 +339,14 @@ class _Binder:
         return flour
 
 
+def _added(item: Item) -> Portion:
+    ingredient = item.meaning.ingredient
+    return Portion(
+        item.meaning.name, item.meaning.key, ingredient, item.meaning.stage, item.figure, item.figure * 100,
+        "the dough", item.celsius, Booking.NONE, "", is_flour(item, {}), item.to_taste, True, item.place,
+    )  # fmt: skip
+
+
 def _one_spoon_warning(reports: list[Diagnostic]) -> Iterable[Diagnostic]:
     """The reports with the warning about spoons said once for the whole formula, at the first."""
     spoons = [r for r in reports if r.name == "measured-by-spoon"]
@@ -393,54 +357,3 @@ def _one_spoon_warning(reports: list[Diagnostic]) -> Iterable[Diagnostic]:
             more = len(spoons) - 1
             also = f" ({more} more {'line' if more == 1 else 'lines'} here)" if more else ""
             yield report._replace(message=report.message + also)
-
-
-def same_noun(a: str, b: str) -> bool:
-    """`roll` and `rolls`, `loaf` and `loaves`, `batch` and `batches` are one noun."""
-    return _singular(fold(a)) == _singular(fold(b))
-
-
-def _singular(noun: str) -> str:
-    if noun.endswith("ves"):
-        return noun[:-3] + "f"
-    if noun.endswith(("ches", "shes", "xes", "sses")):
-        return noun[:-2]
-    return noun[:-1] if noun.endswith("s") and not noun.endswith("ss") else noun
-
-
-def _written_name(entry: Entry) -> str:
-    assert isinstance(entry.node, nodes.StageHead)
-    return (entry.node.name or entry.node.word).text
-
-
-def _has_lines(entry: Entry) -> bool:
-    return any(not isinstance(c.node, nodes.Allow | nodes.ClauseLine) for c in entry.children)
-
-
-def _any_unread(entry: Entry) -> bool:
-    return isinstance(entry.node, nodes.Unread) or any(_any_unread(c) for c in entry.children)
-
-
-def _added(item: Item) -> Portion:
-    ingredient = item.meaning.ingredient
-    return Portion(
-        item.meaning.name, item.meaning.key, ingredient, item.meaning.stage, item.figure, item.figure * 100,
-        "the dough", item.celsius, Booking.NONE, "", is_flour(item, {}), item.to_taste, True, item.place,
-    )  # fmt: skip
-
-
-def _allowed(block: Entry) -> Iterable[Allowed]:
-    for entry in block.children:
-        if isinstance(entry.node, nodes.Allow):
-            yield Allowed(entry.node.name.text, entry.node.because.text, "", entry.line.place())
-        elif isinstance(entry.node, nodes.StageHead):
-            key = stage_key(entry.node)
-            for inner in entry.children:
-                if isinstance(inner.node, nodes.Allow):
-                    yield Allowed(inner.node.name.text, inner.node.because.text, key, inner.line.place())
-
-
-def _prose(block: Entry, what: str) -> Iterable[str]:
-    for entry in block.children:
-        if isinstance(entry.node, nodes.ClauseLine):
-            yield from (c.text.text for c in entry.node.clauses if isinstance(c, nodes.Prose) and c.what == what)

@@ -8,8 +8,8 @@ from typing import NamedTuple
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.batching import batch_of, piece_grams
-from manchet.formula.binding import same_noun
 from manchet.formula.model import Batch, Branch, Formula, Makes
+from manchet.formula.nouns import same_noun
 from manchet.formula.reports import error
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
+from manchet.formula.flours import flour_reports
 from manchet.formula.model import Booking, OverallLine
 from manchet.formula.naming import Meaning
 from manchet.formula.percents import percent
@@ -24,6 +25,7 @@ from manchet.formula.shares import (
     says,
     stage_of,
 )
+from manchet.formula.uses import never_used, used_twice
 
 
 class _Apart(NamedTuple):
@@ -57,7 +59,8 @@ class _Way:
         self.filled: dict[str, Filled] = {}
 
     def resolve(self) -> tuple[Shares, list[Diagnostic]]:
-        self._judge_flours()
+        if whole_lines := tuple(self.lines.values()) if self.overall_whole else ():
+            self.reports += flour_reports(whole_lines, self.overruled, self.place)
         for key, draft in self.drafts.stages.items():
             self.shares[key] = [self._explicit(item, draft) for item in draft.items]
         for key, draft in self.drafts.stages.items():
@@ -77,20 +80,6 @@ class _Way:
         return Shares(lines, made, ONE, not says(self.reports)), self.reports
 
     # ---- what is written -------------------------------------------------------------------------
-
-    def _judge_flours(self) -> None:
-        flours = [i for i in self.lines.values() if is_flour(i, self.overruled)]
-        total = sum((i.figure for i in flours), NOTHING)
-        if total == 1 or not self.overall_whole:
-            return
-        listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours) or "no line counts as flour"
-        doubtful = [i.meaning.name for i in self.lines.values() if not is_flour(i, self.overruled) and _milled(i)]
-        help = "change one of them so that they add up to 100 %"
-        if doubtful:
-            help += f"; or say `{doubtful[0]} …, counted as flour`"
-        self.reports.append(
-            error("flours-not-100", self.place, f"the flours of overall come to {percent(total)}: {listed}", help)
-        )
 
     def _explicit(self, item: Item, draft: Draft) -> Fraction | None:
         """The share of an item that says itself how much it is; None for one that follows from the others."""
@@ -391,26 +380,5 @@ class _Way:
         return tuple(sums.values())
 
 
-def _milled(item: Item) -> bool:
-    """Whether a line that was not taken as flour might have been meant as one."""
-    ingredient = item.meaning.ingredient
-    return ingredient is not None and (ingredient.class_ == "grain" or item.flour is False)
-
-
 def _heading(draft: Draft) -> str:
     return draft.word if draft.word == draft.name else f"{draft.word} {draft.name}"
-
-
-def never_used(draft: Draft) -> Diagnostic:
-    return error(
-        "never-used", draft.place, f"{draft.name} is made and never used",
-        f"write `{draft.name}` in the dough, or `keep what is left as …` in {draft.name}",
-    )  # fmt: skip
-
-
-def used_twice(draft: Draft, by: list[tuple[str, Place]]) -> Diagnostic:
-    first, again = by[0], by[1]
-    return error(
-        "used-twice", again[1], f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again",
-        "leave one of the two lines out", (first[1], "the first takes all of it"),
-    )  # fmt: skip

@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.binding import same_noun
+from manchet.formula.nouns import same_noun
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Stage, StageBatch, Step, Work
 from manchet.larder.kitchen import Kitchen, Mixer

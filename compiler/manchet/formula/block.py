@@ -1,0 +1,45 @@
+"""What can be told of a block's lines without binding them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from manchet.formula.draft import stage_key
+from manchet.formula.model import Allowed
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry
+
+
+def written_name(entry: Entry) -> str:
+    """The name of a stage as its heading writes it, its kind where it has none."""
+    assert isinstance(entry.node, nodes.StageHead)
+    return (entry.node.name or entry.node.word).text
+
+
+def has_lines(entry: Entry) -> bool:
+    """Whether a stage heading has anything to weigh or do under it."""
+    return any(not isinstance(c.node, nodes.Allow | nodes.ClauseLine) for c in entry.children)
+
+
+def any_unread(entry: Entry) -> bool:
+    """Whether a line of the block could not be read."""
+    return isinstance(entry.node, nodes.Unread) or any(any_unread(c) for c in entry.children)
+
+
+def allowed_in(block: Entry) -> Iterable[Allowed]:
+    """Every `allow` of a formula and of its stages."""
+    for entry in block.children:
+        if isinstance(entry.node, nodes.Allow):
+            yield Allowed(entry.node.name.text, entry.node.because.text, "", entry.line.place())
+        elif isinstance(entry.node, nodes.StageHead):
+            key = stage_key(entry.node)
+            for inner in entry.children:
+                if isinstance(inner.node, nodes.Allow):
+                    yield Allowed(inner.node.name.text, inner.node.because.text, key, inner.line.place())
+
+
+def prose_in(block: Entry, what: str) -> Iterable[str]:
+    """Notes or pictures that belong to the block as a whole."""
+    for entry in block.children:
+        if isinstance(entry.node, nodes.ClauseLine):
+            yield from (c.text.text for c in entry.node.clauses if isinstance(c, nodes.Prose) and c.what == what)

@@ -1,0 +1,58 @@
+"""Reports on work that cannot be done in any order, and on cultures that go back without having come in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.formula.draft import Draft
+from manchet.formula.order_of_work import circle
+from manchet.formula.reports import error
+from manchet.formula.shares import Drafts
+from manchet.larder.book import Larder
+
+
+def circle_reports(
+    drafts: Mapping[str, Draft], uses: Mapping[str, tuple[str, ...]], larder: Larder, so_far: Iterable[Diagnostic]
+) -> Iterator[Diagnostic]:
+    """What to say of stages that go round in a circle: a name taken for a stage's, a stage in itself, or a true circle."""
+    path = [drafts[key] for key in circle(uses)]
+    first = path[0]
+    if any(draft is not first for draft in path):
+        chain = " goes into ".join(draft.name for draft in reversed(path))
+        yield error("circle", first.place, f"these stages go round in a circle: {chain}", "leave one of the uses out")
+        return
+    if any(report.name == "stage-named-like-ingredient" for report in so_far):
+        return
+    if larder.ingredient(first.name) is not None:
+        yield error(
+            "stage-named-like-ingredient", first.place,
+            f"the stage {first.name} is called like the ingredient it weighs",
+            f"give the stage another name, such as `{first.word} soaked {first.name}`",
+        )  # fmt: skip
+        return
+    item = next(item for item in first.items if item.meaning.stage == first.key)
+    yield error("added-to-itself", item.place, f"{first.name} goes into itself", "leave this line out")
+
+
+def return_reports(drafts: Drafts) -> Iterator[Diagnostic]:
+    """A report for each `return` of a culture that neither this stage nor one before it weighs."""
+    for draft in drafts.stages.values():
+        for step in draft.steps:
+            if step.verb != "return":
+                continue
+            for goes in step.goes:
+                if not _came_in(goes.key, draft, drafts):
+                    yield error(
+                        "return-of-nothing", step.place, f"{goes.name} goes back to the pot, but none came in",
+                        f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out",
+                    )  # fmt: skip
+
+
+def _came_in(culture: str, draft: Draft, drafts: Drafts) -> bool:
+    return any(
+        item.meaning.key == culture
+        for (stage, key), taken_out in drafts.returned.items()
+        if key == culture and taken_out == draft.key
+        for item in drafts.stages[stage].items
+    )
