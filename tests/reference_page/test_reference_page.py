@@ -10,7 +10,7 @@ from manchet.bakery import read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
-from reference_page.examples import Example, examples_of, whole
+from reference_page.examples import OVERALL, Example, examples_of, whole
 
 ROOT = Path(__file__).parents[2]
 PAGES = ("grammar/reference.md", "README.md")
@@ -74,3 +74,18 @@ OTHER_ENGLISH = {"all the", "what's left of the", "with steam", "under the rim"}
 def test_the_language_page_names_every_word(word: str) -> None:
     page = " ".join((ROOT / PAGES[0]).read_text(encoding="utf-8").lower().split())
     assert re.search(rf"(?<![a-z]){re.escape(word.lower())}(?![a-z])", page)
+
+
+def _answers() -> list[tuple[str, str]]:
+    """Word and answer, from the page's table of words that mean something else here."""
+    table = (ROOT / PAGES[0]).read_text(encoding="utf-8").split("| you write | the answer is |")[1].split("\n\n")[0]
+    rows = [line.strip("| ").split(" | ") for line in table.splitlines()[2:]]
+    return [(word, answer) for words, answer in rows for word in words.split(", ")]
+
+
+@pytest.mark.parametrize(("word", "answer"), _answers())
+def test_a_word_of_another_house_gets_the_answer_the_page_says(word: str, answer: str) -> None:
+    line = f"    white flour 50% {word}" if word == "of the flour" else f"    {word}"
+    text = f"formula Example\n  kind hearth loaf\n\n{OVERALL}\n  dough\n{line}\n"
+    (report,) = [d for d in read((SourceText("example.bake", text),)).diagnostics if d.place.line == text.count("\n")]
+    assert any(first in report.help for first in re.findall(r"`(\S+?)[ `]", answer)), report.help
