@@ -8,6 +8,7 @@ last good sheet stays. Ctrl-C ends it.
 from __future__ import annotations
 
 import argparse
+import gc
 import os
 import signal
 import sys
@@ -60,6 +61,9 @@ def run(options: argparse.Namespace) -> int:
     with watch, _stopped_by_signals(watch):
         how = f"looking again and again: {watch.polling}" if watch.polling else "Ctrl-C ends it"
         bench.block(f"watching {found[0].root} ({how})", bench.build(None))
+        # What is in memory now stays: the collector need not look through it again at every save.
+        gc.collect()
+        gc.freeze()
         while changes := watch.wait():
             bench.saved(changes)
     print("stopped")
