@@ -61,7 +61,7 @@ def _step(verb: Word, *clauses: Made) -> n.Step:
     return n.Step(verb, tuple(made))
 
 
-def _applied(onto: Word, name: Word, amount: Amount | None, per: Word | None) -> n.Applied:
+def _applied(onto: Word, name: Word, amount: Amount | None = None, per: Word | None = None) -> n.Applied:
     return n.Applied(name, amount, per.text if per else "", "" if onto.text == "with" else onto.text)
 
 
@@ -140,7 +140,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "at_a_time": lambda number: n.AtATime(_whole(number)),
     "loses": n.Loses,
     "applied": _applied,
-    "dipped": lambda preposition, name, amount, per: n.Applied(name, amount, per.text if per else ""),
+    "dipped": lambda preposition, name, amount, per=None: n.Applied(name, amount, per.text if per else ""),
     "entry_name": n.EntryName,
     "setting": _setting,
     "could_be": _could_be,

@@ -204,6 +204,8 @@ def _amount_first(t: Trouble) -> Fault | None:
 
 def _units(t: Trouble) -> Fault | None:
     """A number that a word follows which is no unit, or that nothing follows."""
+    if t.rule == "bare_name" and t.context not in _MATERIALS | {"step"}:
+        return None
     if t.rule not in ("bare_name", "material", "step", "tail", "clause_line", "hold_back", "add", "keep", "setting"):
         return None
     for at in range(len(t.raws) - 1, 0, -1):
@@ -217,9 +219,10 @@ def _units(t: Trouble) -> Fault | None:
             material = t.context in _MATERIALS and t.rule != "step"
             name = t.body[: raw.start].strip()
             offer = f"write `{name} {raw.text} g` or `{name} {raw.text}%`" if material else f"write `{raw.text} min`, `{raw.text} C` …"
+            start = 0 if material else t.raws[at - 1].start
             if t.rule == "setting":
                 offer = _shape(t)
-            return Fault("missing-unit", raw.start, raw.end, {"written": t.body[: raw.end], "offer": offer})
+            return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})
         if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in _MATERIALS | {"step"}:
             written = f"{raw.text} {after.text}"
             return Fault("unknown-unit", raw.start, after.end, {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)})
@@ -299,6 +302,8 @@ def _outside(t: Trouble) -> Fault | None:
         if any(raw.kind in WEIGHTS for raw in t.raws):
             return Fault("line-outside-block", 0, len(t.body), {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"})
     if t.context == "formula" and t.rule == "bare_name":
+        if nearest(first, (*OPENINGS["formula"],)) is not None:
+            return None
         works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
         if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
             return Fault("line-outside-stage", 0, len(t.body), {})
@@ -390,7 +395,9 @@ def fault_of(raw: Raw, body: str) -> Fault:
         match = re.match(r"([0-9]+) ([0-9]+)/([0-9]+)(.*)", written)
         if match:
             value = int(match[2]) / int(match[3])
-            words |= {"number": match[1], "fraction": f"{match[2]}/{match[3]}", "decimal": f"{value:.4g}{match[4]}"}
+            before = " ".join(body[: raw.start].split())
+            words["one"] = f"`{match[1]}` is part of the name: write `{before} {match[1]} {value:.4g}{match[4]}`"
+            words["other"] = f"it is all one amount: write `{before} {int(match[1]) + value:.7g}{match[4]}`"
     return Fault(raw.fault, raw.start, raw.end, words)
 
 

@@ -18,6 +18,10 @@ class Fault(NamedTuple):
     words: dict[str, str]
 
 
+REMARKS = frozenset(name for name, (severity, _, _) in MESSAGES.items() if severity != "error")
+"""Faults with which a line can still be read."""
+
+
 def reported(fault: Fault, line: Line) -> Diagnostic:
     """The report of a fault of a line."""
     severity, message, help_ = MESSAGES[fault.name]

@@ -49,6 +49,8 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
 
 def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
+    if isinstance(node, n.Step) and node.verb.text not in _TOUCHING:
+        return (Fault("with-what", name.start, name.end, {"verb": node.verb.text, "name": name.text}),)
     before = body[: name.end]
     if clause.amount is None:
         return (Fault("touching-without-weight", name.start, name.end, {"name": name.text, "instead": f"{before} 6 g each"}),)
@@ -59,29 +61,13 @@ def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
     return _single(clause.amount, body)
 
 
-_TIMED = {
-    "rest": "rest covered 20-30 min", "ripen": "ripen covered 12-14 h at 20 C", "ferment": "ferment covered 2 h at 25 C",
-    "prove": "prove 60-75 min at 28 C", "retard": "retard covered 12-16 h at 5 C", "soak": "soak covered 8-12 h at 20 C",
-    "chill": "chill 30-40 min at 4 C", "freeze": "freeze 2 h at -18 C", "thaw": "thaw 8-12 h at 4 C",
-    "cool": "cool 1-2 h to 30 C", "bake": "bake 35 min at 220 C", "roast": "roast 10 min at 160 C",
-    "boil": "boil 10 min", "simmer": "simmer 15 min", "blend": "blend 3 min", "griddle": "griddle 4 min a side",
-    "fry": "fry 60 s a side at 180 C", "mix": "mix slow 5 min",
-}  # fmt: skip
-
-
 def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
-    """What a step needs and neither it nor the lines under it say: a time, most often."""
+    """What a step needs to mean anything and neither it nor the lines under it say. (Times and heats are checks.)"""
     verb = step.verb
     clauses = step.clauses + under
     kinds = {type(clause) for clause in clauses}
-    if verb.text in _TIMED and n.Time not in kinds and n.Turns not in kinds:
-        example = _TIMED[verb.text]
-        offer = f"give a time, as in `{example}`" if n.Prose not in kinds else f"a cue needs a time beside it, as in `{example}`"
-        return Fault("step-without-time", verb.start, verb.end, {"verb": verb.text, "offer": offer})
     if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
         return Fault("whose-time", verb.start, verb.end, {})
-    if verb.text == "heat" and n.To not in kinds and n.Ramp not in kinds:
-        return Fault("heat-without-target", verb.start, verb.end, {})
     if verb.text in _TOUCHING and n.Applied not in kinds:
         return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{_TOUCHING[verb.text]}`"})
     if verb.text in ("place", "wrap") and n.Where not in kinds:

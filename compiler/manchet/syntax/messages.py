@@ -41,11 +41,7 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     "negative-amount": (ERROR, "`{written}` is less than nothing", "write an amount above 0; a loss is `loses 3%`"),
     "decimal-comma": (ERROR, "a comma stands inside a number: `{written}`", "write `{instead}`"),
     "number-with-gap": (ERROR, "a space stands inside a number: `{written}`", "write `{instead}`"),
-    "number-before-fraction": (
-        ERROR,
-        "`{written}` can be read two ways: {number} and {fraction} of it, or {fraction} of a thing called {number}",
-        "for the second write `{number} {decimal}`; for the first write it as one decimal number",
-    ),
+    "number-before-fraction": (ERROR, "`{written}` can be read two ways", "if {one}; if {other}"),
     "hyphen-fraction": (
         ERROR,
         "`{written}` is a range that runs backwards",
@@ -67,7 +63,7 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     ),
     "unit-long-form": (WARNING, "`{written}` is read, but the unit has a short form", "write `{instead}`"),
     "unknown-unit": (ERROR, "`{unit}` in `{written}` is no unit", "{offer}"),
-    "missing-unit": (ERROR, "`{written}` of what? the number has no unit", "{offer}"),
+    "missing-unit": (ERROR, "`{written}`: the number has no unit", "{offer}"),
     "about-amount": (ERROR, "`{written}` leaves the figure open", "{offer}"),
     "to-as-range": (ERROR, "`{written}`: `to` is for a temperature that is reached", "write the range `{instead}`"),
     "by-feel-amount": (
@@ -81,10 +77,8 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     "unknown-word": (ERROR, "`{word}` is none of the words that begin a line here", "{offer}"),
     "overnight": (ERROR, "how long is `{word}`?", "write the hours, as in `8-12 h`"),
     "of-the-flour": (ERROR, "`of the flour`: of which flour?", "write `of all flour`, or nothing for this stage's own"),
-    "all-of-it": (ERROR, "`{written}`: all of it, or how much?", "write `all of the {name}`"),
     "name-needs-quotes": (ERROR, "the name before the amount has {what} in it", "put the name in quotes: `{instead}`"),
     "name-missing": (ERROR, "{what} of what? the name is missing", "write `{instead}`"),
-    "place-missing": (ERROR, "`{word}` says no place", "write where, as in `{word} long tin`"),
     "quotes-missing": (ERROR, "the words after `{word}` need quotes", "write `{instead}`"),
     "reserved-word": (NOTE, "`{word}` is kept for a later version; what stands under it is left out", "remove it"),
     # ---- where a line stands
@@ -96,15 +90,17 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     ),
     # ---- what a line lacks
     "makes-unclear": (ERROR, "how much does it make, and before or after baking?", "{offer}"),
-    "step-without-time": (ERROR, "{verb} for how long?", "{offer}"),
-    "heat-without-target": (ERROR, "heat to how warm?", "say what it reaches, as in `heat 5 min to 65 C`"),
-    "bake-without-heat": (ERROR, "{verb} at what heat?", "say it, as in `{verb} 30 min at 220 C`"),
     "touching-without-weight": (
         ERROR,
         "how much {name}?",
         "write its weight, as in `{instead}`: it is eaten, paid for and on the label",
     ),
     "each-or-in-all": (ERROR, "{amount} {name}: for each piece, or in all?", "write `{each}` or `{all}`"),
+    "with-what": (
+        ERROR,
+        "`{verb} with {name}`: nothing of the kind goes with `{verb}`",
+        "write folds as in `with 4 folds every 30 min`, an ingredient on a line of its own, as in `add {name}`",
+    ),
     "touching-nothing": (ERROR, "{verb} with what?", "{offer}"),
     "place-without-thing": (ERROR, "{verb} where?", "{offer}"),
     "whose-time": (

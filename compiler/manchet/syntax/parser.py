@@ -14,7 +14,7 @@ from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.context import context_under
 from manchet.syntax.diagnosis import diagnosed, unread
-from manchet.syntax.faults import Fault, reported
+from manchet.syntax.faults import REMARKS, Fault, reported
 from manchet.syntax.lacking import lacking
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry, File
@@ -76,24 +76,27 @@ def parse(source: SourceText) -> Outcome[File]:
     for line in lines:
         if not line.body:
             continue
-        if skipped >= 0 and line.indent > skipped:
+        if skipped >= 0 and (line.indent > skipped or line.body[0].isspace()):
             continue
         skipped = -1
         if line.body[0].isspace():
             if not tabs:
                 reports.add(Fault("tab-indentation", 0, 1, {}), line)
             tabs = True
-            line = _without_tabs(line)
-        depth = _depth(line, stack, reports)
+            line, spaces = _without_tabs(line)
+        else:
+            spaces = line.indent
+        depth = _depth(line, spaces, stack, reports)
         while stack[-1].depth >= depth:
             _close(stack, reports)
         parent = stack[-1]
         found = read_line(line.body, parent.context)
-        for fault in found.faults:
-            reports.add(fault, line)
         node = found.node
+        sure = [fault for fault in found.faults if fault.name not in REMARKS or node is not None]
+        for fault in sure:
+            reports.add(fault, line)
         if found.trouble is not None:
-            if not found.faults and not reports.full(line):
+            if not sure and not reports.full(line):
                 reports.kept.append(reported(diagnosed(found.trouble), line))
             node = unread(found.trouble)
         elif type(node) is n.Tail:
@@ -127,28 +130,28 @@ def _close(stack: list[_Open], reports: _Reports) -> None:
     stack[-1].children.append(Entry(done.line, done.node, tuple(done.children)))
 
 
-def _without_tabs(line: Line) -> Line:
-    """The line as it was probably meant: a tab is one step of two spaces, or eight columns where they are many."""
+def _without_tabs(line: Line) -> tuple[Line, int]:
+    """The line with a body that begins at its first word, and the spaces that were probably meant: two for a tab."""
     body = line.body.lstrip()
     blank = line.raw[: len(line.raw) - len(line.raw.lstrip())]
-    return line._replace(indent=STEP * blank.count("\t") + blank.count(" "), body=body)
+    return line._replace(indent=len(blank), body=body), STEP * blank.count("\t") + blank.count(" ")
 
 
-def _depth(line: Line, stack: list[_Open], reports: _Reports) -> int:
+def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> int:
     """How deep a line stands: one step is two spaces, and a line is at most one step deeper than the one above it."""
     deepest = stack[-1].depth + 1
-    depth, odd = divmod(line.indent, STEP)
+    depth, odd = divmod(spaces, STEP)
     if depth > DEEPEST:
-        reports.add(Fault("too-deep", 0, 1, {"most": str(DEEPEST)}), line)
+        reports.add(Fault("too-deep", -line.indent, 0, {"most": str(DEEPEST)}), line)
         return min(deepest, DEEPEST)
     if odd:
-        near = min(depth + 1, deepest)
-        words = {"spaces": _spaces(line.indent), "near": _spaces(STEP * near)}
-        reports.add(Fault("odd-indentation", 0, 1, words), line)
-        depth = near
+        depth = min(max(depth, 1), deepest)
+        words = {"spaces": _spaces(spaces), "near": _spaces(STEP * depth)}
+        reports.add(Fault("odd-indentation", -line.indent, 0, words), line)
     elif depth > deepest:
-        steps = "no step" if depth == deepest else "two steps" if depth == deepest + 1 else f"{depth - deepest + 1} steps"
-        reports.add(Fault("deep-indentation", 0, 1, {"steps": steps, "most": _spaces(STEP * deepest)}), line)
+        steps = f"{depth - deepest + 1} steps"
+        words = {"steps": steps, "most": _spaces(STEP * deepest)}
+        reports.add(Fault("deep-indentation", -line.indent, 0, words), line)
     return min(depth, deepest)
 
 
