@@ -59,8 +59,8 @@ class _Way:
         self.filled: dict[str, Filled] = {}
 
     def resolve(self) -> tuple[Shares, list[Diagnostic]]:
-        if whole_lines := tuple(self.lines.values()) if self.overall_whole else ():
-            self.reports += flour_reports(whole_lines, self.overruled, self.place)
+        if self.overall_whole:
+            self.reports += flour_reports(tuple(self.lines.values()), self.overruled, self.place)
         for key, draft in self.drafts.stages.items():
             self.shares[key] = [self._explicit(item, draft) for item in draft.items]
         for key, draft in self.drafts.stages.items():
