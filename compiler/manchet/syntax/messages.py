@@ -10,8 +10,8 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     "odd-indentation": (ERROR, "{spaces} stand at the start of the line", "each step deeper is two spaces: use {near}"),
     "deep-indentation": (
         ERROR,
-        "this line stands {steps} deeper than the one it belongs to",
-        "put {most} at its start, or give it the heading that is missing above",
+        "{spaces} stand at the start of the line, more than the line above it allows",
+        "put {most} there, or write the heading that is missing above it",
     ),
     "too-deep": (ERROR, "this line stands more than {most} steps deep", "take it and its neighbours further out"),
     "too-many-mistakes": (NOTE, "{more} more lines of this file cannot be read", "put these right and look again"),

@@ -73,6 +73,7 @@ def parse(source: SourceText) -> Outcome[File]:
     stack = [root]
     skipped = -1  # how deep the line stands whose deeper lines are left out; -1 for none
     tabs = False
+    slip: tuple[int, int] | None = None  # an indentation that is wrong, said once, and the depth it is read as
     for line in lines:
         if not line.body:
             continue
@@ -84,9 +85,17 @@ def parse(source: SourceText) -> Outcome[File]:
                 reports.add(Fault("tab-indentation", 0, 1, {}), line)
             tabs = True
             line, spaces = _without_tabs(line)
+            above = stack[-1]
+            if above.line is not None and above.line.raw[:1] == " ":
+                # a tab among lines indented with spaces: as deep as the line above allows
+                spaces = STEP * (above.depth + (above.context not in _UNDER_A_LINE))
         else:
             spaces = line.indent
-        depth = _depth(line, spaces, stack, reports)
+        if slip is not None and slip[0] == spaces:
+            depth = min(slip[1], stack[-1].depth + 1)
+        else:
+            depth, odd = _depth(line, spaces, stack, reports)
+            slip = (spaces, depth) if odd else None
         while stack[-1].depth >= depth:
             _close(stack, reports)
         parent = stack[-1]
@@ -137,22 +146,33 @@ def _without_tabs(line: Line) -> tuple[Line, int]:
     return line._replace(indent=len(blank), body=body), STEP * blank.count("\t") + blank.count(" ")
 
 
-def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> int:
-    """How deep a line stands: one step is two spaces, and a line is at most one step deeper than the one above it."""
+def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> tuple[int, bool]:
+    """How deep a line stands, and whether its indentation was wrong.
+
+    One step is two spaces, and a line is at most one step deeper than the one above it. What stands too deep is read as
+    if it stood where it can: under a heading, else beside the line above it.
+    """
     deepest = stack[-1].depth + 1
     depth, odd = divmod(spaces, STEP)
     if depth > DEEPEST:
         reports.add(Fault("too-deep", -line.indent, 0, {"most": str(DEEPEST)}), line)
-        return min(deepest, DEEPEST)
+        return min(deepest, DEEPEST), True
+    if not odd and depth <= deepest:
+        return depth, False
+    if stack[-1].context in _UNDER_A_LINE:
+        deepest -= 1
     if odd:
-        depth = min(max(depth, 1), deepest)
+        depth = min(max(depth, 1), max(deepest, 0))
         words = {"spaces": _spaces(spaces), "near": _spaces(STEP * depth)}
         reports.add(Fault("odd-indentation", -line.indent, 0, words), line)
-    elif depth > deepest:
-        steps = f"{depth - deepest + 1} steps"
-        words = {"steps": steps, "most": _spaces(STEP * deepest)}
-        reports.add(Fault("deep-indentation", -line.indent, 0, words), line)
-    return min(depth, deepest)
+        return depth, True
+    words = {"spaces": _spaces(spaces), "most": _spaces(STEP * deepest)}
+    reports.add(Fault("deep-indentation", -line.indent, 0, words), line)
+    return deepest, True
+
+
+_UNDER_A_LINE = frozenset({"step", "material", "skipped"})
+"""Contexts of lines that belong to one line (its clauses), not to a heading."""
 
 
 def _spaces(number: int) -> str:
