@@ -117,7 +117,8 @@ def _reaches(step: Step, m: Measures) -> list[str]:
 
 
 def _more(step: Step, m: Measures) -> list[str]:
-    said = [steam(step, m), vent(step, m), _lid(step, m)]
+    opened = vent(step, m)
+    said = [steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
     if step.at_a_time is not None:
         said.append(m.words.say("say.at_a_time", str(step.at_a_time)))
     if step.optional:
@@ -134,7 +135,7 @@ def steam(step: Step, m: Measures) -> str:
 
 
 def vent(step: Step, m: Measures) -> str:
-    """`damper open`, `damper open after 2 min`."""
+    """`open`, `open after 2 min`: under its heading in the table of phases."""
     if step.vent is None:
         return ""
     said = m.words["say.vent_open" if step.vent else "say.vent_closed"]
