@@ -82,7 +82,7 @@ def manchet(words: list[str], stdin: str = "") -> Ran:
 def scene(folder: Path, environment: dict[str, str]) -> Iterator[None]:
     """A new folder, an empty home and cache, and nothing of this machine's own settings."""
     home = folder / "home"
-    work = folder / "work"
+    work = folder / "bench"
     home.mkdir(parents=True)
     work.mkdir()
     before = os.getcwd()
