@@ -38,8 +38,8 @@ def _sizes(formula: Formula, flour: Fraction) -> dict[str, Fraction]:
                 if portion.stage == stage.key:
                     used += portion.share
                     scaled += portion.share * larger[user.key]
-        kept = sum((keep.grams for keep in stage.keeps if keep.grams is not None), NOTHING)
         made = stage.out_share * flour
+        kept = sum((grams for _, grams in _kept(stage, formula, flour)), NOTHING)
         if not made:
             larger[stage.key] = ONE
             continue
@@ -66,7 +66,7 @@ def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fr
         if portion.stage == stage.key
     )
     out = account.out * size
-    kept = tuple((keep.name, keep.grams) for keep in stage.keeps if keep.grams is not None)
+    kept = _kept(stage, formula, flour)
     gone = sum((g for _, g in used), NOTHING) + sum((g for _, g in kept), NOTHING)
     if stage is formula.stages[-1]:
         gone = out
@@ -82,6 +82,33 @@ def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fr
         returned=tuple((name, share * size) for name, share in _returned_names(stage)),
         left=out - gone,
     )
+
+
+def _kept(stage: Stage, formula: Formula, flour: Fraction) -> tuple[tuple[str, Fraction], ...]:
+    """What a stage keeps: (name, grams). `keep enough` is as much as the stage, mixed that much larger, takes of it:
+    with t taken for the bread alone of m made, k = t m / (m - t)."""
+    kept = []
+    for keep in stage.keeps:
+        grams = keep.grams
+        if keep.how == "enough":
+            taken, made = _taken(stage, keep.key, formula), stage.out_share
+            grams = taken * made / (made - taken) * flour if taken < made else NOTHING
+        if grams is not None:
+            kept.append((keep.name, grams))
+    return tuple(kept)
+
+
+def _taken(stage: Stage, culture: str, formula: Formula) -> Fraction:
+    """The share of a culture that comes into a stage, directly and through the stages used in it."""
+    stages = {s.key: s for s in formula.stages}
+    taken = NOTHING
+    for portion in stage.portions:
+        if portion.stage in stages and stages[portion.stage].out_share:
+            used = stages[portion.stage]
+            taken += _taken(used, culture, formula) * portion.share / used.out_share
+        elif portion.key == culture:
+            taken += portion.share
+    return taken
 
 
 def _held(portions: tuple[Portion, ...]) -> dict[str, Fraction]:

@@ -305,14 +305,15 @@ class _Reader:
 
     def _keep(self, how: str, amount: nodes.Amount | None, name: str, entry: Entry) -> None:
         grams = None
+        found = self.names.meaning(name) if name else None
+        ingredient = found.ingredient if isinstance(found, Meaning) else None
+        key = fold(ingredient.name if ingredient else name)
         if amount is not None:
-            found = self.names.meaning(name)
-            ingredient = found.ingredient if isinstance(found, Meaning) else None
             grams, reports = weight_of(amount, ingredient, self.measures_of, entry.line)
             self.reports += reports
-        self.keeps.append(Keep(grams, name, how, entry.line.place()))
+        self.keeps.append(Keep(grams, name, key, how, entry.line.place()))
         verb = "discard" if how == "discard" else "keep"
-        goes = (Goes(name, fold(name)),) if name else ()
+        goes = (Goes(name, key),) if name else ()
         self.steps.append(step_of(verb, entry, self.names, self.reports)._replace(goes=goes))
 
     def _branch(self, noun: nodes.Word, entry: Entry) -> None:

@@ -209,7 +209,10 @@ class Keep(NamedTuple):
 
     grams: Fraction | None
     name: str
+    key: str
+    """The name folded, as the larder has it."""
     how: str
+    """"amount", "enough" (as much as the formula takes of it), "left" or "discard"."""
     place: Place
 
 
