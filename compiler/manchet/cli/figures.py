@@ -55,7 +55,7 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
         return None
     batch = batch_for(found.formula, sizing.order_of(options), found.kitchen)
     said(batch.diagnostics)
-    return figures_of(batch.value, found.bakery.larder) if batch.value else None
+    return figures_of(batch.value, found.bakery.larder, found.kitchen) if batch.value else None
 
 
 def json_text(figures: Figures) -> str:

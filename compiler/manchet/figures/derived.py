@@ -8,9 +8,13 @@ from typing import NamedTuple
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.figure import Figure, Given
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
+from manchet.figures.water_figures import water_figures
+from manchet.figures.water_grid import water_of
 from manchet.formula.draft import PREFERMENTS
+from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Batch, Formula, OverallLine, Portion, StageBatch, Way, Weighed
 from manchet.larder.book import Larder
+from manchet.larder.kitchen import PLAIN, Kitchen
 
 NOTHING = Fraction(0)
 BALANCE = "arithmetic of the formula: what is weighed equals what comes out and what is lost"
@@ -57,14 +61,18 @@ class Figures(NamedTuple):
     totals: dict[str, Figure]
 
 
-def figures_of(batch: Batch, larder: Larder) -> Figures:
-    """Derive every figure of a batch."""
+def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figures:
+    """Derive every figure of a batch. The kitchen's temperatures and mixer decide how warm the water is."""
     formula = batch.formula
     totals = totals_of(formula, larder)
     flour = _flour(batch)
     overall = tuple(_overall_line(line, formula, flour) for line in formula.overall)
     stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
-    return Figures(formula.name, formula.way.value, overall, stages, _totals(batch, totals, overall, stages, flour))
+    found = _totals(batch, totals, overall, stages, flour)
+    water = water_of(batch, kitchen, mixes_of(batch, kitchen), larder)
+    if water is not None and not formula.preparation:
+        found |= water_figures(water, batch)
+    return Figures(formula.name, formula.way.value, overall, stages, found)
 
 
 def where(place: Place | None) -> str:
