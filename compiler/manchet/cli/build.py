@@ -49,7 +49,11 @@ def printing(parser: argparse.ArgumentParser) -> None:
         "--output", "--out", default="output", metavar="FOLDER", help="where to write (default: output)"
     )
     parser.add_argument(
-        "--only", type=some_of(*KINDS, *FORMS), default=(), metavar="LIST", help="some of sheet,card,html,pdf,json"
+        "--only",
+        type=some_of(*KINDS, *FORMS),
+        default=(),
+        metavar="LIST",
+        help="some of sheet,card,house,html,pdf,json",
     )
     parser.add_argument("--paper", type=one_of("A4", "Letter"), default=None, metavar="PAPER", help="A4 or Letter")
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
@@ -139,4 +143,4 @@ def _summary(results: Sequence[Built]) -> None:
     parts = [f"{counted(written, 'file')} written"]
     if same:
         parts.append(f"{same:,} as before")
-    print("; ".join([*parts, counted(len(results), "formula")]), file=sys.stderr)
+    print("; ".join([*parts, counted(sum(one.is_formula for one in results), "formula")]), file=sys.stderr)

@@ -105,8 +105,8 @@ class Bench:
         jobs = [job for job in jobs_of(self.asked) if paths is None or job.path in paths]
         results: list[Built] = []
         try:
-            for job, one in zip(jobs, making(self.asked, jobs, wish, self.pages), strict=True):
-                results.append(written(job, one, self.folder))
+            for one in making(self.asked, jobs, wish, True, self.pages):
+                results.append(written(one, self.folder))
                 if self.watch.stopped:
                     break
         except Blocked as blocked:
@@ -136,7 +136,7 @@ class Bench:
         if trouble:
             lines.append(f"  {show(trouble)}")
         elif not any(each.written or each.kept for each in built):
-            lines.append(f"  nothing to write; {counted(len(built), 'formula')} looked at")
+            lines.append(f"  nothing to write; {counted(sum(each.is_formula for each in built), 'formula')} looked at")
         lacking = next((each.lacking for each in built if each.lacking), "")
         if lacking:
             lines.append(f"  no PDF: {lacking}")

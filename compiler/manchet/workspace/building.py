@@ -11,11 +11,12 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from manchet import cache
+from manchet.bakery import Bakery
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.asked import Asked
 from manchet.workspace.headings import Block
-from manchet.workspace.making import Made, Pages, Version, made
+from manchet.workspace.making import Made, Pages, Version, made, posted
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
 from manchet.workspace.slugs import slugs
 from manchet.workspace.versions import versions
@@ -47,6 +48,7 @@ class Built(NamedTuple):
     lacking: str
     kept: bool
     """It has errors, and sheets of an earlier state were left as they are."""
+    is_formula: bool
 
 
 def jobs_of(asked: Asked) -> tuple[Job, ...]:
@@ -72,33 +74,50 @@ def built(
     asked: Asked, jobs: Sequence[Job], wish: Wish, folder: str, processes: int, progress: Callable[[int], None]
 ) -> Iterator[Built]:
     """Builds the jobs and writes their files into `folder`; what became of each, in order."""
+    # The posted cards of the kitchens are made once, with the last part.
     parts = _parts(jobs, processes)
+    calls = [(asked, part, wish, part is parts[-1]) for part in parts]
     done = 0
-    for part, results in zip(parts, spread(make, [(asked, part, wish) for part in parts], processes), strict=True):
-        for job, one in zip(part, results, strict=True):
-            yield written(job, one, folder)
-            done += 1
+    for results in spread(make, calls, processes):
+        for one in results:
+            yield written(one, folder)
+            done += one.is_formula
             progress(done)
 
 
-def make(asked: Asked, jobs: Sequence[Job], wish: Wish) -> list[Made]:
+def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool) -> list[Made]:
     """Makes the sheets of some formulas of one bakery, in memory."""
-    return list(making(asked, jobs, wish, {}))
+    return list(making(asked, jobs, wish, posts, {}))
 
 
-def making(asked: Asked, jobs: Sequence[Job], wish: Wish, pages: Pages) -> Iterator[Made]:
-    """The same, one after another. `pages`: see `making.made`."""
+def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pages) -> Iterator[Made]:
+    """The same, one after another. `posts`: the posted cards too. `pages`: see `making.made`."""
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     for job in jobs:
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block.line, job.end, asked))
         formula = formulas.get((job.path, job.block.line))
         if formula is None or any(one.severity is Severity.ERROR and one.place.path == job.path for one in reports):
-            yield Made(job.block.name, {}, reports)
+            yield Made(job.block.name, {}, reports, slug=job.slug)
             continue
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         one = made(bakery, formula, kitchen, wish, job.version, pages)
-        yield one._replace(diagnostics=(*reports, *one.diagnostics))
+        yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
+    if posts and "house" in wish.kinds:
+        yield from _posted(asked, bakery, wish, pages)
+
+
+def _posted(asked: Asked, bakery: Bakery, wish: Wish, pages: Pages) -> Iterator[Made]:
+    """The card of each kitchen that the bakery has; of a plain one where it has none."""
+    data = {file.path: file.data for file in asked.files}
+    kitchens = [kitchen_of(bakery, wish.kitchen, "")] if wish.kitchen or not bakery.kitchens else bakery.kitchens
+    slug_of = slugs(kitchen.name for kitchen in kitchens)
+    known = versions(asked.root, asked.prefix, {kitchen.place.path for kitchen in kitchens if kitchen.place})
+    for kitchen in kitchens:
+        path = kitchen.place.path if kitchen.place else ""
+        commit, edited = known.get(path, ("", False))
+        version = Version(path, cache.digest(data.get(path, b""))[:8], commit, edited)
+        yield posted(kitchen, wish, version, slug_of[kitchen.name] if kitchen.name else "kitchen", pages)
 
 
 def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:
@@ -109,12 +128,12 @@ def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:
     return [jobs[at : at + size] for at in range(0, len(jobs), size)]
 
 
-def written(job: Job, one: Made, folder: str) -> Built:
-    """Writes what was made of one formula."""
+def written(one: Made, folder: str) -> Built:
+    """Writes what was made of one formula or kitchen."""
     new: list[str] = []
     same: list[str] = []
     for ending, data in one.files.items():
-        path = os.path.join(folder, f"{job.slug}.{ending}")
+        path = os.path.join(folder, f"{one.slug}.{ending}")
         (new if write(path, data) else same).append(path)
-    kept = not one.files and any(name.startswith(f"{job.slug}.") for name in os.listdir(folder))
-    return Built(one.name, tuple(new), tuple(same), one.diagnostics, one.lacking, kept)
+    kept = not one.files and any(name.startswith(f"{one.slug}.") for name in os.listdir(folder))
+    return Built(one.name, tuple(new), tuple(same), one.diagnostics, one.lacking, kept, one.is_formula)

@@ -26,12 +26,15 @@ class Version(NamedTuple):
 
 
 class Made(NamedTuple):
-    """The files of one formula, by their endings (`sheet.html`); the reports; and what a PDF would need, or ""."""
+    """The files of one formula (or of a kitchen: its posted card), by their endings (`sheet.html`); the reports; and
+    what a PDF would need, or ""."""
 
     name: str
     files: Mapping[str, bytes]
     diagnostics: tuple[Diagnostic, ...]
     lacking: str = ""
+    slug: str = ""
+    is_formula: bool = True
 
 
 Pages = dict[tuple[str, int, str], str]
@@ -56,10 +59,26 @@ def made(bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version
     return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
 
 
+def posted(kitchen: Kitchen, wish: Wish, version: Version, slug: str, pages: Pages) -> Made:
+    """The card with the hazards of a kitchen, to which its sheets point."""
+    from manchet.cautions.house import card_of
+    from manchet.sheets.caution_view import house_card
+
+    issue = Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
+    view = house_card(kitchen.name, card_of(kitchen), issue, house_of(kitchen, wish))
+    data, lacking = _printed(view, wish.forms, pages, (version.file, 0, "house"))
+    files = {f"house.{form}": content for form, content in data.items()}
+    return Made(view.title, files, (), lacking, slug, is_formula=False)
+
+
 def house_of(kitchen: Kitchen, wish: Wish) -> House:
     """How this house prints: as asked for, else as the kitchen says, else A4, metric, Celsius, British."""
     words = wish.words or kitchen.words or "British"
     return House(wish.paper or "A4", wish.units or "metric", wish.degrees or "C", words)
+
+
+def _state(version: Version) -> str:
+    return f"edited since {version.commit}" if version.edited and version.commit else version.commit
 
 
 def _views(
@@ -67,8 +86,7 @@ def _views(
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
     mixes = mixes_of(batch, kitchen)
     house = house_of(kitchen, wish)
-    commit = f"edited since {version.commit}" if version.edited and version.commit else version.commit
-    issue = Issue(wish.today, version.file, commit, version.digest, edited=version.edited)
+    issue = Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
     views: dict[str, Sheet] = {}
     reports: tuple[Diagnostic, ...] = ()
     if wish.when is not None:

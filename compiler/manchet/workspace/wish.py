@@ -8,7 +8,7 @@ from typing import NamedTuple
 from manchet.formula.order import AS_WRITTEN, Order
 from manchet.timing.when import When
 
-KINDS = ("sheet", "card")
+KINDS = ("sheet", "card", "house")
 FORMS = ("html", "pdf", "json")
 
 
