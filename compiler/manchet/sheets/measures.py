@@ -67,6 +67,10 @@ class Measures(NamedTuple):
             return f"{_figure(grams / 1000, 2)}{NBSP}{self.words['units.kg']}"
         return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
 
+    def about(self, grams: Fraction) -> str:
+        """A weight that can only be about right, such as a baked loaf's."""
+        return self.mass(printing.rounded(grams, 0)) if grams >= 20 else self.mass(grams)
+
     def grams(self, grams: Fraction) -> str:
         """Grams in any house: beside spoons, in a dilution."""
         return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
@@ -116,7 +120,8 @@ class Measures(NamedTuple):
             return self._range(seconds, lambda x: x / DAY, self.words["units.d"])
         if all(end % HOUR == 0 for end in ends) and max(ends) >= 2 * HOUR:
             return self._range(seconds, lambda x: x / HOUR, self.words["units.h"])
-        if all(end % 60 == 0 for end in ends) and max(ends) <= 2 * HOUR:
+        longest = 3 * HOUR if min(ends) < 2 * HOUR and len(set(ends)) > 1 else 2 * HOUR
+        if all(end % 60 == 0 for end in ends) and max(ends) <= longest:
             return self._range(seconds, lambda x: x / 60, self.words["units.min"])
         if max(ends) < 120:
             return self._range(seconds, lambda x: x, self.words["units.s"])

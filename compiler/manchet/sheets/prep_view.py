@@ -108,7 +108,7 @@ def _pieces(p: PieceBatch, m: Measures) -> str:
         if p.tin
         else m.words.say("head.pieces", number, p.noun, weight)
     )
-    return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.mass(p.baked_grams))
+    return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.about(p.baked_grams))
 
 
 def _dough_temperature(steps: Sequence[Step]) -> Range | None:
@@ -303,7 +303,7 @@ def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
 
 def _sort(p: PieceBatch, m: Measures) -> views.Sort:
     weight = m.piece(p.grams)
-    baked = "" if p.baked_grams is None else m.mass(p.baked_grams)
+    baked = "" if p.baked_grams is None else m.about(p.baked_grams)
     return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
 
 

@@ -1,0 +1,88 @@
+"""Figures as a house prints them."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from manchet.formula.model import Range
+from manchet.sheets.measures import OUNCE, Measures
+from manchet.sheets.views import House
+from manchet.sheets.words_of import words_of
+
+METRIC = Measures(House(), words_of("British"))
+US = Measures(House("Letter", "US", "F", "American"), words_of("American"))
+
+
+def plain(text: object) -> str:
+    return str(text).replace("\N{NO-BREAK SPACE}", " ")
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "said"),
+    [
+        (180, 180, "3 min"),
+        (60, 75, "60–75 s"),
+        (3600, 5400, "60–90 min"),
+        (6000, 7800, "100–130 min"),
+        (3600, 7200, "1–2 h"),
+        (43200, 54000, "12–15 h"),
+        (86400, None, "at least 24 h"),
+        (None, 600, "at most 10 min"),
+        (172800, 259200, "2–3 d"),
+        (9000, 9000, "2 h 30 min"),
+        (90, 90, "90 s"),
+    ],
+)
+def test_times(low: int | None, high: int | None, said: str) -> None:
+    ends = Range(None if low is None else Fraction(low), None if high is None else Fraction(high))
+    assert plain(METRIC.time(ends)) == said
+
+
+@pytest.mark.parametrize(
+    ("grams", "step", "said"),
+    [("1976", "1", "1,976 g"), ("27", "1/10", "27.0 g"), ("0.4", "1/10", "0.4 g"), ("1975", "5", "1,975 g")],
+)
+def test_a_weight_has_the_digits_of_its_scale(grams: str, step: str, said: str) -> None:
+    assert plain(METRIC.weight(Fraction(grams), Fraction(step))) == said
+
+
+def test_kilograms_have_the_digits_of_the_scale_too() -> None:
+    assert plain(METRIC.weight(Fraction(12350), Fraction(5), in_kg=True)) == "12.350 kg"
+
+
+@pytest.mark.parametrize(
+    ("ounces", "said"),
+    [
+        ("16", "1 lb"),
+        ("20", "1 lb 4 oz"),
+        ("81/4", "1 lb 4¼ oz"),
+        ("1/2", "½ oz"),
+        ("67/4", "1 lb ¾ oz"),
+        ("0", "0 oz"),
+    ],
+)
+def test_pounds_and_quarter_ounces(ounces: str, said: str) -> None:
+    assert plain(US.weight(Fraction(ounces) * OUNCE, OUNCE / 4)) == said
+
+
+def test_spoons_only_where_the_density_and_the_country_are_known() -> None:
+    assert plain(US.spoons(Fraction(6), Fraction(12, 10), "US")) == "about 1 tsp"
+    assert plain(US.spoons(Fraction(18), Fraction(12, 10), "metric")) == "about 1 tbsp"
+    assert US.spoons(Fraction(6), None, "US") == "" and US.spoons(Fraction(6), Fraction(1), "") == ""
+
+
+def test_degrees_are_exact_in_the_dough_and_round_in_the_oven() -> None:
+    one = Range(Fraction(97), Fraction(97))
+    oven = Range(Fraction(255), Fraction(255))
+    assert (plain(US.degrees(one)), plain(US.oven(oven))) == ("207 °F", "490 °F")
+    assert (plain(METRIC.degrees(one)), plain(METRIC.oven(oven))) == ("97 °C", "255 °C")
+
+
+def test_per_cent() -> None:
+    assert [plain(METRIC.percent(Fraction(x))) for x in ("3/5", "19/1000", "1/3", "3/10000")] == [
+        "60 %",
+        "1.9 %",
+        "33.33 %",
+        "0.03 %",
+    ]
