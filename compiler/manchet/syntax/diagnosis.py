@@ -11,6 +11,7 @@ from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.characters import other_digit
 from manchet.syntax.classes import OPENINGS, Openings
 from manchet.syntax.faults import Fault
+from manchet.syntax.lacking import LOOSE
 from manchet.syntax.messages import FORMS, SHAPES
 from manchet.syntax.nodes import Unread, Word
 from manchet.syntax.tokens import WEIGHTS, Raw
@@ -123,22 +124,13 @@ def _figures(t: Trouble) -> Fault | None:
     return None
 
 
-def _gap(t: Trouble) -> Fault | None:
-    for one, two in _twos(t.raws):
-        if one.kind == "NUMBER" and two.kind != "NUMBER" and two.kind in _FIGURES and re.match(r"[0-9]{3}(?![0-9])", two.text):
-            written = t.body[one.start : two.end]
-            return Fault("number-with-gap", one.start, two.end, {"written": written, "instead": one.text + two.text})
-    return None
-
-
 _FIGURES = WEIGHTS | {"TIME", "TEMPERATURE", "LENGTH", "TURNS", "NUMBER"}
-_LOOSE = {"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c."}
 _PINCHES = {"pinch", "dash", "handful", "knob", "drizzle", "splash", "sprinkling", "touch", "bit", "glug", "some"}
 
 
 def _about(t: Trouble) -> Fault | None:
     for one, two in _twos(t.raws):
-        loose = one.kind == "WORD" and one.text in _LOOSE and two.kind in _FIGURES
+        loose = one.kind == "WORD" and one.text in LOOSE and two.kind in _FIGURES
         if loose:
             offer = _loose_offer(two)
             return Fault("about-amount", one.start, two.end, {"written": t.body[one.start : two.end], "offer": offer})
@@ -371,7 +363,7 @@ def _shape(t: Trouble) -> str:
 
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, _figures, _comma, _gap, _about, _to_range, _overnight, _of_the_flour, _outside, _twin, _by_feel,
+    _unclosed, _digits, _figures, _comma, _about, _to_range, _overnight, _of_the_flour, _outside, _twin, _by_feel,
     _amount_first, _name, _lacks, _units, _unknown,
 )  # fmt: skip
 

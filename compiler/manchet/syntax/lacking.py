@@ -13,6 +13,11 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
     """What is wrong with a node by itself, whatever stands under it."""
     kind = type(node)
     if kind is n.Material:
+        loose = node.name.text.rpartition(" ")[2].lower()
+        if loose in LOOSE and " " in node.name.text:
+            start, end = node.name.end - len(loose), node.amount.end
+            offer = f"write `{body[node.amount.start : end]}`; what is by feel is `add water as needed`, or `, to taste`"
+            return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}),)
         return _single(node.amount, body)
     if kind is n.Step or kind is n.ClauseLine:
         found: tuple[Fault, ...] = ()
@@ -27,6 +32,9 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
     amount = node.share if kind is n.StageHead else node.amount
     return () if amount is None else _single(amount, body)
 
+
+LOOSE = frozenset({"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c.", "~"})
+"""Words that leave a figure open."""
 
 CHECKED = frozenset({n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead})
 _CLAUSES = frozenset({n.Within, n.AtATime, n.Applied})

@@ -10,10 +10,10 @@ from manchet.syntax.building import ACTIONS
 from manchet.syntax.characters import look_alike, plain
 from manchet.syntax.diagnosis import Trouble, fault_of, is_plain_name
 from manchet.syntax.driver import Stuck, run
-from manchet.syntax.faults import Fault
+from manchet.syntax.faults import REMARKS, Fault
 from manchet.syntax.lexer import Tokens
 from manchet.syntax.lacking import CHECKED, wrong_with
-from manchet.syntax.nodes import BareName, ReservedHead, Unread, Word
+from manchet.syntax.nodes import Add, BareName, HoldBack, Keep, Material, ReservedHead, Step, Unread, Word
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
 _TABLES = t.load()
@@ -72,7 +72,24 @@ def _read(written: str, context: str) -> Read:
         for raw in raws:
             if raw.fault:
                 faults = (*faults, fault_of(raw, body))
-    return Read(made, (*faults, *wrong_with(made, body)) if type(made) in CHECKED else faults)
+    if type(made) in CHECKED:
+        faults = (*faults, *wrong_with(made, body))
+    if faults and any(fault.name not in KEEPS_ITS_NODE for fault in faults):
+        made = _set_aside(made)
+    return Read(made, faults)
+
+
+KEEPS_ITS_NODE = REMARKS | {"each-or-in-all", "touching-without-weight", "part-of-a-number"}
+"""Faults that leave the meaning of the rest of their line whole."""
+
+
+def _set_aside(made: Any) -> Any:
+    """A material or a step whose figures or name cannot be trusted is not handed on: its mistake is said once."""
+    if isinstance(made, Step):
+        return Unread("step", made.verb, "step")
+    if isinstance(made, Material):
+        return Unread("material", made.name, "step")
+    return Unread("material", None, "step") if isinstance(made, (HoldBack, Add, Keep)) else made
 
 
 _BARE_NAMES = frozenset({"stage", "preparation"})

@@ -40,7 +40,6 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     "number-exponent": (ERROR, "`{written}` is written with an exponent", "write the number out"),
     "negative-amount": (ERROR, "`{written}` is less than nothing", "write an amount above 0; a loss is `loses 3%`"),
     "decimal-comma": (ERROR, "a comma stands inside a number: `{written}`", "write `{instead}`"),
-    "number-with-gap": (ERROR, "a space stands inside a number: `{written}`", "write `{instead}`"),
     "number-before-fraction": (ERROR, "`{written}` can be read two ways", "if {one}; if {other}"),
     "hyphen-fraction": (
         ERROR,

@@ -73,6 +73,7 @@ def parse(source: SourceText) -> Outcome[File]:
     stack = [root]
     skipped = -1  # how deep the line stands whose deeper lines are left out; -1 for none
     tabs = False
+    tab_shift = 0
     slip: tuple[int, int] | None = None  # an indentation that is wrong, said once, and the depth it is read as
     for line in lines:
         if not line.body:
@@ -88,7 +89,8 @@ def parse(source: SourceText) -> Outcome[File]:
             above = stack[-1]
             if above.line is not None and above.line.raw[:1] == " ":
                 # a tab among lines indented with spaces: as deep as the line above allows
-                spaces = STEP * (above.depth + (above.context not in _UNDER_A_LINE))
+                tab_shift = STEP * (above.depth + (above.context not in _UNDER_A_LINE)) - spaces
+            spaces += tab_shift
         else:
             spaces = line.indent
         if slip is not None and slip[0] == spaces:
