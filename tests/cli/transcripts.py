@@ -120,6 +120,7 @@ def replay(text: str, folder: Path) -> str:
                         if said:
                             said = said.replace(str(folder.resolve()), "HERE")
                             written.append(_as_written(Part(word, "", said)))
+                    assert last.status != 3, f"manchet {part.rest}: {last.err}"
                     written.append(f"{SIGN}status {last.status}")
                 case "has":
                     path = Path(part.rest)
