@@ -15,6 +15,7 @@ from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
 
 NOTHING = Fraction(0)
+ONE = Fraction(1)
 
 
 class Order(NamedTuple):
@@ -65,9 +66,6 @@ def dough_for_makes(
     """
     dough = NOTHING
     for line in makes:
-        if line.number is None:
-            dough += line.written or NOTHING
-            continue
         grams = piece_grams(line, formula, kitchen)
         if grams is None and line.state == "baked":
             return error(
@@ -77,7 +75,7 @@ def dough_for_makes(
             )  # fmt: skip
         if grams is None:
             return None
-        dough += line.number * grams / (1 + _added(formula, line))
+        dough += (ONE if line.number is None else line.number) * grams / (1 + _added(formula, line))
     return dough
 
 
