@@ -17,8 +17,8 @@ from collections.abc import Callable, Mapping
 from hashlib import blake2b
 from typing import TYPE_CHECKING, NamedTuple
 
+from manchet.source.files import bytes_of
 from manchet.workspace.folder import SUFFIX, listing
-from manchet.workspace.raw import read_bytes
 from manchet.workspace.trouble import Trouble
 
 if TYPE_CHECKING:
@@ -130,10 +130,10 @@ class Watch:
             if before and before.stamp == stamp and place not in named:
                 result[path] = before
                 continue
-            data = read_bytes(place)
-            if data == "":
+            read = bytes_of(place, path)
+            if any(report.name == "file-missing" for report in read.diagnostics):
                 continue
-            content = data if isinstance(data, bytes) else data.encode()
+            content = read.value if read.value is not None else read.diagnostics[0].name.encode()
             result[path] = _Seen(stamp, blake2b(content, digest_size=16).digest())
         return result
 

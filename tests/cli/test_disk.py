@@ -7,9 +7,9 @@ import os
 from pathlib import Path
 
 import pytest
+from manchet.source.files import LARGEST, bytes_of
 from manchet.workspace.folder import bakery_of, listing
 from manchet.workspace.headings import blocks
-from manchet.workspace.raw import read_bytes
 from manchet.workspace.slugs import LONGEST, slug, slugs
 from manchet.workspace.trouble import Blocked
 from manchet.workspace.writing import output_folder, write
@@ -128,10 +128,25 @@ def test_links_out_are_reported_and_links_within_passed_over(tmp_path: Path) -> 
     ]
 
 
-def test_a_pipe_called_like_a_formula_does_not_hold_us_up(tmp_path: Path) -> None:
+def test_what_is_no_plain_file_gives_one_report_and_never_holds_us_up(tmp_path: Path) -> None:
     os.mkfifo(tmp_path / "pipe.bake")
-    assert read_bytes(str(tmp_path / "pipe.bake")) == "it is no plain file"
-    assert read_bytes(str(tmp_path / "none.bake")) == ""
+    (tmp_path / "folder.bake").mkdir()
+    (tmp_path / "link.bake").symlink_to("/etc/hostname")
+    (tmp_path / "large.bake").write_bytes(b"#" * (LARGEST + 1))
+    expected = {
+        "pipe.bake": "file-not-regular",
+        "folder.bake": "file-is-folder",
+        "link.bake": "file-outside",
+        "large.bake": "file-too-large",
+        "none.bake": "file-missing",
+        "a\0b.bake": "file-unreadable",
+    }
+    for name, report in expected.items():
+        read = bytes_of(str(tmp_path / name), name)
+        assert read.value is None
+        assert [one.name for one in read.diagnostics] == [report]
+        assert read.diagnostics[0].place.path == name
+    assert bytes_of(str(tmp_path / "tin.bake"), "tin.bake").value is None
 
 
 def test_headings_tell_what_a_file_holds() -> None:

@@ -86,7 +86,9 @@ def scene(folder: Path, environment: dict[str, str]) -> Iterator[None]:
     home.mkdir(parents=True)
     work.mkdir()
     before = os.getcwd()
-    kept = {name: os.environ[name] for name in ("PATH", "LANG", "SYSTEMROOT", "TMPDIR", "PYTHONPATH") if name in os.environ}
+    kept = {
+        name: os.environ[name] for name in ("PATH", "LANG", "SYSTEMROOT", "TMPDIR", "PYTHONPATH") if name in os.environ
+    }
     fresh = {**kept, "HOME": str(home), "XDG_CACHE_HOME": str(home / "cache"), **environment}
     with patch.dict(os.environ, fresh, clear=True):
         os.chdir(work)

@@ -78,17 +78,17 @@ def _write(output: str | None, name: str, text: str) -> None:
 
 
 def _table(path: str) -> str:
-    from manchet.workspace.raw import read_bytes
+    from manchet.source.files import bytes_of
 
     if path == "-":
         data = sys.stdin.buffer.read(4_000_000)
     else:
         if not os.path.lexists(path):
             raise Unknown(f"there is no file {path}")
-        read = read_bytes(path)
-        if isinstance(read, str):
-            raise Unknown(f"{path} cannot be read: {read or 'it is not there'}")
-        data = read
+        read = bytes_of(os.path.realpath(path), path)
+        if read.value is None:
+            raise Unknown(f"{path}: {read.diagnostics[0].message}")
+        data = read.value
     try:
         return data.decode("utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
     except UnicodeDecodeError:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import stat
+from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.outcome import Outcome
@@ -13,63 +14,55 @@ LARGEST = 2_000_000
 """Bytes. A thousand formulas are smaller; what is larger is no formula."""
 
 
-def read(path: str, root: str) -> Outcome[SourceText | None]:
-    """The text of a file inside the folder `root`, its newlines made `\\n` and its byte-order mark taken off.
+def bytes_of(path: str, shown: str) -> Outcome[bytes | None]:
+    """The bytes of the file at `path`; none, and exactly one report, for a file that cannot be read.
 
-    The path is shown as it was given. A file that cannot be read gives no text and exactly one report. Never waits (a
-    pipe is refused before it is opened) and never reads through a link that leads out of `root`.
+    Reports name it `shown`. Never waits for a pipe, and never reads through a link at the end of the path.
     """
     try:
-        data = _bytes(path, root)
+        # O_NONBLOCK: opening a pipe that nobody writes to would hang.
+        flags = os.O_RDONLY | sum(getattr(os, name, 0) for name in ("O_NONBLOCK", "O_NOFOLLOW", "O_BINARY"))
+        handle = os.open(path, flags)
+        try:
+            return _read(handle, shown)
+        finally:
+            os.close(handle)
     except FileNotFoundError:
-        return _fault(path, "file-missing", "there is no such file", "it may have been moved or renamed")
+        return _fault(shown, "file-missing", "there is no such file", "it may have been moved or renamed")
     except PermissionError:
-        return _fault(path, "file-unreadable", "this file may not be read", "give yourself leave to read it")
+        return _fault(shown, "file-unreadable", "this file may not be read", "give yourself leave to read it")
     except (OSError, ValueError) as problem:
-        why = (problem.strerror or "").lower() if isinstance(problem, OSError) else str(problem)
-        return _fault(path, "file-unreadable", f"this file cannot be read: {why}", "look whether it opens in an editor")
-    return data if isinstance(data, Outcome) else text_of(path, data)
-
-
-def _bytes(path: str, root: str) -> bytes | Outcome[SourceText | None]:
-    real, home = os.path.realpath(path), os.path.realpath(root)
-    if not _inside(real, home):
-        if os.path.exists(real):
+        if os.path.islink(path):
             return _fault(
-                path,
+                shown,
                 "file-outside",
                 "this leads to a file outside the folder",
                 "put a copy of it into the folder, or run the command in the folder it lies in",
             )
-        raise FileNotFoundError
-    # without waiting: opening a pipe that nobody writes to would hang
-    handle = os.open(real, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
-    try:
-        what = os.fstat(handle)
-        if stat.S_ISDIR(what.st_mode):
-            return _fault(path, "file-is-folder", "this is a folder, not a file", "name a file that ends in .bake")
-        if not stat.S_ISREG(what.st_mode):
-            return _fault(path, "file-not-regular", "this is a pipe or a device, not a file", "name a file that ends in .bake")
-        if what.st_size > LARGEST:
-            return _too_large(path, what.st_size)
-        parts = []
-        size = 0
-        while size <= LARGEST:
-            part = os.read(handle, 1 << 20)
-            if not part:
-                return b"".join(parts)
-            parts.append(part)
-            size += len(part)
-        return _too_large(path, size)
-    finally:
-        os.close(handle)
+        why = (problem.strerror or "").lower() if isinstance(problem, OSError) else str(problem)
+        return _fault(
+            shown, "file-unreadable", f"this file cannot be read: {why}", "look whether it opens in an editor"
+        )
 
 
-def _inside(real: str, home: str) -> bool:
-    try:
-        return os.path.commonpath((real, home)) == home
-    except ValueError:  # two drives
-        return False
+def _read(handle: int, shown: str) -> Outcome[bytes | None]:
+    what = os.fstat(handle)
+    if stat.S_ISDIR(what.st_mode):
+        return _fault(shown, "file-is-folder", "this is a folder, not a file", "name a file that ends in .bake")
+    if not stat.S_ISREG(what.st_mode):
+        return _fault(
+            shown, "file-not-regular", "this is a pipe or a device, not a file", "name a file that ends in .bake"
+        )
+    if what.st_size > LARGEST:
+        return _too_large(shown, what.st_size)
+    # One more than it should have: a file that grows meanwhile is read to its new end.
+    data = os.read(handle, what.st_size + 1)
+    while len(data) <= LARGEST:
+        part = os.read(handle, 1 << 16)
+        if not part:
+            return Outcome(data)
+        data += part
+    return _too_large(shown, len(data))
 
 
 def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
@@ -77,9 +70,7 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
     if len(data) > LARGEST:
         return _too_large(path, len(data))
     if data.startswith((b"\xff\xfe", b"\xfe\xff")) or _is_bare_utf16(data):
-        return _fault(
-            path, "file-utf-16", "this file is saved as UTF-16", "save it as UTF-8 (in the editor's Save as)"
-        )
+        return _fault(path, "file-utf-16", "this file is saved as UTF-16", "save it as UTF-8 (in the editor's Save as)")
     nul = data.find(b"\0")
     if nul >= 0:
         return _fault(
@@ -115,7 +106,7 @@ def _is_bare_utf16(data: bytes) -> bool:
     return (even > half * 0.7 and odd == 0) or (odd > half * 0.7 and even == 0)
 
 
-def _too_large(path: str, size: int) -> Outcome[SourceText | None]:
+def _too_large(path: str, size: int) -> Outcome[Any]:
     return _fault(
         path,
         "file-too-large",
@@ -124,5 +115,5 @@ def _too_large(path: str, size: int) -> Outcome[SourceText | None]:
     )
 
 
-def _fault(path: str, name: str, message: str, help_: str, line: int = 1) -> Outcome[SourceText | None]:
+def _fault(path: str, name: str, message: str, help_: str, line: int = 1) -> Outcome[Any]:
     return Outcome(None, (Diagnostic(name, Severity.ERROR, message, Place(path, line, 1, line, 1), help_),))

@@ -21,8 +21,6 @@ from manchet.workspace.trouble import Unknown, reason
 
 SUFFIX = ".bake"
 MOST_FILES = 20_000
-MOST_BYTES = 16_000_000
-"""Of one file. A formula is a few thousand."""
 _SNIFFED = 1_000_000
 """Bytes of a file above that are looked at for a larder or a kitchen."""
 
