@@ -35,6 +35,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "hours-for-minutes": (),
     "hydration-high": (),
     "hydration-low": (),
+    "ice-not-enough": ("kitchen air",),
     "inclusions-in-first-mix": ("class fruit", "class nut", "class vegetable", "class dairy", "class other"),
     "kept-too-warm": ("good for",),
     "kind-against-flour": ("class rye flour", "kind rye hearth loaf", "kind rye tin loaf"),
@@ -84,6 +85,8 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "under-oil-too-long": ("good for",),
     "vent-never-opened": ("kind hearth loaf", "kind rye hearth loaf"),
     "vessels-too-few": ("kitchen vessel",),
+    "water-hotter-than-the-tap": ("kitchen air",),
+    "water-misses-the-dough": ("kitchen air",),
     "yeast-against-time": ("class yeast", "class sweet-dough yeast"),
     "yeast-high": ("class yeast", "class sweet-dough yeast"),
 }

@@ -81,6 +81,8 @@ THRESHOLDS = {
     "yeast-suffers-at": Limit(F(43), {}, "best at 32 C, none at 45.4 C: Salvado et al., Appl. Environ. Microbiol. 77 (2011) 2292"),
     "dough-temperature-least": Limit(F(4), {}, "our rule: even laminated doughs are mixed warmer"),
     "dough-temperature-most": Limit(F(42), {}, "rye sours to 35 C; yeast stops at 45.4 C (Salvado et al., 2011); our rule"),
+    "dough-temperature-within": Limit(F(2), {}, "our rule, on top of the range of the estimate"),
+    "hot-tap": Limit(F(60), {}, "hot water is stored at 60 C, for Legionella's sake: common practice"),
     "fermentation-most": Limit(F(46), {}, "yeast stops at 45.4 C (Salvado et al., 2011); salt-rising ferments at 40 C: common practice"),
     "retard-most": Limit(F(13), {}, "dough retarders 2-8 C, slow cellars 10-12 C: common practice"),
     "retard-long": Limit(F(21600), {}, "our rule"),

@@ -15,6 +15,7 @@ from typing import NamedTuple
 from manchet.figures.friction import Friction, friction_of
 from manchet.figures.going_in import Around, GoingIn, going_in
 from manchet.figures.heat import BOWL, WETTING, WETTING_MOST
+from manchet.figures.ice import ALL_ICE
 from manchet.formula.model import Formula, Stage, Step
 from manchet.larder.book import Larder
 from manchet.larder.kitchen import Mixer
@@ -65,6 +66,15 @@ class Balance(NamedTuple):
     @property
     def liquid(self) -> str:
         return self.free[0].portion.name if self.free else ""
+
+    @property
+    def of_water(self) -> bool:
+        return any(_is_water(thing) for thing in self.free)
+
+    @property
+    def coldest(self) -> Fraction:
+        """Celsius below which the free liquid cannot be had: water with ice in it, milk from the fridge."""
+        return ALL_ICE if self.of_water else NOTHING
 
     @property
     def bowl(self) -> Fraction:

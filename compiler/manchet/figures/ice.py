@@ -14,13 +14,16 @@ from manchet.figures.heat import ICE, LATENT
 RULE = "ice = water x (tap - wanted) / (tap + 80), and so much less from the tap"
 SOURCE = "Gisslen, Professional Baking, the ice rule (from memory); the table of Koerner Co. fits it"
 
+ALL_ICE = -LATENT
+"""Celsius of water that is all ice, by the rule: colder it cannot be."""
+
 
 def ice_in(water: Fraction, tap: Fraction, wanted: Fraction, below: Fraction = Fraction(0)) -> Fraction:
     """Grams of ice among `water` grams, so that ice and tap water together stand at `wanted` Celsius.
 
     0 where the tap is cold enough. `below` is how many degrees under freezing the ice comes; the rule has it at 0. A
     `wanted` below 0 is a debt: the ice does not all melt in the water but in the dough. More than `water` when even ice
-    alone is too warm; see `enough`.
+    alone is too warm: see `ALL_ICE`.
     """
     return max(water * (tap - wanted) / (tap + LATENT + ICE * below), Fraction(0))
 
@@ -28,8 +31,3 @@ def ice_in(water: Fraction, tap: Fraction, wanted: Fraction, below: Fraction = F
 def ice_added(water: Fraction, tap: Fraction, wanted: Fraction, below: Fraction = Fraction(0)) -> Fraction:
     """Grams of ice to throw into `water` grams that stay what they are: what a formula has no room for."""
     return max(water * (tap - wanted) / (wanted + LATENT + ICE * below), Fraction(0))
-
-
-def enough(wanted: Fraction) -> bool:
-    """Whether there is so much cold in ice alone."""
-    return wanted >= -LATENT

@@ -33,7 +33,7 @@ def water_figures(water: Water, batch: Batch) -> dict[str, Figure]:
         found[name] = Figure(f"{balance.name}, {name[14:]}", rounded(end, 0), "C", rule, (balance,), SOURCE)
     found["base_celsius"] = base
     found |= _rule(water, wanted, others, balance)
-    if water.ice is not None and water.tap is not None:
+    if water.ice and water.tap is not None:
         bowl = Given(f"{water.liquid} in one bowl", rounded(water.grams, 0), "g", wanted.where)
         tap = Given("tap", water.tap, "C", "the kitchen")
         found["ice_grams"] = Figure("ice", rounded(water.ice, 0), "g", ice.RULE, (bowl, tap, balance), ice.SOURCE)

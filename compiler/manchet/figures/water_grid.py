@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from manchet.figures.dough_temperature import Balance, Estimate, balance_of
 from manchet.figures.going_in import around
-from manchet.figures.ice import enough, ice_in
+from manchet.figures.ice import ice_in
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch
@@ -26,13 +26,13 @@ STEP = Fraction(4)
 class Cell(NamedTuple):
     """The liquid at one flour and one room: Celsius, and grams of ice in one bowl's liquid (0 where none is needed).
 
-    `ice` is None where the kitchen's tap is not known, and where ice alone is too warm (`enough` is False then).
+    `ice` is None where the kitchen's tap is not known, and where the liquid cannot be so cold (`can_be` is False then).
     """
 
     room: Fraction
     celsius: Fraction
     ice: Fraction | None
-    enough: bool = True
+    can_be: bool = True
 
 
 class Row(NamedTuple):
@@ -86,14 +86,14 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
     if balance is None or not balance.free:
         return None
     grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * _bowl(batch, mixes)
-    tap = kitchen.tap if balance.free[0].why == "from the tap" else None
+    tap = kitchen.tap if balance.of_water else None
 
     def cell(flour: Fraction, room: Fraction) -> Cell:
         there = at(flour, room)
         assert there is not None
         celsius = there.water().likely
-        ice = None if tap is None or not enough(celsius) else ice_in(grams, tap, celsius)
-        return Cell(room, celsius, ice, enough(celsius))
+        can_be = celsius >= there.coldest
+        return Cell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
 
     assumed = kitchen.air is not None or kitchen.flour is not None
     spread = (-step, Fraction(0), step)
