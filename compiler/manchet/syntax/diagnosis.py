@@ -234,13 +234,15 @@ def _unit_offer(word: str, t: Trouble) -> str:
 
 
 def _twin(t: Trouble) -> Fault | None:
-    if t.rule not in ("bare_name", "material") or t.context in ("composition", "larder"):
+    if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder"):
         return None
     words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
     found = twin(words)
     if found is None:
         return None
     written, offer = found
+    if t.rule == "step" and " " not in written:
+        return None
     return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer})
 
 

@@ -78,7 +78,7 @@ def lark_of(grammar: str) -> Any:
             pass
 
         def lex(self, lexer_state: Any, parser_state: Any) -> Any:
-            for kind, value in lexer_state.text.text:
+            for kind, value in lexer_state.text:
                 token = Token(kind, kind)
                 token.value = value
                 yield token

@@ -1,0 +1,75 @@
+"""Bytes that are no formula: one clear report each, nothing read from outside, no hang."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+import pytest
+
+from manchet.source.files import LARGEST, read
+
+
+def report(path: Path, root: Path) -> tuple[str, str, int]:
+    out = read(str(path), str(root))
+    assert out.value is None and len(out.diagnostics) == 1
+    found = out.diagnostics[0]
+    assert found.help and found.message[0] != found.message[0].upper() or found.message[0].isdigit()
+    return found.name, found.message, found.place.line
+
+
+@pytest.mark.parametrize(
+    ("data", "name", "says", "line"),
+    [
+        (b"formula A\n  makes \xff\n", "file-not-utf-8", "byte 19, in line 2", 2),
+        (b"\xef\xbb\xbfab\xff", "file-not-utf-8", "byte 6, in line 1", 1),
+        ("formula A\n".encode("utf-16"), "file-utf-16", "UTF-16", 1),
+        ("formula A\n".encode("utf-16-le"), "file-utf-16", "UTF-16", 1),
+        (b"formula A\n\n  x\x00y", "file-binary", "byte 15 is 0", 3),
+        (b"\x89PNG\r\n\x1a\n\x00\x00\x00\rIHDR", "file-binary", "byte 9", 2),
+        (b" " * (LARGEST + 1), "file-too-large", "2,000,001 bytes", 1),
+    ],
+)
+def test_bytes_that_are_no_text(tmp_path: Path, data: bytes, name: str, says: str, line: int) -> None:
+    path = tmp_path / "a.bake"
+    path.write_bytes(data)
+    found, message, at = report(path, tmp_path)
+    assert (found, at) == (name, line)
+    assert says in message
+
+
+def test_mark_and_newlines_are_taken_as_they_come(tmp_path: Path) -> None:
+    path = tmp_path / "a.bake"
+    path.write_bytes(b"\xef\xbb\xbfformula A\r\n  dough\r    salt 2%\n")
+    out = read(str(path), str(tmp_path))
+    assert out.value is not None and out.value.text == "formula A\n  dough\n    salt 2%\n"
+
+
+def test_what_is_no_file(tmp_path: Path) -> None:
+    assert report(tmp_path / "gone.bake", tmp_path)[0] == "file-missing"
+    (tmp_path / "folder.bake").mkdir()
+    assert report(tmp_path / "folder.bake", tmp_path)[0] == "file-is-folder"
+    os.mkfifo(tmp_path / "pipe.bake")
+    assert report(tmp_path / "pipe.bake", tmp_path)[0] == "file-not-regular"
+    assert report(tmp_path / "a\0b.bake", tmp_path)[0] == "file-unreadable"
+
+
+def test_a_link_out_of_the_folder_is_not_followed(tmp_path: Path) -> None:
+    (tmp_path / "secret").write_text("formula Secret\n")
+    inside = tmp_path / "bakery"
+    inside.mkdir()
+    (inside / "a.bake").symlink_to(tmp_path / "secret")
+    (inside / "loop.bake").symlink_to(inside / "loop.bake")
+    (inside / "good.bake").write_text("formula A\n")
+    (inside / "b.bake").symlink_to(inside / "good.bake")
+    assert report(inside / "a.bake", inside)[0] == "file-outside"
+    assert report(inside / "loop.bake", inside)[0] in ("file-unreadable", "file-missing")
+    assert read(str(inside / "b.bake"), str(inside)).value is not None
+
+
+@pytest.mark.skipif(os.geteuid() == 0, reason="root may read everything")
+def test_a_file_that_may_not_be_read(tmp_path: Path) -> None:
+    path = tmp_path / "a.bake"
+    path.write_text("formula A\n")
+    path.chmod(0)
+    assert report(path, tmp_path)[0] == "file-unreadable"

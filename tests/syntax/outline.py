@@ -1,0 +1,42 @@
+"""A tree as a person would write it down: one line an entry, its kind and what it says."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from manchet.outcome import Outcome
+from manchet.source.text import SourceText
+from manchet.syntax.nodes import Amount, Entry, File, Word
+from manchet.syntax.parser import parse
+
+
+def outline(source: str) -> str:
+    """The tree of a source, then its reports as `line:column name: message`."""
+    out: Outcome[File] = parse(SourceText("case.bake", source))
+    rows = [row for entry in out.value.entries for row in _rows(entry, 0)]
+    rows += [f"! {d.place.line}:{d.place.column} {d.name}: {d.message}" for d in out.diagnostics]
+    return "\n".join(rows) + "\n"
+
+
+def _rows(entry: Entry, depth: int) -> list[str]:
+    said = [_said(value) for value in entry.node]
+    row = " ".join((type(entry.node).__name__, *(part for part in said if part)))
+    return ["  " * depth + row, *(row for child in entry.children for row in _rows(child, depth + 1))]
+
+
+def _said(value: Any) -> str:
+    if isinstance(value, Word):
+        return f"“{value.text}”"
+    if isinstance(value, Amount):
+        low, high = _figure(value.low), _figure(value.high)
+        return f"[{low if low == high else f'{low}..{high}'}{' ' + value.unit if value.unit else ''}]"
+    if isinstance(value, tuple):
+        name = "" if type(value) is tuple else type(value).__name__ + " "
+        inner = [part for part in map(_said, value) if part]
+        return f"({name}{' '.join(inner)})" if inner else name.strip()
+    return "" if value in (None, False, "") else str(value)
+
+
+def _figure(value: Fraction | None) -> str:
+    return "" if value is None else str(value)

@@ -1,0 +1,95 @@
+"""What a baker reads when a line is wrong: no name of a token, something to do, and every report explained."""
+
+from __future__ import annotations
+
+import random
+import re
+import tomllib
+from pathlib import Path
+
+import pytest
+
+from manchet.diagnostics.suggest import distance, fold, nearest
+from manchet.source.text import SourceText
+from manchet.syntax import tables
+from manchet.syntax.classes import VERBS
+from manchet.syntax.messages import MESSAGES
+from manchet.syntax.parser import MOST_REPORTS, parse
+from manchet.syntax.twins import TWINS
+
+ROOT = Path(__file__).parent.parent.parent
+LINES = [
+    row.strip()
+    for path in sorted(ROOT.glob("recipes/**/*.bake"))
+    for row in path.read_text(encoding="utf-8").split("\n")
+    if row.strip() and not row.startswith("#")
+]
+TERMINALS = {symbol for row in tables.load().rows for symbol in row if re.fullmatch(r"_?[A-Z][A-Z_]{2,}", symbol)}
+
+
+def test_every_report_is_explained() -> None:
+    with open(ROOT / "compiler/manchet/syntax/explanations.toml", "rb") as listing:
+        assert set(tomllib.load(listing)) == set(MESSAGES)
+
+
+def test_no_token_name_leaks_from_a_thousand_spoilt_lines() -> None:
+    rng = random.Random(7)
+    for _ in range(1000):
+        words = rng.choice(LINES).split(" ")
+        for _ in range(rng.randint(1, 3)):
+            at = rng.randrange(len(words) + 1)
+            words[at : at + rng.randint(0, 1)] = rng.choice((["of"], ["12"], ["5", "C"], [","], [], ["with"], ["2%"], ['"x']))
+        body = " ".join(words)
+        for head in ("formula A\n  dough\n    ", "formula A\n  ", "kitchen K\n  ", "larder L\n  a\n    ", ""):
+            for report in parse(SourceText("x", f"{head}{body}\n")).diagnostics:
+                said = re.sub(r"`[^`]*`", "", f"{report.message} {report.help}")
+                assert not TERMINALS & set(re.findall(r"\w+", said)), (body, said)
+                assert report.message and report.help, (body, report)
+                assert "{" not in said and "Stuck" not in said
+
+
+@pytest.mark.parametrize("word", sorted(TWINS))
+def test_twins_are_answered_and_not_read(word: str) -> None:
+    reports = parse(SourceText("x", f"formula A\n  dough\n    {word}\n")).diagnostics
+    assert len(reports) == 1, [r.message for r in reports]
+    assert reports[0].name in ("unknown-word", "overnight", "by-feel-amount")
+
+
+def test_independent_mistakes_are_reported_each_once_at_its_line() -> None:
+    bad = ["white flour 74-78%", "salt 18", "500 g rye flour", "knead 8 min", "bake 45 to 60 min at 220 C", "oil 1,5 kg"]
+    text = "formula A\n  dough\n" + "".join(f"    {row}\n    water 5%\n" for row in bad)
+    reports = parse(SourceText("x", text)).diagnostics
+    assert [r.place.line for r in reports] == [3, 5, 7, 9, 11, 13]
+    assert [r.name for r in reports] == [
+        "range-as-amount", "missing-unit", "amount-first", "unknown-word", "to-as-range", "decimal-comma",
+    ]  # fmt: skip
+
+
+def test_many_mistakes_are_counted() -> None:
+    text = "formula A\n  dough\n" + "    knead 8 min\n" * 90
+    reports = parse(SourceText("x", text)).diagnostics
+    assert len(reports) == MOST_REPORTS + 1
+    assert reports[-1].message == f"{90 - MOST_REPORTS} more lines of this file cannot be read"
+
+
+def test_an_unreadable_heading_opens_its_block() -> None:
+    text = "formula A\n  levain sour with lots of flour\n    medium rye flour 100%\n    water 80%\n"
+    out = parse(SourceText("x", text))
+    assert len(out.diagnostics) == 1
+    heading = out.value.entries[0].children[0]
+    assert heading.node.name.text == "sour"  # type: ignore[union-attr]
+    assert len(heading.children) == 2
+
+
+def test_no_two_verbs_are_a_letter_apart() -> None:
+    own = {"bulk", "proof", "mould", "mold"}  # the other English: read, not ours
+    verbs = sorted(set(VERBS) - own)
+    near = [(a, b) for a in verbs for b in verbs if a < b and distance(a, b, 1) <= 1]
+    assert near == []
+
+
+def test_names_are_compared_without_case_and_composed() -> None:
+    assert fold("  Pâte  fermentée ") == fold("PA\u0302TE FERMENTE\u0301E")
+    assert nearest("devide", ["divide", "dust"]) == "divide"
+    assert nearest("sour", ["second build", "ripe sour"]) == "ripe sour"
+    assert nearest("xyzzy", ["divide"]) is None
