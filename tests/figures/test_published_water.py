@@ -1,0 +1,83 @@
+"""The trade's rule and the ice rule against examples and a table in print; what is printed wrong has to differ."""
+
+import tomllib
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+import pytest
+from manchet.figures import base_temperature
+from manchet.figures.heat import WATER
+from manchet.figures.ice import ice_added, ice_in
+
+PRINTED = tomllib.loads(
+    (Path(__file__).parent / "published_water.toml").read_text(encoding="utf-8"), parse_float=Fraction
+)
+
+
+def celsius(fahrenheit: Fraction) -> Fraction:
+    return (Fraction(fahrenheit) - 32) * 5 / 9
+
+
+def agrees(ours: Fraction, case: dict[str, Any]) -> None:
+    assert abs(ours - case["ice"]) <= case["within"], float(ours)
+    if "slip" in case:
+        assert abs(ours - case["slip"]) > case["within"], case["why"]
+
+
+@pytest.mark.parametrize("case", PRINTED["rule"], ids=lambda case: case["source"])
+def test_the_rule_gives_the_printed_water(case: dict[str, Any]) -> None:
+    dough, others = Fraction(case["dough"]), [Fraction(other) for other in case["others"]]
+    assert base_temperature.water(dough, others, Fraction(case["friction"])) == case["water"]
+    if "base_before_friction" in case:
+        assert base_temperature.base(dough, len(others) + 1, Fraction(0)) == case["base_before_friction"]
+
+
+@pytest.mark.parametrize("case", PRINTED["rule"], ids=lambda case: case["source"])
+def test_the_rule_is_the_same_in_celsius(case: dict[str, Any]) -> None:
+    """Friction is a difference: 18 F of it are 10 C."""
+    others = [celsius(other) for other in case["others"]]
+    water = base_temperature.water(celsius(case["dough"]), others, Fraction(case["friction"]) * 5 / 9)
+    assert water == celsius(case["water"])
+
+
+@pytest.mark.parametrize("case", PRINTED["rule"], ids=lambda case: case["source"])
+def test_friction_comes_back_from_a_finished_mix(case: dict[str, Any]) -> None:
+    readings = [Fraction(reading) for reading in (*case["others"], case["water"])]
+    assert base_temperature.friction(Fraction(case["dough"]), readings) == case["friction"]
+
+
+def test_friction_read_the_wrong_way_is_wrong_by_two_thirds() -> None:
+    of_dough = Fraction(6)
+    assert base_temperature.in_the_sum(of_dough, 3) == 18
+    assert base_temperature.in_the_dough(base_temperature.in_the_sum(of_dough, 3), 3) == of_dough
+
+
+def test_a_base_in_fahrenheit_is_the_sum_of_readings_in_fahrenheit() -> None:
+    readings = [Fraction(19), Fraction(21), Fraction(12)]
+    assert base_temperature.in_fahrenheit(sum(readings, Fraction(0)), 3) == sum(r * 9 / 5 + 32 for r in readings)
+
+
+@pytest.mark.parametrize("case", PRINTED["ice"], ids=lambda case: case["source"])
+def test_ice_in_place_of_water(case: dict[str, Any]) -> None:
+    turn = celsius if case["unit"] == "F" else Fraction
+    agrees(ice_in(Fraction(case["water"]), turn(case["tap"]), turn(case["wanted"])), case)
+
+
+@pytest.mark.parametrize("case", PRINTED["added"], ids=lambda case: case["source"])
+def test_ice_on_top_of_water(case: dict[str, Any]) -> None:
+    water, tap, wanted, below = (Fraction(case[name]) for name in ("water", "tap", "wanted", "below"))
+    agrees(ice_added(water, tap, wanted, below), case)
+
+
+@pytest.mark.parametrize("row", PRINTED["table"]["rows"], ids=lambda row: f"{row[0]} to {row[1]} F")
+def test_the_printed_ice_table(row: list[Fraction]) -> None:
+    tap, wanted, printed = row
+    assert abs(ice_in(Fraction(1), celsius(tap), celsius(wanted)) - printed) <= PRINTED["table"]["within"]
+
+
+def test_heat_of_wetting_of_a_dough() -> None:
+    """2 kg flour and 1 kg water give off 15 kJ a kg of dough: water at 4.2 C keeps it at 15 C (Cengel and Boles,
+    Thermodynamics, problem 5-157; the answer is worked out from it)."""
+    wetting = Fraction(15) * 3
+    assert abs(15 - wetting / (1 * WATER) - Fraction("4.2")) < Fraction("0.05")
