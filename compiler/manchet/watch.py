@@ -26,7 +26,7 @@ if TYPE_CHECKING:
 
 QUIET = 0.08
 """Seconds without an event after which a save is over."""
-SURE = 0.02
+SURE = 0.01
 """The same once a formula's file was closed or moved into place: that is how a save ends."""
 DEADLINE = 0.5
 """Seconds after which it is looked at even if events go on."""
@@ -181,7 +181,9 @@ def _observer(root: str, heard: Callable[[list[str], bool], None]) -> BaseObserv
     class Ear(FileSystemEventHandler):
         def on_any_event(self, event: FileSystemEvent) -> None:
             paths = [os.fsdecode(path) for path in (event.src_path, event.dest_path) if path]
-            of_ours = event.is_directory or any(path.endswith(SUFFIX) for path in paths)
+            # A folder that is "modified" only repeats that something in it was, which is said by itself.
+            of_ours = any(path.endswith(SUFFIX) for path in paths)
+            of_ours = of_ours or (event.is_directory and event.event_type != "modified")
             if of_ours and event.event_type not in readings:
                 closed = event.event_type == "closed" and not event.is_directory
                 heard(paths, closed or (event.event_type == "moved" and paths[-1].endswith(SUFFIX)))

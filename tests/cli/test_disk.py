@@ -87,7 +87,7 @@ def test_an_output_folder_that_cannot_be_one_is_refused(tmp_path: Path, monkeypa
     assert output_folder("work/new") == str(tmp_path / "work" / "new")
 
 
-def test_the_bakery_is_the_nearest_folder_above_with_a_larder_or_kitchen(tmp_path: Path) -> None:
+def test_the_bakery_is_the_uppermost_folder_above_with_a_larder_or_kitchen(tmp_path: Path) -> None:
     (tmp_path / "breads" / "rye").mkdir(parents=True)
     loaf = tmp_path / "breads" / "rye" / "pilot.bake"
     loaf.write_text("formula Pilot rye\n")
@@ -96,7 +96,9 @@ def test_the_bakery_is_the_nearest_folder_above_with_a_larder_or_kitchen(tmp_pat
     assert bakery_of(str(loaf)) == str(tmp_path / "breads")
     assert bakery_of(str(tmp_path / "breads" / "rye")) == str(tmp_path / "breads")
     (tmp_path / "breads" / "rye" / "kitchen.bake").write_text("kitchen Row\n")
-    assert bakery_of(str(loaf)) == str(tmp_path / "breads" / "rye")
+    assert bakery_of(str(loaf)) == str(tmp_path / "breads")
+    (tmp_path / "kitchen.bake").write_text("# none here\n  kitchen Row\n")
+    assert bakery_of(str(loaf)) == str(tmp_path / "breads")
 
 
 def test_the_search_for_the_bakery_ends_at_a_checkout_and_at_a_folder_all_may_write(tmp_path: Path) -> None:

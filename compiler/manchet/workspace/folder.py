@@ -1,9 +1,10 @@
 """Which files belong together.
 
 The rule: **a bakery is a folder, with every `.bake` file in it and under it.** Which folder: the one asked about
-(or the one the file is in), unless a folder above it holds a larder or a kitchen; then the nearest of those. The
-search upwards ends at the home folder, at the top of a git checkout, and at a folder that belongs to someone else,
-so that nobody's file in a shared folder can change a formula.
+(or the one the file is in), unless a folder above it holds a larder or a kitchen; then the uppermost of those, so that
+a second kitchen in a folder further down belongs to the same house. The search upwards ends at the home folder, at the
+top of a git checkout, and at a folder that belongs to someone else, so that nobody's file in a shared folder can change
+a formula.
 
 Hidden files and folders (their names begin with a dot) are not read. A link that leads out of the bakery is
 reported and not followed; one that stays inside is passed over, since what it points to is read where it is.
@@ -37,10 +38,12 @@ def bakery_of(path: str) -> str:
     """The bakery's folder for a file or folder, absolute and with all links resolved."""
     start = os.path.realpath(path)
     folder = start if os.path.isdir(start) else os.path.dirname(start)
+    bakery = folder
     for above in _upwards(folder):
-        if any(holds_larder_or_kitchen(_beginning(entry.path)) for entry in _bake_files(above)):
-            return above
-    return folder
+        # Of the folder itself it need not be known: if nothing above it is the bakery, it is.
+        if above != folder and any(holds_larder_or_kitchen(_beginning(entry.path)) for entry in _bake_files(above)):
+            bakery = above
+    return bakery
 
 
 def listing(root: str) -> Listing:

@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 _HEADING = re.compile(rb"^[^\s#][^\n\r]*", re.MULTILINE)
+_HOUSE = re.compile(rb"^(?:larder|kitchen)\b", re.MULTILINE)
 _MARK = b"\xef\xbb\xbf"
 
 
@@ -43,7 +44,7 @@ def blocks(data: bytes) -> tuple[Block, ...]:
 
 
 def holds_larder_or_kitchen(data: bytes) -> bool:
-    return any(block.word in ("larder", "kitchen") for block in blocks(data))
+    return _HOUSE.search(data.removeprefix(_MARK)) is not None
 
 
 def shared(found: Iterable[Block]) -> tuple[Block, ...]:
