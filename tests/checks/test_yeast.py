@@ -1,9 +1,9 @@
-"""Yeasts brought to one, and the pace of yeast at a temperature."""
+"""Yeasts brought to one."""
 
 from fractions import Fraction
 
 import pytest
-from manchet.checks.yeast import fresh_equivalent, pace
+from manchet.checks.yeast import fresh_equivalent
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient
 
@@ -22,20 +22,3 @@ def yeast(name: str) -> Ingredient:
 def test_a_gram_in_fresh_yeast(name: str, fresh: str) -> None:
     """fresh : active dry : instant = 1 : 0.4 : 0.33 (Hamelman, Bread, 2004)."""
     assert round(float(fresh_equivalent(yeast(name), Fraction(1))), 2) == float(fresh)
-
-
-@pytest.mark.parametrize(
-    ("celsius", "rate"),
-    [("5", 0.0050), ("10", 0.0496), ("15", 0.1274), ("20", 0.2198), ("24", 0.2903), ("30", 0.3609), ("35", 0.3560),
-     ("40", 0.2575)],
-)  # fmt: skip
-def test_the_pace_follows_the_cardinal_model(celsius: str, rate: float) -> None:
-    """Rates an hour of Salvado et al., Appl. Environ. Microbiol. 77 (2011) 2292, computed by Rosso's equation."""
-    at_27 = 0.3331
-    assert float(pace(Fraction(celsius))) == pytest.approx(rate / at_27, abs=0.002)
-
-
-def test_outside_the_cardinal_temperatures_nothing_works() -> None:
-    assert pace(Fraction(2)) == 0
-    assert pace(Fraction(46)) == 0
-    assert pace(Fraction(27)) == 1

@@ -5,15 +5,13 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from fractions import Fraction
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch, Heat, OverallLine, Range, Reach
+from manchet.formula.model import Batch, Heat, Range, Reach
 from manchet.larder.kitchen import PLAIN, Kitchen, Mixer, Oven
 from manchet.timing.card import card_of
 from manchet.timing.card_values import Before, Card
-from manchet.timing.warmth import activity
 from manchet.timing.when import When
 from timing.test_schedule import batches, loaf
 from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
@@ -221,22 +219,12 @@ def test_the_picture_of_the_day() -> None:
 # ---- the dough came out at ---------------------------------------------------------------------------
 
 
-def test_the_model_has_its_published_points() -> None:
-    """mu / mu_opt at the cardinal points, and ratios the model is known by: 30/20 is 1.64, 25/15 2.40, 20/10 4.43."""
-    assert activity(Fraction("32.27")) == 1
-    assert activity(Fraction("2.84")) == activity(Fraction("45.39")) == activity(Fraction(60)) == 0
-    for warm, cool, ratio in ((30, 20, 1.64), (25, 15, 2.40), (20, 10, 4.43)):
-        assert float(activity(Fraction(warm)) / activity(Fraction(cool))) == pytest.approx(ratio, abs=0.01)
-
-
 def yeasted(at: int | None = None) -> Batch:
     mix = step("mix", 2)._replace(reaches=(Reach("temperature", Range(Fraction(28), Fraction(28))),))
     bulk = step("ferment", 40, 50)
     if at is not None:
         bulk = bulk._replace(heats=(Heat(Range(Fraction(at), Fraction(at))),))
-    made = batch(stage("dough", [weighed(FLOUR, 900)], [mix, bulk]))
-    yeast = OverallLine("yeast", YEAST, "", Fraction(1, 100), False, False, None)
-    return made._replace(formula=made.formula._replace(overall=(yeast,)))
+    return batch(stage("dough", [weighed(FLOUR, 900), weighed(YEAST, 9)], [mix, bulk]))
 
 
 def test_a_dough_that_came_out_cooler_takes_longer() -> None:

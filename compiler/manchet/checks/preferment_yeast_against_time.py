@@ -7,12 +7,15 @@ from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, flour_in, of_verbs
 from manchet.checks.reporting import duration, percent, warning
 from manchet.checks.subject import Subject
-from manchet.checks.yeast import fresh_equivalent, hours_at_27
+from manchet.checks.yeast import fresh_equivalent
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.figures.fermentation import hours_at
 
 NAME = "preferment-yeast-against-time"
 SHORTEST = Fraction(1)
 """Hours at 27 C: a shorter sponge carries all the yeast of its bread, or its time is the slip, another report."""
+WARM = Fraction(27)
+"""Celsius at which the hours are counted."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
@@ -26,7 +29,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yeasts = [p for p in stage.portions if p.ingredient is not None and p.ingredient.class_.endswith("yeast")]
         if any(p.stage for p in stage.portions) or not yeasts or any(of_verbs(stage.steps, "retard", "chill")):
             continue
-        hours = hours_at_27(of_verbs(stage.steps, "ripen", "ferment"))
+        hours = hours_at(WARM, of_verbs(stage.steps, "ripen", "ferment"))
         if not hours or hours < SHORTEST:
             continue
         fresh = sum((fresh_equivalent(p.ingredient, p.share) for p in yeasts if p.ingredient), Fraction(0)) / flour

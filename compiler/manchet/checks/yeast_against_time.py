@@ -11,10 +11,13 @@ from manchet.checks.limits import limit
 from manchet.checks.looking import breads, of_verbs, place_of_class
 from manchet.checks.reporting import duration, percent, warning
 from manchet.checks.subject import Subject
-from manchet.checks.yeast import fresh_equivalent, hours_at_27
+from manchet.checks.yeast import fresh_equivalent
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.figures.fermentation import hours_at
 
 NAME = "yeast-against-time"
+WARM = Fraction(27)
+"""Celsius at which the hours are counted."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
@@ -31,7 +34,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             continue
         if any(step.time is None for step in of_verbs(steps, "ferment", "prove")):
             continue
-        hours = hours_at_27(of_verbs(steps, "ferment", "prove"))
+        hours = hours_at(WARM, of_verbs(steps, "ferment", "prove"))
         if not hours:
             continue
         needed = usual / (fresh * 100)

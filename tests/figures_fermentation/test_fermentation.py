@@ -1,0 +1,184 @@
+"""What a wait becomes elsewhere, through formulas as bakers write them."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from manchet.bakery import read
+from manchet.figures.fermentation import Waiting, fermentation_figures, hours_at, mean_pace, waits_of
+from manchet.figures.yeast_rate import BAKERS, SOUR_BACTERIA, SOUR_YEAST, pace
+from manchet.formula.model import Formula, Heat, Range, Step
+from manchet.source.text import SourceText
+from weighing.kneading import step
+
+TWO_LEAVENS = """
+formula Two ways
+  kind hearth loaf
+  makes 2 loaves at 900 g dough
+
+  overall
+    white flour          100%
+    water                 66%
+    fresh yeast          1.0%
+    salt                   2%
+
+  levain sour with 20% of all flour
+    medium rye flour      100%
+    water                 80%
+    ripe rye starter      10%
+    ripen 14-16 h at 21 C
+
+  dough
+    everything else
+    mix slow 4 min to 26 C
+    ferment 2 h at 26 C
+    divide
+    shape round
+    prove 1 h at 26 C
+    bake 40 min at 240 C
+    cool 2 h
+"""
+
+
+def formula(text: str) -> Formula:
+    bakery = read([SourceText("test.bake", text)])
+    assert len(bakery.formulas) == 1, bakery.diagnostics
+    return bakery.formulas[0]
+
+
+def written(text: str) -> Formula:
+    """The loaf with yeast alone."""
+    start, end = text.index("  levain sour"), text.index("  dough")
+    return formula(text[:start] + text[end:])
+
+
+STRAIGHT = written(TWO_LEAVENS)
+
+
+def waiting(low: int, high: int, celsius: int, *leavens: object, falls_to: int | None = None) -> Waiting:
+    heat = Heat(Range(Fraction(celsius), Fraction(celsius)))
+    falls = None if falls_to is None else ("falling to", Range(Fraction(falls_to), Fraction(falls_to)))
+    one = step("ferment", low, high)._replace(heats=(heat,), ramp=falls)
+    assert one.time is not None
+    return Waiting("dough", one, one.time, leavens or (BAKERS,))  # type: ignore[arg-type]
+
+
+def minutes(seconds: Fraction | None) -> int:
+    assert seconds is not None
+    return round(seconds / 60)
+
+
+def test_every_wait_is_found_and_who_works_in_it() -> None:
+    waits = waits_of(STRAIGHT)
+    assert [(w.where, w.step.verb, w.celsius, w.leavens) for w in waits] == [
+        ("dough", "ferment", 26, (BAKERS,)),
+        ("dough", "prove", 26, (BAKERS,)),
+    ]
+
+
+def test_a_sour_in_the_dough_works_too() -> None:
+    text = TWO_LEAVENS.replace("white flour          100%", "white flour 75%\n    medium rye flour 25%")
+    text = text.replace("everything else", "sour\n    everything else")
+    waits = waits_of(formula(text))
+    assert [(w.step.verb, w.leavens) for w in waits] == [
+        ("ripen", (SOUR_YEAST, SOUR_BACTERIA)),
+        ("ferment", (BAKERS, SOUR_YEAST)),
+        ("prove", (BAKERS, SOUR_YEAST)),
+    ]
+
+
+def test_two_hours_at_26_in_a_cool_and_a_warm_place() -> None:
+    """By hand from the rates: 26 C 0.3202, 22 C 0.2561, 30 C 0.3609 an hour; by thumb 1.1^4 longer and shorter."""
+    wait = waits_of(STRAIGHT)[0]
+    cool, warm = wait.at(Fraction(22)), wait.at(Fraction(30))
+    assert cool is not None and warm is not None
+    assert minutes(cool.seconds.likely) == pytest.approx(120 * 0.3202 / 0.2561, abs=2)
+    assert minutes(warm.seconds.likely) == pytest.approx(120 * 0.3202 / 0.3609, abs=2)
+    assert (minutes(cool.by_thumb), minutes(warm.by_thumb)) == (176, 82)
+
+
+def test_silent_outside_the_model() -> None:
+    wait = waiting(60, 60, 26)
+    assert wait.at(Fraction(4)) is None  # a fridge: the dough's own cooling decides
+    assert wait.at(Fraction(41)) is None
+    assert waiting(600, 600, 4).at(Fraction(26)) is None
+    assert waiting(60, 60, 26, SOUR_YEAST, SOUR_BACTERIA).at(Fraction(34)) is None  # the yeast is at its end there
+    assert hours_at(Fraction(27), [waiting(600, 600, 4).step]) is None
+    assert hours_at(Fraction(27), [step("ferment", 60)]) is None
+
+
+def test_two_that_work_give_a_range() -> None:
+    """The bacteria of a sour gain more by warmth than its yeast: one wait is told from the one to the other."""
+    both = waiting(600, 600, 21, SOUR_YEAST, SOUR_BACTERIA).at(Fraction(27))
+    assert both is not None
+    by_yeast, by_bacteria = (
+        600 * pace(leaven, Fraction(21)) / pace(leaven, Fraction(27)) for leaven in (SOUR_YEAST, SOUR_BACTERIA)
+    )
+    assert (minutes(both.seconds.low), minutes(both.seconds.high)) == (round(by_bacteria), round(by_yeast))
+
+
+def test_a_dough_that_cools_works_like_the_mean_of_its_way() -> None:
+    """From 28 C to 20 C: between the rates at both ends, and what many thin slices say."""
+    falling = waiting(120, 120, 28, falls_to=20)
+    many = sum(pace(BAKERS, 20 + Fraction(2 * n + 1, 250)) for n in range(1000)) / 1000
+    assert float(mean_pace(BAKERS, falling.step)) == pytest.approx(float(many), rel=0.001)
+    there = falling.at(Fraction(24))
+    assert there is not None
+    assert 115 < minutes(there.seconds.likely) < 125
+
+
+def test_yeast_for_another_wait() -> None:
+    """The US Army manual for bakers (1916): half the yeast, a sponge of 5 h takes up to 8 h (by the rule, 10 h)."""
+    sponge = waiting(300, 300, 27)
+    assert sponge.yeast_for(Fraction(10 * 3600), Fraction(27)) == Fraction(1, 2)
+    eight = sponge.yeast_for(Fraction(8 * 3600), Fraction(27))
+    assert eight == Fraction(5, 8)
+    assert sponge.yeast_for(Fraction(30 * 3600), Fraction(27)) is None  # a sixth: too far for the rule
+    assert sponge.yeast_for(Fraction(0), Fraction(27)) is None
+    assert waiting(300, 300, 27, SOUR_YEAST).yeast_for(Fraction(36000), Fraction(27)) is None
+
+
+def test_figures_say_their_rule_source_and_the_thumb_beside() -> None:
+    found = fermentation_figures(STRAIGHT)
+    figure = found["dough, ferment at 22 C"]
+    assert (figure.value, figure.unit) == (150, "min")
+    assert "estimate" in figure.rule and "Salvado" in figure.source
+    assert [(g.name, g.value) for g in figure.inputs] == [
+        ("ferment as written", 120), ("as warm as", 26), ("by the rule of thumb", 175)
+    ]  # fmt: skip
+
+
+# ---- properties ---------------------------------------------------------------------------------------
+
+warmths = st.integers(15, 31).map(Fraction)
+
+
+@given(warmths, warmths, warmths, st.sampled_from([(BAKERS,), (SOUR_YEAST,), (SOUR_BACTERIA,), (BAKERS, SOUR_YEAST)]))
+def test_no_longer_wait_in_a_warmer_place_below_the_best(
+    at: Fraction, one: Fraction, other: Fraction, leavens: tuple[object, ...]
+) -> None:
+    cool, warm = sorted((one, other))
+    if warm > min(leaven.best for leaven in leavens):  # type: ignore[attr-defined]
+        return
+    wait = waiting(60, 90, int(at), *leavens)
+    longer, shorter = wait.at(cool), wait.at(warm)
+    assert longer is not None and shorter is not None
+    assert shorter.seconds.likely <= longer.seconds.likely
+    assert shorter.by_thumb <= longer.by_thumb
+
+
+@given(warmths, warmths)
+def test_a_wait_moved_with_its_yeast_is_as_far(at: Fraction, other: Fraction) -> None:
+    """As long as the other place asks for, the yeast stays as it is."""
+    wait = waiting(120, 120, int(at))
+    there = wait.at(other)
+    assert there is not None
+    assert wait.yeast_for(there.seconds.likely, other) == 1
+
+
+@given(st.lists(warmths, max_size=4))
+def test_hours_are_never_less_where_it_is_warm(at: list[Fraction]) -> None:
+    steps: list[Step] = [waiting(60, 60, int(celsius)).step for celsius in at]
+    hours = hours_at(Fraction(15), steps)
+    assert hours is not None and hours >= len(steps)
