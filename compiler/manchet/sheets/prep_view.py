@@ -9,6 +9,7 @@ from typing import NamedTuple
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
 from manchet.figures.totals import Totals
+from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, Step
 from manchet.formula.weighing import Table
@@ -17,6 +18,7 @@ from manchet.sheets import caution_view, foot_view, views, wording
 from manchet.sheets.measures import Measures
 from manchet.sheets.room import is_long
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
+from manchet.sheets.water_view import water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
 
@@ -32,6 +34,7 @@ class Prepared(NamedTuple):
     cautions: tuple[Caution, ...] = ()
     before: Mapping[str, Fraction] = {}
     """The overall formula of the version before, by key: grams per gram of all flour."""
+    water: Water | None = None
 
 
 def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
@@ -61,6 +64,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         totals=() if formula.preparation else foot_view.totals(work.totals, m),
         flours=foot_view.flours(formula, m),
         lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
+        water=None if work.water is None else water_view(work.water, m),
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
 
@@ -98,7 +102,11 @@ def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
     started = Box(m.words["started"])
     if work.batch.formula.preparation:
         return (started,)
-    return (*(Box(m.words[name], m.degree()) for name in ("flour", "room", "water")), started)
+    names = [m.words["flour"], m.words["room"]]
+    if work.water is not None and work.water.preferment is not None:
+        names.append(m.words["water.preferment"])
+    names.append(m.words["water.name"] if work.water is None else work.water.liquid)
+    return (*(Box(name, m.degree()) for name in names), started)
 
 
 def _pieces(p: PieceBatch, m: Measures) -> str:

@@ -190,6 +190,33 @@ class Overall(NamedTuple):
     was: str = ""
 
 
+class WaterCell(NamedTuple):
+    """Water at one flour and one room: its temperature, and the ice that is part of it ("" for none)."""
+
+    figure: str
+    ice: str
+
+
+class WaterRow(NamedTuple):
+    flour: str
+    cells: tuple[WaterCell, ...]
+    """One for each of `rooms`."""
+
+
+class Water(NamedTuple):
+    """How warm the water is to be. Without a kitchen's temperatures: base and rule alone, for the baker to fill in."""
+
+    base: str
+    rule: str
+    liquid: str
+    figure: str
+    assumed: str
+    """The figure's range, and at which flour and room."""
+    rooms: tuple[str, ...]
+    rows: tuple[WaterRow, ...]
+    notes: tuple[str, ...]
+
+
 class PrepSheet(NamedTuple):
     title: str
     about: str
@@ -216,6 +243,7 @@ class PrepSheet(NamedTuple):
     flours: str
     lots: tuple[str, ...]
     notes: tuple[str, ...] = ()
+    water: Water | None = None
     form: str = "sheet"
 
 

@@ -108,13 +108,16 @@ def _sheet(
 ) -> tuple[Sheet, tuple[Diagnostic, ...]]:
     from manchet.cautions.registry import cautions_of
     from manchet.checks.subject import Subject
+    from manchet.figures.water_grid import water_of
     from manchet.sheets.prep_view import Prepared, prep_sheet
+    from manchet.sheets.water_view import STEP
 
     totals = totals_of(batch.formula, bakery.larder)
     system = System.US if house.units == "US" else System.METRIC
     tables = [weigh(making, kitchen, system) for making in mixes.makings]
     cautions = cautions_of(Subject(batch.formula, batch, kitchen, bakery.larder, totals))
-    work = Prepared(batch, mixes, tuple(table.value for table in tables), totals, kitchen, cautions)
+    water = None if batch.formula.preparation else water_of(batch, kitchen, mixes, bakery.larder, STEP[house.degrees])
+    work = Prepared(batch, mixes, tuple(table.value for table in tables), totals, kitchen, cautions, water=water)
     return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 
