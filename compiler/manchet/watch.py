@@ -18,7 +18,7 @@ from hashlib import blake2b
 from typing import TYPE_CHECKING, NamedTuple
 
 from manchet.source.files import bytes_of
-from manchet.workspace.folder import SUFFIX, listing
+from manchet.workspace.folder import SUFFIX, Premises, listing
 from manchet.workspace.trouble import Trouble
 
 if TYPE_CHECKING:
@@ -53,8 +53,9 @@ class _Seen(NamedTuple):
 class Watch:
     """Watches the `.bake` files of one folder. Use it as a context, and call `wait` for each set of changes."""
 
-    def __init__(self, root: str, poll: bool = False) -> None:
-        self.root = root
+    def __init__(self, premises: Premises, poll: bool = False) -> None:
+        self.premises = premises
+        self.root = root = premises.root
         self.polling = "asked for" if poll else _why_poll(root)
         """Why the folder is looked through again and again; "" where events come."""
         self._bell = threading.Event()
@@ -115,7 +116,7 @@ class Watch:
     def _look(self, named: set[str]) -> dict[str, _Seen]:
         """What is there. A file with the same size, date and number is not read again, unless an event named it."""
         try:
-            paths = listing(self.root).paths
+            paths = listing(self.premises).paths
         except Trouble:
             return {}
         result: dict[str, _Seen] = {}
@@ -155,7 +156,7 @@ class Watch:
         if self.polling or self._identity is None:
             return
         try:
-            self._observer = _observer(self.root, self._heard)
+            self._observer = _observer(self.premises, self._heard)
         except OSError as error:
             self.polling = f"the system gives no events: {(error.strerror or 'no reason given').lower()}"
 
@@ -171,7 +172,7 @@ class Watch:
         self._bell.set()
 
 
-def _observer(root: str, heard: Callable[[list[str], bool], None]) -> BaseObserver:
+def _observer(premises: Premises, heard: Callable[[list[str], bool], None]) -> BaseObserver:
     from watchdog.events import FileSystemEvent, FileSystemEventHandler
     from watchdog.observers import Observer
 
@@ -189,7 +190,7 @@ def _observer(root: str, heard: Callable[[list[str], bool], None]) -> BaseObserv
                 heard(paths, closed or (event.event_type == "moved" and paths[-1].endswith(SUFFIX)))
 
     observer = Observer()
-    observer.schedule(Ear(), root, recursive=True)
+    observer.schedule(Ear(), premises.root, recursive=premises.whole)
     observer.start()
     return observer
 

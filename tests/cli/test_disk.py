@@ -8,11 +8,15 @@ from pathlib import Path
 
 import pytest
 from manchet.source.files import LARGEST, bytes_of
-from manchet.workspace.folder import bakery_of, listing
+from manchet.workspace.folder import Premises, listing, premises_of
 from manchet.workspace.headings import blocks
 from manchet.workspace.slugs import LONGEST, slug, slugs
 from manchet.workspace.trouble import Blocked
 from manchet.workspace.writing import output_folder, write
+
+
+def house_of(path: str) -> str:
+    return premises_of(path).root
 
 
 @pytest.mark.parametrize(
@@ -91,14 +95,24 @@ def test_the_bakery_is_the_uppermost_folder_above_with_a_larder_or_kitchen(tmp_p
     (tmp_path / "breads" / "rye").mkdir(parents=True)
     loaf = tmp_path / "breads" / "rye" / "pilot.bake"
     loaf.write_text("formula Pilot rye\n")
-    assert bakery_of(str(loaf)) == str(tmp_path / "breads" / "rye")
+    assert house_of(str(loaf)) == str(tmp_path / "breads" / "rye")
     (tmp_path / "breads" / "larder.bake").write_text("# ours\nlarder Row\n")
-    assert bakery_of(str(loaf)) == str(tmp_path / "breads")
-    assert bakery_of(str(tmp_path / "breads" / "rye")) == str(tmp_path / "breads")
+    assert house_of(str(loaf)) == str(tmp_path / "breads")
+    assert house_of(str(tmp_path / "breads" / "rye")) == str(tmp_path / "breads")
     (tmp_path / "breads" / "rye" / "kitchen.bake").write_text("kitchen Row\n")
-    assert bakery_of(str(loaf)) == str(tmp_path / "breads")
+    assert house_of(str(loaf)) == str(tmp_path / "breads")
     (tmp_path / "kitchen.bake").write_text("# none here\n  kitchen Row\n")
-    assert bakery_of(str(loaf)) == str(tmp_path / "breads")
+    assert house_of(str(loaf)) == str(tmp_path / "breads")
+
+
+def test_a_file_by_itself_brings_in_its_neighbours_and_not_the_folders_below(tmp_path: Path) -> None:
+    (tmp_path / "below").mkdir()
+    for name in ("tern.bake", "pilot.bake", "below/ebb.bake"):
+        (tmp_path / name).write_text("formula Tern loaf\n")
+    assert listing(premises_of(str(tmp_path / "tern.bake"))).paths == ("pilot.bake", "tern.bake")
+    assert len(listing(premises_of(str(tmp_path))).paths) == 3
+    (tmp_path / "larder.bake").write_text("larder Row\n")
+    assert len(listing(premises_of(str(tmp_path / "tern.bake"))).paths) == 4
 
 
 def test_the_search_for_the_bakery_ends_at_a_checkout_and_at_a_folder_all_may_write(tmp_path: Path) -> None:
@@ -106,11 +120,11 @@ def test_the_search_for_the_bakery_ends_at_a_checkout_and_at_a_folder_all_may_wr
     (tmp_path / "larder.bake").write_text("larder Planted\n")
     (tmp_path / "a" / "b" / "x.bake").touch()
     (tmp_path / "a" / ".git").mkdir()
-    assert bakery_of(str(tmp_path / "a" / "b")) == str(tmp_path / "a" / "b")
+    assert house_of(str(tmp_path / "a" / "b")) == str(tmp_path / "a" / "b")
     (tmp_path / "a" / ".git").rmdir()
-    assert bakery_of(str(tmp_path / "a" / "b")) == str(tmp_path)
+    assert house_of(str(tmp_path / "a" / "b")) == str(tmp_path)
     tmp_path.chmod(0o777)
-    assert bakery_of(str(tmp_path / "a" / "b")) == str(tmp_path / "a" / "b")
+    assert house_of(str(tmp_path / "a" / "b")) == str(tmp_path / "a" / "b")
 
 
 def test_links_out_are_reported_and_links_within_passed_over(tmp_path: Path) -> None:
@@ -122,7 +136,7 @@ def test_links_out_are_reported_and_links_within_passed_over(tmp_path: Path) -> 
     (bakery / "round").symlink_to(".")
     (bakery / "out.bake").symlink_to("/etc/passwd")
     (bakery / "etc").symlink_to("/etc")
-    found = listing(str(bakery))
+    found = listing(Premises(str(bakery), whole=True))
     assert found.paths == ("breads/tern.bake",)
     assert [(one.name, one.place.path) for one in found.diagnostics] == [
         ("link-leads-out", "etc"),

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 from manchet.watch import Changes, Watch
+from manchet.workspace.folder import Premises
 
 BEFORE = "formula Tern loaf\n"
 AFTER = "formula Tern loaf\n  kind tin loaf\n"
@@ -87,7 +88,7 @@ class Listener:
     """Collects the changes in another thread, as the command would work on them."""
 
     def __init__(self, root: Path, poll: bool) -> None:
-        self.watch = Watch(str(root), poll)
+        self.watch = Watch(Premises(str(root), whole=True), poll)
         self.heard: list[Changes] = []
         self.ready = threading.Event()
         self.thread = threading.Thread(target=self._listen, daemon=True)

@@ -107,8 +107,9 @@ def _saves() -> list[Finding]:
 
     try:
         from manchet.watch import Watch
+        from manchet.workspace.folder import Premises
 
-        with Watch(os.getcwd()) as watch:
+        with Watch(Premises(os.getcwd(), whole=False)) as watch:
             how = (
                 f"looks again and again ({watch.polling})" if watch.polling else "the system says when a file is saved"
             )

@@ -56,7 +56,7 @@ def run(options: argparse.Namespace) -> int:
     if len(found) != 1:
         raise Unknown("these belong to more than one bakery", "watch one at a time")
     build.wish_of(options)  # what was asked for in vain is said before anything is watched
-    watch = Watch(found[0].root, options.poll)
+    watch = Watch(found[0].premises, options.poll)
     bench = Bench(options, found[0], output_folder(options.output), watch)
     with watch, _stopped_by_signals(watch):
         how = f"looking again and again: {watch.polling}" if watch.polling else "Ctrl-C ends it"

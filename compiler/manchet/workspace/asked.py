@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.workspace.folder import SUFFIX, bakery_of
+from manchet.workspace.folder import SUFFIX, Premises, premises_of
 from manchet.workspace.raw import Raw, raw_files
 from manchet.workspace.trouble import Unknown
 
@@ -23,7 +23,7 @@ class Asked(NamedTuple):
     the files asked about; `names` the formulas asked for by name (folded), empty for every formula in `paths`.
     """
 
-    root: str
+    premises: Premises
     prefix: str
     """Put before a path inside the bakery to make it a path from here."""
     files: tuple[Raw, ...]
@@ -31,17 +31,21 @@ class Asked(NamedTuple):
     names: frozenset[str]
     diagnostics: tuple[Diagnostic, ...]
 
+    @property
+    def root(self) -> str:
+        return self.premises.root
+
 
 def asked_for(words: Sequence[str]) -> tuple[Asked, ...]:
     """What `words` ask for, one bakery at a time. No words ask for this folder. Raises `Unknown`."""
-    bakeries: dict[str, tuple[set[str], list[str]]] = {}
+    bakeries: dict[Premises, tuple[set[str], list[str]]] = {}
     for word in words or ["."]:
         _refuse_nonsense(word)
         if os.path.lexists(word):
-            bakeries.setdefault(bakery_of(word), (set(), []))[0].add(_real(word))
+            bakeries.setdefault(premises_of(word), (set(), []))[0].add(_real(word))
         else:
-            bakeries.setdefault(bakery_of("."), (set(), []))[1].append(word)
-    return tuple(_in_bakery(root, places, names) for root, (places, names) in bakeries.items())
+            bakeries.setdefault(premises_of("."), (set(), []))[1].append(word)
+    return tuple(_in_bakery(premises, places, names) for premises, (places, names) in bakeries.items())
 
 
 def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
@@ -60,9 +64,10 @@ def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
     return Unknown(f"there is no kitchen called {name}", f"near: {near}" if near else here)
 
 
-def _in_bakery(root: str, places: set[str], names: Sequence[str]) -> Asked:
+def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> Asked:
+    root = premises.root
     prefix = _prefix(root)
-    files, diagnostics = raw_files(root, prefix)
+    files, diagnostics = raw_files(premises, prefix)
     real = {file.path: os.path.join(root, file.path.removeprefix(prefix)) for file in files}
     paths = {path for path, place in real.items() if any(_inside(place, asked) for asked in places)}
     known = formula_names(files)
@@ -78,7 +83,7 @@ def _in_bakery(root: str, places: set[str], names: Sequence[str]) -> Asked:
         # A folder and a name together: everything in the folder, and the one.
         wanted |= {key for key, (_, path) in known.items() if any(_inside(real[path], asked) for asked in places)}
     said = tuple(one for one in diagnostics if not places or any(_inside(_at(root, prefix, one), p) for p in places))
-    return Asked(root, prefix, files, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
+    return Asked(premises, prefix, files, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
 
 
 def _at(root: str, prefix: str, diagnostic: Diagnostic) -> str:

@@ -44,7 +44,11 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
     wanted = asked.paths | lent
     context = cache.digest(*(part for path, block in shared for part in (path, str(block.line), block.text)))
     keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in wanted}
-    store = cache.open_store(asked.root, asked.prefix, kitchen) if use_cache else cache.Store("", {})
+    store = (
+        cache.open_store(asked.root, str(asked.premises.whole), asked.prefix, kitchen)
+        if use_cache
+        else cache.Store("", {})
+    )
     packed = {path: store.kept[path].found for path in wanted if _is_kept(store, path, keys[path])}
     new = sorted(wanted - packed.keys())
     if new:

@@ -6,6 +6,9 @@ a second kitchen in a folder further down belongs to the same house. The search 
 top of a git checkout, and at a folder that belongs to someone else, so that nobody's file in a shared folder can change
 a formula.
 
+A file asked about by itself, with no larder and no kitchen in its folder or above, is no house yet: then the files beside
+it belong to it, and the folders further down do not. Else one formula in a home folder would have all of it read.
+
 Hidden files and folders (their names begin with a dot) are not read. A link that leads out of the bakery is
 reported and not followed; one that stays inside is passed over, since what it points to is read where it is.
 """
@@ -26,6 +29,13 @@ _SNIFFED = 1_000_000
 """Bytes of a file above that are looked at for a larder or a kitchen."""
 
 
+class Premises(NamedTuple):
+    """Where a bakery is: its folder, absolute and with all links resolved; and whether those under it belong to it."""
+
+    root: str
+    whole: bool
+
+
 class Listing(NamedTuple):
     """The `.bake` files of a bakery, relative to its folder with `/` between, in order; and what was refused."""
 
@@ -34,20 +44,18 @@ class Listing(NamedTuple):
     diagnostics: tuple[Diagnostic, ...]
 
 
-def bakery_of(path: str) -> str:
-    """The bakery's folder for a file or folder, absolute and with all links resolved."""
+def premises_of(path: str) -> Premises:
+    """The bakery that a file or folder belongs to."""
     start = os.path.realpath(path)
-    folder = start if os.path.isdir(start) else os.path.dirname(start)
-    bakery = folder
-    for above in _upwards(folder):
-        # Of the folder itself it need not be known: if nothing above it is the bakery, it is.
-        if above != folder and any(holds_larder_or_kitchen(_beginning(entry.path)) for entry in _bake_files(above)):
-            bakery = above
-    return bakery
+    is_folder = os.path.isdir(start)
+    folder = start if is_folder else os.path.dirname(start)
+    houses = [above for above in _upwards(folder) if not (is_folder and above == folder) and _is_house(above)]
+    return Premises(houses[-1] if houses else folder, whole=is_folder or bool(houses))
 
 
-def listing(root: str) -> Listing:
+def listing(premises: Premises) -> Listing:
     """Every `.bake` file of the bakery. Raises `Unknown` for a folder that cannot be read or holds too many."""
+    root = premises.root
     paths: list[str] = []
     refused: list[Diagnostic] = []
     folders = [""]
@@ -68,7 +76,8 @@ def listing(root: str) -> Listing:
                 if entry.name.endswith(SUFFIX) or entry.is_dir():
                     refused += _leading_out(root, path)
             elif entry.is_dir():
-                folders.append(path)
+                if premises.whole:
+                    folders.append(path)
             elif entry.name.endswith(SUFFIX):
                 paths.append(path)
         if len(paths) > MOST_FILES:
@@ -86,6 +95,10 @@ def _upwards(folder: str) -> Iterator[str]:
         if folder in (home, above) or os.path.exists(os.path.join(folder, ".git")) or not _is_ours(above):
             return
         folder = above
+
+
+def _is_house(folder: str) -> bool:
+    return any(holds_larder_or_kitchen(_beginning(entry.path)) for entry in _bake_files(folder))
 
 
 def _is_ours(folder: str) -> bool:

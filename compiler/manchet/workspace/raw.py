@@ -7,7 +7,7 @@ from functools import cached_property
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.source.files import bytes_of
-from manchet.workspace.folder import listing
+from manchet.workspace.folder import Premises, listing
 from manchet.workspace.headings import Block, blocks
 
 
@@ -23,13 +23,13 @@ class Raw:
         return blocks(self.data)
 
 
-def raw_files(root: str, prefix: str) -> tuple[tuple[Raw, ...], tuple[Diagnostic, ...]]:
+def raw_files(premises: Premises, prefix: str) -> tuple[tuple[Raw, ...], tuple[Diagnostic, ...]]:
     """Every `.bake` file of a bakery that can be read, and a report for each that cannot."""
-    found = listing(root)
+    found = listing(premises)
     files: list[Raw] = []
     reports = [one._replace(place=one.place._replace(path=prefix + one.place.path)) for one in found.diagnostics]
     for path in found.paths:
-        read = bytes_of(os.path.join(root, path), prefix + path)
+        read = bytes_of(os.path.join(premises.root, path), prefix + path)
         reports += read.diagnostics
         if read.value is not None:
             files.append(Raw(prefix + path, read.value))
