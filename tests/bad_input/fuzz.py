@@ -58,4 +58,8 @@ def check(text: str) -> None:
 
 if __name__ == "__main__":
     seed = random.randrange(10**6)
-    print(run(float(sys.argv[1]) if len(sys.argv) > 1 else float(os.environ.get("MANCHET_FUZZ_SECONDS", "60")), seed), "files, seed", seed)
+    print(
+        run(float(sys.argv[1]) if len(sys.argv) > 1 else float(os.environ.get("MANCHET_FUZZ_SECONDS", "60")), seed),
+        "files, seed",
+        seed,
+    )

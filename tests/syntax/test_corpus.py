@@ -9,7 +9,6 @@ import os
 from pathlib import Path
 
 import pytest
-
 from syntax.outline import outline
 
 FOLDER = Path(__file__).parent.parent / "corpus" / "syntax"

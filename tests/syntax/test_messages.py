@@ -8,7 +8,6 @@ import tomllib
 from pathlib import Path
 
 import pytest
-
 from manchet.diagnostics.suggest import distance, fold, nearest
 from manchet.source.text import SourceText
 from manchet.syntax import tables
@@ -38,7 +37,9 @@ def test_no_token_name_leaks_from_a_thousand_spoilt_lines() -> None:
         words = rng.choice(LINES).split(" ")
         for _ in range(rng.randint(1, 3)):
             at = rng.randrange(len(words) + 1)
-            words[at : at + rng.randint(0, 1)] = rng.choice((["of"], ["12"], ["5", "C"], [","], [], ["with"], ["2%"], ['"x']))
+            words[at : at + rng.randint(0, 1)] = rng.choice(
+                (["of"], ["12"], ["5", "C"], [","], [], ["with"], ["2%"], ['"x'])
+            )
         body = " ".join(words)
         for head in ("formula A\n  dough\n    ", "formula A\n  ", "kitchen K\n  ", "larder L\n  a\n    ", ""):
             for report in parse(SourceText("x", f"{head}{body}\n")).diagnostics:
@@ -56,7 +57,14 @@ def test_twins_are_answered_and_not_read(word: str) -> None:
 
 
 def test_independent_mistakes_are_reported_each_once_at_its_line() -> None:
-    bad = ["white flour 74-78%", "salt 18", "500 g rye flour", "knead 8 min", "bake 45 to 60 min at 220 C", "oil 1,5 kg"]
+    bad = [
+        "white flour 74-78%",
+        "salt 18",
+        "500 g rye flour",
+        "knead 8 min",
+        "bake 45 to 60 min at 220 C",
+        "oil 1,5 kg",
+    ]
     text = "formula A\n  dough\n" + "".join(f"    {row}\n    water 5%\n" for row in bad)
     reports = parse(SourceText("x", text)).diagnostics
     assert [r.place.line for r in reports] == [3, 5, 7, 9, 11, 13]

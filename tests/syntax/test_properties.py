@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from bad_input.fuzz import check
 from hypothesis import given, settings
 from hypothesis import strategies as st
-
-from bad_input.fuzz import check
 from manchet.quantities.reading import figure_at
 from manchet.quantities.units import UNITS
 

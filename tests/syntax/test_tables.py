@@ -10,7 +10,6 @@ from typing import Any
 
 import pytest
 from lark import Token, Transformer, UnexpectedInput
-
 from manchet.grammar import tables as stored
 from manchet.syntax import line, tables
 from manchet.syntax.building import ACTIONS
@@ -72,7 +71,9 @@ def _lark() -> Any:
 
 
 def test_every_rule_has_its_action() -> None:
-    assert {rule.action for rule in tables.load().rules if rule.action and not rule.origin.startswith("$")} <= set(ACTIONS)
+    assert {rule.action for rule in tables.load().rules if rule.action and not rule.origin.startswith("$")} <= set(
+        ACTIONS
+    )
 
 
 def test_the_grammar_has_no_terminal_that_no_line_gives() -> None:

@@ -74,7 +74,12 @@ def look_alike(body: str) -> Fault | None:
             alphabet = unicodedata.name(letter, "").partition(" ")[0]
             if alphabet in _ALPHABETS[1:]:
                 start = word.start()
-                return Fault("look-alike-letter", start, word.end(), {"word": word[0], "shown": f"letter {at + 1} ({shown(letter)})"})
+                return Fault(
+                    "look-alike-letter",
+                    start,
+                    word.end(),
+                    {"word": word[0], "shown": f"letter {at + 1} ({shown(letter)})"},
+                )
     return None
 
 

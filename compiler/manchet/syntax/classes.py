@@ -140,7 +140,10 @@ VERBS = _openings(
 CLAUSES = _openings((CLAUSE_LINE, "PROSE: until, if late, why, note, picture"))
 
 ENTRY = _openings(
-    (SETTING, "FLAG: gives its water, counts as flour, not counted as flour, no allergens, made of\nCOMPOSITION_KEY: per = per 100 g"),
+    (
+        SETTING,
+        "FLAG: gives its water, counts as flour, not counted as flour, no allergens, made of\nCOMPOSITION_KEY: per = per 100 g",
+    ),
     (Reading("setting", {}, "line"), "NAME_KEY: class"),
     (NAMES_SETTING, "NAMES_KEY: also called, allergens, may contain"),
     (SETTING, "DENSITY_KEY: density\nMASS_KEY: whole\nTEMPERATURE_KEY: kept at\nPRICE_KEY: price\nTEXT_KEY: source"),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from itertools import pairwise
 from typing import NamedTuple
 
 from manchet.diagnostics.suggest import nearest
@@ -11,9 +12,9 @@ from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.characters import other_digit
 from manchet.syntax.classes import OPENINGS, Openings
 from manchet.syntax.faults import Fault
+from manchet.syntax.figures import fault_of, short
 from manchet.syntax.lacking import LOOSE
 from manchet.syntax.messages import FORMS, SHAPES
-from manchet.syntax.nodes import Unread, Word
 from manchet.syntax.tokens import WEIGHTS, Raw
 from manchet.syntax.twins import twin
 
@@ -32,7 +33,7 @@ class Trouble(NamedTuple):
 
 
 Reason = Callable[[Trouble], Fault | None]
-_MATERIALS = frozenset({"stage", "preparation", "overall", "composition"})
+MATERIALS = frozenset({"stage", "preparation", "overall", "composition"})
 
 
 def diagnosed(trouble: Trouble) -> Fault:
@@ -44,46 +45,14 @@ def diagnosed(trouble: Trouble) -> Fault:
     return _generic(trouble)
 
 
-def unread(trouble: Trouble) -> Unread:
-    """What stands in the tree for the line: what it may have been, its name, and what may stand under it."""
-    body, raws, context, rule = trouble.body, trouble.raws, trouble.context, trouble.rule
-    if rule in ("block", "stage", "branch", "overall", "reserved"):
-        opens = "stage" if rule in ("stage", "branch") else rule if rule == "overall" else raws[0].text
-        return Unread("heading", _name_after(body, raws, 1), opens)
-    if context == "top":
-        near = nearest(raws[0].text, (*OPENINGS["top"],)) if raws[0].kind == "WORD" else None
-        opens = near if near in ("formula", "preparation", "larder", "kitchen") else "stage" if near else "skipped"
-        return Unread("heading", _name_after(body, raws, 1), opens)
-    if context == "formula":
-        return Unread("heading", _name_after(body, raws, 1), "stage")
-    opens = {"larder": "entry", "kitchen": "thing"}.get(context, "step")
-    if context in _MATERIALS:
-        if rule == "step":
-            return Unread("step", Word(raws[0].text, raws[0].start, raws[0].end), opens)
-        if rule in ("material", "bare_name"):
-            figure = next((raw for raw in raws if raw.kind not in ("WORD", "QUOTED", "COMMA", "UNCLOSED")), None)
-            name = body[: figure.start].strip() if figure is not None and figure.start else ""
-            return Unread("material", Word(name, 0, len(name)) if name else None, opens)
-    return Unread("line", None, opens)
-
-
-def _name_after(body: str, raws: tuple[Raw, ...], first: int) -> Word | None:
-    """The words after the first, up to `with` or a figure."""
-    end = first
-    while end < len(raws) and raws[end].kind == "WORD" and raws[end].text != "with":
-        end += 1
-    if end == first:
-        return None
-    start, stop = raws[first].start, raws[end - 1].end
-    return Word(" ".join(body[start:stop].split()), start, stop)
-
-
 def is_plain_name(t: Trouble) -> bool:
     """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma, a twin or a
     number that wants a unit says no."""
     if any(raw.kind not in ("WORD", "NUMBER") for raw in t.raws):
         return len(t.raws) == 1 and t.raws[0].kind == "QUOTED"
-    return all(reason(t) is None for reason in (_digits, _figures, _about, _overnight, _of_the_flour, _twin, _by_feel, _units))
+    return all(
+        reason(t) is None for reason in (_digits, _figures, _about, _overnight, _of_the_flour, _twin, _by_feel, _units)
+    )
 
 
 # ---- reasons, the surest first ---------------------------------------------------------------------
@@ -100,13 +69,13 @@ def _digits(t: Trouble) -> Fault | None:
 
 def _comma(t: Trouble) -> Fault | None:
     for one, comma, two in _threes(t.raws):
-        if one.kind == "NUMBER" and comma.kind == "COMMA" and one.end == comma.start and comma.end == two.start:
-            if two.text[:1].isdigit():
-                written = t.body[one.start : two.end]
-                point = f"{one.text}.{two.text}"
-                thousands = re.match(r"[0-9]{3}(?![0-9])", two.text)
-                instead = f"{one.text}{two.text}` or `{point}" if thousands else point
-                return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead})
+        glued = one.end == comma.start and comma.end == two.start
+        if one.kind == "NUMBER" and comma.kind == "COMMA" and glued and two.text[:1].isdigit():
+            written = t.body[one.start : two.end]
+            point = f"{one.text}.{two.text}"
+            thousands = re.match(r"[0-9]{3}(?![0-9])", two.text)
+            instead = f"{one.text}{two.text}` or `{point}" if thousands else point
+            return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead})
     return None
 
 
@@ -116,7 +85,9 @@ def _figures(t: Trouble) -> Fault | None:
             if re.fullmatch(r"[0-9.]+e[+-]?[0-9]+[a-z%]*", raw.text):
                 return Fault("number-exponent", raw.start, raw.end, {"written": t.body[raw.start : raw.end]})
             if re.match(r"-[0-9.]", raw.text):
-                return Fault("negative-amount", raw.start, t.raws[-1].end, {"written": t.body[raw.start : t.raws[-1].end]})
+                return Fault(
+                    "negative-amount", raw.start, t.raws[-1].end, {"written": t.body[raw.start : t.raws[-1].end]}
+                )
             if re.fullmatch(r"[0-9]{40,}.*", raw.text):
                 return Fault("number-too-long", raw.start, raw.end, {"written": short(raw.text)})
         elif raw.fault:
@@ -136,7 +107,9 @@ def _about(t: Trouble) -> Fault | None:
             return Fault("about-amount", one.start, two.end, {"written": t.body[one.start : two.end], "offer": offer})
     for raw in t.raws:
         if raw.kind == "WORD" and re.match(r"[~≈±][0-9.]", raw.text):
-            return Fault("about-amount", raw.start, raw.end, {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw)})
+            return Fault(
+                "about-amount", raw.start, raw.end, {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw)}
+            )
     return None
 
 
@@ -148,7 +121,7 @@ def _loose_offer(raw: Raw) -> str:
 
 def _to_range(t: Trouble) -> Fault | None:
     for one, word, two in _threes(t.raws):
-        if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and not t.rule == "makes":
+        if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and t.rule != "makes":
             written = t.body[one.start : two.end]
             return Fault("to-as-range", one.start, two.end, {"written": written, "instead": f"{one.text}-{two.text}"})
     return None
@@ -169,10 +142,14 @@ def _of_the_flour(t: Trouble) -> Fault | None:
 
 
 def _by_feel(t: Trouble) -> Fault | None:
-    if t.context not in _MATERIALS:
+    if t.context not in MATERIALS:
         return None
     for at, raw in enumerate(t.raws):
-        if raw.kind == "WORD" and raw.text in _PINCHES and (at == 0 or t.raws[at - 1].text in ("a", "an", "one", "1", "some") or at == len(t.raws) - 1):
+        if (
+            raw.kind == "WORD"
+            and raw.text in _PINCHES
+            and (at == 0 or t.raws[at - 1].text in ("a", "an", "one", "1", "some") or at == len(t.raws) - 1)
+        ):
             start = t.raws[at - 1].start if at else raw.start
             return Fault("by-feel-amount", start, raw.end, {"written": t.body[start : raw.end]})
     return None
@@ -180,7 +157,12 @@ def _by_feel(t: Trouble) -> Fault | None:
 
 def _amount_first(t: Trouble) -> Fault | None:
     first = t.raws[0]
-    if t.context not in _MATERIALS or first.kind not in WEIGHTS | {"NUMBER"} or len(t.raws) < 2 or t.raws[1].kind != "WORD":
+    if (
+        t.context not in MATERIALS
+        or first.kind not in WEIGHTS | {"NUMBER"}
+        or len(t.raws) < 2
+        or t.raws[1].kind != "WORD"
+    ):
         return None
     if first.kind == "NUMBER":
         unit = t.raws[1].text
@@ -196,7 +178,7 @@ def _amount_first(t: Trouble) -> Fault | None:
 
 def _units(t: Trouble) -> Fault | None:
     """A number that a word follows which is no unit, or that nothing follows."""
-    if t.rule == "bare_name" and t.context not in _MATERIALS | {"step"}:
+    if t.rule == "bare_name" and t.context not in MATERIALS | {"step"}:
         return None
     if t.rule not in ("bare_name", "material", "step", "tail", "clause_line", "hold_back", "add", "keep", "setting"):
         return None
@@ -208,19 +190,30 @@ def _units(t: Trouble) -> Fault | None:
         if after is None or after.kind == "COMMA":
             if t.rule == "setting" and "NUMBER" in t.expected:
                 return None
-            material = t.context in _MATERIALS and t.rule != "step"
+            material = t.context in MATERIALS and t.rule != "step"
             name = t.body[: raw.start].strip()
-            offer = f"write `{name} {raw.text} g` or `{name} {raw.text}%`" if material else f"write `{raw.text} min`, `{raw.text} C` …"
+            offer = (
+                f"write `{name} {raw.text} g` or `{name} {raw.text}%`"
+                if material
+                else f"write `{raw.text} min`, `{raw.text} C` …"
+            )
             start = 0 if material else t.raws[at - 1].start
             if t.rule == "setting":
                 offer = _shape(t)
             return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})
-        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in _MATERIALS | {"step"}:
+        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in MATERIALS | {"step"}:
             written = f"{raw.text} {after.text}"
-            return Fault("unknown-unit", raw.start, after.end, {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)})
+            return Fault(
+                "unknown-unit",
+                raw.start,
+                after.end,
+                {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)},
+            )
     glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
-    if glued and t.context in _MATERIALS | {"step"}:
-        return Fault("unknown-unit", *glued.span(), {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)})
+    if glued and t.context in MATERIALS | {"step"}:
+        return Fault(
+            "unknown-unit", *glued.span(), {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
+        )
     return None
 
 
@@ -283,7 +276,9 @@ def _name(t: Trouble) -> Fault | None:
             return Fault("name-needs-quotes", raw.start, raw.end, {"what": what, "instead": instead})
     if len(weights) > 1:
         one, two = weights[0], weights[1]
-        quoted = f'if the first belongs to the name, put the name in quotes: `"{t.body[: two.start].strip()}" {two.text}`'
+        quoted = (
+            f'if the first belongs to the name, put the name in quotes: `"{t.body[: two.start].strip()}" {two.text}`'
+        )
         return Fault("weight-twice", two.start, two.end, {"first": one.text, "second": two.text, "offer": quoted})
     return None
 
@@ -292,9 +287,19 @@ def _outside(t: Trouble) -> Fault | None:
     first = t.raws[0].text
     if t.context == "top" and t.rule == "bare_name":
         if first in OPENINGS["formula"] or first in OPENINGS["stage"] or first in OPENINGS["verbs"]:
-            return Fault("line-outside-block", 0, t.raws[0].end, {"word": first, "offer": "put it under its `formula` line, two spaces deeper"})
+            return Fault(
+                "line-outside-block",
+                0,
+                t.raws[0].end,
+                {"word": first, "offer": "put it under its `formula` line, two spaces deeper"},
+            )
         if any(raw.kind in WEIGHTS for raw in t.raws):
-            return Fault("line-outside-block", 0, len(t.body), {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"})
+            return Fault(
+                "line-outside-block",
+                0,
+                len(t.body),
+                {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"},
+            )
     if t.context == "formula" and t.rule == "bare_name":
         if nearest(first, (*OPENINGS["formula"],)) is not None:
             return None
@@ -345,7 +350,10 @@ def _begin(context: str) -> str:
         "entry": "here stand `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
         "overall": "here stand ingredients and their share, as in `water 76%`",
         "composition": "here stand parts and their weight, as in `protein 8.9 g`",
-    }.get(context, "an ingredient is a name and an amount, as in `water 76%`; a step begins with its verb, as in `mix slow 5 min`")
+    }.get(
+        context,
+        "an ingredient is a name and an amount, as in `water 76%`; a step begins with its verb, as in `mix slow 5 min`",
+    )
 
 
 def _generic(t: Trouble) -> Fault:
@@ -370,38 +378,8 @@ REASONS: tuple[Reason, ...] = (
 )  # fmt: skip
 
 
-# ---- faults of figures ------------------------------------------------------------------------------
-
-
-def fault_of(raw: Raw, body: str) -> Fault:
-    """The report of a figure that is odd in itself."""
-    written = body[raw.start : raw.end]
-    words = {"written": short(written)}
-    if raw.fault == "unit-long-form":
-        unit = re.search(r"[A-Za-z]+$", written)
-        words["instead"] = f"{written[: unit.start()].strip()}{'' if raw.unit == '%' else ' '}{raw.unit}" if unit else written
-    elif raw.fault == "hyphen-fraction":
-        whole, _, rest = written.replace("–", "-").partition("-")
-        number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())
-        fraction = number[0] if number else rest
-        words |= {"whole": whole.strip(), "fraction": fraction, "instead": f"{whole.strip()} {rest.strip()}"}
-    elif raw.fault == "number-before-fraction":
-        match = re.match(r"([0-9]+) ([0-9]+)/([0-9]+)(.*)", written)
-        if match:
-            value = int(match[2]) / int(match[3])
-            before = " ".join(body[: raw.start].split())
-            words["one"] = f"`{match[1]}` is part of the name: write `{before} {match[1]} {value:.4g}{match[4]}`"
-            words["other"] = f"it is all one amount: write `{before} {int(match[1]) + value:.7g}{match[4]}`"
-    return Fault(raw.fault, raw.start, raw.end, words)
-
-
-def short(text: str) -> str:
-    """A text short enough to be quoted in a message."""
-    return text if len(text) <= 40 else text[:30].rstrip() + " …"
-
-
 def _twos(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw]]:
-    return zip(raws, raws[1:], strict=False)
+    return pairwise(raws)
 
 
 def _threes(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw, Raw]]:

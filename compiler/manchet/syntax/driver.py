@@ -45,8 +45,10 @@ def run(
                 made.append(None)
             elif keep >= 0:
                 made.append(stack[base + keep])
-            else:
-                made.extend(stack[base + ~keep])
+            elif made:
+                made += stack[base + ~keep]
+            else:  # the list grows in place: a long line is read in linear time
+                made = stack[base + ~keep]
         if length:
             del stack[base:]
             del states[-length:]

@@ -16,7 +16,9 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
         loose = node.name.text.rpartition(" ")[2].lower()
         if loose in LOOSE and " " in node.name.text:
             start, end = node.name.end - len(loose), node.amount.end
-            offer = f"write `{body[node.amount.start : end]}`; what is by feel is `add water as needed`, or `, to taste`"
+            offer = (
+                f"write `{body[node.amount.start : end]}`; what is by feel is `add water as needed`, or `, to taste`"
+            )
             return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}),)
         return _single(node.amount, body)
     if kind is n.Step or kind is n.ClauseLine:
@@ -36,7 +38,9 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
 LOOSE = frozenset({"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c.", "~"})
 """Words that leave a figure open."""
 
-CHECKED = frozenset({n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead})
+CHECKED = frozenset(
+    {n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead}
+)
 _CLAUSES = frozenset({n.Within, n.AtATime, n.Applied})
 
 
@@ -61,10 +65,19 @@ def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
         return (Fault("with-what", name.start, name.end, {"verb": node.verb.text, "name": name.text}),)
     before = body[: name.end]
     if clause.amount is None:
-        return (Fault("touching-without-weight", name.start, name.end, {"name": name.text, "instead": f"{before} 6 g each"}),)
+        return (
+            Fault(
+                "touching-without-weight", name.start, name.end, {"name": name.text, "instead": f"{before} 6 g each"}
+            ),
+        )
     if not clause.per:
         written = body[clause.amount.start : clause.amount.end]
-        words = {"amount": written, "name": name.text, "each": f"{before} {written} each", "all": f"{before} {written} in all"}
+        words = {
+            "amount": written,
+            "name": name.text,
+            "each": f"{before} {written} each",
+            "all": f"{before} {written} in all",
+        }
         return (Fault("each-or-in-all", clause.amount.start, clause.amount.end, words), *_single(clause.amount, body))
     return _single(clause.amount, body)
 
@@ -77,9 +90,16 @@ def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
     if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
         return Fault("whose-time", verb.start, verb.end, {})
     if verb.text in _TOUCHING and n.Applied not in kinds:
-        return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{_TOUCHING[verb.text]}`"})
+        return Fault(
+            "touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{_TOUCHING[verb.text]}`"}
+        )
     if verb.text in ("place", "wrap") and n.Where not in kinds:
-        return Fault("place-without-thing", verb.start, verb.end, {"verb": verb.text, "offer": "write `place in long tin`, `wrap in cloth`"})
+        return Fault(
+            "place-without-thing",
+            verb.start,
+            verb.end,
+            {"verb": verb.text, "offer": "write `place in long tin`, `wrap in cloth`"},
+        )
     return None
 
 

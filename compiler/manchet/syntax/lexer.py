@@ -110,7 +110,9 @@ class Tokens:
             size = len(phrase.rest)
             if not size or (
                 at + size < len(raws)
-                and all(raws[at + 1 + i].text == phrase.rest[i] and raws[at + 1 + i].kind == "WORD" for i in range(size))
+                and all(
+                    raws[at + 1 + i].text == phrase.rest[i] and raws[at + 1 + i].kind == "WORD" for i in range(size)
+                )
             ):
                 return phrase
         if self.mode == "list" and raws[at].text == "in" and at + 2 < len(raws) and raws[at + 1].kind == "NUMBER":

@@ -8,11 +8,12 @@ from manchet.syntax import classes as c
 from manchet.syntax import tables as t
 from manchet.syntax.building import ACTIONS
 from manchet.syntax.characters import look_alike, plain
-from manchet.syntax.diagnosis import Trouble, fault_of, is_plain_name
+from manchet.syntax.diagnosis import Trouble, is_plain_name
 from manchet.syntax.driver import Stuck, run
 from manchet.syntax.faults import REMARKS, Fault
-from manchet.syntax.lexer import Tokens
+from manchet.syntax.figures import fault_of
 from manchet.syntax.lacking import CHECKED, wrong_with
+from manchet.syntax.lexer import Tokens
 from manchet.syntax.nodes import Add, BareName, HoldBack, Keep, Material, ReservedHead, Step, Unread, Word
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
@@ -69,9 +70,7 @@ def _read(written: str, context: str) -> Read:
         alike = look_alike(body)
         faults = faults if alike is None else (*faults, alike)
     if rule not in _FREE_TEXT:
-        for raw in raws:
-            if raw.fault:
-                faults = (*faults, fault_of(raw, body))
+        faults = (*faults, *(fault_of(raw, body) for raw in raws if raw.fault))
     if type(made) in CHECKED:
         faults = (*faults, *wrong_with(made, body))
     if faults and any(fault.name not in KEEPS_ITS_NODE for fault in faults):
@@ -166,4 +165,3 @@ def _name_before(tokens: Tokens, weight: int) -> None:
             tokens.add("_COMMA", Word(",", raws[at].start, raws[at].end))
             return
     tokens.name(raws[0].start, raws[weight - 1].end)
-

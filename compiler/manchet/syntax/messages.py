@@ -107,7 +107,7 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
         "is this hands-on work or waiting?",
         "write `hands-on` or `waiting` at the end: the card plans with it",
     ),
-    "why-allowed": (ERROR, "why is {name} allowed?", 'say why: `{instead}`'),
+    "why-allowed": (ERROR, "why is {name} allowed?", "say why: `{instead}`"),
     "line-unfinished": (ERROR, "`{text}` is not finished", "{form}"),
     "unreadable-line": (ERROR, "`{text}` cannot be read here", "{form}"),
 }
@@ -141,7 +141,7 @@ FORMS: dict[str, str] = {
     "from_nothing": "`start from nothing` stands alone on its line",
     "good_for": "write it as in `good for 3 d at 4 C`",
     "step": "write a step as in `ferment covered 2 h at 25 C with 2 folds every 40 min`",
-    "clause_line": "under a step may stand what belongs to it: a time, `at 25 C`, `until \"…\"`, `may wait 20 min`",
+    "clause_line": 'under a step may stand what belongs to it: a time, `at 25 C`, `until "…"`, `may wait 20 min`',
     "entry_name": "write the ingredient's name alone on its line",
     "setting": "{shape}",
     "could_be": 'write it as in `could be golden syrup, black treacle because "two syrups share the name"`',

@@ -13,11 +13,12 @@ from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.context import context_under
-from manchet.syntax.diagnosis import diagnosed, unread
+from manchet.syntax.diagnosis import diagnosed
 from manchet.syntax.faults import REMARKS, Fault, reported
 from manchet.syntax.lacking import lacking
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry, File
+from manchet.syntax.recovery import unread
 
 DEEPEST = 64
 STEP = 2
@@ -101,6 +102,8 @@ def parse(source: SourceText) -> Outcome[File]:
         while stack[-1].depth >= depth:
             _close(stack, reports)
         parent = stack[-1]
+        if parent.context == "skipped":
+            continue
         found = read_line(line.body, parent.context)
         node = found.node
         sure = [fault for fault in found.faults if fault.name not in REMARKS or node is not None]

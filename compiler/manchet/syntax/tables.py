@@ -8,7 +8,7 @@ from __future__ import annotations
 import os
 from typing import Any, NamedTuple
 
-import manchet.grammar
+import manchet.grammar  # type: ignore[import-not-found,unused-ignore]
 
 ACCEPT = 0
 
@@ -57,11 +57,41 @@ def load() -> Tables:
     return made_from(text)
 
 
-STARTS = (
-    "block stage overall branch about kind makes from_flour loss percentages status allow material tail take_all "
-    "take_left everything_else bare_name hold_back add give_back keep discard top_up lock_in each_mix from_nothing "
-    "good_for step clause_line entry_name setting could_be"
-).split()
+STARTS = [
+    "block",
+    "stage",
+    "overall",
+    "branch",
+    "about",
+    "kind",
+    "makes",
+    "from_flour",
+    "loss",
+    "percentages",
+    "status",
+    "allow",
+    "material",
+    "tail",
+    "take_all",
+    "take_left",
+    "everything_else",
+    "bare_name",
+    "hold_back",
+    "add",
+    "give_back",
+    "keep",
+    "discard",
+    "top_up",
+    "lock_in",
+    "each_mix",
+    "from_nothing",
+    "good_for",
+    "step",
+    "clause_line",
+    "entry_name",
+    "setting",
+    "could_be",
+]
 
 
 def lark_of(grammar: str) -> Any:

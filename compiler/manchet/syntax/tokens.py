@@ -31,7 +31,9 @@ KINDS = {name: unit.dimension.upper() for name, unit in UNITS.items()} | {"": "N
 WEIGHTS = frozenset({"MASS", "VOLUME", "WHOLE", "PERCENT"})
 
 _OPEN_ENDS = ("least", "most")
-_PIECE = re.compile(r'\s*(?:([^\W0-9_½⅓⅔¼¾⅛⅜⅝⅞][^\s,"“„]*)|([0-9.½⅓⅔¼¾⅛⅜⅝⅞])|("[^"]*"|“[^”]*”|„[^“”]*[“”])|(,)|(["“„])|([^\s,"“„]+))')
+_PIECE = re.compile(
+    r'\s*(?:([^\W0-9_½⅓⅔¼¾⅛⅜⅝⅞][^\s,"“„]*)|([0-9.½⅓⅔¼¾⅛⅜⅝⅞])|("[^"]*"|“[^”]*”|„[^“”]*[“”])|(,)|(["“„])|([^\s,"“„]+))'
+)
 _WORD = re.compile(r'[^\s,"“„]+')
 
 
@@ -49,8 +51,8 @@ def pieces(body: str) -> list[Raw]:
             cold = figure_at(body, start + 1)
             if cold is not None and KINDS[cold.unit] == "TEMPERATURE":
                 at = start + 1 + cold.length
-                low, high = sorted((-cold.low, -cold.high))
-                found.append(Raw("TEMPERATURE", start, at, body[start:at], low, high, cold.unit, cold.fault))
+                cold_low, cold_high = -cold.high, -cold.low
+                found.append(Raw("TEMPERATURE", start, at, body[start:at], cold_low, cold_high, cold.unit, cold.fault))
                 continue
         if group == 1 or group == 6:
             found.append(Raw("WORD", start, at, match[group].lower()))
