@@ -60,10 +60,11 @@ def _cell(cell: Cell, water: Water, m: Measures) -> views.WaterCell:
 
 
 def _ice(cell: Cell, water: Water, m: Measures) -> str:
-    """Where the tap is too warm by a degree that a thermometer shows."""
-    if not cell.ice or water.tap is None or _whole(cell.celsius, m) >= _whole(water.tap, m):
+    """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
+    ice = rounded((cell.ice or Fraction(0)) / 5, 0) * 5
+    if not ice or water.tap is None or _whole(cell.celsius, m) >= _whole(water.tap, m):
         return ""
-    return m.words.say("water.ice", m.mass(cell.ice))
+    return m.words.say("water.ice", m.mass(ice))
 
 
 def _whole(celsius: Fraction, m: Measures) -> Fraction:

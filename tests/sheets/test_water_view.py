@@ -1,0 +1,102 @@
+"""The water on the sheet: what is printed adds up as the baker will add it, and blanks stay blank."""
+
+import re
+
+from manchet.bakery import read, written_batch
+from manchet.figures.water_grid import water_of
+from manchet.formula.mixes import mixes_of
+from manchet.sheets import views
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import House
+from manchet.sheets.water_view import STEP, water_view
+from manchet.sheets.words_of import words_of
+from manchet.source.text import SourceText
+
+LOAF = """\
+formula Warm loaf
+  kind hearth loaf
+  makes 20 loaves at 900 g dough
+
+  overall
+    white flour          100%
+    water                 68%
+    salt                   2%
+    fresh yeast            1.5%
+
+  dough
+    everything else
+    mix slow 5 min
+    mix fast 3 min to 24 C
+    ferment covered 2 h at 24 C
+"""
+
+KITCHEN = """
+kitchen Warm house
+  air            28 C
+  flour          26 C
+  tap            18 C
+  mixer spiral
+    warms         11 C in 8 min slow, 4 min fast
+"""
+
+METRIC = House()
+AMERICAN = House("Letter", "US", "F", "American")
+
+
+def view(house: House = METRIC, kitchen: str = KITCHEN) -> views.Water:
+    bakery = read([SourceText("loaf.bake", LOAF + kitchen)])
+    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
+    assert batch is not None
+    mixes = mixes_of(batch, bakery.kitchen)
+    water = water_of(batch, bakery.kitchen, mixes, bakery.larder, STEP[house.degrees])
+    assert water is not None
+    return water_view(water, Measures(house, words_of(house.words)))
+
+
+def figures(text: str) -> list[int]:
+    """The temperatures in a text, without what ice weighs."""
+    return [int(figure) for figure in re.findall(r"(-?\d+)\u00a0°", text)]
+
+
+def test_water_flour_and_room_add_up_to_the_base_as_printed() -> None:
+    for house in (METRIC, AMERICAN):
+        printed = view(house)
+        (base,), (water,), (_, flour, room) = figures(printed.base), figures(printed.figure), figures(printed.assumed)
+        assert base == water + flour + room
+        assert printed.base in printed.rule
+
+
+def test_the_grid_is_small_and_its_middle_is_the_figure() -> None:
+    printed = view()
+    assert [len(row.cells) for row in printed.rows] == [3, 3, 3] and len(printed.rooms) == 3
+    middle = printed.rows[1].cells[1]
+    assert middle.figure in printed.figure and middle.ice and middle.ice in printed.figure
+    assert printed.rows[1].flour == "26\u00a0°C" and printed.rooms[1] == "28\u00a0°C"
+
+
+def test_fahrenheit_goes_by_eight_and_ice_by_the_ounce() -> None:
+    printed = view(AMERICAN)
+    rooms = [figures(room)[0] for room in printed.rooms]
+    assert (rooms[1] - rooms[0], rooms[2] - rooms[1]) == (8, 8)
+    assert "oz" in printed.rows[2].cells[2].ice or "lb" in printed.rows[2].cells[2].ice
+
+
+def test_ice_is_said_to_be_part_of_the_water_and_has_no_false_digit() -> None:
+    printed = view()
+    assert any("one bowl" in note for note in printed.notes)
+    for row in printed.rows:
+        for cell in row.cells:
+            assert not re.search(r"\d\.\d", cell.ice)
+            assert not cell.figure.startswith("-")
+
+
+def test_no_ice_no_word_of_it() -> None:
+    printed = view(kitchen=KITCHEN.replace("26 C", "16 C").replace("28 C", "16 C").replace("18 C", "6 C"))
+    assert all(not cell.ice for row in printed.rows for cell in row.cells)
+    assert not any("bowl" in note for note in printed.notes)
+
+
+def test_a_house_of_no_temperatures_gets_base_and_rule_alone() -> None:
+    printed = view(kitchen="")
+    assert printed.base and printed.rule.startswith("water = ")
+    assert (printed.figure, printed.assumed, printed.rooms, printed.rows) == ("", "", (), ())
