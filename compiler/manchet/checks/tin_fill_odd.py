@@ -8,6 +8,7 @@ from manchet.checks.reporting import grams, warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold
+from manchet.formula.tins import tins_for
 from manchet.quantities.printing import decimal
 
 NAME = "tin-fill-odd"
@@ -28,11 +29,16 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             fill = weight / vessel.millilitres
             if least <= fill <= most:
                 continue
+            suits = tins_for(weight, subject.formula, subject.kitchen)
             yield warning(
                 NAME,
                 step.place,
                 f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml "
                 + ("runs over" if fill > most else "fills no more than its floor"),
                 f"such a {vessel.word} takes {grams(least * vessel.millilitres)} to {grams(most * vessel.millilitres)}; "
-                "weigh the water it holds before you trust a label",
+                + (
+                    f"{suits[0].vessel.name} suits this weight"
+                    if suits
+                    else "weigh the water it holds before you trust a label"
+                ),
             )

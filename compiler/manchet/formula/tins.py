@@ -48,6 +48,34 @@ def dough_for_tin(name: str, formula: Formula, kitchen: Kitchen) -> TinDough | N
     return TinDough(vessel.millilitres / divisor, vessel, divisor, rule)
 
 
+class TinFor(NamedTuple):
+    """A tin of the kitchen for a weight of dough: what it takes by the rule, and how full this weight makes it (1: just)."""
+
+    vessel: Vessel
+    takes: Fraction
+    fill: Fraction
+
+
+NEAR = Fraction(15, 100)
+"""How far a weight may be from what a tin takes and still be baked in it. Our rule: the published divisors lie as far
+apart."""
+
+
+def volume_for(grams: Fraction, formula: Formula) -> Fraction:
+    """Millilitres of the tin that this much of the formula's dough asks for."""
+    return grams * _divisor(formula)[0]
+
+
+def tins_for(grams: Fraction, formula: Formula, kitchen: Kitchen) -> tuple[TinFor, ...]:
+    """The kitchen's tins for that much dough, the best first; () where none is near."""
+    found = []
+    for vessel in kitchen.vessels:
+        tin = dough_for_tin(vessel.name, formula, kitchen) if vessel.word == "tin" else None
+        if tin is not None and abs(grams / tin.grams - 1) <= NEAR:
+            found.append(TinFor(tin.vessel, tin.grams, grams / tin.grams))
+    return tuple(sorted(found, key=lambda tin: (abs(tin.fill - 1), tin.vessel.name)))
+
+
 def _divisor(formula: Formula) -> tuple[Fraction, str]:
     if any(step.lid for stage in formula.stages for step in stage.steps if step.verb == "bake"):
         return LIDDED, "a lidded tin"

@@ -1,0 +1,93 @@
+"""What a tin holds, the dough for it, and the tin for a dough."""
+
+from fractions import Fraction
+
+import pytest
+from figures_fermentation.test_losses import formula
+from hypothesis import given
+from hypothesis import strategies as st
+from manchet.figures.tin_volume import box, of_water, round_tin, tapered
+from manchet.formula.model import Formula
+from manchet.formula.tins import dough_for_tin, tins_for, volume_for
+from manchet.larder.kitchen import PLAIN, Kitchen, Vessel
+
+WHITE = formula("2 loaves at 842 g dough", "tin loaf")
+INCH = Fraction("25.4")
+
+
+def mm(*figures: str) -> list[Fraction]:
+    return [Fraction(figure) for figure in figures]
+
+
+def kitchen(*volumes: int) -> Kitchen:
+    return PLAIN._replace(vessels=tuple(Vessel("tin", f"tin {ml}", Fraction(ml)) for ml in volumes))
+
+
+def test_pan_of_the_cereal_chemists() -> None:
+    """AACC 10-10.03, 1 lb pan: top 22.9 x 11.4 cm, bottom 21 x 9.6 cm, 7 cm deep: 1615 ml."""
+    top, bottom = mm("229", "114"), mm("210", "96")
+    assert round(tapered((top[0], top[1]), (bottom[0], bottom[1]), Fraction(70))) == 1615
+
+
+def test_boxes_in_cubic_inches() -> None:
+    """13 x 4 x 4 inches is 208 cubic inches, 9 x 4 x 4 is 144, 8 x 3.5 x 3 is 84."""
+    for sides, inches in (((13, 4, 4), 208), ((9, 4, 4), 144), ((8, Fraction(7, 2), 3), 84)):
+        assert box(*(INCH * side for side in sides)) == inches * INCH**3 / 1000
+
+
+def test_round_tins() -> None:
+    """A cylinder of 200 mm and 80 mm: 2513 ml. A cone's frustum from 240 to 200 mm, 80 mm deep: 3049 ml."""
+    assert round(round_tin(Fraction(200), Fraction(80))) == 2513
+    assert round(round_tin(Fraction(240), Fraction(80), Fraction(200))) == 3049
+
+
+def test_weighed_water() -> None:
+    """1 l of water at 20 C weighs 998 g."""
+    assert of_water(Fraction(998)) == 1000
+
+
+def dough(ml: int, of: Formula = WHITE) -> float:
+    tin = dough_for_tin(f"tin {ml}", of, kitchen(ml))
+    assert tin is not None
+    return float(tin.grams)
+
+
+@pytest.mark.parametrize(("ml", "grams"), [(1500, 842.7), (1800, 1011)])
+def test_published_divisor_of_white_bread(ml: int, grams: float) -> None:
+    """Risen Flour, "Calculating loaf tin capacity"."""
+    assert dough(ml) == pytest.approx(grams, abs=0.5)
+
+
+def test_a_lidded_tin() -> None:
+    """13 x 4 x 4 inches with a lid takes 1040 to 1248 g (toolntricks.com): the rule gives the middle of it."""
+    lidded = formula("2 loaves at 1000 g dough", "tin loaf", lid=", lid on")
+    assert 1040 < dough(3408, lidded) < 1248
+
+
+def test_the_best_tin_comes_first() -> None:
+    found = tins_for(Fraction(842), WHITE, kitchen(1000, 1600, 1500, 2500))
+    assert [tin.vessel.name for tin in found] == ["tin 1500", "tin 1600"]
+    assert float(found[0].fill) == pytest.approx(1, abs=0.01)
+    assert tins_for(Fraction(842), WHITE, PLAIN) == ()
+    tray = PLAIN._replace(vessels=(Vessel("tray", "tray", Fraction(1500)),))
+    assert tins_for(Fraction(842), WHITE, tray) == ()
+
+
+@given(st.integers(200, 6000))
+def test_tin_and_dough_invert(ml: int) -> None:
+    tin = dough_for_tin(f"tin {ml}", WHITE, kitchen(ml))
+    assert tin is not None
+    assert volume_for(tin.grams, WHITE) == ml
+    (best,) = tins_for(tin.grams, WHITE, kitchen(ml))
+    assert best.fill == 1
+
+
+sides = st.integers(20, 500).map(Fraction)
+
+
+@given(sides, sides, sides, sides, sides)
+def test_a_taper_lies_between_its_boxes(a: Fraction, b: Fraction, c: Fraction, d: Fraction, deep: Fraction) -> None:
+    top, bottom = (max(a, b), max(c, d)), (min(a, b), min(c, d))
+    assert box(*bottom, deep) <= tapered(top, bottom, deep) <= box(*top, deep)
+    assert tapered(top, top, deep) == box(*top, deep)
+    assert tapered(top, bottom, deep) == tapered(bottom, top, deep)
