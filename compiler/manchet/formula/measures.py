@@ -32,6 +32,9 @@ def plain(amount: Amount) -> Range:
 
 
 def _range(amount: Amount, turn: Callable[[Fraction], Fraction]) -> Range:
+    if amount.low is amount.high and amount.low is not None:
+        figure = turn(amount.low)
+        return Range(figure, figure)
     return Range(
         None if amount.low is None else turn(amount.low),
         None if amount.high is None else turn(amount.high),

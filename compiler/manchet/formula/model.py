@@ -57,6 +57,8 @@ class Range(NamedTuple):
     @property
     def likely(self) -> Fraction:
         """The figure to plan with: the middle, or the end that is given."""
+        if self.low is self.high and self.low is not None:
+            return self.low
         if self.low is None:
             return self.high if self.high is not None else Fraction(0)
         return self.low if self.high is None else (self.low + self.high) / 2

@@ -339,6 +339,8 @@ class _Way:
     def _close(self) -> None:
         for key, item in self.lines.items():
             left = self._left_of(key)
+            if not left:
+                continue
             name = item.meaning.name
             takes = self.used.get(key, [])
             sums = " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
@@ -352,7 +354,7 @@ class _Way:
                         (item.place, "overall says this"),
                     )
                 )  # fmt: skip
-            elif left > 0:
+            else:
                 rest = f"{percent(left)} of it goes nowhere ({sums})" if sums else "goes into no stage"
                 self.reports.append(
                     error(
