@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.figure import Figure, Given
+from manchet.figures.mixing import mixing_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.water_figures import water_figures
 from manchet.figures.water_grid import water_of
@@ -69,7 +70,9 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     overall = tuple(_overall_line(line, formula, flour) for line in formula.overall)
     stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
     found = _totals(batch, totals, overall, stages, flour)
-    water = water_of(batch, kitchen, mixes_of(batch, kitchen), larder)
+    mixes = mixes_of(batch, kitchen)
+    found |= mixing_figures(batch.stages[-1].stage.steps, mixes.mixer)
+    water = water_of(batch, kitchen, mixes, larder)
     if water is not None and not formula.preparation:
         found |= water_figures(water, batch)
     return Figures(formula.name, formula.way.value, overall, stages, found)

@@ -12,12 +12,10 @@ from typing import NamedTuple
 
 from manchet.figures.figure import Given
 from manchet.figures.heat import DRY, PLAIN_WATER, WATER
-from manchet.formula.model import Range, Step, Work
+from manchet.figures.mixing import by_machine, measured_turns, turns_of
+from manchet.formula.model import Range, Step
 from manchet.larder.kitchen import Mixer
 from manchet.quantities.printing import rounded
-
-SLOW, FAST = Fraction(100), Fraction(200)
-"""Turns a minute of a mixer that does not say: about these for the hook of a spiral (common practice)."""
 
 MEASURED_WITHIN = Fraction(1)
 """Celsius by which a measured mix and today's may differ. Our rule: a hand thermometer, another flour, another load."""
@@ -45,22 +43,22 @@ def friction_of(steps: Sequence[Step], mixer: Mixer | None, wetting: Fraction) -
 
     `wetting` is the heat of wetting, in kJ for 1 kg of flour.
     """
-    mixing = [step for step in steps if step.verb == "mix" and step.work is Work.MACHINE]
+    mixing = by_machine(steps)
     if not mixing:
         return _between(BY_HAND, "worked by hand", "Cook's Illustrated, and Wihlfahrt, A Treatise on Baking")
-    measured = mixer is not None and mixer.warms is not None and _measured_turns(mixer) > 0
+    measured = mixer is not None and mixer.warms is not None and measured_turns(mixer) > 0
     if mixer is None or mixer.warms is None or not measured:
         minutes = sum((step.time.likely for step in mixing if step.time is not None), Fraction(0)) / 60
         ends = Range(minutes * _low(A_MINUTE), minutes * _high(A_MINUTE))
         return _between(ends, "minutes of mixing x 1 to 2 F; the kitchen has no measured mix", "common practice")
-    turns = sum((_turns(step, mixer) for step in mixing), Fraction(0))
+    turns = sum((turns_of(step, mixer) for step in mixing), Fraction(0))
     of_wetting = wetting / (DRY + PLAIN_WATER * WATER)
-    likely = max(mixer.warms - of_wetting, Fraction(0)) * turns / _measured_turns(mixer)
+    likely = max(mixer.warms - of_wetting, Fraction(0)) * turns / measured_turns(mixer)
     where = f"mixer {mixer.name}"
     inputs = (
         Given("the measured mix warms by", mixer.warms, "C", where),
         Given("of that, the heat of wetting in a plain dough", rounded(of_wetting, 1), "C", "a model"),
-        Given("turns of the measured mix", _measured_turns(mixer), "", where),
+        Given("turns of the measured mix", measured_turns(mixer), "", where),
         Given("turns of this mix", turns, "", f"{mixing[0].place.path}:{mixing[0].place.line}"),
     )
     rule = "(the measured mix - its heat of wetting) x turns of this mix / turns of the measured mix"
@@ -78,19 +76,3 @@ def _low(ends: Range) -> Fraction:
 
 def _high(ends: Range) -> Fraction:
     return ends.high or Fraction(0)
-
-
-def _turns(step: Step, mixer: Mixer) -> Fraction:
-    if step.turns is not None:
-        return step.turns.likely
-    seconds = step.time.likely if step.time is not None else Fraction(0)
-    return seconds / 60 * _speed(mixer, "fast" in step.manner or (step.speed or 1) > 1)
-
-
-def _measured_turns(mixer: Mixer) -> Fraction:
-    slow, fast = mixer.warms_slow or Fraction(0), mixer.warms_fast or Fraction(0)
-    return (slow * _speed(mixer, False) + fast * _speed(mixer, True)) / 60
-
-
-def _speed(mixer: Mixer, fast: bool) -> Fraction:
-    return (mixer.fast_turns or FAST) if fast else (mixer.slow_turns or SLOW)

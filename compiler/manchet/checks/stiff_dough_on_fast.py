@@ -1,0 +1,25 @@
+"""A dough so stiff that the second speed strains the mixer and tears it."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.reporting import note, percent
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.figures.mixing import by_machine, is_fast
+
+NAME = "stiff-dough-on-fast"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most = limit("fast-water-least")
+    wet = subject.totals.water_in_all + subject.totals.fat
+    fast = [step for step in by_machine(subject.batch.stages[-1].stage.steps) if is_fast(step)]
+    if most is None or not fast or wet > most:
+        return
+    yield note(
+        NAME,
+        fast[0].place,
+        f"fast mixing of a dough with {percent(wet)} water and fat; at {percent(most)} and less a mixer is run slow",
+        "mix it slow, about twice as long",
+    )
