@@ -92,18 +92,20 @@ class Balance(NamedTuple):
 
     def water(self) -> Estimate:
         """Celsius of the free liquid so that the mix comes out as wanted. There has to be some."""
+        whole, came, free = self.capacity, self.came, capacity(self.free)
 
         def needed(wetting: Fraction, friction: Fraction) -> Fraction:
-            return (self.capacity * (self.wanted - friction) - self.came - wetting) / capacity(self.free)
+            return (whole * (self.wanted - friction) - came - wetting) / free
 
         return self._estimate(needed)
 
     def dough(self, liquid: Fraction | None = None) -> Estimate:
         """Celsius at which the mix comes out: with the free liquid at `liquid` Celsius, or as warm as it comes."""
-        poured = sum((t.capacity * (t.celsius if liquid is None else liquid) for t in self.free), NOTHING)
+        poured = sum((t.capacity * (t.celsius if liquid is None else liquid) for t in self.free), self.came)
+        whole = self.capacity
 
         def reached(wetting: Fraction, friction: Fraction) -> Fraction:
-            return (self.came + poured + wetting) / self.capacity + friction
+            return (poured + wetting) / whole + friction
 
         return self._estimate(reached)
 

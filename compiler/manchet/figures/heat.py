@@ -73,7 +73,7 @@ def component_heat(component: str, celsius: Fraction = BENCH) -> Fraction:
     return (a + b * celsius + c * celsius**2) / 1000
 
 
-_AT_BENCH = {name: component_heat(name) for name in (*COMPONENTS, *FIXED)}
+_AT_BENCH = {name: rounded(component_heat(name), 4) for name in (*COMPONENTS, *FIXED)}
 
 WATER = rounded(_AT_BENCH["water"], 3)
 
