@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from manchet.syntax import classes as c
-from manchet.syntax import tables as t
+from manchet.syntax import classes as c, tables as t
 from manchet.syntax.building import ACTIONS
 from manchet.syntax.characters import look_alike, plain
 from manchet.syntax.diagnosis import Trouble, is_plain_name
@@ -91,7 +90,12 @@ def _set_aside(made: Any) -> Any:
     return Unread("material", None, "step") if isinstance(made, (HoldBack, Add, Keep)) else made
 
 
-_BARE_NAMES = frozenset({"stage", "preparation"})
+_WITH_STEPS = frozenset({"stage", "preparation"})
+"""Contexts in which a line that does not end in a weight may begin with a verb."""
+
+_BARE_NAMES = _WITH_STEPS | {"composition"}
+"""Contexts in which a line may be a name alone; what it lacks is said where names are looked up."""
+
 _FREE_TEXT = frozenset({"block", "entry_name", "kind", "bare_name", "branch"})
 """Rules whose name runs to the end of the line, whatever looks like a figure in it."""
 
@@ -99,7 +103,7 @@ _FREE_TEXT = frozenset({"block", "entry_name", "kind", "bare_name", "branch"})
 def _tokens(body: str, raws: list[Raw], context: str) -> tuple[Tokens, str]:
     """The tokens of a line and the rule that reads it."""
     first = c.OPENINGS[context]
-    verbs = c.VERBS if context in _BARE_NAMES else {}
+    verbs = c.VERBS if context in _WITH_STEPS else {}
     found = c.opening_of(first, raws)
     if found is None and context in _HAS_MATERIALS:
         weight = weight_at(raws)

@@ -6,33 +6,32 @@ A node holds offsets into its line's body, never into the file, so that equal li
 
 from __future__ import annotations
 
-from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.source.text import Line
-
-
-class Word(NamedTuple):
-    """A name or a word as written (quotes taken off, inner space folded) and where it stands in the body."""
-
-    text: str
-    start: int
-    end: int
-
-
-class Amount(NamedTuple):
-    """A figure with its unit, as written: `76 %`, `12-15 h`, `1 lb 4 oz`, `at least 24 h`.
-
-    `unit` is a key of `quantities.units.UNITS`; a compound is summed in its smaller unit. `low` equals
-    `high` for a single figure; `at least` has no `high`, `at most` no `low`. A bare number has unit "".
-    """
-
-    low: Fraction | None
-    high: Fraction | None
-    unit: str
-    start: int
-    end: int
-
+from manchet.syntax.clauses import (
+    Amount as Amount,
+    Applied as Applied,
+    As as As,
+    At as At,
+    AtATime as AtATime,
+    Clause as Clause,
+    Lid as Lid,
+    Loses as Loses,
+    Manner as Manner,
+    MayWait as MayWait,
+    Prose as Prose,
+    Ramp as Ramp,
+    Steam as Steam,
+    Time as Time,
+    To as To,
+    TurnAfter as TurnAfter,
+    Turns as Turns,
+    Vent as Vent,
+    Where as Where,
+    Within as Within,
+    Word as Word,
+)
 
 # ---- headings -------------------------------------------------------------------------------------
 
@@ -45,7 +44,7 @@ class BlockHead(NamedTuple):
 
 
 class ReservedHead(NamedTuple):
-    """`assembly`, `plan`, `bake log`, `variant`, `swap`: words kept for later; what stands under them is unread."""
+    """`assembly`, `plan`, `bake log`: words kept for later; what stands under them is unread."""
 
     word: Word
 
@@ -70,6 +69,32 @@ class BranchHead(NamedTuple):
     """`for the rolls`: its steps stand one deeper."""
 
     noun: Word
+
+
+# ---- variants -------------------------------------------------------------------------------------
+
+
+class VariantHead(NamedTuple):
+    """`variant by hand`: what is different stands one deeper."""
+
+    name: Word
+
+
+class Swap(NamedTuple):
+    """`swap fresh yeast for instant yeast`, `swap fresh yeast for ripe wheat starter with 20% of all flour`.
+
+    `share` is per cent of all flour: the flour in a culture, or the weight of a yeast that takes a culture's place.
+    """
+
+    off: Word
+    on: Word
+    share: Amount | None = None
+
+
+class Without(NamedTuple):
+    """`without malt`"""
+
+    name: Word
 
 
 # ---- head lines -----------------------------------------------------------------------------------
@@ -257,136 +282,6 @@ class GoodFor(NamedTuple):
 # ---- steps and their clauses ----------------------------------------------------------------------
 
 
-class Time(NamedTuple):
-    """`12-15 h`, `20 s each`, `60-75 s a side`; `per` is "", "each" or "side"."""
-
-    amount: Amount
-    per: str = ""
-
-
-class Turns(NamedTuple):
-    """`700-800 turns`"""
-
-    amount: Amount
-
-
-class At(NamedTuple):
-    """What surrounds the thing: `at 250 C`, `at 260 C floor`; `where` is "", floor, air, top, bottom or fan."""
-
-    amount: Amount
-    where: str = ""
-
-
-class Ramp(NamedTuple):
-    """`falling to 200 C`, `rising to 95 C`; `way` is "falling" or "rising"."""
-
-    way: str
-    amount: Amount
-
-
-class To(NamedTuple):
-    """What the thing itself reaches; `what` is temperature, core, length, pH, volume or below rim.
-
-    pH and volume amounts have unit "".
-    """
-
-    what: str
-    amount: Amount
-
-
-class MayWait(NamedTuple):
-    time: Amount
-    at: Amount | None = None
-
-
-class Prose(NamedTuple):
-    """Words for people; `what` is until, if late, why, note, picture, how (score, cut, slice) or do."""
-
-    what: str
-    text: Word
-
-
-class Where(NamedTuple):
-    """`in fridge`, `on oven floor`, `into tins`, `under cloth`."""
-
-    preposition: str
-    place: Word
-
-
-class As(NamedTuple):
-    """`shape as wreath`"""
-
-    name: Word
-
-
-class Manner(NamedTuple):
-    """slow, fast, covered, uncovered, round, long, oval, flat, seam up, seam down, in three, in four,
-    by hand, hands-on, waiting, optional, or `speed N` (then `word` is "speed" and `number` N)."""
-
-    word: str
-    number: int | None = None
-
-
-class Steam(NamedTuple):
-    """`steam`, `steam 10 s`, `steam 200 ml`."""
-
-    amount: Amount | None = None
-
-
-class Vent(NamedTuple):
-    open: bool
-    after: Amount | None = None
-
-
-class Lid(NamedTuple):
-    on: bool
-
-
-class TurnAfter(NamedTuple):
-    time: Amount
-
-
-class Within(NamedTuple):
-    """Work inside a wait: `with 4 folds every 30 min`, `with a fold after 45 min`.
-
-    `work` is fold, turn or stir. Exactly one of `every` and `after` is set; with `after`, `number` is 1.
-    """
-
-    work: str
-    number: int
-    every: Amount | None
-    after: Amount | None
-
-
-class AtATime(NamedTuple):
-    """`6 at a time`"""
-
-    number: int
-
-
-class Loses(NamedTuple):
-    amount: Amount
-
-
-class Applied(NamedTuple):
-    """Something that touches the bread but is no dough: `with egg wash 6 g each`, `tins with oil 3 g each`.
-
-    `per` is "each" or "all". `amount` and `per` are None and "" where the file forgot them.
-    """
-
-    name: Word
-    amount: Amount | None
-    per: str
-    onto: str = ""
-    """For `grease`: tins or trays."""
-
-
-Clause = (
-    Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | Steam | Vent | Lid | TurnAfter
-    | Within | AtATime | Loses | Applied
-)  # fmt: skip
-
-
 class Step(NamedTuple):
     """A verb and its clauses. `verb` is a canonical verb of the vocabulary (`fill with` is `fill`)."""
 
@@ -432,7 +327,7 @@ Node = (
     | About | Kind | Makes | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
     | Material | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | Keep | DiscardLeft
     | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | Tail
-    | Step | ClauseLine | EntryName | Setting
+    | Step | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
 )  # fmt: skip
 
 
