@@ -1,10 +1,12 @@
 """Every check file is in the registry, under a name that is its file's."""
 
+import tomllib
+from importlib.resources import files
 from pathlib import Path
 
 import manchet.checks
 from manchet.bakery import read
-from manchet.checks.registry import NAMES
+from manchet.checks.registry import NAMES, OTHER_REMARKS
 from manchet.diagnostics.diagnostic import Severity
 from manchet.source.text import SourceText
 
@@ -86,3 +88,14 @@ def test_only_what_cannot_be_true_is_an_error() -> None:
         "step-time-missing",
         "heat-missing",
     }
+
+
+def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
+    root = files("manchet")
+    made_elsewhere = {
+        name
+        for package in ("formula", "larder")
+        for name, entry in tomllib.loads((root / package / "explanations.toml").read_text(encoding="utf-8")).items()
+        if entry["severity"] != "error"
+    }
+    assert made_elsewhere == OTHER_REMARKS
