@@ -3,8 +3,9 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+from sheets.work import sheet
+
 from manchet.bakery import read, written_batch
 from manchet.figures.losses import (
     bake_loss_of,
@@ -157,3 +158,11 @@ def test_dough_weighed_off_comes_out_as_wanted(wanted: Fraction, one: Fraction, 
     assert dough.low is not None and dough.high is not None and wanted <= dough.low <= dough.high
     assert baked(dough.high, loss).low == wanted
     assert baked(dough.low, loss).high == wanted
+
+
+def test_the_sheet_says_that_it_is_an_estimate() -> None:
+    text = BREAD.format(kind="hearth loaf", makes="2 loaves at 850 g dough", water=62, shape="round", lid="")
+    makes = next(fact.value for fact in sheet(text).head if fact.label == "makes")
+    assert makes.endswith(", about 740\u00a0g baked (estimate)")
+    known = text.replace("850 g dough", "850 g dough\n  bake loss 12%")
+    assert next(fact.value for fact in sheet(known).head if fact.label == "makes").endswith(", about 748\u00a0g baked")

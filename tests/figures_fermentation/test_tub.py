@@ -4,8 +4,8 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
+
 from manchet.figures.tub import STEP, Cooling, cooling, seconds_of_lag
 from manchet.figures.yeast_rate import BAKERS
 

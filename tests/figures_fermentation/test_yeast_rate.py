@@ -4,8 +4,8 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+
 from manchet.figures.yeast_rate import (
     BAKERS,
     SOUR_BACTERIA,

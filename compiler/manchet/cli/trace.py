@@ -86,7 +86,7 @@ def _named(figures: Figures) -> Mapping[str, Figure]:
             figure: Figure = getattr(stage, what)
             if figure.value or what in ("total", "flour_share"):
                 named[f"{stage.name}: {what.replace('_', ' ')}"] = figure
-    return named
+    return {**named, **figures.estimates}
 
 
 def _value(figure: Figure | Given) -> str:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
+from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import mixing_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.water_figures import water_figures
@@ -60,6 +63,8 @@ class Figures(NamedTuple):
     overall: tuple[Material, ...]
     stages: tuple[StageFigures, ...]
     totals: dict[str, Figure]
+    estimates: Mapping[str, Figure] = {}
+    """What the file leaves open, by a name in words: each wait somewhere cooler or warmer, bake loss, baked weight."""
 
 
 def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figures:
@@ -75,7 +80,8 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     water = water_of(batch, kitchen, mixes, larder)
     if water is not None and not formula.preparation:
         found |= water_figures(water, batch)
-    return Figures(formula.name, formula.way.value, overall, stages, found)
+    estimates = fermentation_figures(formula) | loss_figures(batch, larder)
+    return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
 
 
 def where(place: Place | None) -> str:

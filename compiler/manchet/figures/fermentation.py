@@ -163,10 +163,11 @@ def fermentation_figures(formula: Formula) -> dict[str, Figure]:
             name = f"{wait.where}, {wait.step.verb} at {decimal(there.celsius, 1)} C"
             thumb = Figure("by the rule of thumb", _minutes(there.by_thumb), "min",
                            "a tenth longer for each degree cooler", (), THUMB_SOURCE)  # fmt: skip
-            low, high = there.seconds.low or NOTHING, there.seconds.high or NOTHING
+            low = min(there.seconds.low or NOTHING, there.by_thumb)
+            high = max(there.seconds.high or NOTHING, there.by_thumb)
             rule = (
-                f"an estimate, {decimal(_minutes(low), 0)} to {decimal(_minutes(high), 0)} min: the written time x how "
-                f"fast {' and '.join(leaven.name for leaven in wait.leavens)} worked / how fast there"
+                f"an estimate, {decimal(_minutes(low), 0)} to {decimal(_minutes(high), 0)} min by both: the written time x "
+                f"how fast {' and '.join(leaven.name for leaven in wait.leavens)} worked / how fast there"
             )
             source = "; ".join(leaven.source for leaven in wait.leavens)
             found.setdefault(name, Figure(name, _minutes(there.seconds.likely), "min", rule, (*written, thumb), source))
@@ -174,5 +175,5 @@ def fermentation_figures(formula: Formula) -> dict[str, Figure]:
 
 
 def _minutes(seconds: Fraction) -> Fraction:
-    """To five minutes from an hour on: it is an estimate."""
-    return rounded(seconds / 300, 0) * 5 if seconds >= 3600 else rounded(seconds / 60, 0)
+    """To five minutes from half an hour on: it is an estimate."""
+    return rounded(seconds / 300, 0) * 5 if seconds >= 1800 else rounded(seconds / 60, 0)

@@ -111,6 +111,12 @@ def baked(grams: Fraction, loss: Range) -> Range:
     return Range(grams * (1 - (loss.high or NOTHING)), grams * (1 - (loss.low or NOTHING)))
 
 
+def about_baked(grams: Fraction, loss: Range) -> Fraction:
+    """Grams of bread to print: to ten from 200 g on, for it is an estimate."""
+    likely = baked(grams, loss).likely
+    return rounded(likely / 10, 0) * 10 if likely >= 200 else rounded(likely, 0)
+
+
 def to_weigh_off(grams: Fraction, loss: Range) -> Range:
     """Grams of dough for a wanted baked weight. Who must not sell it too light weighs off the upper."""
     return Range(grams / (1 - (loss.low or NOTHING)), grams / (1 - (loss.high or NOTHING)))
@@ -169,9 +175,8 @@ def loss_figures(batch: Batch, larder: Larder) -> dict[str, Figure]:
         old = Figure("by half the water", rounded(half_the_water(formula, larder) * 100, 0), "%",
                      "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
         ends = baked(piece.grams, span)
-        about = rounded(ends.likely / 10, 0) * 10 if ends.likely >= 200 else rounded(ends.likely, 0)
         weight = Figure(
-            f"baked weight{whose}", about, "g",
+            f"baked weight{whose}", about_baked(piece.grams, span), "g",
             f"an estimate, {decimal(ends.low or NOTHING, 0)} to {decimal(ends.high or NOTHING, 0)} g: "
             "dough for one x (1 - bake loss / 100)",
             (dough, loss), loss.source,

@@ -2,9 +2,10 @@
 
 Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of materials), `stages` (a list of stages, each
 with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
-`lost_grams`) and `totals` (by name). A material has `name`, `percent`, `grams`, `basis`, `flour`, and `stage` where a
-stage is used. A figure is an object: `exact` (a finite decimal as a string, else "a/b"), `rounded` (a number with at
-most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with `where`) and `source`.
+`lost_grams`), `totals` (by name) and `estimates` (by a name in words). A material has `name`, `percent`, `grams`,
+`basis`, `flour`, and `stage` where a stage is used. A figure is an object: `exact` (a finite decimal as a string, else
+"a/b"), `rounded` (a number with at most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with
+`where`) and `source`.
 """
 
 from __future__ import annotations
@@ -27,6 +28,7 @@ def report_of(figures: Figures) -> dict[str, Any]:
         "overall": [_material(m) for m in figures.overall],
         "stages": [_stage(s) for s in figures.stages],
         "totals": {name: _figure(f) for name, f in figures.totals.items()},
+        "estimates": {name: _figure(f) for name, f in figures.estimates.items()},
     }
 
 

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
+from manchet.figures.losses import about_baked, bake_loss_range
 from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
@@ -74,7 +75,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
 
 def _head(work: Prepared, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     words, batch = m.words, work.batch
-    facts = [Fact(words["head.makes"], _pieces(p, m)) for p in batch.pieces]
+    facts = [Fact(words["head.makes"], _pieces(p, batch, m)) for p in batch.pieces]
     dough = batch.stages[-1] if batch.stages else None
     warm = _dough_temperature(dough.stage.steps) if dough and not batch.formula.preparation else None
     weight = m.mass(batch.dough)
@@ -109,14 +110,19 @@ def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
     return (*(Box(name, m.degree()) for name in names), started)
 
 
-def _pieces(p: PieceBatch, m: Measures) -> str:
+def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
     number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
     said = (
         m.words.say("head.in_tin", number, p.noun, p.tin, weight)
         if p.tin
         else m.words.say("head.pieces", number, p.noun, weight)
     )
-    return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.about(p.baked_grams))
+    if p.baked_grams is not None:
+        return said + m.words.say("head.about_baked", m.about(p.baked_grams))
+    loss = bake_loss_range(batch.formula, p)
+    return (
+        said if loss is None else said + m.words.say("head.about_baked_estimate", m.about(about_baked(p.grams, loss)))
+    )
 
 
 def _dough_temperature(steps: Sequence[Step]) -> Range | None:
