@@ -1,6 +1,7 @@
 """What a wait becomes elsewhere, through formulas as bakers write them."""
 
 from fractions import Fraction
+from pathlib import Path
 
 import pytest
 from hypothesis import given, strategies as st
@@ -197,3 +198,23 @@ def test_the_card_of_a_sourdough_that_came_out_warm() -> None:
     assert [(line.celsius, round(line.low / 60)) for line in came_out_at(batch)] == [
         (22, 145), (24, 128), (26, 120), (28, 120)
     ]  # fmt: skip
+
+
+def test_a_wait_is_told_for_the_room_as_it_is() -> None:
+    assert "dough, ferment at 21 C" in fermentation_figures(STRAIGHT, Fraction(21))
+    assert "dough, ferment at 21 C" not in fermentation_figures(STRAIGHT)
+    assert fermentation_figures(STRAIGHT, Fraction(26)) == fermentation_figures(STRAIGHT)
+
+
+def test_the_report_of_a_cool_room_says_about_how_long() -> None:
+    """A levain of 8-10 h at 24 C in a room of 17 C; at 12 C the model is silent, and so is the report."""
+    loud = Path(__file__).parents[1] / "corpus" / "loud" / "room-far-from-written.bake"
+    text = loud.read_text(encoding="utf-8")
+
+    def help_at(air: int) -> str:
+        found = read([SourceText("test.bake", text.replace("air            12 C", f"air            {air} C"))])
+        (report,) = [d for d in found.diagnostics if d.name == "room-far-from-written"]
+        return report.help
+
+    assert help_at(17).endswith("for the room as it is: about 16.5-21 h at 17 C, by an estimate")
+    assert help_at(12).endswith("for the room as it is")

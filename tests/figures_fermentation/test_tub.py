@@ -2,12 +2,16 @@
 
 from fractions import Fraction
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from manchet.figures.tub import STEP, Cooling, cooling, seconds_of_lag
+from manchet.bakery import read, written_batch
+from manchet.figures.tub import STEP, Cooling, cooling, seconds_of_lag, tub_figures
 from manchet.figures.yeast_rate import BAKERS
+from manchet.formula.mixes import mixes_of
+from manchet.source.text import SourceText
 
 
 def tub(grams: int, start: int = 25, fridge: int = 4) -> Cooling:
@@ -55,3 +59,17 @@ def test_it_cools_steadily_and_a_bigger_one_slower(grams: int, start: int, fridg
     assert all(a <= b for a, b in zip(small.fast, big.fast, strict=True))
     assert all(a <= b for a, b in zip(small.fast, small.slow, strict=True))
     assert STEP == 600
+
+
+def test_how_soon_a_retarded_loaf_is_cold() -> None:
+    """The loud example's loaves of 1 kg from 25 C in a fridge of 5 C: cold in three hours to seven."""
+    loud = Path(__file__).parents[1] / "corpus" / "loud" / "room-far-from-written.bake"
+    bakery = read([SourceText("test.bake", loud.read_text(encoding="utf-8"))])
+    formula, kitchen = bakery.formulas[0], bakery.kitchen
+    batch = written_batch(formula, kitchen).value
+    assert batch is not None
+    figure = tub_figures(batch, mixes_of(batch, kitchen))["dough, retard: cold after"]
+    assert 3 <= figure.value <= 7 and figure.unit == "h"
+    assert [(g.name, g.value) for g in figure.inputs] == [
+        ("dough in one piece", 1000), ("as warm as", 25), ("the fridge", 5)
+    ]  # fmt: skip

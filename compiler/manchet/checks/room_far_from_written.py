@@ -1,14 +1,21 @@
 """A levain or poolish set for a room much warmer or colder than the kitchen says, and no prover to put it in."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.reporting import celsius, note
+from manchet.checks.reporting import celsius, note, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.figures.fermentation import Waiting, leavens_of
+from manchet.formula.model import Range, Stage, Step
+from manchet.quantities.printing import rounded
 
 NAME = "room-far-from-written"
+
+HALF_HOUR = 1800
+"""Seconds to which such an estimate is said."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
@@ -32,5 +39,16 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
                 NAME,
                 step.place,
                 f"{stage.name} ripens at {celsius(written.likely)}, and {subject.kitchen.name} is at {celsius(air)}",
-                "say where it stands (`in …`), or write the time for the room as it is",
+                "say where it stands (`in …`), or write the time for the room as it is"
+                + _there(subject, stage, step, air),
             )
+
+
+def _there(subject: Subject, stage: Stage, step: Step, air: Fraction) -> str:
+    """About how long that is, where the model of warmth holds."""
+    leavens = leavens_of(stage, subject.formula)
+    there = Waiting(stage.name, step, step.time, leavens).at(air) if step.time is not None and leavens else None
+    if there is None:
+        return ""
+    low, high = (rounded((end or Fraction(0)) / HALF_HOUR, 0) * HALF_HOUR for end in there.seconds)
+    return f": about {span(Range(low, high))} at {celsius(air)}, by an estimate"

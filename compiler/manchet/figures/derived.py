@@ -12,6 +12,7 @@ from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import mixing_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
+from manchet.figures.tub import tub_figures
 from manchet.figures.water_figures import water_figures
 from manchet.figures.water_grid import water_of
 from manchet.formula.draft import PREFERMENTS
@@ -64,7 +65,8 @@ class Figures(NamedTuple):
     stages: tuple[StageFigures, ...]
     totals: dict[str, Figure]
     estimates: Mapping[str, Figure] = {}
-    """What the file leaves open, by a name in words: each wait somewhere cooler or warmer, bake loss, baked weight."""
+    """What the file leaves open, by a name in words: each wait somewhere cooler or warmer, how soon a retarded
+    dough is cold, bake loss, baked weight."""
 
 
 def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figures:
@@ -80,7 +82,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     water = water_of(batch, kitchen, mixes, larder)
     if water is not None and not formula.preparation:
         found |= water_figures(water, batch)
-    estimates = fermentation_figures(formula) | loss_figures(batch, larder)
+    estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
 
 

@@ -147,8 +147,11 @@ def hours_at(celsius: Fraction, steps: Iterable[Step], leaven: Leaven = BAKERS) 
     return total
 
 
-def fermentation_figures(formula: Formula) -> dict[str, Figure]:
-    """For each wait what it takes some degrees cooler and warmer, in minutes, by a name that says so."""
+def fermentation_figures(formula: Formula, air: Fraction | None = None) -> dict[str, Figure]:
+    """For each wait what it takes some degrees cooler and warmer, in minutes, by a name that says so.
+
+    `air` is the kitchen's, Celsius: a wait that names no place of its own is told for it too.
+    """
     found: dict[str, Figure] = {}
     for wait in waits_of(formula):
         place = f"{wait.step.place.path}:{wait.step.place.line}"
@@ -156,8 +159,11 @@ def fermentation_figures(formula: Formula) -> dict[str, Figure]:
             Given(f"{wait.step.verb} as written", wait.time.likely / 60, "min", place),
             Given("as warm as", wait.celsius, "C", place),
         )
-        for degrees in AROUND:
-            there = wait.at(wait.celsius + degrees)
+        elsewhere = {wait.celsius + degrees for degrees in AROUND}
+        if air is not None and wait.step.where is None:
+            elsewhere.add(air)
+        for celsius in sorted(elsewhere - {wait.celsius}):
+            there = wait.at(celsius)
             if there is None:
                 continue
             name = f"{wait.where}, {wait.step.verb} at {decimal(there.celsius, 1)} C"

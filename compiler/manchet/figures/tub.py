@@ -12,8 +12,11 @@ from bisect import bisect_left
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.figures.figure import Figure, Given
 from manchet.figures.yeast_rate import NOTHING, Leaven, pace
-from manchet.quantities.printing import rounded
+from manchet.formula.mixes import Mixes
+from manchet.formula.model import Batch, Step
+from manchet.quantities.printing import decimal, rounded
 
 SPECIFIC = Fraction("2.8")
 """kJ/kg K, a dough of 65 % water: from flour 1.8 and water 4.19 (Geankoplis, appendix A.4)."""
@@ -66,3 +69,56 @@ def _curve(grams: Fraction, start: Fraction, fridge: Fraction, skin: Fraction) -
     for _ in range(LONGEST):
         found.append(rounded(found[-1] + (fridge - found[-1]) * share, 3))
     return tuple(found)
+
+
+COLD = Fraction(8)
+"""Celsius: warmer is no fridge; and the middle counts as cold two degrees above its fridge's temperature. Our rules."""
+NEAR = Fraction(2)
+
+
+def tub_figures(batch: Batch, mixes: Mixes) -> dict[str, Figure]:
+    """For each retard, about how long the middle of what stands there takes to grow cold, in hours.
+
+    What stands there is the dough of one bowl before it is divided, one piece after; its warmth what it last reached.
+    """
+    dough = batch.stages[-1].stage
+    found: dict[str, Figure | None] = {}
+    ways = [(dough.name, dough.steps)]
+    ways += [(branch.noun, (*dough.steps, *branch.steps)) for branch in batch.formula.branches]
+    for where, steps in ways:
+        grams, warmth = batch.dough / mixes.number, None
+        for step in steps:
+            if step.verb in ("retard", "chill") and step.heats and step.heats[0].celsius.likely <= COLD and warmth:
+                found.setdefault(f"{where}, {step.verb}: cold after", _cold_after(step, grams, warmth))
+                warmth = None
+            elif step.verb == "divide":
+                grams = next((p.grams for p in batch.pieces if p.noun == where or len(batch.pieces) == 1), grams)
+            warmth = _warmth(step, warmth)
+    return {name: figure for name, figure in found.items() if figure is not None}
+
+
+def _warmth(step: Step, before: Fraction | None) -> Fraction | None:
+    """How warm the dough is after a step, as far as the file says."""
+    reached = next((r.value.likely for r in step.reaches if r.what == "temperature"), None)
+    if reached is not None:
+        return reached
+    if step.verb in ("ferment", "prove") and step.heats:
+        return step.heats[0].celsius.likely
+    return before
+
+
+def _cold_after(step: Step, grams: Fraction, warmth: Fraction) -> Figure | None:
+    fridge = step.heats[0].celsius.likely
+    hours = cooling(grams, warmth, fridge).seconds_to(fridge + NEAR)
+    if hours is None or hours[1] is None:
+        return None
+    soon, late = (rounded(seconds / 1800, 0) / 2 for seconds in hours if seconds is not None)
+    place = f"{step.place.path}:{step.place.line}"
+    return Figure(
+        "cold after", rounded(soon + late, 0) / 2, "h",
+        f"an estimate, {decimal(soon)} to {decimal(late)} h (a fan, still air) until the middle is within "
+        f"{decimal(NEAR)} C of the fridge: a cube of dough that loses heat through itself and its skin",
+        (Given("dough in one piece", grams, "g", place), Given("as warm as", warmth, "C", place),
+         Given("the fridge", fridge, "C", place)),
+        "specific heat: Geankoplis, Transport Processes, A.4; conduction and air: Incropera, from memory",
+    )  # fmt: skip
