@@ -15,13 +15,14 @@ from manchet.formula.model import Batch, Formula
 from manchet.formula.naming import Names
 from manchet.formula.order import AS_WRITTEN, Order, sized
 from manchet.formula.reports import error
+from manchet.formula.variant import full_name, rewritten, variants_of, without_variants
 from manchet.larder.book import Larder, builtin
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
-from manchet.source.text import SourceText
+from manchet.source.text import Line, SourceText
 from manchet.syntax import nodes
-from manchet.syntax.nodes import Entry, File
+from manchet.syntax.nodes import Entry, File, Word
 from manchet.syntax.parser import parse
 
 
@@ -82,7 +83,8 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
         files.append(parsed.value)
         reports += parsed.diagnostics
     blocks = _blocks(files)
-    reports += _same_names(blocks.formulas + blocks.preparations) + _same_names(blocks.stages)
+    reports += _same_names((*blocks.formulas, *_named_variants(blocks.formulas), *blocks.preparations))
+    reports += _same_names(blocks.stages)
     reports += _same_names(blocks.kitchens)
     larder, found = _larder(blocks.larders)
     reports += found
@@ -96,17 +98,20 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
     for block in blocks.formulas + blocks.preparations:
         if only is not None and block.line.path not in only and block not in blocks.preparations:
             continue
-        measures = bakery.kitchen_for(block.line.path, kitchen).measures
-        bound = bind(block, offered._replace(measures=measures))
-        if bound.value is None:
-            assert isinstance(block.node, nodes.BlockHead)
-            unsound.append((block.node.name.text, block.line.place()))
-            reports += bound.diagnostics
-        else:
-            formulas.append(bound.value)
-            reports += _not_allowed(bound.diagnostics, bound.value, bakery.kitchen_for(block.line.path, kitchen))
-    for formula in formulas:
-        reports += checked(formula, larder, bakery.kitchen_for(formula.place.path, kitchen))
+        house = bakery.kitchen_for(block.line.path, kitchen)
+        said: list[Diagnostic] = []
+        for made in _versions(block, larder):
+            bound = bind(made.value, offered._replace(measures=house.measures))
+            about = [*made.diagnostics]
+            if bound.value is None or made.diagnostics:
+                unsound.append((_name_of(made.value), made.value.line.place()))
+                about += bound.diagnostics
+            else:
+                formulas.append(bound.value)
+                about += _not_allowed(bound.diagnostics, bound.value, house)
+                about += checked(bound.value, larder, house)
+            said += about if made.value.line is block.line else news(about, said, made.value.line)
+        reports += said
     wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
     return bakery._replace(
         formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
@@ -117,6 +122,29 @@ def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitch
     """The remarks of binding that neither the formula nor the whole house allows."""
     quiet = {allowed.name for allowed in formula.allowed} | set(kitchen.always_allow)
     return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
+
+
+def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Entry]]:
+    """A formula, then each of its variants as a formula of its own."""
+    found = variants_of(block)
+    yield Outcome(without_variants(block) if found else block)
+    for variant in found:
+        yield rewritten(block, variant, larder.key)
+
+
+def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Line) -> list[Diagnostic]:
+    """What reports on a variant say that was not said of its formula.
+
+    Of the lines that a variant takes over, each mistake is said once; and an `allow` that only the formula needs is no
+    mistake in the variant.
+    """
+    known = {(report.name, report.place) for report in said}
+    return [
+        report
+        for report in reports
+        if (report.name, report.place) not in known
+        and (report.name != "allow-unused" or report.place.line > variant.number)
+    ]
 
 
 def checked(formula: Formula, larder: Larder, kitchen: Kitchen) -> tuple[Diagnostic, ...]:
@@ -176,6 +204,13 @@ def _name_of(entry: Entry) -> str:
         return (node.name or node.word).text
     assert isinstance(node, nodes.BlockHead)
     return node.name.text
+
+
+def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:
+    """The variants of some formulas under their full names."""
+    for formula in formulas:
+        for variant in variants_of(formula):
+            yield Entry(variant.line, nodes.BlockHead("formula", Word(full_name(formula, variant), 0, 0)))
 
 
 def _same_names(entries: tuple[Entry, ...]) -> list[Diagnostic]:

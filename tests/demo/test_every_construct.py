@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any, get_args
 
 import pytest
+
 from manchet.source.text import SourceText
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
@@ -16,7 +17,7 @@ from manchet.syntax.parser import parse
 RECIPES = Path(__file__).parents[2] / "recipes"
 
 WORDS_KEPT_FOR_LATER = {nodes.ReservedHead}
-"""`variant`, `assembly`, `plan`, `bake log`: no bakery can use them yet."""
+"""`assembly`, `plan`, `bake log`: no bakery can use them yet."""
 
 JOINED_TO_THE_LINE_ABOVE = {nodes.Tail}
 """`counted apart` on a line of its own: no tree keeps it as a line."""

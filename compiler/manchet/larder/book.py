@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
 
+from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import POURED_CLASSES, Blend, Ingredient, Poured, Question
 from manchet.larder.names import key
 from manchet.outcome import Outcome
@@ -47,6 +48,11 @@ class Larder:
                 found = (self._below or _built_in())(wanted)
             self._found[name] = found
             return found
+
+    def key(self, name: str) -> str:
+        """What a name is compared by: folded, and of the ingredient where it is a name of one."""
+        found = self.find(name)
+        return fold(found.name if isinstance(found, Ingredient) else name)
 
     def ingredient(self, name: str) -> Ingredient | None:
         """As `find`, for who has no use for a question."""

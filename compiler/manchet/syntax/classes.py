@@ -60,7 +60,7 @@ _STAGES = (
     STAGE,
     "STAGE: poolish, biga, sponge, preferment, old dough, levain, sour, soaker, scald, stage, dough",
 )
-_RESERVED = "RESERVED: assembly, plan, bake log, variant, swap"
+_RESERVED = "RESERVED: assembly, plan, bake log"
 _PROSE = (CLAUSE_LINE, "PROSE: note, picture")
 _ALLOW = (Reading("allow", p.ALLOW), "ALLOW: allow, always allow")
 _ABOUT = (Reading("about", {}), "_ABOUT: about")
@@ -95,12 +95,16 @@ _HEAD = (
     _PROSE,
 )
 
-FORMULA = _openings(
-    *_HEAD,
-    _STAGES,
-    (Reading("overall", {}), "_OVERALL: overall"),
-    (RESERVED, "RESERVED: variant, swap"),
+_UNDER_A_FORMULA = (*_HEAD, _STAGES, (Reading("overall", {}), "_OVERALL: overall"))
+
+FORMULA = _openings(*_UNDER_A_FORMULA, (Reading("variant", {}, "line"), "_VARIANT: variant"))
+
+VARIANT = _openings(
+    *_UNDER_A_FORMULA,
+    (Reading("swap", p.SWAP, "stage"), "_SWAP: swap"),
+    (Reading("without", {}, "line"), "_WITHOUT: without"),
 )
+"""What may be different in a variant: the same lines and headings, what is swapped, what is left out."""
 
 _WORK = (
     (Reading("take_all", p.AT), "_ALL_OF_THE: all of the, all the"),
@@ -197,6 +201,7 @@ def opening_of(openings: Openings, raws: list[Raw]) -> tuple[Opening, int] | Non
 OPENINGS: dict[str, Openings] = {
     "top": TOP,
     "formula": FORMULA,
+    "variant": VARIANT,
     "preparation": PREPARATION,
     "stage": WORK,
     "verbs": VERBS,

@@ -23,6 +23,8 @@ def context_under(node: Any, context: str) -> str:
         return "stage"
     if kind is n.OverallHead:
         return "overall"
+    if kind is n.VariantHead:
+        return "variant"
     if kind is n.ReservedHead:
         return "skipped"
     if kind is n.EntryName:

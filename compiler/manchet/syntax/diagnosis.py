@@ -258,7 +258,11 @@ def _lacks(t: Trouble) -> Fault | None:
             rest = body[t.spans[t.at - 1][1] :].strip() or "…"
             start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
             return Fault("quotes-missing", start, end, {"word": before, "instead": f'{before} "{rest}"'})
-    if ended and "NAME" in t.expected and t.rule in ("block", "kind", "top_up", "lock_in", "give_back", "branch"):
+    if (
+        ended
+        and "NAME" in t.expected
+        and t.rule in ("block", "kind", "top_up", "lock_in", "give_back", "branch", "variant", "without")
+    ):
         return Fault("name-missing", 0, len(body), {"what": f"`{word}`", "instead": f"{word} NAME"})
     return None
 
@@ -300,8 +304,8 @@ def _outside(t: Trouble) -> Fault | None:
                 len(t.body),
                 {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"},
             )
-    if t.context == "formula" and t.rule == "bare_name":
-        if nearest(first, (*OPENINGS["formula"],)) is not None:
+    if t.context in ("formula", "variant") and t.rule == "bare_name":
+        if nearest(first, (*OPENINGS[t.context],)) is not None:
             return None
         works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
         if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
@@ -345,6 +349,7 @@ def _begin(context: str) -> str:
     return {
         "top": "at the left edge stand `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
         "formula": "here stand `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
+        "variant": "here stands what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
         "kitchen": "here stand `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
         "thing": "here stand its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
         "entry": "here stand `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",

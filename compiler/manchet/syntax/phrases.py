@@ -43,6 +43,12 @@ _WITH: with
 _OF_ALL_FLOUR: of all flour
 """)
 
+SWAP = phrases("""
+_FOR: for
+_WITH: with
+_OF_ALL_FLOUR: of all flour
+""")
+
 MAKES = phrases("""
 _AT: at
 _IN: in

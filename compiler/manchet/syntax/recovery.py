@@ -19,7 +19,11 @@ def unread(trouble: Trouble) -> Unread:
         near = nearest(raws[0].text, (*OPENINGS["top"],)) if raws[0].kind == "WORD" else None
         opens = near if near in ("formula", "preparation", "larder", "kitchen") else "stage" if near else "skipped"
         return Unread("heading", _name_after(body, raws, 1), opens)
-    if context == "formula":
+    if rule == "variant":
+        return Unread("heading", None, "variant")
+    if context == "variant" and rule in ("swap", "without"):
+        return Unread("line", None, "step")
+    if context in ("formula", "variant"):
         return Unread("heading", _name_after(body, raws, 1), "stage")
     opens = {"larder": "entry", "kitchen": "thing"}.get(context, "step")
     if context in MATERIALS:

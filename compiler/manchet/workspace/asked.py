@@ -53,8 +53,9 @@ def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
     return {
         fold(block.name): (block.name, file.path)
         for file in files
-        for block in file.blocks
-        if block.word in ("formula", "preparation") and block.name
+        for top in file.blocks
+        if top.word in ("formula", "preparation") and top.name
+        for block in top.with_variants()
     }
 
 

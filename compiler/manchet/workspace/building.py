@@ -33,7 +33,6 @@ class Job(NamedTuple):
 
     path: str
     block: Block
-    end: int | None
     slug: str
     version: Version
 
@@ -63,10 +62,9 @@ def jobs_of(asked: Asked) -> tuple[Job, ...]:
     known = versions(asked.root, asked.prefix, {path for path, _ in found})
     result = []
     for path, block in found:
-        later = [other.line for other in data[path].blocks if other.line > block.line]
         commit, edited = known.get(path, ("", False))
         version = Version(path, cache.digest(data[path].data)[:8], commit, edited)
-        result.append(Job(path, block, min(later, default=None), slug_of[block.name], version))
+        result.append(Job(path, block, slug_of[block.name], version))
     return tuple(result)
 
 
@@ -95,7 +93,7 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pa
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     for job in jobs:
-        reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block.line, job.end, asked))
+        reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))
         formula = formulas.get((job.path, job.block.line))
         if formula is None or any(one.severity is Severity.ERROR and one.place.path == job.path for one in reports):
             yield Made(job.block.name, {}, reports, slug=job.slug)

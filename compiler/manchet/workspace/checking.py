@@ -70,13 +70,14 @@ def common(files: Sequence[Raw]) -> tuple[tuple[str, Block], ...]:
     """The blocks that formulas in other files can draw on or clash with, and where each stands."""
     claims: dict[str, int] = {}
     for file in files:
-        for block in file.blocks:
-            claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
+        for top in file.blocks:
+            for block in top.with_variants():
+                claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
     return tuple(
         (file.path, block)
         for file in files
         for block in file.blocks
-        if not block.is_formula or claims[fold(block.name)] > 1
+        if not block.is_formula or any(claims[fold(one.name)] > 1 for one in block.with_variants())
     )
 
 
@@ -113,7 +114,7 @@ def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], ki
 
 
 def _formulas(data: bytes) -> int:
-    return sum(block.word in ("formula", "preparation") for block in blocks(data))
+    return sum(len(block.with_variants()) for block in blocks(data) if block.word in ("formula", "preparation"))
 
 
 def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:
@@ -121,9 +122,14 @@ def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -
     something that they draw on."""
     path, line = diagnostic.place.path, diagnostic.place.line
     block = _block_at(files[path].blocks, line)
-    if path in asked.paths and (not asked.names or (block is not None and fold(block.name) in asked.names)):
+    if path in asked.paths and (not asked.names or (block is not None and _names_one(asked, block, line))):
         return True
     return diagnostic.severity is Severity.ERROR and (block is None or block.word != "formula")
+
+
+def _names_one(asked: Asked, block: Block, line: int) -> bool:
+    """Whether a line belongs to a formula (or variant) that was asked for by name."""
+    return any(fold(one.name) in asked.names and one.holds(line) for one in block.with_variants())
 
 
 def _block_at(found: Sequence[Block], line: int) -> Block | None:

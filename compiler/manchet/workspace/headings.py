@@ -1,6 +1,6 @@
 """What a file holds, read off its headings alone, without parsing it.
 
-Every block begins in column 0. That is enough to know which files a formula needs (those that hold a larder, a
+Every block begins in column 0, and a variant one step deeper. That is enough to know which files a formula needs (those that hold a larder, a
 kitchen, a preparation or a shared stage) and where the formula called `Tern loaf` is, in ten thousand files.
 """
 
@@ -12,20 +12,48 @@ from typing import NamedTuple
 
 _HEADING = re.compile(rb"^[^\s#][^\n\r]*", re.MULTILINE)
 _HOUSE = re.compile(rb"^(?:larder|kitchen)\b", re.MULTILINE)
+_VARIANT = re.compile(rb"^  variant +([^\n\r]*)", re.MULTILINE)
 _MARK = b"\xef\xbb\xbf"
 
 
 class Block(NamedTuple):
-    """A heading and all that stands under it. `text` is the bytes of the block; `line` counts from 1."""
+    """A heading and all that stands under it. `text` is the bytes of the block; `line` counts from 1.
+
+    A variant is a block too, named in full and at its own line; its text is that of its formula.
+    """
 
     word: str
     name: str
     line: int
     text: bytes
+    spans: tuple[range, ...] = ()
+    """The lines it follows from, where that is not all of its text."""
 
     @property
     def is_formula(self) -> bool:
-        return self.word == "formula"
+        return self.word in ("formula", "variant")
+
+    def holds(self, line: int) -> bool:
+        """Whether it follows from a line of its file."""
+        spans = self.spans or (range(self.line, self.line + self.text.count(b"\n") + 1),)
+        return any(line in span for span in spans)
+
+    def with_variants(self) -> tuple[Block, ...]:
+        """The block itself, then its variants."""
+        found = list(_VARIANT.finditer(self.text)) if self.word == "formula" else []
+        if not found:
+            return (self,)
+        lines = [self.line + self.text.count(b"\n", 0, one.start()) for one in found]
+        spans = [range(*two) for two in zip(lines, [*lines[1:], self.line + self.text.count(b"\n") + 1], strict=True)]
+        own = range(self.line, lines[0])
+        names = [_without_comment(one[1].decode("utf-8", "replace")) for one in found]
+        return (
+            self._replace(spans=(own,)),
+            *(
+                Block("variant", f"{self.name}, {' '.join(name.split())}", line, self.text, (own, span))
+                for name, line, span in zip(names, lines, spans, strict=True)
+            ),
+        )
 
 
 def blocks(data: bytes) -> tuple[Block, ...]:

@@ -37,9 +37,7 @@ def opened(word: str, kitchen: str = "") -> Opened:
     path, block = found[0]
     bakery = bakery_of_files(asked, [path], kitchen)
     formula = next((one for one in bakery.formulas if (one.place.path, one.place.line) == (path, block.line)), None)
-    ends = [other.line for _, other in _blocks_in(asked, path) if other.line > block.line]
-    end = min(ends, default=None)
-    reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block.line, end, asked))
+    reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block, asked))
     return Opened(bakery, kitchen_of(bakery, kitchen, path), formula, reports)
 
 
@@ -72,15 +70,16 @@ def formula_blocks(asked: Asked) -> Sequence[tuple[str, Block]]:
         (file.path, block)
         for file in asked.files
         if file.path in asked.paths
-        for block in file.blocks
-        if block.word in ("formula", "preparation")
+        for top in file.blocks
+        if top.word in ("formula", "preparation")
+        for block in top.with_variants()
     ]
 
 
-def concerns(diagnostic: Diagnostic, path: str, first: int, end: int | None, asked: Asked) -> bool:
-    """Whether a report is about the formula at `path`, lines `first` to before `end`; or is an error in what all share."""
+def concerns(diagnostic: Diagnostic, path: str, formula: Block, asked: Asked) -> bool:
+    """Whether a report is about a formula of the file at `path`, or is an error in what all share."""
     place = diagnostic.place
-    if place.path == path and place.line >= first and (end is None or place.line < end):
+    if place.path == path and formula.holds(place.line):
         return True
     if diagnostic.severity is not Severity.ERROR:
         return False
@@ -88,7 +87,3 @@ def concerns(diagnostic: Diagnostic, path: str, first: int, end: int | None, ask
         block for file in asked.files if file.path == place.path for block in file.blocks if block.line <= place.line
     ]
     return not around or around[-1].word not in ("formula", "preparation")
-
-
-def _blocks_in(asked: Asked, path: str) -> Sequence[tuple[str, Block]]:
-    return [(file.path, block) for file in asked.files if file.path == path for block in file.blocks]
