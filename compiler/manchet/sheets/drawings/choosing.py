@@ -1,0 +1,166 @@
+"""Which drawing belongs to a step. Words of a closed list choose it; a word we have no drawing for gets none.
+
+A score or a cue is prose: it chooses only where it plainly says one thing, and a doubt gets no drawing.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from fractions import Fraction
+
+from manchet.formula.model import Step
+from manchet.sheets.drawings import curve, folds, levels, plaits, scoring, shapes
+from manchet.sheets.drawings.pen import Drawing, drawing
+from manchet.sheets.measures import Measures
+from manchet.sheets.words_of import Words
+
+SHAPE_WORDS = {
+    "round": "round", "ball": "round", "boule": "round",
+    "oval": "oval", "batard": "oval", "bâtard": "oval",
+    "long": "long",
+    "stick": "stick", "baguette": "stick", "baton": "stick",
+    "flat": "flat", "disc": "flat", "disk": "flat",
+    "ring": "ring", "bagel": "ring",
+    "knot": "knot",
+    "tin roll": "tin roll", "tin loaf": "tin roll", "pan loaf": "tin roll",
+    "wreath": "wreath",
+}  # fmt: skip
+"""What may stand after `shape` or `shape as`, and its drawing."""
+
+_STRANDS = {"3": 3, "three": 3, "4": 4, "four": 4, "6": 6, "six": 6}
+_PLAIT = re.compile(
+    r"(?:plait|braid) of (?P<of>\w+)(?: strands)?|(?P<by>\w+)[- ]strand(?:ed)? (?:plait|braid)|(?P<bare>\w+) strands"
+)
+
+_SCORES = (
+    ("two overlapping", r"(two|2) (long |lengthwise )?(cuts|slashes),? (that overlap|overlapping)( by a (third|quarter|half))?"),
+    ("one long", r"(one|1|a|a single|one single) (long|lengthwise) (cut|slash)|(one|1) (cut|slash) (lengthwise|along its length|end to end)"),
+    ("cross", r"(one|a|1) cross"),
+    ("square", r"(one|a|1) square|four cuts (as|in) a square"),
+    ("leaf", r"(one|a|1) leaf"),
+    ("slanted row", r"(a row of )?(\w+ )?(slanted|slanting|diagonal) (cuts|slashes)( in a row)?|a slanted row"),
+)  # fmt: skip
+_DEEP = re.compile(r"(?:about )?(\d{1,2}) mm deep|a (finger) deep")
+_STEEP = re.compile(r"(?:at )?(\d{1,2}) degrees|blade (flat|upright)")
+_REST = re.compile(r"(blade|at|about|\d{1,2}|mm|degrees|a|finger|deep|flat|upright|shallow|quick|and|,|\s)*")
+_FINGER = re.compile(r"\b(finger|fingertip|finger's|fingertip's|poke|poked|dent)\b")
+
+
+def drawings_of(step: Step, m: Measures, vessel: str = "") -> tuple[Drawing, ...]:
+    """The drawings for one step. `vessel`: what the pieces stand in, "tin", "basket" or ""."""
+    found = (_shape(step, m.words), _score(step, m.words), _fold(step, m.words), _level(step, m, vessel),
+             _finger(step, m.words))  # fmt: skip
+    return tuple(one for one in found if one is not None)
+
+
+def _shape(step: Step, words: Words) -> Drawing | None:
+    if step.verb != "shape":
+        return None
+    said = " ".join(step.shape.casefold().split())
+    name = SHAPE_WORDS.get(said)
+    if name is not None:
+        return drawing(name, words["drawings." + name], shapes.SHAPES[name]())
+    match = _PLAIT.fullmatch(said)
+    strands = _STRANDS.get(next(filter(None, match.groups()), "")) if match else None
+    if strands is None:
+        return None
+    title = words.say("drawings.plait", str(strands), _moves(strands, words))
+    return drawing(f"plait of {strands}", title, plaits.plait(strands, words["drawings.over"]))
+
+
+def _moves(strands: int, words: Words) -> str:
+    first, again = plaits.MOVES[strands]
+    said = [words.say("drawings.over", str(a), str(b)) for a, b in again]
+    once = [words.say("drawings.once", words.say("drawings.over", str(a), str(b))) for a, b in first]
+    return ", ".join([*once, *said])
+
+
+def _score(step: Step, words: Words) -> Drawing | None:
+    if step.verb != "score":
+        return None
+    said = " ".join(step.how.casefold().split())
+    for name, pattern in _SCORES:
+        match = re.match(pattern, said)
+        # What stands after the cut may say how deep and how steep, and nothing else.
+        if match is None or not _REST.fullmatch(said[match.end() :]):
+            continue
+        deep, steep = _DEEP.search(said), _STEEP.search(said)
+        depth = ""
+        if deep:
+            depth = words["drawings.finger_deep"] if deep[2] else words.say("drawings.deep", f"{deep[1]} mm")
+        degrees = None
+        if steep:
+            degrees = {"flat": scoring.SHALLOW, "upright": scoring.STEEP}.get(steep[2] or "") or int(steep[1])
+        angle = str(scoring.CUTS[name][1] if degrees is None else degrees)
+        title = words.say("drawings.score", words["drawings." + name], angle)
+        return drawing(name, ", ".join(filter(None, (title, depth))), scoring.score(name, depth, degrees))
+    return None
+
+
+def _fold(step: Step, words: Words) -> Drawing | None:
+    name = step.verb
+    if step.verb == "fold":
+        name = next((f"fold {word}" for word in step.manner if word in ("in three", "in four")), "")
+    if name not in folds.FOLDS:
+        return None
+    return drawing(name, words["drawings." + name], folds.FOLDS[name](words["drawings.open_edge"]))
+
+
+def _level(step: Step, m: Measures, vessel: str) -> Drawing | None:
+    """How high the dough is to stand, where the file says how far below the rim."""
+    gap = next((reach.value for reach in step.reaches if reach.what == "below rim"), None)
+    if gap is None or vessel not in ("tin", "basket"):
+        return None
+    label = m.length(gap)
+    before, after = m.words["drawings.before"], m.words["drawings.after"]
+    draw, depth = (levels.tin, 100) if vessel == "tin" else (levels.basket, 85)
+    art = draw(1 - float(gap.likely) / depth, before, after, label)
+    return drawing(vessel, m.words.say(f"drawings.{vessel}", label), art)
+
+
+def _finger(step: Step, words: Words) -> Drawing | None:
+    if step.verb not in ("prove", "ferment") or not _FINGER.search(step.until.casefold()):
+        return None
+    captions = words["drawings.springs"], words["drawings.fills"], words["drawings.stays"]
+    return drawing("finger mark", words.say("drawings.finger_mark", *captions), levels.finger_mark(captions))
+
+
+def bake_curve(phases: Sequence[Step], m: Measures) -> Drawing | None:
+    """The heat over the minutes, for a bake that falls or has three phases and more; a table says two as well."""
+    if len(phases) < 3 and not any(phase.ramp for phase in phases):
+        return None
+    stretches = []
+    for phase in phases:
+        if phase.time is None or not phase.heats:
+            return None
+        start = phase.heats[0].celsius.likely
+        end = phase.ramp[1].likely if phase.ramp else start
+        stretches.append(curve.Stretch(float(phase.time.likely) / 60, _heat(start, m), _heat(end, m)))
+    said = ", ".join(
+        m.words.say("drawings.stretch", m.time(phase.time), _heats(phase, m)) for phase in phases if phase.time
+    )
+    art = curve.curve(stretches, m.degree(), m.words["units.min"])
+    return drawing("bake curve", m.words.say("drawings.curve", said), art)
+
+
+def _heat(celsius: Fraction, m: Measures) -> float:
+    degrees = float(celsius)
+    return degrees * 9 / 5 + 32 if m.house.degrees == "F" else degrees
+
+
+def _heats(phase: Step, m: Measures) -> str:
+    start = m.oven(phase.heats[0].celsius)
+    return start if phase.ramp is None else f"{start} {m.words.say('say.' + phase.ramp[0], m.oven(phase.ramp[1]))}"
+
+
+def vessel_of(place: str, tins: Sequence[str], baskets: Sequence[str]) -> str:
+    """What a place is: "tin" or "basket" by the kitchen's names for them, or by the word in its own name; else ""."""
+    said = place.casefold()
+    for word, names in (("tin", tins), ("basket", baskets)):
+        if said in (name.casefold() for name in names):
+            return word
+    last = said.split()[-1] if said.split() else ""
+    return {"tin": "tin", "tins": "tin", "pan": "tin", "pans": "tin", "basket": "basket", "baskets": "basket"}.get(
+        last, ""
+    )

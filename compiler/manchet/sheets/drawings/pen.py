@@ -1,0 +1,125 @@
+"""The pen that every drawing is made with: lines, tubes, dimensions, as SVG text.
+
+A drawing is 100 units wide, which is 3 cm on paper. Every attribute stands on its own element, so that no style of the
+page reaches in and none leaks out. Coordinates are plain numbers of the paper, not figures of a formula.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from html import escape
+from typing import NamedTuple
+
+FACE = "Source Sans, Source Sans 3, Source Sans Pro, Liberation Sans, Arial, sans-serif"
+LINE, THIN = 1.8, 0.9
+MILLIMETRES = 0.3
+"""Of paper for one unit."""
+
+
+class Art(NamedTuple):
+    """What is drawn on so wide and high a piece of paper, without its words."""
+
+    width: float
+    height: float
+    body: str
+
+
+class Drawing(NamedTuple):
+    """A finished drawing: its name in our closed list, the same in words, and the SVG."""
+
+    name: str
+    title: str
+    svg: str
+
+
+def drawing(name: str, title: str, art: Art) -> Drawing:
+    """The drawing with its title, which a screen reader says instead."""
+    said = escape(title, quote=True)
+    wide, high = _n(art.width), _n(art.height)
+    paper = f'width="{_n(art.width * MILLIMETRES)}mm" height="{_n(art.height * MILLIMETRES)}mm"'
+    return Drawing(
+        name,
+        title,
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {wide} {high}" {paper} role="img" aria-label="{said}">'
+        f"<title>{said}</title>{art.body}</svg>",
+    )
+
+
+def line(path: str, width: float = LINE, fill: str = "none", dash: str = "") -> str:
+    """A path in SVG's own letters."""
+    dashes = f' stroke-dasharray="{dash}"' if dash else ""
+    return (
+        f'<path d="{path}" fill="{fill}" stroke="#000" stroke-width="{_n(width)}" stroke-linecap="round"'
+        f' stroke-linejoin="round"{dashes}/>'
+    )
+
+
+def oval(
+    x: float, y: float, across: float, down: float, width: float = LINE, fill: str = "none", dash: str = ""
+) -> str:
+    """An ellipse by its middle and its half axes."""
+    dashes = f' stroke-dasharray="{dash}"' if dash else ""
+    return (
+        f'<ellipse cx="{_n(x)}" cy="{_n(y)}" rx="{_n(across)}" ry="{_n(down)}" fill="{fill}" stroke="#000"'
+        f' stroke-width="{_n(width)}"{dashes}/>'
+    )
+
+
+def box(x: float, y: float, wide: float, high: float, width: float = LINE, fill: str = "none") -> str:
+    return (
+        f'<rect x="{_n(x)}" y="{_n(y)}" width="{_n(wide)}" height="{_n(high)}" fill="{fill}" stroke="#000"'
+        f' stroke-width="{_n(width)}"/>'
+    )
+
+
+def words(x: float, y: float, text: str, size: float = 9, anchor: str = "middle") -> str:
+    """A word of the table or a figure, at its baseline."""
+    return (
+        f'<text x="{_n(x)}" y="{_n(y)}" font-family="{FACE}" font-size="{_n(size)}" text-anchor="{anchor}"'
+        f' fill="#000" stroke="none">{escape(text)}</text>'
+    )
+
+
+def tube(path: str, thick: float, white: str = "") -> str:
+    """A strand of dough: two edges with white between them, so that what is drawn later lies on top.
+
+    `white` is the same way drawn a little longer at both ends, so that no hair of black stays where pieces meet.
+    """
+    edge = 'fill="none" stroke-linecap="butt" stroke-linejoin="round"'
+    return (
+        f'<path d="{path}" {edge} stroke="#000" stroke-width="{_n(thick)}"/>'
+        f'<path d="{white or path}" {edge} stroke="#fff" stroke-width="{_n(thick - 2 * 1.4)}"/>'
+    )
+
+
+def arrow(x: float, y: float, to_x: float, to_y: float, bend: float = 0, width: float = THIN) -> str:
+    """An arrow, bent to its left by `bend` units."""
+    from math import hypot
+
+    wide, high = to_x - x, to_y - y
+    long = hypot(wide, high) or 1
+    mid_x, mid_y = (x + to_x) / 2 + high / long * bend, (y + to_y) / 2 - wide / long * bend
+    back_x, back_y = to_x - mid_x, to_y - mid_y
+    far = hypot(back_x, back_y) or 1
+    one, other = back_x / far * 5, back_y / far * 5
+    head = (
+        f"M{_n(to_x - one - other * 0.5)} {_n(to_y - other + one * 0.5)} L{_n(to_x)} {_n(to_y)}"
+        f" L{_n(to_x - one + other * 0.5)} {_n(to_y - other - one * 0.5)}"
+    )
+    return line(f"M{_n(x)} {_n(y)} Q{_n(mid_x)} {_n(mid_y)} {_n(to_x)} {_n(to_y)}", width) + line(head, width)
+
+
+def path_of(points: Iterable[tuple[float, float]], close: bool = False) -> str:
+    """A path through points, straight from one to the next."""
+    said = " L".join(f"{_n(x)} {_n(y)}" for x, y in points)
+    return f"M{said}{'Z' if close else ''}"
+
+
+def n(value: float) -> str:
+    """A coordinate with at most two decimals."""
+    return _n(value)
+
+
+def _n(value: float) -> str:
+    text = f"{value:.2f}".rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text
