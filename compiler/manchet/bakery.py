@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold
 from manchet.figures.totals import totals_of
 from manchet.formula.batching import batch_of
@@ -14,7 +15,6 @@ from manchet.formula.draft import draft_of, stage_key
 from manchet.formula.model import Batch, Formula
 from manchet.formula.naming import Names
 from manchet.formula.order import AS_WRITTEN, Order, sized
-from manchet.formula.reports import error
 from manchet.formula.variant import full_name, rewritten, variants_of, without_variants
 from manchet.larder.book import Larder, builtin
 from manchet.larder.ingredient import Ingredient, Question

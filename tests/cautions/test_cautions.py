@@ -4,8 +4,9 @@ import re
 import tomllib
 from pathlib import Path
 
-import manchet.cautions
 import pytest
+
+import manchet.cautions
 from manchet.bakery import read, written_batch
 from manchet.cautions.caution import DEFERS, Caution, literals
 from manchet.cautions.hazards import HAZARDS

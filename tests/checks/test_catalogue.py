@@ -1,6 +1,7 @@
 """The catalogue explains every report, and its examples do what they say."""
 
 import pytest
+
 from manchet.bakery import read
 from manchet.checks.registry import NAMES
 from manchet.diagnostics.catalogue import explain, names

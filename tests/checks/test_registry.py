@@ -14,7 +14,7 @@ FOLDER = Path(manchet.checks.__file__).parent
 BESIDE = {
     "__init__",
     "subject",
-    "reporting",
+    "saying",
     "looking",
     "yeast",
     "warmth",

@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 import pytest
+
 from manchet.checks.yeast import fresh_equivalent
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import pytest
 from larder.reading_help import named
+
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.book import Larder, builtin
 from manchet.larder.compile import SOURCE, TARGET, entries_of, module_of

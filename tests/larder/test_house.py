@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from larder.reading_help import house, named, reports_on
+
 from manchet.diagnostics.diagnostic import Severity
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Blend, Ingredient, Price, Question

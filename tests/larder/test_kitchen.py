@@ -6,6 +6,7 @@ from fractions import Fraction
 
 import pytest
 from larder.reading_help import house
+
 from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
 
 KITCHEN = """\

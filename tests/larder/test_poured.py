@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
 from larder.reading_help import named
+
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Blend, Ingredient, Poured
 from manchet.larder.stock import built_in_entries

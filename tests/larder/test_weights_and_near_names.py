@@ -9,6 +9,7 @@ from fractions import Fraction
 
 import pytest
 from larder.reading_help import named, reports_on
+
 from manchet.larder import book
 from manchet.larder.book import builtin
 from manchet.larder.densities import weight_of

@@ -6,9 +6,10 @@ from math import isqrt
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, longest, of_verbs
-from manchet.checks.reporting import duration, grams, warning
+from manchet.checks.saying import duration, grams
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "bake-too-short"
 

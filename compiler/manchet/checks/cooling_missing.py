@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import LOAVES, breads
-from manchet.checks.reporting import bread, note
+from manchet.checks.saying import bread
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "cooling-missing"
 

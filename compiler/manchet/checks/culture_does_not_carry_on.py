@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.reporting import grams, note
+from manchet.checks.saying import grams
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 from manchet.diagnostics.suggest import fold
 
 NAME = "culture-does-not-carry-on"

@@ -4,9 +4,10 @@ from collections.abc import Iterator
 from math import ceil
 
 from manchet.checks.looking import dough_of, of_verbs
-from manchet.checks.reporting import grams, note
+from manchet.checks.saying import grams
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "dough-over-mixer"
 

@@ -4,9 +4,10 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import all_steps
-from manchet.checks.reporting import celsius, warning
+from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "fermentation-too-hot"
 

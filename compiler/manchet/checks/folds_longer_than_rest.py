@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import all_steps
-from manchet.checks.reporting import duration, error, span
+from manchet.checks.saying import duration, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 
 NAME = "folds-longer-than-rest"
 

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import all_steps
-from manchet.checks.reporting import error
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 
 NAME = "heat-missing"
 USUAL = {"bake": "220 C", "roast": "200 C", "griddle": "200 C", "fry": "175 C"}

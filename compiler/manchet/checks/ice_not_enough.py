@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.reporting import celsius, note
+from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import dough_balance
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 from manchet.figures.dough_temperature import wanted_of
 
 NAME = "ice-not-enough"

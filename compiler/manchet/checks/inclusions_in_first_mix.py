@@ -4,9 +4,10 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import LOAVES, dough_of, of_verbs
-from manchet.checks.reporting import note, percent
+from manchet.checks.saying import percent
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 from manchet.larder.ingredient import Ingredient
 
 NAME = "inclusions-in-first-mix"

@@ -5,9 +5,10 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import SOURS, flour_in, of_verbs, shares_of
-from manchet.checks.reporting import percent, span, warning
+from manchet.checks.saying import percent, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "levain-unripe"
 

@@ -5,9 +5,10 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import place_of, portions
-from manchet.checks.reporting import percent, warning
+from manchet.checks.saying import percent
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 from manchet.larder.ingredient import Ingredient
 
 NAME = "malt-active-high"

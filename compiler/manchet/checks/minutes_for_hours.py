@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.checks.limits import limit
-from manchet.checks.reporting import duration, span, warning
+from manchet.checks.saying import duration, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 from manchet.formula.model import Step
 
 NAME = "minutes-for-hours"

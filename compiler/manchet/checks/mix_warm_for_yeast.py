@@ -4,10 +4,11 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import is_alive
-from manchet.checks.reporting import celsius, warning
+from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import hottest_place, mix_temperature
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "mix-warm-for-yeast"
 

@@ -5,9 +5,10 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import dough_of, of_verbs
-from manchet.checks.reporting import duration, warning
+from manchet.checks.saying import duration
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "mixed-too-long"
 

@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import HEATING, LOAVES, breads
-from manchet.checks.reporting import bread, warning
+from manchet.checks.saying import bread
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "never-baked"
 SHAPED = {"divide", "shape", "prove"}

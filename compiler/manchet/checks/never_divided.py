@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import LOAVES, all_steps
-from manchet.checks.reporting import note
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "never-divided"
 

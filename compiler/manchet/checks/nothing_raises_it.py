@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import RISEN, ingredients
-from manchet.checks.reporting import warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "nothing-raises-it"
 RAISING = frozenset({"yeast", "sweet-dough yeast", "culture", "raising agent"})

@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.checks.limits import limit
-from manchet.checks.reporting import grams, warning
+from manchet.checks.saying import grams
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "piece-weight-implausible"
 

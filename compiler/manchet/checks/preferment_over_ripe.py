@@ -4,9 +4,10 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.reporting import celsius, note, span
+from manchet.checks.saying import celsius, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "preferment-over-ripe"
 

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import PREFERMENTS, SOURS, flour_in, is_alive, of_verbs
-from manchet.checks.reporting import warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "preferment-without-leaven"
 

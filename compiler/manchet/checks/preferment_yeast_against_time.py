@@ -5,10 +5,11 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, flour_in, of_verbs
-from manchet.checks.reporting import duration, percent, warning
+from manchet.checks.saying import duration, percent
 from manchet.checks.subject import Subject
 from manchet.checks.yeast import fresh_equivalent
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 from manchet.figures.fermentation import hours_at
 
 NAME = "preferment-yeast-against-time"

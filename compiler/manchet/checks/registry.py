@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from importlib import import_module
 
-from manchet.checks.reporting import note, warning
 from manchet.checks.subject import Subject
 from manchet.checks.traits import traits_of
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.reports import note, warning
 
 Check = Callable[[Subject], Iterator[Diagnostic]]
 

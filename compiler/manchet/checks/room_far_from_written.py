@@ -5,9 +5,10 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.reporting import celsius, note, span
+from manchet.checks.saying import celsius, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 from manchet.figures.fermentation import Waiting, leavens_of
 from manchet.formula.model import Range, Stage, Step
 from manchet.quantities.printing import rounded

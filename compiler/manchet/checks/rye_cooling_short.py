@@ -4,9 +4,10 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, longest, of_verbs
-from manchet.checks.reporting import duration, percent, warning
+from manchet.checks.saying import duration, percent
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 
 NAME = "rye-cooling-short"
 

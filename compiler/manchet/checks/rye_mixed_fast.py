@@ -5,9 +5,10 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import dough_of, of_verbs
-from manchet.checks.reporting import duration, note, percent
+from manchet.checks.saying import duration, percent
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "rye-mixed-fast"
 

@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from manchet.checks.kept_too_warm import PERISHABLE
 from manchet.checks.looking import ingredients
-from manchet.checks.reporting import note
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "shelf-life-missing"
 

@@ -4,9 +4,9 @@ from collections.abc import Iterator
 
 from manchet.checks.looking import ingredients, place_of
 from manchet.checks.raising_agent_high import is_powder, is_soda
-from manchet.checks.reporting import warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 from manchet.larder.ingredient import Ingredient
 
 NAME = "soda-without-acid"

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import all_steps
-from manchet.checks.reporting import error
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 
 NAME = "step-time-missing"
 TIMED = frozenset(

@@ -2,9 +2,10 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.reporting import grams, note, percent
+from manchet.checks.saying import grams, percent
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 from manchet.figures.mixing import by_machine, load
 from manchet.formula.mixes import mixes_of
 

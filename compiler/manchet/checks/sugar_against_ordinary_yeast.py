@@ -5,10 +5,11 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import dough_of, place_of_class
-from manchet.checks.reporting import note, percent
+from manchet.checks.saying import percent
 from manchet.checks.subject import Subject
 from manchet.checks.yeast import fresh_equivalent
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "sugar-against-ordinary-yeast"
 

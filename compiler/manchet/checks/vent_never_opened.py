@@ -4,9 +4,10 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, likely, of_verbs
-from manchet.checks.reporting import bread, note
+from manchet.checks.saying import bread
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "vent-never-opened"
 

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import breads, of_verbs
-from manchet.checks.reporting import warning
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 from manchet.diagnostics.suggest import fold
 
 NAME = "vessels-too-few"

@@ -4,10 +4,11 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.checks.limits import limit
-from manchet.checks.reporting import celsius, note
+from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import dough_balance
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import note
 
 NAME = "water-misses-the-dough"
 

@@ -9,10 +9,11 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, of_verbs, place_of_class
-from manchet.checks.reporting import duration, percent, warning
+from manchet.checks.saying import duration, percent
 from manchet.checks.subject import Subject
 from manchet.checks.yeast import fresh_equivalent
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
 from manchet.figures.fermentation import hours_at
 
 NAME = "yeast-against-time"

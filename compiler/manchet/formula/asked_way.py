@@ -9,13 +9,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error
 from manchet.formula.cultures import Leaf, booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.masses import grams
 from manchet.formula.model import Booking, OverallLine, Stage, Way
 from manchet.formula.percents import percent
 from manchet.formula.portions import Filled, filled
-from manchet.formula.reports import error
 from manchet.formula.shares import (
     NOTHING,
     ONE,

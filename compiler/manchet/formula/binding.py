@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error, warning
 from manchet.diagnostics.suggest import fold
 from manchet.formula.asked_way import asked_way
 from manchet.formula.block import allowed_in, any_unread, has_lines, prose_in, written_name
@@ -20,7 +21,6 @@ from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
 from manchet.formula.overall_way import overall_way
-from manchet.formula.reports import error, warning
 from manchet.formula.shares import Drafts, Shares, is_flour, says
 from manchet.larder.book import Larder
 from manchet.outcome import Outcome

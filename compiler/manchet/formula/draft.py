@@ -7,11 +7,11 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold
 from manchet.formula import measures
 from manchet.formula.model import Goes, Keep, Range, Step
 from manchet.formula.naming import Meaning, Names
-from manchet.formula.reports import error
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes

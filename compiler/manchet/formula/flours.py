@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error
 from manchet.formula.draft import Item
 from manchet.formula.percents import percent
-from manchet.formula.reports import error
 from manchet.formula.shares import is_flour
 
 

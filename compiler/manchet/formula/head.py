@@ -7,9 +7,9 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Makes
-from manchet.formula.reports import error
 from manchet.quantities.units import UNITS
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 from manchet.formula.draft import Draft
 from manchet.formula.order_of_work import circle
-from manchet.formula.reports import error
 from manchet.formula.shares import Drafts
 from manchet.larder.book import Larder
 

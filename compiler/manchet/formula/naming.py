@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.formula.reports import error
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.source.text import Line

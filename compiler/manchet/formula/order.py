@@ -6,11 +6,11 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.batching import batch_of, piece_grams
 from manchet.formula.model import Batch, Branch, Formula, Makes
 from manchet.formula.nouns import same_noun
-from manchet.formula.reports import error
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
 

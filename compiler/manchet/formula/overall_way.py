@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error, note
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.flours import flour_reports
@@ -13,7 +14,6 @@ from manchet.formula.model import Booking, OverallLine
 from manchet.formula.naming import Meaning
 from manchet.formula.percents import percent
 from manchet.formula.portions import Filled, filled
-from manchet.formula.reports import error, note
 from manchet.formula.shares import (
     NOTHING,
     ONE,

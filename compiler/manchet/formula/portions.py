@@ -7,9 +7,9 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
-from manchet.formula.reports import error
 from manchet.formula.vessel import Contents, contents, held_by_name, start_share
 
 NOTHING = Fraction(0)

@@ -7,10 +7,10 @@ from fractions import Fraction
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 from manchet.formula import measures
 from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Work
 from manchet.formula.naming import Meaning, Names
-from manchet.formula.reports import error
 from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error
 from manchet.formula.draft import Draft
-from manchet.formula.reports import error
 
 
 def never_used(draft: Draft) -> Diagnostic:

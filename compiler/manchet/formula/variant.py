@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import nearest
 from manchet.formula.draft import stage_key
-from manchet.formula.reports import error
 from manchet.formula.rewriting import names_in, taken_out
 from manchet.outcome import Outcome
 from manchet.syntax import nodes

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
 from manchet.larder.ingredient import Ingredient, Question, place_of
 from manchet.larder.names import key
-from manchet.larder.reports import error
 
 DEEPEST = 32
 """How many blends may stand inside one another."""

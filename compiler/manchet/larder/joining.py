@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
-from manchet.diagnostics.diagnostic import Diagnostic, Related
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error, listed, note, warning
 from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
-from manchet.larder.reports import error, listed, note, warning
 
 if TYPE_CHECKING:
     from manchet.larder.book import Larder
@@ -59,7 +59,7 @@ def duplicates(entries: Iterable[Entry]) -> tuple[Diagnostic, ...]:
                         place_of(entry),
                         f"{known} in the larder already",
                         "put both into one entry, or give this one another name",
-                        (Related(place_of(first), "the first one"),),
+                        (place_of(first), "the first one"),
                     )
                 )
                 break

@@ -6,14 +6,13 @@ from fractions import Fraction
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.figures import worth
 from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
-from manchet.larder.reports import error, listed
 from manchet.outcome import Outcome
 from manchet.quantities.units import MASS, MEASURES, TEMPERATURE, TIME, UNITS, VOLUME
-from manchet.syntax.nodes import Allow, Setting, Step, Time
-from manchet.syntax.nodes import Entry as Written
+from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time
 
 COLDEST, HOTTEST = Fraction(-60), Fraction(900)
 """Degrees Celsius between which anything in a bakehouse lies: a blast freezer, a bread oven just fired. Our rule."""

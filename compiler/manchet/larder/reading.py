@@ -7,16 +7,15 @@ from collections.abc import Callable
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.allergens import ALLERGENS, allergen
 from manchet.larder.composition import composition_of, parts_of
 from manchet.larder.figures import worth
 from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question
-from manchet.larder.reports import error, listed
 from manchet.outcome import Outcome
 from manchet.quantities.units import DENSITY, MASS, TEMPERATURE, TIME
-from manchet.syntax.nodes import Entry as Written
-from manchet.syntax.nodes import EntryName, Setting, Unread
+from manchet.syntax.nodes import Entry as Written, EntryName, Setting, Unread
 
 LIGHTEST, HEAVIEST = Fraction(1, 20), Fraction(5, 2)
 """Kilograms a litre that something in a bakehouse may weigh: puffed grain, and lye beads in a heap. Our rule."""

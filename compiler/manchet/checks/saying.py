@@ -1,4 +1,4 @@
-"""How a check speaks: a report at a place, with figures said the way a baker says them.
+"""How a check says its figures: the way a baker says them.
 
 The figures in a message are read, not weighed; they go through the one place that rounds.
 """
@@ -7,21 +7,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.formula.model import Range
 from manchet.quantities.printing import decimal
-
-
-def warning(name: str, place: Place, message: str, help: str = "") -> Diagnostic:
-    return Diagnostic(name, Severity.WARNING, message, place, help)
-
-
-def note(name: str, place: Place, message: str, help: str = "") -> Diagnostic:
-    return Diagnostic(name, Severity.NOTE, message, place, help)
-
-
-def error(name: str, place: Place, message: str, help: str = "") -> Diagnostic:
-    return Diagnostic(name, Severity.ERROR, message, place, help)
 
 
 def _figure(value: Fraction) -> str:

@@ -1,4 +1,4 @@
-"""Reports that binding makes, in one line each."""
+"""Making a report, in one line: an error, a warning or a note at a place."""
 
 from __future__ import annotations
 
@@ -16,6 +16,13 @@ def warning(name: str, place: Place, message: str, help: str = "", *related: tup
 
 def note(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
     return _report(Severity.NOTE, name, place, message, help, related)
+
+
+def listed(names: tuple[str, ...], last: str = "or") -> str:
+    """`a, b or c`"""
+    if len(names) < 2:
+        return "".join(names)
+    return f"{', '.join(names[:-1])} {last} {names[-1]}"
 
 
 def _report(
