@@ -6,6 +6,7 @@ import os
 from pathlib import Path
 
 import pytest
+
 from manchet.source.files import LARGEST, bytes_of, text_of
 
 

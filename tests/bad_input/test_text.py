@@ -5,6 +5,7 @@ from __future__ import annotations
 import time
 
 import pytest
+
 from manchet.source.text import SourceText
 from manchet.syntax.parser import parse
 

@@ -6,6 +6,7 @@ import os
 from pathlib import Path
 
 import pytest
+
 from manchet import cache
 from manchet.cache import Found, Kept, close_store, open_store, pack, unpack
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity

@@ -7,6 +7,7 @@ import os
 from pathlib import Path
 
 import pytest
+
 from manchet.source.files import LARGEST, bytes_of
 from manchet.workspace.folder import Premises, listing, premises_of
 from manchet.workspace.headings import blocks

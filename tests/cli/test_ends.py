@@ -12,6 +12,7 @@ from pathlib import Path
 
 import pytest
 from cli.transcripts import Ran, manchet, scene
+
 from manchet.starter import starter
 
 MANCHET = [sys.executable, "-m", "manchet.cli.main"]

@@ -6,10 +6,10 @@ import json
 
 import pytest
 from jsonschema import Draft202012Validator
+
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.json_form import document
-from manchet.diagnostics.sarif import Rule
-from manchet.diagnostics.sarif import document as sarif
+from manchet.diagnostics.sarif import Rule, document as sarif
 from manchet.diagnostics.terminal import show, width
 from manchet.diagnostics.text import COLOURED, WIDEST, full, short, summary
 

@@ -4,6 +4,7 @@ import re
 from pathlib import Path
 
 import pytest
+
 from manchet.bakery import read
 from manchet.checks.registry import NAMES
 from manchet.source.text import SourceText

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+
 from manchet.bakery import read
 from manchet.source.text import SourceText
 

@@ -7,6 +7,7 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+
 from manchet.bakery import Bakery, read, written_batch
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.suggest import fold

@@ -3,8 +3,8 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
+
 from manchet.bakery import read, written_batch
 from manchet.figures.friction import friction_of
 from manchet.figures.heat import WETTING

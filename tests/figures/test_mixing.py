@@ -3,6 +3,7 @@
 from fractions import Fraction
 
 import pytest
+
 from manchet.figures.mixing import load, measured_turns, speed
 from manchet.larder.kitchen import Mixer
 

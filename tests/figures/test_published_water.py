@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+
 from manchet.figures import base_temperature
 from manchet.figures.heat import WATER
 from manchet.figures.ice import ice_added, ice_in

@@ -12,6 +12,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+
 from manchet.cli.main import command
 
 PROJECTS = sorted(folder.parent for folder in Path(__file__).parent.glob("*/project.toml"))

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from benchmarks.generate import by_weight, in_overall, on_dough_flour, recipe
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+
 from manchet.bakery import read
 from manchet.source.text import SourceText
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from fractions import Fraction
 
 from benchmarks.generate import CULTURE, in_overall, recipe
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+from reference.reading import bakery_of
+
 from manchet.formula.batching import batch_of
 from manchet.formula.model import Batch, Booking
 from manchet.larder.kitchen import PLAIN
-from reference.reading import bakery_of
 
 RANDOMS = st.randoms(use_true_random=False)
 NOTHING = Fraction(0)

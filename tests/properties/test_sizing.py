@@ -5,13 +5,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 from benchmarks.generate import in_overall, recipe
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+from reference.reading import bakery_of
+
 from manchet.formula.batching import batch_of
 from manchet.formula.model import Batch, Formula
 from manchet.formula.order import Order, sized
 from manchet.larder.kitchen import PLAIN
-from reference.reading import bakery_of
 
 FACTORS = st.fractions(min_value=Fraction(1, 100), max_value=100, max_denominator=1000)
 RANDOMS = st.randoms(use_true_random=False)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from benchmarks.generate import by_weight, in_overall, on_dough_flour, recipe
-from hypothesis import given
-from hypothesis import strategies as st
-from manchet.figures.totals import totals_of
+from hypothesis import given, strategies as st
 from reference.reading import bakery_of
+
+from manchet.figures.totals import totals_of
 
 RANDOMS = st.randoms(use_true_random=False)
 

@@ -14,8 +14,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from manchet.diagnostics.suggest import fold
 from reference.reading import figures_of
+
+from manchet.diagnostics.suggest import fold
 
 CASES = sorted((Path(__file__).parent / "cases").iterdir())
 GRAMS = {

@@ -7,6 +7,7 @@ import re
 from pathlib import Path
 
 import pytest
+
 from manchet.syntax import classes
 
 ROOT = Path(__file__).parents[2]

@@ -6,11 +6,12 @@ import re
 from pathlib import Path
 
 import pytest
+from reference_page.examples import OVERALL, Example, examples_of, whole
+
 from manchet.bakery import read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
-from reference_page.examples import OVERALL, Example, examples_of, whole
 
 ROOT = Path(__file__).parents[2]
 PAGES = ("grammar/reference.md", "README.md")

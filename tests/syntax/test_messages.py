@@ -8,6 +8,7 @@ import tomllib
 from pathlib import Path
 
 import pytest
+
 from manchet.diagnostics.suggest import distance, fold, nearest
 from manchet.source.text import SourceText
 from manchet.syntax import tables

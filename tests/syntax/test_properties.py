@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 from bad_input.fuzz import check
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
+
 from manchet.quantities.reading import figure_at
 from manchet.quantities.units import UNITS
 

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 from lark import Token, Transformer, UnexpectedInput
+
 from manchet.grammar import tables as stored
 from manchet.syntax import line, tables
 from manchet.syntax.building import ACTIONS

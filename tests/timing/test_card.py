@@ -5,16 +5,16 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from fractions import Fraction
 
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
+from timing.test_schedule import batches, loaf
+from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
+
 from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Batch, Heat, Range, Reach
 from manchet.larder.kitchen import PLAIN, Kitchen, Mixer, Oven
 from manchet.timing.card import card_of
 from manchet.timing.card_values import Before, Card
 from manchet.timing.when import When
-from timing.test_schedule import batches, loaf
-from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
 
 FRIDAY = datetime(2026, 11, 27, 17, 0)
 MOTHER = Oven("mother", holds=((24, "loaves"), (12, "rounds")), heats_in=Fraction(90 * 60))

@@ -5,10 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from weighing.kneading import minutes, step
+
 from manchet.formula.model import Range, Step
 from manchet.larder.kitchen import PLAIN, Mixer
 from manchet.timing.durations import UNTIMED, inside, length_of
-from weighing.kneading import minutes, step
 
 TWO_HANDS = PLAIN._replace(hands=2)
 

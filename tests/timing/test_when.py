@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import datetime
 
 import pytest
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+
 from manchet.timing.when import When, moment, ready_at, start_at
 
 NOW = datetime(2026, 11, 24, 21, 40)

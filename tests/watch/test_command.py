@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+
 from manchet.starter import starter
 
 SECONDS = 30

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
+
 from manchet.watch import Changes, Watch
 from manchet.workspace.folder import Premises
 

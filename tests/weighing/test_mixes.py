@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from hypothesis import given
-from hypothesis import strategies as st
+from hypothesis import given, strategies as st
+from weighing.kneading import BUTTER, FLOUR, WATER, batch, stage, step, weighed
+
 from manchet.formula.mixes import mixes_of
 from manchet.formula.model import StageBatch
 from manchet.larder.kitchen import PLAIN, Mixer
-from weighing.kneading import BUTTER, FLOUR, WATER, batch, stage, step, weighed
 
 SPIRAL = Mixer("spiral", Fraction(6000), Fraction(45000))
 SMALL = Mixer("planetary", Fraction(1000), Fraction(5000))

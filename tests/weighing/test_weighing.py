@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from hypothesis import assume, given
-from hypothesis import strategies as st
+from hypothesis import assume, given, strategies as st
+from weighing.kneading import FLOUR, SALT, SEEDS, STARTER, WATER, YEAST, ingredient, stage, weighed
+
 from manchet.diagnostics.diagnostic import Severity
 from manchet.formula.dilution import Dilution, dilution_of
 from manchet.formula.mixes import Making
@@ -14,7 +15,6 @@ from manchet.formula.model import Weighed
 from manchet.formula.weighing import OUNCE, System, Table, reading_of, weigh
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.kitchen import PLAIN, Kitchen, Scale
-from weighing.kneading import FLOUR, SALT, SEEDS, STARTER, WATER, YEAST, ingredient, stage, weighed
 
 BENCH = Scale("bench", Fraction(5), Fraction(30000))
 FINE = Scale("fine", Fraction(1, 10), Fraction(500))
