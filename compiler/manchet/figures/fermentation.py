@@ -181,5 +181,6 @@ def fermentation_figures(formula: Formula, air: Fraction | None = None) -> dict[
 
 
 def _minutes(seconds: Fraction) -> Fraction:
-    """To five minutes from half an hour on: it is an estimate."""
-    return rounded(seconds / 300, 0) * 5 if seconds >= 1800 else rounded(seconds / 60, 0)
+    """No finer than an estimate is: to five minutes from half an hour on, to half an hour from five hours on."""
+    step = 1 if seconds < 1800 else 5 if seconds < 18_000 else 30
+    return rounded(seconds / 60 / step, 0) * step
