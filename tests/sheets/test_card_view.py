@@ -4,11 +4,16 @@ from __future__ import annotations
 
 from xml.etree import ElementTree
 
+from sheets.test_prep_view import FERRY
+from sheets.work import card, sheet
+
 from manchet.sheets.data import data_of, schema
 from manchet.sheets.html import html_of
 from manchet.sheets.views import House
-from sheets.test_prep_view import FERRY
-from sheets.work import card, sheet
+
+OVEN = """  oven deck
+    heats in      90 min
+"""
 
 
 def test_both_clocks_and_the_days() -> None:
@@ -23,10 +28,27 @@ def test_both_clocks_and_the_days() -> None:
 def test_latest_says_what_moves_and_late_answers_three_times() -> None:
     jobs = card(FERRY).jobs
     asked = [job for job in jobs if job.latest]
-    assert asked and all(job.moves.startswith("then ") for job in asked)
+    assert asked and all(", then " in job.moves for job in asked)
     for job in asked:
-        said = [part for line in job.late for part in line.split(":")[0].split("/") if part.isdigit()]
-        assert said == ["15", "30", "45"], job.job
+        latest = [
+            int(part) for line in job.late for part in line.split(":")[0].replace("/", " ").split() if part.isdigit()
+        ]
+        assert latest[-1] == 45 and latest == sorted(set(latest)) and set(latest) <= {15, 30, 45}, job.job
+        first = job.late[0].partition(":")[0]
+        assert first.startswith("up to ") or latest[0] == 15, job.job
+
+
+def test_nobody_is_told_to_cut_a_bake_short() -> None:
+    said = [line for job in card(FERRY).jobs for line in job.late]
+    assert any("shorten the bulk" in line for line in said)
+    assert not any("bake" in line.partition(";")[0] and "shorten" in line for line in said)
+    loading = next(job for job in card(FERRY).jobs if "Bake 15" in job.job)
+    assert loading.late[-1].startswith("up to 45 min: look at the dough first") and "45 min later" in loading.late[-1]
+
+
+def test_the_oven_says_why_it_is_lit_so_early() -> None:
+    lit = next(job for job in card(FERRY + OVEN).jobs if "Light the oven" in job.job)
+    assert lit.job.replace("\N{NO-BREAK SPACE}", " ") == "Light the oven, to 240 °C (takes 90 min to heat)"
 
 
 def test_a_fold_is_a_line_of_its_own() -> None:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
+from sheets.work import ISSUE, sheet
+
 from manchet.formula.order import Order
 from manchet.sheets.views import Bake, Block, Branch, Divide, House, Line, PrepSheet, Row, Steps
-from sheets.work import ISSUE, sheet
 
 FERRY = """
 formula Ferry loaf
@@ -143,7 +144,7 @@ def test_branches_and_the_divide_list() -> None:
     found = parts(block(sheet(FERRY), "dough"))
     divide = next(p for p in found if isinstance(p, Divide))
     assert [(s.number, s.noun, s.weight) for s in divide.sorts] == [("10", "loaves", "900"), ("24", "rolls", "110")]
-    assert divide.sorts[0].baked == "774\N{NO-BREAK SPACE}g"
+    assert divide.sorts[0].baked == "770\N{NO-BREAK SPACE}g"
     assert [p.title for p in found if isinstance(p, Branch)] == ["for the loaves", "for the rolls"]
     nuts = [r for part in found if isinstance(part, Steps) for line in part.lines for r in line.adds]
     assert [(r.name, r.weight) for r in nuts if r.name == "hazelnuts"] == [("hazelnuts", "317")]

@@ -14,6 +14,9 @@ from manchet.sheets.views import Fact, House, Issue, Job
 from manchet.sheets.words_of import words_of
 from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
 
+COOKED = frozenset({"bake", "roast", "griddle", "fry", "boil", "simmer", "steam"})
+"""Nobody is told to shorten these when it is late: what they end by is a look, or a core."""
+
 
 def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
     """The view of the timing card. Pure: the day, the version and the house's habits all come in."""
@@ -94,7 +97,9 @@ def job_text(row: Row, m: Measures) -> str:
         if row.pieces and row.who is Work.HANDS:
             said = words.say("card.pieces", said, m.plain(wording.once(row.pieces), 0))
     elif row.job == "preheat":
-        said = words["card.preheat"] if row.celsius is None else words.say("card.preheat_to", m.degrees(row.celsius))
+        said = words["card.preheat"] if row.celsius is None else words.say("card.preheat_to", m.oven(row.celsius))
+        if row.seconds.low:
+            said = words.say("card.preheat_takes", said, m.time(row.seconds))
     else:
         said = words["card." + row.job]
         if row.of > 1:
@@ -110,16 +115,17 @@ def _look(row: Row, m: Measures) -> str:
 
 
 def _latest(row: Row, m: Measures) -> tuple[str, str]:
-    """Until when it may begin, and what moves then."""
+    """Until when it may begin; how long that is from its time, and what moves then."""
     words = m.words
     if row.latest is None:
         return "", ""
-    clock = m.clock(row.latest)
     slack = m.duration(Fraction(row.slack * 60))
-    said = words.say("card.slack", clock, slack) if row.slack > 0 else words.say("card.no_slack", clock)
+    said = [words.say("card.slack", slack) if row.slack > 0 else words["card.no_slack"]]
     if row.moves in ("oven", "ready", "mixer"):
-        return said, words["card.moves_" + row.moves]
-    return said, words.say("card.moves_stage", row.moves) if row.moves else ""
+        said.append(words["card.moves_" + row.moves])
+    elif row.moves:
+        said.append(words.say("card.moves_stage", row.moves))
+    return m.clock(row.latest), ", ".join(said)
 
 
 def _gives(row: Row, m: Measures) -> str:
@@ -127,6 +133,8 @@ def _gives(row: Row, m: Measures) -> str:
     words, gives = m.words, row.gives
     if row.job != "step" or row.step is None or row.who is not Work.WAITING:
         return ""
+    if row.step.verb == "cool" and not row.step.reaches and gives.must_not_wait:
+        return ""  # bread that has cooled is in nobody's way
     if gives.must_not_wait and not gives.shortens:
         return words["card.must_not_wait"]
     return ", ".join(_yields(gives, m))
@@ -160,33 +168,53 @@ def _lates(row: Row, m: Measures) -> Iterable[str]:
         yield row.step.if_late
     answers: dict[tuple[str, bool], list[Late]] = {}
     for late in row.late:
-        answers.setdefault((_answer(late, m), late.ready > 0), []).append(late)
+        answers.setdefault((_answer(late, row, m), late.ready > 0), []).append(late)
+    first = min((late.minutes for late in row.late), default=0)
     for (answer, later), lates in answers.items():
+        most = max(late.minutes for late in lates)
+        from_the_first = len(lates) > 1 and lates[0].minutes == first
         said = [answer] if answer else []
         if later:
-            said.append(m.words.say("card.later", "/".join(str(late.ready) for late in lates)))
+            said.append(_later(lates, m))
         minutes = "/".join(str(late.minutes) for late in lates)
-        yield m.words.say("card.late", minutes, "; ".join(said) or m.words["card.nothing"])
+        told = "; ".join(said) or m.words["card.nothing"]
+        yield (
+            m.words.say("card.late_upto", str(most), told)
+            if from_the_first
+            else m.words.say("card.late", minutes, told)
+        )
 
 
-def _answer(late: Late, m: Measures) -> str:
-    """Which waits are cut, and what stands too long for its range. By how many minutes, the cue says."""
+def _later(lates: list[Late], m: Measures) -> str:
+    """By how much. A bake that nobody should cut short is not taken to catch anything up."""
+    late = lates[-1]
+    minutes = late.minutes if any(change.step.verb in COOKED for change in late.shorter) else late.ready
+    return m.words.say("card.later" if len(lates) == 1 else "card.later_upto", str(minutes))
+
+
+def _answer(late: Late, row: Row, m: Measures) -> str:
+    """Which waits are shortened, and what has then stood longer than its range. By how much, the cue says."""
     words, said = m.words, []
-    if late.shorter:
-        said.append(words.say("card.cut", ", ".join(_waits(late.shorter, m))))
+    shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in COOKED]
+    if shorter:
+        said.append(words.say("card.cut", _listed(shorter)))
     if late.over:
-        said.append(words.say("card.over", ", ".join(_waits(late.over, m))))
+        over = (words.say("card.the_thing", change.stage or words["card.dough"]) for change in late.over)
+        said.append(words.say("card.over", _listed(over)))
     return "; ".join(said)
 
 
-def _waits(changes: tuple[Change, ...], m: Measures) -> Iterable[str]:
-    """The steps that give, each once, however many bowls go through it."""
-    return dict.fromkeys(_whose(change, m) for change in changes)
+def _listed(names: Iterable[str]) -> str:
+    """Each once, however many bowls go through it."""
+    return ", ".join(dict.fromkeys(names))
 
 
-def _whose(change: Change, m: Measures) -> str:
-    verb = m.verb(change.step.verb)
-    return f"{change.stage} {verb}" if change.stage else verb
+def _wait(change: Change, row: Row, m: Measures) -> str:
+    """`the retard`, `the ripening of the poolish`; in a line of the poolish itself `the ripening`."""
+    wait = m.words.known("waits", change.step.verb) or m.verb(change.step.verb)
+    if change.stage and change.stage != row.stage:
+        return m.words.say("card.the_wait_of", wait, change.stage)
+    return m.words.say("card.the_wait", wait)
 
 
 # ---- remarks --------------------------------------------------------------------------------------

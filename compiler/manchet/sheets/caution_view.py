@@ -2,38 +2,69 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+from fractions import Fraction
 
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.sheets import views
+from manchet.sheets.measures import NBSP, Measures
 from manchet.sheets.views import Box, House, Issue
+from manchet.sheets.wording import once
 from manchet.sheets.words_of import words_of
 
+_DEGREES = re.compile(r"(?:(\d+)( to | and | or |-))?(\d+) C\b")
+_BETWEEN = re.compile(r"; |, (?=C )")
+"""Between the labels of two boxes."""
 
-def at_stage(cautions: Sequence[Caution], key: str) -> tuple[views.Caution, ...]:
+
+def at_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tuple[views.Caution, ...]:
     """The formula's cautions that the stage of this key causes."""
-    return tuple(caution_view(c) for c in cautions if c.of == "formula" and c.stage == key)
+    return tuple(caution_view(c, m) for c in cautions if c.of == "formula" and c.stage == key)
 
 
-def belong_nowhere(cautions: Sequence[Caution], keys: Sequence[str]) -> tuple[views.Caution, ...]:
+def belong_nowhere(cautions: Sequence[Caution], keys: Sequence[str], m: Measures) -> tuple[views.Caution, ...]:
     """The formula's cautions of no stage that is printed: they stand under the head."""
-    return tuple(caution_view(c) for c in cautions if c.of == "formula" and c.stage not in keys)
+    return tuple(caution_view(c, m) for c in cautions if c.of == "formula" and c.stage not in keys)
 
 
-def caution_view(c: Caution) -> views.Caution:
-    boxes = (Box(c.reading),) if c.reading else ()
-    return views.Caution(c.words, c.limit, boxes, c.if_missed, c.source, c.level == "warning")
+def caution_view(c: Caution, m: Measures) -> views.Caution:
+    """Its temperatures in the degrees of the sheet; a source keeps its own words."""
+    boxes = tuple(_box(label, m) for label in _BETWEEN.split(c.reading)) if c.reading else ()
+    words, limit, missed = (in_degrees(text, m) for text in (c.words, c.limit, c.if_missed))
+    return views.Caution(words, limit, boxes, missed, c.source, c.level == "warning")
+
+
+def _box(label: str, m: Measures) -> Box:
+    """`C at 2 h`: a box for degrees, at two hours."""
+    if label.startswith("C "):
+        return Box(label.removeprefix("C "), m.degree())
+    return Box(in_degrees(label, m))
+
+
+def in_degrees(text: str, m: Measures) -> str:
+    """`57 and 5 C` as `57 and 5 °C`, or `135 and 41 °F`."""
+
+    def figure(celsius: str) -> str:
+        return m.plain(once(Fraction(celsius) * 9 / 5 + 32 if m.house.degrees == "F" else Fraction(celsius)), 0)
+
+    def said(found: re.Match[str]) -> str:
+        first, joint, last = found.groups()
+        return f"{figure(first) + joint if first else ''}{figure(last)}{NBSP}{m.degree()}"
+
+    return _DEGREES.sub(said, text)
 
 
 def house_card(kitchen: str, cautions: Sequence[Caution], issue: Issue, house: House) -> views.HouseCard:
     """The posted card of a kitchen."""
     words = words_of(house.words)
+    m = Measures(house, words)
     title = words.say("house_title", kitchen) if kitchen else words["house_title_plain"]
     return views.HouseCard(
         title=title,
         language=words["language"],
         paper=house.paper,
         running=views.Running(title, "", issue.date, issue.file, issue.version, issue.digest, issue.replaces),
-        cautions=tuple(caution_view(c) for c in cautions),
+        cautions=tuple(caution_view(c, m) for c in cautions),
         defers=DEFERS,
     )

@@ -29,6 +29,8 @@ APART = 36
 """Hour marks stand at least so far apart."""
 LONG = 60.0
 """Minutes without an event that are drawn in full."""
+MEANS = frozenset({"oven", "mixer", "person"})
+"""Where not all fits one picture, the bread has one and what it is made with has the next."""
 THIN = 1.4
 """The width of what has no length."""
 
@@ -71,9 +73,11 @@ def pictures(card: Card, m: Measures) -> tuple[Picture, ...]:
     found: list[Picture] = []
     drawn: list[tuple[card_values.Lane, Lane]] = []
     y = float(TOP)
+    too_high = sum(_lane(lane, card, axis, 0.0, m)[1] for lane in lanes) > HIGHEST - TOP
     for lane in lanes:
         row, foot = _lane(lane, card, axis, y, m)
-        if foot > HIGHEST and drawn:
+        means = too_high and bool(drawn) and lane.what in MEANS and drawn[-1][0].what not in MEANS
+        if drawn and (means or foot > HIGHEST):
             found.append(_picture(drawn, axis, y, m))
             drawn = []
             row, foot = _lane(lane, card, axis, float(TOP), m)

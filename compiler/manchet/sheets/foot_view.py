@@ -38,16 +38,16 @@ def totals(t: Totals, m: Measures) -> tuple[Fact, ...]:
     """Both waters, flour that ferments first, salt, each yeast with its kind, sugar and fat where there is any."""
     words = m.words
     facts = [
-        Fact(words["foot.water_added"], m.percent(t.water_added)),
-        Fact(words["foot.water_in_all"], m.percent(t.water_in_all)),
-        Fact(words["foot.prefermented"], m.percent(t.prefermented)),
-        Fact(words["foot.salt"], m.percent(t.salt)),
+        Fact(words["foot.water_added"], m.worked_out(t.water_added)),
+        Fact(words["foot.water_in_all"], m.worked_out(t.water_in_all)),
+        Fact(words["foot.prefermented"], m.worked_out(t.prefermented)),
+        Fact(words["foot.salt"], m.worked_out(t.salt)),
         *(Fact(yeast.name, m.percent(share)) for yeast, share in t.yeasts),
     ]
     if t.sugar >= NOTABLE:
-        facts.append(Fact(words["foot.sugar"], m.percent(t.sugar)))
+        facts.append(Fact(words["foot.sugar"], m.worked_out(t.sugar)))
     if t.fat >= NOTABLE:
-        facts.append(Fact(words["foot.fat"], m.percent(t.fat)))
+        facts.append(Fact(words["foot.fat"], m.worked_out(t.fat)))
     return tuple(facts)
 
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import cache
 from typing import TYPE_CHECKING
 
-from manchet.sheets.views import Sheet
+from manchet.sheets.views import Row, Sheet
 from manchet.sheets.words_of import words_of
 
 if TYPE_CHECKING:
@@ -25,7 +26,7 @@ def _environment() -> Environment:
     """One set of templates: whatever a file says is escaped, and a word that is missing is an error, not a gap."""
     from jinja2 import Environment, PackageLoader, StrictUndefined
 
-    return Environment(
+    environment = Environment(
         loader=PackageLoader("manchet.sheets"),
         autoescape=True,
         undefined=StrictUndefined,
@@ -33,6 +34,22 @@ def _environment() -> Environment:
         lstrip_blocks=True,
         auto_reload=False,
     )
+    environment.filters["places"] = places
+    environment.filters["blank"] = blank
+    return environment
+
+
+def places(rows: Sequence[Row]) -> int:
+    """The most decimals in a table of weights; none where one has parts of an ounce, which do not line up with them."""
+    if any(set(row.weight) & set("¼½¾") for row in rows):
+        return 0
+    return max((len(row.weight.partition(".")[2]) for row in rows), default=0)
+
+
+def blank(weight: str, places: int) -> str:
+    """What a weight lacks to `places` decimals, to be printed unseen, so that the points stand under one another."""
+    _, dot, rest = weight.partition(".")
+    return ("" if dot or not places else ".") + "0" * (places - len(rest))
 
 
 def html_of(view: Sheet) -> str:

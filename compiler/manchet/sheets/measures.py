@@ -68,8 +68,11 @@ class Measures(NamedTuple):
         return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
 
     def about(self, grams: Fraction) -> str:
-        """A weight that can only be about right, such as a baked loaf's."""
-        return self.mass(printing.rounded(grams, 0)) if grams >= 20 else self.mass(grams)
+        """A weight that can only be about right, such as a baked loaf's: to 5 g from 100 g up, to 10 g from 500 g."""
+        if grams < 20 or self.house.units == "US":
+            return self.mass(grams)
+        step = 10 if grams >= 500 else 5 if grams >= 100 else 1
+        return self.mass(printing.rounded(grams / step, 0) * step)
 
     def grams(self, grams: Fraction) -> str:
         """Grams in any house: beside spoons, in a dilution."""
@@ -107,6 +110,10 @@ class Measures(NamedTuple):
         figure = share * 100
         return f"{_figure(figure, 2 if figure >= Fraction(1, 10) else 3)}{NBSP}{self.words['units.percent']}"
 
+    def worked_out(self, share: Fraction) -> str:
+        """A per cent that nobody wrote, but follows: to a tenth from ten up, where more would only look exact."""
+        return self.percent(printing.rounded(share, 3)) if share >= Fraction(1, 10) else self.percent(share)
+
     def verb(self, verb: str) -> str:
         """A verb by itself, inside a sentence: `dust`, `prove`."""
         return self.words.known("short", verb) or self.words["verbs." + verb].lower()
@@ -120,8 +127,8 @@ class Measures(NamedTuple):
             return self._range(seconds, lambda x: x / DAY, self.words["units.d"])
         if all(end % HOUR == 0 for end in ends) and max(ends) >= 2 * HOUR:
             return self._range(seconds, lambda x: x / HOUR, self.words["units.h"])
-        longest = 3 * HOUR if min(ends) < 2 * HOUR and len(set(ends)) > 1 else 2 * HOUR
-        if all(end % 60 == 0 for end in ends) and max(ends) <= longest:
+        one_unit = len(set(ends)) > 1 and min(ends) < 2 * HOUR
+        if all(end % 60 == 0 for end in ends) and (one_unit or max(ends) <= 2 * HOUR):
             return self._range(seconds, lambda x: x / 60, self.words["units.min"])
         if max(ends) < 120:
             return self._range(seconds, lambda x: x, self.words["units.s"])

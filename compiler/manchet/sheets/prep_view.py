@@ -16,8 +16,9 @@ from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, 
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets import caution_view, foot_view, views, wording
+from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
 from manchet.sheets.measures import Measures
-from manchet.sheets.room import is_long
+from manchet.sheets.room import flowing
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
 from manchet.sheets.water_view import water_view
 from manchet.sheets.weigh_view import Bowl
@@ -42,9 +43,10 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
     """The view of the prep sheet. Pure: the day, the version and the house's habits all come in."""
     words = words_of(house.words)
     m = Measures(house, words)
+    work = work._replace(tables=adding_up(work.tables))
     formula, number = work.batch.formula, work.mixes.number
     mix = words.say("head.mixes_short", str(number)) if number > 1 else ""
-    return views.PrepSheet(
+    sheet = views.PrepSheet(
         title=formula.name,
         about=formula.about,
         language=words["language"],
@@ -57,7 +59,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         head=_head(work, issue, m),
         readings=_readings(work, m),
         blocks=tuple(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
-        cautions=caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages]),
+        cautions=caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages], m),
         hazards=words["foot.hazards"] if any(c.of == "house" for c in work.cautions) else "",
         defers=DEFERS if work.cautions else "",
         overall=foot_view.overall(work.batch.formula, work.before, m),
@@ -68,6 +70,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         water=None if work.water is None else water_view(work.water, m),
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
+    return sheet._replace(blocks=flowing(sheet))
 
 
 # ---- the head -------------------------------------------------------------------------------------
@@ -143,7 +146,7 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
     making = table.making
     batch, stage = making.stage, making.stage.stage
     bowl = Bowl(table, work, m)
-    block = Block(
+    return Block(
         number=str(number),
         title=stage.name or m.words["kinds." + stage.word],
         kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
@@ -154,12 +157,9 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
         notes=(*_kept(batch, m), *_borrowed(batch, m), *stage.notes),
-        parts=_groups([*caution_view.at_stage(work.cautions, stage.key), *_parts(batch, bowl, work, m)]),
+        parts=_groups([*caution_view.at_stage(work.cautions, stage.key, m), *_parts(batch, bowl, work, m)]),
         goes=_goes(table, work, m),
     )
-    paper = m.house.paper
-    long = (is_long(block, group, n == 0, paper) for n, group in enumerate(block.parts))
-    return block._replace(long=tuple(long))
 
 
 def _made(times: int, work: Prepared, m: Measures) -> str:
@@ -213,6 +213,9 @@ def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
         if user.making.times > times:
             whole = bowl.weight(each * user.making.times, step)
             said.append(m.words.say("stage.goes_bowls", name, str(whole), str(bowl.weight(each, step))))
+        elif goes_whole(table, work.tables):
+            phrase = "stage.rest_goes" if leaves_some(table) else "stage.all_goes"
+            said.append(m.words.say(phrase, name, str(bowl.weight(each, step))))
         else:
             said.append(m.words.say("stage.goes_to", name, str(bowl.weight(each, step))))
     return tuple(said)
@@ -225,7 +228,7 @@ def _parts(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list[P
     parts = _grouped(batch.stage.steps, bowl, bowl.numbers, work, m)
     if batch is work.batch.stages[-1]:
         for branch in work.batch.formula.branches:
-            adds = _branch_adds(branch, work.batch, m)
+            adds = branch_adds(branch, work.batch, m)
             parts.append(views.Branch(m.words.say("divide.for_the", branch.noun)))
             parts += _grouped(branch.steps, adds, (), work, m)
     return parts
@@ -268,7 +271,7 @@ def _grouped(
             continue
         if phases:
             close()
-        lines.append(_line(step, adds, numbers, m))
+        lines.append(line_of(step, adds, numbers, m))
         if step.verb == "divide":
             numbers = ()
             close()
@@ -278,7 +281,7 @@ def _grouped(
     return parts
 
 
-def _line(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], m: Measures) -> Line:
+def line_of(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], m: Measures) -> Line:
     rows: list[Row] = []
     notes, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
     text = wording.sentence(step, m)
@@ -321,7 +324,7 @@ def _sort(p: PieceBatch, m: Measures) -> views.Sort:
     return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
 
 
-def _branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:
+def branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:
     """What goes into the dough of one sort: a share of the dough that is divided for it."""
     dough = sum((p.number * p.grams for p in batch.pieces if p.noun == branch.noun), Fraction(0))
     rows = {}

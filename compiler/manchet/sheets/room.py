@@ -1,10 +1,10 @@
-"""About how high a part of a stage stands on paper: what cannot stay on one page anyway may begin on the page before."""
+"""About how high things stand on paper, and so where a stage may break: never to save a little room, only for a page."""
 
 from __future__ import annotations
 
 from math import ceil
 
-from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Line, Part, Row, Steps
+from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Line, Part, PrepSheet, Row, Steps
 
 PAGES = {"A4": 250.0, "Letter": 232.0}
 """Millimetres of a page that are for the work: its height less the margins of the style."""
@@ -13,13 +13,44 @@ _LETTERS = 95
 """About how many 12-point letters a line of a caution holds."""
 
 
-def is_long(block: Block, group: tuple[Part, ...], first: bool, paper: str) -> bool:
-    """Whether a group is sure not to fit a page; `first`: it has the stage's heading and weighing above it."""
-    height = sum(_part(part) for part in group)
-    if first:
-        height += 15 + 5 * len(block.notes) + 6 + sum(_row(row) for row in block.rows) + 8
-        height += 8 + sum(_row(row) for row in block.aside) if block.aside else 0
-    return height > PAGES[paper]
+def flowing(sheet: PrepSheet) -> tuple[Block, ...]:
+    """The blocks, each with the word for each of its groups whether it may go over the end of a page.
+
+    A group stays whole, unless it is higher than a page, or would leave more than half of one empty: then its weighing
+    stays whole, and its steps go on overleaf.
+    """
+    page, at, blocks = PAGES[sheet.paper], _head(sheet), []
+    for block in sheet.blocks:
+        flags = []
+        for n, group in enumerate(block.parts):
+            weighing = _weighing(block) if n == 0 else 0.0
+            height = weighing + sum(_part(part) for part in group)
+            height += 7 * len(block.goes) if n == len(block.parts) - 1 else 0
+            room = page - at % page
+            if height <= room:
+                flows = False
+            else:
+                first = _part(group[0]) if group and not isinstance(group[0], Steps) else 12.0
+                flows = height > page or (room > page / 2 and weighing + first <= room)
+            at += height if flows or height <= room else room + height
+            flags.append(flows)
+        blocks.append(block._replace(long=tuple(flags)))
+    return tuple(blocks)
+
+
+def _head(sheet: PrepSheet) -> float:
+    height = (
+        14.0 + 6 * bool(sheet.about) + 6 * bool(sheet.status) + 12 * bool(sheet.warning) + 9.6 * len(sheet.head) + 15
+    )
+    if sheet.water is not None:
+        height += 28 + 6.5 * len(sheet.water.rows)
+    return height + sum(_part(caution) for caution in sheet.cautions)
+
+
+def _weighing(block: Block) -> float:
+    """The heading of a stage, its weighing, and what is set aside."""
+    height = 15 + 5 * len(block.notes) + 6 + sum(_row(row) for row in block.rows) + 8
+    return height + (8 + sum(_row(row) for row in block.aside) if block.aside else 0)
 
 
 def _row(row: Row) -> float:

@@ -21,7 +21,7 @@ def water_view(water: Water, m: Measures) -> views.Water:
     base_text = _said(base, m)
     rule = "water.rule" if water.preferment is None else "water.rule_preferment"
     iced = any(_ice(cell, water, m) for row in water.grid for cell in row.cells)
-    bowl = words.say("water.ice_is_part", m.mass(water.grams), name) if iced else ""
+    bowl = words.say("water.ice_is_part", name) if iced else ""
     return views.Water(
         base=base_text,
         rule=words.say(rule, name, base_text),

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from manchet.formula.model import Booking, Goes
 from manchet.formula.weighing import NOTABLE, Table, WeighedLine
+from manchet.sheets.all_of_it import goes_whole, leaves_some
 from manchet.sheets.measures import Measures, Weight
 from manchet.sheets.views import Row
 from manchet.sheets.wording import once
@@ -105,7 +106,7 @@ class Bowl(NamedTuple):
         portion = line.weighed.portion
         if portion.percent is None:
             return ""
-        said = self.m.percent(portion.percent / 100)
+        said = self.m.worked_out(portion.percent / 100)
         return self.m.words.say("stage.of_soaked", said) if portion.basis == "what is soaked" else said
 
     def _aside(self, line: WeighedLine) -> str:
@@ -127,6 +128,11 @@ class Bowl(NamedTuple):
             notes.append(say("stage.at", self.m.degrees(once(portion.celsius))))
         if portion.booking is not Booking.NONE:
             notes.append(words["stage.from_pot"])
+        source = next(
+            (x for x in self.work.tables if portion.stage and x.making.stage.stage.key == portion.stage), None
+        )
+        if source is not None and goes_whole(source, self.work.tables):
+            notes.append(words["stage.all_left" if leaves_some(source) else "stage.all_of_it"])
         if portion.stage and self._made_once(portion.stage):
             notes.append(say("stage.part_for_bowl", str(self.work.mixes.number)))
         if line.dilution is not None:

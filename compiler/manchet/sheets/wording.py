@@ -28,7 +28,9 @@ def sentence(step: Step, m: Measures, names: bool = False) -> str:
     parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
     parts += _around(step, m)
     phrase = " ".join(part for part in parts if part)
-    tail = [*_reaches(step, m), *_more(step, m)]
+    tail = [*reached(step, m), *_more(step, m)]
+    if step.optional:
+        phrase = f"{phrase} {m.words['say.optional']}"
     if step.how and step.verb != "do":
         phrase = f"{phrase}: {step.how}"
     return ", ".join([phrase, *tail]) if tail else phrase
@@ -102,7 +104,7 @@ def heats(step: Step, m: Measures) -> str:
     return phrase
 
 
-def _reaches(step: Step, m: Measures) -> list[str]:
+def reached(step: Step, m: Measures) -> list[str]:
     said = []
     for reach in step.reaches:
         if reach.what == "temperature":
@@ -121,8 +123,6 @@ def _more(step: Step, m: Measures) -> list[str]:
     said = [steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
     if step.at_a_time is not None:
         said.append(m.words.say("say.at_a_time", str(step.at_a_time)))
-    if step.optional:
-        said.append(m.words["say.optional"])
     return [part for part in said if part]
 
 
