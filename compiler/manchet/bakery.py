@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import NamedTuple
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold
 from manchet.figures.totals import totals_of
@@ -15,12 +15,12 @@ from manchet.formula.draft import draft_of, stage_key
 from manchet.formula.model import Batch, Formula
 from manchet.formula.naming import Names
 from manchet.formula.order import AS_WRITTEN, Order, sized
-from manchet.formula.variant import full_name, rewritten, variants_of, without_variants
+from manchet.formula.variant import OPTION, full_name, lines_of, rewritten, swaps_of, variants_of, without_variants
 from manchet.larder.book import Larder, builtin
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
-from manchet.source.text import Line, SourceText
+from manchet.source.text import SourceText
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File, Word
 from manchet.syntax.parser import parse
@@ -70,11 +70,24 @@ class _Blocks(NamedTuple):
     stages: tuple[Entry, ...]
 
 
-def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitchen: str = "") -> Bakery:
+class Swaps(NamedTuple):
+    """Swaps asked for on top of what the files say: `fresh yeast for instant yeast`.
+
+    A formula among `names` (folded) has to have what is swapped out; any other is left as it is where it has not.
+    """
+
+    texts: tuple[str, ...] = ()
+    names: frozenset[str] = frozenset()
+
+
+def read(
+    sources: Iterable[SourceText], only: frozenset[str] | None = None, kitchen: str = "", swaps: Swaps | None = None
+) -> Bakery:
     """Read, bind and check files that belong together.
 
     `only` names the paths whose formulas are bound and whose reports are wanted; the others serve with their larders,
-    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the nearest if "".
+    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the nearest if "". `swaps` are
+    carried out in every formula bound.
     """
     files: list[File] = []
     reports: list[Diagnostic] = []
@@ -101,17 +114,19 @@ def read(sources: Iterable[SourceText], only: frozenset[str] | None = None, kitc
         house = bakery.kitchen_for(block.line.path, kitchen)
         said: list[Diagnostic] = []
         for made in _versions(block, larder):
-            bound = bind(made.value, offered._replace(measures=house.measures))
+            bound = _bound(made.value, offered._replace(measures=house.measures), house, swaps)
             about = [*made.diagnostics]
             if bound.value is None or made.diagnostics:
-                unsound.append((_name_of(made.value), made.value.line.place()))
+                unsound.append((_name_of(made.value.block), made.value.block.line.place()))
                 about += bound.diagnostics
             else:
                 formulas.append(bound.value)
                 about += _not_allowed(bound.diagnostics, bound.value, house)
                 about += checked(bound.value, larder, house)
-            said += about if made.value.line is block.line else news(about, said, made.value.line)
+            said += about if made.value.block.line is block.line else news(about, said, made.value)
         reports += said
+    if swaps is not None and swaps.texts and not swaps.names:
+        reports += _swapped_nowhere(swaps, formulas)
     wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
     return bakery._replace(
         formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
@@ -124,27 +139,73 @@ def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitch
     return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
 
 
-def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Entry]]:
+def _bound(written: Version, offered: Offered, house: Kitchen, swaps: Swaps | None) -> Outcome[Formula | None]:
+    """A formula bound, after the swaps of its variant and those asked for."""
+    asked_for = swaps.texts if swaps is not None and _is_formula(written.block) else ()
+    if not written.swaps and not asked_for:
+        return bind(written.block, offered)
+    from manchet.formula.swaps import bound
+
+    if_there = swaps is not None and fold(_name_of(written.block)) not in swaps.names
+    asked = [one for text in asked_for if (one := bound.asked(text, if_there)) is not None]
+    own = [bound.wanted(entry) for entry in written.swaps]
+    return bound.bind_with_swaps(written.block, [*own, *asked], offered, house.yeast_factors)
+
+
+def _is_formula(block: Entry) -> bool:
+    return isinstance(block.node, nodes.BlockHead) and block.node.word == "formula"
+
+
+def _swapped_nowhere(swaps: Swaps, formulas: Iterable[Formula]) -> Iterable[Diagnostic]:
+    """A report for each swap asked for of which no formula had anything."""
+    from manchet.formula.swaps import bound
+
+    done = {fold(made.place.text) for formula in formulas for made in formula.swapped if made.place.path == OPTION}
+    for text in swaps.texts:
+        one = bound.asked(text)
+        if one is not None and fold(one.line.raw) not in done:
+            place = one.line.place(one.swap.off.start, one.swap.off.end)
+            help = "ask for one formula by its name to see what can be swapped in it"
+            yield error("swap-not-there", place, f"no formula here has {one.swap.off.text} to swap", help)
+
+
+class Version(NamedTuple):
+    """A formula as written, or a variant rewritten into one, and the variant's lines that swap."""
+
+    block: Entry
+    swaps: tuple[Entry, ...] = ()
+    lines: range = range(0)
+    """The variant's own lines."""
+
+
+def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Version]]:
     """A formula, then each of its variants as a formula of its own."""
     found = variants_of(block)
-    yield Outcome(without_variants(block) if found else block)
+    yield Outcome(Version(without_variants(block) if found else block))
     for variant in found:
-        yield rewritten(block, variant, larder.key)
+        made = rewritten(block, variant, larder.key)
+        yield Outcome(Version(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
 
 
-def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Line) -> list[Diagnostic]:
+def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Version) -> list[Diagnostic]:
     """What reports on a variant say that was not said of its formula.
 
-    Of the lines that a variant takes over, each mistake is said once; and an `allow` that only the formula needs is no
-    mistake in the variant.
+    Of the lines that a variant takes over, each mistake is said once. What is wrong with them in the variant alone is
+    said at its heading, with the line. An `allow` that only the formula needs is no mistake in the variant.
     """
     known = {(report.name, report.place) for report in said}
-    return [
-        report
-        for report in reports
-        if (report.name, report.place) not in known
-        and (report.name != "allow-unused" or report.place.line > variant.number)
-    ]
+    found = []
+    for report in reports:
+        place = report.place
+        if (report.name, place) in known:
+            continue
+        if place.line not in variant.lines and place.path != OPTION:
+            if report.name == "allow-unused":
+                continue
+            taken_over = Related(place, "this line, in the variant")
+            report = report._replace(place=variant.block.line.place(), related=(*report.related, taken_over))
+        found.append(report)
+    return found
 
 
 def checked(formula: Formula, larder: Larder, kitchen: Kitchen) -> tuple[Diagnostic, ...]:

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
 EXAMPLES = (
     "manchet build",
     "manchet build 'Tern loaf' --pieces 24 --ready 'Sat 07:00'",
+    "manchet build 'Tern loaf' --swap 'fresh yeast for instant yeast'",
     "manchet build recipes --output sheets --only sheet,pdf --paper Letter --units US --temperature F",
 )
 
@@ -37,6 +38,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to print (default: this folder)")
     printing(parser)
     sizing.arguments(parser)
+    sizing.swapping(parser)
     parser.add_argument("--strict", action="store_true", help="end with status 1 for warnings too")
     parser.add_argument(
         "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
@@ -108,6 +110,7 @@ def wish_of(options: argparse.Namespace) -> Wish:
         when=_when(options, now),
         dated=bool(options.start or options.ready),
         today=printed_day(now),
+        swaps=tuple(getattr(options, "swap", ())),
     )
 
 

@@ -10,6 +10,7 @@ import argparse
 import os
 import sys
 
+from manchet.cli import sizing
 from manchet.cli.arguments import one_of, whole_number
 from manchet.cli.screen import paint
 from manchet.cli.status import ERRORS, FINE
@@ -36,15 +37,22 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
     )
+    sizing.swapping(parser)
     parser.add_argument("--no-cache", action="store_true", help="look at everything again")
 
 
 def run(options: argparse.Namespace) -> int:
     from manchet.diagnostics.text import in_order
     from manchet.workspace.asked import asked_for
-    from manchet.workspace.checking import checked
+    from manchet.workspace.checking import checked, checked_with_swaps
 
-    done = [checked(asked, options.kitchen, options.jobs, not options.no_cache) for asked in asked_for(options.what)]
+    swaps = tuple(options.swap)
+    done = [
+        checked_with_swaps(asked, options.kitchen, swaps)
+        if swaps
+        else checked(asked, options.kitchen, options.jobs, not options.no_cache)
+        for asked in asked_for(options.what)
+    ]
     diagnostics = in_order(one for each in done for one in each.diagnostics)
     sys.stdout.write(
         _document(options.format, diagnostics, sum(each.formulas for each in done), sum(each.files for each in done))

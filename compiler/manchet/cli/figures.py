@@ -30,6 +30,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="?", default="", metavar="FORMULA", help="its name, or a file that holds only it")
     parser.add_argument("--format", type=one_of("text", "json", "csv"), default="text", help="text, json or csv")
     sizing.arguments(parser)
+    sizing.swapping(parser)
 
 
 def run(options: argparse.Namespace) -> int:
@@ -49,7 +50,7 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
 
     if not options.what:
         raise Unknown("which formula?", "give its name, as in: manchet figures 'Tern loaf'")
-    found = opened(options.what, options.kitchen)
+    found = opened(options.what, options.kitchen, tuple(options.swap))
     if found.formula is None:
         said(found.diagnostics)
         return None

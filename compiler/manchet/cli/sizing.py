@@ -30,6 +30,21 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
 
 
+def swapping(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument(
+        "--swap", action="append", default=[], type=swap, metavar="WHAT", help="'fresh yeast for instant yeast'"
+    )
+
+
+def swap(text: str) -> str:
+    """One ingredient for another: `fresh yeast for instant yeast`."""
+    from manchet.formula.swaps.bound import asked
+
+    if len(text) > LONGEST or "\n" in text or asked(text) is None:
+        raise argparse.ArgumentTypeError(f"{text[:LONGEST]!r} is no swap; write it as 'fresh yeast for instant yeast'")
+    return text
+
+
 def order_of(options: argparse.Namespace) -> Order:
     """What is wanted. Raises `Unknown` where two options contradict each other."""
     from manchet.formula.order import Order

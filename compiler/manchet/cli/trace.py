@@ -30,6 +30,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="?", default="", metavar="FORMULA", help="its name, or a file that holds only it")
     parser.add_argument("figure", nargs="?", default="", metavar="FIGURE", help="a total, or STAGE: MATERIAL")
     sizing.arguments(parser)
+    sizing.swapping(parser)
 
 
 def run(options: argparse.Namespace) -> int:

@@ -11,6 +11,7 @@ from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import mixing_figures
+from manchet.figures.swapped import swap_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.tub import tub_figures
 from manchet.figures.water_figures import water_figures
@@ -78,6 +79,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
     found = _totals(batch, totals, overall, stages, flour)
     mixes = mixes_of(batch, kitchen)
+    found |= swap_figures(formula)
     found |= mixing_figures(batch.stages[-1].stage.steps, mixes.mixer)
     water = water_of(batch, kitchen, mixes, larder)
     if water is not None and not formula.preparation:

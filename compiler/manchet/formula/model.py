@@ -295,6 +295,23 @@ class Allowed(NamedTuple):
     place: Place
 
 
+class Swapped(NamedTuple):
+    """One ingredient put in another's place: `factor` grams of it for a gram, by whom, and what moved with it.
+
+    `share` is what was taken out, and `moved` what was put in elsewhere (below 0: taken off), in grams per gram of all
+    flour. `said` is what did not stay as it was.
+    """
+
+    off: str
+    on: str
+    factor: Fraction
+    share: Fraction
+    moved: tuple[tuple[str, Fraction], ...]
+    source: str
+    said: str
+    place: Place
+
+
 class Formula(NamedTuple):
     name: str
     way: Way
@@ -324,6 +341,7 @@ class Formula(NamedTuple):
     preparation: bool = False
     good_for: tuple[Fraction, Range | None] | None = None
     """Seconds, and Celsius."""
+    swapped: tuple[Swapped, ...] = ()
 
 
 # ---- the batch: a formula at a size ---------------------------------------------------------------

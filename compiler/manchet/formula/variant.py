@@ -21,6 +21,10 @@ Key = Callable[[str], str]
 """What a name is compared by: the name folded, of the ingredient in the larder where it is one."""
 
 
+OPTION = "--swap"
+"""The place of a swap that was asked for with the command."""
+
+
 def variants_of(formula: Entry) -> tuple[Entry, ...]:
     """The variants that stand under a formula."""
     return tuple(child for child in formula.children if isinstance(child.node, nodes.VariantHead))
@@ -42,7 +46,7 @@ def rewritten(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
 
     A line of the head takes the place of the line that says the same, `makes` lines that of all `makes` lines. A line of
     `overall` takes the place of the line of the same ingredient, or is added. A stage takes the place of the stage of
-    that name, or is added before the dough. `without` takes an ingredient out of overall and of every stage. Its `swap`
+    that name, or is added before the dough. `without` takes an ingredient out of overall and of every stage, or a stage out of the formula. Its `swap`
     lines are left to `swaps`.
     """
     assert isinstance(formula.node, nodes.BlockHead)
@@ -64,6 +68,15 @@ def rewritten(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
                 _put_head_line(children, entry, variant)
     head = formula.node._replace(name=written._replace(text=name))
     return Outcome(Entry(variant.line, head, tuple(children)), tuple(reports))
+
+
+def lines_of(variant: Entry) -> range:
+    """The lines of its file that a variant stands in."""
+    return range(variant.line.number, _last(variant) + 1)
+
+
+def _last(entry: Entry) -> int:
+    return max((entry.line.number, *map(_last, entry.children)))
 
 
 def swaps_of(variant: Entry) -> tuple[Entry, ...]:
@@ -152,13 +165,19 @@ def _put_stage(children: list[Entry], entry: Entry) -> None:
     children.insert(dough, entry)
 
 
+def _is_stage(entry: Entry, name: str) -> bool:
+    return isinstance(entry.node, nodes.StageHead) and stage_key(entry.node) == name
+
+
 def _take_out(
     children: list[Entry], entry: Entry, word: nodes.Word, name: str, key: Key, reports: list[Diagnostic]
 ) -> None:
     gone = key(word.text)
     here = {key(found): found for found in names_in(children)}
+    here |= {stage_key(c.node): stage_key(c.node) for c in children if isinstance(c.node, nodes.StageHead)}
+    here.pop("dough", None)
     if gone in here:
-        children[:] = taken_out(children, gone, key)
+        children[:] = [c for c in taken_out(children, gone, key) if not _is_stage(c, gone)]
         return
     near = nearest(word.text, here.values())
     offer = f"did you mean `{near}`?" if near else f"what is in it: {', '.join(sorted(here.values()))}"

@@ -68,6 +68,8 @@ class Ingredient(NamedTuple):
     price: Price | None = None
     source: str = ""
     place: Place | None = None
+    takes_water: Fraction | None = None
+    """Water that a flour takes for a dough of the usual feel, in grams per gram: a figure of the mill or the house."""
 
     @property
     def counts_as_flour(self) -> bool:

@@ -87,6 +87,7 @@ def _with_what_is_unsaid(entry: Entry, larder: Larder) -> Entry:
         good_for=entry.good_for or below.good_for,
         price=entry.price or below.price,
         source=entry.source or below.source,
+        takes_water=below.takes_water if entry.takes_water is None else entry.takes_water,
     )
 
 

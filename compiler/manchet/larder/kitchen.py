@@ -73,6 +73,8 @@ class Kitchen(NamedTuple):
     words: str = ""
     """"British", "American" or "": whose words are printed."""
     yeast: str = ""
+    yeast_factors: str = ""
+    """Whose factors between fresh and dried yeast: a name of `yeast_factors.FACTORS`, "" where no kitchen says."""
     mixers: tuple[Mixer, ...] = ()
     ovens: tuple[Oven, ...] = ()
     colds: tuple[Cold, ...] = ()

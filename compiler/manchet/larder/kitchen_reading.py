@@ -10,6 +10,7 @@ from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.figures import worth
 from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.yeast_factors import FACTORS
 from manchet.outcome import Outcome
 from manchet.quantities.units import MASS, MEASURES, TEMPERATURE, TIME, UNITS, VOLUME
 from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time
@@ -32,8 +33,9 @@ _WORD_SETS = {
         "instant": "instant",
         "instant yeast": "instant",
     },
+    "yeast factors": {fold(name): name for name in FACTORS},
 }
-_SHOWN = {"measures": tuple(MEASURES), "words": ("British", "American"), "yeast": ("fresh", "active dry", "instant")}
+_SHOWN = {"measures": tuple(MEASURES), "words": ("British", "American"), "yeast": ("fresh", "active dry", "instant"), "yeast factors": tuple(FACTORS)}
 _OWN_LINES = ("air", "flour", "tap", "hands", *_WORD_SETS)
 
 _LINES = {
@@ -92,7 +94,7 @@ class _Reading:
                 help = f"write `{node.key} {listed(shown)}`"
                 self.reports.append(error("kitchen-word-unknown", entry.line.place(), message, help))
             else:
-                self.kitchen = _with(self.kitchen, node.key, known)
+                self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
         elif node.key == "hands":
             hands = self._count(entry, node, "2")
             self.kitchen = self.kitchen._replace(hands=hands)

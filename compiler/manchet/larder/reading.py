@@ -14,7 +14,7 @@ from manchet.larder.composition import composition_of, parts_of
 from manchet.larder.figures import worth
 from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question
 from manchet.outcome import Outcome
-from manchet.quantities.units import DENSITY, MASS, TEMPERATURE, TIME
+from manchet.quantities.units import DENSITY, MASS, PERCENT, TEMPERATURE, TIME
 from manchet.syntax.nodes import Entry as Written, EntryName, Setting, Unread
 
 LIGHTEST, HEAVIEST = Fraction(1, 20), Fraction(5, 2)
@@ -196,6 +196,9 @@ class _Reading:
     def good_for(self, line: Written, node: Setting) -> None:
         self.ingredient = self.ingredient._replace(good_for=self.single(line, node, TIME, "7 d"))
 
+    def takes_water(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(takes_water=self.single(line, node, PERCENT, "68%"))
+
     def price(self, line: Written, node: Setting) -> None:
         """`21.40 EUR for 25 kg on 2026-09-14`; the day may be left out."""
         currency, date = _CURRENCY.search(line.line.body), _DATE.search(line.line.body)
@@ -242,6 +245,7 @@ _LINES: dict[str, Callable[[_Reading, Written, Setting], None]] = {
     "good for": _Reading.good_for,
     "price": _Reading.price,
     "source": _Reading.source,
+    "takes water": _Reading.takes_water,
     "could be": _Reading.could_be,
 }
 

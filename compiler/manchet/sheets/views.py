@@ -245,6 +245,8 @@ class PrepSheet(NamedTuple):
     notes: tuple[str, ...] = ()
     water: Water | None = None
     form: str = "sheet"
+    swapped: tuple[str, ...] = ()
+    """What was swapped, by what factor and source, and what moved with it: a line each."""
 
 
 class HouseCard(NamedTuple):

@@ -151,7 +151,7 @@ ENTRY = _openings(
     (Reading("setting", {}, "line"), "NAME_KEY: class"),
     (NAMES_SETTING, "NAMES_KEY: also called, allergens, may contain"),
     (SETTING, "DENSITY_KEY: density\nMASS_KEY: whole\nTEMPERATURE_KEY: kept at\nPRICE_KEY: price\nTEXT_KEY: source"),
-    (SETTING, "SHELF_KEY: good for"),
+    (SETTING, "SHELF_KEY: good for\nPERCENT_KEY: takes water"),
     (Reading("could_be", p.SETTINGS, "list"), "QUESTION_KEY: could be"),
     _PROSE,
 )
@@ -161,7 +161,7 @@ COMPOSITION = _openings(_PROSE)
 
 KITCHEN = _openings(
     (SETTING, "TEMPERATURE_KEY: air, flour, tap\nNUMBER_KEY: hands"),
-    (Reading("setting", {}, "line"), "NAME_KEY: measures, yeast, words"),
+    (Reading("setting", {}, "line"), "NAME_KEY: measures, yeast, yeast factors, words"),
     (
         Reading("setting", {}, "line"),
         "THING: mixer, oven, prover, proofer = prover, fridge, refrigerator = fridge, freezer, bench, tin, pan = tin\n"

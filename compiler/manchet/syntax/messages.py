@@ -161,6 +161,7 @@ SHAPES: dict[str, str] = {
     "warms": "warms 11 C in 8 min slow, 4 min fast", "keeps": "keeps 4 C", "heat": "heat wood, falling",
     "holds": "holds 24 loaves, or 6 rounds", "recovers": "recovers 4 min", "heats in": "heats in 90 min",
     "volume": "volume 1900 ml", "count": "count 24", "reads": "reads 5 g", "up to": "up to 30 kg",
+    "takes water": "takes water 68%", "yeast factors": "yeast factors Hamelman",
     "steam": "steam by pan", "per 100 g": "per 100 g", "made of": "made of",
 }  # fmt: skip
 """An example of every setting."""

@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from manchet import cache
-from manchet.bakery import Bakery
+from manchet.bakery import Bakery, Swaps
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.asked import Asked
@@ -73,7 +73,8 @@ def built(
 ) -> Iterator[Built]:
     """Builds the jobs and writes their files into `folder`; what became of each, in order."""
     # The posted cards of the kitchens are made once, with the last part.
-    parts = _parts(jobs, processes)
+    # A swap that no formula has anything for is told of only where all of them are seen together.
+    parts = _parts(jobs, 1 if wish.swaps else processes)
     calls = [(asked, part, wish, part is parts[-1]) for part in parts]
     done = 0
     for results in spread(make, calls, processes):
@@ -90,7 +91,7 @@ def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool) -> list[Mad
 
 def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pages) -> Iterator[Made]:
     """The same, one after another. `posts`: the posted cards too. `pages`: see `making.made`."""
-    bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen)
+    bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, Swaps(wish.swaps, asked.names))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     for job in jobs:
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))

@@ -62,6 +62,18 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
     return Checked(diagnostics, formulas, len(asked.paths))
 
 
+def checked_with_swaps(asked: Asked, kitchen: str, swaps: tuple[str, ...]) -> Checked:
+    """All reports on what was asked for, after some swaps. Nothing of it is kept."""
+    from manchet.bakery import Swaps
+    from manchet.workspace.opening import bakery_of_files, kitchen_of
+
+    bakery = bakery_of_files(asked, asked.paths, kitchen, Swaps(swaps, asked.names))
+    kitchen_of(bakery, kitchen, "")
+    files = {file.path: file for file in asked.files}
+    wanted = (one for one in bakery.diagnostics if one.place.path not in files or _is_wanted(one, asked, files))
+    return Checked((*asked.diagnostics, *wanted), len(asked.names) or len(bakery.formulas), len(asked.paths))
+
+
 def _is_kept(store: cache.Store, path: str, key: str) -> bool:
     return path in store.kept and store.kept[path].key == key
 

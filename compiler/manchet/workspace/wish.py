@@ -32,6 +32,8 @@ class Wish(NamedTuple):
     """Whether that was said; else the day is the day of printing, and the sheet promises no hour."""
     today: str = ""
     """As it is printed."""
+    swaps: tuple[str, ...] = ()
+    """What is swapped in every formula: `fresh yeast for instant yeast`."""
 
     def day_of(self, ready: datetime) -> str:
         return printed_day(ready) if self.dated else self.today

@@ -1,0 +1,63 @@
+"""A formula bound with its swaps carried out, one after another."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.formula.binding import Offered, bind
+from manchet.formula.model import Formula, Swapped
+from manchet.formula.swaps.lines import Bench
+from manchet.formula.swaps.swapping import swapped
+from manchet.formula.variant import OPTION
+from manchet.outcome import Outcome
+from manchet.source.text import Line
+from manchet.syntax import nodes
+from manchet.syntax.line import read_line
+from manchet.syntax.nodes import Entry
+
+
+class Wanted(NamedTuple):
+    """A swap, the line it stands in, and whether the formula may be without what is swapped out."""
+
+    swap: nodes.Swap
+    line: Line
+    if_there: bool = False
+
+
+def wanted(entry: Entry) -> Wanted:
+    """The swap of a variant's line."""
+    assert isinstance(entry.node, nodes.Swap)
+    return Wanted(entry.node, entry.line)
+
+
+def asked(text: str, if_there: bool = False) -> Wanted | None:
+    """The swap that `fresh yeast for instant yeast` asks for; None where the text asks for none."""
+    body = f"swap {text}"
+    read = read_line(body, "variant")
+    if not isinstance(read.node, nodes.Swap) or read.faults:
+        return None
+    return Wanted(read.node, Line(OPTION, 1, body, 0, body, ""), if_there)
+
+
+def bind_with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors: str) -> Outcome[Formula | None]:
+    """The formula after its swaps, which it then names; None where it, or one of them, cannot be."""
+    made: list[Swapped] = []
+    bench = Bench(offered.larder, offered.measures, factors)
+    reports: tuple[Diagnostic, ...] = ()
+    for one in swaps:
+        before = bind(block, offered)
+        if before.value is None:
+            return before
+        done = swapped(block, offered.shared, before.value, one.swap, one.line, bench)
+        if done.value is None:
+            if one.if_there and all(report.name == "swap-not-there" for report in done.diagnostics):
+                continue
+            return Outcome(None, done.diagnostics)
+        block, offered = done.value.formula, offered._replace(shared=done.value.shared)
+        made.append(done.value.swapped)
+        reports += done.diagnostics
+    bound = bind(block, offered)
+    value = bound.value._replace(swapped=tuple(made)) if bound.value else None
+    return Outcome(value, (*reports, *bound.diagnostics))
