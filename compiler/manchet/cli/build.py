@@ -18,7 +18,7 @@ from manchet.cli.reporting import said
 from manchet.cli.screen import Progress
 from manchet.cli.status import FINE, MISSING
 from manchet.workspace.trouble import Unknown
-from manchet.workspace.wish import FORMS, KINDS, Wish, printed_day
+from manchet.workspace.wish import FORMS, KINDS, ON_DEMAND, Wish, printed_day
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -52,15 +52,20 @@ def printing(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--only",
-        type=some_of(*KINDS, *FORMS),
+        type=some_of(*KINDS, *ON_DEMAND, *FORMS),
         default=(),
         metavar="LIST",
-        help="some of sheet,card,house,html,pdf,json",
+        help="some of sheet,card,house,handout,html,pdf,json",
     )
     parser.add_argument("--paper", type=one_of("A4", "Letter"), default=None, metavar="PAPER", help="A4 or Letter")
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
+    home = parser.add_argument_group("the handout (--only handout): for hands and one oven at home")
+    home.add_argument(
+        "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for a class: with the teacher's weigh-out"
+    )
+    home.add_argument("--blanks", action="store_true", help="per cents left blank, with a page of answers")
     when = parser.add_argument_group("the timing card's clock (default: from six in the morning)")
     when.add_argument("--start", metavar="WHEN", help="when the work starts: 'Fri 20:00', 2026-11-27T20:00")
     when.add_argument("--ready", metavar="WHEN", help="when the bread is to be ready")
@@ -95,7 +100,7 @@ def run(options: argparse.Namespace) -> int:
 
 def wish_of(options: argparse.Namespace) -> Wish:
     """What is asked for with options. Raises `Unknown`."""
-    kinds = tuple(kind for kind in KINDS if kind in options.only) or KINDS
+    kinds = tuple(kind for kind in (*KINDS, *ON_DEMAND) if kind in options.only) or KINDS
     forms = tuple(form for form in FORMS if form in options.only) or FORMS
     now = _now()
     return Wish(
@@ -111,6 +116,8 @@ def wish_of(options: argparse.Namespace) -> Wish:
         dated=bool(options.start or options.ready),
         today=printed_day(now),
         swaps=tuple(getattr(options, "swap", ())),
+        benches=getattr(options, "benches", 0),
+        blanks=getattr(options, "blanks", False),
     )
 
 

@@ -101,18 +101,20 @@ def _start() -> _Engine | NoPdf:
     folder = os.path.realpath(font_source_sans_pro.font_directory)
 
     class OwnFontsOnly(URLFetcher):  # type: ignore[valid-type, misc]
-        """Reads our fonts and refuses everything else, aloud: a sheet has no reason to ask."""
+        """Reads our fonts and what the page itself holds, and refuses everything else, aloud: a sheet has no reason to ask."""
 
         def fetch(self, url: str, headers: Any = None) -> Any:
             from urllib.request import url2pathname
 
+            if url.startswith("data:image/"):  # a picture that is already inside the page
+                return super().fetch(url, headers)
             if url.startswith("file:"):
                 path = os.path.realpath(url2pathname(url.removeprefix("file://")))
                 if os.path.dirname(path) == folder:
                     return super().fetch(url, headers)
             raise FatalURLFetchingError(f"a sheet asked for {url}")
 
-    fetch = OwnFontsOnly(allowed_protocols={"file"}, allow_redirects=False)
+    fetch = OwnFontsOnly(allowed_protocols={"file", "data"}, allow_redirects=False)
     fonts = FontConfiguration()
 
     faces = "".join(

@@ -9,6 +9,8 @@ from manchet.formula.order import AS_WRITTEN, Order
 from manchet.timing.when import When
 
 KINDS = ("sheet", "card", "house")
+ON_DEMAND = ("handout",)
+"""Printed only where it is asked for by name."""
 FORMS = ("html", "pdf", "json")
 
 
@@ -34,6 +36,10 @@ class Wish(NamedTuple):
     """As it is printed."""
     swaps: tuple[str, ...] = ()
     """What is swapped in every formula: `fresh yeast for instant yeast`."""
+    benches: int = 0
+    """For a class of so many benches, the handout has the teacher's weigh-out; 0 for none."""
+    blanks: bool = False
+    """The handout leaves its per cents blank, with the answers on a page of their own."""
 
     def day_of(self, ready: datetime) -> str:
         return printed_day(ready) if self.dated else self.today

@@ -1,0 +1,43 @@
+"""The teacher's weigh-out for a class: one set for a bench, and all the sets together."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.formula.weighing import Table
+from manchet.sheets.handout_values import Bench, Share
+from manchet.sheets.measures import Measures
+from manchet.sheets.prep_view import Prepared
+
+SPARE = 10
+"""One set to spare for every so many benches begun. Our own rule."""
+
+
+def sets_for(benches: int) -> int:
+    """How many sets are weighed: one for each bench, one to show with, and the spare ones."""
+    return benches + 1 + spare_for(benches)
+
+
+def spare_for(benches: int) -> int:
+    return -(-benches // SPARE)
+
+
+def bench(work: Prepared, benches: int, m: Measures) -> Bench:
+    """Every figure is the bench's own, as its scale reads it, so many times over: the sets come out even."""
+    sets = sets_for(benches)
+    said = m.words.say("handout.sets", str(sets), str(benches), str(spare_for(benches)))
+    return Bench(m.words["handout.for_the_teacher"], said, tuple(_stage(table, sets, m) for table in work.tables))
+
+
+def _stage(table: Table, sets: int, m: Measures) -> tuple[str, tuple[Share, ...]]:
+    stage = table.making.stage.stage
+    lines = tuple(
+        Share(line.weighed.portion.name, _weight(line.reading.grams, m), _weight(line.reading.grams * sets, m))
+        for line in table.lines
+        if not line.weighed.portion.stage
+    )
+    return stage.name or m.words["kinds." + stage.word], lines
+
+
+def _weight(grams: Fraction, m: Measures) -> str:
+    return str(m.weight(grams, Fraction(1) if grams % 1 == 0 else Fraction(1, 10)))

@@ -1,0 +1,110 @@
+"""What a handout says, ready to print: as `views`, every figure already text."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from manchet.sheets.views import Caution, Fact, Overall, Row, Running
+
+
+class Figure(NamedTuple):
+    """A drawing of ours (`svg`, made by our own pen) or a baker's picture (`data`, an address that holds it whole)."""
+
+    title: str
+    svg: str = ""
+    data: str = ""
+
+
+class Doing(NamedTuple):
+    """One step: what is done, what to look for, why, remarks, what goes in now, and its pictures."""
+
+    text: str
+    look: str = ""
+    why: str = ""
+    notes: tuple[str, ...] = ()
+    adds: tuple[Row, ...] = ()
+    counts: tuple[str, ...] = ()
+    figures: tuple[Figure, ...] = ()
+
+
+class Phase(NamedTuple):
+    """One phase of a bake as four ovens say it."""
+
+    minutes: str
+    oven: str
+    fan: str
+    fahrenheit: str
+    gas: str
+    core: str
+    look: str = ""
+    why: str = ""
+    notes: tuple[str, ...] = ()
+
+
+class Oven(NamedTuple):
+    phases: tuple[Phase, ...]
+    advice: tuple[str, ...]
+    figures: tuple[Figure, ...] = ()
+
+
+class Way(NamedTuple):
+    """What is done one after another, up to a bake; `title` for one sort only, else ""."""
+
+    title: str
+    doings: tuple[Doing, ...]
+    oven: Oven | None = None
+
+
+class Section(NamedTuple):
+    """A stage: what is weighed, then what is done."""
+
+    number: str
+    title: str
+    kind: str
+    rows: tuple[Row, ...]
+    aside: tuple[Row, ...]
+    cautions: tuple[Caution, ...]
+    ways: tuple[Way, ...]
+    notes: tuple[str, ...] = ()
+
+
+class Share(NamedTuple):
+    """A line of the teacher's weigh-out: what one bench gets, and all that is weighed."""
+
+    name: str
+    one: str
+    whole: str
+
+
+class Bench(NamedTuple):
+    """The teacher's page: how many sets, and each stage's lines."""
+
+    title: str
+    sets: str
+    stages: tuple[tuple[str, tuple[Share, ...]], ...]
+
+
+class Handout(NamedTuple):
+    title: str
+    about: str
+    language: str
+    paper: str
+    running: Running
+    head: tuple[Fact, ...]
+    spoons: str
+    """The warning about spoons and cups, or ""."""
+    yeast: str
+    """Which yeast is meant, or ""."""
+    sections: tuple[Section, ...]
+    cautions: tuple[Caution, ...]
+    """Those of no stage, and those of any kitchen at home."""
+    defers: str
+    overall_head: str
+    overall: tuple[Overall, ...]
+    blanks: bool
+    """The per cents are left for the pen, and stand on a page of their own at the end."""
+    bench: Bench | None
+    notes: tuple[str, ...]
+    recipe: str
+    """The same for machines: JSON-LD in the words of schema.org, fit to stand in HTML."""
+    form: str = "handout"

@@ -1,0 +1,122 @@
+"""The handout: a formula to take home, for hands and one domestic oven, in stage blocks as on the prep sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from manchet.cautions.caution import DEFERS, caution
+from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_view, views
+from manchet.sheets.handout_values import Figure, Handout, Section
+from manchet.sheets.home_measures import spoons
+from manchet.sheets.home_ways import Home, pieces_of
+from manchet.sheets.measures import Measures
+from manchet.sheets.prep_view import Prepared
+from manchet.sheets.recipe_data import recipe_of
+from manchet.sheets.views import Fact, House, Issue, Row
+from manchet.sheets.weigh_view import Bowl
+from manchet.sheets.words_of import words_of
+
+POT = "hot-lid"
+AT_HOME = ("raw-dough", "oven-steam", POT)
+"""Hazards of the house that a kitchen at home has too; those of a bakery's machines and sacks stay on its card."""
+
+
+def handout(
+    work: Prepared, issue: Issue, house: House, pictures: Mapping[str, Figure], benches: int = 0, blanks: bool = False
+) -> Handout:
+    """The view. `pictures`: the baker's own, by the path that the file gives, already made safe."""
+    words = words_of(house.words)
+    m = Measures(house._replace(units="metric"), words)
+    formula = work.batch.formula
+    sections = tuple(_section(at, work, m, pictures) for at in range(len(work.tables)))
+    head = tuple(Fact(words["head.makes"], pieces_of(p, m)) for p in work.batch.pieces)
+    head = head or (Fact(words["head.makes"], m.mass(work.batch.dough)),)
+    spoony = any(row.aside for s in sections for row in (*s.rows, *s.aside))
+    named = [c.name for c in work.cautions]
+    potted = any(
+        words["handout.stone"] in way.oven.advice
+        for section in sections
+        for way in section.ways
+        if way.oven is not None
+    )
+    # A lid that the file itself names has its caution at the stage.
+    home = [caution(name) for name in AT_HOME if (potted if name == POT else name in named)]
+    return Handout(
+        title=formula.name,
+        about=formula.about,
+        language=words["language"],
+        paper=house.paper,
+        running=views.Running(
+            formula.name, words["handout.title"], issue.date, issue.file, issue.version, issue.digest, issue.replaces
+        ),
+        head=head,
+        spoons=words["handout.spoons_vary"] if spoony else "",
+        yeast=_yeast(work, m),
+        sections=sections,
+        cautions=(
+            *caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages], m),
+            *(caution_view.caution_view(c, m) for c in home),
+        ),
+        defers=DEFERS,
+        overall_head=words["handout.per_cent"],
+        overall=foot_view.overall(formula, {}, m),
+        blanks=blanks,
+        bench=class_view.bench(work, benches, m) if benches else None,
+        notes=() if formula.preparation else formula.notes,
+        recipe=recipe_of(formula.name, formula.about, words["language"], head[0].value, sections),
+    )  # fmt: skip
+
+
+def _yeast(work: Prepared, m: Measures) -> str:
+    """Which yeast the weights are for: one kind is never weighed as another."""
+    yeasts = [yeast for yeast, _ in work.totals.yeasts]
+    if not yeasts:
+        return ""
+    names = ", ".join(yeast.name for yeast in yeasts)
+    if any(yeast.name in home_yeast.DRIED for yeast in yeasts):
+        return m.words.say("handout.yeast_or_dried", names, home_yeast.factors_of(work.kitchen).source)
+    return m.words.say("handout.yeast", names)
+
+
+# ---- a stage --------------------------------------------------------------------------------------
+
+
+def _section(at: int, work: Prepared, m: Measures, pictures: Mapping[str, Figure]) -> Section:
+    table = work.tables[at]
+    batch, stage = table.making.stage, table.making.stage.stage
+    bowl = Bowl(table, work, m)
+    is_dough = batch is work.batch.stages[-1]
+    home = Home(work, m, pictures)
+    ways = list(home.ways("", stage.steps, bowl, is_dough))
+    if is_dough:
+        for branch in work.batch.formula.branches:
+            adds = prep_view.branch_adds(branch, work.batch, m)
+            ways += home.ways(m.words.say("divide.for_the", branch.noun), branch.steps, adds, True)
+    return Section(
+        number=str(at + 1),
+        title=stage.name or m.words["kinds." + stage.word],
+        kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
+        rows=_rows(bowl, held=False),
+        aside=_rows(bowl, held=True),
+        cautions=caution_view.at_stage(work.cautions, stage.key, m),
+        ways=tuple(ways),
+        notes=stage.notes,
+    )
+
+
+def _rows(bowl: Bowl, held: bool) -> tuple[Row, ...]:
+    """Grams first; spoons or cups beside them, with the density they were reckoned with."""
+    fine = bowl.table.fine
+    lines = [line for line in bowl.table.lines if line.weighed.portion.held is held]
+    lines.sort(key=lambda line: fine is not None and line.reading.step < fine)  # as the bowl has them
+    country = bowl.work.kitchen.measures
+    rows = []
+    for row, line in zip(bowl.rows(held), lines, strict=True):
+        ingredient = line.weighed.portion.ingredient
+        # How far a reading is from the exact figure is a thing for the bakery's own sheet.
+        exactly = bowl.m.words.say("stage.moved", bowl.m.grams(line.weighed.grams))
+        notes = tuple(note for note in row.notes if note != exactly)
+        instead = home_yeast.instead_of(line.weighed.grams, ingredient, bowl.work.kitchen, bowl.m)
+        aside = spoons(line.weighed.grams, ingredient, bowl.m, country)
+        rows.append(row._replace(aside=aside, percent="", notes=(*notes, *instead)))
+    return tuple(rows)

@@ -1,0 +1,67 @@
+"""How much of a formula one domestic oven takes, and the kitchen it is made in."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from fractions import Fraction
+
+from manchet.formula.model import Batch, PieceBatch, Step
+from manchet.formula.order import Order
+from manchet.larder.kitchen import Kitchen
+from manchet.sheets.drawings.oven import Floor, places, plan
+from manchet.sheets.drawings.pen import Drawing, drawing
+from manchet.sheets.measures import Measures
+
+TRAY = Floor(460, 330, door=False)
+"""A domestic baking tray, in mm, as sold for a half sheet (18 x 13 inches)."""
+
+GAP = 20.0
+LIES_ROUND = frozenset({"round", "ring", "knot"})
+FEWEST, MOST = 1, 24
+DOUGH = Fraction(1000)
+"""Grams of dough made at home of what is not counted in pieces. Our own rule."""
+
+
+def across(grams: Fraction) -> float:
+    """About how wide a baked piece is, in mm: 20 mm times the cube root of its grams. An estimate, for a round one
+    (900 g: 19 cm; 60 g: 8 cm; common practice)."""
+    return 20 * math.cbrt(float(grams))
+
+
+def fits(grams: Fraction) -> int:
+    """How many pieces of this weight lie on the tray."""
+    wide = across(grams)
+    return len(places(TRAY, wide, wide, GAP, MOST))
+
+
+def order_at_home(written: Batch) -> Order:
+    """What to make instead of the written batch: what fits the tray, never more than was written; of several sorts
+    each its part of the tray. In tins, two at most."""
+    if not written.pieces or any(not piece.noun for piece in written.pieces):
+        return Order(dough=min(DOUGH, written.dough)) if written.dough > 0 else Order()
+    sorts = len(written.pieces)
+    number = []
+    for piece in written.pieces:
+        most = 2 if piece.tin else max(FEWEST, fits(piece.grams))
+        number.append((min(piece.number, Fraction(max(FEWEST, most // sorts))), piece.noun))
+    return Order(pieces=tuple(number))
+
+
+def kitchen_at_home(kitchen: Kitchen, words: str) -> Kitchen:
+    """The same habits (whose spoons, which yeast) and places, but no mixer, and no scale of the bakery: whole grams, tenths up to 20 g, and spoons for who
+    has no fine scale."""
+    measures = kitchen.measures or ("US" if words == "American" else "metric")
+    return kitchen._replace(mixers=(), ovens=(), scales=(), measures=measures)
+
+
+def tray_plan(step: Step, pieces: Sequence[PieceBatch], m: Measures) -> tuple[Drawing, ...]:
+    """The tray from above, for small pieces of one sort that lie as they are shaped: three at least, and all of them fit."""
+    if step.shape not in LIES_ROUND or len(pieces) != 1 or pieces[0].tin:
+        return ()
+    wide, number = across(pieces[0].grams), int(pieces[0].number)
+    lie = places(TRAY, wide, wide, GAP, number)
+    if number < 3 or len(lie) < number:
+        return ()
+    size = m.words.say("handout.tray_size", "46", "33")
+    return (drawing("tray", m.words.say("drawings.tray", size, str(number)), plan(TRAY, lie, wide, wide, "", size)),)

@@ -1,0 +1,56 @@
+"""The steps of a formula as hands and one domestic oven do them."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.figures.mixing import is_fast
+from manchet.formula.model import Range, Step, Work
+from manchet.sheets import wording
+from manchet.sheets.measures import Measures
+
+STIRRED = frozenset({"rye hearth loaf", "rye tin loaf", "batter", "quick bread", "biscuit", "gluten-free"})
+"""Kinds that are only brought together: kneading gains nothing there."""
+
+KNEAD = Fraction(2)
+"""Hands take about twice the machine's fast minutes (common practice)."""
+
+
+def is_machine_mix(step: Step) -> bool:
+    return step.verb == "mix" and step.work is Work.MACHINE
+
+
+def is_rewritten(step: Step) -> bool:
+    """Whether a step says something that only a bakery has."""
+    return is_machine_mix(step) or step.per == "each" or step.vent is not None
+
+
+def sentence(step: Step, kind: str, first: bool, after: Step | None, m: Measures) -> str:
+    """What is done at home. `first`: nothing was mixed in this stage before; `after`: the step that follows."""
+    if not is_machine_mix(step):
+        return wording.sentence(_plain(step), m)
+    if kind in STIRRED:
+        said = m.words["handout.stir" if first else "handout.work_in"]
+    elif is_fast(step):
+        said = m.words.say("handout.knead", m.time(_kneading(step)))
+    elif first:
+        # Flour that drinks for a while needs less kneading; where the file rests it anyway, once is enough.
+        rests = after is not None and after.verb == "rest"
+        said = m.words["handout.bring_together" if rests else "handout.bring_together_and_rest"]
+    else:
+        said = m.words["handout.work_in"]
+    return ", ".join([said, *wording.reached(step, m)])
+
+
+def _kneading(step: Step) -> Range:
+    """Never under six minutes, nor over twenty: in goes of three, with rests."""
+    minutes = step.time.likely / 60 if step.time is not None else Fraction(3)
+    low = min(max(minutes * KNEAD, Fraction(6)), Fraction(20))
+    low = Fraction(-(-low // 1))
+    return Range(low * 60, (low + 4) * 60)
+
+
+def _plain(step: Step) -> Step:
+    """Without what only a bakery has: seconds a piece, dampers, the name of a machine."""
+    changed = step._replace(vent=None, vent_after=None)
+    return changed._replace(time=None, per="") if step.per == "each" else changed

@@ -1,0 +1,97 @@
+"""What is done at home, one thing after another: by hand, with pictures, each bake in its table."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import NamedTuple
+
+from manchet.formula.model import PieceBatch, Step
+from manchet.sheets import home_steps, prep_view, wording
+from manchet.sheets.drawings.choosing import drawings_of, vessel_of
+from manchet.sheets.handout_oven import oven_of
+from manchet.sheets.handout_values import Doing, Figure, Way
+from manchet.sheets.home_size import tray_plan
+from manchet.sheets.measures import Measures
+from manchet.sheets.prep_view import Prepared
+from manchet.sheets.views import Row
+from manchet.sheets.weigh_view import Bowl
+
+Adds = Bowl | Mapping[str, Row]
+"""Where the weights of what a step adds are looked up."""
+
+
+class Home(NamedTuple):
+    """One formula as it is made at home. `pictures`: the baker's own, by the path that the file gives."""
+
+    work: Prepared
+    m: Measures
+    pictures: Mapping[str, Figure]
+
+    def ways(self, title: str, steps: Sequence[Step], adds: Adds, is_dough: bool) -> Iterator[Way]:
+        """The steps up to each bake, and that bake; `title` stands over the first."""
+        doings: list[Doing] = []
+        bake: list[Step] = []
+        vessel, mixed = "", False
+        for step, after in zip(steps, (*steps[1:], None), strict=True):
+            if step.verb == "bake":
+                bake.append(step)
+                if after is None or after.verb != "bake":
+                    yield Way(title, tuple(doings), oven_of(bake, self.work, self.m, self._own(bake)))
+                    title, doings, bake = "", [], []
+                continue
+            if step.where is not None and step.verb == "place":
+                vessel = self._vessel(step.where[1])
+            text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
+            doings.append(self._doing(step, text, adds, vessel))
+            mixed = mixed or step.verb == "mix"
+        if doings:
+            yield Way(title, tuple(doings))
+
+    def _kind(self, is_dough: bool) -> str:
+        """A preferment is only stirred together, like a batter."""
+        return self.work.batch.formula.kind if is_dough else "batter"
+
+    def _doing(self, step: Step, text: str, adds: Adds, vessel: str) -> Doing:
+        line = prep_view.line_of(step, adds, (), self.m)
+        notes = line.notes
+        if not home_steps.is_rewritten(step):
+            text = line.text
+        if step.verb == "divide":
+            sorts = [pieces_of(p, self.m) for p in self.work.batch.pieces if p.noun]
+            text = self.m.words.say("handout.divide_into", text, "; ".join(sorts)) if sorts else text
+        if step.applied is not None and step.applied.stage:
+            notes = (self.m.words.say("handout.made_before", step.applied.name), *notes)
+        return Doing(text, line.look, step.why, notes, line.adds, line.counts, self._figures(step, vessel))
+
+    def _figures(self, step: Step, vessel: str) -> tuple[Figure, ...]:
+        """The baker's own pictures; where there is none, ours."""
+        own = self._own([step])
+        if own:
+            return own
+        drawn = drawings_of(step, self.m, vessel)
+        if step.verb == "shape" and not self._in_pots():
+            drawn += tray_plan(step, self.work.batch.pieces, self.m)
+        return tuple(Figure(one.title, one.svg) for one in drawn)
+
+    def _own(self, steps: Sequence[Step]) -> tuple[Figure, ...]:
+        """One that could not be shown is left out, and was reported."""
+        return tuple(self.pictures[path] for step in steps for path in step.pictures if path in self.pictures)
+
+    def _in_pots(self) -> bool:
+        formula = self.work.batch.formula
+        ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
+        return any(step.verb == "bake" and step.lid is not None for steps in ways for step in steps)
+
+    def _vessel(self, place: str) -> str:
+        there = self.work.kitchen.vessels
+        tins = [v.name for v in there if v.word == "tin"]
+        return vessel_of(place, tins, [v.name for v in there if v.word == "basket"])
+
+
+def pieces_of(p: PieceBatch, m: Measures) -> str:
+    """`2 loaves at 850 g dough, about 730 g baked`"""
+    number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
+    if not p.noun:
+        return m.words.say("head.whole", weight)
+    said = m.words.say("head.pieces", number, p.noun, weight)
+    return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.about(p.baked_grams))

@@ -1,0 +1,48 @@
+"""From a sound formula to its handout: sized for one domestic oven, weighed on one scale, with the baker's pictures."""
+
+from __future__ import annotations
+
+from manchet.bakery import Bakery, batch_for
+from manchet.cautions.registry import cautions_of
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Severity
+from manchet.figures.totals import totals_of
+from manchet.formula.mixes import mixes_of
+from manchet.formula.model import Formula
+from manchet.formula.order import AS_WRITTEN
+from manchet.formula.weighing import weigh
+from manchet.larder.kitchen import Kitchen
+from manchet.outcome import Outcome
+from manchet.sheets.handout_values import Handout
+from manchet.sheets.handout_view import handout
+from manchet.sheets.home_size import kitchen_at_home, order_at_home
+from manchet.sheets.prep_view import Prepared
+from manchet.sheets.views import House, Issue
+from manchet.workspace.pictures import pictures_of
+from manchet.workspace.wish import Wish
+
+
+def taken_home(
+    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, issue: Issue, house: House, root: str
+) -> Outcome[Handout | None]:
+    """The handout's view; None, with the reason, where the size asked for cannot be made.
+
+    What is asked for with options is made; with none, what fits one oven at home.
+    """
+    order = wish.order
+    if order == AS_WRITTEN:
+        written = batch_for(formula, AS_WRITTEN, kitchen)
+        order = order_at_home(written.value) if written.value is not None else order
+    batch = batch_for(formula, order, kitchen)
+    if batch.value is None:
+        return Outcome(None, batch.diagnostics)
+    at_home = kitchen_at_home(kitchen, house.words)
+    mixes = mixes_of(batch.value, at_home)
+    tables = [weigh(making, at_home) for making in mixes.makings]
+    totals = totals_of(formula, bakery.larder)
+    cautions = cautions_of(Subject(formula, batch.value, kitchen, bakery.larder, totals))
+    work = Prepared(batch.value, mixes, tuple(table.value for table in tables), totals, at_home, cautions)
+    pictures = pictures_of(formula, root)
+    reports = [r for table in tables for r in table.diagnostics if r.severity is not Severity.NOTE]
+    view = handout(work, issue, house, pictures.value, wish.benches, wish.blanks)
+    return Outcome(view, (*batch.diagnostics, *reports, *pictures.diagnostics))

@@ -1,0 +1,270 @@
+"""The handout: the size of one oven at home, hands for the mixer, four ovens' heats, and a Recipe for machines."""
+
+from __future__ import annotations
+
+import io
+import json
+import re
+from collections.abc import Callable, Iterator
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+import pytest
+from pypdf import PdfReader
+from sheets.test_hostile_text import HOSTILE, seen
+from sheets.work import ISSUE
+
+from manchet.bakery import batch_for, read
+from manchet.formula.model import Range
+from manchet.formula.order import AS_WRITTEN
+from manchet.sheets.class_view import sets_for
+from manchet.sheets.data import data_of, schema
+from manchet.sheets.handout_values import Handout
+from manchet.sheets.home_measures import gas_mark, marks, spoons
+from manchet.sheets.home_size import fits, order_at_home
+from manchet.sheets.html import html_of
+from manchet.sheets.measures import Measures
+from manchet.sheets.pdf import Pdf, pdf_of
+from manchet.sheets.views import House
+from manchet.sheets.words_of import words_of
+from manchet.source.text import SourceText
+from manchet.workspace.taking_home import taken_home
+from manchet.workspace.wish import Wish
+
+GOLDEN = Path(__file__).parent / "golden"
+M = Measures(House(), words_of("British"))
+
+QUAY = """formula Quay loaf
+  about "Everyday wheat loaf, proved cold."
+  kind hearth loaf
+  makes 24 loaves at 900 g dough
+  bake loss 14%
+
+  overall
+    white flour           90%
+    whole rye flour       10%
+    water                 70%
+    salt                   2%
+    fresh yeast            1%
+
+  poolish with 20% of all flour
+    white flour          100%
+    water                100%
+    fresh yeast            0.5%
+    mix slow 3 min to 24 C
+    ripen covered 10-12 h at 20 C until "domed"
+
+  dough
+    poolish
+    everything else
+    hold back salt
+    mix slow 5 min
+    add salt
+    mix fast 4 min to 25 C until "stretches thin"
+      why "it holds the gas later"
+    ferment covered 2 h at 25 C with 2 folds every 40 min
+    divide
+    shape oval 20 s each
+    prove covered 60-75 min at 26 C until "a finger's mark fills slowly"
+    score "one long cut, 6 mm deep"
+    bake 15 min at 255 C, steam
+    bake 25-30 min at 220 C to 97 C core, vent open
+      until "chestnut"
+    cool 2 h
+
+  note "Better on the second day."
+"""
+
+
+PLAIN, AT_HOME = House(), Wish()
+
+
+def taken(text: str = QUAY, house: House = PLAIN, wish: Wish = AT_HOME) -> Handout:
+    bakery = read([SourceText("quay.bake", text)])
+    assert [d for d in bakery.diagnostics if d.severity.value == "error"] == []
+    made = taken_home(bakery, bakery.formulas[0], bakery.kitchen, wish, ISSUE, house, ".")
+    assert made.value is not None, made.diagnostics
+    return made.value
+
+
+def text_of(page: str) -> str:
+    """What a reader sees, a line for each block."""
+    body = re.sub(r"<(style|script|svg)[^>]*>.*?</\1>", "", page, flags=re.DOTALL)
+    lines = re.sub(r"</?(p|tr|table|h1|h2|h3|div|section|header|main)[^>]*>", "\n", body)
+    plain = seen(re.sub(r"</?(td|th|span|b)[^>]*>", " ", lines)).text
+    return "\n".join(line for line in (" ".join(raw.split()) for raw in plain.splitlines()) if line) + "\n"
+
+
+def test_the_whole_text(golden: Callable[[Path, str], None]) -> None:
+    wish = Wish(benches=12, blanks=True)
+    golden(GOLDEN / "handout.txt", text_of(html_of(taken(wish=wish))))
+
+
+def test_two_loaves_or_what_fits_the_tray() -> None:
+    assert (fits(Fraction(900)), fits(Fraction(100)), fits(Fraction(60)), fits(Fraction(5000))) == (2, 12, 12, 0)
+    assert taken().head[0].value.replace("\N{NO-BREAK SPACE}", " ").startswith("2 loaves at 900 g dough")
+    rolls = QUAY.replace("24 loaves at 900 g", "60 rolls at 85 g")
+    assert taken(rolls).head[0].value.startswith("12 rolls")
+    one = QUAY.replace("24 loaves", "1 loaf")
+    assert taken(one).head[0].value.startswith("1 loaf")
+
+
+def test_never_more_than_the_file_makes() -> None:
+    for number in (1, 2, 5, 300):
+        bakery = read([SourceText("q.bake", QUAY.replace("24 loaves at 900 g", f"{number} rolls at 60 g"))])
+        written = batch_for(bakery.formulas[0], AS_WRITTEN, bakery.kitchen).value
+        assert written is not None
+        assert order_at_home(written).pieces == ((Fraction(min(number, 12)), "rolls"),)
+
+
+def doings(view: Handout) -> Iterator[Any]:
+    return (doing for section in view.sections for way in section.ways for doing in way.doings)
+
+
+def test_no_mixer_is_asked_for() -> None:
+    said = [doing.text for doing in doings(taken())]
+    assert not [text for text in said if re.search(r"\b(slow|fast|speed|mixer|each)\b", text)]
+    assert any(text.replace("\N{NO-BREAK SPACE}", " ").startswith("Knead by hand 8–12 min") for text in said)
+    assert "by hand" in said[0]
+
+
+def test_why_what_to_look_for_and_notes_are_printed() -> None:
+    page = html_of(taken())
+    for words in ("Why: it holds the gas later", "until stretches thin", "until chestnut", "Better on the second day."):
+        assert words in page
+
+
+def test_cautions_of_a_home_and_none_of_a_bakery() -> None:
+    page = html_of(taken()).casefold()
+    assert "do not taste raw dough" in page and "local codes" in page
+    assert "25 kg" not in page and "blades out" not in page and not re.search(r"\bsafe\b", page)
+
+
+def test_the_oven_in_four_ways() -> None:
+    oven = next(way.oven for section in taken().sections for way in section.ways if way.oven)
+    first, second = (tuple(part.replace("\N{NO-BREAK SPACE}", " ") for part in phase[:6]) for phase in oven.phases)
+    assert first == ("15 min", "255 °C", "235 °C", "490 °F", "10", "")
+    assert second == ("25–30 min", "220 °C", "200 °C", "430 °F", "7", "97 °C")
+    assert any("250" in line for line in oven.advice) and any("pot" in line for line in oven.advice)
+
+
+@pytest.mark.parametrize(
+    ("celsius", "mark"),
+    [(110, "¼"), (120, "½"), (140, "1"), (150, "2"), (180, "4"), (200, "6"), (220, "7"), (240, "9")],
+)
+def test_gas_marks(celsius: int, mark: str) -> None:
+    """The usual British table: 1 is 275 F (140 C), 4 is 350 F (180 C), 7 is 425 F (220 C); common practice."""
+    assert gas_mark(Fraction(celsius)) == mark
+
+
+def test_a_fan_is_twenty_less_and_fahrenheit_in_fives() -> None:
+    said = marks(Range(Fraction(230), Fraction(240)), M)
+    assert (said.celsius[:7], said.fan[:7], said.fahrenheit[:7]) == ("230–240", "210–220", "445–465")
+
+
+def test_spoons_have_their_density_and_one_warning() -> None:
+    bakery = read([SourceText("q.bake", QUAY)])
+    salt = next(line.ingredient for line in bakery.formulas[0].overall if line.name == "salt")
+    assert salt is not None and salt.density is not None
+    spoonful = salt.density * 5
+    said = spoons(spoonful, salt, M, "metric").replace("\N{NO-BREAK SPACE}", " ")
+    assert said.startswith("about 1 tsp at ")
+    assert spoons(spoonful / 100, salt, M, "metric") == M.words["handout.pinch"]
+    assert spoons(spoonful, salt, M, "") == "" and spoons(spoonful, None, M, "metric") == ""
+    page = html_of(taken())
+    assert page.count("Spoons and cups are only about right") == 1
+    us = html_of(taken(house=House(words="American")))
+    assert "cups at" in us
+
+
+def test_fresh_yeast_names_its_dried_twin() -> None:
+    rows = [row for section in taken().sections for row in section.rows if row.name == "fresh yeast"]
+    assert rows and all(any("instant yeast" in note for note in row.notes) for row in rows)
+    assert "Hamelman" in taken().yeast
+    dried = taken(QUAY.replace("fresh yeast ", "instant yeast "))
+    assert "instant yeast" in dried.yeast and "Hamelman" not in dried.yeast
+
+
+def test_a_class_weighs_the_same_set_over_and_over() -> None:
+    assert [sets_for(n) for n in (1, 10, 11, 12)] == [3, 12, 14, 15]
+    view = taken(wish=Wish(benches=12))
+    assert view.bench is not None and "15 sets" in view.bench.sets
+    for _, lines in view.bench.stages:
+        for share in lines:
+            one, whole = (grams(text) for text in (share.one, share.whole))
+            assert whole == pytest.approx(15 * one, rel=0.001), share
+
+
+def grams(text: str) -> float:
+    figure, unit = text.split("\N{NO-BREAK SPACE}")
+    return float(figure.replace(",", "")) * {"g": 1, "kg": 1000}[unit]
+
+
+def test_blanks_hide_the_per_cents_until_the_last_page() -> None:
+    page = html_of(taken(wish=Wish(blanks=True)))
+    question, answer = page.split(M.words["handout.answers"])
+    assert "70\N{NO-BREAK SPACE}%" not in question and "70\N{NO-BREAK SPACE}%" in answer
+    assert M.words["handout.answers"] not in html_of(taken())
+
+
+def recipe(page: str) -> dict[str, Any]:
+    found = re.findall(r'<script type="application/ld\+json">(.*?)</script>', page, re.DOTALL)
+    assert len(found) == 1
+    data: dict[str, Any] = json.loads(found[0])
+    return data
+
+
+def test_the_recipe_for_machines() -> None:
+    data = recipe(html_of(taken()))
+    assert (data["@context"], data["@type"], data["name"]) == ("https://schema.org", "Recipe", "Quay loaf")
+    assert data["description"] == "Everyday wheat loaf, proved cold." and data["recipeYield"].startswith("2 loaves")
+    assert any(line.endswith("white flour") for line in data["recipeIngredient"])
+    sections = data["recipeInstructions"]
+    assert [section["name"] for section in sections] == ["poolish", "dough"]
+    for section in sections:
+        assert section["@type"] == "HowToSection"
+        assert all(step["@type"] == "HowToStep" and step["text"] for step in section["itemListElement"])
+    shown = seen(html_of(taken())).text
+    assert "schema.org" not in shown.replace(json.dumps(data, ensure_ascii=False, sort_keys=True), "")
+
+
+def test_hostile_names_stay_text() -> None:
+    for hostile in (HOSTILE, "</script><script>alert(1)</script>", "]]>\u2028--><!--", '"}]}'):
+        view = taken()._replace(title=hostile, about=hostile)
+        row = view.sections[0].rows[0]._replace(name=hostile)
+        section = view.sections[0]._replace(rows=(row,), title=hostile)
+        from manchet.sheets.recipe_data import recipe_of
+
+        view = view._replace(sections=(section,), recipe=recipe_of(hostile, hostile, "en-GB", hostile, (section,)))
+        page = html_of(view)
+        data = recipe(page)
+        assert data["name"] == hostile and data["recipeIngredient"][0].endswith(hostile)
+        assert seen(page).tags == seen(html_of(view._replace(title="x", about="x"))).tags
+        assert "<script>alert" not in page
+
+
+def test_the_data_fits_the_schema() -> None:
+    import jsonschema
+
+    for wish in (Wish(), Wish(benches=3, blanks=True)):
+        jsonschema.validate(json.loads(json.dumps(data_of(taken(wish=wish)))), schema())
+
+
+def test_the_pdf_is_two_or_three_pages_and_says_it_all() -> None:
+    made = pdf_of(html_of(taken()))
+    assert isinstance(made, Pdf) and made.faults == () and made.missing == ()
+    pages = [page.extract_text() for page in PdfReader(io.BytesIO(made.content)).pages]
+    assert 2 <= len(pages) <= 3
+    whole = " ".join(" ".join(pages).split()).replace("\N{NO-BREAK SPACE}", " ")
+    for words in ("Quay loaf", "2 loaves at 900 g dough", "gas mark", "Take care at home", "Per cent of all flour"):
+        assert words in whole
+    klass = pdf_of(html_of(taken(wish=Wish(benches=12, blanks=True))))
+    assert isinstance(klass, Pdf) and len(PdfReader(io.BytesIO(klass.content)).pages) == len(pages) + 2
+    assert made == pdf_of(html_of(taken()))
+
+
+def test_no_recipe_card() -> None:
+    page = html_of(taken()).casefold()
+    for word in ("servings", "serves", "prep time", "cook time", "<button", "<input", "print recipe", "1x", "2x"):
+        assert word not in page

@@ -1,0 +1,151 @@
+"""A baker's own picture: a real image inside the bakery, made safe, or a calm report and no picture."""
+
+from __future__ import annotations
+
+import base64
+from pathlib import Path
+
+import pytest
+
+from manchet.sheets.own_picture import MOST_BYTES, Refused, Shown, shown
+
+SVG = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>Two cuts</title><path d="M1 1 L8 8" stroke="#000"/></svg>'
+PNG = base64.b64decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==")
+JPEG = b"\xff\xd8\xff\xe0\x00\x10JFIF\x00" + bytes(20) + b"\xff\xd9"
+
+
+def inside(found: Shown | Refused) -> str:
+    assert isinstance(found, Shown), found
+    return base64.b64decode(found.address.partition(",")[2]).decode()
+
+
+def test_a_plain_drawing_is_shown_with_its_title() -> None:
+    found = shown(SVG)
+    assert isinstance(found, Shown) and found.title == "Two cuts"
+    assert found.address.startswith("data:image/svg+xml;base64,")
+    assert "M1 1 L8 8" in inside(found)
+
+
+def test_photographs_by_what_is_in_them() -> None:
+    for data, start in ((PNG, "data:image/png"), (JPEG, "data:image/jpeg")):
+        found = shown(data)
+        assert isinstance(found, Shown) and found.address.startswith(start)
+
+
+@pytest.mark.parametrize(
+    "inner",
+    [
+        b"<script>alert(1)</script>",
+        b"<style>*{fill:red}</style>",
+        b'<image href="http://a.b/x.png"/>',
+        b'<use href="#a"/>',
+        b'<a href="javascript:x"><path d="M0 0"/></a>',
+        b'<foreignObject><p xmlns="http://www.w3.org/1999/xhtml">x</p></foreignObject>',
+        b'<path d="M0 0" onload="x()"/>',
+        b'<path d="M0 0" style="fill:url(http://a.b)"/>',
+        b'<path d="M0 0" fill="url(http://a.b/#c)"/>',
+        b'<path d="M0 0" xmlns:x="http://www.w3.org/1999/xlink" x:href="file:///etc/passwd"/>',
+        b"<animate/>",
+        b'<g xmlns="http://example.com/other"/>',
+    ],
+)
+def test_what_could_reach_out_is_refused(inner: bytes) -> None:
+    found = shown(SVG.replace(b"<path", inner + b"<path", 1))
+    assert isinstance(found, Refused) and found.why == "reaches out"
+
+
+def test_entities_are_refused_unopened() -> None:
+    bomb = b'<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;&a;">]>' + SVG.replace(b"Two cuts", b"&b;")
+    assert shown(bomb) == Refused("reaches out", "DOCTYPE")
+
+
+def test_what_is_no_picture() -> None:
+    assert shown(b"") == Refused("kind") and shown(b"GIF89a....") == Refused("kind")
+    assert shown(b"formula Tern loaf\n") == Refused("kind")
+    assert shown(SVG[:-9]) == Refused("damaged")
+    assert shown(PNG[:-8]) == Refused("damaged") and shown(JPEG[:-2]) == Refused("damaged")
+    assert shown(PNG + bytes(MOST_BYTES)) == Refused("large")
+
+
+def test_words_in_a_drawing_stay_words() -> None:
+    found = shown(SVG.replace(b"Two cuts", b"&lt;script&gt; &amp; &quot;x&quot;"))
+    assert isinstance(found, Shown) and found.title == '<script> & "x"'
+    assert "<script>" not in inside(found)
+
+
+FORMULA = """formula Quay loaf
+  kind hearth loaf
+  makes 2 loaves at 900 g dough
+  bake loss 14%
+
+  dough
+    white flour         1000 g
+    water                700 g
+    salt                  20 g
+    instant yeast         10 g
+    mix by hand 8 min to 25 C
+    ferment covered 90 min at 25 C
+    divide
+    shape as wreath 30 s each
+      picture "PICTURE"
+    prove covered 60 min at 26 C
+    bake 40 min at 225 C, steam
+    cool 2 h
+"""
+
+
+@pytest.fixture
+def bakery(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    folder = tmp_path / "bakery"
+    (folder / "pictures").mkdir(parents=True)
+    (folder / "pictures" / "cuts.svg").write_bytes(SVG)
+    (folder / "pictures" / "photo.png").write_bytes(PNG)
+    (folder / "pictures" / "bad.svg").write_bytes(SVG.replace(b"<path", b"<script/><path"))
+    (folder / "pictures" / "words.png").write_bytes(b"not a picture")
+    (folder / "pictures" / "large.png").write_bytes(PNG + bytes(MOST_BYTES))
+    (folder / "pictures" / "folder.png").mkdir()
+    (tmp_path / "outside.svg").write_bytes(SVG)
+    (folder / "pictures" / "link.svg").symlink_to(tmp_path / "outside.svg")
+    (folder / "kitchen.bake").write_text("kitchen House\n  hands 1\n", encoding="utf-8")
+    monkeypatch.chdir(folder)
+    return folder
+
+
+def built(bakery: Path, picture: str, capsys: pytest.CaptureFixture[str]) -> tuple[str, str]:
+    from manchet.cli.main import command
+
+    (bakery / "quay.bake").write_text(FORMULA.replace("PICTURE", picture), encoding="utf-8")
+    command(["build", "quay.bake", "--only", "handout,html"])
+    return (bakery / "output" / "quay-loaf.handout.html").read_text(encoding="utf-8"), capsys.readouterr().err
+
+
+def test_it_stands_on_its_step_instead_of_ours(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    page, said = built(bakery, "pictures/cuts.svg", capsys)
+    assert 'alt="Two cuts"' in page and "picture" not in said
+    assert "A wreath:" not in page
+    page, _ = built(bakery, "pictures/photo.png", capsys)
+    assert 'src="data:image/png;base64,' in page and 'alt="picture: photo"' in page
+
+
+@pytest.mark.parametrize(
+    ("picture", "report"),
+    [
+        ("pictures/none.svg", "picture-missing"),
+        ("pictures/folder.png", "picture-missing"),
+        ("../outside.svg", "picture-outside"),
+        ("pictures/../../outside.svg", "picture-outside"),
+        ("/etc/passwd", "picture-outside"),
+        ("C:pictures/cuts.svg", "picture-outside"),
+        ("file:///etc/passwd", "picture-outside"),
+        ("pictures/link.svg", "picture-outside"),
+        ("pictures/bad.svg", "picture-not-plain"),
+        ("pictures/words.png", "picture-of-no-kind"),
+        ("pictures/large.png", "picture-too-large"),
+    ],
+)
+def test_one_that_cannot_be_shown_is_reported_once(
+    bakery: Path, capsys: pytest.CaptureFixture[str], picture: str, report: str
+) -> None:
+    page, said = built(bakery, picture, capsys)
+    assert said.count(f"[{report}]") == 1, said
+    assert "<img" not in page and "A wreath:" in page, "then ours stands there"
