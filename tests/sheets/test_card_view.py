@@ -43,7 +43,10 @@ def test_nobody_is_told_to_cut_a_bake_short() -> None:
     assert any("shorten the bulk" in line for line in said)
     assert not any("bake" in line.partition(";")[0] and "shorten" in line for line in said)
     loading = next(job for job in card(FERRY).jobs if "Bake 15" in job.job)
-    assert loading.late[-1].startswith("up to 45 min: look at the dough first") and "45 min later" in loading.late[-1]
+    assert (
+        loading.late[-1].startswith("up to 45 min: look at the dough first; ready ")
+        and "45 min later" in loading.late[-1]
+    )
 
 
 def test_the_oven_says_why_it_is_lit_so_early() -> None:

@@ -99,10 +99,10 @@ class Bench:
 
     def build(self, paths: set[str] | None) -> list[Built]:
         """Builds the formulas of these files, or of all; each in this process, where the PDF writer is warm."""
-        from manchet.workspace.building import jobs_of, making, written
+        from manchet.workspace.building import jobs_of, making, with_last, written
 
         wish = build.wish_of(self.options)
-        jobs = [job for job in jobs_of(self.asked) if paths is None or job.path in paths]
+        jobs = with_last([job for job in jobs_of(self.asked) if paths is None or job.path in paths], self.folder)
         results: list[Built] = []
         try:
             for one in making(self.asked, jobs, wish, True, self.pages):

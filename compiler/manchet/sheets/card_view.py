@@ -40,7 +40,7 @@ def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
         warmths=tuple(
             views.Warmth(
                 m.degrees(wording.once(x.celsius)),
-                words.say("card.about", m.time(Range(_minutes(x.low), None if x.high is None else _minutes(x.high)))),
+                words.say("card.about", m.time(Range(_fives(x.low), None if x.high is None else _fives(x.high)))),
             )
             for x in card.came_out_at
         ),
@@ -57,6 +57,11 @@ def _moment(at: datetime, m: Measures) -> str:
 def _minutes(seconds: Fraction) -> Fraction:
     """On a card nothing is more exact than a minute."""
     return rounded(seconds / 60, 0) * 60
+
+
+def _fives(seconds: Fraction) -> Fraction:
+    """An estimate is no more exact than five minutes."""
+    return rounded(seconds / 300, 0) * 300
 
 
 # ---- its lines ------------------------------------------------------------------------------------
@@ -198,7 +203,9 @@ def _answer(late: Late, row: Row, m: Measures) -> str:
     shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in COOKED]
     if shorter:
         said.append(words.say("card.cut", _listed(shorter)))
-    if late.over:
+    if any(change.step.verb in COOKED for change in late.over):
+        said.append(words["card.must_not_wait"])
+    elif late.over:
         over = (words.say("card.the_thing", change.stage or words["card.dough"]) for change in late.over)
         said.append(words.say("card.over", _listed(over)))
     return "; ".join(said)

@@ -15,9 +15,11 @@ from manchet.bakery import Bakery, Swaps
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.asked import Asked
+from manchet.workspace.former import former_overalls
 from manchet.workspace.headings import Block
 from manchet.workspace.making import Made, Pages, Version, made, posted
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
+from manchet.workspace.replacing import last_sheets
 from manchet.workspace.slugs import slugs
 from manchet.workspace.versions import versions
 from manchet.workspace.wish import Wish
@@ -74,7 +76,7 @@ def built(
     """Builds the jobs and writes their files into `folder`; what became of each, in order."""
     # The posted cards of the kitchens are made once, with the last part.
     # A swap that no formula has anything for is told of only where all of them are seen together.
-    parts = _parts(jobs, 1 if wish.swaps else processes)
+    parts = _parts(with_last(jobs, folder), 1 if wish.swaps else processes)
     calls = [(asked, part, wish, part is parts[-1]) for part in parts]
     done = 0
     for results in spread(make, calls, processes):
@@ -82,6 +84,14 @@ def built(
             yield written(one, folder)
             done += one.is_formula
             progress(done)
+
+
+def with_last(jobs: Sequence[Job], folder: str) -> list[Job]:
+    """The jobs, with what the sheets that lie in the output folder say of themselves."""
+    return [
+        job._replace(version=job.version._replace(last=last_sheets(folder, job.slug, ("sheet", "card"))))
+        for job in jobs
+    ]
 
 
 def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool) -> list[Made]:
@@ -93,6 +103,8 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pa
     """The same, one after another. `posts`: the posted cards too. `pages`: see `making.made`."""
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, Swaps(wish.swaps, asked.names))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
+    committed = {job.path: job.version.edited for job in jobs if job.version.commit and "sheet" in wish.kinds}
+    former = former_overalls(asked, committed)
     for job in jobs:
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))
         formula = formulas.get((job.path, job.block.line))
@@ -100,7 +112,8 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pa
             yield Made(job.block.name, {}, reports, slug=job.slug)
             continue
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
-        one = made(bakery, formula, kitchen, wish, job.version, pages)
+        version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
+        one = made(bakery, formula, kitchen, wish, version, pages, asked.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts and "house" in wish.kinds:
         yield from _posted(asked, bakery, wish, pages)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.bakery import Bakery, batch_for
@@ -12,7 +13,10 @@ from manchet.formula.mixes import Mixes, mixes_of
 from manchet.formula.model import Batch, Formula
 from manchet.formula.weighing import System, weigh
 from manchet.larder.kitchen import Kitchen
+from manchet.sheets.handout_values import Handout
 from manchet.sheets.views import House, Issue, Sheet
+from manchet.workspace.replacing import Last
+from manchet.workspace.unprintable import unprintable
 from manchet.workspace.wish import Wish
 
 
@@ -23,6 +27,10 @@ class Version(NamedTuple):
     digest: str
     commit: str = ""
     edited: bool = False
+    before: Mapping[str, Fraction] = {}
+    """The overall formula of the committed version before, by key; {} if there is none."""
+    last: Mapping[str, Last] = {}
+    """What the sheets of this name in the output folder say of themselves, by kind."""
 
 
 class Made(NamedTuple):
@@ -37,11 +45,21 @@ class Made(NamedTuple):
     is_formula: bool = True
 
 
+class Printed(NamedTuple):
+    """A page by its forms; what a PDF would need, or ""; signs that stand in it and are not in the font."""
+
+    files: Mapping[str, bytes]
+    lacking: str = ""
+    missing: tuple[str, ...] = ()
+
+
 Pages = dict[tuple[str, int, str], str]
 """The pages printed so far: (path, line, kind) of each, and the HTML its PDF was made from."""
 
 
-def made(bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version, pages: Pages) -> Made:
+def made(
+    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version, pages: Pages, root: str = ""
+) -> Made:
     """Everything that was wished for. No file at all where the size asked for cannot be made.
 
     A page that stands in `pages` as it is now has its PDF already, and none is made; `pages` is brought up to date.
@@ -49,13 +67,22 @@ def made(bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version
     batch = batch_for(formula, wish.order, kitchen)
     if batch.value is None:
         return Made(formula.name, {}, batch.diagnostics)
-    views, reports = _views(bakery, batch.value, kitchen, wish, version)
+    sheets, reports = _views(bakery, batch.value, kitchen, wish, version)
+    views: dict[str, Sheet | Handout] = dict(sheets)
+    if "handout" in wish.kinds:
+        from manchet.workspace.taking_home import taken_home
+
+        taken = taken_home(bakery, formula, kitchen, wish, _issue(wish, version), house_of(kitchen, wish), root)
+        reports = (*reports, *taken.diagnostics)
+        if taken.value is not None:
+            views["handout"] = taken.value
     files: dict[str, bytes] = {}
     lacking = ""
     for kind, view in views.items():
-        data, lacks = _printed(view, wish.forms, pages, (formula.place.path, formula.place.line, kind))
-        files |= {f"{kind}.{form}": content for form, content in data.items()}
-        lacking = lacking or lacks
+        printed = _printed(view, wish.forms, pages, (formula.place.path, formula.place.line, kind))
+        files |= {f"{kind}.{form}": content for form, content in printed.files.items()}
+        lacking = lacking or printed.lacking
+        reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
     return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
 
 
@@ -64,17 +91,22 @@ def posted(kitchen: Kitchen, wish: Wish, version: Version, slug: str, pages: Pag
     from manchet.cautions.house import card_of
     from manchet.sheets.caution_view import house_card
 
-    issue = Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
+    issue = _issue(wish, version)
     view = house_card(kitchen.name, card_of(kitchen), issue, house_of(kitchen, wish))
-    data, lacking = _printed(view, wish.forms, pages, (version.file, 0, "house"))
-    files = {f"house.{form}": content for form, content in data.items()}
-    return Made(view.title, files, (), lacking, slug, is_formula=False)
+    printed = _printed(view, wish.forms, pages, (version.file, 0, "house"))
+    files = {f"house.{form}": content for form, content in printed.files.items()}
+    reports = () if kitchen.place is None else unprintable(printed.missing, view, "house", kitchen.place)
+    return Made(view.title, files, reports, printed.lacking, slug, is_formula=False)
 
 
 def house_of(kitchen: Kitchen, wish: Wish) -> House:
     """How this house prints: as asked for, else as the kitchen says, else A4, metric, Celsius, British."""
     words = wish.words or kitchen.words or "British"
     return House(wish.paper or "A4", wish.units or "metric", wish.degrees or "C", words)
+
+
+def _issue(wish: Wish, version: Version) -> Issue:
+    return Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
 
 
 def _state(version: Version) -> str:
@@ -86,7 +118,7 @@ def _views(
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
     mixes = mixes_of(batch, kitchen)
     house = house_of(kitchen, wish)
-    issue = Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
+    issue = _issue(wish, version)
     views: dict[str, Sheet] = {}
     reports: tuple[Diagnostic, ...] = ()
     if wish.when is not None:
@@ -97,14 +129,26 @@ def _views(
         if "card" in wish.kinds:
             from manchet.sheets.card_view import timing_card
 
-            views["card"] = timing_card(card, issue, house)
+            views["card"] = timing_card(card, _replacing(issue, version, "card"), house)
     if "sheet" in wish.kinds:
-        views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house)
+        issue = _replacing(issue, version, "sheet")
+        views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house, version.before)
     return views, reports
 
 
+def _replacing(issue: Issue, version: Version, kind: str) -> Issue:
+    last = version.last.get(kind)
+    return issue if last is None else issue._replace(replaces=last.replaced_by(issue.date, issue.digest))
+
+
 def _sheet(
-    bakery: Bakery, batch: Batch, mixes: Mixes, kitchen: Kitchen, issue: Issue, house: House
+    bakery: Bakery,
+    batch: Batch,
+    mixes: Mixes,
+    kitchen: Kitchen,
+    issue: Issue,
+    house: House,
+    before: Mapping[str, Fraction],
 ) -> tuple[Sheet, tuple[Diagnostic, ...]]:
     from manchet.cautions.registry import cautions_of
     from manchet.checks.subject import Subject
@@ -117,14 +161,12 @@ def _sheet(
     tables = [weigh(making, kitchen, system) for making in mixes.makings]
     cautions = cautions_of(Subject(batch.formula, batch, kitchen, bakery.larder, totals))
     water = None if batch.formula.preparation else water_of(batch, kitchen, mixes, bakery.larder, STEP[house.degrees])
-    work = Prepared(batch, mixes, tuple(table.value for table in tables), totals, kitchen, cautions, water=water)
+    work = Prepared(batch, mixes, tuple(table.value for table in tables), totals, kitchen, cautions, before, water)
     return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 
-def _printed(
-    view: Sheet, forms: tuple[str, ...], pages: Pages, key: tuple[str, int, str]
-) -> tuple[Mapping[str, bytes], str]:
-    """The page in each form, and what a PDF would need if there is none."""
+def _printed(view: Sheet | Handout, forms: tuple[str, ...], pages: Pages, key: tuple[str, int, str]) -> Printed:
+    """The page in each form that is wanted."""
     from manchet.sheets.html import html_of
 
     html = html_of(view)
@@ -140,7 +182,8 @@ def _printed(
 
         pdf = pdf_of(html)
         if isinstance(pdf, NoPdf):
-            return data, f"{pdf.reason}; {pdf.install}"
+            return Printed(data, f"{pdf.reason}; {pdf.install}")
         data["pdf"] = pdf.content
         pages[key] = html
-    return data, ""
+        return Printed(data, missing=pdf.missing)
+    return Printed(data)

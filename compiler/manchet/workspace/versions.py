@@ -10,12 +10,12 @@ SECONDS = 10
 
 def versions(root: str, prefix: str, paths: set[str]) -> Mapping[str, tuple[str, bool]]:
     """For each path that git knows: its last commit (short), and whether it was edited since. Empty without git."""
-    if not paths or not _in_checkout(root):
+    if not paths or not in_checkout(root):
         return {}
-    changed = _git(root, "status", "--porcelain=v1", "-z", "--untracked-files=all", "--", ".")
+    changed = git(root, "status", "--porcelain=v1", "-z", "--untracked-files=all", "--", ".")
     if changed is None:
         return {}
-    top = (_git(root, "rev-parse", "--show-prefix") or "").strip()
+    top = (git(root, "rev-parse", "--show-prefix") or "").strip()
     dirty = {entry[3:].removeprefix(top) for entry in changed.split("\0") if len(entry) > 3}
     commits = _last_commits(root, top, {path.removeprefix(prefix) for path in paths})
     return {
@@ -23,7 +23,7 @@ def versions(root: str, prefix: str, paths: set[str]) -> Mapping[str, tuple[str,
     }
 
 
-def _in_checkout(folder: str) -> bool:
+def in_checkout(folder: str) -> bool:
     while True:
         if os.path.exists(os.path.join(folder, ".git")):
             return True
@@ -35,7 +35,7 @@ def _in_checkout(folder: str) -> bool:
 
 def _last_commits(root: str, top: str, paths: set[str]) -> dict[str, str]:
     """The newest commit that touched each path, from one reading of the history."""
-    history = _git(root, "log", "--format=%x01%h", "--name-only", "-z", "--no-renames", "--", "*.bake")
+    history = git(root, "log", "--format=%x01%h", "--name-only", "-z", "--no-renames", "--", "*.bake")
     found: dict[str, str] = {}
     commit = ""
     for word in (history or "").replace("\n", "\0").split("\0"):
@@ -46,7 +46,7 @@ def _last_commits(root: str, top: str, paths: set[str]) -> dict[str, str]:
     return found
 
 
-def _git(folder: str, *words: str) -> str | None:
+def git(folder: str, *words: str) -> str | None:
     """What git says; None where there is none, or it will not."""
     import subprocess
 

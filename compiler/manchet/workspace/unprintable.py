@@ -1,0 +1,59 @@
+"""Signs that the sheets' font does not have: on the PDF an empty box stands for each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Protocol
+
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+
+
+class Page(Protocol):
+    """Any view: a tuple of texts and further tuples, with a title."""
+
+    @property
+    def title(self) -> str: ...
+
+
+LONGEST = 60
+"""Letters of the text that is quoted."""
+
+
+def unprintable(missing: tuple[str, ...], view: Page, kind: str, place: Place) -> tuple[Diagnostic, ...]:
+    """A warning for each such sign, with the first text of the page in which it stands."""
+    return tuple(
+        Diagnostic(
+            "sign-not-in-font",
+            Severity.WARNING,
+            f"the {kind} of {view.title} cannot print {_name(sign)}{_where(sign, view)}",
+            place,
+            "write it with letters that are printed, or take the HTML page, whose letters are the reader's own",
+        )
+        for sign in missing
+    )
+
+
+def _name(sign: str) -> str:
+    """`“☃” (snowman, U+2603)`: what cannot be printed may not show on a screen either."""
+    import unicodedata
+
+    code = " ".join(f"U+{ord(one):04X}" for one in sign)
+    name = unicodedata.name(sign, "").lower() if len(sign) == 1 else ""
+    return f"“{sign}” ({name}, {code})" if name else f"“{sign}” ({code})"
+
+
+def _where(sign: str, view: Page) -> str:
+    text = next((text for text in _texts(view) if sign in text), "")
+    if not text:
+        return ""
+    at = max(0, text.index(sign) - LONGEST // 2)
+    return f", in “{text[at : at + LONGEST].strip()}”"
+
+
+def _texts(value: object) -> Iterator[str]:
+    """Every text of a view, in its order."""
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, tuple):
+        for part in value:
+            yield from _texts(part)

@@ -1,0 +1,126 @@
+"""What a baker adds up, looks for and reads at a distance."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from sheets.test_prep_view import FERRY, block, figure, lines, row
+from sheets.work import prepared, sheet
+
+from manchet.formula.model import Range
+from manchet.sheets.caution_view import in_degrees
+from manchet.sheets.html import blank, html_of, places
+from manchet.sheets.measures import Measures
+from manchet.sheets.room import PAGES, flowing
+from manchet.sheets.views import House, Row, Steps
+from manchet.sheets.words_of import words_of
+
+METRIC = Measures(House(), words_of("British"))
+US = Measures(House("Letter", "US", "F", "American"), words_of("American"))
+
+POOLISH = FERRY.replace(
+    """  levain with 20% of all flour
+    white flour           100%
+    water                 100%
+    ripe wheat starter     10%, counted as white flour
+    mix by hand 3 min to 26 C
+    ripen covered 8-10 h at 24 C until "domed"
+    keep 60 g as ripe wheat starter
+""",
+    """  poolish with 20% of all flour
+    made for each mix
+    white flour           100%
+    water                 100%
+    ripe wheat starter      1.3%, counted as white flour
+    mix by hand 3 min to 26 C
+    ripen covered 8-10 h at 24 C until "domed"
+""",
+).replace("    levain\n", "    poolish\n")
+
+
+def plain(text: str) -> str:
+    return text.replace("\N{NO-BREAK SPACE}", " ")
+
+
+def test_a_stage_that_goes_whole_is_read_as_its_tub() -> None:
+    for pieces in range(8, 24):
+        view = sheet(POOLISH.replace("makes 10 loaves", f"makes {pieces} loaves"))
+        poolish, dough = block(view, "poolish"), block(view, "dough")
+        tub = sum(figure(r.weight) for r in poolish.rows)
+        used = row(dough.rows, "poolish")
+        assert used.notes == ("all of it",)
+        assert abs(figure(used.weight) - tub) <= Fraction(5, 2)
+        assert plain(poolish.goes[0]) == f"to the dough: all of it, about {used.weight} g"
+        held = figure("".join(c for c in dough.holds if c.isdigit() or c == "."))
+        assert abs(held - sum(figure(r.weight) for r in dough.rows)) <= Fraction(1, 2)
+
+
+def test_one_unit_in_a_range() -> None:
+    assert plain(METRIC.time(Range(Fraction(6000), Fraction(7800)))) == "100–130 min"
+    assert plain(METRIC.time(Range(Fraction(6000), Fraction(12000)))) == "100–200 min"
+
+
+def test_a_step_that_may_be_left_out_has_no_stray_comma() -> None:
+    text = FERRY.replace("      shape round\n      prove 60", "      shape round, optional\n      prove 60")
+    said = [line.text for line in lines(block(sheet(text), "dough"))]
+    assert "Shape round (optional)" in said
+
+
+@pytest.mark.parametrize(
+    ("text", "celsius", "fahrenheit"),
+    [
+        ("grow between 57 and 5 C.", "grow between 57 and 5 °C.", "grow between 135 and 41 °F."),
+        ("57 to 21 C within 2 h", "57 to 21 °C within 2 h", "135 to 70 °F within 2 h"),
+        ("4 C or colder, 4 days at most", "4 °C or colder, 4 days at most", "39 °F or colder, 4 days at most"),
+        ("vitamin C and 20 Cakes", "vitamin C and 20 Cakes", "vitamin C and 20 Cakes"),
+    ],
+)
+def test_cautions_are_in_the_degrees_of_the_sheet(text: str, celsius: str, fahrenheit: str) -> None:
+    assert (plain(in_degrees(text, METRIC)), plain(in_degrees(text, US))) == (celsius, fahrenheit)
+
+
+def test_no_caution_keeps_a_bare_degree() -> None:
+    import re
+
+    from manchet.cautions.hazards import HAZARDS
+
+    texts = [getattr(h, name) for h in HAZARDS.values() for name in ("words", "limit", "if_missed")]
+    assert sum(bool(re.search(r"\d C\b", text)) for text in texts) > 8
+    assert not [text for text in texts if re.search(r"\d C\b", in_degrees(text, METRIC))]
+
+
+def test_points_stand_under_one_another() -> None:
+    rows = tuple(Row(name, weight, "g") for name, weight in (("flour", "1,485"), ("yeast", "1.5"), ("salt", "24.30")))
+    assert places(rows) == 2
+    assert [r.weight + blank(r.weight, places(rows)) for r in rows] == ["1,485.00", "1.50", "24.30"]
+    assert places((*rows, Row("milk", "4¼", "oz"))) == 0 and blank("1,485", 0) == ""
+
+
+def test_what_is_set_aside_is_said_aloud() -> None:
+    page = html_of(sheet(FERRY))
+    assert '<th scope="colgroup" colspan="5" class="aside">Weigh and set aside: not in yet</th>' in page
+
+
+def test_a_stage_breaks_only_where_half_a_page_would_be_empty() -> None:
+    view = sheet(FERRY)
+    dough = block(view, "dough")
+    group = next(group for group in dough.parts if isinstance(group[0], Steps))
+    line = group[0].lines[0]  # type: ignore[union-attr]
+
+    def flows(head_lines: int, steps: int) -> bool:
+        some = dough._replace(parts=((Steps((line,) * steps),),), goes=())
+        return flowing(view._replace(head=view.head[:1] * head_lines, blocks=(some,)))[0].long[0]
+
+    assert not flows(2, 3), "it fits"
+    assert flows(2, 14), "most of the page would be empty"
+    assert not flows(18, 10), "little is left of the page"
+    assert flows(2, 60), "no page holds it"
+    assert PAGES["Letter"] < PAGES["A4"]
+
+
+def test_prepared_tables_keep_their_totals() -> None:
+    from manchet.sheets.all_of_it import adding_up
+
+    for table in adding_up(prepared(POOLISH).tables):
+        assert table.total == sum(line.reading.grams for line in table.lines)
