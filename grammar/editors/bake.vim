@@ -24,7 +24,7 @@ syntax match bakeMove "^ \+\(swap\|without\|all of the\|all the\|what is left of
 syntax match bakeClause "\<\(until\|if late\|why\|note\|picture\|because\|may wait\|at least\|at most\|at a time\|loses\|counted apart\|counted as\|not counted as\|of all flour\|of what is soaked\|of the dough\|to taste\|as needed\|up to\|falling to\|rising to\|steam\|vent open\|vent closed\|lid on\|lid off\|turn after\|covered\|uncovered\|by hand\|hands-on\|waiting\|optional\|seam up\|seam down\|in three\|in four\|each\|in all\|a side\|core\|below the rim\|times its volume\)\>"
 
 " The larder and the kitchen.
-syntax match bakeEntry "^ \+\(class\|also called\|per 100 g\|made of\|gives its water\|counts as flour\|not counted as flour\|allergens\|no allergens\|may contain\|density\|whole\|kept at\|price\|source\|could be\|air\|tap\|hands\|measures\|words\|yeast\|mixer\|oven\|prover\|fridge\|freezer\|bench\|tin\|tray\|basket\|couche\|scale\|pot\|takes\|slow\|fast\|warms\|hottest\|holds\|recovers\|heats in\|keeps\|volume\|count\|reads\)\>"
+syntax match bakeEntry "^ \+\(class\|also called\|per 100 g\|made of\|gives its water\|counts as flour\|not counted as flour\|allergens\|no allergens\|may contain\|density\|whole\|kept at\|takes water\|price\|source\|could be\|air\|tap\|hands\|measures\|words\|yeast factors\|yeast\|mixer\|oven\|prover\|fridge\|freezer\|bench\|tin\|tray\|basket\|couche\|scale\|pot\|takes\|slow\|fast\|warms\|hottest\|holds\|recovers\|heats in\|keeps\|volume\|count\|reads\)\>"
 
 syntax match bakeAmount "\<\d[0-9.,/½¼¾⅓⅔ –-]*\s\?\(kg\|g\|mg\|lb\|oz\|l\|ml\|gal\|qt\|pt\|cup\|tbsp\|tsp\|d\|h\|min\|s\|C\|F\|cm\|mm\|inch\|whole\|turns\)\>"
 syntax match bakeAmount "\d[0-9./½¼¾⅓⅔ ]*%"

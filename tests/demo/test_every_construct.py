@@ -76,8 +76,8 @@ CLAUSE_FORMS = [
 
 SETTINGS = [
     "class", "also called", "per 100 g", "made of", "gives its water", "counts as flour", "not counted as flour",
-    "allergens", "no allergens", "may contain", "density", "whole", "kept at", "good for", "price", "source",
-    "could be", "air", "flour", "tap", "hands", "measures", "words", "yeast", "mixer", "oven", "prover", "fridge",
+    "allergens", "no allergens", "may contain", "density", "whole", "kept at", "good for", "price", "source", "takes water",
+    "could be", "air", "flour", "tap", "hands", "measures", "words", "yeast", "yeast factors", "mixer", "oven", "prover", "fridge",
     "freezer", "bench", "tin", "tray", "basket", "couche", "scale", "griddle", "pot", "takes", "slow", "fast", "warms",
     "heat", "hottest", "holds", "recovers", "heats in", "steam", "keeps", "volume", "count", "reads", "up to",
 ]  # fmt: skip

@@ -1,0 +1,189 @@
+"""Swaps: there and back is where it was; water, salt and flour stay; the published factors; and clear reports."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, strategies as st
+from swaps.bread import WAYS, bread, only, swapped
+
+from manchet.figures.totals import totals_of
+from manchet.formula.model import Formula, Swapped
+from manchet.larder.book import builtin
+from manchet.larder.yeast_factors import FACTORS
+
+THERE_AND_BACK = [
+    ("fresh yeast", "instant yeast"), ("fresh yeast", "active dry yeast"), ("fresh yeast", "sweet-dough yeast"),
+    ("fresh yeast", "fresh sweet-dough yeast"), ("milk", "whole milk powder"), ("milk", "milk powder"),
+    ("butter", "sunflower oil"), ("butter", "salted butter"), ("honey", "sugar"),
+]  # fmt: skip
+KEPT_TO_THE_GRAM = [pair for pair in THERE_AND_BACK if "yeast" not in pair[0]]
+"""Yeasts are made up to the weight of the fresh; all else to the water in it."""
+
+
+def shares(formula: Formula) -> dict[tuple[str, str], Fraction]:
+    """Everything weighed, by stage and name: grams per gram of all flour."""
+    found = {
+        ("overall", line.ingredient.name if line.ingredient else line.stage): line.share for line in formula.overall
+    }
+    return found | {(stage.key, p.key): p.share for stage in formula.stages for p in stage.portions}
+
+
+def share(formula: Formula, name: str) -> Fraction:
+    return shares(formula).get(("overall", name), Fraction(0))
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize(("off", "on"), THERE_AND_BACK)
+@given(percent=st.integers(20, 400).map(lambda n: f"{n / 100:.2f}"), butter=st.integers(1, 80).map(str))
+def test_there_and_back_is_where_it_was(way: str, off: str, on: str, percent: str, butter: str) -> None:
+    text = bread(way, fresh_yeast=percent, butter=butter)
+    before = only(swapped(text))
+    after = only(swapped(text, f"{off} for {on}", f"{on} for {off}"))
+    assert shares(after) == shares(before)
+    assert after.dough_share == before.dough_share
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize(("off", "on"), KEPT_TO_THE_GRAM)
+def test_water_in_all_salt_and_flour_stay(way: str, off: str, on: str) -> None:
+    before, after = only(swapped(bread(way))), only(swapped(bread(way), f"{off} for {on}"))
+    assert share(after, off) == 0 < share(after, on)
+    was, now = totals_of(before, builtin()), totals_of(after, builtin())
+    assert (now.water_in_all, now.salt) == (was.water_in_all, was.salt)
+    assert sum(line.share for line in after.overall if line.is_flour) == 1
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize("on", ["instant yeast", "active dry yeast", "sweet-dough yeast"])
+def test_the_dough_weighs_what_it_did_with_another_yeast(way: str, on: str) -> None:
+    before, after = only(swapped(bread(way))), only(swapped(bread(way), f"fresh yeast for {on}"))
+    assert after.dough_share == before.dough_share
+
+
+def test_the_water_is_made_up_in_the_stage_of_the_yeast() -> None:
+    before = shares(only(swapped(bread("overall"))))
+    after = shares(only(swapped(bread("overall"), "fresh yeast for instant yeast")))
+    made_up = Fraction("0.67") * before["sponge", "fresh yeast"]
+    assert after["sponge", "water"] - before["sponge", "water"] == made_up
+
+
+@pytest.mark.parametrize(
+    ("kitchen", "on", "factor"),
+    [
+        ("", "active dry yeast", "0.4"), ("", "instant yeast", "0.33"),
+        ("Hamelman", "active dry yeast", "0.4"), ("Hamelman", "instant yeast", "0.33"),
+        ("usual trade", "active dry yeast", "0.5"), ("usual trade", "instant yeast", "0.33"),
+        ("Grain Craft", "instant yeast", "1/3"),
+        ("household", "active dry yeast", "3/8"), ("household", "instant yeast", "9/32"),
+    ],
+)  # fmt: skip
+def test_the_kitchen_chooses_the_factor(kitchen: str, on: str, factor: str) -> None:
+    text = bread("overall") + (f"\nkitchen K\n  yeast factors {kitchen}\n" if kitchen else "")
+    (made,) = only(swapped(text, f"fresh yeast for {on}")).swapped
+    assert made.factor == Fraction(factor)
+    assert made.source == FACTORS[kitchen or "Hamelman"].source
+
+
+def test_three_ounces_of_instant_for_nine_of_fresh() -> None:
+    """Grain Craft, formula sheet: 1.5 oz instant or 4.5 oz fresh."""
+    assert FACTORS["Grain Craft"].instant * Fraction("4.5") == Fraction("1.5")
+
+
+def test_instant_is_three_quarters_of_active_dry() -> None:
+    """Manuals of several bread machines: active dry x 0.75 is instant."""
+    assert FACTORS["household"].instant / FACTORS["household"].active_dry == Fraction(3, 4)
+
+
+def test_water_made_up_is_two_thirds_of_the_fresh_yeast_and_not_the_printed_slip() -> None:
+    (made,) = only(swapped(bread("overall"), "fresh yeast for instant yeast")).swapped
+    assert made.moved == (("water", Fraction("0.67") * made.share),)
+    assert made.moved[0][1] != Fraction("0.77") * made.share  # as one page prints it
+
+
+def test_salt_comes_down_with_salted_butter() -> None:
+    (made,) = only(swapped(bread("overall"), "butter for salted butter")).swapped
+    assert dict(made.moved)["salt"] < 0
+    assert "salt" in dict(made.moved)
+
+
+def test_whole_milk_for_powder_of_skimmed_says_what_is_missing() -> None:
+    (made,) = only(swapped(bread("overall"), "milk for milk powder")).swapped
+    assert made.said.startswith("fat is not made up: 3.")
+
+
+def test_flour_takes_its_own_water_where_the_larder_says() -> None:
+    larder = "\nlarder L\n  white flour\n    takes water 62%\n  spelt flour\n    takes water 58%\n"
+    before = only(swapped(bread("overall") + larder))
+    after = only(swapped(bread("overall") + larder, "white flour for spelt flour"))
+    assert share(after, "water") - share(before, "water") == Fraction("-0.04")
+    assert share(after, "spelt flour") == 1
+
+
+@pytest.mark.parametrize("way", ["explicit", "weight"])
+def test_a_culture_brings_its_flour_and_water_and_leaves_them_again(way: str) -> None:
+    text = bread(way)
+    if way == "explicit":
+        text = (
+            text[: text.index("  dough\n")] + "  dough\n    everything else" + text[text.index("\n    mix by hand") :]
+        )
+    before = only(swapped(text))
+    there = only(swapped(text, "fresh yeast for ripe wheat starter with 20% of all flour"))
+    assert totals_of(there, builtin()).prefermented == Fraction("0.2")
+    assert totals_of(there, builtin()).water_added == totals_of(before, builtin()).water_added
+    back = only(
+        swapped(
+            text,
+            "fresh yeast for ripe wheat starter with 20% of all flour",
+            "ripe wheat starter for fresh yeast with 2% of all flour",
+        )
+    )
+    assert shares(back) == shares(before)
+
+
+def test_what_was_there_already_is_joined() -> None:
+    made = only(swapped(bread("overall", sugar="3"), "honey for sugar"))
+    assert share(made, "sugar") > Fraction("0.03")
+    assert [line.name for line in made.overall].count("sugar") == 1
+
+
+def test_what_is_held_back_and_added_takes_the_new_name() -> None:
+    text = bread("overall").replace("    everything else\n", "    everything else\n    hold back butter\n")
+    text = text.replace("    ferment", "    add butter\n    ferment")
+    made = only(swapped(text, "butter for sunflower oil"))
+    assert [g.key for s in made.stages[-1].steps for g in s.goes] == ["sunflower oil"]
+
+
+@pytest.mark.parametrize(
+    ("swap", "name", "says"),
+    [
+        ("lard for butter", "swap-not-there", "there is no lard in Bread to swap"),
+        ("butter for milk", "swap-unknown", "no rule says how much milk takes the place of butter"),
+        ("butter for butter", "swap-unknown", "no rule says"),
+        ("fresh yeast for gold leaf dust", "unknown-ingredient", "neither a stage"),
+        ("fresh yeast for yeast", "ambiguous-ingredient", "more than one thing"),
+        ("white flour for whole rye flour", "swap-asks", "does not say how much water"),
+        ("fresh yeast for ripe wheat starter", "swap-asks", "depends on the hours"),
+        ("fresh yeast for ripe wheat starter with 0%", "swap-asks", "depends on the hours"),
+        ("fresh yeast for ripe wheat starter with 100%", "swap-asks", "depends on the hours"),
+    ],
+)
+def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) -> None:
+    bakery = swapped(bread("overall"), swap)
+    assert [d.name for d in bakery.diagnostics] == [name]
+    assert says in bakery.diagnostics[0].message
+    assert bakery.diagnostics[0].help
+    assert not bakery.formulas
+
+
+def test_more_cannot_be_taken_off_than_there_is() -> None:
+    text = bread("overall", salt="0.05", butter="20")
+    (report,) = [d for d in swapped(text, "butter for salted butter").diagnostics if d.severity.value == "error"]
+    assert (report.name, report.place.path) == ("swap-short", "--swap")
+
+
+def test_a_swap_keeps_its_record() -> None:
+    (made,) = only(swapped(bread("overall"), "fresh yeast for instant yeast")).swapped
+    assert isinstance(made, Swapped)
+    assert (made.off, made.on, made.share) == ("fresh yeast", "instant yeast", Fraction("0.02"))
