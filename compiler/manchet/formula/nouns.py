@@ -7,10 +7,11 @@ from manchet.diagnostics.suggest import fold
 
 def same_noun(a: str, b: str) -> bool:
     """`roll` and `rolls`, `loaf` and `loaves`, `batch` and `batches` are one noun."""
-    return _singular(fold(a)) == _singular(fold(b))
+    return singular(fold(a)) == singular(fold(b))
 
 
-def _singular(noun: str) -> str:
+def singular(noun: str) -> str:
+    """`loaf` for `loaves`, `roll` for `rolls`; what is not a plural stays as it is."""
     if noun.endswith("ves"):
         return noun[:-3] + "f"
     if noun.endswith(("ches", "shes", "xes", "sses")):

@@ -9,28 +9,37 @@ from manchet.formula.model import Range, Step
 from manchet.sheets import wording
 from manchet.sheets.drawings.choosing import bake_curve
 from manchet.sheets.handout_values import Figure, Oven, Phase
-from manchet.sheets.home_measures import HOTTEST, marks
+from manchet.sheets.home_measures import FAN_LESS, HOTTEST, marks
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
 
 HEARTH = frozenset({"hearth loaf", "rye hearth loaf"})
+POTTED = Fraction(350)
+"""Grams from which a piece is a loaf that a pot is worth heating for. Our own rule."""
 
 
-def oven_of(bake: Sequence[Step], work: Prepared, m: Measures, shown: tuple[Figure, ...]) -> Oven:
+def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, shown: tuple[Figure, ...]) -> Oven:
+    """`grams`: of the largest piece that is baked here; `shown`: the baker's own pictures."""
     drawn = bake_curve(bake, m)
     curve = (Figure(drawn.title, drawn.svg),) if drawn is not None else ()
-    return Oven(tuple(_phase(step, m) for step in bake), tuple(_advice(bake, work, m)), (*curve, *shown))
+    return Oven(tuple(_phase(step, m) for step in bake), tuple(_advice(bake, work, grams, m)), (*curve, *shown))
 
 
 def dial(step: Step) -> Range | None:
     """The one heat a domestic oven is set to: the middle of what the file says of floor, air, top and bottom."""
-    heats = [heat.celsius.likely for heat in step.heats if heat.where != "fan"]
-    if not heats:
-        return next((heat.celsius for heat in step.heats), None)
-    if len(heats) == 1:
-        return step.heats[0].celsius
+    still = [heat.celsius for heat in step.heats if heat.where != "fan"]
+    if not still:
+        return next((_still(heat.celsius) for heat in step.heats), None)
+    if len(still) == 1:
+        return still[0]
+    heats = [heat.likely for heat in still]
     middle = sum(heats, Fraction(0)) / len(heats)
     return Range(middle, middle)
+
+
+def _still(fan: Range) -> Range:
+    """The heat without a fan that does what this does with one."""
+    return Range(*(None if end is None else end + FAN_LESS for end in fan))
 
 
 def _phase(step: Step, m: Measures) -> Phase:
@@ -48,13 +57,12 @@ def _phase(step: Step, m: Measures) -> Phase:
     )  # fmt: skip
 
 
-def _advice(bake: Sequence[Step], work: Prepared, m: Measures) -> list[str]:
+def _advice(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures) -> list[str]:
     """What a pot or a stone does here, when to heat the oven, and what to do where the file is hotter than it."""
     lidded = any(step.lid is not None for step in bake)
     steamed = any(step.steam for step in bake)
-    stone = not lidded and not any(piece.tin for piece in work.batch.pieces) and (
-        steamed or work.batch.formula.kind in HEARTH
-    )  # fmt: skip
+    tinned = any(piece.tin for piece in work.batch.pieces)
+    stone = not lidded and not tinned and grams >= POTTED and work.batch.formula.kind in HEARTH
     said = [m.words["handout.heat_first_stone" if stone or lidded else "handout.heat_first"]]
     if stone:
         first = bake[0]

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from fractions import Fraction
 
 from manchet.cautions.caution import DEFERS, caution
+from manchet.formula.nouns import same_noun
 from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_view, views
 from manchet.sheets.handout_values import Figure, Handout, Section
 from manchet.sheets.home_measures import spoons
@@ -78,6 +80,12 @@ def _yeast(work: Prepared, m: Measures) -> str:
     return m.words.say("handout.yeast", names)
 
 
+def _largest(work: Prepared, noun: str) -> Fraction:
+    """Grams of the largest piece of one sort, or of any where no noun is given."""
+    there = (p.grams for p in work.batch.pieces if not noun or same_noun(p.noun, noun))
+    return max(there, default=work.batch.dough)
+
+
 # ---- a stage --------------------------------------------------------------------------------------
 
 
@@ -87,11 +95,13 @@ def _section(at: int, work: Prepared, m: Measures, pictures: Mapping[str, Figure
     bowl = Bowl(table, work, m)
     is_dough = batch is work.batch.stages[-1]
     home = Home(work, m, pictures)
-    ways = list(home.ways("", stage.steps, bowl, is_dough))
+    ways = list(home.ways("", stage.steps, bowl, is_dough, _largest(work, "")))
     if is_dough:
         for branch in work.batch.formula.branches:
             adds = prep_view.branch_adds(branch, work.batch, m)
-            ways += home.ways(m.words.say("divide.for_the", branch.noun), branch.steps, adds, True)
+            ways += home.ways(
+                m.words.say("divide.for_the", branch.noun), branch.steps, adds, True, _largest(work, branch.noun)
+            )
     return Section(
         number=str(at + 1),
         title=stage.name or m.words["kinds." + stage.word],

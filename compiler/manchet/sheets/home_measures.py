@@ -34,7 +34,11 @@ class Marks(NamedTuple):
 
 
 def spoons(grams: Fraction, ingredient: Ingredient | None, m: Measures, country: str) -> str:
-    """`about 3¾ cups at 0.53 g/ml`; "" where the larder has no density."""
+    """`about 3¾ cups at 0.53 g/ml`, `about 2` of what is counted; "" where the larder has no density."""
+    if ingredient is not None and ingredient.whole:
+        halves = rounded(grams / ingredient.whole * 2, 0)
+        whole, half = divmod(int(halves), 2)
+        return m.words.say("handout.whole", f"{whole or ''}{'½' if half else ''}") if halves else ""
     density = _density(ingredient)
     measures = MEASURES.get(country, {})
     if density is None or "tsp" not in measures or grams <= 0:

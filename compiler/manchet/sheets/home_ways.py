@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.formula.model import PieceBatch, Step
+from manchet.formula.nouns import singular
 from manchet.sheets import home_steps, prep_view, wording
 from manchet.sheets.drawings.choosing import drawings_of, vessel_of
 from manchet.sheets.handout_oven import oven_of
@@ -27,8 +29,8 @@ class Home(NamedTuple):
     m: Measures
     pictures: Mapping[str, Figure]
 
-    def ways(self, title: str, steps: Sequence[Step], adds: Adds, is_dough: bool) -> Iterator[Way]:
-        """The steps up to each bake, and that bake; `title` stands over the first."""
+    def ways(self, title: str, steps: Sequence[Step], adds: Adds, is_dough: bool, grams: Fraction) -> Iterator[Way]:
+        """The steps up to each bake, and that bake; `title` stands over the first. `grams`: of the largest piece."""
         doings: list[Doing] = []
         bake: list[Step] = []
         vessel, mixed = "", False
@@ -36,7 +38,7 @@ class Home(NamedTuple):
             if step.verb == "bake":
                 bake.append(step)
                 if after is None or after.verb != "bake":
-                    yield Way(title, tuple(doings), oven_of(bake, self.work, self.m, self._own(bake)))
+                    yield Way(title, tuple(doings), oven_of(bake, self.work, grams, self.m, self._own(bake)))
                     title, doings, bake = "", [], []
                 continue
             if step.where is not None and step.verb == "place":
@@ -93,5 +95,6 @@ def pieces_of(p: PieceBatch, m: Measures) -> str:
     number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
     if not p.noun:
         return m.words.say("head.whole", weight)
-    said = m.words.say("head.pieces", number, p.noun, weight)
+    noun = singular(p.noun) if p.number == 1 else p.noun
+    said = m.words.say("head.pieces", number, noun, weight)
     return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.about(p.baked_grams))
