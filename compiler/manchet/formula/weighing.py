@@ -100,7 +100,9 @@ def scales_of(kitchen: Kitchen, system: System) -> tuple[Scale, ...]:
 
 
 def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC) -> Reading:
-    """The amount on the scale for it: the coarsest that reads to a hundredth of it, else the finest that can hold it.
+    """The amount on the scale for it: the coarsest that reads to a fiftieth of it, else the finest that can hold it.
+
+    So what rounding moves is at most a hundredth (our own rule): 497 g of flour is weighed on a scale that reads 5 g.
 
     In quarter ounces this is the rule of the US Armed Forces Recipe Service (TM 10-412, card A-1): .00-.12 is nothing,
     .13-.37 a quarter, and so on.
@@ -111,7 +113,7 @@ def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC
         scale = max(scales, key=lambda s: s.up_to or Fraction(0))
         goes = ceil(grams / scale.up_to) if scale.up_to else 1
         return Reading(nearest(grams, scale.reads), scale.reads, scale.name, goes)
-    coarse = [s for s in holding if s.reads * 100 <= grams]
+    coarse = [s for s in holding if s.reads * 50 <= grams]
     scale = max(coarse, key=lambda s: s.reads) if coarse else min(holding, key=lambda s: s.reads)
     return Reading(nearest(grams, scale.reads), scale.reads, scale.name, 1)
 
