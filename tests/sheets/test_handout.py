@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 from pypdf import PdfReader
-from sheets.test_hostile_text import HOSTILE, seen
+from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
 from sheets.work import ISSUE
 
 from manchet.bakery import batch_for, read
@@ -268,3 +268,42 @@ def test_no_recipe_card() -> None:
     page = html_of(taken()).casefold()
     for word in ("servings", "serves", "prep time", "cook time", "<button", "<input", "print recipe", "1x", "2x"):
         assert word not in page
+
+
+def test_every_text_of_the_view_is_printed_and_stays_text() -> None:
+    """But our own drawings, the picture's address and the recipe, which are markup by design."""
+    wish = Wish(benches=3)
+    view = taken(wish=wish)
+    whole = html_of(view)
+    ours = ("svg", "data", "recipe", "language", "paper", "form")
+    paths = [path for path in fields(view) if path.rsplit(".", 1)[-1] not in ours]
+    unprinted = [path for path in paths if html_of(with_mark(view, path.strip(".").split("."), "QQQ")) == whole]
+    unprinted = [path for path in unprinted if not path.endswith("figures.0.title") and ".figures." not in path]
+    assert unprinted == []
+    hostile = view
+    for path in paths:
+        if ".figures." not in path:
+            hostile = with_mark(hostile, path.strip(".").split("."), HOSTILE)
+    page = html_of(hostile)
+    assert seen(page).tags == seen(whole).tags
+
+
+@pytest.mark.parametrize("width", [375, 768])
+def test_nothing_overflows_on_a_phone(width: int, tmp_path: Path) -> None:
+    from shutil import which
+
+    from playwright.sync_api import sync_playwright
+
+    path = which("chromium") or which("google-chrome")
+    if path is None:
+        pytest.skip("no Chromium on this machine")
+    (tmp_path / "page.html").write_text(html_of(taken(wish=Wish(benches=12, blanks=True))), encoding="utf-8")
+    with sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=path, args=["--no-sandbox", "--disable-gpu"])
+        page = chromium.new_page(viewport={"width": width, "height": 900})
+        said: list[str] = []
+        page.on("console", lambda message: said.append(message.text))
+        page.goto((tmp_path / "page.html").as_uri())
+        wide = page.evaluate("document.documentElement.scrollWidth")
+        chromium.close()
+    assert wide <= width and said == []

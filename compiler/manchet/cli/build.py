@@ -61,7 +61,7 @@ def printing(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
-    home = parser.add_argument_group("the handout (--only handout): for hands and one oven at home")
+    home = parser.add_argument_group("the handout, for hands and one oven at home (--only handout)")
     home.add_argument(
         "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for a class: with the teacher's weigh-out"
     )
