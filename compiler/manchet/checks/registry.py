@@ -140,7 +140,7 @@ def check(subject: Subject) -> tuple[Diagnostic, ...]:
 
 OTHER_REMARKS = frozenset(
     {
-        "culture-flour-not-in-overall", "culture-of-nothing", "dough-short-of-pieces", "measured-by-spoon",
+        "culture-flour-not-in-overall", "culture-of-nothing", "dough-left-over", "dough-short-of-pieces", "measured-by-spoon",
         "moved-by-rounding", "too-small-to-weigh", "water-unknown",
     }
 )  # fmt: skip

@@ -298,7 +298,7 @@ class _Binder:
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
 
     def _judge_pieces(self, formula: Formula, flour: Fraction) -> None:
-        """Whether a formula by weight gives the dough its pieces need; our rule: short by more than 1 %."""
+        """Whether a formula by weight gives the dough its pieces need; our rule: not 1 % less, nor 5 % more."""
         from manchet.formula.order import dough_for_makes
 
         needed = dough_for_makes(formula, formula.makes)
@@ -306,6 +306,14 @@ class _Binder:
             self.reports.append(needed)
             return
         there = formula.dough_share * flour * (1 - formula.dough_loss)
+        if needed and there * Fraction(95, 100) > needed:
+            self.reports.append(
+                warning(
+                    "dough-left-over", formula.makes[0].place,
+                    f"the weights give {grams(there)} of dough, the pieces take {grams(needed)}: {grams(there - needed)} is left",
+                    "make more or heavier pieces, or weigh less",
+                )
+            )  # fmt: skip
         if needed is not None and needed > there * Fraction(101, 100):
             self.reports.append(
                 warning(

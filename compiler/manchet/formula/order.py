@@ -9,7 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.batching import batch_of, piece_grams
-from manchet.formula.model import Batch, Branch, Formula, Makes
+from manchet.formula.model import Batch, Branch, Formula, Makes, Way
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
@@ -146,6 +146,11 @@ def _flour(formula: Formula, order: Order, makes: tuple[Makes, ...], kitchen: Ki
     flour = flour_for_makes(formula, makes, kitchen)
     if isinstance(flour, Diagnostic):
         return flour
+    if formula.way is Way.BY_WEIGHT and flour is not None and formula.written_flour is not None:
+        # By weight a file may weigh a little more than its pieces take: four times the pieces is four times that.
+        written = flour_for_makes(formula, formula.makes, kitchen)
+        if isinstance(written, Fraction) and written:
+            return formula.written_flour * flour / written
     if flour is None:
         tin = next(m.tin for m in makes if m.state == "tin")
         return unknown_tin(formula, tin, makes[0], kitchen)
