@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.formula.model import Range, Step
+from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
 from manchet.sheets.drawings.choosing import bake_curve
 from manchet.sheets.handout_values import Figure, Oven, Phase
@@ -20,9 +20,14 @@ POTTED = Fraction(350)
 
 def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, shown: tuple[Figure, ...]) -> Oven:
     """`grams`: of the largest piece that is baked here; `shown`: the baker's own pictures."""
-    drawn = bake_curve(bake, m)
+    drawn = bake_curve([_on_one_dial(step) for step in bake], m)
     curve = (Figure(drawn.title, drawn.svg),) if drawn is not None else ()
     return Oven(tuple(_phase(step, m) for step in bake), tuple(_advice(bake, work, grams, m)), (*curve, *shown))
+
+
+def _on_one_dial(step: Step) -> Step:
+    heat = dial(step)
+    return step if heat is None else step._replace(heats=(Heat(heat),))
 
 
 def dial(step: Step) -> Range | None:
