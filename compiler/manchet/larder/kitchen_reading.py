@@ -35,7 +35,12 @@ _WORD_SETS = {
     },
     "yeast factors": {fold(name): name for name in FACTORS},
 }
-_SHOWN = {"measures": tuple(MEASURES), "words": ("British", "American"), "yeast": ("fresh", "active dry", "instant"), "yeast factors": tuple(FACTORS)}
+_SHOWN = {
+    "measures": tuple(MEASURES),
+    "words": ("British", "American"),
+    "yeast": ("fresh", "active dry", "instant"),
+    "yeast factors": tuple(FACTORS),
+}
 _OWN_LINES = ("air", "flour", "tap", "hands", *_WORD_SETS)
 
 _LINES = {
