@@ -140,7 +140,7 @@ class _Reader:
         seen: dict[tuple[str, Fraction | None], Item] = {}
         for item in self.items:
             there = seen.setdefault((item.meaning.key, item.celsius), item)
-            if there is not item and not item.meaning.stage:
+            if there is not item and item.meaning.ingredient is not None:
                 name = item.meaning.name
                 self.reports.append(
                     error(

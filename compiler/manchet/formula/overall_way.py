@@ -25,7 +25,7 @@ from manchet.formula.shares import (
     says,
     stage_of,
 )
-from manchet.formula.uses import never_used, used_twice
+from manchet.formula.uses import everything_else_missing, everything_else_twice, never_used, used_twice
 
 
 class _Apart(NamedTuple):
@@ -69,6 +69,8 @@ class _Way:
         for draft in self.drafts.stages.values():
             self._book(draft)
         self._take_left()
+        takers = [(d, i) for d in self.drafts.stages.values() for i in d.items if i.how == "else"]
+        self.reports += [everything_else_twice(item, takers[0][0]) for _, item in takers[1:]]
         stages = {key: self._everything_else(draft) for key, draft in self.drafts.stages.items()}
         for key, draft in stages.items():
             self._fill(key, draft)
@@ -337,9 +339,13 @@ class _Way:
                 self.reports.append(used_twice(draft, by))
 
     def _close(self) -> None:
+        leftover = [item for key, item in self.lines.items() if self._left_of(key) > 0]
+        forgotten = len(leftover) > 1 and not any(i.how == "else" for d in self.drafts.stages.values() for i in d.items)
+        if forgotten:
+            self.reports.append(everything_else_missing(tuple(self.drafts.stages.values())[-1], leftover))
         for key, item in self.lines.items():
             left = self._left_of(key)
-            if not left:
+            if not left or (forgotten and left > 0):
                 continue
             name = item.meaning.name
             takes = self.used.get(key, [])

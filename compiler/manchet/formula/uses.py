@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
-from manchet.formula.draft import Draft
+from manchet.formula.draft import Draft, Item
 
 
 def never_used(draft: Draft) -> Diagnostic:
@@ -19,4 +19,20 @@ def used_twice(draft: Draft, by: list[tuple[str, Place]]) -> Diagnostic:
     return error(
         "used-twice", again[1], f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again",
         "leave one of the two lines out", (first[1], "the first takes all of it"),
+    )  # fmt: skip
+
+
+def everything_else_missing(dough: Draft, left: list[Item]) -> Diagnostic:
+    """Several lines of overall go nowhere, and nothing takes the rest: one slip, one report."""
+    names = ", ".join(item.meaning.name for item in left)
+    return error(
+        "everything-else-missing", dough.place, f"these lines of overall go into no stage, or not all of them: {names}",
+        "write `everything else` under `dough`",
+    )  # fmt: skip
+
+
+def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
+    return error(
+        "everything-else-twice", item.place, f"`everything else` stands in {first.name} already, so nothing is left here",
+        "leave one of the two lines out", (first.place, "this stage takes it"),
     )  # fmt: skip
