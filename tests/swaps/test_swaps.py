@@ -187,3 +187,23 @@ def test_a_swap_keeps_its_record() -> None:
     (made,) = only(swapped(bread("overall"), "fresh yeast for instant yeast")).swapped
     assert isinstance(made, Swapped)
     assert (made.off, made.on, made.share) == ("fresh yeast", "instant yeast", Fraction("0.02"))
+
+
+@pytest.mark.parametrize(
+    ("way", "swap"),
+    [
+        ("overall", "fresh yeast for ripe rye starter with 20% of all flour"),
+        ("explicit", "fresh yeast for ripe wheat starter with 20% of all flour"),
+        ("dough flour", "fresh yeast for ripe wheat starter with 20% of all flour"),
+    ],
+)
+def test_a_culture_that_does_not_fit_is_left_to_the_baker(way: str, swap: str) -> None:
+    assert [d.name for d in swapped(bread(way), swap).diagnostics] == ["swap-by-hand"]
+
+
+def test_a_culture_on_another_wheat_flour_is_counted_as_the_formulas() -> None:
+    made = only(swapped(bread("weight"), "fresh yeast for ripe whole wheat starter with 20% of all flour"))
+    assert share(made, "white flour") == 1
+    assert {p.counted_as for s in made.stages for p in s.portions if p.key == "ripe whole wheat starter"} == {
+        "white flour"
+    }

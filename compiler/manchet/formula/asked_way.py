@@ -10,7 +10,8 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
-from manchet.formula.cultures import Leaf, booking_of, counted_key, is_culture, leaves
+from manchet.diagnostics.suggest import fold
+from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.masses import grams
 from manchet.formula.model import Booking, OverallLine, Stage, Way
@@ -27,6 +28,7 @@ from manchet.formula.shares import (
     stage_of,
 )
 from manchet.formula.uses import never_used, used_twice
+from manchet.larder.ingredient import Ingredient
 
 NO_RULING: dict[str, bool] = {}
 
@@ -263,11 +265,9 @@ class _Asked:
                 if booking is Booking.COUNTED and meaning.ingredient is not None:
                     parts = leaves(meaning.ingredient, self.drafts.larder)
                 for leaf in parts:
-                    leaf_flour = leaf.ingredient.counts_as_flour
-                    line = OverallLine(
-                        leaf.ingredient.name, leaf.ingredient, "", share * leaf.share, leaf_flour, False, None
-                    )
-                    enter(self._counted_key(item, leaf.key, leaf_flour), line)
+                    part = self._booked(item, leaf)
+                    line = OverallLine(part.name, part, "", share * leaf.share, part.counts_as_flour, False, None)
+                    enter(fold(part.name), line)
                 if not parts:
                     apart = is_culture(item)
                     line = OverallLine(
@@ -276,10 +276,11 @@ class _Asked:
                     enter(meaning.key + (" (apart)" if apart else ""), line)
         return tuple(sorted(sums.values(), key=lambda line: (not line.is_flour, line.apart)))
 
-    def _counted_key(self, item: Item, key: str, flour: bool) -> str:
-        if not (item.counted_as and flour):
-            return key
-        return counted_key(item.counted_as, self.drafts.larder)
+    def _booked(self, item: Item, leaf: Leaf) -> Ingredient:
+        """What a part of a culture counts as: a flour as the line says, anything else as itself."""
+        if not (item.counted_as and leaf.ingredient.counts_as_flour):
+            return leaf.ingredient
+        return self.drafts.larder.ingredient(item.counted_as) or leaf.ingredient
 
     def _portions(self, key: str) -> list[tuple[Fraction, Item]]:
         """(share, item) of a stage; an item that is partly held back is one again here."""

@@ -47,26 +47,31 @@ def culture_for_yeast(
     flour = (swap.share.low or Fraction(0)) / 100
     if not poured.flour or not 0 < flour < 1:
         return _asks(swap, line, "20%", "so much of the flour is then in the culture")
+    share, water = flour / poured.flour, flour / poured.flour * poured.water
+    flours = _booked(before, culture, share, bench)
+    if flours is None:
+        return _by_hand(swap, line, f"{before.name} has not so much of the flour that is in it")
     children = taken_out(formula.children, bench.key(yeast.name), bench.key)
     at = next(n for n, child in enumerate(children) if is_dough(child))
     lines = list(children[at].children)
-    share, water = flour / poured.flour, flour / poured.flour * poured.water
-    main = max((o for o in before.overall if o.is_flour and o.ingredient), key=lambda o: o.share, default=None)
-    if main is None or main.share < flour:
-        return _by_hand(swap, line, f"there is not so much flour of one kind in {before.name}")
+    counted = flours[0][0] if bench.key(flours[0][0]) != bench.key(poured.flours[0].name) else ""
     if before.way is Way.OVERALL:
-        lines.insert(0, _counted(line_of(children[at], swap.on.text, share * 100, PERCENT, ALL_FLOUR), main.name))
+        if not any(isinstance(child.node, nodes.EverythingElse) for child in lines):
+            return _by_hand(
+                swap, line, "the dough does not take `everything else`, so its flour and water would not come down"
+            )
+        lines.insert(0, _counted(line_of(children[at], swap.on.text, share * 100, PERCENT, ALL_FLOUR), counted))
     else:
         grams = before.written_flour or Fraction(0)
-        for name, less in ((main.name, flour * grams), ("water", water * grams)):
-            taken = _changed(lines, name, -less, bench)
+        for name, less in (*flours, ("water", water)):
+            taken = _changed(lines, name, -less * grams, bench)
             if taken is None:
                 return _by_hand(swap, line, f"the dough itself weighs too little {name} to take the culture's from")
             lines = taken
-        lines.insert(0, _counted(line_of(children[at], swap.on.text, share * grams, GRAMS), main.name))
+        lines.insert(0, _counted(line_of(children[at], swap.on.text, share * grams, GRAMS), counted))
     children[at] = children[at]._replace(children=tuple(lines))
     off_share = sum((o.share for o in before.overall if o.ingredient and o.ingredient.name == yeast.name), Fraction(0))
-    moved = ((main.name, -flour), ("water", -water))
+    moved = (*((name, -less) for name, less in flours), ("water", -water))
     made = Swapped(yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, "", line.place())
     return formula._replace(children=tuple(children)), made
 
@@ -137,8 +142,28 @@ def _changed(lines: list[Entry], name: str, more: Fraction, bench: Bench) -> lis
     return None if left < 0 else replaced(lines, target, with_figure(weighed, left))
 
 
+def _booked(before: Formula, culture: Ingredient, share: Fraction, bench: Bench) -> list[tuple[str, Fraction]] | None:
+    """Of which of the formula's flours the culture's own are a part, and how much of each; None where it has not so much.
+
+    Of the same flour; else, for a culture on one flour, of the formula's largest of that class.
+    """
+    there = {bench.key(o.ingredient.name): o for o in before.overall if o.is_flour and o.ingredient is not None}
+    inside = [(flour.name, flour.share * share) for flour in bench.larder.poured(culture).flours]
+    if all(bench.key(name) in there and there[bench.key(name)].share >= much for name, much in inside):
+        return inside
+    known = bench.larder.ingredient(inside[0][0])
+    alike = [o for o in there.values() if o.ingredient and known and o.ingredient.class_ == known.class_]
+    main = max(alike, key=lambda o: o.share, default=None)
+    if len(inside) > 1 or main is None or main.share < inside[0][1]:
+        return None
+    return [(main.name, inside[0][1])]
+
+
 def _counted(entry: Entry, flour: str) -> Entry:
+    """The culture's line, its flour counted as another of the formula's ("" for as it is)."""
     assert isinstance(entry.node, nodes.Material)
+    if not flour:
+        return entry
     word = nodes.Word(flour, 0, len(entry.line.body))
     return entry._replace(node=entry.node._replace(booking="as", counted_as=word))
 
