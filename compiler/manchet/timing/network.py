@@ -11,9 +11,9 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.nouns import same_noun
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Stage, StageBatch, Step, Work
+from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import Kitchen, Mixer
 from manchet.timing.durations import Length, length_of
 
