@@ -7,8 +7,9 @@ from typing import Any
 
 import jsonschema
 import pytest
-from manchet.sheets.data import data_of, json_of, schema
 from sheets import samples, samples_card
+
+from manchet.sheets.data import data_of, json_of, schema
 
 VIEWS = [samples.ebb_rye(), samples_card.night_card()]
 

@@ -6,9 +6,10 @@ from html.parser import HTMLParser
 from typing import Any
 
 import pytest
+from sheets import samples, samples_card
+
 from manchet.sheets.data import data_of
 from manchet.sheets.html import html_of
-from sheets import samples, samples_card
 
 HOSTILE = "<script>x</script>\"'>&{{7*7}}</style><img src=//a.b onerror=x>"
 

@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from manchet.sheets.html import html_of
 from sheets import samples, samples_card
+
+from manchet.sheets.html import html_of
 
 VIEWS = {
     "sheet": samples.ebb_rye(),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+
 from manchet.formula.model import Range
 from manchet.sheets.measures import OUNCE, Measures
 from manchet.sheets.views import House

@@ -9,11 +9,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from pypdf import PdfReader
+from sheets import samples, samples_card
+
 from manchet.sheets import pdf as pdf_module
 from manchet.sheets.html import html_of
 from manchet.sheets.pdf import NoPdf, Pdf, pdf_of
-from pypdf import PdfReader
-from sheets import samples, samples_card
 
 MM = 72 / 25.4
 SHEET, CARD = samples.ebb_rye(), samples_card.night_card()
