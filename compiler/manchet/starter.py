@@ -65,5 +65,7 @@ def starter(name: str) -> str:
 
 
 def is_a_name(name: str) -> bool:
-    """Whether a formula can be called this: something to read, on one line, with no comment sign or quote in it."""
-    return bool(name) and name == name.strip() and name.isprintable() and not set(name) & set('#"') and len(name) <= 200
+    """Whether a formula can be called this: something with a letter in it, on one line, with no comment sign or quote in it."""
+    if not any(letter.isalpha() for letter in name):
+        return False
+    return name == name.strip() and name.isprintable() and not set(name) & set('#"') and len(name) <= 200

@@ -173,6 +173,8 @@ class Watch:
 
 
 def _observer(premises: Premises, heard: Callable[[list[str], bool], None]) -> BaseObserver:
+    import logging
+
     from watchdog.events import FileSystemEvent, FileSystemEventHandler
     from watchdog.observers import Observer
 
@@ -189,6 +191,8 @@ def _observer(premises: Premises, heard: Callable[[list[str], bool], None]) -> B
                 closed = event.event_type == "closed" and not event.is_directory
                 heard(paths, closed or (event.event_type == "moved" and paths[-1].endswith(SUFFIX)))
 
+    # A thread that is stopped while it starts remarks on it; a handler of its own keeps that off the terminal.
+    logging.getLogger("watchdog").addHandler(logging.NullHandler())
     observer = Observer()
     observer.schedule(Ear(), premises.root, recursive=premises.whole)
     observer.start()

@@ -92,7 +92,10 @@ def some_of(*choices: str) -> Callable[[str], tuple[str, ...]]:
     one = one_of(*choices)
 
     def chosen(text: str) -> tuple[str, ...]:
-        return tuple(dict.fromkeys(one(part.strip()) for part in text.split(",") if part.strip()))
+        found = tuple(dict.fromkeys(one(part.strip()) for part in text.split(",") if part.strip()))
+        if not found:
+            raise argparse.ArgumentTypeError(f"nothing is named; name some of {_or(choices)}")
+        return found
 
     chosen.choices = choices  # type: ignore[attr-defined]
     return chosen

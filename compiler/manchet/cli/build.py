@@ -2,6 +2,9 @@
 
 Without a name, of every formula of this folder's bakery. Files are written into the output folder as HTML, PDF and
 JSON; one that did not change is left alone. A formula with errors is not printed, and its last good sheet stays.
+
+An amount (--pieces, --flour …) is for one formula with its variants; name it. Preparations beside it keep their own.
+Forms that --only leaves out are not made again; where they lie in the output folder from before, a line names them.
 """
 
 from __future__ import annotations
@@ -16,7 +19,8 @@ from manchet.cli import sizing
 from manchet.cli.arguments import one_of, some_of, whole_number
 from manchet.cli.reporting import said
 from manchet.cli.screen import Progress
-from manchet.cli.status import FINE, MISSING
+from manchet.cli.status import ERRORS, FINE, MISSING
+from manchet.diagnostics.terminal import show
 from manchet.workspace.trouble import Unknown
 from manchet.workspace.wish import FORMS, KINDS, ON_DEMAND, Wish, printed_day
 
@@ -24,13 +28,15 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from manchet.timing.when import When
-    from manchet.workspace.building import Built
+    from manchet.workspace.building import Built, Job
+
+UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
 
 EXAMPLES = (
     "manchet build",
     "manchet build 'Tern loaf' --pieces 24 --ready 'Sat 07:00'",
     "manchet build 'Tern loaf' --swap 'fresh yeast for instant yeast'",
-    "manchet build recipes --output sheets --only sheet,pdf --paper Letter --units US --temperature F",
+    "manchet build recipes --out sheets --only sheet,pdf --paper Letter --units US --temperature F",
 )
 
 
@@ -48,7 +54,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def printing(parser: argparse.ArgumentParser) -> None:
     """The options that `watch` has too."""
     parser.add_argument(
-        "--output", "--out", default="output", metavar="FOLDER", help="where to write (default: output)"
+        "--out", "--output", dest="output", default="output", metavar="FOLDER", help="where to write (default: output)"
     )
     parser.add_argument(
         "--only",
@@ -74,28 +80,54 @@ def printing(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.check import status_of
     from manchet.workspace.asked import asked_for
-    from manchet.workspace.building import built, jobs_of
+    from manchet.workspace.building import built, jobs_of, sized_jobs, without_formulas
     from manchet.workspace.writing import output_folder
 
     wish = wish_of(options)
     bakeries = [(asked, jobs_of(asked)) for asked in asked_for(options.what)]
+    sized = sized_jobs([job for _, jobs in bakeries for job in jobs], wish.order)
+    own_size = {(job.path, job.block.line) for job in sized if job.own_size}
+    bakeries = [
+        (asked, tuple(job._replace(own_size=(job.path, job.block.line) in own_size) for job in jobs))
+        for asked, jobs in bakeries
+    ]
     folder = output_folder(options.output)
     progress = Progress("formula", sum(len(jobs) for _, jobs in bakeries))
     results = [one for asked, jobs in bakeries for one in built(asked, jobs, wish, folder, options.jobs, progress.done)]
     progress.close()
-    reports = tuple(dict.fromkeys(report for one in results for report in one.diagnostics))
+    loose = [report for asked, _ in bakeries for report in without_formulas(asked)]
+    reports = tuple(dict.fromkeys([report for one in results for report in one.diagnostics] + loose))
     said(reports)
+    for _, jobs in bakeries:
+        _left_at_their_own(jobs)
     for one in results:
         for path in one.written:
             print(os.path.relpath(path))
         if one.kept:
-            print(f"{one.name}: the last good sheet was left as it is", file=sys.stderr)
+            print(f"{show(one.name)}: the last good sheet was left as it is", file=sys.stderr)
+        if one.unexplained:
+            print(f"{show(one.name)} was not printed: {UNEXPLAINED}", file=sys.stderr)
+        if one.older:
+            older = ", ".join(os.path.relpath(path) for path in one.older)
+            print(f"not made again, and perhaps of another size: {older}", file=sys.stderr)
     _summary(results)
+    if not any(one.is_formula for one in results):
+        print(f"no formula was found in {show(', '.join(options.what) or 'this folder')}", file=sys.stderr)
+        if not all(os.path.isdir(word) for word in options.what):
+            return ERRORS
+    if any(one.unexplained for one in results):
+        return ERRORS
     lacking = next((one.lacking for one in results if one.lacking), "")
     if lacking:
         print(f"no PDF was written: {lacking}", file=sys.stderr)
     status = status_of(reports, options.strict)
     return MISSING if status == FINE and lacking else status
+
+
+def _left_at_their_own(jobs: Sequence[Job]) -> None:
+    names = [show(job.block.name) for job in jobs if job.own_size]
+    if names:
+        print(f"left at their own amount, being preparations: {', '.join(names)}", file=sys.stderr)
 
 
 def wish_of(options: argparse.Namespace) -> Wish:

@@ -34,7 +34,7 @@ MOST_NAMED = 6
 
 EXAMPLES = (
     "manchet watch",
-    "manchet watch recipes --output sheets --only sheet,html",
+    "manchet watch recipes --out sheets --only sheet,html",
     "manchet watch /mnt/share/recipes --poll",
 )
 

@@ -21,6 +21,10 @@ WIDEST = 120
 """Columns of a quoted line; a longer one is quoted around its caret."""
 
 
+TAB = "→"
+"""How a tab in a quoted line is shown: one column, so that the caret stands where it should."""
+
+
 class Paint(NamedTuple):
     """The escapes put round the parts of a report; all empty where there is no colour."""
 
@@ -98,7 +102,7 @@ def _quoted(place: Place, paint: Paint, colour: str) -> list[str]:
     before, marked, after = place.text[:start], place.text[start:end], place.text[end:]
     if len(place.text) > WIDEST:
         before, marked, after = _window(before, marked, after)
-    before, marked, after = show(before), show(marked), show(after)
+    before, marked, after = (show(part.replace("\t", TAB)) for part in (before, marked, after))
     number = f"{place.line:>5}"
     gutter = " " * len(number)
     carets = "^" * max(width(marked), 1)

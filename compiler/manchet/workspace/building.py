@@ -14,6 +14,7 @@ from manchet import cache
 from manchet.bakery import Bakery, Swaps
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.formula.order import AS_WRITTEN, Order
 from manchet.workspace.asked import Asked
 from manchet.workspace.former import former_overalls
 from manchet.workspace.headings import Block
@@ -21,8 +22,9 @@ from manchet.workspace.making import Made, Pages, Version, made, posted
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
 from manchet.workspace.replacing import last_sheets
 from manchet.workspace.slugs import slugs
+from manchet.workspace.trouble import Unknown
 from manchet.workspace.versions import versions
-from manchet.workspace.wish import Wish
+from manchet.workspace.wish import FORMS, KINDS, ON_DEMAND, Wish
 from manchet.workspace.workers import spread
 from manchet.workspace.writing import write
 
@@ -37,6 +39,8 @@ class Job(NamedTuple):
     block: Block
     slug: str
     version: Version
+    own_size: bool = False
+    """It is made in the amount its file says, whatever the order says of the others."""
 
 
 class Built(NamedTuple):
@@ -50,6 +54,14 @@ class Built(NamedTuple):
     kept: bool
     """It has errors, and sheets of an earlier state were left as they are."""
     is_formula: bool
+    older: tuple[str, ...] = ()
+    """Files of it in the output folder that were not made again beside those that changed."""
+
+    @property
+    def unexplained(self) -> bool:
+        """It was not printed, and nothing that was said of it says why."""
+        printed = self.written or self.same or self.lacking
+        return not printed and not any(one.severity is Severity.ERROR for one in self.diagnostics)
 
 
 def jobs_of(asked: Asked) -> tuple[Job, ...]:
@@ -68,6 +80,37 @@ def jobs_of(asked: Asked) -> tuple[Job, ...]:
         version = Version(path, cache.digest(data[path].data)[:8], commit, edited)
         result.append(Job(path, block, slug_of[block.name], version))
     return tuple(result)
+
+
+def sized_jobs(jobs: Sequence[Job], order: Order) -> tuple[Job, ...]:
+    """The jobs under an order of so much: it is for one formula with its variants, and the preparations beside it are
+    left at their own amount. Raises `Unknown` where there are several formulas."""
+    formulas = {(job.path, job.block.text): job.block.name for job in jobs if job.block.word != "preparation"}
+    if order == AS_WRITTEN or not jobs:
+        return tuple(jobs)
+    if len(formulas) > 1 or (not formulas and len(jobs) > 1):
+        names = [*formulas.values()] or [job.block.name for job in jobs]
+        more = " …" if len(names) > 6 else ""
+        raise Unknown(
+            f"an amount was asked for, and {len(names)} formulas", f"say of which: {', '.join(names[:6])}{more}"
+        )
+    return tuple(job._replace(own_size=bool(formulas) and job.block.word == "preparation") for job in jobs)
+
+
+def without_formulas(asked: Asked) -> tuple[Diagnostic, ...]:
+    """What is wrong with files asked about in which no formula is found: they cannot be read, or their heading cannot."""
+    with_one = {path for path, _ in formula_blocks(asked)}
+    loose = [
+        file.path
+        for file in asked.files
+        if file.path in asked.paths - with_one
+        and not (file.blocks and all(block.word in ("larder", "kitchen") for block in file.blocks))
+    ]
+    if not loose or asked.names:
+        return asked.diagnostics
+    reports = bakery_of_files(asked, loose).diagnostics
+    errors = tuple(one for one in reports if one.severity is Severity.ERROR and one.place.path in loose)
+    return (*asked.diagnostics, *errors)
 
 
 def built(
@@ -113,7 +156,8 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pa
             continue
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
-        one = made(bakery, formula, kitchen, wish, version, pages, asked.root)
+        size = wish._replace(order=AS_WRITTEN) if job.own_size else wish
+        one = made(bakery, formula, kitchen, size, version, pages, asked.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts and "house" in wish.kinds:
         yield from _posted(asked, bakery, wish, pages)
@@ -147,5 +191,22 @@ def written(one: Made, folder: str) -> Built:
     for ending, data in one.files.items():
         path = os.path.join(folder, f"{one.slug}.{ending}")
         (new if write(path, data) else same).append(path)
-    kept = not one.files and any(name.startswith(f"{one.slug}.") for name in os.listdir(folder))
-    return Built(one.name, tuple(new), tuple(same), one.diagnostics, one.lacking, kept, one.is_formula)
+    there = [name for name in sorted(os.listdir(folder)) if is_of(one.slug, name)]
+    older = [os.path.join(folder, name) for name in there if name.removeprefix(f"{one.slug}.") not in one.files]
+    kept = bool(there) and not one.files
+    return Built(
+        one.name,
+        tuple(new),
+        tuple(same),
+        one.diagnostics,
+        one.lacking,
+        kept,
+        one.is_formula,
+        tuple(older if new else ()),
+    )
+
+
+def is_of(slug: str, name: str) -> bool:
+    """Whether a file in the output folder is one of the sheets of this name, in any of their forms."""
+    kind, _, form = name.removeprefix(f"{slug}.").partition(".")
+    return name.startswith(f"{slug}.") and kind in (*KINDS, *ON_DEMAND) and form in FORMS

@@ -11,8 +11,8 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 _HEADING = re.compile(rb"^[^\s#][^\n\r]*", re.MULTILINE)
-_HOUSE = re.compile(rb"^(?:larder|kitchen)\b", re.MULTILINE)
-_VARIANT = re.compile(rb"^  variant +([^\n\r]*)", re.MULTILINE)
+_HOUSE = re.compile(rb"^(?:larder|kitchen)\b", re.MULTILINE | re.IGNORECASE)
+_VARIANT = re.compile(rb"^  variant[ \t]+([^\n\r]*)", re.MULTILINE | re.IGNORECASE)
 _MARK = b"\xef\xbb\xbf"
 
 
@@ -66,8 +66,8 @@ def blocks(data: bytes) -> tuple[Block, ...]:
         line += data.count(b"\n", counted, start)
         counted = start
         heading = data[start:end].split(b"\n", 1)[0].decode("utf-8", "replace")
-        word, _, name = heading.partition(" ")
-        result.append(Block(word.strip(), _without_comment(name), line, data[start:end]))
+        word, name = (*heading.split(None, 1), "", "")[:2]
+        result.append(Block(word.lower(), _without_comment(name), line, data[start:end]))
     return tuple(result)
 
 

@@ -18,18 +18,24 @@ def output_folder(path: str, make: Callable[[str], None] = os.makedirs) -> str:
     if os.path.islink(path) or _crosses_a_link(path, actual):
         raise Blocked(
             f"the output folder {path} leads through a link to {actual}, and nothing is written through a link",
-            "name the folder itself with --output",
+            "name the folder itself with --out",
         )
     if os.path.exists(path) and not os.path.isdir(path):
-        raise Blocked(f"{path} is a file, so nothing can be written into it", "name a folder with --output")
+        raise Blocked(f"{path} is a file, so nothing can be written into it", "name a folder with --out")
     try:
         if not os.path.isdir(path):
             make(path)
+    except FileNotFoundError:
+        # The folder above is there and yet takes none, as where the system shows its own state.
+        raise Blocked(
+            f"no folder can be made in {_nearest(actual)}, so nothing can be written to {path}",
+            "name another folder with --out",
+        ) from None
     except OSError as error:
         raise Blocked(f"the output folder {path} cannot be made: {reason(error)}") from None
     if not os.access(path, os.W_OK | os.X_OK):
         raise Blocked(
-            f"the output folder {path} cannot be written to", "name another with --output, or change its permissions"
+            f"the output folder {path} cannot be written to", "name another with --out, or change its permissions"
         )
     return actual
 
@@ -63,6 +69,13 @@ def _crosses_a_link(path: str, actual: str) -> bool:
     """Whether a path given from here leads, by a link in the middle of it, out of here."""
     here = os.path.realpath(os.getcwd())
     return not os.path.isabs(path) and os.path.normpath(os.path.join(here, path)) != actual
+
+
+def _nearest(path: str) -> str:
+    """The folder above that is there."""
+    while not os.path.isdir(path) and path != os.path.dirname(path):
+        path = os.path.dirname(path)
+    return path
 
 
 def _holds(path: str, data: bytes) -> bool:
