@@ -18,6 +18,7 @@ from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
     from manchet.figures.derived import Figures, Material
+    from manchet.figures.figure import Figure
 
 EXAMPLES = (
     "manchet figures 'Tern loaf'",
@@ -68,20 +69,21 @@ def json_text(figures: Figures) -> str:
 
 
 def csv_text(figures: Figures) -> str:
-    """One row a material: stage, name, per cent, its basis, grams; both figures exact, as the JSON has them."""
+    """One row a material: stage, name, per cent, its basis, grams, to six decimals; then both figures exact."""
     import csv
     import io
 
-    from manchet.quantities.printing import exact_text
+    from manchet.quantities.printing import decimal, exact_text
 
     written = io.StringIO()
     rows = csv.writer(written, lineterminator="\n")
-    rows.writerow(("stage", "material", "percent", "of", "grams"))
+    rows.writerow(("stage", "material", "percent", "of", "grams", "exact percent", "exact grams"))
     for stage, materials in _tables(figures):
         for material in materials:
-            percent = exact_text(material.percent.value) if material.percent else ""
-            grams = exact_text(material.grams.value)
-            rows.writerow((_cell(stage), _cell(material.name), percent, _cell(material.basis), grams))
+            percent, grams = material.percent.value if material.percent else None, material.grams.value
+            plain, exact = ("", "") if percent is None else (decimal(percent, 6), exact_text(percent))
+            name, of = _cell(material.name), _cell(material.basis)
+            rows.writerow((_cell(stage), name, plain, of, decimal(grams, 6), exact, exact_text(grams)))
     return written.getvalue()
 
 
@@ -99,8 +101,13 @@ def text(figures: Figures) -> str:
             lines.append(f"    {name}{pad}{decimal(material.grams.value, 1):>10} g {percent:>12}")
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
-        lines.append(f"    {name.replace('_', ' '):<28}{decimal(figure.value, 2):>10} {figure.unit}".rstrip())
+        lines.append(f"    {spelled(name, figure):<28}{decimal(figure.value, 2):>10} {figure.unit}".rstrip())
     return "\n".join(lines) + "\n"
+
+
+def spelled(name: str, figure: Figure) -> str:
+    """A total's name in words. What one piece weighs says so, among figures of the whole."""
+    return figure.name if name == "baked_grams" else name.replace("_", " ")
 
 
 def _tables(figures: Figures) -> list[tuple[str, tuple[Material, ...]]]:

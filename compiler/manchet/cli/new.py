@@ -11,9 +11,11 @@ from __future__ import annotations
 import argparse
 import os
 import sys
+import textwrap
 from typing import TYPE_CHECKING
 
 from manchet.cli.status import FINE
+from manchet.diagnostics.terminal import show
 from manchet.workspace.trouble import Blocked, Unknown, reason
 
 if TYPE_CHECKING:
@@ -28,8 +30,32 @@ EXAMPLES = (
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("name", nargs="?", default="", metavar="NAME", help="what the bread is called")
-    parser.add_argument("--from", dest="table", metavar="TABLE", help="a CSV file, or - to read what is pasted")
-    parser.add_argument("--output", metavar="FILE", help="where to write; - for the terminal (default: from NAME)")
+    parser.add_argument(
+        "--out",
+        "--output",
+        dest="output",
+        metavar="FILE",
+        help="where to write; - for the terminal (default: from NAME)",
+    )
+
+    table = parser.add_argument_group("the table", _headings())
+    table.add_argument("--from", dest="table", metavar="TABLE", help="a CSV file, or - to read what is pasted")
+
+
+def _headings() -> str:
+    """The headings that are known, a line for each column."""
+    from manchet.table_columns import HEADINGS
+
+    known: dict[str, list[str]] = {}
+    for heading, column in HEADINGS.items():
+        known.setdefault(column, []).append(heading)
+    lines = [
+        "Its first row names the columns, in any order; a unit may stand for the amount (kg), or in its heading (Menge (g)).",
+        "Without such a row the columns are told by what stands in them. Headings that are known:",
+    ]
+    for column, headings in known.items():
+        lines += textwrap.wrap(f"{column}: {', '.join(headings)}", 100, initial_indent="  ", subsequent_indent="    ")
+    return "\n".join(lines)
 
 
 def run(options: argparse.Namespace) -> int:
@@ -37,7 +63,8 @@ def run(options: argparse.Namespace) -> int:
 
     name = " ".join(options.name.split())
     if not is_a_name(name):
-        why = "a formula needs a name" if not name else "a name is one line of plain characters, without # and quotes"
+        why = "a name is one line of plain characters, without # and quotes, and has letters in it"
+        why = why if name else "a formula needs a name"
         raise Unknown(why, "such as: manchet new 'Saturday tin'")
     if options.table is None:
         _write(options.output, name, starter(name))
@@ -49,9 +76,9 @@ def run(options: argparse.Namespace) -> int:
     except ValueError as error:
         raise Unknown(f"{options.table}: {error}") from None
     _write(options.output, name, made.text)
+    for line in made.said:
+        print(show(line), file=sys.stderr)
     if made.questions:
-        from manchet.diagnostics.terminal import show
-
         for line in rows_asking(made.questions).split("\n"):
             print(show(line), file=sys.stderr)
         print("these stand in the formula as comments: answer each, and check it", file=sys.stderr)
@@ -69,7 +96,7 @@ def _write(output: str | None, name: str, text: str) -> None:
         with open(path, "x", encoding="utf-8", newline="\n") as file:
             file.write(text)
     except FileExistsError:
-        raise Blocked(f"{path} is there already, and was left as it is", "name another file with --output") from None
+        raise Blocked(f"{path} is there already, and was left as it is", "name another file with --out") from None
     except FileNotFoundError:
         raise Blocked(f"{path} cannot be written: there is no folder {os.path.dirname(path)}") from None
     except OSError as error:

@@ -1,6 +1,6 @@
 """Where a figure comes from: its rule, what went into it, and who says so, down to the lines of the file.
 
-Without a figure's name, the names there are.
+Without a figure's name, the names there are. A name may be written with spaces or with underscores.
 """
 
 from __future__ import annotations
@@ -8,10 +8,11 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Iterator, Mapping
+from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.cli import sizing
-from manchet.cli.figures import figures_for
+from manchet.cli.figures import figures_for, spelled
 from manchet.cli.status import ERRORS, FINE
 from manchet.workspace.trouble import Unknown
 
@@ -21,13 +22,14 @@ if TYPE_CHECKING:
 
 EXAMPLES = (
     "manchet trace 'Tern loaf'",
-    "manchet trace 'Tern loaf' hydration_percent",
-    "manchet trace 'Tern loaf' 'dough: water'",
+    "manchet trace 'Tern loaf' 'hydration percent'",
+    "manchet trace 'Tern loaf' 'dough: water' --exact",
 )
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="?", default="", metavar="FORMULA", help="its name, or a file that holds only it")
+    parser.add_argument("--exact", action="store_true", help="the exact figures too, as fractions where they are none")
     parser.add_argument("figure", nargs="?", default="", metavar="FIGURE", help="a total, or STAGE: MATERIAL")
     sizing.arguments(parser)
     sizing.swapping(parser)
@@ -40,32 +42,41 @@ def run(options: argparse.Namespace) -> int:
     from manchet.diagnostics.suggest import fold, nearest
     from manchet.diagnostics.terminal import show
 
-    known = {fold(name.replace("_", " ")): (name, figure) for name, figure in _named(figures).items()}
+    named = _named(figures)
+    known = {fold(name.replace("_", " ")): (name, figure) for name, figure in named.items()}
+    # As the sheet heads it: `sour first: water` for `first: water`; and a total as the data call it.
+    also = {
+        fold(f"{stage.word} {name}"): fold(name)
+        for stage in figures.stages
+        for name in named
+        if name.startswith(f"{stage.name}: ")
+    } | {fold(key.replace("_", " ")): fold(spelled(key, figure)) for key, figure in figures.totals.items()}
     if not options.figure:
         for name, figure in known.values():
-            print(f"{show(name)}  {_value(figure)}")
+            print(f"{show(name)}  {_value(figure, options.exact)}")
         return FINE
     wanted = fold(options.figure.replace("_", " "))
+    wanted = wanted if wanted in known else also.get(wanted, wanted)
     if wanted not in known:
         near = nearest(wanted, known)
         raise Unknown(
             f"{figures.name} has no figure called {options.figure}",
             f"near: {known[near][0]}" if near else f"manchet trace '{figures.name}' lists them",
         )
-    sys.stdout.write("\n".join(chain(known[wanted][1])) + "\n")
+    sys.stdout.write("\n".join(chain(known[wanted][1], options.exact)) + "\n")
     return FINE
 
 
-def chain(figure: Figure | Given, depth: int = 0, seen: frozenset[str] = frozenset()) -> Iterator[str]:
+def chain(figure: Figure | Given, exact: bool, depth: int = 0, seen: frozenset[str] = frozenset()) -> Iterator[str]:
     """The lines that explain a figure, what it is made of one step deeper each time."""
     from manchet.diagnostics.terminal import show
     from manchet.figures.figure import Given
 
     margin = "  " * depth
     if isinstance(figure, Given):
-        yield f"{margin}{show(figure.name)}  {_value(figure)}  ({show(figure.where)})"
+        yield f"{margin}{show(figure.name)}  {_value(figure, exact)}  ({show(figure.where)})"
         return
-    yield f"{margin}{show(figure.name)}  {_value(figure)}"
+    yield f"{margin}{show(figure.name)}  {_value(figure, exact)}"
     key = f"{figure.name} {figure.value} {figure.unit}"
     if key in seen:
         return
@@ -73,11 +84,11 @@ def chain(figure: Figure | Given, depth: int = 0, seen: frozenset[str] = frozens
     if figure.source:
         yield f"{margin}  source: {show(figure.source)}"
     for given in figure.inputs:
-        yield from chain(given, depth + 1, seen | {key})
+        yield from chain(given, exact, depth + 1, seen | {key})
 
 
 def _named(figures: Figures) -> Mapping[str, Figure]:
-    named = dict(figures.totals)
+    named = {spelled(name, figure): figure for name, figure in figures.totals.items()}
     for material in figures.overall:
         named[f"overall: {material.name}"] = material.grams
     for stage in figures.stages:
@@ -90,7 +101,13 @@ def _named(figures: Figures) -> Mapping[str, Figure]:
     return {**named, **figures.estimates}
 
 
-def _value(figure: Figure | Given) -> str:
-    from manchet.quantities.printing import exact_text
+def _value(figure: Figure | Given, exact: bool) -> str:
+    """`23.14 g`; with `exact` also `(162/7 g)` where that is rounded. What is small keeps three figures."""
+    from manchet.quantities.printing import decimal, exact_text
 
-    return f"{exact_text(figure.value)} {figure.unit}".rstrip()
+    places = 2
+    while places < 6 and 0 < abs(figure.value) < Fraction(1, 10 ** (places - 2)):
+        places += 1
+    plain, whole = decimal(figure.value, places), exact_text(figure.value)
+    said = f"{plain} {figure.unit}".rstrip()
+    return f"{said} ({whole})" if exact and whole != plain else said

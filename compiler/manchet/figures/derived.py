@@ -300,7 +300,7 @@ def _totals(
     for piece in batch.pieces:
         if piece.baked_grams is not None and "baked_grams" not in found:
             found["baked_grams"] = Figure(
-                "baked weight of one", piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)",
+                f"baked, one of the {piece.noun or 'pieces'}", piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)",
                 (Given("bake loss", (formula.bake_loss or NOTHING) * 100, "%", where(formula.place)),), FILE,
             )  # fmt: skip
     return found
