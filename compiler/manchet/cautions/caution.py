@@ -75,15 +75,7 @@ def literals(toml: str) -> str:
     return "\n".join([*lines, "}", ""])
 
 
-def _write() -> None:
-    import os
-
-    here = os.path.dirname(os.path.abspath(__file__))
-    with open(os.path.join(here, "hazards.toml"), encoding="utf-8") as toml:
-        text = literals(toml.read())
-    with open(os.path.join(here, "hazards.py"), "w", encoding="utf-8") as out:
-        out.write(text)
-
-
 if __name__ == "__main__":
-    _write()
+    from manchet.source.generated import write_beside
+
+    write_beside(__file__, "hazards.toml", "hazards.py", literals)

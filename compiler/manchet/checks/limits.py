@@ -76,15 +76,7 @@ def _parts(text: str) -> str:
     return f"{value.numerator}, {value.denominator}" if value.denominator != 1 else str(value.numerator)
 
 
-def _write() -> None:
-    import os
-
-    here = os.path.dirname(os.path.abspath(__file__))
-    with open(os.path.join(here, "thresholds.toml"), encoding="utf-8") as toml:
-        text = literals(toml.read())
-    with open(os.path.join(here, "thresholds.py"), "w", encoding="utf-8") as out:
-        out.write(text)
-
-
 if __name__ == "__main__":
-    _write()
+    from manchet.source.generated import write_beside
+
+    write_beside(__file__, "thresholds.toml", "thresholds.py", literals)

@@ -39,7 +39,7 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
     first: dict[str, Place] = {}
     for entry in entries:
         line, node = entry.line, entry.node
-        said = _once_key(node)
+        said = said_by(node)
         if said:
             if said in first:
                 reports.append(
@@ -73,7 +73,8 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
     return head, reports
 
 
-def _once_key(node: nodes.Node | nodes.Unread) -> str:
+def said_by(node: nodes.Node | nodes.Unread) -> str:
+    """What a line of the head says that may be said only once, in the head's own words; "" for any other line."""
     match node:
         case nodes.About():
             return "about"

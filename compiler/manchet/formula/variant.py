@@ -12,6 +12,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import nearest
 from manchet.formula.draft import stage_key
+from manchet.formula.head import said_by
 from manchet.formula.rewriting import names_in, taken_out
 from manchet.outcome import Outcome
 from manchet.syntax import nodes
@@ -104,30 +105,17 @@ def _after_head(children: list[Entry]) -> int:
 
 def _replaced_by(node: nodes.Node | nodes.Unread) -> frozenset[str]:
     said = _said(node)
-    if said in ("makes", "from"):
-        return frozenset({"makes", "from"})  # both say how much
+    if said in _HOW_MUCH:
+        return _HOW_MUCH
     return frozenset({said}) if said else frozenset()
+
+
+_HOW_MUCH = frozenset({"makes", "from … flour"})
 
 
 def _said(node: nodes.Node | nodes.Unread) -> str:
     """What a line of the head is about; "" for one of which there may be several."""
-    match node:
-        case nodes.About():
-            return "about"
-        case nodes.Kind():
-            return "kind"
-        case nodes.Status():
-            return "status"
-        case nodes.Makes():
-            return "makes"
-        case nodes.FromFlour():
-            return "from"
-        case nodes.Loss(which, _):
-            return f"{which} loss"
-        case nodes.PercentagesOfDoughFlour():
-            return "percentages"
-        case _:
-            return ""
+    return "makes" if isinstance(node, nodes.Makes) else said_by(node)
 
 
 def _put_overall(children: list[Entry], entry: Entry, formula: str, key: Key, reports: list[Diagnostic]) -> None:
