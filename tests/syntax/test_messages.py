@@ -60,7 +60,7 @@ def test_twins_are_answered_and_not_read(word: str) -> None:
 def test_independent_mistakes_are_reported_each_once_at_its_line() -> None:
     bad = [
         "white flour 74-78%",
-        "salt 18",
+        "salt 18, to taste",
         "500 g rye flour",
         "knead 8 min",
         "bake 45 to 60 min at 220 C",

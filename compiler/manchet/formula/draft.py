@@ -15,6 +15,8 @@ from manchet.formula.naming import Meaning, Names
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes
+from manchet.syntax.diagnosis import number_without_unit
+from manchet.syntax.faults import reported
 from manchet.syntax.nodes import Entry
 
 BUILT_BY_CULTURE = frozenset({"levain", "sour"})
@@ -213,6 +215,10 @@ class _Reader:
             self._weigh("all", found, None, entry)
             return
         self.whole = False
+        bare_number = number_without_unit(name.text)
+        if bare_number is not None:
+            self.reports.append(reported(bare_number, entry.line))
+            return
         if isinstance(found, Meaning):
             self.reports.append(
                 error(

@@ -25,7 +25,7 @@ from manchet.formula.shares import (
     says,
     stage_of,
 )
-from manchet.formula.uses import everything_else_missing, everything_else_twice, never_used, used_twice
+from manchet.formula.uses import everything_else_missing, everything_else_twice, moved_unweighed, never_used, used_twice
 
 
 class _Apart(NamedTuple):
@@ -345,10 +345,14 @@ class _Way:
             self.reports.append(everything_else_missing(tuple(self.drafts.stages.values())[-1], leftover))
         for key, item in self.lines.items():
             left = self._left_of(key)
-            if not left or (forgotten and left > 0):
+            takes = self.used.get(key, [])
+            if (
+                not left
+                or (forgotten and left > 0)
+                or (not takes and moved_unweighed(key, self.drafts.stages.values()))
+            ):
                 continue
             name = item.meaning.name
-            takes = self.used.get(key, [])
             sums = " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
             if left < 0:
                 place = takes[-1][2]

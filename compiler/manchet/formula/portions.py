@@ -113,12 +113,13 @@ def _sized(step: Step, base: Fraction) -> Step:
 
 def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, reports: list[Diagnostic]) -> None:
     waiting = held_by_name(portions)
+    unweighed = {hold.meaning.key for hold in draft.holds} - set(waiting)  # said at `hold back` already
     emptied: set[str] = set()
     for step in steps:
         if step.verb not in ("add", "lock in"):
             continue
         for goes in step.goes:
-            if goes.of_dough is not None or goes.beyond:
+            if goes.of_dough is not None or goes.beyond or goes.key in unweighed:
                 continue
             if goes.key not in waiting:
                 reports.append(_nothing_held(goes, step.place, draft, goes.key in emptied))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
 from manchet.formula.draft import Draft, Item
@@ -36,3 +38,17 @@ def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
         "everything-else-twice", item.place, f"`everything else` stands in {first.name} already, so nothing is left here",
         "leave one of the two lines out", (first.place, "this stage takes it"),
     )  # fmt: skip
+
+
+def moved_unweighed(key: str, drafts: Iterable[Draft]) -> bool:
+    """Whether a stage holds back or adds what no stage weighs: that line has its report, the unused one needs none."""
+    return any(
+        any(hold.meaning.key == key for hold in draft.holds)
+        or any(
+            goes.key == key and goes.of_dough is None and not goes.beyond
+            for step in draft.steps
+            if step.verb in ("add", "lock in")
+            for goes in step.goes
+        )
+        for draft in drafts
+    )

@@ -15,7 +15,7 @@ from manchet.syntax.faults import Fault
 from manchet.syntax.figures import fault_of, short
 from manchet.syntax.lacking import LOOSE
 from manchet.syntax.messages import FORMS, SHAPES
-from manchet.syntax.tokens import WEIGHTS, Raw
+from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 from manchet.syntax.twins import twin
 
 
@@ -47,12 +47,18 @@ def diagnosed(trouble: Trouble) -> Fault:
 
 def is_plain_name(t: Trouble) -> bool:
     """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma, a twin or a
-    number that wants a unit says no."""
+    number that wants a unit says no; the last number may belong to the name, as in `build 1`."""
     if any(raw.kind not in ("WORD", "NUMBER") for raw in t.raws):
         return len(t.raws) == 1 and t.raws[0].kind == "QUOTED"
-    return all(
-        reason(t) is None for reason in (_digits, _figures, _about, _overnight, _of_the_flour, _twin, _by_feel, _units)
-    )
+    if any(reason(t) for reason in (_digits, _figures, _about, _overnight, _of_the_flour, _twin, _by_feel)):
+        return False
+    lack = _units(t)
+    return lack is None or (lack.name == "missing-unit" and lack.end == len(t.body) and t.context != "composition")
+
+
+def number_without_unit(body: str) -> Fault | None:
+    """The mistake in a line that is only a name, ends in a number, and turned out to be no stage's: `salt 2`."""
+    return _units(Trouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ()))
 
 
 # ---- reasons, the surest first ---------------------------------------------------------------------

@@ -1,0 +1,79 @@
+"""One slip gives one report; a stage may have a number in its name."""
+
+import pytest
+
+from manchet.bakery import Bakery, read
+from manchet.source.text import SourceText
+
+BUILDS = """\
+formula Two builds
+  makes 1800 g dough
+
+  sour build 1
+    medium rye flour 100 g
+    water 100 g
+    ripe rye starter 20 g
+    ripen 6 h at 26 C
+
+  sour build 2
+    build 1
+    medium rye flour 400 g
+    water 400 g
+    ripen 6 h at 28 C
+
+  dough
+    build 2
+    white flour 500 g
+    water 300 g
+    salt 18 g
+    mix slow 5 min
+"""
+
+SLIPS = """\
+formula Berries
+  makes 2 kg dough
+
+  overall
+    white flour 100%
+    water 65%
+    salt 2%
+    raisins 20%
+
+  dough
+    white flour 100%
+    water 65%
+    salt 2%
+{lines}
+    mix slow 5 min
+"""
+
+
+def of(text: str) -> Bakery:
+    return read([SourceText("slip.bake", text)])
+
+
+def names(text: str) -> list[tuple[str, int, int]]:
+    return [(r.name, r.place.line, r.place.column) for r in of(text).diagnostics]
+
+
+def test_a_stage_with_a_number_for_a_name_is_taken_whole() -> None:
+    bakery = of(BUILDS)
+    assert [r.name for r in bakery.diagnostics] == []
+    (formula,) = bakery.formulas
+    assert [p.name for stage in formula.stages for p in stage.portions if p.stage] == ["build 1", "build 2"]
+
+
+def test_a_number_after_an_ingredient_still_wants_its_unit() -> None:
+    assert names(BUILDS.replace("salt 18 g", "salt 18")) == [("missing-unit", 20, 10)]
+    assert names(BUILDS.replace("    build 2\n", "    build 3\n")) == [("missing-unit", 17, 11)]
+
+
+@pytest.mark.parametrize(
+    ("lines", "report"),
+    [
+        ("    hold back raisins\n    mix slow 2 min\n    add raisins", "held-back-but-not-weighed"),
+        ("    mix slow 2 min\n    add raisins", "add-of-nothing-held"),
+    ],
+)
+def test_what_is_added_but_not_weighed_is_said_once(lines: str, report: str) -> None:
+    assert [name for name, _, _ in names(SLIPS.format(lines=lines))] == [report]
