@@ -151,7 +151,7 @@ def test_flour_and_room_make_a_grid_with_ice_where_the_tap_is_too_warm() -> None
 
 def test_a_house_without_temperatures_gets_a_base_and_no_figure() -> None:
     found = water(kitchen=False)
-    assert found is not None and not found.assumed
+    assert found is not None and not found.assumed and not found.known
     assert found.readings == 4 and found.grid == () and found.ice is None
     assert 60 < found.base < 110
 

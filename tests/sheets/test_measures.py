@@ -67,6 +67,12 @@ def test_pounds_and_quarter_ounces(ounces: str, said: str) -> None:
     assert plain(US.weight(Fraction(ounces) * OUNCE, OUNCE / 4)) == said
 
 
+def test_a_light_piece_has_hundredths_of_an_ounce_and_grams_beside() -> None:
+    assert plain(US.each(Fraction(60))) == "2.12 oz (60 g)"
+    assert plain(US.each(9 * OUNCE)) == "9 oz"
+    assert plain(METRIC.each(Fraction(60))) == "60 g"
+
+
 def test_spoons_only_where_the_density_and_the_country_are_known() -> None:
     assert plain(US.spoons(Fraction(6), Fraction(12, 10), "US")) == "about 1 tsp"
     assert plain(US.spoons(Fraction(18), Fraction(12, 10), "metric")) == "about 1 tbsp"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 from typing import Any
 
@@ -134,6 +135,7 @@ def test_water_by_feel_has_its_jug_and_its_box() -> None:
 
 def test_the_pot_says_what_it_gives_and_gets() -> None:
     levain = block(sheet(FERRY), "levain")
+    assert re.search(r"of .* flour, and \d+.g for the pot$", levain.flour)
     assert "from the pot" in row(levain.rows, "ripe wheat starter").notes
     assert any(n.startswith("60\N{NO-BREAK SPACE}g more is mixed, to keep as") for n in levain.notes)
     assert any("gives back 60" in n for n in levain.notes)

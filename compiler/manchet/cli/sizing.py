@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import re
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -24,7 +25,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     group.add_argument("--dough", type=weight, metavar="WEIGHT", help="so much dough in all, such as 20kg")
     group.add_argument("--flour", type=weight, metavar="WEIGHT", help="so much flour in all")
     group.add_argument("--tin", default="", type=name, metavar="NAME", help="to fill this tin of the kitchen")
-    group.add_argument("--have", type=have, metavar="WHAT", help="as much as this gives: 'milk 500 g'")
+    group.add_argument("--have", type=have, metavar="WHAT", help="as much as this gives: 'milk 500 g', 'eggs 12 whole'")
     group.add_argument(
         "--kitchen", default="", type=name, metavar="NAME", help="for this kitchen, if there are several"
     )
@@ -62,7 +63,8 @@ def order_of(options: argparse.Namespace) -> Order:
         dough=options.dough,
         flour=options.flour,
         tin=options.tin,
-        have=options.have,
+        have=options.have[:2] if options.have else None,
+        have_whole=options.have is not None and options.have[2],
     )
 
 
@@ -90,14 +92,16 @@ def pieces(text: str) -> tuple[Fraction, str]:
     return Fraction(int(number)), name(noun)
 
 
-def have(text: str) -> tuple[str, Fraction]:
-    """An ingredient, and how much there is of it: `milk 500 g`."""
+def have(text: str) -> tuple[str, Fraction, bool]:
+    """An ingredient, how much there is of it, and whether that is counted: `milk 500 g`, `eggs 12 whole`."""
     words = name(text).split(" ")
+    if len(words) > 2 and words[-1] == "whole" and words[-2].isascii() and words[-2].isdigit() and int(words[-2]):
+        return " ".join(words[:-2]), Fraction(int(words[-2])), True
     for first in range(1, len(words)):
         if words[first][:1] in "0123456789.½⅓⅔¼¾⅛":
             grams, rest = _weight(" ".join(words[first:]))
             if not rest:
-                return " ".join(words[:first]), grams
+                return " ".join(words[:first]), grams, False
     raise argparse.ArgumentTypeError(f"{text} does not say how much of what; write it as 'milk 500 g'")
 
 
@@ -112,6 +116,14 @@ def _weight(text: str) -> tuple[Fraction, str]:
     from manchet.quantities.reading import figure_at
     from manchet.quantities.units import MASS, UNITS
 
+    comma = re.match(r"(\d{1,9}),(\d{1,9}) ?([A-Za-z]+)", text)
+    if comma and comma[3] in UNITS and len(comma[2]) != 3:
+        raise argparse.ArgumentTypeError(f"{text[:LONGEST]} has a comma; write `{comma[1]}.{comma[2]} {comma[3]}`")
+    if comma and comma[3] in UNITS:
+        whole, rest, unit = comma.groups()
+        raise argparse.ArgumentTypeError(
+            f"{text[:LONGEST]} has a comma; write `{whole}{rest} {unit}`, or `{whole}.{rest} {unit}`"
+        )
     figure = figure_at(text, 0) if len(text) <= LONGEST else None
     unit = UNITS.get(figure.unit) if figure else None
     if figure is None or unit is None or unit.dimension != MASS or figure.fault or figure.low != figure.high:

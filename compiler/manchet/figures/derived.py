@@ -18,7 +18,7 @@ from manchet.figures.water_figures import water_figures
 from manchet.figures.water_grid import water_of
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch, Formula, OverallLine, Portion, StageBatch, Way, Weighed
+from manchet.formula.model import Batch, Formula, OverallLine, PieceBatch, Portion, StageBatch, Way, Weighed
 from manchet.larder.book import Larder
 from manchet.larder.kitchen import PLAIN, Kitchen
 
@@ -82,7 +82,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     found |= swap_figures(formula)
     found |= mixing_figures(batch.stages[-1].stage.steps, mixes.mixer)
     water = water_of(batch, kitchen, mixes, larder)
-    if water is not None and not formula.preparation:
+    if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
@@ -112,6 +112,12 @@ def _flour(batch: Batch) -> Figure:
     )  # fmt: skip
     rule = "dough wanted / (1 - dough loss / 100) / dough from 1 g of flour"
     return Figure("flour", batch.flour, "g", rule, (dough, loss, share), BALANCE)
+
+
+def _one(piece: PieceBatch) -> str:
+    """What the baked weight of one is called, so that it is not taken for the weight of all."""
+    noun = piece.noun or "pieces"
+    return f"baked, the {noun}" if piece.number == 1 else f"baked, one of the {noun}"
 
 
 def _pieces(batch: Batch) -> Figure:
@@ -300,7 +306,7 @@ def _totals(
     for piece in batch.pieces:
         if piece.baked_grams is not None and "baked_grams" not in found:
             found["baked_grams"] = Figure(
-                f"baked, one of the {piece.noun or 'pieces'}", piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)",
+                _one(piece), piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)",
                 (Given("bake loss", (formula.bake_loss or NOTHING) * 100, "%", where(formula.place)),), FILE,
             )  # fmt: skip
     return found

@@ -57,6 +57,8 @@ class Water(NamedTuple):
     """At that flour and room."""
     assumed: bool
     """The kitchen gives temperatures. If not, the base was made at 20 C, and there are no figure and no grid to print."""
+    known: bool
+    """The kitchen gives a temperature or a mixer's warming; if not, all of this is assumed, and none of it is printed."""
     ice: Fraction | None
     """Grams, as in `Cell`."""
     grid: tuple[Row, ...]
@@ -111,6 +113,7 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
         tap=tap,
         celsius=balance.water(),
         assumed=assumed,
+        known=assumed or kitchen.tap is not None or (mixes.mixer is not None and mixes.mixer.warms is not None),
         ice=grid[1].cells[1].ice if assumed else None,
         grid=grid if assumed else (),
     )

@@ -32,7 +32,9 @@ class Order(NamedTuple):
     """Grams of all flour."""
     tin: str = ""
     have: tuple[str, Fraction] | None = None
-    """The ingredient there is least of, and grams of it."""
+    """The ingredient there is least of, and grams of it, or how many."""
+    have_whole: bool = False
+    """It is counted, and the larder says what one weighs."""
 
 
 AS_WRITTEN = Order()
@@ -140,7 +142,7 @@ def _flour(formula: Formula, order: Order, makes: tuple[Makes, ...], kitchen: Ki
     if order.dough is not None:
         return order.dough / formula.dough_share
     if order.have is not None:
-        return _least(formula, *order.have)
+        return _least(formula, *order.have, order.have_whole)
     if makes == formula.makes and formula.written_flour is not None:
         return formula.written_flour
     flour = flour_for_makes(formula, makes, kitchen)
@@ -170,7 +172,7 @@ def unknown_tin(formula: Formula, tin: str, makes: Makes, kitchen: Kitchen) -> D
     )  # fmt: skip
 
 
-def _least(formula: Formula, name: str, grams: Fraction) -> Fraction | Diagnostic:
+def _least(formula: Formula, name: str, amount: Fraction, whole: bool) -> Fraction | Diagnostic:
     wanted = fold(name)
     lines = [
         line
@@ -182,9 +184,17 @@ def _least(formula: Formula, name: str, grams: Fraction) -> Fraction | Diagnosti
         near = nearest(wanted, [fold(line.name) for line in formula.overall])
         return error(
             "unknown-ingredient", formula.place, f"{formula.name} has no {name}",
-            f"did you mean {near}?" if near else "name one of its ingredients",
+            f"did you mean {near}?" if near else f"it has {', '.join(dict.fromkeys(line.name for line in formula.overall))}",
         )  # fmt: skip
-    return grams / share
+    if not whole:
+        return amount / share
+    one = next((line.ingredient.whole for line in lines if line.ingredient is not None), None)
+    if one is None:
+        return error(
+            "weight-of-one-unknown", formula.place, f"the larder does not say what one of {name} weighs",
+            f"give the weight of all there is: `{name} 500 g`",
+        )  # fmt: skip
+    return amount * one / share
 
 
 def _as_many_as_it_gives(

@@ -74,12 +74,12 @@ class Table(NamedTuple):
     fine: Fraction | None
     """Lines whose `step` is below this are for the fine scale; None if one scale weighs them all."""
     assumed: bool
-    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz up to 8 oz)."""
+    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz under 8 oz)."""
 
 
 ASSUMED = {
     System.METRIC: (Scale("", Fraction(1)), Scale("", Fraction(1, 10), Fraction(20))),
-    System.US: (Scale("", OUNCE / 4), Scale("", OUNCE / 100, 8 * OUNCE)),
+    System.US: (Scale("", OUNCE / 4), Scale("", OUNCE / 100, 8 * OUNCE - OUNCE / 200)),
 }
 
 OUNCE_STEPS = tuple(OUNCE * Fraction(step) for step in ("0.005", "0.01", "0.05", "0.1", "0.25", "0.5", "1"))
@@ -242,11 +242,18 @@ def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
     portion, grams, reading = line.weighed.portion, line.weighed.grams, line.reading
     return Diagnostic(
         "moved-by-rounding", Severity.NOTE,
-        f"{portion.name} is {_show(grams, system)} and the scale reads {_show(reading.grams, system)}: "
+        f"{portion.name} is {_three(grams, system)} and the scale shows {_show(reading.grams, system)}: "
         f"{decimal(line.moved * 100, 0)} % {'more' if reading.grams > grams else 'less'}",
         portion.place,
         "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
     )  # fmt: skip
+
+
+def _three(grams: Fraction, system: System) -> str:
+    """A small weight with three digits that count, so that it differs from what a scale makes of it."""
+    value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
+    digits = next((places for places in range(6) if abs(value) * 10**places >= 100), 6)
+    return f"{decimal(value, digits)} {unit}"
 
 
 def _show(grams: Fraction, system: System) -> str:

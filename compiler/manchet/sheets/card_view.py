@@ -46,7 +46,8 @@ def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
         ),
         before=tuple(_before(item, m) for item in card.before_you_go),
         pictures=day_picture.pictures(card, m),
-        notes=(*_untimed(card, m), *(_clash(clash, m) for clash in card.clashes)),
+        notes=tuple(_clash(clash, m) for clash in card.clashes),
+        untimed=_untimed(card, m),
     )  # fmt: skip
 
 
@@ -227,10 +228,10 @@ def _wait(change: Change, row: Row, m: Measures) -> str:
 # ---- remarks --------------------------------------------------------------------------------------
 
 
-def _untimed(card: Card, m: Measures) -> list[str]:
+def _untimed(card: Card, m: Measures) -> str:
     if not card.untimed:
-        return []
-    return [m.words["card.untimed_one"] if card.untimed == 1 else m.words.say("card.untimed", str(card.untimed))]
+        return ""
+    return m.words["card.untimed_one"] if card.untimed == 1 else m.words.say("card.untimed", str(card.untimed))
 
 
 def _clash(clash: Clash, m: Measures) -> str:

@@ -14,6 +14,8 @@ from manchet.sheets.views import House
 from manchet.sheets.words_of import Words
 
 OUNCE = POUND / 16
+LIGHT = 8 * OUNCE
+"""Below this a quarter of an ounce is too much of a weight to round it to."""
 HOUR, DAY = 3600, 86400
 NBSP = "\N{NO-BREAK SPACE}"
 """Between a figure and its unit: they never part at the end of a line."""
@@ -83,9 +85,17 @@ class Measures(NamedTuple):
         return str(self.weight(grams, OUNCE / 4 if self.house.units == "US" else Fraction(1)))
 
     def piece(self, grams: Fraction) -> Weight:
-        """What a piece is weighed off at."""
+        """What a piece is weighed off at; under half a pound to a hundredth of an ounce, with grams beside."""
+        if self.house.units == "US" and grams < LIGHT:
+            weight = self.weight(grams, OUNCE / 100)
+            return weight._replace(unit=self.words.say("units.with_grams", weight.unit, self.grams(grams)))
         step = Fraction(1) if grams >= 50 else Fraction(1, 10)
         return self.weight(grams, OUNCE / 4 if self.house.units == "US" else step)
+
+    def each(self, grams: Fraction) -> str:
+        """The weight of one piece, spoken of: as it is weighed off where ounces are too coarse, else like any weight."""
+        light = self.house.units == "US" and grams < LIGHT
+        return str(self.piece(grams)) if light else self.mass(grams)
 
     def weight_unit(self) -> str:
         """The unit alone, for a box."""

@@ -24,6 +24,9 @@ from manchet.sheets.water_view import water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
 
+POT = ("levain", "sour")
+"""Stages of which what is kept goes into the pot."""
+
 
 class Prepared(NamedTuple):
     """All that a prep sheet is made from. `tables` are the weighings of `mixes.makings`, in the same order."""
@@ -67,7 +70,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         totals=() if formula.preparation else foot_view.totals(work.totals, m),
         flours=foot_view.flours(formula, m),
         lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
-        water=None if work.water is None else water_view(work.water, m),
+        water=None if work.water is None or not work.water.known else water_view(work.water, m),
         swapped=tuple(_swapped(made, m) for made in formula.swapped),
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
@@ -125,7 +128,7 @@ def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
 
 
 def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
-    number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
+    number, weight = m.plain(wording.once(p.number), 1), m.each(p.grams)
     said = (
         m.words.say("head.in_tin", number, p.noun, p.tin, weight)
         if p.tin
@@ -181,14 +184,19 @@ def _made(times: int, work: Prepared, m: Measures) -> str:
 
 
 def _flour(batch: StageBatch, whole: Batch, m: Measures) -> str:
-    """`1,483 g of 6,743 g flour`: what the bread gets, without what is mixed on top to keep."""
+    """`1,483 g of 6,743 g flour, and 9 g for the pot`: what the bread gets, and what is mixed on top to keep."""
     if batch.stage.flour_share is not None:
         flour = batch.stage.flour_share * whole.flour
     else:
         flour = sum((w.grams for w in batch.weighed if w.portion.is_flour), Fraction(0))
     if not flour or whole.formula.preparation:
         return ""
-    return m.words.say("stage.flour_of", m.flour(flour), m.flour(whole.flour))
+    said = m.words.say("stage.flour_of", m.flour(flour), m.flour(whole.flour))
+    lines = [w for w in batch.weighed if w.portion.is_flour]
+    more = sum((w.grams - w.portion.share * whole.flour for w in lines), Fraction(0))
+    if more < Fraction(1, 2):
+        return said
+    return m.words.say("stage.flour_for_pot" if batch.stage.word in POT else "stage.flour_to_keep", said, m.flour(more))
 
 
 def _kept(batch: StageBatch, m: Measures) -> list[str]:

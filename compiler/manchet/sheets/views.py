@@ -363,6 +363,8 @@ class TimingCard(NamedTuple):
     pictures: tuple[Picture, ...]
     notes: tuple[str, ...] = ()
     form: str = "card"
+    untimed: str = ""
+    """That some jobs stand there with no length; it is read before the clock times are."""
 
 
 Sheet = PrepSheet | TimingCard | HouseCard
