@@ -6,7 +6,7 @@ import pytest
 from figures_fermentation.test_losses import formula
 from hypothesis import given, strategies as st
 
-from manchet.figures.tin_volume import box, of_water, round_tin, tapered
+from manchet.larder.tin_volume import box, of_water, round_tin, tapered
 from manchet.formula.model import Formula
 from manchet.formula.tins import dough_for_tin, tins_for, volume_for
 from manchet.larder.kitchen import PLAIN, Kitchen, Vessel

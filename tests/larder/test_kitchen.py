@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from larder.reading_help import house
 
-from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.kitchen import Cold, Fall, Floor, Kitchen, Mixer, Oven, Scale, Vessel
 
 KITCHEN = """\
 kitchen House
@@ -87,6 +87,58 @@ def test_every_line_is_read() -> None:
     )
 
 
+SIZES = """\
+kitchen House
+  oven mother
+    round floor 110 cm
+    door        18 inch
+    falls       16 F an hour from 392 F
+    falls       12 C an hour from 250 C
+  oven square
+    floor       120 x 90 cm
+  tin box
+    inside      230 x 110 x 95 mm
+  tin of the cereal chemists
+    top         229 x 114 mm
+    bottom      210 x 96 mm
+    deep        70 mm
+  tin round
+    round       200 mm
+    deep        80 mm
+  tin of inches
+    inside      9 × 4 1/2 by 2.75 inch
+  tin of water
+    holds water 1996 g
+"""
+
+
+def test_tins_and_ovens_by_their_measures() -> None:
+    """The cereal chemists' 1 lb pan (AACC 10-10.03) holds 1615 ml."""
+    _larder, kitchen, reports = house(SIZES)
+    assert reports == []
+    tins = {vessel.name: vessel for vessel in kitchen.vessels}
+    held = {name: round(tin.millilitres or 0) for name, tin in tins.items()}
+    assert held == {"box": 2404, "of the cereal chemists": 1615, "round": 2513, "of inches": 1825, "of water": 2000}
+    assert tins["of the cereal chemists"].rim == (229, 114)
+    assert tins["round"].rim == (200, 200)
+    mother, square = kitchen.ovens
+    assert (mother.floor, mother.door) == (Floor(Fraction(1100), Fraction(1100), True), Fraction("457.2"))
+    assert square.floor == Floor(Fraction(1200), Fraction(900))
+
+
+def test_a_fall_is_a_difference_and_its_start_a_reading() -> None:
+    _larder, kitchen, _reports = house(SIZES)
+    assert kitchen.ovens[0].falls == (
+        Fall(Fraction(12), Fraction(250)),
+        Fall(Fraction(80, 9), Fraction(200)),
+    )  # the hottest first, in whatever order they stand
+
+
+def test_a_volume_that_is_said_counts_before_what_is_measured() -> None:
+    _larder, kitchen, reports = house("kitchen K\n  tin a\n    inside 230 x 110 x 95 mm\n    volume 2.3 l\n")
+    assert (reports, kitchen.vessels[0].millilitres) == ([], 2300)
+
+
 def test_warms_is_a_difference_and_no_reading() -> None:
     _larder, kitchen, _reports = house("kitchen K\n  mixer m\n    warms 20 F in 6 min slow\n")
     assert kitchen.mixers[0].warms == Fraction(100, 9)  # 11.1 C; as a reading 20 F would be -6.7 C
@@ -108,6 +160,24 @@ def test_warms_is_a_difference_and_no_reading() -> None:
         ("  measures Swiss", "kitchen-word-unknown"),
         ("  shape round", "kitchen-time-missing"),
         ("  hands 0", "kitchen-figure-unfit"),
+        ("  tin a\n    inside 230 x 110 mm", "kitchen-figure-unfit"),
+        ("  tin a\n    inside 230 x 110 x 95", "kitchen-figure-unfit"),
+        ("  tin a\n    inside 230 x 110 x 95 m", "unreadable-line"),
+        ("  tin a\n    round 200 g\n    deep 80 mm", "unreadable-line"),
+        ("  tin a\n    round 200 x 200 mm\n    deep 80 mm", "kitchen-figure-unfit"),
+        ("  tin a\n    top 229 x 114 mm\n    deep 0 mm", "kitchen-figure-unfit"),
+        ("  tin a\n    top 229 x 114 mm\n    bottom 210 x 96 mm", "tin-size-unclear"),
+        ("  tin a\n    round 200 mm\n    bottom 210 x 96 mm\n    deep 80 mm", "tin-size-unclear"),
+        ("  tin a\n    holds water 1900 ml", "unreadable-line"),
+        ("  fridge\n    inside 230 x 110 x 95 mm", "no-kitchen-line"),
+        ("  oven a\n    floor 120 cm", "kitchen-figure-unfit"),
+        ("  oven a\n    round floor 120 x 90 cm", "kitchen-figure-unfit"),
+        ("  oven a\n    door 45", "kitchen-figure-unfit"),
+        ("  oven a\n    falls 12 C an hour", "line-unfinished"),
+        ("  oven a\n    falls 12 C from 250 C", "unreadable-line"),
+        ("  oven a\n    falls 0 C an hour from 250 C", "kitchen-figure-unfit"),
+        ("  oven a\n    falls 12 C an hour from 2500 C", "kitchen-figure-unfit"),
+        ("  oven a\n    falls 12 C an hour from 250 C\n    falls 9 C an hour from 250 C", "kitchen-figure-unfit"),
     ],
 )
 def test_mistakes(lines: str, name: str) -> None:

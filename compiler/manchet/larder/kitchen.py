@@ -22,6 +22,21 @@ class Mixer(NamedTuple):
     warms_fast: Fraction | None = None
 
 
+class Floor(NamedTuple):
+    """An oven floor in millimetres, seen from the door. A round one is as wide as it is deep."""
+
+    across: Fraction
+    deep: Fraction
+    is_round: bool = False
+
+
+class Fall(NamedTuple):
+    """How fast a fired oven grows colder from `start` (Celsius) on: degrees Celsius, a difference, an hour."""
+
+    an_hour: Fraction
+    start: Fraction
+
+
 class Oven(NamedTuple):
     name: str
     heat: str = ""
@@ -34,6 +49,11 @@ class Oven(NamedTuple):
     heats_in: Fraction | None = None
     """Seconds."""
     steam: str = ""
+    floor: Floor | None = None
+    door: Fraction | None = None
+    """Millimetres from side to side."""
+    falls: tuple[Fall, ...] = ()
+    """The hottest start first; empty where it holds its heat or nobody has measured."""
 
 
 class Cold(NamedTuple):
@@ -52,6 +72,8 @@ class Vessel(NamedTuple):
     name: str
     millilitres: Fraction | None = None
     number: int | None = None
+    rim: tuple[Fraction, ...] | None = None
+    """Length and width at the rim, in millimetres, where they are measured."""
 
 
 class Scale(NamedTuple):

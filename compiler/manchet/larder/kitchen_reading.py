@@ -9,11 +9,22 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.figures import worth
-from manchet.larder.kitchen import Cold, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.kitchen import Cold, Fall, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.kitchen_sizes import (
+    FALL_EXAMPLE,
+    SIZE_EXAMPLES,
+    Sides,
+    fall_of,
+    floor_of,
+    rim_of,
+    sides_of,
+    volume_of,
+)
+from manchet.larder.tin_volume import of_water
 from manchet.larder.yeast_factors import FACTORS
 from manchet.outcome import Outcome
 from manchet.quantities.units import MASS, MEASURES, TEMPERATURE, TIME, UNITS, VOLUME
-from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time
+from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time, Unread
 
 COLDEST, HOTTEST = Fraction(-60), Fraction(900)
 """Degrees Celsius between which anything in a bakehouse lies: a blast freezer, a bread oven just fired. Our rule."""
@@ -45,10 +56,13 @@ _OWN_LINES = ("air", "flour", "tap", "hands", *_WORD_SETS)
 
 _LINES = {
     "mixer": ("takes", "slow", "fast", "warms"),
-    "oven": ("heat", "hottest", "holds", "recovers", "heats in", "steam"),
+    "oven": ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls"),
     "scale": ("reads", "up to"),
     **dict.fromkeys(COLD_WORDS, ("keeps", "holds")),
     **dict.fromkeys(VESSEL_WORDS, ("volume", "count", "holds")),
+    **dict.fromkeys(
+        ("tin", "pot"), ("volume", "holds water", "inside", "top", "bottom", "round", "deep", "count", "holds")
+    ),
 }
 
 
@@ -125,18 +139,21 @@ class _Reading:
             return
         lines: dict[str, tuple[Written, Setting]] = {}
         seen: set[str] = set()
+        falls: list[Written] = []
         for line in entry.children:
             inner = line.node
             if isinstance(inner, Setting):
                 if inner.key not in _LINES[node.key]:
                     self._misplaced(line, what, _LINES[node.key])
+                elif inner.key == "falls":
+                    falls.append(line)
                 elif self._first(line, inner.key, seen, what):
                     lines[inner.key] = (line, inner)
         kitchen = self.kitchen
         if node.key == "mixer":
             self.kitchen = kitchen._replace(mixers=(*kitchen.mixers, self._mixer(name, lines)))
         elif node.key == "oven":
-            self.kitchen = kitchen._replace(ovens=(*kitchen.ovens, self._oven(name, lines)))
+            self.kitchen = kitchen._replace(ovens=(*kitchen.ovens, self._oven(name, lines, falls)))
         elif node.key == "scale":
             scale = self._scale(entry, name, lines)
             if scale is not None:
@@ -146,8 +163,10 @@ class _Reading:
             self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
         else:
             count = self._count(*lines["count"], "24") if "count" in lines else None
-            volume = self._figure(lines, "volume", VOLUME, "1900 ml")
-            self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, Vessel(node.key, name, volume, count)))
+            sides = self._sides(lines)
+            volume = self._volume(entry, what, lines, sides)
+            vessel = Vessel(node.key, name, volume, count, rim_of(sides))
+            self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
 
     def _mixer(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Mixer:
         mixer = Mixer(name, slow_turns=self._turns(lines, "slow"), fast_turns=self._turns(lines, "fast"))
@@ -189,7 +208,47 @@ class _Reading:
         warms = degrees.low * UNITS[degrees.unit].factor
         return mixer._replace(warms=warms, warms_slow=found.get("slow"), warms_fast=found.get("fast"))
 
-    def _oven(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Oven:
+    def _volume(
+        self, entry: Written, what: str, lines: dict[str, tuple[Written, Setting]], sides: dict[str, Sides]
+    ) -> Fraction | None:
+        """Millilitres: said, or of the water weighed in it, or by its measures, and in that order."""
+        said = self._figure(lines, "volume", VOLUME, "1900 ml")
+        water = self._figure(lines, "holds water", MASS, "1900 g")
+        measured = volume_of(sides) if sides else None
+        unread = any(isinstance(line.node, Unread) for line in entry.children)
+        if measured is None and sides.keys() == SIZE_EXAMPLES.keys() & lines.keys() != set() and not unread:
+            message = f"the measures of {what} do not make a volume"
+            help = "write `inside` with three; or `top`, `bottom` and `deep`; or `round` and `deep`"
+            self.reports.append(error("tin-size-unclear", entry.line.place(), message, help))
+        return said or (of_water(water) if water else measured)
+
+    def _sides(self, lines: dict[str, tuple[Written, Setting]]) -> dict[str, Sides]:
+        """The measures of a thing by their lines, in millimetres."""
+        found = {}
+        for key, example in SIZE_EXAMPLES.items():
+            if key in lines:
+                sides = sides_of(lines[key][1])
+                if sides is None:
+                    self._unfit(*lines[key], example)
+                else:
+                    found[key] = sides
+        return found
+
+    def _falls(self, lines: list[Written]) -> tuple[Fall, ...]:
+        """The stretches of a falling oven, the hottest first."""
+        found: dict[Fraction, Fall] = {}
+        for line in lines:
+            assert isinstance(line.node, Setting)
+            fall = fall_of(line.node)
+            if fall is None or fall.start in found or not COLDEST <= fall.start <= HOTTEST:
+                self._unfit(line, line.node, FALL_EXAMPLE)
+            else:
+                found[fall.start] = fall
+        return tuple(sorted(found.values(), key=lambda fall: -fall.start))
+
+    def _oven(self, name: str, lines: dict[str, tuple[Written, Setting]], falls: list[Written]) -> Oven:
+        sides = self._sides(lines)
+        door = sides.get("door")
         return Oven(
             name,
             heat=_said(lines, "heat"),
@@ -198,6 +257,9 @@ class _Reading:
             recovers=self._figure(lines, "recovers", TIME, "4 min"),
             heats_in=self._figure(lines, "heats in", TIME, "90 min"),
             steam=_said(lines, "steam"),
+            floor=floor_of(sides),
+            door=door[0] if door else None,
+            falls=self._falls(falls),
         )
 
     def _scale(self, entry: Written, name: str, lines: dict[str, tuple[Written, Setting]]) -> Scale | None:

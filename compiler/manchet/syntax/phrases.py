@@ -122,3 +122,9 @@ _BECAUSE: because
 _A_MINUTE: a minute
 _DOUGH: dough
 """)
+
+SIZES = phrases("""
+_BY_SIGN: x, × = x, by = x
+_AN_HOUR: an hour
+_FROM: from
+""")
