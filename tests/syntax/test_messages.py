@@ -9,10 +9,12 @@ from pathlib import Path
 
 import pytest
 
+from manchet import bakery
 from manchet.diagnostics.suggest import distance, fold, nearest
 from manchet.source.text import SourceText
 from manchet.syntax import tables
 from manchet.syntax.classes import VERBS
+from manchet.syntax.faults import REMARKS
 from manchet.syntax.messages import MESSAGES
 from manchet.syntax.parser import MOST_REPORTS, parse
 from manchet.syntax.twins import TWINS
@@ -52,9 +54,19 @@ def test_no_token_name_leaks_from_a_thousand_spoilt_lines() -> None:
 
 @pytest.mark.parametrize("word", sorted(TWINS))
 def test_twins_are_answered_and_not_read(word: str) -> None:
-    reports = parse(SourceText("x", f"formula A\n  dough\n    {word}\n")).diagnostics
+    read = bakery.read((SourceText("x", f"formula A\n  dough\n    {word}\n"),))
+    reports = [r for r in read.diagnostics if r.place.line == 3]
     assert len(reports) == 1, [r.message for r in reports]
     assert reports[0].name in ("unknown-word", "overnight", "by-feel-amount")
+
+
+def test_a_stage_may_be_called_by_a_twin_of_a_word() -> None:
+    text = "formula A\n  sour mother\n    medium rye flour 200 g\n    water 200 g\n  dough\n    mother\n    salt 4 g\n"
+    assert all(r.place.line != 6 for r in bakery.read((SourceText("x", text),)).diagnostics)
+
+
+def test_remarks_are_the_messages_that_are_no_errors() -> None:
+    assert {name for name, (severity, _, _) in MESSAGES.items() if severity != "error"} == REMARKS
 
 
 def test_independent_mistakes_are_reported_each_once_at_its_line() -> None:

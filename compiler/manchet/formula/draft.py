@@ -15,7 +15,6 @@ from manchet.formula.naming import Meaning, Names
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes
-from manchet.syntax.diagnosis import number_without_unit
 from manchet.syntax.faults import reported
 from manchet.syntax.nodes import Entry
 
@@ -130,9 +129,13 @@ class _Reader:
         self.good_for: tuple[Fraction, Range | None] | None = None
         self.whole = True
         self.made_good = False
+        self.amount = "10%"
+        """An amount as this stage writes them, to be offered where one is missing."""
 
     def read(self, entries: tuple[Entry, ...]) -> None:
         self.made_good = any(isinstance(e.node, nodes.TopUp) for e in entries)
+        amounts = [e.node.amount.unit for e in entries if isinstance(e.node, nodes.Material)]
+        self.amount = "100 g" if amounts and "%" not in amounts else "10%"
         for entry in entries:
             self._line(entry)
         self._judge_twice()
@@ -215,19 +218,21 @@ class _Reader:
             self._weigh("all", found, None, entry)
             return
         self.whole = False
-        bare_number = number_without_unit(name.text)
-        if bare_number is not None:
-            self.reports.append(reported(bare_number, entry.line))
+        from manchet.syntax.diagnosis import no_name  # a sound file has no need of it
+
+        mistake = no_name(entry.line.body)
+        if mistake is not None:
+            self.reports.append(reported(mistake, entry.line))
             return
         if isinstance(found, Meaning):
             self.reports.append(
                 error(
                     "amount-missing", place, f"how much {name.text}? the line gives no amount",
-                    f"write `{name.text} 10%`, or `all of the {name.text}` if overall says how much",
+                    f"write `{name.text} {self.amount}`, or `all of the {name.text}` if overall says how much",
                 )
             )  # fmt: skip
             return
-        self.reports.append(self.names.no_such_line(name, entry.line))
+        self.reports.append(self.names.no_such_line(name, entry.line, self.amount))
 
     def _weigh(self, how: str, meaning: Meaning, at: nodes.Amount | None, entry: Entry) -> None:
         if self.steps:

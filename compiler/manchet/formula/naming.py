@@ -71,15 +71,18 @@ class Names(NamedTuple):
             f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`",
         )
 
-    def no_such_line(self, word: Word, line: Line) -> Diagnostic:
-        """The report for a line that is only a name, and not a stage's."""
-        near = nearest(word.text, (*self.stages.values(), *first_words()))
-        offer = f"did you mean `{near}`? " if near else ""
+    def no_such_line(self, word: Word, line: Line, amount: str) -> Diagnostic:
+        """The report for a line that is only a name, and not a stage's. `amount` is one as this formula writes them."""
+        from manchet.syntax.beginnings import slip_of  # a sound file has no need of it
+
+        phrases = first_words()
+        near = nearest(word.text, self.stages.values())
+        near = near or slip_of(fold(word.text), phrases) or slip_of(fold(word.text).partition(" ")[0], phrases)
         return error(
             "neither-stage-nor-step",
             line.place(word.start, word.end),
             f"`{word.text}` is neither a stage of this formula nor the beginning of a step",
-            f"{offer}an ingredient needs an amount: `{word.text} 10%`",
+            f"did you mean `{near}`?" if near else f"an ingredient needs an amount: `{word.text} {amount}`",
         )
 
     def near(self, name: str) -> tuple[str, ...]:
@@ -90,4 +93,9 @@ class Names(NamedTuple):
 
 def first_words() -> tuple[str, ...]:
     """Every word or phrase that may begin a line of a stage."""
-    return (*VERBS, *WORK)
+    return tuple(
+        " ".join((first, *opening.rest))
+        for openings in (VERBS, WORK)
+        for first, group in openings.items()
+        for opening in group
+    )

@@ -60,7 +60,7 @@ def _of_volume(
     reports: tuple[Diagnostic, ...] = ()
     millilitres = factor(amount.unit, measures)
     if millilitres is None:
-        countries = tuple(country for country, units in MEASURES.items() if amount.unit in units)
+        lines = tuple(f"`measures {country}`" for country, units in MEASURES.items() if amount.unit in units)
         message = f"a {amount.unit} differs from country to country"
         if measures:
             message = f"there is no {measures} {amount.unit}"
@@ -69,7 +69,7 @@ def _of_volume(
             (
                 error(
                     "measure-of-no-country", place, message,
-                    f"write grams or ml, or in your kitchen: `measures {listed(countries)}`",
+                    f"write grams or ml, or {listed(lines)} under the kitchen",
                 ),
             ),
         )  # fmt: skip

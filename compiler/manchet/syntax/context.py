@@ -6,6 +6,9 @@ from typing import Any
 
 from manchet.syntax import nodes as n
 
+MATERIALS = frozenset({"stage", "preparation", "overall", "composition"})
+"""Contexts in which ingredients are weighed."""
+
 _BLOCKS = {"formula": "formula", "preparation": "preparation", "larder": "larder", "kitchen": "kitchen"}
 _SETTINGS = {"made of": "composition", "per 100 g": "composition"}
 

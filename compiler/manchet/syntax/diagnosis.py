@@ -5,35 +5,20 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from itertools import pairwise
-from typing import NamedTuple
 
 from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
+from manchet.syntax.beginnings import of_another_trade, outside, unknown
 from manchet.syntax.characters import other_digit
-from manchet.syntax.classes import OPENINGS, Openings
-from manchet.syntax.faults import Fault
+from manchet.syntax.context import MATERIALS
+from manchet.syntax.faults import REMARKS, Fault, Trouble
 from manchet.syntax.figures import fault_of, short
+from manchet.syntax.forms import FORMS, SHAPES
 from manchet.syntax.lacking import LOOSE
-from manchet.syntax.messages import FORMS, SHAPES
+from manchet.syntax.step_parts import form_of, unreadable_part
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
-from manchet.syntax.twins import twin
-
-
-class Trouble(NamedTuple):
-    """A line that could not be read: its text, its pieces, where it stands, the rule it was read by and where that
-    stopped (`at` counts pieces of `spans`)."""
-
-    body: str
-    raws: tuple[Raw, ...]
-    context: str
-    rule: str
-    spans: tuple[tuple[int, int], ...]
-    at: int
-    expected: tuple[str, ...]
-
 
 Reason = Callable[[Trouble], Fault | None]
-MATERIALS = frozenset({"stage", "preparation", "overall", "composition"})
 
 
 def diagnosed(trouble: Trouble) -> Fault:
@@ -46,19 +31,20 @@ def diagnosed(trouble: Trouble) -> Fault:
 
 
 def is_plain_name(t: Trouble) -> bool:
-    """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma, a twin or a
-    number that wants a unit says no; the last number may belong to the name, as in `build 1`."""
+    """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma or a number that
+    wants a unit says no; the last number may belong to the name, as in `build 1`."""
     if any(raw.kind not in ("WORD", "NUMBER") for raw in t.raws):
         return len(t.raws) == 1 and t.raws[0].kind == "QUOTED"
-    if any(reason(t) for reason in (_digits, _figures, _about, _overnight, _of_the_flour, _twin, _by_feel)):
+    if any(reason(t) for reason in (_digits, _figures, _about)):
         return False
     lack = _units(t)
     return lack is None or (lack.name == "missing-unit" and lack.end == len(t.body) and t.context != "composition")
 
 
-def number_without_unit(body: str) -> Fault | None:
-    """The mistake in a line that is only a name, ends in a number, and turned out to be no stage's: `salt 2`."""
-    return _units(Trouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ()))
+def no_name(body: str) -> Fault | None:
+    """The mistake in a line that is only words, and turned out to be no stage's name: `salt 2`, `knead`, a pinch."""
+    t = Trouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
+    return next((fault for reason in _OF_A_NAME if (fault := reason(t))), None)
 
 
 # ---- reasons, the surest first ---------------------------------------------------------------------
@@ -79,8 +65,10 @@ def _comma(t: Trouble) -> Fault | None:
         if one.kind == "NUMBER" and comma.kind == "COMMA" and glued and two.text[:1].isdigit():
             written = t.body[one.start : two.end]
             point = f"{one.text}.{two.text}"
-            thousands = re.match(r"[0-9]{3}(?![0-9])", two.text)
-            instead = f"{one.text}{two.text}` or `{point}" if thousands else point
+            instead = f"`{point}`"
+            if re.match(r"[0-9]{3}(?![0-9])", two.text):
+                exact = re.sub(r"\.?0+(?![0-9.])", "", point)
+                instead = f"`{one.text}{two.text}`, or `{exact}` if the comma is a decimal point"
             return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead})
     return None
 
@@ -96,7 +84,7 @@ def _figures(t: Trouble) -> Fault | None:
                 )
             if re.fullmatch(r"[0-9]{40,}.*", raw.text):
                 return Fault("number-too-long", raw.start, raw.end, {"written": short(raw.text)})
-        elif raw.fault:
+        elif raw.fault and raw.fault not in REMARKS:
             return fault_of(raw, t.body)
     return None
 
@@ -157,8 +145,16 @@ def _by_feel(t: Trouble) -> Fault | None:
             and (at == 0 or t.raws[at - 1].text in ("a", "an", "one", "1", "some") or at == len(t.raws) - 1)
         ):
             start = t.raws[at - 1].start if at else raw.start
-            return Fault("by-feel-amount", start, raw.end, {"written": t.body[start : raw.end]})
+            return _no_amount(t, start, raw.end)
+    if t.rule == "bare_name" and all(raw.kind == "WORD" for raw in t.raws):
+        feel = re.search(r"(to taste|as needed|as required)$", t.body)
+        return _no_amount(t, *feel.span()) if feel else None
     return None
+
+
+def _no_amount(t: Trouble, start: int, end: int) -> Fault:
+    name = t.body[:start].strip() or re.sub("^of ", "", t.body[end:].strip()) or "salt"
+    return Fault("by-feel-amount", start, end, {"written": t.body[start:end], "name": short(name)})
 
 
 def _amount_first(t: Trouble) -> Fault | None:
@@ -198,11 +194,9 @@ def _units(t: Trouble) -> Fault | None:
                 return None
             material = t.context in MATERIALS and t.rule != "step"
             name = t.body[: raw.start].strip()
-            offer = (
-                f"write `{name} {raw.text} g` or `{name} {raw.text}%`"
-                if material
-                else f"write `{raw.text} min`, `{raw.text} C` …"
-            )
+            if not material and t.rule in ("step", "clause_line"):
+                return None  # said with the other parts of a step
+            offer = _amounts(name, raw.text)
             start = 0 if material else t.raws[at - 1].start
             if t.rule == "setting":
                 offer = _shape(t)
@@ -223,26 +217,27 @@ def _units(t: Trouble) -> Fault | None:
     return None
 
 
+def _amounts(name: str, number: str) -> str:
+    """How a number may have been meant: few are counted, as eggs are."""
+    whole, grams, share = f"`{name} {number} whole`", f"`{name} {number} g`", f"`{name} {number}%`"
+    if number.isdigit() and int(number) <= MOST_COUNTED:
+        return f"write {whole}, {grams} or {share}"
+    return f"write {grams} or {share}"
+
+
+MOST_COUNTED = 60
+"""Five trays of a dozen eggs; nobody counts more."""
+
+
 def _unit_offer(word: str, t: Trouble) -> str:
-    near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 1 else None
+    near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 2 else None
     if near:
         return f"did you mean `{LONG_FORMS.get(near, near)}`?"
+    if t.rule == "step" and word in ("times", "x", "pieces"):
+        return form_of(t)
     if t.rule == "step":
         return "times are in `d h min s`, temperatures in `C F`, lengths in `mm cm inch`"
     return "weights are in `g kg lb oz`, volumes in `ml l cup tbsp tsp pt qt gal`, shares in `%`, pieces in `whole`"
-
-
-def _twin(t: Trouble) -> Fault | None:
-    if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder"):
-        return None
-    words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
-    found = twin(words)
-    if found is None:
-        return None
-    written, offer = found
-    if t.rule == "step" and " " not in written:
-        return None
-    return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer})
 
 
 def _lacks(t: Trouble) -> Fault | None:
@@ -293,80 +288,6 @@ def _name(t: Trouble) -> Fault | None:
     return None
 
 
-def _outside(t: Trouble) -> Fault | None:
-    first = t.raws[0].text
-    if t.context == "top" and t.rule == "bare_name":
-        if first in OPENINGS["formula"] or first in OPENINGS["stage"] or first in OPENINGS["verbs"]:
-            return Fault(
-                "line-outside-block",
-                0,
-                t.raws[0].end,
-                {"word": first, "offer": "put it under its `formula` line, two spaces deeper"},
-            )
-        if any(raw.kind in WEIGHTS for raw in t.raws):
-            return Fault(
-                "line-outside-block",
-                0,
-                len(t.body),
-                {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"},
-            )
-    if t.context in ("formula", "variant") and t.rule == "bare_name":
-        if nearest(first, (*OPENINGS[t.context],)) is not None:
-            return None
-        works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
-        if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
-            return Fault("line-outside-stage", 0, len(t.body), {})
-    return None
-
-
-def _unknown(t: Trouble) -> Fault | None:
-    """A first word that begins no line here."""
-    if t.rule != "bare_name":
-        return None
-    first = t.raws[0]
-    candidates = tuple(candidates_of(t.context))
-    words = [raw.text for raw in t.raws if raw.kind == "WORD"]
-    near = None
-    for size in (3, 2, 1):
-        written = " ".join(words[:size])
-        if len(words) >= size and (near := nearest(written, [c for c in candidates if c.count(" ") == size - 1])):
-            break
-    else:
-        written = first.text
-    offer = f"did you mean `{near}`?" if near else _begin(t.context)
-    return Fault("unknown-word", first.start, first.start + len(written), {"word": short(written), "offer": offer})
-
-
-def candidates_of(context: str) -> Iterator[str]:
-    """Every phrase that may open a line in a context."""
-    for openings in _openings_of(context):
-        for word, group in openings.items():
-            for opening in group:
-                yield " ".join((word, *opening.rest))
-
-
-def _openings_of(context: str) -> tuple[Openings, ...]:
-    if context in ("stage", "preparation"):
-        return OPENINGS[context], OPENINGS["verbs"]
-    return (OPENINGS[context],) if context in OPENINGS else ()
-
-
-def _begin(context: str) -> str:
-    return {
-        "top": "at the left edge stand `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
-        "formula": "here stand `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
-        "variant": "here stands what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
-        "kitchen": "here stand `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
-        "thing": "here stand its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
-        "entry": "here stand `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
-        "overall": "here stand ingredients and their share, as in `water 76%`",
-        "composition": "here stand parts and their weight, as in `protein 8.9 g`",
-    }.get(
-        context,
-        "an ingredient is a name and an amount, as in `water 76%`; a step begins with its verb, as in `mix slow 5 min`",
-    )
-
-
 def _generic(t: Trouble) -> Fault:
     form = _shape(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
     if t.at >= len(t.spans):
@@ -384,9 +305,12 @@ def _shape(t: Trouble) -> str:
 
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, _figures, _comma, _about, _to_range, _overnight, _of_the_flour, _outside, _twin, _by_feel,
-    _amount_first, _name, _lacks, _units, _unknown,
+    _unclosed, _digits, _figures, _comma, _about, _to_range, _overnight, _of_the_flour, outside, of_another_trade, _by_feel,
+    _amount_first, _name, _lacks, _units, unreadable_part, unknown,
 )  # fmt: skip
+
+
+_OF_A_NAME: tuple[Reason, ...] = (_overnight, _of_the_flour, of_another_trade, _by_feel, _units)
 
 
 def _twos(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw]]:

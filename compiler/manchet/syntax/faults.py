@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.source.text import Line
-from manchet.syntax.messages import MESSAGES
+from manchet.syntax.tokens import Raw
 
 
 class Fault(NamedTuple):
@@ -18,12 +18,27 @@ class Fault(NamedTuple):
     words: dict[str, str]
 
 
-REMARKS = frozenset(name for name, (severity, _, _) in MESSAGES.items() if severity != "error")
-"""Faults with which a line can still be read."""
+class Trouble(NamedTuple):
+    """A line that could not be read: its text, its pieces, where it stands, the rule it was read by and where that
+    stopped (`at` counts pieces of `spans`)."""
+
+    body: str
+    raws: tuple[Raw, ...]
+    context: str
+    rule: str
+    spans: tuple[tuple[int, int], ...]
+    at: int
+    expected: tuple[str, ...]
+
+
+REMARKS = frozenset({"no-break-space", "odd-dash", "unit-long-form", "reserved-word", "too-many-mistakes"})
+"""Faults with which a line can still be read: those of MESSAGES that are no errors (the messages are loaded later)."""
 
 
 def reported(fault: Fault, line: Line) -> Diagnostic:
     """The report of a fault of a line."""
+    from manchet.syntax.messages import MESSAGES  # a sound file has no need of them
+
     severity, message, help_ = MESSAGES[fault.name]
     return Diagnostic(
         fault.name,

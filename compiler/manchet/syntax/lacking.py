@@ -20,6 +20,8 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
                 f"write `{body[node.amount.start : end]}`; what is by feel is `add water as needed`, or `, to taste`"
             )
             return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}),)
+        if loose in _BEFORE_HEAT and " " in node.name.text:
+            return (_not_an_ingredient(node, loose, body),)
         return _single(node.amount, body)
     if kind is n.Step or kind is n.ClauseLine:
         found: tuple[Fault, ...] = ()
@@ -37,6 +39,19 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
 
 LOOSE = frozenset({"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c.", "~"})
 """Words that leave a figure open."""
+
+_BEFORE_HEAT = frozenset({"at", "to", "into"})
+"""No ingredient's name ends in one: `scale at 450 g` is a step, in somebody else's words."""
+
+
+def _not_an_ingredient(node: n.Material, last: str, body: str) -> Fault:
+    from manchet.syntax.beginnings import after_a_name  # a sound file has no need of it
+
+    name, amount = node.name, node.amount
+    weight = body[amount.start : amount.end]
+    words = {"text": f"{last} {weight}", "form": after_a_name(name.text.lower(), weight)}
+    return Fault("unreadable-line", name.end - len(last), amount.end, words)
+
 
 CHECKED = frozenset(
     {n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead}
@@ -62,7 +77,7 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
 def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
     if isinstance(node, n.Step) and node.verb.text not in _TOUCHING:
-        return (Fault("with-what", name.start, name.end, {"verb": node.verb.text, "name": name.text}),)
+        return (_not_with(node.verb.text, name),)
     before = body[: name.end]
     if clause.amount is None:
         return (
@@ -80,6 +95,20 @@ def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
         }
         return (Fault("each-or-in-all", clause.amount.start, clause.amount.end, words), *_single(clause.amount, body))
     return _single(clause.amount, body)
+
+
+def _not_with(verb: str, name: n.Word) -> Fault:
+    from manchet.syntax.step_parts import nearest_part  # a sound file has no need of it
+
+    near = nearest_part(f"with {name.text.lower()}", ("_STEAM", "ONE_WORK"))
+    if near:
+        offer = f"did you mean `{near}`?"
+    else:
+        offer = (
+            "write folds as in `with 4 folds every 30 min`, "
+            f"an ingredient on a line of its own, as in `add {name.text}`"
+        )
+    return Fault("with-what", name.start, name.end, {"verb": verb, "name": name.text, "offer": offer})
 
 
 def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
+from manchet.quantities.units import UNITS
 from manchet.syntax import classes as c, tables as t
 from manchet.syntax.building import ACTIONS
 from manchet.syntax.characters import look_alike, plain
-from manchet.syntax.diagnosis import Trouble, is_plain_name
 from manchet.syntax.driver import Stuck, run
-from manchet.syntax.faults import REMARKS, Fault
+from manchet.syntax.faults import REMARKS, Fault, Trouble
 from manchet.syntax.figures import fault_of
 from manchet.syntax.lacking import CHECKED, wrong_with
 from manchet.syntax.lexer import Tokens
@@ -63,18 +63,32 @@ def _read(written: str, context: str) -> Read:
         return Read(None, faults, Trouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
     if type(made) is BareName:
         trouble = Trouble(body, tuple(raws), context, rule, ((0, len(body)),), 1, ())
-        if context not in _BARE_NAMES or not is_plain_name(trouble):
+        if context not in _BARE_NAMES or not _is_name(trouble):
             return Read(None, faults, trouble)
     if not body.isascii():
         alike = look_alike(body)
         faults = faults if alike is None else (*faults, alike)
     if rule not in _FREE_TEXT:
-        faults = (*faults, *(fault_of(raw, body) for raw in raws if raw.fault))
+        faults = (*faults, *(fault_of(raw, body) for raw in raws if raw.fault and not _has_a_country(raw)))
     if type(made) in CHECKED:
         faults = (*faults, *wrong_with(made, body))
     if faults and any(fault.name not in KEEPS_ITS_NODE for fault in faults):
         made = _set_aside(made)
     return Read(made, faults)
+
+
+def _is_name(trouble: Trouble) -> bool:
+    """Whether a line alone may be a name: words without a digit always; of all else the diagnosis judges."""
+    if not any(letter.isdigit() for letter in trouble.body) and all(raw.kind == "WORD" for raw in trouble.raws):
+        return True
+    from manchet.syntax.diagnosis import is_plain_name
+
+    return is_plain_name(trouble)
+
+
+def _has_a_country(raw: Raw) -> bool:
+    """A cup or a spoon in its long form: what is to say of it is said where it is weighed."""
+    return raw.fault == "unit-long-form" and not UNITS[raw.unit].factor
 
 
 KEEPS_ITS_NODE = REMARKS | {"each-or-in-all", "touching-without-weight", "part-of-a-number"}

@@ -13,12 +13,10 @@ from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.context import context_under
-from manchet.syntax.diagnosis import diagnosed
-from manchet.syntax.faults import REMARKS, Fault, reported
+from manchet.syntax.faults import REMARKS, Fault, Trouble, reported
 from manchet.syntax.lacking import lacking
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry, File
-from manchet.syntax.recovery import unread
 
 DEEPEST = 64
 STEP = 2
@@ -95,7 +93,7 @@ def parse(source: SourceText) -> Outcome[File]:
         else:
             spaces = line.indent
         if slip is not None and slip[0] == spaces:
-            depth = min(slip[1], stack[-1].depth + 1)
+            depth, odd = min(slip[1], stack[-1].depth + 1), True
         else:
             depth, odd = _depth(line, spaces, stack, reports)
             slip = (spaces, depth) if odd else None
@@ -110,8 +108,10 @@ def parse(source: SourceText) -> Outcome[File]:
         for fault in sure:
             reports.add(fault, line)
         if found.trouble is not None:
+            from manchet.syntax.recovery import unread  # a sound file has no need of it
+
             if not sure and not reports.full(line):
-                reports.kept.append(reported(diagnosed(found.trouble), line))
+                _diagnose(found.trouble, line, odd, reports)
             node = unread(found.trouble)
         elif type(node) is n.Tail:
             if isinstance(parent.node, n.Material):
@@ -129,6 +129,15 @@ def parse(source: SourceText) -> Outcome[File]:
     while len(stack) > 1:
         _close(stack, reports)
     return Outcome(File(source.path, lines, tuple(root.children)), reports.all())
+
+
+def _diagnose(trouble: Trouble, line: Line, odd: bool, reports: _Reports) -> None:
+    """Say why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too."""
+    from manchet.syntax.diagnosis import diagnosed  # a sound file has no need of it
+
+    fault = diagnosed(trouble)
+    if not (odd and fault.name in ("line-outside-stage", "line-outside-block")):
+        reports.add(fault, line)
 
 
 def _close(stack: list[_Open], reports: _Reports) -> None:
@@ -168,12 +177,22 @@ def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> tu
         deepest -= 1
     if odd:
         depth = min(max(depth, 1), max(deepest, 0))
+        if depth < deepest and _reads_deeper(line.body, depth, stack):
+            depth += 1
         words = {"spaces": _spaces(spaces), "near": _spaces(STEP * depth)}
         reports.add(Fault("odd-indentation", -line.indent, 0, words), line)
         return depth, True
     words = {"spaces": _spaces(spaces), "most": _spaces(STEP * deepest)}
     reports.add(Fault("deep-indentation", -line.indent, 0, words), line)
     return deepest, True
+
+
+def _reads_deeper(body: str, depth: int, stack: list[_Open]) -> bool:
+    """Whether a line can be read one step deeper, and not at `depth`."""
+    there, deeper = (next(o.context for o in reversed(stack) if o.depth < d) for d in (depth, depth + 1))
+    if "skipped" in (there, deeper):
+        return False
+    return read_line(body, there).trouble is not None and read_line(body, deeper).trouble is None
 
 
 _UNDER_A_LINE = frozenset({"step", "material", "skipped"})

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from manchet.diagnostics.suggest import nearest
 from manchet.syntax.classes import OPENINGS
-from manchet.syntax.diagnosis import MATERIALS, Trouble
+from manchet.syntax.context import MATERIALS
+from manchet.syntax.faults import Trouble
 from manchet.syntax.nodes import Unread, Word
 from manchet.syntax.tokens import Raw
 
