@@ -77,3 +77,40 @@ def test_a_number_after_an_ingredient_still_wants_its_unit() -> None:
 )
 def test_what_is_added_but_not_weighed_is_said_once(lines: str, report: str) -> None:
     assert [name for name, _, _ in names(SLIPS.format(lines=lines))] == [report]
+
+
+HELD = """\
+formula Held
+  makes 2 kg dough
+
+  overall
+    white flour 100%
+    water 65%
+    salt 2%
+
+  dough
+    everything else
+    hold back salt
+    mix slow 5 min
+    add salt
+    mix slow 5 min
+"""
+
+
+@pytest.mark.parametrize(
+    ("right", "wrong", "report"),
+    [
+        ("salt 2%", "salt 2,5%", "decimal-comma"),
+        ("salt 2%", "salt -2%", "negative-amount"),
+        ("salt 2%", "salt 20 g", "weight-in-overall"),
+        ("salt 2%", "slat 2%", "unknown-ingredient"),
+        ("    everything else\n", "", "everything-else-missing"),
+        ("everything else", "the rest", "unknown-word"),
+        ("add salt", "add slat", "unknown-ingredient"),
+        ("hold back salt", "hold bak salt", "neither-stage-nor-step"),
+    ],
+)
+def test_what_follows_from_a_slip_is_not_said(right: str, wrong: str, report: str) -> None:
+    """`hold back salt` and `add salt` are right, whatever is wrong with the salt."""
+    assert names(HELD) == []
+    assert [name for name, _, _ in names(HELD.replace(right, wrong, 1))] == [report]

@@ -150,7 +150,7 @@ class _Asked:
         def fill(returned: dict[str, Fraction], reports: list[Diagnostic]) -> Filled:
             return filled(
                 draft, draft.items, fixed, ONE, self._flour,
-                lambda item: booking_of(item, draft.key, self.drafts.returned), returned, reports,
+                lambda item: booking_of(item, draft.key, self.drafts.returned), returned, reports, draft.whole,
             )  # fmt: skip
 
         first = fill({}, self.reports)

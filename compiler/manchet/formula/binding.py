@@ -187,8 +187,10 @@ class _Binder:
         )  # fmt: skip
         self.reports += reports
         seen: dict[str, Item] = {}
+        whole = draft.whole
         for item in draft.items:
             if item.how == "grams":
+                whole = False
                 self.reports.append(
                     error(
                         "weight-in-overall", item.place, f"{item.meaning.name} is given as a weight; overall is per cent only",
@@ -198,7 +200,7 @@ class _Binder:
             else:
                 seen.setdefault(item.meaning.key, item)
             self._judge_stage_name(item)
-        return tuple(seen.values()), draft.whole, entry.line.place()
+        return tuple(seen.values()), whole, entry.line.place()
 
     def _judge_stage_name(self, item: Item) -> None:
         stage = self.drafts.get(fold(item.meaning.name))

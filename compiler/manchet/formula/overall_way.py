@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error, note
+from manchet.formula import uses
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.flours import flour_reports
@@ -25,7 +26,6 @@ from manchet.formula.shares import (
     says,
     stage_of,
 )
-from manchet.formula.uses import everything_else_missing, everything_else_twice, moved_unweighed, never_used, used_twice
 
 
 class _Apart(NamedTuple):
@@ -57,6 +57,7 @@ class _Way:
         self.apart: list[_Apart] = []
         self.bookings: dict[tuple[str, int], Booking] = {}
         self.filled: dict[str, Filled] = {}
+        self.forgotten: list[Item] = []
 
     def resolve(self) -> tuple[Shares, list[Diagnostic]]:
         if self.overall_whole:
@@ -70,7 +71,8 @@ class _Way:
             self._book(draft)
         self._take_left()
         takers = [(d, i) for d in self.drafts.stages.values() for i in d.items if i.how == "else"]
-        self.reports += [everything_else_twice(item, takers[0][0]) for _, item in takers[1:]]
+        self.reports += [uses.everything_else_twice(item, takers[0][0]) for _, item in takers[1:]]
+        self.forgotten = self._forgotten(bool(takers))
         stages = {key: self._everything_else(draft) for key, draft in self.drafts.stages.items()}
         for key, draft in stages.items():
             self._fill(key, draft)
@@ -160,7 +162,7 @@ class _Way:
                     error(
                         "share-missing", draft.place,
                         f"{draft.name} weighs flour ({flours[0][0].meaning.name}) but does not say how much of it",
-                        f"write `{_heading(draft)} with {percent(total)} of all flour`, and its flours as 100 %",
+                        f"write `{uses.heading_of(draft)} with {percent(total)} of all flour`, and its flours as 100 %",
                     )
                 )  # fmt: skip
             return
@@ -311,6 +313,7 @@ class _Way:
             return filled(
                 draft, draft.items, shares, base, lambda i: is_flour(i, self.overruled),
                 lambda i: bookings[id(i)], returned, reports,
+                draft.whole and self.overall_whole and not self.forgotten,
             )  # fmt: skip
 
         self.filled[key] = fill({}, self.reports)
@@ -334,22 +337,25 @@ class _Way:
         for key, draft in stages.items():
             by = users.get(key, [])
             if not by and draft.word != "dough" and self.whole:
-                self.reports.append(never_used(draft))
+                self.reports.append(uses.never_used(draft))
             elif len(by) > 1:
-                self.reports.append(used_twice(draft, by))
+                self.reports.append(uses.used_twice(draft, by))
+
+    def _forgotten(self, taken: bool) -> list[Item]:
+        """The lines of overall that go nowhere because no stage takes `everything else`; one alone is its own slip."""
+        left = [item for key, item in self.lines.items() if self._left_of(key) > 0]
+        return left if self.whole and not taken and len(left) > 1 else []
 
     def _close(self) -> None:
-        leftover = [item for key, item in self.lines.items() if self._left_of(key) > 0]
-        forgotten = len(leftover) > 1 and not any(i.how == "else" for d in self.drafts.stages.values() for i in d.items)
-        if forgotten:
-            self.reports.append(everything_else_missing(tuple(self.drafts.stages.values())[-1], leftover))
+        if self.forgotten:
+            self.reports.append(uses.everything_else_missing(tuple(self.drafts.stages.values())[-1], self.forgotten))
         for key, item in self.lines.items():
             left = self._left_of(key)
             takes = self.used.get(key, [])
             if (
                 not left
-                or (forgotten and left > 0)
-                or (not takes and moved_unweighed(key, self.drafts.stages.values()))
+                or (self.forgotten and left > 0)
+                or (not takes and uses.moved_unweighed(key, self.drafts.stages.values()))
             ):
                 continue
             name = item.meaning.name
@@ -390,7 +396,3 @@ class _Way:
                 meaning.name, meaning.ingredient, meaning.stage, total, False, is_culture(item), item.place
             )
         return tuple(sums.values())
-
-
-def _heading(draft: Draft) -> str:
-    return draft.word if draft.word == draft.name else f"{draft.word} {draft.name}"

@@ -32,10 +32,14 @@ def filled(
     booking: Callable[[Item], Booking],
     returned: Mapping[str, Fraction],
     reports: list[Diagnostic],
+    sure: bool = True,
 ) -> Filled:
-    """Portions of a stage. `base` is what 100 % means in it; `returned` what goes back to the pot, by culture."""
+    """Portions of a stage. `base` is what 100 % means in it; `returned` what goes back to the pot, by culture.
+
+    `sure` says that all it weighs is known; without that nothing is said to be missing from it.
+    """
     whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
-    portions = _hold_back(whole, draft, base, reports)
+    portions = _hold_back(whole, draft, base, reports, sure)
     steps = tuple(_sized(step, base) for step in draft.steps)
     _check_adds(portions, steps, draft, reports)
     account = contents(start_share(portions), held_by_name(portions), steps, dict(returned))
@@ -58,9 +62,13 @@ def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: b
     )  # fmt: skip
 
 
-def _hold_back(portions: list[Portion], draft: Draft, base: Fraction, reports: list[Diagnostic]) -> list[Portion]:
+def _hold_back(
+    portions: list[Portion], draft: Draft, base: Fraction, reports: list[Diagnostic], sure: bool
+) -> list[Portion]:
     for hold in draft.holds:
         at = next((i for i, p in enumerate(portions) if p.key == hold.meaning.key and not p.held), None)
+        if at is None and not sure:
+            continue
         if at is None:
             reports.append(
                 error(
@@ -122,7 +130,8 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
             if goes.of_dough is not None or goes.beyond or goes.key in unweighed:
                 continue
             if goes.key not in waiting:
-                reports.append(_nothing_held(goes, step.place, draft, goes.key in emptied))
+                if draft.whole:
+                    reports.append(_nothing_held(goes, step.place, draft, goes.key in emptied))
                 continue
             left = waiting[goes.key] - (waiting[goes.key] if goes.share is None else goes.share)
             if left < 0:
@@ -137,7 +146,7 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
                 emptied.add(goes.key)
             else:
                 waiting[goes.key] = left
-    for key in waiting:
+    for key in waiting if draft.whole else ():
         held = next(p for p in portions if p.held and p.key == key)
         where = next((h.place for h in draft.holds if h.meaning.key == key), held.place)
         reports.append(

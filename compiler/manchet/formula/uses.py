@@ -9,6 +9,11 @@ from manchet.diagnostics.reports import error
 from manchet.formula.draft import Draft, Item
 
 
+def heading_of(draft: Draft) -> str:
+    """A stage's heading as it is written, without its share."""
+    return draft.word if draft.word == draft.name else f"{draft.word} {draft.name}"
+
+
 def never_used(draft: Draft) -> Diagnostic:
     return error(
         "never-used", draft.place, f"{draft.name} is made and never used",
