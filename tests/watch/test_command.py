@@ -105,6 +105,14 @@ def test_a_change_of_what_all_share_builds_what_comes_out_differently(folder: Pa
     assert "nothing to write; 2 formulas looked at" in running.blocks(3)[2]
 
 
+def test_the_sheet_of_a_formula_that_is_gone_is_named(folder: Path, running: Running) -> None:
+    running.blocks(1)
+    (folder / "pilot.bake").unlink()
+    said = running.blocks(2)[1]
+    assert "Pilot rye is gone; its sheets still lie in output: pilot-rye.sheet.html" in said
+    assert "Tern loaf is gone" not in said
+
+
 @pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
 def test_it_ends_cleanly(running: Running, number: int) -> None:
     running.blocks(1)

@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import argparse
+import sys
 from collections.abc import Callable, Sequence
 from functools import partial
 from types import ModuleType
 from typing import Any, NoReturn
 
+from manchet.cli.screen import columns
 from manchet.diagnostics.terminal import show
+from manchet.diagnostics.text import wrapped
 
 WIDTH = 110
-"""Columns of a help text: the same wherever it is read."""
+"""Columns of a help text at most."""
 
 
 class Misread(Exception):
@@ -62,12 +65,13 @@ _PLAIN = {
 
 def parser_for(name: str, module: ModuleType) -> Parser:
     """The parser of one command. The module's docstring is its help; `EXAMPLES` are shown under it."""
+    wide = columns(sys.stdout)
     examples = "\n".join(f"  {line}" for line in module.EXAMPLES)
     parser = Parser(
         prog=f"manchet {name}",
-        description=(module.__doc__ or "").strip(),
+        description="\n".join(wrapped(line, wide, "") for line in (module.__doc__ or "").strip().split("\n")),
         epilog=f"examples:\n{examples}",
-        formatter_class=partial(argparse.RawDescriptionHelpFormatter, width=WIDTH),
+        formatter_class=partial(argparse.RawDescriptionHelpFormatter, width=min(wide or WIDTH, WIDTH)),
         allow_abbrev=False,
     )
     module.arguments(parser)

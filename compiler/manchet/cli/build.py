@@ -17,7 +17,7 @@ from typing import TYPE_CHECKING
 
 from manchet.cli import sizing
 from manchet.cli.arguments import one_of, some_of, whole_number
-from manchet.cli.reporting import said
+from manchet.cli.reporting import UNEXPLAINED, said
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import show
@@ -29,8 +29,6 @@ if TYPE_CHECKING:
 
     from manchet.timing.when import When
     from manchet.workspace.building import Built, Job
-
-UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
 
 EXAMPLES = (
     "manchet build",

@@ -12,7 +12,7 @@ import sys
 
 from manchet.cli import sizing
 from manchet.cli.arguments import one_of, whole_number
-from manchet.cli.screen import paint
+from manchet.cli.screen import columns, paint
 from manchet.cli.status import ERRORS, FINE
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 
@@ -81,5 +81,5 @@ def _document(form: str, diagnostics: tuple[Diagnostic, ...], formulas: int, fil
     colours = paint(sys.stdout)
     if form == "short":
         return "".join(short(one, colours) + "\n" for one in diagnostics)
-    reports = "".join(full(one, colours) + "\n\n" for one in diagnostics)
+    reports = "".join(full(one, colours, columns(sys.stdout)) + "\n\n" for one in diagnostics)
     return reports + summary(diagnostics, formulas, files) + "\n"

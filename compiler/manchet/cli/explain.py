@@ -6,7 +6,9 @@ The name stands in brackets at the end of every report. Without a name, all the 
 from __future__ import annotations
 
 import argparse
+import sys
 
+from manchet.cli.screen import columns
 from manchet.cli.status import FINE
 from manchet.diagnostics.sarif import Rule
 from manchet.workspace.trouble import Unknown
@@ -23,11 +25,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.diagnostics.catalogue import explain, names
     from manchet.diagnostics.suggest import nearest
+    from manchet.diagnostics.text import wrapped
 
+    wide = columns(sys.stdout)
     if not options.name:
         for name in names():
             found = explain(name)
-            print(f"{name:<36} {found.title if found else ''}".rstrip())
+            print(wrapped(f"{name:<36} {found.title if found else ''}".rstrip(), wide, " " * 37))
         return FINE
     # Pasted with its brackets, as often as not.
     wanted = options.name.strip("[] ")
@@ -37,7 +41,8 @@ def run(options: argparse.Namespace) -> int:
         raise Unknown(
             f"no report is called {options.name}", f"near: {near}" if near else "manchet explain lists the names"
         )
-    print(f"{explanation.name} ({explanation.severity}): {explanation.title}\n\n{explanation.text}")
+    said = f"{explanation.name} ({explanation.severity}): {explanation.title}\n\n{explanation.text}"
+    print("\n".join(wrapped(line, wide, "") for line in said.split("\n")))
     if explanation.example:
         print(f"\nfor example\n\n{_indented(explanation.example)}")
     if explanation.instead:

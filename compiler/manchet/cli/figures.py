@@ -12,8 +12,9 @@ from typing import TYPE_CHECKING
 
 from manchet.cli import sizing
 from manchet.cli.arguments import one_of
-from manchet.cli.reporting import said
+from manchet.cli.reporting import UNEXPLAINED, said
 from manchet.cli.status import ERRORS, FINE
+from manchet.diagnostics.diagnostic import Severity
 from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
@@ -54,6 +55,8 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
     found = opened(options.what, options.kitchen, tuple(options.swap))
     if found.formula is None:
         said(found.diagnostics)
+        if not any(one.severity is Severity.ERROR for one in found.diagnostics):
+            print(f"{options.what} has no figures: {UNEXPLAINED}", file=sys.stderr)
         return None
     batch = batch_for(found.formula, sizing.order_of(options), found.kitchen)
     said(batch.diagnostics)

@@ -133,9 +133,13 @@ def _ended_by(fault: Exception) -> int:
 def _say(message: str, help: str) -> None:
     try:
         sys.stdout.flush()
-        print(message, file=sys.stderr)
+        from manchet.cli.screen import columns
+        from manchet.diagnostics.text import wrapped
+
+        wide = columns(sys.stderr)
+        print(wrapped(message, wide, "  "), file=sys.stderr)
         if help:
-            print(f"  {help}", file=sys.stderr)
+            print(wrapped(f"  {help}", wide, "  "), file=sys.stderr)
     except BrokenPipeError:
         _nobody_reads()
 

@@ -11,11 +11,13 @@ from __future__ import annotations
 import argparse
 import os
 import sys
-import textwrap
 from typing import TYPE_CHECKING
 
+from manchet.cli.arguments import WIDTH
+from manchet.cli.screen import columns
 from manchet.cli.status import FINE
 from manchet.diagnostics.terminal import show
+from manchet.diagnostics.text import wrapped
 from manchet.workspace.trouble import Blocked, Unknown, reason
 
 if TYPE_CHECKING:
@@ -52,10 +54,10 @@ def _headings() -> str:
     lines = [
         "Its first row names the columns, in any order; a unit may stand for the amount (kg), or in its heading (Menge (g)).",
         "Without such a row the columns are told by what stands in them. Headings that are known:",
+        *(f"  {column}: {', '.join(headings)}" for column, headings in known.items()),
     ]
-    for column, headings in known.items():
-        lines += textwrap.wrap(f"{column}: {', '.join(headings)}", 100, initial_indent="  ", subsequent_indent="    ")
-    return "\n".join(lines)
+    wide = min(columns(sys.stdout) or WIDTH, WIDTH) - 2
+    return "\n".join(wrapped(line, wide, "    " if line.startswith(" ") else "") for line in lines)
 
 
 def run(options: argparse.Namespace) -> int:

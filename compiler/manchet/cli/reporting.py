@@ -5,8 +5,10 @@ from __future__ import annotations
 import sys
 from collections.abc import Iterable
 
-from manchet.cli.screen import paint
+from manchet.cli.screen import columns, paint
 from manchet.diagnostics.diagnostic import Diagnostic
+
+UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
 
 
 def said(diagnostics: Iterable[Diagnostic]) -> None:
@@ -14,4 +16,4 @@ def said(diagnostics: Iterable[Diagnostic]) -> None:
     from manchet.diagnostics.text import full, in_order
 
     for one in in_order(diagnostics):
-        print(full(one, paint(sys.stderr)), file=sys.stderr, end="\n\n")
+        print(full(one, paint(sys.stderr), columns(sys.stderr)), file=sys.stderr, end="\n\n")

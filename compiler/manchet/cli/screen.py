@@ -8,6 +8,9 @@ from typing import TextIO
 
 from manchet.diagnostics.text import COLOURED, PLAIN, Paint
 
+NARROWEST = 40
+"""A terminal that is narrower, or does not know its width, is written to as if it were so wide."""
+
 
 def paint(stream: TextIO) -> Paint:
     """Colours for a terminal and for nothing else.
@@ -22,6 +25,14 @@ def paint(stream: TextIO) -> Paint:
     if os.environ.get("TERM") == "dumb" or not stream.isatty():
         return PLAIN
     return COLOURED
+
+
+def columns(stream: TextIO) -> int:
+    """How wide a line may be: the terminal's width, and 0 (as wide as it comes) for whatever is no terminal."""
+    try:
+        return max(os.get_terminal_size(stream.fileno()).columns, NARROWEST) if stream.isatty() else 0
+    except (OSError, ValueError):
+        return 0
 
 
 class Progress:

@@ -18,7 +18,8 @@ from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 from manchet.cli import build, sizing
-from manchet.cli.screen import paint
+from manchet.cli.reporting import UNEXPLAINED
+from manchet.cli.screen import columns, paint
 from manchet.cli.status import FINE
 from manchet.workspace.trouble import Blocked, Trouble
 
@@ -85,24 +86,37 @@ class Bench:
         from manchet.workspace.asked import asked_for
         from manchet.workspace.checking import common
 
-        before = common(self.asked.files)
+        before, had = common(self.asked.files), self.asked
         names = [*changes.changed, *(f"{path} (gone)" for path in changes.gone)]
         try:
             (self.asked,) = asked_for(self.options.what)
             reached = None
             if before == common(self.asked.files):
                 reached = {self.asked.prefix + path for path in changes.changed}
-            self.block(", ".join(names), self.build(reached))
+            self.block(", ".join(names), self.build(reached), orphans=self.left_behind(had))
         except (Trouble, ValueError) as trouble:
             # The folder or the formula asked for is gone, perhaps for the blink of an eye: wait for the next save.
             self.block(", ".join(names), [], str(trouble))
 
+    def left_behind(self, had: Asked) -> list[str]:
+        """A line for each formula that is gone and whose sheets still lie in the output folder."""
+        from manchet.workspace.building import is_of, jobs_of
+
+        now = {job.slug for job in jobs_of(self.asked)}
+        there = os.listdir(self.folder)
+        return [
+            f"{job.block.name} is gone; its sheets still lie in {self.options.output}: {', '.join(files)}"
+            for job in jobs_of(had)
+            if job.slug not in now and (files := sorted(name for name in there if is_of(job.slug, name)))
+        ]
+
     def build(self, paths: set[str] | None) -> list[Built]:
         """Builds the formulas of these files, or of all; each in this process, where the PDF writer is warm."""
-        from manchet.workspace.building import jobs_of, making, with_last, written
+        from manchet.workspace.building import jobs_of, making, sized_jobs, with_last, written
 
         wish = build.wish_of(self.options)
-        jobs = with_last([job for job in jobs_of(self.asked) if paths is None or job.path in paths], self.folder)
+        everything = sized_jobs(jobs_of(self.asked), wish.order)
+        jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
         results: list[Built] = []
         try:
             for one in making(self.asked, jobs, wish, True, self.pages):
@@ -115,7 +129,7 @@ class Bench:
             print(f"{blocked.message}\n  {blocked.help}".rstrip(), file=sys.stderr)
         return results
 
-    def block(self, title: str, built: Sequence[Built], trouble: str = "") -> None:
+    def block(self, title: str, built: Sequence[Built], trouble: str = "", orphans: Sequence[str] = ()) -> None:
         """One calm block: when, what was saved, what came of it."""
         from manchet.diagnostics.terminal import show
         from manchet.diagnostics.text import counted, full, in_order
@@ -123,7 +137,7 @@ class Bench:
         colours = paint(sys.stdout)
         lines = [f"{time.strftime('%H:%M:%S')}  {show(title)}"]
         reports: Sequence[Diagnostic] = in_order(dict.fromkeys(one for each in built for one in each.diagnostics))
-        lines += [_indented(full(one, colours)) for one in reports]
+        lines += [_indented(full(one, colours, max(columns(sys.stdout) - 2, 0))) for one in reports]
         changed = [each for each in built if each.written]
         if len(changed) > MOST_NAMED:
             files = counted(sum(len(each.written) for each in changed), "file")
@@ -133,6 +147,9 @@ class Bench:
         for each in built:
             if each.kept:
                 lines.append(f"  {show(each.name)}: the last good sheet stays")
+            if each.is_formula and each.unexplained:
+                lines.append(f"  {show(each.name)} was not printed: {UNEXPLAINED}")
+        lines += [f"  {show(line)}" for line in orphans]
         if trouble:
             lines.append(f"  {show(trouble)}")
         elif not any(each.written or each.kept for each in built):

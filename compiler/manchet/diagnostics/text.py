@@ -11,6 +11,7 @@ The same reports in one line each are `short`. Nothing of a file reaches the ter
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
@@ -21,6 +22,7 @@ WIDEST = 120
 """Columns of a quoted line; a longer one is quoted around its caret."""
 
 
+_COLOUR = re.compile("\x1b\\[[0-9;]*m")
 TAB = "→"
 """How a tab in a quoted line is shown: one column, so that the caret stands where it should."""
 
@@ -40,15 +42,18 @@ PLAIN = Paint()
 COLOURED = Paint("\x1b[31m", "\x1b[33m", "\x1b[36m", "\x1b[2m", "\x1b[1m", "\x1b[0m")
 
 
-def full(diagnostic: Diagnostic, paint: Paint = PLAIN) -> str:
-    """One report over several lines, without a newline at its end."""
-    lines = [short(diagnostic, paint), *_quoted(diagnostic.place, paint, _colour(diagnostic.severity, paint))]
+def full(diagnostic: Diagnostic, paint: Paint = PLAIN, columns: int = 0) -> str:
+    """One report over several lines, without a newline at its end; its sentences no wider than `columns`, if that is given."""
+    lines = [
+        wrapped(short(diagnostic, paint), columns, "  "),
+        *_quoted(diagnostic.place, paint, _colour(diagnostic.severity, paint)),
+    ]
     if diagnostic.help:
         first, *more = diagnostic.help.split("\n")
-        lines.append(f"  {paint.strong}help:{paint.end} {show(first)}")
-        lines += [f"        {show(line)}" for line in more]
+        lines.append(wrapped(f"  {paint.strong}help:{paint.end} {show(first)}", columns, " " * 8))
+        lines += [wrapped(f"        {show(line)}", columns, " " * 8) for line in more]
     for related in diagnostic.related:
-        lines.append(f"  {_where(related.place)}: {show(related.message)}")
+        lines.append(wrapped(f"  {_where(related.place)}: {show(related.message)}", columns, " " * 4))
         lines += _quoted(related.place, paint, paint.quiet)
     return "\n".join(lines)
 
@@ -72,6 +77,29 @@ def summary(diagnostics: Iterable[Diagnostic], formulas: int, files: int) -> str
 def counted(number: int, noun: str) -> str:
     """`1 file`, `2 files`"""
     return f"{number:,} {noun}" if number == 1 else f"{number:,} {noun}s"
+
+
+def wrapped(text: str, columns: int, margin: str) -> str:
+    """`text` (already shown) in lines of at most `columns`, broken at spaces alone; all but the first begin with `margin`.
+
+    0 columns leave it as it is. What is longer than a line (a name in brackets, a path) is never broken.
+    """
+    if not columns or _columns(text) <= columns:
+        return text
+    start = len(text) - len(text.lstrip(" "))
+    lines, line = [], text[:start]
+    for word in text[start:].split(" "):
+        longer = f"{line} {word}" if line.strip() else f"{line}{word}"
+        if line.strip() and _columns(longer) > columns:
+            lines.append(line)
+            longer = f"{margin}{word}"
+        line = longer
+    return "\n".join([*lines, line])
+
+
+def _columns(text: str) -> int:
+    """How wide a text is that may have colours in it."""
+    return width(_COLOUR.sub("", text))
 
 
 def in_order(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:

@@ -57,11 +57,12 @@ class Built(NamedTuple):
     older: tuple[str, ...] = ()
     """Files of it in the output folder that were not made again beside those that changed."""
 
+    bound: bool = True
+
     @property
     def unexplained(self) -> bool:
         """It was not printed, and nothing that was said of it says why."""
-        printed = self.written or self.same or self.lacking
-        return not printed and not any(one.severity is Severity.ERROR for one in self.diagnostics)
+        return not self.bound and not any(one.severity is Severity.ERROR for one in self.diagnostics)
 
 
 def jobs_of(asked: Asked) -> tuple[Job, ...]:
@@ -152,7 +153,7 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pa
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))
         formula = formulas.get((job.path, job.block.line))
         if formula is None or any(one.severity is Severity.ERROR and one.place.path == job.path for one in reports):
-            yield Made(job.block.name, {}, reports, slug=job.slug)
+            yield Made(job.block.name, {}, reports, slug=job.slug, bound=False)
             continue
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
@@ -203,6 +204,7 @@ def written(one: Made, folder: str) -> Built:
         kept,
         one.is_formula,
         tuple(older if new else ()),
+        one.bound,
     )
 
 

@@ -43,6 +43,8 @@ class Made(NamedTuple):
     lacking: str = ""
     slug: str = ""
     is_formula: bool = True
+    bound: bool = True
+    """Its formula could be put together."""
 
 
 class Printed(NamedTuple):
