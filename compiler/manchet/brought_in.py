@@ -1,8 +1,8 @@
 """A formula from a table: name, amount, unit, and if there is one, the stage.
 
 The table is CSV, or what a spreadsheet puts on the clipboard (parted by tabs). Its columns may stand in any order: see
-`table_columns`. Nothing is guessed: a name the larder does not know, an amount that can be
-read in two ways and a row that is no material stand in the formula as comments that ask, and each is reported.
+`table_columns`. Nothing is guessed: a name the larder does not know, an amount that can be read in two ways and a row
+that is no material stand in the formula as comments that ask, and each is reported.
 """
 
 from __future__ import annotations
