@@ -85,3 +85,10 @@ def test_real_sheets_fit_the_schema() -> None:
 
     for view in (card(FERRY), sheet(FERRY), card(FERRY, House("Letter", "US", "F", "American"))):
         jsonschema.validate(data_of(view), schema())
+
+
+def test_that_some_jobs_have_no_length_is_said_before_the_first_of_them() -> None:
+    view = card(FERRY)
+    page = html_of(view)
+    assert "no length" in view.untimed
+    assert page.index(view.untimed) < page.index('class="jobs"')

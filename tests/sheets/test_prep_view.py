@@ -10,6 +10,7 @@ from sheets.work import ISSUE, sheet
 
 from manchet.formula.order import Order
 from manchet.sheets.views import Bake, Block, Branch, Divide, House, Line, PrepSheet, Row, Steps
+from manchet.starter import starter
 
 FERRY = """
 formula Ferry loaf
@@ -208,3 +209,11 @@ def test_a_preparation_has_no_flour_and_says_how_long_it_is_good() -> None:
     assert view.blocks[0].flour == "" and view.flours == "" and view.totals == ()
     assert any(f.value.startswith("24") or f.value.startswith("1") for f in view.head if f.label == "good for")
     assert "all that is weighed" in view.overall_head
+
+
+def test_a_light_piece_is_divided_by_hundredths_of_an_ounce() -> None:
+    text = starter("Bun").replace("8 loaves at 900 g", "20 loaves at 60 g")
+    view = sheet(text, House("Letter", "US", "F", "American"))
+    said = next(fact.value for fact in view.head if "loaves" in fact.value).replace("\N{NO-BREAK SPACE}", " ")
+    assert "2.12 oz (60 g)" in said
+    assert view.water is None, "no kitchen says how warm anything is"
