@@ -9,9 +9,11 @@ from xml.etree import ElementTree
 import pytest
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.figures.oven_floor import GAP, places
 from manchet.formula.model import Heat, Range, Reach, Step, Work
+from manchet.larder.kitchen import Floor
 from manchet.sheets.drawings.choosing import SHAPE_WORDS, bake_curve, drawings_of, vessel_of
-from manchet.sheets.drawings.oven import Floor, places, plan
+from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.drawings.plaits import MOVES
 from manchet.sheets.measures import Measures
@@ -34,6 +36,10 @@ SCORES = {
 }
 NO_SCORE = ("", "the thick part, a finger deep", "one curved cut, shallow", "a ladder of short cuts", "two crosses",
             "no cross", "one cross and a leaf", "a leaf on one side only", "crossing cuts", "a square of paper on top")  # fmt: skip
+
+
+def size(across: int, deep: int, is_round: bool = False) -> Floor:
+    return Floor(Fraction(across), Fraction(deep), is_round)
 
 
 def step(verb: str, **more: Any) -> Step:
@@ -59,11 +65,15 @@ def every_drawing() -> list[Drawing]:
     falls = step("bake", time=once(1800), heats=(Heat(once(230)),), ramp=("falling", once(210)))
     fallen = bake_curve((falls,), M)
     assert fallen is not None
-    floor = Floor(1200, 800)
+    floor, loaf = size(1200, 800), Fraction(220)
     return [
         *found,
         fallen,
-        drawing("floor", "floor", plan(floor, places(floor, 220, 220, 40, 99), 220, 220, "door", "")),
+        drawing(
+            "floor",
+            "floor",
+            plan(floor, places(floor, loaf, loaf, Fraction(40)), loaf, loaf, "door", "", Fraction(450)),
+        ),
     ]
 
 
@@ -154,12 +164,10 @@ def test_everything_is_drawn_on_the_paper() -> None:
             assert float(node.attrib["rx"]) <= float(node.attrib["cx"]) <= wide - float(node.attrib["rx"]), found.name
 
 
-@pytest.mark.parametrize(
-    "floor", [Floor(1200, 800), Floor(1200, 1200, True), Floor(460, 330, False, False), Floor(100, 50)]
-)
-@pytest.mark.parametrize("piece", [60.0, 93.0, 220.0])
-def test_pieces_lie_inside_the_oven_and_apart(floor: Floor, piece: float) -> None:
-    lie = places(floor, piece, piece, 20, 99)
+@pytest.mark.parametrize("floor", [size(1200, 800), size(1200, 1200, True), size(460, 330), size(100, 50)])
+@pytest.mark.parametrize("piece", [Fraction(60), Fraction(93), Fraction(220)])
+def test_pieces_lie_inside_the_oven_and_apart(floor: Floor, piece: Fraction) -> None:
+    lie = places(floor, piece, piece, GAP)
     for at, a in enumerate(lie):
         assert piece / 2 <= a.x + 0.01 and a.x + piece / 2 <= floor.across + 0.01
         assert piece / 2 <= a.y + 0.01 and a.y + piece / 2 <= floor.deep + 0.01
@@ -169,4 +177,4 @@ def test_pieces_lie_inside_the_oven_and_apart(floor: Floor, piece: float) -> Non
         for b in lie[:at]:
             assert ((a.x - b.x) ** 2 + (a.y - b.y) ** 2) ** 0.5 >= piece + 19.9
     assert [p.y for p in lie] == sorted(p.y for p in lie), "the back row goes in first"
-    assert len(places(floor, piece, piece, 20, 2)) <= 2
+    assert len(places(floor, piece, piece, GAP, 2)) <= 2

@@ -11,6 +11,8 @@ from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import mixing_figures
+from manchet.figures.oven_curve import curve_figures, first_bakes, oven_of
+from manchet.figures.oven_floor import load_figures
 from manchet.figures.swapped import swap_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.tub import tub_figures
@@ -85,6 +87,9 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
+    if kitchen.ovens and not formula.preparation:
+        baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
+        estimates |= load_figures(batch, kitchen, baked_in) | curve_figures(formula, kitchen)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
 
 

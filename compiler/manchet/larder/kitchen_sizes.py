@@ -67,7 +67,7 @@ def rim_of(sides: dict[str, Sides]) -> Sides | None:
 def floor_of(sides: dict[str, Sides]) -> Floor | None:
     """An oven floor of two measures is as wide as the first says, seen from the door, and as deep as the second."""
     if "floor" in sides:
-        return Floor(*sides["floor"])
+        return Floor(sides["floor"][0], sides["floor"][1])
     return Floor(sides["round floor"][0], sides["round floor"][0], True) if "round floor" in sides else None
 
 

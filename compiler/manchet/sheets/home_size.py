@@ -2,31 +2,24 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.figures.oven_floor import GAP, across, places
 from manchet.formula.model import Batch, PieceBatch, Step
 from manchet.formula.order import Order
-from manchet.larder.kitchen import Kitchen
-from manchet.sheets.drawings.oven import Floor, places, plan
+from manchet.larder.kitchen import Floor, Kitchen
+from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
 
-TRAY = Floor(460, 330, door=False)
+TRAY = Floor(Fraction(460), Fraction(330))
 """A domestic baking tray, in mm, as sold for a half sheet (18 x 13 inches)."""
 
-GAP = 20.0
 LIES_ROUND = frozenset({"round", "ring", "knot"})
 FEWEST, MOST = 1, 24
 DOUGH = Fraction(1000)
 """Grams of dough made at home of what is not counted in pieces. Our own rule."""
-
-
-def across(grams: Fraction) -> float:
-    """About how wide a baked piece is, in mm: 20 mm times the cube root of its grams. An estimate, for a round one
-    (900 g: 19 cm; 60 g: 8 cm; common practice)."""
-    return 20 * math.cbrt(float(grams))
 
 
 def fits(grams: Fraction) -> int:

@@ -7,11 +7,12 @@ from datetime import datetime
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.figures.oven_curve import oven_of
 from manchet.formula.model import Batch, Work
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import Kitchen, Oven
 from manchet.timing.card_values import Clash, Row
-from manchet.timing.places import mixer_of, oven_of
+from manchet.timing.places import mixer_of
 
 
 class Use(NamedTuple):

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from datetime import datetime
 
+from manchet.figures.oven_curve import oven_of
 from manchet.formula.model import Work
 from manchet.larder.kitchen import Kitchen
 from manchet.timing.card_values import Bar, Lane, Row
-from manchet.timing.places import mixer_of, oven_of
+from manchet.timing.places import mixer_of
 
 IN_ORDER = ("stage", "product", "oven", "mixer", "person")
 

@@ -5,11 +5,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.figures.oven_curve import oven_of
 from manchet.formula.model import Step, Work
 from manchet.larder.kitchen import Kitchen, Mixer, Oven
 from manchet.timing.network import Job
-
-IN_OVEN = frozenset({"bake", "roast"})
 
 COLD_AFTER = Fraction(4 * 3600)
 """Seconds without a bake after which nobody counts on the oven's heat. Our own rule."""
@@ -22,13 +21,6 @@ class Firing(NamedTuple):
     step: Step
     start: Fraction
     end: Fraction
-
-
-def oven_of(step: Step, kitchen: Kitchen) -> Oven | None:
-    """The oven a bake or roast names (`bake 20 min in mother`), else the first of the kitchen; None for other steps."""
-    if step.verb not in IN_OVEN:
-        return None
-    return next((oven for oven in kitchen.ovens if _names(step, oven.name)), next(iter(kitchen.ovens), None))
 
 
 def mixer_of(step: Step, kitchen: Kitchen) -> Mixer | None:

@@ -1,0 +1,147 @@
+"""A fired oven that grows colder: how hot it is when, when each bread goes in, and in what order. Estimates.
+
+The curve is the kitchen's own: straight stretches, as measured, the last going on. What loads of cold dough and an open
+door take out of it is not in it unless it was measured so; it is the floor's thermometer that decides.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+from itertools import pairwise
+from typing import NamedTuple
+
+from manchet.figures.figure import Figure, Given
+from manchet.formula.model import Formula, Range, Step
+from manchet.larder.kitchen import Fall, Kitchen, Oven
+from manchet.quantities.printing import decimal
+
+NEAR = Fraction(10)
+"""Degrees Celsius to either side of a heat that the file gives as one figure. Our rule: an oven's floor differs as much."""
+IN_OVEN = frozenset({"bake", "roast"})
+NOTHING = Fraction(0)
+
+
+def oven_of(step: Step, kitchen: Kitchen) -> Oven | None:
+    """The oven a bake or roast names (`bake 20 min in mother`), else the first of the kitchen; None for other steps."""
+    if step.verb not in IN_OVEN:
+        return None
+    named = step.where[1].casefold() if step.where is not None else ""
+    first = next(iter(kitchen.ovens), None)
+    return next((oven for oven in kitchen.ovens if oven.name.casefold() in named and named), first)
+
+
+def after(falls: tuple[Fall, ...], start: Fraction, hours: Fraction) -> Fraction | None:
+    """Degrees Celsius that many hours after the oven had `start`. None: hotter than anybody has measured."""
+    begun = hours_to(falls, start)
+    return None if begun is None else _at(falls, begun + hours)
+
+
+def _at(falls: tuple[Fall, ...], hours: Fraction) -> Fraction:
+    for fall, below in pairwise(falls):
+        lasts = (fall.start - below.start) / fall.an_hour
+        if hours <= lasts:
+            return fall.start - hours * fall.an_hour
+        hours -= lasts
+    return falls[-1].start - hours * falls[-1].an_hour
+
+
+def hours_to(falls: tuple[Fall, ...], celsius: Fraction) -> Fraction | None:
+    """Hours from the hottest heat the kitchen gives until the oven has fallen to this one. None: it is hotter."""
+    if not falls or celsius > falls[0].start:
+        return None
+    hours = NOTHING
+    for fall, below in pairwise(falls):
+        if celsius >= below.start:
+            return hours + (fall.start - celsius) / fall.an_hour
+        hours += (fall.start - below.start) / fall.an_hour
+    return hours + (falls[-1].start - celsius) / falls[-1].an_hour
+
+
+class Window(NamedTuple):
+    """From when to when an oven is as hot as a phase wants, in hours from the hottest heat of its curve on."""
+
+    opens: Fraction
+    closes: Fraction
+
+
+def floor_heat(step: Step) -> Range | None:
+    """The heat a phase begins at: the floor's where the file tells them apart, else the first."""
+    heat = next((heat for heat in step.heats if heat.where == "floor"), next(iter(step.heats), None))
+    return None if heat is None else heat.celsius
+
+
+def wanted(heat: Range) -> tuple[Fraction, Fraction]:
+    """From what heat to what heat a phase may begin; `NEAR` to either side of a single figure or an open end."""
+    least = heat.low if heat.low is not None else heat.likely - NEAR
+    most = heat.high if heat.high is not None else heat.likely + NEAR
+    return (least - NEAR, most + NEAR) if least == most else (least, most)
+
+
+def window(falls: tuple[Fall, ...], heat: Range) -> Window | None:
+    """When a phase of that heat may begin. None: the oven is never so hot."""
+    least, most = wanted(heat)
+    closes = hours_to(falls, least)
+    return None if closes is None else Window(hours_to(falls, most) or NOTHING, closes)
+
+
+class Turn(NamedTuple):
+    """One bread's turn in a falling oven. `window` is None where the oven is never hot enough."""
+
+    formula: str
+    noun: str
+    heat: Range
+    window: Window | None
+
+
+def turns_of(formulas: Iterable[Formula], oven: Oven, kitchen: Kitchen) -> tuple[Turn, ...]:
+    """The order in which breads go in: the hottest first, and of equals the one whose time is over first."""
+    found = []
+    for formula in formulas:
+        for noun, first in first_bakes(formula):
+            heat = floor_heat(first)
+            if heat is not None and oven_of(first, kitchen) == oven:
+                found.append(Turn(formula.name, noun, heat, window(oven.falls, heat)))
+    return tuple(sorted(found, key=lambda t: (-t.heat.likely, -wanted(t.heat)[0], t.formula, t.noun)))
+
+
+def first_bakes(formula: Formula) -> Iterable[tuple[str, Step]]:
+    """The first phase of each bread's bake: (noun, step). The noun is "" where the dough is not parted."""
+    stem = formula.stages[-1].steps
+    ways = [(branch.noun, (*stem, *branch.steps)) for branch in formula.branches] or [("", stem)]
+    for noun, steps in ways:
+        first = next((step for step in steps if step.verb == "bake"), None)
+        if first is not None:
+            yield noun, first
+
+
+def curve_figures(formula: Formula, kitchen: Kitchen) -> dict[str, Figure]:
+    """When each bread of the formula may go in, in hours from the hottest heat of its oven's curve on."""
+    found: dict[str, Figure] = {}
+    for noun, first in first_bakes(formula):
+        oven, heat = oven_of(first, kitchen), floor_heat(first)
+        if oven is None or not oven.falls or heat is None:
+            continue
+        when = window(oven.falls, heat)
+        if when is None:
+            continue
+        least, most = wanted(heat)
+        where = f"{first.place.path}:{first.place.line}" if first.place else "the file"
+        house = f"{kitchen.place.path}:{kitchen.place.line}" if kitchen.place else "the kitchen"
+        start = decimal(oven.falls[0].start, 0)
+        given = (
+            Given("at the hottest", most, "C", where),
+            Given("at the coldest", least, "C", where),
+            *(
+                Given(f"{oven.name} falls an hour, from {decimal(f.start, 0)} C", f.an_hour, "C", house)
+                for f in oven.falls
+            ),
+        )
+        rule = f"an estimate: hours after {oven.name} had {start} C until it has fallen to the {{}} heat the phase may begin at"
+        whose = f" of {noun}" if noun else ""
+        for word, end, hours in (("from", "hottest", when.opens), ("until", "coldest", when.closes)):
+            found[f"goes into {oven.name}{whose}, {word}"] = Figure(
+                f"goes into {oven.name}{whose}, {word}", hours, "h", rule.format(end), given,
+                f"{kitchen.name or 'the kitchen'}'s own measure of how its oven falls",
+            )  # fmt: skip
+    return found

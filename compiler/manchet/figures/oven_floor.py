@@ -1,0 +1,150 @@
+"""How many pieces lie on an oven floor or a tray, where, and in what order they go in. An estimate.
+
+Millimetres, exact; roots are taken down to a tenth of one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from math import isqrt
+from typing import NamedTuple
+
+from manchet.figures.figure import Figure, Given
+from manchet.formula.model import Batch, Formula, PieceBatch
+from manchet.formula.tins import tin_called
+from manchet.larder.kitchen import Floor, Kitchen, Oven
+
+GAP = Fraction(20)
+"""Between pieces on a tray or a floor, for a soft skin to set. Common practice: two fingers."""
+MOST = 2000
+"""More pieces than this are on no floor."""
+NOTHING = Fraction(0)
+
+LONG = {"stick": 8, "baguette": 8, "baton": 8, "batard": 2, "oval": 2, "long": 3}
+"""How many times as long as wide a piece is, by the word it is shaped as; all else lies round. Our rule."""
+
+
+class Place(NamedTuple):
+    """The middle of a piece, in millimetres from the left and from the back."""
+
+    x: Fraction
+    y: Fraction
+
+
+class Lies(NamedTuple):
+    """What a piece takes of the floor, in millimetres: from side to side and from door to back."""
+
+    wide: Fraction
+    deep: Fraction
+
+
+def across(grams: Fraction) -> Fraction:
+    """About how wide a round piece is when baked: 20 mm times the cube root of its grams, in whole millimetres
+    (900 g: 19 cm; 60 g: 8 cm; common practice)."""
+    cubed, wide = grams * 8000, 1
+    while (wide + 1) ** 3 <= cubed:
+        wide += 1
+    return Fraction(wide)
+
+
+def lies(piece: PieceBatch, formula: Formula, kitchen: Kitchen) -> Lies | None:
+    """The place of one piece: its tin's (None where nobody has measured that); else by weight and shape, long ones with their
+    ends to the door. A long piece of the same weight keeps its volume: as wide as a round one / the cube root of
+    how many times as long as wide it is."""
+    if piece.tin:
+        tin = tin_called(piece.tin, kitchen)
+        return None if tin is None or tin.rim is None else Lies(min(tin.rim), max(tin.rim))
+    times = next((LONG[word] for word in _shapes(formula, piece.noun) if word in LONG), 1)
+    wide = across(piece.grams / times)
+    return Lies(wide, wide * times)
+
+
+def _shapes(formula: Formula, noun: str) -> Iterator[str]:
+    """The words a piece is shaped as, the last first: `shape round`, then `shape long`, is long."""
+    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
+    for step in reversed(formula.stages[-1].steps + branch):
+        if step.verb == "shape":
+            yield from (step.shape.casefold(), *reversed(step.manner))
+
+
+def places(floor: Floor, wide: Fraction, deep: Fraction, gap: Fraction, most: int = MOST) -> tuple[Place, ...]:
+    """Where pieces of `wide` by `deep` lie with `gap` between them, in loading order: the back row first, each row
+    from the sides to the middle, so that the peel never passes over a piece."""
+    rows = max(0, int((floor.deep + gap) // (deep + gap)))
+    found: list[Place] = []
+    for y in _spread(NOTHING, floor.deep, deep, gap, rows):
+        left, right = _chord(floor, y - deep / 2, y + deep / 2)
+        number = min(int((right - left + gap) // (wide + gap)), most - len(found))
+        found += [Place(x, y) for x in _outer_first(_spread(left, right, wide, gap, number))]
+    return tuple(found)
+
+
+def _chord(floor: Floor, top: Fraction, foot: Fraction) -> tuple[Fraction, Fraction]:
+    """From where to where the floor reaches at both of these heights."""
+    if not floor.is_round:
+        return NOTHING, Fraction(floor.across)
+    half = Fraction(floor.across) / 2
+    far = max(abs(top - half), abs(foot - half))
+    reach = Fraction(isqrt(int((half * half - far * far) * 100)), 10) if far < half else NOTHING
+    return half - reach, half + reach
+
+
+def _spread(start: Fraction, end: Fraction, wide: Fraction, gap: Fraction, number: int) -> list[Fraction]:
+    """The middles of so many pieces between two walls: evenly, and never nearer to each other than the gap."""
+    if number < 1:
+        return []
+    free = end - start - number * wide
+    between = max(gap, free / number)
+    edge = (free - (number - 1) * between) / 2
+    return [start + edge + wide / 2 + at * (wide + between) for at in range(number)]
+
+
+def _outer_first(row: list[Fraction]) -> list[Fraction]:
+    order: list[Fraction] = []
+    while row:
+        order.append(row.pop(0))
+        if row:
+            order.append(row.pop())
+    return order
+
+
+class Load(NamedTuple):
+    """What one load of a floor holds: where its pieces lie, and the place of one."""
+
+    piece: Lies
+    lie: tuple[Place, ...]
+
+
+def load_of(piece: PieceBatch, formula: Formula, kitchen: Kitchen, oven: Oven) -> Load | None:
+    """The fullest load of one sort; empty where none goes through the door. None: floor or tin is not measured."""
+    one = lies(piece, formula, kitchen)
+    if oven.floor is None or one is None or piece.grams <= 0:
+        return None
+    through = oven.door is None or one.wide <= oven.door
+    return Load(one, places(oven.floor, one.wide, one.deep, GAP) if through else ())
+
+
+def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str, Figure]:
+    """How many of each sort the oven of the bake takes at once, as an estimate."""
+    found: dict[str, Figure] = {}
+    where = f"{kitchen.place.path}:{kitchen.place.line}" if kitchen.place else "the kitchen"
+    for piece in batch.pieces:
+        load = None if oven is None else load_of(piece, batch.formula, kitchen, oven)
+        if load is None or oven is None or oven.floor is None:
+            continue
+        noun = piece.noun or "pieces"
+        how = "by its tin" if piece.tin else "by its weight and shape"
+        given = (
+            Given(f"{oven.name}, across", oven.floor.across, "mm", where),
+            Given(f"{oven.name}, door to back", oven.floor.deep, "mm", where),
+            Given(f"one of the {noun}, wide", load.piece.wide, "mm", how),
+            Given(f"one of the {noun}, long", load.piece.deep, "mm", how),
+            Given("between two", GAP, "mm", "our rule"),
+        )
+        found[f"{noun} in one load of {oven.name}, estimate"] = Figure(
+            f"{noun} in one load", Fraction(len(load.lie)), "",
+            "rows from the back, as many as lie side by side in each", given,
+            "a round piece is 20 mm x the cube root of its grams across: common practice",
+        )  # fmt: skip
+    return found

@@ -1,0 +1,145 @@
+"""A falling oven: its curve, when a bread goes in, and in what order. Straight from the published tables."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, strategies as st
+
+from manchet import bakery
+from manchet.figures.derived import figures_of
+from manchet.figures.oven_curve import after, hours_to, turns_of, wanted, window
+from manchet.formula.model import Range
+from manchet.larder.kitchen import Fall
+from manchet.source.text import SourceText
+
+
+def falls(*stretches: tuple[str, int]) -> tuple[Fall, ...]:
+    return tuple(Fall(Fraction(an_hour), Fraction(start)) for an_hour, start in stretches)
+
+
+def heat(low: int, high: int | None = None) -> Range:
+    return Range(Fraction(low), Fraction(low if high is None else high))
+
+
+SLOW = falls(("10", 250), ("8", 200), ("5", 150), ("3", 100))
+FAST = falls(("13", 250), ("10", 200), ("6", 150), ("4", 100))
+"""breadnz.com, "oven heat": one New Zealand oven loses 10-13 C an hour from 250 C, 8-10 from 200, 5-6 from 150 and 3-4
+from 100 to 70."""
+
+
+@pytest.mark.parametrize(
+    ("celsius", "slow", "fast"),
+    [(250, 0, 0), (200, 5, 3.85), (150, 11.25, 8.85), (100, 21.25, 17.18), (70, 31.25, 24.68)],
+)
+def test_the_oven_of_new_zealand(celsius: int, slow: float, fast: float) -> None:
+    for curve, hours in ((SLOW, slow), (FAST, fast)):
+        found = hours_to(curve, Fraction(celsius))
+        assert found is not None and float(found) == pytest.approx(hours, abs=0.01)
+        assert after(curve, Fraction(250), found) == celsius
+
+
+def test_what_that_oven_bakes_when() -> None:
+    """Its own windows: bread at 190-250 C, cakes at 180-200 C, meringue at 90-100 C."""
+    bread, cakes, meringue = (window(SLOW, heat(*span)) for span in ((190, 250), (180, 200), (90, 100)))
+    assert bread == (0, Fraction(25, 4))
+    assert cakes == (5, Fraction(15, 2))
+    assert meringue is not None and meringue.opens == Fraction("21.25")
+
+
+def test_a_heavily_insulated_oven() -> None:
+    """Above 300 C for 10 h, then above 200 C for 6 h (traditionaloven.com, 9 inches of brick), here from 350 C."""
+    curve = falls(("5", 350), ("50/3", 300))
+    assert (hours_to(curve, Fraction(300)), hours_to(curve, Fraction(200))) == (10, 16)
+
+
+def test_what_nobody_measured_is_not_said() -> None:
+    assert hours_to(SLOW, Fraction(260)) is None
+    assert after(SLOW, Fraction(260), Fraction(1)) is None
+    assert window(SLOW, heat(260, 270)) is None
+    assert hours_to((), Fraction(200)) is None
+    assert window(SLOW, heat(240, 270)) == (0, 1)  # hot enough from the first moment we know of
+
+
+def test_a_single_heat_leaves_ten_degrees() -> None:
+    assert wanted(heat(230)) == (220, 240)
+    assert wanted(heat(230, 250)) == (230, 250)
+    assert wanted(Range(Fraction(230), None)) == (230, 240)
+
+
+@given(st.integers(71, 250), st.integers(0, 40))
+def test_time_and_heat_invert(start: int, hours: int) -> None:
+    later = after(SLOW, Fraction(start), Fraction(hours))
+    assert later is not None and later <= start
+    begun, ended = hours_to(SLOW, Fraction(start)), hours_to(SLOW, later)
+    assert begun is not None and ended is not None and ended - begun == hours
+
+
+LOAF = """\
+formula {name}
+  kind hearth loaf
+  makes 10 loaves at 900 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+  dough
+    everything else
+    mix slow 5 min
+    ferment 2 h at 25 C
+    divide
+    shape {shape}
+    prove 1 h at 27 C
+    bake 40 min at {heat}
+    cool 2 h
+"""
+HOUSE = """\
+kitchen House
+  oven mother
+    heat wood, falling
+    floor 120 x 90 cm
+    falls 12 C an hour from 250 C
+    falls 9 C an hour from 200 C
+  oven deck
+"""
+
+
+def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
+    loaves = [LOAF.format(name=name, heat=heat, shape=shape) for name, heat, shape in breads]
+    return bakery.read((SourceText("x.bake", "\n".join([*loaves, HOUSE])),))
+
+
+def test_the_hottest_goes_in_first() -> None:
+    found = house(
+        ("Soft", "190 C", "round"), ("Late", "230 C in deck", "round"), ("Flat", "250 C", "flat"),
+        ("Lean", "230-240 C", "round"), ("Pizza", "320 C", "flat"),
+    )  # fmt: skip
+    kitchen = found.kitchen
+    turns = turns_of(found.formulas, kitchen.ovens[0], kitchen)
+    assert [turn.formula for turn in turns] == ["Pizza", "Flat", "Lean", "Soft"]
+    assert turns[0].window is None
+    assert turns[2].window == (Fraction(10, 12), Fraction(20, 12))
+
+
+def test_it_is_among_the_figures() -> None:
+    found = house(("Lean", "230-240 C", "round"), ("Late", "230 C in deck", "round"))
+    lean, late = (
+        figures_of(batch, found.larder, found.kitchen).estimates
+        for formula in found.formulas
+        if (batch := bakery.written_batch(formula, found.kitchen).value) is not None
+    )
+    assert lean["goes into mother, from"].value == Fraction(10, 12)
+    assert lean["goes into mother, until"].value == Fraction(20, 12)
+    assert not any("goes into" in name for name in late)
+
+
+@pytest.mark.parametrize(("shape", "number"), [("round", 20), ("oval", 14), ("stick", 10)])
+def test_how_many_lie_on_the_floor(shape: str, number: int) -> None:
+    """900 g: round 193 mm across, so 5 in a row 213 mm apart, four rows; oval 153 x 306, two rows of seven; a stick 96 x 768."""
+    found = house(("Lean", "230-240 C", shape))
+    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert batch is not None
+    estimates = figures_of(batch, found.larder, found.kitchen).estimates
+    assert estimates["loaves in one load of mother, estimate"].value == number
