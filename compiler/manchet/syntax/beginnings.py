@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from manchet.diagnostics.suggest import distance, nearest
+from manchet.diagnostics.suggest import LONGEST, distance, nearest
 from manchet.syntax.classes import OPENINGS, Openings
 from manchet.syntax.faults import Fault, Trouble
 from manchet.syntax.figures import short
@@ -46,12 +46,14 @@ def after_a_name(name: str, weight: str) -> str:
         return found[1]
     if words[0] in STEPS:
         return f"write it as in `{STEPS[words[0]]}`"
-    return f"write `{name.rpartition(' ')[0]} {weight}`"
+    return f"write `{short(name.rpartition(' ')[0])} {weight}`"
 
 
 def _slip_of_a_twin(word: str, context: str) -> tuple[str, str] | None:
     """`kneed` for `knead`: nearer to a word of the trade than to any of ours, and a letter or two from it."""
     least = steps_allowed(word) + 1
+    if least < 2:
+        return None
     found = None
     for other in TWINS:
         if (steps := distance(word, other, least - 1)) < least:
@@ -63,7 +65,7 @@ def _slip_of_a_twin(word: str, context: str) -> tuple[str, str] | None:
 
 def steps_allowed(word: str) -> int:
     """How many letters a slip may be away: none in two letters, one in four, else two."""
-    return 0 if len(word) < 3 else 1 if len(word) < 6 else 2
+    return 0 if not 2 < len(word) <= LONGEST else 1 if len(word) < 6 else 2
 
 
 def slip_of(word: str, phrases: Iterable[str]) -> str | None:
@@ -74,6 +76,8 @@ def slip_of(word: str, phrases: Iterable[str]) -> str | None:
         if begun is not None:
             return begun
     least, found = steps_allowed(word) + 1, None
+    if least < 2:
+        return None
     for phrase in phrases:
         if (steps := distance(word, phrase, least - 1)) < least:
             least, found = steps, phrase
@@ -103,7 +107,7 @@ def outside(t: Trouble) -> Fault | None:
             return None
         works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
         if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
-            return Fault("line-outside-stage", 0, len(t.body), {})
+            return Fault("line-outside-stage", 0, len(t.body), {"text": short(t.body)})
     return None
 
 

@@ -10,12 +10,13 @@ from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.beginnings import of_another_trade, outside, unknown
 from manchet.syntax.characters import other_digit
+from manchet.syntax.classes import OPENINGS
 from manchet.syntax.context import MATERIALS
 from manchet.syntax.faults import REMARKS, Fault, Trouble
 from manchet.syntax.figures import fault_of, short
 from manchet.syntax.forms import FORMS, SHAPES
 from manchet.syntax.lacking import LOOSE
-from manchet.syntax.step_parts import form_of, unreadable_part
+from manchet.syntax.step_parts import form_of, nearest_part, unreadable_part
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
 Reason = Callable[[Trouble], Fault | None]
@@ -52,7 +53,9 @@ def no_name(body: str) -> Fault | None:
 
 def _unclosed(t: Trouble) -> Fault | None:
     last = t.raws[-1]
-    return Fault("quote-unclosed", last.start, last.end, {}) if last.kind == "UNCLOSED" else None
+    if last.kind != "UNCLOSED":
+        return None
+    return Fault("quote-unclosed", last.start, last.end, {"text": short(last.text[1:].strip() or "…")})
 
 
 def _digits(t: Trouble) -> Fault | None:
@@ -78,6 +81,10 @@ def _figures(t: Trouble) -> Fault | None:
         if raw.kind == "WORD":
             if re.fullmatch(r"[0-9.]+e[+-]?[0-9]+[a-z%]*", raw.text):
                 return Fault("number-exponent", raw.start, raw.end, {"written": t.body[raw.start : raw.end]})
+            if re.match(r"-[0-9.]", raw.text) and raw.start and t.raws[t.raws.index(raw) - 1].text in ("at", "to"):
+                start, word = t.raws[t.raws.index(raw) - 1].start, t.body[: raw.start].split()[-1]
+                words = {"written": t.body[start : raw.end], "offer": f"write `{word} {raw.text} C`"}
+                return Fault("missing-unit", raw.start, raw.end, words)
             if re.match(r"-[0-9.]", raw.text):
                 return Fault(
                     "negative-amount", raw.start, t.raws[-1].end, {"written": t.body[raw.start : t.raws[-1].end]}
@@ -97,17 +104,22 @@ def _about(t: Trouble) -> Fault | None:
     for one, two in _twos(t.raws):
         loose = one.kind == "WORD" and one.text in LOOSE and two.kind in _FIGURES
         if loose:
-            offer = _loose_offer(two)
+            offer = _loose_offer(two, t.rule)
             return Fault("about-amount", one.start, two.end, {"written": t.body[one.start : two.end], "offer": offer})
     for raw in t.raws:
         if raw.kind == "WORD" and re.match(r"[~≈±][0-9.]", raw.text):
             return Fault(
-                "about-amount", raw.start, raw.end, {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw)}
+                "about-amount",
+                raw.start,
+                raw.end,
+                {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw, t.rule)},
             )
     return None
 
 
-def _loose_offer(raw: Raw) -> str:
+def _loose_offer(raw: Raw, rule: str) -> str:
+    if raw.kind == "WORD" or rule in ("step", "clause_line"):
+        return f"write `{raw.text.lstrip('~≈±')}`, or a range with both its ends"
     if raw.kind in WEIGHTS:
         return f"write `{raw.text}`; what is by feel is `add water as needed`, or `, to taste`"
     return "give a range, as in `40-50 min`"
@@ -115,6 +127,8 @@ def _loose_offer(raw: Raw) -> str:
 
 def _to_range(t: Trouble) -> Fault | None:
     for one, word, two in _threes(t.raws):
+        if two.kind == "TEMPERATURE" and not t.body.endswith(("at ", "to "), 0, one.start):
+            continue  # `mix fast 3 to 22 C`: the 3 lacks its unit
         if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and t.rule != "makes":
             written = t.body[one.start : two.end]
             return Fault("to-as-range", one.start, two.end, {"written": written, "instead": f"{one.text}-{two.text}"})
@@ -175,7 +189,7 @@ def _amount_first(t: Trouble) -> Fault | None:
     if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
         return None
     amount = first.text if first.kind != "NUMBER" else f"{first.text} whole"
-    return Fault("amount-first", first.start, first.end, {"instead": f"{rest} {amount}"})
+    return Fault("amount-first", first.start, first.end, {"written": first.text, "instead": f"{rest} {amount}"})
 
 
 def _units(t: Trouble) -> Fault | None:
@@ -248,7 +262,7 @@ def _lacks(t: Trouble) -> Fault | None:
     if t.rule == "makes":
         weight = next((raw for raw in t.raws if raw.kind == "MASS"), None)
         offer = f"write `{body} dough` or `{body} baked`" if weight is not None and ended else FORMS["makes"]
-        return Fault("makes-unclear", 0, len(body), {"offer": offer})
+        return Fault("makes-unclear", 0, len(body), {"text": short(body), "offer": offer})
     if t.rule == "allow" and ended and len(t.spans) > 1:
         name = body[t.spans[1][0] : t.spans[1][1]]
         return Fault("why-allowed", 0, len(body), {"name": name, "instead": f'{word} {name} because "…"'})
@@ -256,7 +270,7 @@ def _lacks(t: Trouble) -> Fault | None:
         before = body[t.spans[t.at - 1][0] : t.spans[t.at - 1][1]]
         known = before in ("about", "because", "until", "why", "note", "picture", "if late", "source")
         if known and len(t.expected) < 4:
-            rest = body[t.spans[t.at - 1][1] :].strip() or "…"
+            rest = re.sub('["“”„]', "", body[t.spans[t.at - 1][1] :]).strip() or "…"
             start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
             return Fault("quotes-missing", start, end, {"word": before, "instead": f'{before} "{rest}"'})
     if (
@@ -273,6 +287,12 @@ def _name(t: Trouble) -> Fault | None:
     if t.rule != "material":
         return None
     weights = [raw for raw in t.raws if raw.kind in WEIGHTS]
+    if t.raws[0].text in OPENINGS["verbs"] and weights and t.raws.index(weights[0]) > 1:
+        before = t.raws[t.raws.index(weights[0]) - 1]
+        near = nearest_part(before.text, ("_LOSES", "_STEAM"))
+        if near:
+            words = {"text": before.text, "form": f"did you mean `{near}`?"}
+            return Fault("unreadable-line", before.start, before.end, words)
     for raw in t.raws[: t.raws.index(weights[0])] if weights else ():
         if raw.kind in ("COMMA", "QUOTED"):
             name = t.body[: weights[0].start].strip()

@@ -22,6 +22,9 @@ def fault_of(raw: Raw, body: str) -> Fault:
         number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())
         fraction = number[0] if number else rest
         words |= {"whole": whole.strip(), "fraction": fraction, "instead": f"{whole.strip()} {rest.strip()}"}
+    elif raw.fault == "range-backwards":
+        ends = re.fullmatch(r"([0-9.]+)(\s?[-–]\s?)([0-9.]+)(.*)", written)
+        words["instead"] = "".join((ends[3], ends[2], ends[1], ends[4])) if ends else "40-50 min"
     elif raw.fault == "number-before-fraction":
         words |= {
             "one": "the number is part of the name",

@@ -29,7 +29,11 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
         "type the word anew",
     ),
     "other-digits": (ERROR, "{shown} is a digit of another script", "write numbers with 0 to 9: `{instead}`"),
-    "quote-unclosed": (ERROR, "these quotes are opened and never closed", "close them at the end of the words"),
+    "quote-unclosed": (
+        ERROR,
+        "the quotes before `{text}` are never closed",
+        'close them at the end of the words: `"{text}"`',
+    ),
     # ---- figures
     "number-too-long": (
         ERROR,
@@ -46,7 +50,7 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
         "`{written}` is a range that runs backwards",
         "for {whole} and {fraction} write `{instead}`",
     ),
-    "range-backwards": (ERROR, "the range `{written}` runs backwards", "write the smaller figure first"),
+    "range-backwards": (ERROR, "the range `{written}` runs backwards", "write `{instead}`"),
     "range-of-two-kinds": (ERROR, "the two ends of `{written}` are not of one kind", "give both ends the same unit"),
     "range-as-amount": (
         ERROR,
@@ -70,7 +74,7 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
         "`{written}` cannot be weighed, costed or labelled",
         "write a start, as in `{name} 2 g, to taste`",
     ),
-    "amount-first": (ERROR, "the amount stands before the name", "write `{instead}`"),
+    "amount-first": (ERROR, "`{written}` stands before the name", "write `{instead}`"),
     "weight-twice": (ERROR, "this line has two amounts: `{first}` and `{second}`", "keep one; {offer}"),
     # ---- words
     "unknown-word": (ERROR, "`{word}` is none of the words that begin a line here", "{offer}"),
@@ -84,11 +88,11 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     "line-outside-block": (ERROR, "`{word}` stands outside a formula", "{offer}"),
     "line-outside-stage": (
         ERROR,
-        "this line stands in no stage",
+        "`{text}` stands in no stage",
         "put it under `overall`, `dough` or the heading of a stage, two spaces deeper",
     ),
     # ---- what a line lacks
-    "makes-unclear": (ERROR, "how much does it make, and before or after baking?", "{offer}"),
+    "makes-unclear": (ERROR, "`{text}`: how much does it make, and before or after baking?", "{offer}"),
     "touching-without-weight": (
         ERROR,
         "how much {name}?",

@@ -32,6 +32,9 @@ def unreadable_part(t: Trouble) -> Fault | None:
     """What stands where a step stopped making sense."""
     if t.rule not in ("step", "clause_line"):
         return None
+    warm = _heat_alone(t)
+    if warm is not None:
+        return warm
     if t.at >= len(t.spans):
         return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form_of(t)})
     start, end = t.spans[t.at]
@@ -47,9 +50,20 @@ def unreadable_part(t: Trouble) -> Fault | None:
     return _meant(t, written)
 
 
+def _heat_alone(t: Trouble) -> Fault | None:
+    """`bake 230 C 30 min`: a temperature that neither `at` nor `to` leads in."""
+    end = t.spans[t.at - 1][1] if t.at else 0
+    at = next((number for number, raw in enumerate(t.raws) if raw.end == end), 0)
+    raw = t.raws[at]
+    if not at or raw.kind != "TEMPERATURE" or t.raws[at - 1].text in ("at", "to") or set(t.expected) != {"SPOT"}:
+        return None
+    offer = f"write `at {raw.text}` for the heat around it, `to {raw.text}` for its own"
+    return Fault("unreadable-line", raw.start, raw.end, {"text": raw.text, "form": offer})
+
+
 def _meant(t: Trouble, written: list[Raw]) -> Fault:
     near = None
-    size = len(written)
+    size = min(len(written), 4)  # no phrase has more words
     while size and near is None:
         last = written[size - 1]
         near = nearest_part(" ".join(raw.text for raw in written[:size]), t.expected)
