@@ -61,9 +61,10 @@ def _of_volume(
     millilitres = factor(amount.unit, measures)
     if millilitres is None:
         lines = tuple(f"`measures {country}`" for country, units in MEASURES.items() if amount.unit in units)
-        message = f"a {amount.unit} differs from country to country"
+        written = line.body[amount.start : amount.end]
+        message = f"`{written}`: a {amount.unit} differs from country to country"
         if measures:
-            message = f"there is no {measures} {amount.unit}"
+            message = f"`{written}`: there is no {measures} {amount.unit}"
         return Outcome(
             None,
             (
