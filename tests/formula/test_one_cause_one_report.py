@@ -114,3 +114,28 @@ def test_what_follows_from_a_slip_is_not_said(right: str, wrong: str, report: st
     """`hold back salt` and `add salt` are right, whatever is wrong with the salt."""
     assert names(HELD) == []
     assert [name for name, _, _ in names(HELD.replace(right, wrong, 1))] == [report]
+
+
+@pytest.mark.parametrize(
+    ("right", "wrong", "report", "line", "column"),
+    [
+        ("  overall", "  overal", "unknown-word", 4, 3),
+        ("  overall", "  overall:", "unknown-word", 4, 3),
+        ("    salt 2%", "      salt 2%", "unreadable-line", 7, 7),
+        ("makes 2 kg", "makes 1" + "0" * 40 + " kg", "number-too-long", 2, 9),
+        ("makes 2 kg dough", "makes 2 kg dough\n  status aproved", "unknown-status", 3, 10),
+        ("makes 2 kg dough", "makes 2 kg dough\n  status approved 2026-02-29 by Ada", "no-such-day", 3, 19),
+        ("  dough\n", "  overall\n    white flour 100%\n\n  dough\n", "said-twice", 9, 3),
+    ],
+)
+def test_a_heading_that_cannot_be_read_still_opens_its_block(
+    right: str, wrong: str, report: str, line: int, column: int
+) -> None:
+    assert names(HELD.replace(right, wrong, 1)) == [(report, line, column)]
+
+
+@pytest.mark.parametrize("heading", ["polish with 20% of all flour", "poolish with 20% of the flour"])
+def test_a_stage_whose_heading_cannot_be_read_is_known_by_its_kind(heading: str) -> None:
+    poolish = f"  {heading}\n    white flour 100%\n    water 100%\n    instant yeast 0.1%\n\n  dough\n    poolish\n"
+    text = HELD.replace("  dough\n", poolish).replace("    salt 2%\n", "    salt 2%\n    instant yeast 0.5%\n", 1)
+    assert [line for _, line, _ in names(text)] == [10]

@@ -10,7 +10,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error, warning
 from manchet.diagnostics.suggest import fold
 from manchet.formula.asked_way import asked_way
-from manchet.formula.block import allowed_in, any_unread, has_lines, prose_in, written_name
+from manchet.formula.block import allowed_in, any_unread, has_lines, is_overall, prose_in, unread_stages, written_name
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
 from manchet.formula.head import Head, head_of
@@ -119,6 +119,7 @@ class _Binder:
     def _names(self, headings: dict[str, Entry]) -> Names:
         stages = {key: written_name(entry) for key, entry in self.offered.shared.items()}
         stages |= {key: written_name(entry) for key, entry in headings.items()}
+        stages |= {fold(name): name for name in unread_stages(self.block)}
         preparations = {k: n for k, n in self.offered.preparations.items() if k != fold(self.name)}
         return Names(stages, preparations, self.offered.larder)
 
@@ -178,7 +179,7 @@ class _Binder:
 
     def _overall(self, names: Names) -> tuple[tuple[Item, ...], bool, Place] | None:
         """The lines of overall, whether all of them could be read, and where it stands; None without one."""
-        entry = next((e for e in self.block.children if isinstance(e.node, nodes.OverallHead)), None)
+        entry = next((e for e in self.block.children if is_overall(e)), None)
         if entry is None:
             return None
         draft, reports = draft_of(

@@ -26,6 +26,19 @@ def any_unread(entry: Entry) -> bool:
     return isinstance(entry.node, nodes.Unread) or any(any_unread(c) for c in entry.children)
 
 
+def is_overall(entry: Entry) -> bool:
+    """Whether a line is the heading `overall`, or was meant to be."""
+    node = entry.node
+    return isinstance(node, nodes.OverallHead) or (isinstance(node, nodes.Unread) and node.opens == "overall")
+
+
+def unread_stages(block: Entry) -> Iterable[str]:
+    """The names of stages whose headings could not be read: to take them elsewhere is no second mistake."""
+    for entry in block.children:
+        if isinstance(entry.node, nodes.Unread) and entry.node.opens == "stage" and entry.node.name is not None:
+            yield entry.node.name.text
+
+
 def allowed_in(block: Entry) -> Iterable[Allowed]:
     """Every `allow` of a formula and of its stages."""
     for entry in block.children:

@@ -72,6 +72,12 @@ class Draft(NamedTuple):
     place: Place
     whole: bool
     """Every line of it could be read: its sums mean something."""
+    slips: tuple[str, ...] = ()
+    """The lines, folded, that could not be read or whose names mean nothing."""
+
+    def may_mean(self, verb: str, name: str) -> bool:
+        """Whether a line that was not understood may have been `verb name`: it begins so, or names it."""
+        return any(slip.startswith(verb) or fold(name) in slip for slip in self.slips)
 
 
 class DraftBranch(NamedTuple):
@@ -107,7 +113,7 @@ def draft_of(
     draft = Draft(
         key, name, word, share, tuple(reader.items), tuple(reader.holds), tuple(reader.steps), tuple(reader.keeps),
         tuple(reader.branches), reader.for_each_mix, reader.from_nothing, shared, tuple(reader.notes),
-        reader.good_for, entry.line.place(), reader.whole,
+        reader.good_for, entry.line.place(), reader.whole, tuple(reader.slips),
     )  # fmt: skip
     return draft, reader.reports
 
@@ -128,6 +134,7 @@ class _Reader:
         self.for_each_mix = self.from_nothing = False
         self.good_for: tuple[Fraction, Range | None] | None = None
         self.whole = True
+        self.slips: list[str] = []
         self.made_good = False
         self.amount = "10%"
         """An amount as this stage writes them, to be offered where one is missing."""
@@ -137,7 +144,11 @@ class _Reader:
         amounts = [e.node.amount.unit for e in entries if isinstance(e.node, nodes.Material)]
         self.amount = "100 g" if amounts and "%" not in amounts else "10%"
         for entry in entries:
+            before, self.whole = self.whole, True
             self._line(entry)
+            if not self.whole:
+                self.slips.append(fold(entry.line.body))
+            self.whole = self.whole and before
         self._judge_twice()
 
     def _judge_twice(self) -> None:
@@ -247,6 +258,8 @@ class _Reader:
         self.items.append(Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place()))
 
     def _material(self, node: nodes.Material, entry: Entry) -> None:
+        if any(isinstance(under.node, nodes.Unread) for under in entry.children):
+            self.whole = False  # perhaps a material of its own, indented too deep
         meaning = self._look_up(node.name, entry)
         if meaning is None:
             return
@@ -332,6 +345,7 @@ class _Reader:
         inner.steps = []
         inner.read(entry.children)
         self.reports += inner.reports
+        self.slips += inner.slips
         added = tuple(item for branch in inner.branches for item in branch.added)
         place = entry.line.place(noun.start, noun.end)
         self.branches.append(DraftBranch(noun.text, tuple(inner.steps), added, place))

@@ -11,6 +11,7 @@ from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Makes
 from manchet.quantities.units import UNITS
+from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
@@ -39,12 +40,12 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
     first: dict[str, Place] = {}
     for entry in entries:
         line, node = entry.line, entry.node
-        said = said_by(node)
+        said = "overall" if isinstance(node, nodes.OverallHead) else said_by(node)
         if said:
             if said in first:
                 reports.append(
                     error(
-                        "said-twice", line.place(), f"`{said}` stands twice in this head",
+                        "said-twice", line.place(), f"`{said}` stands twice in this formula",
                         "keep one of the two lines", (first[said], "the first stands here"),
                     )
                 )  # fmt: skip
@@ -58,6 +59,7 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
             case nodes.Status(word, date, by):
                 parts = [word.text, date.text if date else "", f"by {by.text}" if by else ""]
                 head = head._replace(status=" ".join(p for p in parts if p))
+                reports += _wrong_status(node, line)
             case nodes.Makes():
                 made = _makes(node, line.place(), reports)
                 if made is not None:
@@ -71,6 +73,30 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
             case _:
                 pass
     return head, reports
+
+
+_STATUS = "write `status trial`, or `status approved 2026-11-14 by Ada`"
+
+
+def _wrong_status(node: nodes.Status, line: Line) -> list[Diagnostic]:
+    """A status that is neither of the two words, or a day that no calendar has."""
+    word, day = node.word, node.date
+    if fold(word.text) not in ("trial", "approved"):
+        place = line.place(word.start, word.end)
+        return [
+            error("unknown-status", place, f"`{word.text}` is no status: a formula is on trial or approved", _STATUS)
+        ]
+    if day is not None and not _is_day(day.text):
+        return [error("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)]
+    return []
+
+
+def _is_day(text: str) -> bool:
+    year, month, day = (int(part) for part in text.split("-"))
+    long = (
+        31 - (month in (4, 6, 9, 11)) if month != 2 else 28 + (year % 4 == 0 and (year % 100 != 0 or year % 400 == 0))
+    )
+    return 1 <= month <= 12 and 1 <= day <= long
 
 
 def said_by(node: nodes.Node | nodes.Unread) -> str:

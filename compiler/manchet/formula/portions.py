@@ -130,7 +130,7 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
             if goes.of_dough is not None or goes.beyond or goes.key in unweighed:
                 continue
             if goes.key not in waiting:
-                if draft.whole:
+                if not draft.may_mean("hold", goes.name):
                     reports.append(_nothing_held(goes, step.place, draft, goes.key in emptied))
                 continue
             left = waiting[goes.key] - (waiting[goes.key] if goes.share is None else goes.share)
@@ -146,8 +146,10 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
                 emptied.add(goes.key)
             else:
                 waiting[goes.key] = left
-    for key in waiting if draft.whole else ():
+    for key in waiting:
         held = next(p for p in portions if p.held and p.key == key)
+        if draft.may_mean("add", held.name):
+            continue
         where = next((h.place for h in draft.holds if h.meaning.key == key), held.place)
         reports.append(
             error(

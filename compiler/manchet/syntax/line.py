@@ -13,7 +13,20 @@ from manchet.syntax.faults import REMARKS, Fault, Trouble
 from manchet.syntax.figures import fault_of
 from manchet.syntax.lacking import CHECKED, wrong_with
 from manchet.syntax.lexer import Tokens
-from manchet.syntax.nodes import Add, BareName, HoldBack, Keep, Material, ReservedHead, Step, Unread, Word
+from manchet.syntax.nodes import (
+    Add,
+    BareName,
+    FromFlour,
+    HoldBack,
+    Keep,
+    Loss,
+    Makes,
+    Material,
+    ReservedHead,
+    Step,
+    Unread,
+    Word,
+)
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
 _TABLES = t.load()
@@ -96,11 +109,13 @@ KEEPS_ITS_NODE = REMARKS | {"each-or-in-all", "touching-without-weight", "part-o
 
 
 def _set_aside(made: Any) -> Any:
-    """A material or a step whose figures or name cannot be trusted is not handed on: its mistake is said once."""
+    """A line whose figures or name cannot be trusted is not handed on: its mistake is said once."""
     if isinstance(made, Step):
         return Unread("step", made.verb, "step")
     if isinstance(made, Material):
         return Unread("material", made.name, "step")
+    if isinstance(made, (Makes, FromFlour, Loss)):
+        return Unread("line", None, "step")
     return Unread("material", None, "step") if isinstance(made, (HoldBack, Add, Keep)) else made
 
 

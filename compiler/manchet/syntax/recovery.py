@@ -15,7 +15,9 @@ def unread(trouble: Trouble) -> Unread:
     body, raws, context, rule = trouble.body, trouble.raws, trouble.context, trouble.rule
     if rule in ("block", "stage", "branch", "overall", "reserved"):
         opens = "stage" if rule in ("stage", "branch") else rule if rule == "overall" else raws[0].text
-        return Unread("heading", _name_after(body, raws, 1), opens)
+        return Unread(
+            "heading", _name_after(body, raws, 1) or (_kind_as_name(raws) if rule == "stage" else None), opens
+        )
     if context == "top":
         near = nearest(raws[0].text, (*OPENINGS["top"],)) if raws[0].kind == "WORD" else None
         opens = near if near in ("formula", "preparation", "larder", "kitchen") else "stage" if near else "skipped"
@@ -25,7 +27,9 @@ def unread(trouble: Trouble) -> Unread:
     if context == "variant" and rule in ("swap", "without"):
         return Unread("line", None, "step")
     if context in ("formula", "variant"):
-        return Unread("heading", _name_after(body, raws, 1), "stage")
+        kind = _kind_as_name(raws)
+        opens = "overall" if kind is not None and kind.text == "overall" else "stage"
+        return Unread("heading", _name_after(body, raws, 1) or kind, opens)
     opens = {"larder": "entry", "kitchen": "thing"}.get(context, "step")
     if context in MATERIALS:
         if rule == "step":
@@ -35,6 +39,16 @@ def unread(trouble: Trouble) -> Unread:
             name = body[: figure.start].strip() if figure is not None and figure.start else ""
             return Unread("material", Word(name, 0, len(name)) if name else None, opens)
     return Unread("line", None, opens)
+
+
+def _kind_as_name(raws: tuple[Raw, ...]) -> Word | None:
+    """A stage without a name is called by its kind: the first word, or the heading it is nearest to."""
+    word = raws[0].text.rstrip(":")
+    near = word if word in _HEADINGS else nearest(word, _HEADINGS)
+    return Word(near, raws[0].start, raws[0].end) if near else None
+
+
+_HEADINGS = ("overall", "dough", "poolish", "biga", "sponge", "preferment", "levain", "sour", "soaker", "scald")
 
 
 def _name_after(body: str, raws: tuple[Raw, ...], first: int) -> Word | None:
