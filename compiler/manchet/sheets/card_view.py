@@ -117,7 +117,19 @@ def job_text(row: Row, m: Measures) -> str:
 
 
 def _look(row: Row, m: Measures) -> str:
-    return row.step.until if row.step is not None and row.job == "step" else ""
+    until = row.step.until if row.step is not None and row.job == "step" else ""
+    return "; ".join(filter(None, (until, _floor(row, m))))
+
+
+def _floor(row: Row, m: Measures) -> str:
+    """What the floor of a falling oven should show when the load goes in, and what to do if it does not."""
+    if row.floor is None:
+        return ""
+    under = m.words.say("card.floor_under", m.oven(wording.once(row.floor.least)))
+    if not row.floor.fallen:
+        return under
+    now = rounded(row.floor.heat / 5, 0) * 5
+    return m.words.say("card.floor_now", m.oven(wording.once(now)), m.oven(row.floor.written), under)
 
 
 def _latest(row: Row, m: Measures) -> tuple[str, str]:

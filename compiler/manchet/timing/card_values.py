@@ -51,6 +51,17 @@ class Late(NamedTuple):
     """Minutes that the bread is later."""
 
 
+class Floor(NamedTuple):
+    """The floor of a falling oven when a load goes in, all in Celsius. An estimate."""
+
+    written: Range
+    heat: Fraction
+    least: Fraction
+    """Colder than that it should not be."""
+    fallen: bool
+    """Not the first load of this fire: for that one the oven is what is written."""
+
+
 class Row(NamedTuple):
     """One line of the card.
 
@@ -97,6 +108,8 @@ class Row(NamedTuple):
     gives: Gives
     late: tuple[Late, ...]
     """For 15, 30 and 45 minutes; empty for work inside a wait."""
+    floor: Floor | None = None
+    """Where a load goes into an oven whose fall the kitchen gives."""
 
 
 class Before(NamedTuple):

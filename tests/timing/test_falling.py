@@ -1,0 +1,78 @@
+"""How hot the floor of a falling oven is when each load goes in."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from fractions import Fraction
+
+from manchet import bakery
+from manchet.formula.mixes import mixes_of
+from manchet.sheets.card_view import timing_card
+from manchet.sheets.views import House, Issue
+from manchet.source.text import SourceText
+from manchet.timing.card import card_of
+from manchet.timing.card_values import Card
+from manchet.timing.when import When
+
+TEXT = """\
+formula Two fires' worth
+  kind hearth loaf
+  makes 40 loaves at 900 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+  dough
+    everything else
+    mix slow 60 min
+    ferment 2 h at 25 C
+    divide
+    shape round
+    prove 1 h at 27 C
+    bake 10 min at 240-250 C
+    bake 30 min at 220 C
+    cool 2 h
+
+kitchen House
+  mixer spiral
+    takes 2-20 kg dough
+  oven mother
+    heat wood, falling
+"""
+FALLS = "    falls 12 C an hour from 280 C\n"
+HOME = House()
+
+
+def card(falls: str) -> Card:
+    found = bakery.read((SourceText("x.bake", TEXT + falls),))
+    made = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert made is not None
+    return card_of(made, found.kitchen, mixes_of(made, found.kitchen), When(datetime(2026, 11, 27, 6, 0), False))
+
+
+def test_each_load_finds_the_oven_colder() -> None:
+    made = card(FALLS)
+    loads = [row for row in made.rows if row.floor is not None]
+    assert len(loads) == made.mixes == 2
+    first, second = (row.floor for row in loads)
+    assert first is not None and second is not None
+    assert (first.heat, first.least, first.fallen) == (245, 240, False)
+    hours = Fraction(int((loads[1].start - loads[0].start).total_seconds()), 3600)
+    assert hours > 0
+    assert (second.heat, second.fallen) == (245 - 12 * hours, True)
+
+
+def test_the_card_says_so_beside_the_written_heat() -> None:
+    looks = [
+        job.look.replace("\u00a0", " ") for job in timing_card(card(FALLS), Issue(), HOME).jobs if "floor" in job.look
+    ]
+    assert looks == [
+        "if the floor is under 240 °C: bake longer, to its core",
+        "floor about 235 °C by now, written 240–250 °C; if the floor is under 240 °C: bake longer, to its core",
+    ]
+
+
+def test_without_a_curve_nothing_is_said() -> None:
+    for falls in ("", "    falls 12 C an hour from 200 C\n"):
+        assert all(row.floor is None for row in card(falls).rows)
