@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.figures.core import core_figures
 from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
@@ -87,6 +88,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
+    estimates |= core_figures(formula)
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(batch, kitchen, baked_in) | curve_figures(formula, kitchen)

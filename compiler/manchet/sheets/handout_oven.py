@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.figures.core import core_of
 from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
 from manchet.sheets.drawings.choosing import bake_curve
@@ -22,7 +23,12 @@ def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, 
     """`grams`: of the largest piece that is baked here; `shown`: the baker's own pictures."""
     drawn = bake_curve([_on_one_dial(step) for step in bake], m)
     curve = (Figure(drawn.title, drawn.svg),) if drawn is not None else ()
-    return Oven(tuple(_phase(step, m) for step in bake), tuple(_advice(bake, work, grams, m)), (*curve, *shown))
+    phases = [_phase(step, m) for step in bake]
+    core = core_of(work.batch.formula)
+    if core is not None:
+        about = m.degrees(wording.once(Fraction(core.celsius)))
+        phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
+    return Oven(tuple(phases), tuple(_advice(bake, work, grams, m)), (*curve, *shown))
 
 
 def _on_one_dial(step: Step) -> Step:

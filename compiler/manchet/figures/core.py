@@ -1,0 +1,44 @@
+"""How warm the middle of a bread is when it is done, by kind, where the file does not say. An estimate."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.figures.figure import Figure
+from manchet.formula.model import Formula
+
+
+class Core(NamedTuple):
+    celsius: int
+    source: str
+
+
+LEAN = Core(96, "lean bread 205 F: bakers' handbook, The Fresh Loaf; done at 93-99 C: Home Baking Association")
+RYE = Core(
+    98, "crumb about 98 C: New Zealand baking institute; rye not at 96 C or below: IREKS Compendium, coarse grain"
+)
+RICH = Core(91, "enriched bread 195 F: bakers' handbook, The Fresh Loaf")
+CORES = {
+    **dict.fromkeys(("hearth loaf", "tin loaf", "rolls", "boiled", "lye", "quick bread", "gluten-free"), LEAN),
+    **dict.fromkeys(("rye hearth loaf", "rye tin loaf"), RYE),
+    **dict.fromkeys(("soft", "laminated", "filled"), RICH),
+}
+"""Kinds that have a crumb to measure; the source's figure for lean bread serves the last two by common practice."""
+
+
+def core_of(formula: Formula) -> Core | None:
+    """None where the file says a core itself, where nothing is baked, and for kinds with no crumb to measure."""
+    steps = [step for stage in formula.stages for step in stage.steps] + [s for b in formula.branches for s in b.steps]
+    bakes = [step for step in steps if step.verb == "bake"]
+    if not bakes or any(reach.what == "core" for step in bakes for reach in step.reaches):
+        return None
+    return CORES.get(formula.kind)
+
+
+def core_figures(formula: Formula) -> dict[str, Figure]:
+    core = core_of(formula)
+    if core is None:
+        return {}
+    rule = f"an estimate for a {formula.kind}, within 2 C; the file says none"
+    return {"core when done, estimate": Figure("core when done", Fraction(core.celsius), "C", rule, (), core.source)}

@@ -1,0 +1,39 @@
+"""The core a bread is done at, where its file says none."""
+
+from __future__ import annotations
+
+import pytest
+
+from manchet import bakery
+from manchet.checks.limits import limit
+from manchet.figures.core import CORES, core_figures
+from manchet.formula.model import Formula
+from manchet.source.text import SourceText
+
+
+def bread(kind: str, core: str = "") -> Formula:
+    text = (
+        f"formula X\n  kind {kind}\n  makes 2 loaves at 500 g dough\n  overall\n    white flour 100%\n    water 60%\n"
+        f"  dough\n    everything else\n    mix slow 5 min\n    bake 10 min at 240 C\n    bake 20 min at 200 C{core}\n"
+    )
+    (formula,) = bakery.read((SourceText("x.bake", text),)).formulas
+    return formula
+
+
+@pytest.mark.parametrize(("kind", "celsius"), [("hearth loaf", 96), ("rye tin loaf", 98), ("soft", 91)])
+def test_by_kind(kind: str, celsius: int) -> None:
+    """205 F and 195 F are 96 and 91 C."""
+    figure = core_figures(bread(kind))["core when done, estimate"]
+    assert (figure.value, figure.unit) == (celsius, "C")
+    assert figure.source
+
+
+def test_none_where_the_file_says_it_or_there_is_no_crumb() -> None:
+    assert core_figures(bread("hearth loaf", " to 97 C core")) == {}
+    assert core_figures(bread("crisp")) == {}
+
+
+@pytest.mark.parametrize("kind", CORES)
+def test_no_estimate_is_what_a_check_calls_raw(kind: str) -> None:
+    least = limit("core-least", kind)
+    assert least is not None and CORES[kind].celsius >= least
