@@ -28,7 +28,7 @@ if TYPE_CHECKING:
     from manchet.watch import Changes, Watch
     from manchet.workspace.asked import Asked
     from manchet.workspace.building import Built
-    from manchet.workspace.making import Pages
+    from manchet.workspace.press import Press
 
 MOST_NAMED = 6
 """Formulas that a block names; of more it says how many."""
@@ -50,6 +50,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.watch import Watch
     from manchet.workspace.asked import asked_for
+    from manchet.workspace.press import Apart, Press
     from manchet.workspace.trouble import Unknown
     from manchet.workspace.writing import output_folder
 
@@ -58,8 +59,8 @@ def run(options: argparse.Namespace) -> int:
         raise Unknown("these belong to more than one bakery", "watch one at a time")
     build.wish_of(options)  # what was asked for in vain is said before anything is watched
     watch = Watch(found[0].premises, options.poll)
-    bench = Bench(options, found[0], output_folder(options.output), watch)
-    with watch, _stopped_by_signals(watch):
+    with watch, _stopped_by_signals(watch), Apart() as printer:
+        bench = Bench(options, found[0], output_folder(options.output), watch, Press(printer))
         how = f"looking again and again: {watch.polling}" if watch.polling else "Ctrl-C ends it"
         bench.block(f"watching {found[0].root} ({how})", bench.build(None))
         # What is in memory now stays: the collector need not look through it again at every save.
@@ -74,12 +75,12 @@ def run(options: argparse.Namespace) -> int:
 class Bench:
     """What is remembered between two saves: the pages that were printed, and what the bakery shared then."""
 
-    def __init__(self, options: argparse.Namespace, asked: Asked, folder: str, watch: Watch) -> None:
+    def __init__(self, options: argparse.Namespace, asked: Asked, folder: str, watch: Watch, press: Press) -> None:
         self.watch = watch
         self.options = options
         self.asked = asked
         self.folder = folder
-        self.pages: Pages = {}
+        self.press = press
 
     def saved(self, changes: Changes) -> None:
         """Builds what the changes reach, and says so in one block."""
@@ -111,7 +112,7 @@ class Bench:
         ]
 
     def build(self, paths: set[str] | None) -> list[Built]:
-        """Builds the formulas of these files, or of all; each in this process, where the PDF writer is warm."""
+        """Builds the formulas of these files, or of all; the process that prints them is warm."""
         from manchet.workspace.building import jobs_of, making, sized_jobs, with_last, written
 
         wish = build.wish_of(self.options)
@@ -119,13 +120,13 @@ class Bench:
         jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
         results: list[Built] = []
         try:
-            for one in making(self.asked, jobs, wish, True, self.pages):
+            for one in making(self.asked, jobs, wish, True, self.press):
                 results.append(written(one, self.folder))
                 if self.watch.stopped:
                     break
         except Blocked as blocked:
             # What could not be written is not printed yet.
-            self.pages.clear()
+            self.press.printed.clear()
             print(f"{blocked.message}\n  {blocked.help}".rstrip(), file=sys.stderr)
         return results
 

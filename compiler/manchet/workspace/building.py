@@ -18,8 +18,9 @@ from manchet.formula.order import AS_WRITTEN, Order
 from manchet.workspace.asked import Asked
 from manchet.workspace.former import former_overalls
 from manchet.workspace.headings import Block
-from manchet.workspace.making import Made, Pages, Version, made, posted
+from manchet.workspace.making import Made, Version, made, posted
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
+from manchet.workspace.press import Press
 from manchet.workspace.replacing import last_sheets
 from manchet.workspace.slugs import slugs
 from manchet.workspace.trouble import Unknown
@@ -140,11 +141,11 @@ def with_last(jobs: Sequence[Job], folder: str) -> list[Job]:
 
 def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool) -> list[Made]:
     """Makes the sheets of some formulas of one bakery, in memory."""
-    return list(making(asked, jobs, wish, posts, {}))
+    return list(making(asked, jobs, wish, posts, Press()))
 
 
-def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pages) -> Iterator[Made]:
-    """The same, one after another. `posts`: the posted cards too. `pages`: see `making.made`."""
+def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, press: Press) -> Iterator[Made]:
+    """The same, one after another. `posts`: the posted cards too. `press`: see `making.made`."""
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, Swaps(wish.swaps, asked.names))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and "sheet" in wish.kinds}
@@ -158,13 +159,13 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, pages: Pa
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
         size = wish._replace(order=AS_WRITTEN) if job.own_size else wish
-        one = made(bakery, formula, kitchen, size, version, pages, asked.root)
+        one = made(bakery, formula, kitchen, size, version, press, asked.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts and "house" in wish.kinds:
-        yield from _posted(asked, bakery, wish, pages)
+        yield from _posted(asked, bakery, wish, press)
 
 
-def _posted(asked: Asked, bakery: Bakery, wish: Wish, pages: Pages) -> Iterator[Made]:
+def _posted(asked: Asked, bakery: Bakery, wish: Wish, press: Press) -> Iterator[Made]:
     """The card of each kitchen that the bakery has; of a plain one where it has none."""
     data = {file.path: file.data for file in asked.files}
     kitchens = [kitchen_of(bakery, wish.kitchen, "")] if wish.kitchen or not bakery.kitchens else bakery.kitchens
@@ -174,7 +175,7 @@ def _posted(asked: Asked, bakery: Bakery, wish: Wish, pages: Pages) -> Iterator[
         path = kitchen.place.path if kitchen.place else ""
         commit, edited = known.get(path, ("", False))
         version = Version(path, cache.digest(data.get(path, b""))[:8], commit, edited)
-        yield posted(kitchen, wish, version, slug_of[kitchen.name] if kitchen.name else "kitchen", pages)
+        yield posted(kitchen, wish, version, slug_of[kitchen.name] if kitchen.name else "kitchen", press)
 
 
 def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:

@@ -14,7 +14,9 @@ from manchet.formula.model import Batch, Formula
 from manchet.formula.weighing import System, weigh
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets.handout_values import Handout
+from manchet.sheets.pdf import NoPdf
 from manchet.sheets.views import House, Issue, Sheet
+from manchet.workspace.press import Press
 from manchet.workspace.replacing import Last
 from manchet.workspace.unprintable import unprintable
 from manchet.workspace.wish import Wish
@@ -55,16 +57,12 @@ class Printed(NamedTuple):
     missing: tuple[str, ...] = ()
 
 
-Pages = dict[tuple[str, int, str], str]
-"""The pages printed so far: (path, line, kind) of each, and the HTML its PDF was made from."""
-
-
 def made(
-    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version, pages: Pages, root: str = ""
+    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version, press: Press, root: str = ""
 ) -> Made:
     """Everything that was wished for. No file at all where the size asked for cannot be made.
 
-    A page that stands in `pages` as it is now has its PDF already, and none is made; `pages` is brought up to date.
+    A page that `press` has printed as it is now has its PDF already, and none is made.
     """
     batch = batch_for(formula, wish.order, kitchen)
     if batch.value is None:
@@ -81,21 +79,21 @@ def made(
     files: dict[str, bytes] = {}
     lacking = ""
     for kind, view in views.items():
-        printed = _printed(view, wish.forms, pages, (formula.place.path, formula.place.line, kind))
+        printed = _printed(view, wish.forms, press, (formula.place.path, formula.place.line, kind))
         files |= {f"{kind}.{form}": content for form, content in printed.files.items()}
         lacking = lacking or printed.lacking
         reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
     return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
 
 
-def posted(kitchen: Kitchen, wish: Wish, version: Version, slug: str, pages: Pages) -> Made:
+def posted(kitchen: Kitchen, wish: Wish, version: Version, slug: str, press: Press) -> Made:
     """The card with the hazards of a kitchen, to which its sheets point."""
     from manchet.cautions.house import card_of
     from manchet.sheets.caution_view import house_card
 
     issue = _issue(wish, version)
     view = house_card(kitchen.name, card_of(kitchen), issue, house_of(kitchen, wish))
-    printed = _printed(view, wish.forms, pages, (version.file, 0, "house"))
+    printed = _printed(view, wish.forms, press, (version.file, 0, "house"))
     files = {f"house.{form}": content for form, content in printed.files.items()}
     reports = () if kitchen.place is None else unprintable(printed.missing, view, "house", kitchen.place)
     return Made(view.title, files, reports, printed.lacking, slug, is_formula=False)
@@ -167,7 +165,7 @@ def _sheet(
     return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 
-def _printed(view: Sheet | Handout, forms: tuple[str, ...], pages: Pages, key: tuple[str, int, str]) -> Printed:
+def _printed(view: Sheet | Handout, forms: tuple[str, ...], press: Press, key: tuple[str, int, str]) -> Printed:
     """The page in each form that is wanted."""
     from manchet.sheets.html import html_of
 
@@ -179,13 +177,11 @@ def _printed(view: Sheet | Handout, forms: tuple[str, ...], pages: Pages, key: t
         from manchet.sheets.data import json_of
 
         data["json"] = json_of(view).encode()
-    if "pdf" in forms and pages.get(key) != html:
-        from manchet.sheets.pdf import NoPdf, pdf_of
-
-        pdf = pdf_of(html)
+    if "pdf" in forms and press.printed.get(key) != html:
+        pdf = press.print_page(html)
         if isinstance(pdf, NoPdf):
             return Printed(data, f"{pdf.reason}; {pdf.install}")
         data["pdf"] = pdf.content
-        pages[key] = html
+        press.printed[key] = html
         return Printed(data, missing=pdf.missing)
     return Printed(data)
