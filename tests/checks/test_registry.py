@@ -83,6 +83,7 @@ def test_only_what_cannot_be_true_is_an_error() -> None:
     errors = {name for name in NAMES if (entry := explain(name)) and entry.severity == Severity.ERROR.value}
     assert errors == {
         "core-above-boiling",
+        "liquid-above-boiling",
         "mix-too-hot-for-yeast",
         "folds-longer-than-rest",
         "step-time-missing",

@@ -1,6 +1,7 @@
 """A step that takes far longer than such a step can: often hours where minutes were meant."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import all_steps
@@ -8,14 +9,29 @@ from manchet.checks.saying import duration, span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.formula.model import Step
 
 NAME = "hours-for-minutes"
 
 
+def longest(subject: Subject, step: Step) -> Fraction | None:
+    """Seconds such a step can last: less where a dough works on in the warm than in a cellar or a fridge."""
+    warm = limit("ripen-warm-from")
+    if step.verb in ("ferment", "prove") and step.heats and warm is not None and step.heats[0].celsius.likely >= warm:
+        return limit(f"{step.verb}-warm-longest", subject.kind)
+    return limit(f"{step.verb}-longest", subject.kind)
+
+
+def too_long(subject: Subject, step: Step) -> bool:
+    """Whether the step lasts longer than any such step is known to."""
+    most = longest(subject, step)
+    return most is not None and step.time is not None and step.time.low is not None and step.time.low > most
+
+
 def check(subject: Subject) -> Iterator[Diagnostic]:
     for step in all_steps(subject.formula):
-        most = limit(f"{step.verb}-longest", subject.kind)
-        if step.time is None or step.time.low is None or most is None or step.time.low <= most or step.per == "each":
+        most = longest(subject, step)
+        if most is None or step.time is None or step.per == "each" or not too_long(subject, step):
             continue
         yield warning(
             NAME,

@@ -7,6 +7,7 @@ The reckoning is silent where a preferment, a culture or a fridge does part of t
 from collections.abc import Iterator
 from fractions import Fraction
 
+from manchet.checks.hours_for_minutes import too_long
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, of_verbs, place_of_class
 from manchet.checks.saying import duration, percent
@@ -33,7 +34,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     for noun, steps in breads(formula):
         if any(of_verbs(steps, "retard", "chill", "freeze", "thaw")):
             continue
-        if any(step.time is None for step in of_verbs(steps, "ferment", "prove")):
+        if any(step.time is None or too_long(subject, step) for step in of_verbs(steps, "ferment", "prove")):
             continue
         hours = hours_at(WARM, of_verbs(steps, "ferment", "prove"))
         if not hours:

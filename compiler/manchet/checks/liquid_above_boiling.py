@@ -1,0 +1,33 @@
+"""Water or milk weighed hotter than it can be: it boils away at 100 C. Nearly always degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.looking import is_alive
+from manchet.checks.saying import celsius
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
+
+NAME = "liquid-above-boiling"
+_BOILS = frozenset({"water", "liquid", "dairy"})
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    most = limit("liquid-most")
+    if most is None:
+        return
+    for stage in subject.formula.stages:
+        if is_alive(stage, subject.formula):
+            continue  # there it is too hot for what lives, long before it boils
+        for portion in stage.portions:
+            warmth = portion.celsius
+            if portion.ingredient is None or portion.ingredient.class_ not in _BOILS:
+                continue
+            if warmth is not None and warmth > most:
+                yield error(
+                    NAME,
+                    portion.place,
+                    f"{portion.name} at {celsius(warmth)} cannot be: it boils near 100 C",
+                    f"write `{celsius(warmth)[:-2]} F` if Fahrenheit was meant ({celsius((warmth - 32) * 5 / 9)})",
+                )
