@@ -54,6 +54,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "never-ferments": (),
     "nothing-raises-it": ("unraised",),
     "oven-fahrenheit-for-celsius": ("verb bake", "verb roast"),
+    "oven-holds-too-many": ("kitchen oven",),
     "oven-over-hottest": ("kitchen oven",),
     "oven-too-cold": ("verb bake",),
     "piece-weight-implausible": (),

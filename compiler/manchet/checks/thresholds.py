@@ -116,4 +116,5 @@ THRESHOLDS = {
     "tin-fill-most": Limit(None, {"tin loaf": F(17, 25), "rye tin loaf": F(19, 20), "soft": F(3, 5), "gluten-free": F(4, 5), "hearth loaf": F(17, 20), "rye hearth loaf": F(17, 20)}, "0.56 white to 0.60 wholemeal: Australian home millers' tin table; rye rises little; our rule"),
     "room-difference": Limit(F(6), {}, "our rule: 6 C halves or doubles the pace (+10 % for 1 C, trade press on fermentation)"),
     "room-from": Limit(F(15), {}, "our rule: below it a cellar or fridge is meant"),
+    "oven-load-slack": Limit(F(3, 2), {}, "our rule: what a piece takes of a floor is an estimate; loaves that are set to touch take a third less room"),
 }

@@ -1,0 +1,33 @@
+"""More pieces of this size than the measured floor of the oven has room for, by what the kitchen says it holds."""
+
+from collections.abc import Iterator
+
+from manchet.checks.limits import limit
+from manchet.checks.subject import Subject
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import warning
+from manchet.figures.oven_curve import first_bakes, oven_of
+from manchet.figures.oven_floor import load_of
+from manchet.formula.nouns import same_noun
+
+NAME = "oven-holds-too-many"
+
+
+def check(subject: Subject) -> Iterator[Diagnostic]:
+    slack = limit("oven-load-slack")
+    assert slack is not None
+    for noun, first in first_bakes(subject.formula):
+        oven = oven_of(first, subject.kitchen)
+        for piece in subject.batch.pieces if oven is not None else ():
+            load = load_of(piece, subject.formula, subject.kitchen, oven) if noun in ("", piece.noun) and oven else None
+            said = next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) if oven else 0
+            if load is None or oven is None or not said or said <= len(load.lie) * slack:
+                continue
+            size = f"{int(load.piece.wide) // 10} x {int(load.piece.deep) // 10} cm"
+            yield warning(
+                NAME,
+                first.place,
+                f"{oven.name} holds {said} {piece.noun}, says the kitchen; on its floor is room for about "
+                f"{len(load.lie)} of about {size}",
+                f"correct `holds {said} {piece.noun}`, `floor` or `door` in the kitchen",
+            )
