@@ -139,3 +139,13 @@ def test_a_stage_whose_heading_cannot_be_read_is_known_by_its_kind(heading: str)
     poolish = f"  {heading}\n    white flour 100%\n    water 100%\n    instant yeast 0.1%\n\n  dough\n    poolish\n"
     text = HELD.replace("  dough\n", poolish).replace("    salt 2%\n", "    salt 2%\n    instant yeast 0.5%\n", 1)
     assert [line for _, line, _ in names(text)] == [10]
+
+
+@pytest.mark.parametrize(("name", "report"), [("moon dust", "unknown-ingredient"), ("yeast", "ambiguous-ingredient")])
+def test_a_name_that_means_nothing_is_said_once_with_every_place(name: str, report: str) -> None:
+    text = HELD.replace("    salt 2%\n", f"    salt 2%\n    {name} 1%\n").replace(
+        "hold back salt", f"hold back salt and {name}"
+    )
+    (found,) = of(text.replace("    add salt\n", f"    add salt and {name}\n")).diagnostics
+    assert (found.name, found.place.line) == (report, 8)
+    assert [also.place.line for also in found.related] == [12, 14]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -21,6 +21,7 @@ from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
 from manchet.formula.overall_way import overall_way
+from manchet.formula.said_once import said_once
 from manchet.formula.shares import Drafts, Shares, is_flour, says
 from manchet.larder.book import Larder
 from manchet.outcome import Outcome
@@ -60,7 +61,7 @@ class _Binder:
 
     def bind(self) -> Outcome[Formula | None]:
         bound = self._bound()
-        return Outcome(bound, tuple(_one_spoon_warning(self.reports)))
+        return Outcome(bound, tuple(said_once(self.reports)))
 
     def _bound(self) -> Formula | None:
         head, reports = head_of(self.block.children)
@@ -356,15 +357,3 @@ def _added(item: Item) -> Portion:
         item.meaning.name, item.meaning.key, ingredient, item.meaning.stage, item.figure, item.figure * 100,
         "the dough", item.celsius, Booking.NONE, "", is_flour(item, {}), item.to_taste, True, item.place,
     )  # fmt: skip
-
-
-def _one_spoon_warning(reports: list[Diagnostic]) -> Iterable[Diagnostic]:
-    """The reports with the warning about spoons said once for the whole formula, at the first."""
-    spoons = [r for r in reports if r.name == "measured-by-spoon"]
-    for report in reports:
-        if report.name != "measured-by-spoon":
-            yield report
-        elif report is spoons[0]:
-            more = len(spoons) - 1
-            also = f" ({more} more {'line' if more == 1 else 'lines'} here)" if more else ""
-            yield report._replace(message=report.message + also)
