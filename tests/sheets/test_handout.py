@@ -307,3 +307,29 @@ def test_nothing_overflows_on_a_phone(width: int, tmp_path: Path) -> None:
         wide = page.evaluate("document.documentElement.scrollWidth")
         chromium.close()
     assert wide <= width and said == []
+
+
+HOME = """
+kitchen Home
+  oven mine
+    floor 46 x 40 cm
+    door  44 cm
+"""
+
+
+def test_the_measured_floor_of_an_oven_at_home_is_drawn() -> None:
+    """Two loaves of 900 g, 19 cm across each, lie side by side on 46 x 40 cm; on 30 x 30 cm they do not."""
+    floors = [
+        [figure.title for section in taken(QUAY + home).sections for way in section.ways if way.oven
+         for figure in way.oven.figures if "oven's floor" in figure.title]
+        for home in (HOME, HOME.replace("46 x 40", "30 x 30"), HOME.replace("    floor 46 x 40 cm\n", ""), "")
+    ]  # fmt: skip
+    (drawn,), *none = floors
+    assert "46 × 40 cm" in drawn and "with 2 pieces" in drawn
+    assert none == [[], [], []]
+
+
+def test_a_core_the_file_does_not_say_is_an_estimate() -> None:
+    bare = [phase.core for section in taken(QUAY.replace(" to 97 C core", "")).sections for way in section.ways
+            if way.oven for phase in way.oven.phases]  # fmt: skip
+    assert [core.replace("\N{NO-BREAK SPACE}", " ") for core in bare if core] == ["about 96 °C (estimate)"]

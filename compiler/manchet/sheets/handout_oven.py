@@ -9,8 +9,10 @@ from manchet.figures.core import core_of
 from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
 from manchet.sheets.drawings.choosing import bake_curve
+from manchet.sheets.drawings.pen import Drawing
 from manchet.sheets.handout_values import Figure, Oven, Phase
 from manchet.sheets.home_measures import FAN_LESS, HOTTEST, marks
+from manchet.sheets.home_size import floor_plan
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
 
@@ -22,7 +24,10 @@ POTTED = Fraction(350)
 def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, shown: tuple[Figure, ...]) -> Oven:
     """`grams`: of the largest piece that is baked here; `shown`: the baker's own pictures."""
     drawn = bake_curve([_on_one_dial(step) for step in bake], m)
-    curve = (Figure(drawn.title, drawn.svg),) if drawn is not None else ()
+    ours: tuple[Drawing, ...] = () if drawn is None else (drawn,)
+    if _on_a_stone(bake, work, grams):
+        ours += floor_plan(bake[0], work, m)
+    curve = tuple(Figure(one.title, one.svg) for one in ours)
     phases = [_phase(step, m) for step in bake]
     core = core_of(work.batch.formula)
     if core is not None:
@@ -68,12 +73,17 @@ def _phase(step: Step, m: Measures) -> Phase:
     )  # fmt: skip
 
 
+def _on_a_stone(bake: Sequence[Step], work: Prepared, grams: Fraction) -> bool:
+    """A hearth loaf of some size, with nothing under or over it."""
+    bare = not any(step.lid is not None for step in bake) and not any(piece.tin for piece in work.batch.pieces)
+    return bare and grams >= POTTED and work.batch.formula.kind in HEARTH
+
+
 def _advice(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures) -> list[str]:
     """What a pot or a stone does here, when to heat the oven, and what to do where the file is hotter than it."""
     lidded = any(step.lid is not None for step in bake)
     steamed = any(step.steam for step in bake)
-    tinned = any(piece.tin for piece in work.batch.pieces)
-    stone = not lidded and not tinned and grams >= POTTED and work.batch.formula.kind in HEARTH
+    stone = _on_a_stone(bake, work, grams)
     said = [m.words["handout.heat_first_stone" if stone or lidded else "handout.heat_first"]]
     if stone:
         first = bake[0]

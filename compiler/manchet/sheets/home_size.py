@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.figures.oven_floor import GAP, across, places
+from manchet.figures.oven_curve import oven_of as oven_at
+from manchet.figures.oven_floor import GAP, across, load_of, places
 from manchet.formula.model import Batch, PieceBatch, Step
 from manchet.formula.order import Order
 from manchet.larder.kitchen import Floor, Kitchen
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
+from manchet.sheets.prep_view import Prepared
 
 TRAY = Floor(Fraction(460), Fraction(330))
 """A domestic baking tray, in mm, as sold for a half sheet (18 x 13 inches)."""
@@ -45,7 +47,22 @@ def kitchen_at_home(kitchen: Kitchen, words: str) -> Kitchen:
     """The same habits (whose spoons, which yeast) and places, but no mixer, and no scale of the bakery: whole grams, tenths up to 20 g, and spoons for who
     has no fine scale."""
     measures = kitchen.measures or ("US" if words == "American" else "metric")
-    return kitchen._replace(mixers=(), ovens=(), scales=(), measures=measures)
+    ovens = () if kitchen.mixers else kitchen.ovens  # who has no mixer is at home already
+    return kitchen._replace(mixers=(), ovens=ovens, scales=(), measures=measures)
+
+
+def floor_plan(bake: Step, work: Prepared, m: Measures) -> tuple[Drawing, ...]:
+    """The measured floor of the oven from above, for two loaves of one sort and more that all lie on it."""
+    batch, oven = work.batch, oven_at(bake, work.kitchen)
+    if oven is None or oven.floor is None or len(batch.pieces) != 1:
+        return ()
+    load, number = load_of(batch.pieces[0], batch.formula, work.kitchen, oven), int(batch.pieces[0].number)
+    if load is None or number < 2 or len(load.lie) < number:
+        return ()
+    lie = places(oven.floor, load.piece.wide, load.piece.deep, GAP, number)
+    size = m.words.say("handout.tray_size", *(str(int(side) // 10) for side in oven.floor[:2]))
+    art = plan(oven.floor, lie, load.piece.wide, load.piece.deep, m.words["drawings.door"], size, oven.door)
+    return (drawing("floor", m.words.say("drawings.floor", size, str(number)), art),)
 
 
 def tray_plan(step: Step, pieces: Sequence[PieceBatch], m: Measures) -> tuple[Drawing, ...]:
