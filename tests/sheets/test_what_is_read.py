@@ -13,7 +13,7 @@ from manchet.sheets.caution_view import in_degrees
 from manchet.sheets.html import blank, html_of, places
 from manchet.sheets.measures import Measures
 from manchet.sheets.room import PAGES, flowing
-from manchet.sheets.views import House, Row, Steps
+from manchet.sheets.views import Divide, House, Row, Steps
 from manchet.sheets.words_of import words_of
 
 METRIC = Measures(House(), words_of("British"))
@@ -124,3 +124,33 @@ def test_prepared_tables_keep_their_totals() -> None:
 
     for table in adding_up(prepared(POOLISH).tables):
         assert table.total == sum(line.reading.grams for line in table.lines)
+
+
+def test_what_is_left_at_the_scale_is_said() -> None:
+    by_weight = """formula Night loaf
+  makes 2 loaves at {} g dough
+
+  dough
+    white flour          1000 g
+    water                 700 g
+    salt                   20 g
+    instant yeast           4 g
+    mix by hand 8 min to 24 C
+    ferment covered 2 h at 24 C
+    divide
+    shape round
+    prove covered 60 min at 24 C
+    bake 40 min at 230 C
+    cool 2 h
+"""
+    rests = [
+        [
+            plain(p.rest)
+            for b in sheet(by_weight.format(grams)).blocks
+            for group in b.parts
+            for p in group
+            if isinstance(p, Divide)
+        ]
+        for grams in (850, 862)
+    ]
+    assert rests == [["24 g of dough is left over"], [""]]

@@ -77,7 +77,7 @@ def dough_for_makes(
             )  # fmt: skip
         if grams is None:
             return None
-        dough += (ONE if line.number is None else line.number) * grams / (1 + _added(formula, line))
+        dough += (ONE if line.number is None else line.number) * grams / (1 + _added(formula, line.noun))
     return dough
 
 
@@ -91,12 +91,22 @@ def flour_for_makes(
     return dough / (1 - formula.dough_loss) / formula.dough_share
 
 
+def left_at_the_scale(batch: Batch) -> Fraction:
+    """Grams of divided dough beyond what the pieces take; 0 where the batch is not made by the piece."""
+    if not batch.pieces:
+        return NOTHING
+    return batch.divided - sum(
+        (p.number * p.grams / (1 + _added(batch.formula, p.noun)) for p in batch.pieces), NOTHING
+    )
+
+
 def branch_for(formula: Formula, noun: str) -> Branch | None:
     return next((b for b in formula.branches if not b.noun or same_noun(b.noun, noun)), None)
 
 
-def _added(formula: Formula, line: Makes) -> Fraction:
-    branch = branch_for(formula, line.noun)
+def _added(formula: Formula, noun: str) -> Fraction:
+    """What a branch adds to its dough, per gram of it."""
+    branch = branch_for(formula, noun)
     return sum((p.share for p in branch.added), NOTHING) if branch else NOTHING
 
 

@@ -13,6 +13,7 @@ from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, Step, Swapped
+from manchet.formula.order import left_at_the_scale
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets import caution_view, foot_view, views, wording
@@ -295,7 +296,7 @@ def _grouped(
             numbers = ()
             close()
             if work.batch.pieces:
-                parts.append(Divide(tuple(_sort(p, m) for p in work.batch.pieces)))
+                parts.append(Divide(tuple(_sort(p, m) for p in work.batch.pieces), _rest(work.batch, m)))
     close()
     return parts
 
@@ -341,6 +342,15 @@ def _sort(p: PieceBatch, m: Measures) -> views.Sort:
     weight = m.piece(p.grams)
     baked = "" if p.baked_grams is None else m.about(p.baked_grams)
     return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
+
+
+def _rest(batch: Batch, m: Measures) -> str:
+    left = left_at_the_scale(batch)
+    return m.words.say("divide.rest", m.about(left)) if left > NOTABLE_REST else ""
+
+
+NOTABLE_REST = Fraction(5)
+"""Grams of dough left at the scale that are worth a line. Our rule."""
 
 
 def branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:

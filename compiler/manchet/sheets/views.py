@@ -107,6 +107,8 @@ class Sort(NamedTuple):
 
 class Divide(NamedTuple):
     sorts: tuple[Sort, ...]
+    rest: str = ""
+    """What is left of the dough when all pieces are weighed off, where that is anything to speak of."""
     part: str = "divide"
 
 
