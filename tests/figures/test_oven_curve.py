@@ -143,3 +143,15 @@ def test_how_many_lie_on_the_floor(shape: str, number: int) -> None:
     assert batch is not None
     estimates = figures_of(batch, found.larder, found.kitchen).estimates
     assert estimates["loaves in one load of mother, estimate"].value == number
+
+
+def test_the_turn_is_among_the_figures() -> None:
+    found = house(("Soft", "190 C", "round"), ("Flat", "250 C", "flat"), ("Lean", "230-240 C", "round"))
+    turns = []
+    for formula in found.formulas:
+        batch = bakery.written_batch(formula, found.kitchen).value
+        assert batch is not None
+        figure = figures_of(batch, found.larder, found.kitchen, found.formulas).estimates["turn in mother"]
+        turns.append((formula.name, figure.value, [given.name for given in figure.inputs]))
+    order = ["Flat", "Lean", "Soft"]
+    assert turns == [("Soft", 3, order), ("Flat", 1, order), ("Lean", 2, order)]

@@ -60,7 +60,8 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
         return None
     batch = batch_for(found.formula, sizing.order_of(options), found.kitchen)
     said(batch.diagnostics)
-    return figures_of(batch.value, found.bakery.larder, found.kitchen) if batch.value else None
+    bakery = found.bakery
+    return figures_of(batch.value, bakery.larder, found.kitchen, bakery.formulas) if batch.value else None
 
 
 def json_text(figures: Figures) -> str:

@@ -12,7 +12,7 @@ from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import mixing_figures
-from manchet.figures.oven_curve import curve_figures, first_bakes, oven_of
+from manchet.figures.oven_curve import curve_figures, first_bakes, oven_of, turn_figures
 from manchet.figures.oven_floor import load_figures
 from manchet.figures.swapped import swap_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
@@ -73,8 +73,10 @@ class Figures(NamedTuple):
     dough is cold, bake loss, baked weight."""
 
 
-def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figures:
-    """Derive every figure of a batch. The kitchen's temperatures and mixer decide how warm the water is."""
+def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: tuple[Formula, ...] = ()) -> Figures:
+    """Derive every figure of a batch. The kitchen's temperatures and mixer decide how warm the water is; `beside` are the
+    formulas that it shares a falling oven with.
+    """
     formula = batch.formula
     totals = totals_of(formula, larder)
     flour = _flour(batch)
@@ -92,6 +94,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN) -> Figure
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(batch, kitchen, baked_in) | curve_figures(formula, kitchen)
+        estimates |= turn_figures(formula, beside, kitchen)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
 
 

@@ -145,3 +145,20 @@ def curve_figures(formula: Formula, kitchen: Kitchen) -> dict[str, Figure]:
                 f"{kitchen.name or 'the kitchen'}'s own measure of how its oven falls",
             )  # fmt: skip
     return found
+
+
+def turn_figures(formula: Formula, beside: Iterable[Formula], kitchen: Kitchen) -> dict[str, Figure]:
+    """Which of the breads beside it each bread of the formula is, as they go into a falling oven; none where it is alone."""
+    found: dict[str, Figure] = {}
+    for oven in kitchen.ovens:
+        turns = turns_of((one for one in beside if not one.preparation), oven, kitchen) if oven.falls else ()
+        given = tuple(
+            Given(", ".join(filter(None, (turn.formula, turn.noun))), turn.heat.likely, "C", "the file")
+            for turn in turns
+        )
+        for at, turn in enumerate(turns, 1):
+            if turn.formula == formula.name and len(turns) > 1:
+                name = f"turn in {oven.name}" + (f" of {turn.noun}" if turn.noun else "")
+                rule = f"the hottest goes in first: of {len(turns)} breads in the files that were read"
+                found[name] = Figure(name, Fraction(at), "", rule, given, "common practice")
+    return found
