@@ -9,6 +9,7 @@ from sheets.test_prep_view import FERRY, block, figure, lines, row
 from sheets.work import prepared, sheet
 
 from manchet.formula.model import Range
+from manchet.formula.order import Order
 from manchet.sheets.caution_view import in_degrees
 from manchet.sheets.html import blank, html_of, places
 from manchet.sheets.measures import Measures
@@ -154,3 +155,17 @@ def test_what_is_left_at_the_scale_is_said() -> None:
         for grams in (850, 862)
     ]
     assert rests == [["24 g of dough is left over"], [""]]
+
+
+def test_an_amount_far_from_the_written_one_is_said_at_the_bake_and_the_proof() -> None:
+    as_written = html_of(sheet(FERRY))
+    other = html_of(sheet(FERRY, order=Order(piece_grams=Fraction(1900))))
+    assert "written for" not in as_written
+    assert other.count("other minutes are needed, look for the core") == 1
+    assert other.count("go by the look, not by the clock") >= 1
+
+
+def test_a_dough_three_times_the_written_one_keeps_its_warmth() -> None:
+    flour = prepared(FERRY).batch.flour
+    assert "a large dough keeps its warmth" in html_of(sheet(FERRY, order=Order(flour=flour * 4)))
+    assert "a large dough keeps its warmth" not in html_of(sheet(FERRY, order=Order(flour=flour * 2)))

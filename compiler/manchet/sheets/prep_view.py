@@ -18,6 +18,7 @@ from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets import caution_view, foot_view, views, wording
 from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
+from manchet.sheets.far_view import stage_notes, step_notes
 from manchet.sheets.measures import Measures
 from manchet.sheets.room import flowing
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
@@ -171,7 +172,7 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
         rows=bowl.rows(held=False),
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
-        notes=(*_kept(batch, m), *_borrowed(batch, m), *stage.notes),
+        notes=(*stage_notes(batch, m), *_kept(batch, m), *_borrowed(batch, m), *stage.notes),
         parts=_groups([*caution_view.at_stage(work.cautions, stage.key, m), *_parts(batch, bowl, work, m)]),
         goes=_goes(table, work, m),
     )
@@ -245,12 +246,12 @@ def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
 
 
 def _parts(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list[Part]:
-    parts = _grouped(batch.stage.steps, bowl, bowl.numbers, work, m)
+    parts = _grouped(batch.stage.steps, bowl, bowl.numbers, work, m, batch)
     if batch is work.batch.stages[-1]:
         for branch in work.batch.formula.branches:
             adds = branch_adds(branch, work.batch, m)
             parts.append(views.Branch(m.words.say("divide.for_the", branch.noun)))
-            parts += _grouped(branch.steps, adds, (), work, m)
+            parts += _grouped(branch.steps, adds, (), work, m, None, branch.noun)
     return parts
 
 
@@ -267,7 +268,13 @@ def _groups(parts: Sequence[Part]) -> tuple[tuple[Part, ...], ...]:
 
 
 def _grouped(
-    steps: Sequence[Step], adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], work: Prepared, m: Measures
+    steps: Sequence[Step],
+    adds: Bowl | Mapping[str, Row],
+    numbers: tuple[str, ...],
+    work: Prepared,
+    m: Measures,
+    stage: StageBatch | None,
+    noun: str = "",
 ) -> list[Part]:
     """Steps in tables that belong together: ordinary lines, the divide list, the phases of a bake."""
     parts: list[Part] = []
@@ -280,7 +287,8 @@ def _grouped(
             lines.clear()
         if phases:
             boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
-            parts.append(Bake(tuple(wording.phase(step, m) for step in phases), boxes))
+            far = step_notes("bake", work.batch, stage, work.kitchen, noun, m)
+            parts.append(Bake(tuple(wording.phase(step, m) for step in phases), boxes, far))
             phases.clear()
 
     for step in steps:
@@ -291,7 +299,9 @@ def _grouped(
             continue
         if phases:
             close()
-        lines.append(line_of(step, adds, numbers, m))
+        line = line_of(step, adds, numbers, m)
+        far = step_notes(step.verb, work.batch, stage, work.kitchen, noun, m)
+        lines.append(line._replace(notes=(*line.notes, *far)))
         if step.verb == "divide":
             numbers = ()
             close()

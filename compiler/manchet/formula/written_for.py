@@ -1,0 +1,55 @@
+"""Where today's amount is far from the one a file was written for: its minutes, losses and heats were another size's.
+
+Thresholds are our own rules: a piece a quarter heavier or lighter bakes and proves otherwise; a dough or a pot three
+times as large (or a third) keeps its warmth, and boils away, otherwise; under 60 g of a cooked stage dries out (from memory).
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.formula.batching import piece_grams
+from manchet.formula.model import Batch, StageBatch
+from manchet.formula.nouns import same_noun
+from manchet.larder.kitchen import Kitchen
+
+PIECE = Fraction(1, 4)
+MASS = Fraction(3)
+SMALL = Fraction(60)
+COOKED = frozenset({"heat", "simmer", "boil"})
+
+
+class Far(NamedTuple):
+    """Grams as the file was written for, and as they are today."""
+
+    written: Fraction
+    now: Fraction
+
+
+def far_piece(batch: Batch, kitchen: Kitchen, noun: str) -> Far | None:
+    """The piece of that noun (any, if ""), where it is more than a quarter heavier or lighter than the file's."""
+    for makes in batch.formula.makes:
+        written = piece_grams(makes, batch.formula, kitchen)
+        for piece in batch.pieces:
+            if written is None or not same_noun(piece.noun, makes.noun) or (noun and not same_noun(noun, piece.noun)):
+                continue
+            if abs(piece.grams - written) > written * PIECE:
+                return Far(written, piece.grams)
+    return None
+
+
+def far_mass(batch: Batch, stage: StageBatch) -> Far | None:
+    """A stage's whole lot, where it is more than three times the file's, or less than a third of it."""
+    flour = batch.formula.written_flour
+    if flour is None:
+        return None
+    written = stage.stage.into_share * flour
+    if written and not written / MASS <= stage.into <= written * MASS:
+        return Far(written, stage.into)
+    return None
+
+
+def too_small_to_cook(stage: StageBatch) -> bool:
+    cooked = stage.stage.word == "scald" or any(step.verb in COOKED for step in stage.stage.steps)
+    return cooked and stage.into < SMALL
