@@ -17,8 +17,6 @@ def traits_of(subject: Subject) -> frozenset[str]:
     found |= {f"stage {stage.word}" for stage in formula.stages}
     for step in all_steps(formula):
         found.add(f"verb {step.verb}")
-        if step.folds:
-            found.add("folds")
         if step.applied is not None:
             found.add("applied")
         if any(reach.what == "core" for reach in step.reaches):

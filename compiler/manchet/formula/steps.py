@@ -11,6 +11,7 @@ from manchet.diagnostics.reports import error
 from manchet.formula import measures
 from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Work
 from manchet.formula.naming import Meaning, Names
+from manchet.formula.step_faults import step_faults
 from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
@@ -123,7 +124,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
                 if applied is not None:
                     once("applied", applied, line, "a weight")
     said.setdefault("shape", next((m for m in manner if verb == "shape" and m in SHAPES), ""))
-    return Step(
+    step = Step(
         verb=verb,
         work=work_of(verb, manner),
         place=entry.line.place(),
@@ -136,6 +137,9 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
         optional="optional" in manner,
         **said,
     )
+    if not any(isinstance(child.node, nodes.Unread) for child in entry.children):
+        reports += step_faults(step)
+    return step
 
 
 SHAPES = ("round", "long", "oval", "flat")

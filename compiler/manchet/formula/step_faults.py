@@ -1,0 +1,49 @@
+"""What a step lacks by itself, whatever else is wrong with its formula: a time, a heat, room for its folds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import error
+from manchet.formula.model import Step
+
+TIMED = frozenset(
+    {"rest", "ripen", "ferment", "prove", "retard", "chill", "freeze", "thaw", "soak", "cool"}
+    | {"bake", "roast", "griddle", "fry", "boil", "simmer", "mix", "blend"}
+)
+"""Verbs that wait, or that a machine does: no card can be made without their time."""
+HEATED = {"bake": "220 C", "roast": "200 C", "griddle": "200 C", "fry": "175 C"}
+"""Verbs that need a temperature, and a usual one."""
+
+
+def step_faults(step: Step) -> Iterator[Diagnostic]:
+    """The errors of one step."""
+    if step.verb in TIMED and step.time is None and step.turns is None:
+        example = {"mix": "mix slow 5 min", "cool": "cool 1-2 h to 30 C"}.get(step.verb, f"{step.verb} 40-50 min")
+        yield error(
+            "step-time-missing", step.place, f"`{step.verb}` has no time",
+            f"give one, a range if you like (`{example}`); the cue after `until` outranks it",
+        )  # fmt: skip
+    if step.verb in HEATED and not step.heats and step.ramp is None:
+        yield error(
+            "heat-missing", step.place, f"`{step.verb}` has no temperature",
+            f"say how hot it is around it, as in `{step.verb} … at {HEATED[step.verb]}`",
+        )  # fmt: skip
+    if step.folds and step.time is not None and step.time.high is not None:
+        yield from _folds_too_many(step)
+
+
+def _folds_too_many(step: Step) -> Iterator[Diagnostic]:
+    """More folds, turns or stirs than fit into the wait they are in."""
+    from manchet.formula.durations import duration, span  # a sound file has no need of them
+
+    assert step.time is not None and step.time.high is not None
+    for folds in step.folds:
+        last = folds.number * folds.seconds
+        if last > step.time.high:
+            yield error(
+                "folds-longer-than-rest", step.place,
+                f"the last {folds.work} would come after {duration(last)}, and `{step.verb}` lasts {span(step.time)}",
+                f"fewer {folds.work}s, or closer together, or a longer `{step.verb}`",
+            )  # fmt: skip
