@@ -24,7 +24,7 @@ class Far(NamedTuple):
     """Grams as the file was written for, and as they are today."""
 
     written: Fraction
-    now: Fraction
+    wanted: Fraction
 
 
 def far_piece(batch: Batch, kitchen: Kitchen, noun: str) -> Far | None:

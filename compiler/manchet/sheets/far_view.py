@@ -34,4 +34,4 @@ def step_notes(
 
 
 def _said(phrase: str, far: Far | None, m: Measures) -> tuple[str, ...]:
-    return () if far is None else (m.words.say(phrase, m.about(far.written), m.about(far.now)),)
+    return () if far is None else (m.words.say(phrase, m.about(far.written), m.about(far.wanted)),)
