@@ -7,6 +7,7 @@ things it is about: a start of the command is a tenth of a second, and a plain l
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from functools import cache
 from importlib import import_module
 
 from manchet.checks.subject import Subject
@@ -96,6 +97,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
 NAMES = frozenset(CHECKS)
 
 
+@cache
 def check_called(name: str) -> Check:
     """The check that makes the report of that name."""
     found: Check = import_module(f"manchet.checks.{name.replace('-', '_')}").check
