@@ -149,3 +149,39 @@ def test_a_name_that_means_nothing_is_said_once_with_every_place(name: str, repo
     (found,) = of(text.replace("    add salt\n", f"    add salt and {name}\n")).diagnostics
     assert (found.name, found.place.line) == (report, 8)
     assert [also.place.line for also in found.related] == [12, 14]
+
+
+@pytest.mark.parametrize("wrong", ["salt 0%", "salt 0.0%"])
+def test_an_amount_of_nothing_is_asked_about(wrong: str) -> None:
+    assert names(HELD.replace("salt 2%", wrong, 1)) == [("nothing-of-it", 7, 10)]
+
+
+def test_as_many_reports_as_mistakes() -> None:
+    """Eight slips that have nothing to do with one another, in one formula."""
+    text = """\
+formula Eight slips
+  makes 10 loaves at 900 g dough
+
+  overall
+    white flour 85%
+    whole rye flour 10%
+    water 70%
+    salt 2
+
+  soaker oats
+    water 100 g
+    soak 2 h at 20 C
+
+  dough
+    everything else
+    knead 8 min
+    ferment at 25 C
+    divide
+    for the rolls
+      shape round
+      bake 15 min, steam
+"""
+    assert [(name, line) for name, line, _ in names(text)] == [
+        ("flours-not-100", 4), ("missing-unit", 8), ("never-used", 10), ("percent-and-weight-mixed", 11),
+        ("unknown-word", 16), ("step-time-missing", 17), ("unknown-noun", 19), ("heat-missing", 21),
+    ]  # fmt: skip

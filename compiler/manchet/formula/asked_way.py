@@ -213,7 +213,7 @@ class _Asked:
         if not by or not made:
             self.size[key] = ONE
             self.reaching[key] = NOTHING
-            if not by and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
+            if not by and not self._may_be_used(draft) and not any(k.how in ("left", "discard") for k in draft.keeps):
                 self.reports.append(never_used(draft))
             return
         if self._outright(draft):
@@ -223,6 +223,9 @@ class _Asked:
         else:
             self.size[key] = asked / made
             self.reaching[key] = reaching / asked if asked else ONE
+
+    def _may_be_used(self, draft: Draft) -> bool:
+        return any(other.may_use(draft.name) for other in self.drafts.stages.values())
 
     def _judge_rest(self, draft: Draft, made: Fraction, asked: Fraction, place: Place) -> None:
         if asked > made and self.whole:

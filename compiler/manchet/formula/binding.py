@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error, warning
 from manchet.diagnostics.suggest import fold
 from manchet.formula.asked_way import asked_way
 from manchet.formula.block import allowed_in, any_unread, has_lines, is_overall, prose_in, unread_stages, written_name
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
+from manchet.formula.flours import Overall, flour_reports, may_be_flour
 from manchet.formula.head import Head, head_of
 from manchet.formula.impossible import circle_reports, return_reports
 from manchet.formula.masses import grams
@@ -22,7 +23,7 @@ from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
 from manchet.formula.overall_way import overall_way
 from manchet.formula.said_once import said_once
-from manchet.formula.shares import Drafts, Shares, is_flour, says
+from manchet.formula.shares import Drafts, Shares, is_flour, overruled_by, says
 from manchet.larder.book import Larder
 from manchet.outcome import Outcome
 from manchet.syntax import nodes
@@ -75,6 +76,9 @@ class _Binder:
         overall = self._overall(names)
         last = self._last()
         way = self._way(head, overall, last)
+        self._judge_nouns(head.makes)
+        if overall is not None:
+            self.reports += flour_reports(overall, overruled_by(overall.lines))
         if last is None or way is None:
             return None
         order = users_last(self._uses())
@@ -85,7 +89,7 @@ class _Binder:
         drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder)
         self.reports += return_reports(drafts)
         if overall is not None:
-            shares, found = overall_way(overall[0], overall[1], drafts, overall[2])
+            shares, found = overall_way(overall, drafts)
         else:
             shares, found = asked_way(way, last.key, drafts)
         self.reports += found
@@ -167,7 +171,7 @@ class _Binder:
             return next(iter(self.drafts.values()))
         if "dough" in self.drafts:
             return self.drafts["dough"]
-        if not self._unread():
+        if not any(isinstance(e.node, nodes.Unread) for e in self.block.children):
             self.reports.append(
                 error(
                     "no-dough", self.place, f"{self.name} has no `dough`",
@@ -178,8 +182,8 @@ class _Binder:
 
     # ---- overall and the ways --------------------------------------------------------------------
 
-    def _overall(self, names: Names) -> tuple[tuple[Item, ...], bool, Place] | None:
-        """The lines of overall, whether all of them could be read, and where it stands; None without one."""
+    def _overall(self, names: Names) -> Overall | None:
+        """The lines of overall; None without one."""
         entry = next((e for e in self.block.children if is_overall(e)), None)
         if entry is None:
             return None
@@ -202,7 +206,8 @@ class _Binder:
             else:
                 seen.setdefault(item.meaning.key, item)
             self._judge_stage_name(item)
-        return tuple(seen.values()), whole, entry.line.place()
+        flours_whole = not any(may_be_flour(slip, self.offered.larder) for slip in draft.slips)
+        return Overall(tuple(seen.values()), whole, flours_whole, entry.line.place())
 
     def _judge_stage_name(self, item: Item) -> None:
         stage = self.drafts.get(fold(item.meaning.name))
@@ -260,7 +265,7 @@ class _Binder:
     # ---- the formula -----------------------------------------------------------------------------
 
     def _formula(self, head: Head, way: Way, shares: Shares, last: Draft) -> Formula | None:
-        branches = tuple(self._branch(b, head.makes) for b in last.branches)
+        branches = tuple(self._branch(b) for b in last.branches)
         last_stage = shares.stages[-1]
         formula = Formula(
             name=self.name,
@@ -289,16 +294,22 @@ class _Binder:
             return None
         return formula._replace(written_flour=written)
 
-    def _branch(self, draft: DraftBranch, makes: tuple[Makes, ...]) -> Branch:
+    def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:
+        if any(isinstance(e.node, nodes.Unread) and e.node.guess == "line" for e in self.block.children):
+            return  # perhaps the line that makes them
         nouns = [m.noun for m in makes]
-        if draft.noun and not any(same_noun(draft.noun, n) for n in nouns):
+        for branch in (b for draft in self.drafts.values() for b in draft.branches if b.noun):
+            if any(same_noun(branch.noun, n) for n in nouns):
+                continue
             listed = ", ".join(f"`{n}`" for n in nouns if n) or "none"
             self.reports.append(
                 error(
-                    "unknown-noun", draft.place, f"nothing this formula makes is called {draft.noun}",
-                    f"the head makes {listed}; add a line `makes 24 {draft.noun} at 110 g dough`",
+                    "unknown-noun", branch.place, f"nothing this formula makes is called {branch.noun}",
+                    f"the head makes {listed}; add a line `makes 24 {branch.noun} at 110 g dough`",
                 )
             )  # fmt: skip
+
+    def _branch(self, draft: DraftBranch) -> Branch:
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
 
     def _judge_pieces(self, formula: Formula, flour: Fraction) -> None:

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
-from manchet.diagnostics.suggest import fold
+from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula import measures
 from manchet.formula.model import Goes, Keep, Range, Step
 from manchet.formula.naming import Meaning, Names
@@ -78,6 +78,14 @@ class Draft(NamedTuple):
     def may_mean(self, verb: str, name: str) -> bool:
         """Whether a line that was not understood may have been `verb name`: it begins so, or names it."""
         return any(slip.startswith(verb) or fold(name) in slip for slip in self.slips)
+
+    def may_take_the_rest(self) -> bool:
+        """Whether a line that was not understood may have been `everything else`."""
+        return any("else" in slip or slip.startswith(("every", "the ", "all ", "what ")) for slip in self.slips)
+
+    def may_use(self, stage: str) -> bool:
+        """Whether a line that was not understood may take a stage: it adds something, names it, or nearly does."""
+        return self.may_mean("add", stage) or any(nearest(slip, (fold(stage),)) for slip in self.slips)
 
 
 class DraftBranch(NamedTuple):
@@ -265,7 +273,15 @@ class _Reader:
             return
         self._weigh("", meaning, node.at, entry)
         figure, how = self._figure(node.amount, meaning, entry)
-        if figure is None:
+        if figure == 0:
+            amount = entry.line.place(node.amount.start, node.amount.end)
+            self.reports.append(
+                error(
+                    "nothing-of-it", amount, f"`{entry.line.body[node.amount.start : node.amount.end]}` of {meaning.name} is none",
+                    "write how much goes in, or take the line out",
+                )
+            )  # fmt: skip
+        if not figure:
             self.items.pop()
             self.whole = False
             return

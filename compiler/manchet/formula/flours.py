@@ -4,26 +4,50 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
 from manchet.formula.draft import Item
 from manchet.formula.percents import percent
 from manchet.formula.shares import is_flour
+from manchet.larder.book import Larder
+from manchet.larder.ingredient import Ingredient
 
 
-def flour_reports(lines: tuple[Item, ...], overruled: dict[str, bool], place: Place) -> Iterator[Diagnostic]:
+class Overall(NamedTuple):
+    """What `overall` says, and how much of it could be read: what could not be is not said to be missing."""
+
+    lines: tuple[Item, ...]
+    whole: bool
+    flours_whole: bool
+    """Every line that may be a flour could be read."""
+    place: Place
+
+
+def may_be_flour(line: str, larder: Larder) -> bool:
+    """Whether a line that could not be read may be a flour's: its first words name none of the larder's other things."""
+    words = line.split()
+    for size in range(len(words), 0, -1):
+        found = larder.find(" ".join(words[:size]))
+        if found is not None:
+            return not isinstance(found, Ingredient) or found.counts_as_flour
+    return True
+
+
+def flour_reports(overall: Overall, overruled: dict[str, bool]) -> Iterator[Diagnostic]:
     """One report if the lines that count as flour do not come to 1; it names a line that may have been meant as one."""
+    lines = overall.lines
     flours = [item for item in lines if is_flour(item, overruled)]
     total = sum((item.figure for item in flours), Fraction(0))
-    if total == 1:
+    if total == 1 or not overall.flours_whole:
         return
     listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours) or "no line counts as flour"
     help = "change one of them so that they add up to 100 %"
     doubtful = [i.meaning.name for i in lines if not is_flour(i, overruled) and _in_doubt(i)]
     if doubtful:
         help += f"; or say `{doubtful[0]} …, counted as flour`"
-    yield error("flours-not-100", place, f"the flours of overall come to {percent(total)}: {listed}", help)
+    yield error("flours-not-100", overall.place, f"the flours of overall come to {percent(total)}: {listed}", help)
 
 
 def _in_doubt(item: Item) -> bool:

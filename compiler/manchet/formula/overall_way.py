@@ -10,7 +10,7 @@ from manchet.diagnostics.reports import error, note
 from manchet.formula import uses
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
-from manchet.formula.flours import flour_reports
+from manchet.formula.flours import Overall
 from manchet.formula.model import Booking, OverallLine
 from manchet.formula.naming import Meaning
 from manchet.formula.percents import percent
@@ -33,24 +33,18 @@ class _Apart(NamedTuple):
     share: Fraction
 
 
-def overall_way(
-    overall: tuple[Item, ...], whole: bool, drafts: Drafts, place: Place
-) -> tuple[Shares, list[Diagnostic]]:
-    """Resolve a formula written with `overall`. Shares are grams per gram of all flour (overall's flours are 1).
-
-    `whole` says that every line of overall could be read; without that its sums are not judged.
-    """
-    return _Way(overall, whole, drafts, place).resolve()
+def overall_way(overall: Overall, drafts: Drafts) -> tuple[Shares, list[Diagnostic]]:
+    """Resolve a formula written with `overall`. Shares are grams per gram of all flour (overall's flours are 1)."""
+    return _Way(overall, drafts).resolve()
 
 
 class _Way:
-    def __init__(self, overall: tuple[Item, ...], whole: bool, drafts: Drafts, place: Place) -> None:
-        self.lines = {item.meaning.key: item for item in overall}
-        self.whole = whole and all(d.whole for d in drafts.stages.values())
-        self.overall_whole = whole
+    def __init__(self, overall: Overall, drafts: Drafts) -> None:
+        self.lines = {item.meaning.key: item for item in overall.lines}
+        self.whole = overall.whole and all(d.whole for d in drafts.stages.values())
+        self.overall_whole = overall.whole
         self.drafts = drafts
-        self.place = place
-        self.overruled = overruled_by(overall)
+        self.overruled = overruled_by(overall.lines)
         self.reports: list[Diagnostic] = []
         self.shares: dict[str, list[Fraction | None]] = {}
         self.used: dict[str, list[tuple[Fraction, str, Place]]] = {}
@@ -60,8 +54,6 @@ class _Way:
         self.forgotten: list[Item] = []
 
     def resolve(self) -> tuple[Shares, list[Diagnostic]]:
-        if self.overall_whole:
-            self.reports += flour_reports(tuple(self.lines.values()), self.overruled, self.place)
         for key, draft in self.drafts.stages.items():
             self.shares[key] = [self._explicit(item, draft) for item in draft.items]
         for key, draft in self.drafts.stages.items():
@@ -77,6 +69,8 @@ class _Way:
         for key, draft in stages.items():
             self._fill(key, draft)
         self._judge_uses(stages)
+        if self.forgotten:
+            self.reports.append(uses.everything_else_missing(tuple(self.drafts.stages.values())[-1], self.forgotten))
         if self.whole:
             self._close()
         lines = tuple(self._overall_line(item) for item in self.lines.values()) + self._apart_lines()
@@ -336,7 +330,7 @@ class _Way:
                     users.setdefault(item.meaning.stage, []).append((draft.name, item.place))
         for key, draft in stages.items():
             by = users.get(key, [])
-            if not by and draft.word != "dough" and self.whole:
+            if not by and draft.word != "dough" and not any(d.may_use(draft.name) for d in stages.values()):
                 self.reports.append(uses.never_used(draft))
             elif len(by) > 1:
                 self.reports.append(uses.used_twice(draft, by))
@@ -344,11 +338,11 @@ class _Way:
     def _forgotten(self, taken: bool) -> list[Item]:
         """The lines of overall that go nowhere because no stage takes `everything else`; one alone is its own slip."""
         left = [item for key, item in self.lines.items() if self._left_of(key) > 0]
-        return left if self.whole and not taken and len(left) > 1 else []
+        slips = [slip for draft in self.drafts.stages.values() for slip in draft.slips]
+        taken = taken or any(draft.may_take_the_rest() for draft in self.drafts.stages.values())
+        return left if not taken and len(left) > 1 + len(slips) else []
 
     def _close(self) -> None:
-        if self.forgotten:
-            self.reports.append(uses.everything_else_missing(tuple(self.drafts.stages.values())[-1], self.forgotten))
         for key, item in self.lines.items():
             left = self._left_of(key)
             takes = self.used.get(key, [])
