@@ -3,7 +3,7 @@
 # fmt: off
 ENTRIES = """
 white flour	wheat flour	all-purpose flour, plain white flour, plain flour, unbleached flour, white wheat flour, AP flour, wheat flour white	water 298/25, protein 1033/100, fat 49/50, saturates 31/200, carbohydrate 7361/100, sugars 27/100, fibre 27/10, sodium 1/500				wheat, gluten		53/100		USDA SR28 NDB 20481
-bread flour	wheat flour	strong white flour, strong flour, strong white bread flour, white bread flour, baker's flour, bread wheat flour	water 334/25, protein 599/50, fat 83/50, saturates 61/250, carbohydrate 7013/100, sugars 31/100, fibre 12/5, sodium 1/500				wheat, gluten				USDA SR28 NDB 20129
+bread flour	wheat flour	strong white flour, strong flour, strong white bread flour, white bread flour, baker's flour, bread wheat flour	water 334/25, protein 599/50, fat 83/50, saturates 61/250, carbohydrate 7013/100, sugars 31/100, fibre 12/5, sodium 1/500				wheat, gluten		29/50		USDA SR28 NDB 20129; density: US Armed Forces Recipe Service, TM 10-412 (2003), card D 055 00, weight by measure
 high-gluten flour	wheat flour	very strong white flour, extra strong flour, very strong flour	water 257/20, protein 1533/100, fat 141/100, saturates 34/125, carbohydrate 1687/25, sugars 23/25, fibre 12/5, sodium 1/500				wheat, gluten				USDA SR28 NDB 20646
 medium-strong white flour	wheat flour	artisan white flour, medium-strong flour	water 317/25, protein 23/2, fat 29/20, saturates 67/250, carbohydrate 7141/100, sugars 28/25, fibre 12/5, sodium 1/500				wheat, gluten				USDA SR28 NDB 20636
 cake flour	wheat flour	sponge flour, soft cake flour	water 1251/100, protein 41/5, fat 43/50, saturates 127/1000, carbohydrate 7633/100, sugars 31/100, fibre 17/10, sodium 1/500				wheat, gluten				USDA SR28 NDB 20084

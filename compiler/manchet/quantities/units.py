@@ -71,6 +71,7 @@ MEASURES: dict[str, dict[str, Fraction]] = {
 the imperial cup and spoons were never fixed, and there is no metric gallon."""
 
 SPELLINGS: dict[str, str] = {name.lower(): name for name in UNITS if name != "C"} | {"c": "C"}
+SPELLINGS |= {"cups": "cup", "inches": "inch"}  # units that are words have a plural
 """Every spelling read without a word, in lower case. The small letter `c` itself is refused: cup or Celsius?"""
 
 LONG_FORMS: dict[str, str] = {
@@ -86,7 +87,6 @@ LONG_FORMS: dict[str, str] = {
         "gal": "gallon gallons gals",
         "qt": "quart quarts qts",
         "pt": "pint pints pts",
-        "cup": "cups",
         "tbsp": "tablespoon tablespoons tbs tbsps",
         "tsp": "teaspoon teaspoons tsps",
         "d": "day days",
@@ -97,7 +97,6 @@ LONG_FORMS: dict[str, str] = {
         "F": "fahrenheit",
         "cm": "centimetre centimetres centimeter centimeters cms",
         "mm": "millimetre millimetres millimeter millimeters mms",
-        "inch": "inches",
         "%": "percent pct",
         "turns": "revolutions",
     }.items()
