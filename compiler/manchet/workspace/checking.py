@@ -136,7 +136,15 @@ def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -
     block = _block_at(files[path].blocks, line)
     if path in asked.paths and (not asked.names or (block is not None and _names_one(asked, block, line))):
         return True
-    return diagnostic.severity is Severity.ERROR and (block is None or block.word != "formula")
+    return (
+        diagnostic.severity is Severity.ERROR
+        and diagnostic.name not in BETWEEN_NEIGHBOURS
+        and (block is None or block.word != "formula")
+    )
+
+
+BETWEEN_NEIGHBOURS = frozenset({"two-blocks-one-name", "larder-name-twice"})
+"""Reports that two other files clash: they are told of when one of those is asked about, or the whole folder."""
 
 
 def _names_one(asked: Asked, block: Block, line: int) -> bool:
