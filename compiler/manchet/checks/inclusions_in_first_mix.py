@@ -11,7 +11,6 @@ from manchet.diagnostics.reports import note
 from manchet.larder.ingredient import Ingredient
 
 NAME = "inclusions-in-first-mix"
-GROUND = ("meal", "ground", "flour", "puree", "purée", "juice", "paste", "zest", "oil", "butter")
 CHEESE = ("cheese", "feta", "cheddar", "olive")
 
 

@@ -55,7 +55,6 @@ THIN_NAMES = ("baguette", "ficelle", "flute", "stick")
 
 KEEPING = ((0, Fraction(0)), (24, Fraction(125, 6400)), (48, Fraction(500, 6400)), (70, Fraction(900, 6400)))
 """Hours and share lost by an unwrapped 4 lb loaf: 1.25, 5 and 9 oz of 64 (Goddard, grocers' guide)."""
-KEEPING_SOURCE = "an unwrapped 4 lb loaf, 1.25 oz in 24 h, 5 oz in 48 h, 9 oz in 70 h: Goddard, grocers' guide"
 
 
 def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | None = None) -> Figure | None:

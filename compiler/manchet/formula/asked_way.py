@@ -13,7 +13,6 @@ from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold
 from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
-from manchet.formula.masses import grams
 from manchet.formula.model import Booking, OverallLine, Stage, Way
 from manchet.formula.percents import percent
 from manchet.formula.portions import Filled, filled
@@ -29,6 +28,7 @@ from manchet.formula.shares import (
 )
 from manchet.formula.uses import never_used, used_twice
 from manchet.larder.ingredient import Ingredient
+from manchet.quantities.printing import mass_text
 
 NO_RULING: dict[str, bool] = {}
 
@@ -232,15 +232,15 @@ class _Asked:
             self.reports.append(
                 error(
                     "takes-more-than-there-is", place,
-                    f"{grams(asked)} of {draft.name} is taken, but only {grams(made)} is made",
-                    f"take {grams(made)} or less, or make more; to take all of it write `{draft.name}` alone",
+                    f"{mass_text(asked)} of {draft.name} is taken, but only {mass_text(made)} is made",
+                    f"take {mass_text(made)} or less, or make more; to take all of it write `{draft.name}` alone",
                     (draft.place, "it is made here"),
                 )
             )  # fmt: skip
         elif asked < made and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
             self.reports.append(
                 error(
-                    "leftover", place, f"{grams(made - asked)} of {draft.name} is left over ({grams(made)} is made)",
+                    "leftover", place, f"{mass_text(made - asked)} of {draft.name} is left over ({mass_text(made)} is made)",
                     f"leave the amount away to take all of it: `{draft.name}`; or say in {draft.name} "
                     "`keep what is left as …` or `discard what is left`",
                     (draft.place, "it is made here"),

@@ -16,7 +16,6 @@ from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
 from manchet.formula.flours import Overall, flour_reports, may_be_flour
 from manchet.formula.head import Head, head_of
 from manchet.formula.impossible import circle_reports, return_reports
-from manchet.formula.masses import grams
 from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
 from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
@@ -26,6 +25,7 @@ from manchet.formula.said_once import said_once
 from manchet.formula.shares import Drafts, Shares, is_flour, overruled_by, says
 from manchet.larder.book import Larder
 from manchet.outcome import Outcome
+from manchet.quantities.printing import mass_text
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
@@ -325,7 +325,7 @@ class _Binder:
             self.reports.append(
                 warning(
                     "dough-left-over", formula.makes[0].place,
-                    f"the weights give {grams(there)} of dough, the pieces take {grams(needed)}: {grams(there - needed)} is left",
+                    f"the weights give {mass_text(there)} of dough, the pieces take {mass_text(needed)}: {mass_text(there - needed)} is left",
                     "make more or heavier pieces, or weigh less",
                 )
             )  # fmt: skip
@@ -333,7 +333,7 @@ class _Binder:
             self.reports.append(
                 warning(
                     "dough-short-of-pieces", formula.makes[0].place,
-                    f"the pieces need {grams(needed)} of dough, the weights give {grams(there)}",
+                    f"the pieces need {mass_text(needed)} of dough, the weights give {mass_text(there)}",
                     "make fewer or lighter pieces, or weigh more",
                 )
             )  # fmt: skip

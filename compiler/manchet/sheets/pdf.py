@@ -21,7 +21,6 @@ INSTALL = {
 FACES = (("SourceSansPro-Regular.ttf", 400), ("SourceSansPro-Bold.ttf", 700))
 
 _MISSING = ".notdef glyph rendered"
-_UNKNOWN = "Unknown rendering option"
 
 
 class Pdf(NamedTuple):

@@ -8,7 +8,6 @@ from manchet.formula.model import Folds, Goes, Range, Step, Work
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import Box, Phase
 
-_PLACED = ("place", "wrap", "pack")
 _BOXED = {"temperature", "core", "pH", "volume", "below rim"}
 
 
