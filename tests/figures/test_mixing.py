@@ -4,7 +4,8 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.figures.mixing import load, measured_turns, speed
+from manchet.figures.mixing import measured_turns, speed
+from manchet.formula.mixes import load
 from manchet.larder.kitchen import Mixer
 
 

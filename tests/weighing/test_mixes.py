@@ -34,6 +34,21 @@ def test_less_than_the_mixer_needs_is_said() -> None:
     assert mixes_of(batch(dough_of(5500)), KITCHEN).under == 500
 
 
+def test_a_stiff_dough_makes_more_mixes() -> None:
+    """At 55 % water three fifths of the load (Metcalfe, manuals of their mixers), in between in proportion."""
+    dough = batch(dough_of(45000))
+    assert [mixes_of(dough, KITCHEN, Fraction(wet, 1000)).number for wet in (600, 599, 550, 400)] == [1, 2, 2, 2]
+    stiff = mixes_of(dough, KITCHEN, Fraction(55, 100))
+    assert stiff.is_stiff and stiff.most == 27000
+    assert not mixes_of(dough, KITCHEN, Fraction(65, 100)).is_stiff
+
+
+def test_what_the_kitchen_says_of_stiff_doughs_counts() -> None:
+    measured = PLAIN._replace(mixers=(SPIRAL._replace(stiff_grams=Fraction(40000)),))
+    assert mixes_of(batch(dough_of(40000)), measured, Fraction(50, 100)).number == 1
+    assert mixes_of(batch(dough_of(40001)), measured, Fraction(50, 100)).number == 2
+
+
 def test_nothing_is_split_without_a_machine() -> None:
     by_hand = mixes_of(batch(dough_of(90000, "stir")), KITCHEN)
     assert (by_hand.number, by_hand.mixer) == (1, None)

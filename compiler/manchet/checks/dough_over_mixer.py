@@ -1,30 +1,29 @@
-"""More dough than the largest mixer takes: it has to be mixed in parts."""
+"""More dough than the mixer takes of one so stiff: it has to be mixed in parts."""
 
 from collections.abc import Iterator
-from math import ceil
 
-from manchet.checks.looking import dough_of, of_verbs
-from manchet.checks.saying import grams
+from manchet.checks.saying import grams, percent
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.mixing import by_machine
+from manchet.formula.mixes import mixes_of
 
 NAME = "dough-over-mixer"
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
-    mixers = [m for m in subject.kitchen.mixers if m.most_grams is not None]
-    dough = dough_of(subject.formula)
-    if dough is None or not mixers or len(mixers) < len(subject.kitchen.mixers):
+    wet = subject.totals.wet
+    mixes = mixes_of(subject.batch, subject.kitchen, wet)
+    if mixes.number == 1 or mixes.mixer is None or mixes.most is None:
         return
-    first = next((s for s in of_verbs(dough.steps, "mix") if "by hand" not in s.manner), None)
-    largest = max(mixers, key=lambda m: m.most_grams or 0)
-    if first is None or largest.most_grams is None or subject.batch.dough <= largest.most_grams:
-        return
-    mixes = ceil(subject.batch.dough / largest.most_grams)
+    dough, takes = f"{grams(mixes.grams * mixes.number)} of dough", f"takes {grams(mixes.most)}"
+    if mixes.is_stiff:
+        dough += f" with {percent(wet)} water and fat"
+        takes = f"takes about {grams(mixes.most)} of one so stiff"
     yield note(
         NAME,
-        first.place,
-        f"{grams(subject.batch.dough)} of dough; {largest.name} takes {grams(largest.most_grams)}: {mixes} mixes",
+        by_machine(subject.batch.stages[-1].stage.steps)[0].place,
+        f"{dough}; {mixes.mixer.name} {takes}: {mixes.number} mixes",
         "make less at a time, or let the sheet split it",
     )

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.checks.limits import limit
-from manchet.checks.looking import dough_of, of_verbs
+from manchet.checks.looking import dough_of
 from manchet.checks.saying import duration
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.mixing import by_machine, is_fast
 
 NAME = "mixed-too-long"
 
@@ -18,7 +19,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     longest = limit("mix-longest", subject.kind)
     if most is None or longest is None or dough is None:
         return
-    fast = [s for s in of_verbs(dough.steps, "mix") if "fast" in s.manner and s.time is not None]
+    fast = [s for s in by_machine(dough.steps) if is_fast(s) and s.time is not None]
     total = sum((s.time.likely for s in fast if s.time is not None), Fraction(0))
     if total > most and all(s.time is None or s.time.likely <= longest for s in fast):
         yield warning(

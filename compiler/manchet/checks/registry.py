@@ -79,7 +79,6 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "soda-without-acid": ("class raising agent",),
     "steam-missing": ("kind hearth loaf",),
     "stiff-dough-on-fast": ("kitchen mixer",),
-    "stiff-dough-over-mixer": ("kitchen mixer",),
     "sugar-against-ordinary-yeast": ("class sweetener",),
     "tin-fill-odd": ("kitchen vessel",),
     "tin-not-named": ("kind tin loaf", "kind rye tin loaf"),

@@ -14,7 +14,7 @@ NAME = "stiff-dough-on-fast"
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
     most = limit("fast-water-least")
-    wet = subject.totals.water_in_all + subject.totals.fat
+    wet = subject.totals.wet
     fast = [step for step in by_machine(subject.batch.stages[-1].stage.steps) if is_fast(step)]
     if most is None or not fast or wet > most:
         return

@@ -43,5 +43,5 @@ def dough_balance(subject: Subject) -> Balance | None:
     kitchen, formula = subject.kitchen, subject.formula
     if kitchen.air is None or formula.preparation:
         return None
-    mixer = mixes_of(subject.batch, kitchen).mixer
+    mixer = mixes_of(subject.batch, kitchen, subject.totals.wet).mixer
     return balance_of(subject.batch.stages[-1].stage, formula, around(kitchen), mixer, subject.larder)

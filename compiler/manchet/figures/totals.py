@@ -39,6 +39,11 @@ class Totals(NamedTuple):
     by_class: Mapping[str, Fraction]
     flour_classes: Mapping[str, Fraction]
 
+    @property
+    def wet(self) -> Fraction:
+        """Water in all and fat: how soft the dough is to a mixer."""
+        return self.water_in_all + self.fat
+
 
 def totals_of(formula: Formula, larder: Larder) -> Totals:
     """Add up the overall formula by what the larder says of each ingredient.

@@ -20,6 +20,8 @@ class Mixer(NamedTuple):
     """Degrees Celsius (a difference) in one measured mix of `warms_slow` and `warms_fast` seconds."""
     warms_slow: Fraction | None = None
     warms_fast: Fraction | None = None
+    stiff_grams: Fraction | None = None
+    """Of a stiff dough, at most; None where the kitchen does not say."""
 
 
 class Floor(NamedTuple):

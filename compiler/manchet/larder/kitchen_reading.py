@@ -55,7 +55,7 @@ _SHOWN = {
 _OWN_LINES = ("air", "flour", "tap", "hands", *_WORD_SETS)
 
 _LINES = {
-    "mixer": ("takes", "slow", "fast", "warms"),
+    "mixer": ("takes", "stiff dough up to", "slow", "fast", "warms"),
     "oven": ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls"),
     "scale": ("reads", "up to"),
     **dict.fromkeys(COLD_WORDS, ("keeps", "holds")),
@@ -173,6 +173,7 @@ class _Reading:
         if "takes" in lines:
             line, node = lines["takes"]
             mixer = self._takes(mixer, line, node)
+        mixer = mixer._replace(stiff_grams=self._figure(lines, "stiff dough up to", MASS, "27 kg"))
         if "warms" in lines:
             line, node = lines["warms"]
             mixer = self._warms(mixer, line, node)

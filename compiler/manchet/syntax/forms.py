@@ -47,6 +47,7 @@ SHAPES: dict[str, str] = {
     "price": "price 21.40 EUR for 25 kg on 2026-09-14", "source": 'source "mill\'s own sheet, August 2026"',
     "good for": "good for 5 d at 4 C", "air": "air 22 C", "flour": "flour 20 C", "tap": "tap 12 C", "hands": "hands 2",
     "measures": "measures US", "yeast": "yeast fresh", "words": "words American", "takes": "takes 6-45 kg dough",
+    "stiff dough up to": "stiff dough up to 27 kg",
     "slow": "slow 110 turns a minute", "fast": "fast 210 turns a minute", "hottest": "hottest 330 C",
     "warms": "warms 11 C in 8 min slow, 4 min fast", "keeps": "keeps 4 C", "heat": "heat wood, falling",
     "holds": "holds 24 loaves, or 6 rounds", "recovers": "recovers 4 min", "heats in": "heats in 90 min",

@@ -116,7 +116,7 @@ def _state(version: Version) -> str:
 def _views(
     bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish, version: Version
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
-    mixes = mixes_of(batch, kitchen)
+    mixes = mixes_of(batch, kitchen, totals_of(batch.formula, bakery.larder).wet)
     house = house_of(kitchen, wish)
     issue = _issue(wish, version)
     views: dict[str, Sheet] = {}

@@ -37,9 +37,9 @@ def taken_home(
     if batch.value is None:
         return Outcome(None, batch.diagnostics)
     at_home = kitchen_at_home(kitchen, house.words)
-    mixes = mixes_of(batch.value, at_home)
-    tables = [weigh(making, at_home) for making in mixes.makings]
     totals = totals_of(formula, bakery.larder)
+    mixes = mixes_of(batch.value, at_home, totals.wet)
+    tables = [weigh(making, at_home) for making in mixes.makings]
     cautions = cautions_of(Subject(formula, batch.value, kitchen, bakery.larder, totals))
     work = Prepared(batch.value, mixes, tuple(table.value for table in tables), totals, at_home, cautions)
     pictures = pictures_of(formula, root)
