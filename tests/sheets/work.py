@@ -35,10 +35,10 @@ def prepared(
     formula = bakery.formulas[0]
     batch = batch_for(formula, order, bakery.kitchen).value
     assert batch is not None
-    mixes = mixes_of(batch, bakery.kitchen)
+    totals = totals_of(formula, bakery.larder)
+    mixes = mixes_of(batch, bakery.kitchen, totals.wet)
     system = System.US if house.units == "US" else System.METRIC
     tables = tuple(weigh(making, bakery.kitchen, system).value for making in mixes.makings)
-    totals = totals_of(formula, bakery.larder)
     cautions = cautions_of(Subject(formula, batch, bakery.kitchen, bakery.larder, totals))
     return Prepared(batch, mixes, tables, totals, bakery.kitchen, cautions, before or {})
 

@@ -11,7 +11,7 @@ from manchet.figures.core import core_figures
 from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
-from manchet.figures.mixing import mixing_figures
+from manchet.figures.mixing import kneading_figures, mixing_figures
 from manchet.figures.oven_curve import curve_figures, first_bakes, oven_of, turn_figures
 from manchet.figures.oven_floor import load_figures
 from manchet.figures.swapped import swap_figures
@@ -83,14 +83,14 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
     overall = tuple(_overall_line(line, formula, flour) for line in formula.overall)
     stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
     found = _totals(batch, totals, overall, stages, flour)
-    mixes = mixes_of(batch, kitchen)
+    mixes = mixes_of(batch, kitchen, totals.wet)
     found |= swap_figures(formula)
     found |= mixing_figures(batch.stages[-1].stage.steps, mixes.mixer)
     water = water_of(batch, kitchen, mixes, larder)
     if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
-    estimates |= core_figures(formula)
+    estimates |= core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(batch, kitchen, baked_in) | curve_figures(formula, kitchen)

@@ -1,12 +1,13 @@
-"""What a mix is in turns of the hook, and how much of a stiff dough a mixer takes."""
+"""What a mix is in turns of the hook."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from math import ceil
 
 from manchet.figures.figure import Figure, Given
-from manchet.formula.model import Step, Work
+from manchet.formula.model import Range, Step, Work
 from manchet.larder.kitchen import Mixer
 
 NOTHING = Fraction(0)
@@ -14,11 +15,11 @@ NOTHING = Fraction(0)
 SLOW, FAST = Fraction(100), Fraction(200)
 """Turns a minute of a mixer that does not say: about these for the hook of a spiral (common practice)."""
 
-SOFT, STIFF = Fraction(60, 100), Fraction(55, 100)
-"""Water on flour of the dough a mixer's load is stated for, and of a stiff one (Metcalfe, manuals of their mixers)."""
+KNEAD = Fraction(2)
+"""Hands take about twice the machine's fast minutes (common practice)."""
 
-STIFF_LOAD = Fraction(3, 5)
-"""Of the stated load, what is taken of a stiff dough: 3.4 of 5.7 kg, 6.8 of 11.3 kg (Metcalfe)."""
+LEAST_KNEADING, MOST_KNEADING, WIDTH = Fraction(6), Fraction(20), 4
+"""Minutes by hand at least, at most, and from the shorter to the longer: tired arms stop in between. Our rule."""
 
 
 def by_machine(steps: Sequence[Step]) -> tuple[Step, ...]:
@@ -48,13 +49,30 @@ def speed(mixer: Mixer | None, fast: bool) -> Fraction:
     return own or (FAST if fast else SLOW)
 
 
-def load(mixer: Mixer, water: Fraction) -> Fraction | None:
-    """Grams of dough with so much water (a share of all flour) that the mixer takes at most; between the two doughs in
-    print, in proportion. None where the kitchen does not say what it takes."""
-    if mixer.most_grams is None:
-        return None
-    soft = min(max((water - STIFF) / (SOFT - STIFF), NOTHING), Fraction(1))
-    return mixer.most_grams * (STIFF_LOAD + (1 - STIFF_LOAD) * soft)
+def kneading(step: Step) -> Range:
+    """Seconds of kneading by hand, in goes of three minutes with rests, in place of a machine's fast mix."""
+    minutes = step.time.likely / 60 if step.time is not None else Fraction(3)
+    low = Fraction(ceil(min(max(minutes * KNEAD, LEAST_KNEADING), MOST_KNEADING)))
+    return Range(low * 60, (low + WIDTH) * 60)
+
+
+def kneading_figures(steps: Sequence[Step]) -> dict[str, Figure]:
+    """How long it is to knead by hand in place of a machine's fast mixes, in minutes: an estimate."""
+    fast = [step for step in by_machine(steps) if is_fast(step) and step.time is not None]
+    if not fast:
+        return {}
+    times = [kneading(step) for step in fast]
+    low, high = (sum(((end or NOTHING) / 60 for end in ends), NOTHING) for ends in zip(*times, strict=True))
+    rule = (
+        f"an estimate, {low} to {high} min: twice the machine's fast minutes, never under {LEAST_KNEADING}; covered rests "
+        "of 5 min after every 3 beside it"
+    )
+    inputs = tuple(
+        Given("fast", step.time.likely / 60, "min", f"{step.place.path}:{step.place.line}")
+        for step in fast
+        if step.time is not None
+    )
+    return {"kneading by hand": Figure("kneading by hand", (low + high) / 2, "min", rule, inputs, "common practice")}
 
 
 def mixing_figures(steps: Sequence[Step], mixer: Mixer | None) -> dict[str, Figure]:

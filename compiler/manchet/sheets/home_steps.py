@@ -2,18 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
-
-from manchet.figures.mixing import is_fast
-from manchet.formula.model import Range, Step, Work
+from manchet.figures.mixing import is_fast, kneading
+from manchet.formula.model import Step, Work
 from manchet.sheets import wording
 from manchet.sheets.measures import Measures
 
 STIRRED = frozenset({"rye hearth loaf", "rye tin loaf", "batter", "quick bread", "biscuit", "gluten-free"})
 """Kinds that are only brought together: kneading gains nothing there."""
-
-KNEAD = Fraction(2)
-"""Hands take about twice the machine's fast minutes (common practice)."""
 
 
 def is_machine_mix(step: Step) -> bool:
@@ -32,7 +27,7 @@ def sentence(step: Step, kind: str, first: bool, after: Step | None, m: Measures
     if kind in STIRRED:
         said = m.words["handout.stir" if first else "handout.work_in"]
     elif is_fast(step):
-        said = m.words.say("handout.knead", m.time(_kneading(step)))
+        said = m.words.say("handout.knead", m.time(kneading(step)))
     elif first:
         # Flour that drinks for a while needs less kneading; where the file rests it anyway, once is enough.
         rests = after is not None and after.verb == "rest"
@@ -40,14 +35,6 @@ def sentence(step: Step, kind: str, first: bool, after: Step | None, m: Measures
     else:
         said = m.words["handout.work_in"]
     return ", ".join([said, *wording.reached(step, m)])
-
-
-def _kneading(step: Step) -> Range:
-    """Never under six minutes, nor over twenty: in goes of three, with rests."""
-    minutes = step.time.likely / 60 if step.time is not None else Fraction(3)
-    low = min(max(minutes * KNEAD, Fraction(6)), Fraction(20))
-    low = Fraction(-(-low // 1))
-    return Range(low * 60, (low + 4) * 60)
 
 
 def _plain(step: Step) -> Step:

@@ -20,6 +20,7 @@ from manchet.sheets import caution_view, foot_view, views, wording
 from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
 from manchet.sheets.far_view import stage_notes, step_notes
 from manchet.sheets.measures import Measures
+from manchet.sheets.mixing_view import mixing_notes, stiff_mixes
 from manchet.sheets.room import flowing
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
 from manchet.sheets.water_view import water_view
@@ -105,6 +106,7 @@ def _head(work: Prepared, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     if work.mixes.number > 1:
         value = words.say("head.many_mixes", str(work.mixes.number), m.mass(work.mixes.grams))
         facts.append(Fact(words["head.mixes"], value))
+        facts += stiff_mixes(work.mixes, m)
     if work.mixes.under is not None:
         facts.append(Fact("", words.say("head.under", m.mass(work.mixes.under))))
     if batch.formula.good_for is not None:
@@ -301,7 +303,8 @@ def _grouped(
             close()
         line = line_of(step, adds, numbers, m)
         far = step_notes(step.verb, work.batch, stage, work.kitchen, noun, m)
-        lines.append(line._replace(notes=(*line.notes, *far)))
+        beside = mixing_notes(step, stage, work, m)
+        lines.append(line._replace(notes=(*line.notes, *far, *beside)))
         if step.verb == "divide":
             numbers = ()
             close()
