@@ -1,14 +1,14 @@
 """Every case of tests/corpus/syntax: `=== title`, the source, `---`, the tree and the reports.
 
-MANCHET_UPDATE=1 writes what the parser makes of them now, for review in `git diff`.
+`pytest tests/syntax --update-golden` writes what the parser makes of them now, for review in `git diff`.
 """
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 
 import pytest
+from conftest import Golden
 from syntax.outline import outline
 
 FOLDER = Path(__file__).parent.parent / "corpus" / "syntax"
@@ -25,14 +25,11 @@ def cases(path: Path) -> list[tuple[str, str, str]]:
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.stem)
-def test_lines_read_as_they_should(path: Path) -> None:
+def test_lines_read_as_they_should(path: Path, golden: Golden) -> None:
     read = cases(path)
     assert read, "a file of the corpus has no case"
     made = [(title, source, outline(source)) for title, source, _ in read]
-    if os.environ.get("MANCHET_UPDATE"):
-        path.write_text("".join(f"=== {t}\n{s}---\n{o}\n" for t, s, o in made), encoding="utf-8")
-    for (title, _, expected), (_, _, found) in zip(read, made, strict=True):
-        assert found == expected, title
+    golden(path, "".join(f"=== {title}\n{source}---\n{found}\n" for title, source, found in made))
 
 
 def test_there_is_a_corpus() -> None:

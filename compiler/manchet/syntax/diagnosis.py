@@ -143,9 +143,18 @@ def _overnight(t: Trouble) -> Fault | None:
 
 
 def _of_the_flour(t: Trouble) -> Fault | None:
-    for one, two, three in _threes(t.raws):
-        if one.text == "of" and two.text in ("the", "total") and three.text == "flour":
-            return Fault("of-the-flour", one.start, three.end, {})
+    """A share of flour that does not say of which: of a stage it is always of all flour."""
+    shares = t.rule in ("stage", "swap")
+    instead = "`of all flour`" if shares else "`of all flour`, or nothing for this stage's own"
+    for at, raw in enumerate(t.raws):
+        rest = [after.text for after in t.raws[at + 1 : at + 3]]
+        if raw.text == "of" and (rest[:1] == ["flour"] or rest in (["the", "flour"], ["total", "flour"])):
+            end = t.raws[at + 1 + rest.index("flour")].end
+            return Fault("of-the-flour", raw.start, end, {"written": t.body[raw.start : end], "instead": instead})
+    last = t.raws[-1]
+    if shares and last.kind == "PERCENT" and "with" in (raw.text for raw in t.raws):
+        written, whole = t.body[last.start : last.end], short(t.body)
+        return Fault("of-the-flour", last.start, last.end, {"written": written, "instead": f"`{whole} of all flour`"})
     return None
 
 

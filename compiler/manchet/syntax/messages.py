@@ -79,7 +79,7 @@ MESSAGES: dict[str, tuple[str, str, str]] = {
     # ---- words
     "unknown-word": (ERROR, "`{word}` is none of the words that begin a line here", "{offer}"),
     "overnight": (ERROR, "how long is `{word}`?", "write the hours, as in `8-12 h`"),
-    "of-the-flour": (ERROR, "`of the flour`: of which flour?", "write `of all flour`, or nothing for this stage's own"),
+    "of-the-flour": (ERROR, "`{written}`: of which flour?", "write {instead}"),
     "name-needs-quotes": (ERROR, "the name before the amount has {what} in it", "put the name in quotes: `{instead}`"),
     "name-missing": (ERROR, "{what} of what? the name is missing", "write `{instead}`"),
     "quotes-missing": (ERROR, "the words after `{word}` need quotes", "write `{instead}`"),
