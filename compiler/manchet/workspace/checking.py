@@ -7,6 +7,7 @@ somewhere else that changes costs nothing here.
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Iterator, Mapping, Sequence
 from typing import NamedTuple
 
@@ -153,5 +154,6 @@ def _names_one(asked: Asked, block: Block, line: int) -> bool:
 
 
 def _block_at(found: Sequence[Block], line: int) -> Block | None:
-    """The block that a line of its file belongs to."""
-    return next((block for block in reversed(found) if block.line <= line), None)
+    """The block that a line of its file belongs to. Blocks stand in the order of their lines."""
+    at = bisect_right(found, line, key=lambda block: block.line)
+    return found[at - 1] if at else None
