@@ -96,6 +96,7 @@ def read(
         files.append(parsed.value)
         reports += parsed.diagnostics
     blocks = _blocks(files)
+    unread = {entry.line for file in files for entry in file.entries if isinstance(entry.node, nodes.Unread)}
     reports += _same_names((*blocks.formulas, *_named_variants(blocks.formulas), *blocks.preparations))
     reports += _same_names(blocks.stages)
     reports += _same_names(blocks.kitchens)
@@ -117,12 +118,14 @@ def read(
             bound = _bound(made.value, offered._replace(measures=house.measures), house, swaps)
             about = [*made.diagnostics]
             if bound.value is None or made.diagnostics:
-                unsound.append((_name_of(made.value.block), made.value.block.line.place()))
                 about += bound.diagnostics
             else:
-                formulas.append(bound.value)
                 about += _not_allowed(bound.diagnostics, bound.value, house)
                 about += checked(bound.value, larder, house)
+            if bound.value is None or made.diagnostics or block.line in unread:
+                unsound.append((_name_of(made.value.block), made.value.block.line.place()))
+            else:
+                formulas.append(bound.value)
             said += about if made.value.block.line is block.line else news(about, said, made.value)
         reports += said
     if swaps is not None and swaps.texts and not swaps.names:
@@ -248,7 +251,7 @@ def _blocks(files: Iterable[File]) -> _Blocks:
     stages: list[Entry] = []
     sorts = {"formula": formulas, "preparation": preparations, "larder": larders, "kitchen": kitchens}
     for file in files:
-        for entry in file.entries:
+        for entry in map(_as_meant, file.entries):
             match entry.node:
                 case nodes.BlockHead(word, _):
                     sorts[word].append(entry)
@@ -257,6 +260,17 @@ def _blocks(files: Iterable[File]) -> _Blocks:
                 case _:
                     pass
     return _Blocks(tuple(formulas), tuple(preparations), tuple(larders), tuple(kitchens), tuple(stages))
+
+
+def _as_meant(entry: Entry) -> Entry:
+    """A block whose heading could not be read, as the one that was meant; any other as it is.
+
+    So the mistakes under it are reported along with the heading's, and what draws on it is not told that it is missing.
+    """
+    node = entry.node
+    if isinstance(node, nodes.Unread) and node.opens in ("formula", "preparation", "larder", "kitchen") and node.name:
+        return entry._replace(node=nodes.BlockHead(node.opens, node.name))
+    return entry
 
 
 def _name_of(entry: Entry) -> str:

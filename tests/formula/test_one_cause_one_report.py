@@ -3,6 +3,7 @@
 import pytest
 
 from manchet.bakery import Bakery, read
+from manchet.diagnostics.diagnostic import Severity
 from manchet.source.text import SourceText
 
 BUILDS = """\
@@ -185,3 +186,18 @@ formula Eight slips
         ("flours-not-100", 4), ("missing-unit", 8), ("never-used", 10), ("percent-and-weight-mixed", 11),
         ("unknown-word", 16), ("step-time-missing", 17), ("unknown-noun", 19), ("heat-missing", 21),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize("heading", ["fromula Berries", "formulla Berries"])
+def test_a_heading_that_cannot_be_read_hides_no_mistake_under_it(heading: str) -> None:
+    text = SLIPS.format(lines="    slat 1%").replace("formula Berries", heading)
+    assert {name for name, line, _ in names(text)} == {"unknown-word", "unknown-ingredient"}
+    assert [name for name, _ in of(text).unsound] == ["Berries"]
+
+
+def test_a_preparation_whose_heading_cannot_be_read_is_not_missed_where_it_is_used() -> None:
+    text = SLIPS.format(lines="    raisins 20%").replace(
+        "mix slow 5 min", "mix slow 5 min\n    brush with glaze 5 g each"
+    )
+    glaze = "\npreparaton glaze\n  water 50 g\n  sugar 50 g\n  boil 2 min\n"
+    assert [r.name for r in of(text + glaze).diagnostics if r.severity is Severity.ERROR] == ["unknown-word"]

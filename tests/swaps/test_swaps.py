@@ -165,8 +165,8 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
         ("fresh yeast for yeast", "ambiguous-ingredient", "more than one thing"),
         ("white flour for whole rye flour", "swap-asks", "does not say how much water"),
         ("fresh yeast for ripe wheat starter", "swap-asks", "depends on the hours"),
-        ("fresh yeast for ripe wheat starter with 0%", "swap-asks", "depends on the hours"),
-        ("fresh yeast for ripe wheat starter with 100%", "swap-asks", "depends on the hours"),
+        ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "depends on the hours"),
+        ("fresh yeast for ripe wheat starter with 100% of all flour", "swap-asks", "depends on the hours"),
     ],
 )
 def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) -> None:
