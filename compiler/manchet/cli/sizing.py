@@ -42,9 +42,8 @@ def swap(text: str) -> str:
     from manchet.formula.swaps.bound import asked
 
     if len(text) > LONGEST or "\n" in text or asked(text) is None:
-        raise argparse.ArgumentTypeError(
-            f"{text[:LONGEST]!r} is no swap; write it as 'fresh yeast for instant yeast', or '… for ripe wheat starter with 20% of all flour'"
-        )
+        forms = "'fresh yeast for instant yeast', or 'fresh yeast for ripe wheat starter with 20% of all flour'"
+        raise argparse.ArgumentTypeError(f"{text[:LONGEST]!r} is no swap; write it as {forms}")
     return text
 
 
