@@ -10,6 +10,7 @@ from manchet.formula.model import Range, Work
 from manchet.quantities.printing import rounded
 from manchet.sheets import day_picture, views, wording
 from manchet.sheets.measures import Measures
+from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Job
 from manchet.sheets.words_of import words_of
 from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
@@ -48,6 +49,7 @@ def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
         pictures=day_picture.pictures(card, m),
         notes=tuple(_clash(clash, m) for clash in card.clashes),
         untimed=_untimed(card, m),
+        swapped=swap_lines(card.swapped, m),
     )  # fmt: skip
 
 

@@ -108,3 +108,5 @@ class Handout(NamedTuple):
     recipe: str
     """The same for machines: JSON-LD in the words of schema.org, fit to stand in HTML."""
     form: str = "handout"
+    swapped: tuple[str, ...] = ()
+    """What was swapped, as on the prep sheet."""

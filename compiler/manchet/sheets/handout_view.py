@@ -14,6 +14,7 @@ from manchet.sheets.home_ways import Home, pieces_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.recipe_data import recipe_of
+from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
@@ -65,6 +66,7 @@ def handout(
         blanks=blanks,
         bench=class_view.bench(work, benches, m) if benches else None,
         notes=() if formula.preparation else formula.notes,
+        swapped=swap_lines(formula.swapped, m),
         recipe=recipe_of(formula.name, formula.about, words["language"], head[0].value, sections),
     )  # fmt: skip
 

@@ -12,7 +12,7 @@ from manchet.figures.losses import about_baked, bake_loss_range
 from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
-from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, Step, Swapped
+from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, Step
 from manchet.formula.order import left_at_the_scale
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
@@ -22,6 +22,7 @@ from manchet.sheets.far_view import stage_notes, step_notes
 from manchet.sheets.measures import Measures
 from manchet.sheets.mixing_view import mixing_notes, stiff_mixes
 from manchet.sheets.room import flowing
+from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
 from manchet.sheets.water_view import water_view
 from manchet.sheets.weigh_view import Bowl
@@ -74,20 +75,10 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         flours=foot_view.flours(formula, m),
         lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
         water=None if work.water is None or not work.water.known else water_view(work.water, m),
-        swapped=tuple(_swapped(made, m) for made in formula.swapped),
+        swapped=swap_lines(formula.swapped, m),
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
     return sheet._replace(blocks=flowing(sheet))
-
-
-def _swapped(made: Swapped, m: Measures) -> str:
-    """`instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 % made up`"""
-    words = m.words
-    said = [words.say("head.swapped", made.on, made.off, m.plain(Range(made.factor, made.factor), 3), made.source)]
-    for name, share in made.moved:
-        figure = m.percent(abs(share))
-        said.append(words.say("head.taken_off" if share < 0 else "head.made_up", name, figure))
-    return ", ".join([*said, *([made.said] if made.said else [])])
 
 
 # ---- the head -------------------------------------------------------------------------------------

@@ -367,6 +367,8 @@ class TimingCard(NamedTuple):
     form: str = "card"
     untimed: str = ""
     """That some jobs stand there with no length; it is read before the clock times are."""
+    swapped: tuple[str, ...] = ()
+    """What was swapped, as on the prep sheet."""
 
 
 Sheet = PrepSheet | TimingCard | HouseCard

@@ -82,6 +82,7 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
         lanes=lanes_of(batch.formula.name, rows, kitchen),
         mixes=mixes.number,
         untimed=sum(1 for row in rows if row.job == "step" and not row.timed),
+        swapped=batch.formula.swapped,
     )
 
 

@@ -6,7 +6,7 @@ from datetime import datetime
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.model import Range, Step, Work
+from manchet.formula.model import Range, Step, Swapped, Work
 
 
 class Gives(NamedTuple):
@@ -195,3 +195,5 @@ class Card(NamedTuple):
     mixes: int
     untimed: int
     """How many jobs have no time given."""
+    swapped: tuple[Swapped, ...] = ()
+    """What was swapped in the formula: other yeast, other times."""

@@ -1,0 +1,28 @@
+"""What was swapped in a formula, as every form of it says it: by what factor, whose it is, and what else moved."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+
+from manchet.formula.model import Range, Swapped
+from manchet.sheets.measures import Measures
+
+
+def swap_lines(swaps: Iterable[Swapped], m: Measures) -> tuple[str, ...]:
+    """A line for each swap."""
+    return tuple(_line(made, m) for made in swaps)
+
+
+def _line(made: Swapped, m: Measures) -> str:
+    """`instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 % made up`"""
+    words = m.words
+    said = [words.say("head.swapped", made.on, made.off, _factor(made.factor, m), made.source)]
+    for name, share in made.moved:
+        figure = m.percent(abs(share))
+        said.append(words.say("head.taken_off" if share < 0 else "head.made_up", name, figure))
+    return ", ".join([*said, *([made.said] if made.said else [])])
+
+
+def _factor(factor: Fraction, m: Measures) -> str:
+    return m.plain(Range(factor, factor), 3)
