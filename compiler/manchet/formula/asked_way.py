@@ -286,11 +286,14 @@ class _Asked:
         return self.drafts.larder.ingredient(item.counted_as) or leaf.ingredient
 
     def _portions(self, key: str) -> list[tuple[Fraction, Item]]:
-        """(share, item) of a stage; an item that is partly held back is one again here."""
-        totals: dict[Place, Fraction] = {}
+        """(share, item) of a stage; an item that is partly held back is one again here. A swap puts what it makes up at
+        the place of the line it swapped, so that a place alone does not tell them apart."""
+        totals: dict[tuple[Place, str], Fraction] = {}
         for portion in self.unit[key].portions:
-            totals[portion.place] = totals.get(portion.place, NOTHING) + portion.share
-        return [(totals.get(item.place, NOTHING), item) for item in self.drafts.stages[key].items]
+            where = (portion.place, portion.key)
+            totals[where] = totals.get(where, NOTHING) + portion.share
+        items = self.drafts.stages[key].items
+        return [(totals.get((item.place, item.meaning.key), NOTHING), item) for item in items]
 
     def _stage(self, key: str, draft: Draft, base: Fraction) -> Stage:
         size = self.size[key]

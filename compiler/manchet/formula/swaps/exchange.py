@@ -12,12 +12,14 @@ from manchet.larder.ingredient import Ingredient
 
 class Exchange(NamedTuple):
     """`factor` grams go in for each gram that is taken out. `moves` are grams of water and salt put in (or, below 0, taken
-    out) elsewhere for each gram taken out. `said` is what does not stay as it was, "" if all does."""
+    out) elsewhere for each gram taken out. `said` is what does not stay as it was, "" if all does. `touches`: what touches
+    the bread (brushed, spread, dusted on) goes by the same factor; else it stays, as powder cannot take the place of a wash."""
 
     factor: Fraction
     moves: tuple[tuple[str, Fraction], ...]
     source: str
     said: str = ""
+    touches: bool = False
 
     def back(self) -> Exchange:
         """The same the other way round: there and back is where it was, exactly."""

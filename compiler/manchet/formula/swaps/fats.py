@@ -11,7 +11,8 @@ USUAL = ("butter", "salted butter", "sunflower oil", "olive oil", "lard")
 def _between(off: Ingredient, on: Ingredient, asking: Asking) -> Exchange | None:
     if off.class_ != "fat" or on.class_ != "fat":
         return None
-    return by_what_is_in_them(off, on, "fat", asking, "as much fat, by the larder's composition")
+    found = by_what_is_in_them(off, on, "fat", asking, "as much fat, by the larder's composition")
+    return found and found._replace(touches=True)
 
 
 def _instead_of(off: Ingredient) -> tuple[str, ...]:

@@ -25,7 +25,9 @@ def _between(off: Ingredient, on: Ingredient, asking: Asking) -> Exchange | Asks
     more = on.takes_water - off.takes_water
     moves = (("water", more),) if more else ()
     said = "water follows the flour" if more else ""
-    return Exchange(Fraction(1), moves, "weight for weight, water as the larder says of both flours", said)
+    return Exchange(
+        Fraction(1), moves, "weight for weight, water as the larder says of both flours", said, touches=True
+    )
 
 
 def _instead_of(off: Ingredient) -> tuple[str, ...]:

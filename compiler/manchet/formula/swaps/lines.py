@@ -15,6 +15,7 @@ from manchet.syntax.nodes import Amount, Entry, Word
 
 PERCENT, GRAMS = "%", "g"
 ALL_FLOUR = "all flour"
+SOAKED = "what is soaked"
 
 
 class Bench(NamedTuple):
@@ -34,6 +35,18 @@ def grams_of(amount: Amount, ingredient: Ingredient | None, entry: Entry, bench:
         return amount
     grams = weight_of(amount, ingredient, bench.measures, entry.line).value
     return amount if grams is None else amount._replace(low=grams, high=grams, unit=GRAMS)
+
+
+def in_grams(entry: Entry, bench: Bench) -> Entry:
+    """The line with its amount in per cent or grams."""
+    assert isinstance(entry.node, nodes.Material)
+    amount = grams_of(entry.node.amount, bench.larder.ingredient(entry.node.name.text), entry, bench)
+    return entry._replace(node=entry.node._replace(amount=amount))
+
+
+def of_all(basis: str, share: Fraction | None) -> Fraction:
+    """What 1 % of a base is of all flour; a heading without a share is itself of all flour."""
+    return Fraction(1) if basis == ALL_FLOUR or share is None else share
 
 
 def times(amount: Amount, factor: Fraction) -> Amount:
@@ -73,17 +86,50 @@ def joined(lines: Iterable[Entry], bench: Bench) -> list[Entry]:
     found: list[Entry] = []
     there: dict[tuple[object, ...], int] = {}
     for entry in lines:
-        node = entry.node
-        if isinstance(node, nodes.Material):
-            warm = node.at and (node.at.low, node.at.unit)
-            alike = (bench.key(node.name.text), node.amount.unit, node.basis, warm, node.booking)
-            if alike in there:
-                at = there[alike]
-                found[at] = with_figure(found[at], figure_of(found[at]) + figure_of(entry))
-                continue
+        if isinstance(entry.node, nodes.HoldBack | nodes.Add):
+            entry = entry._replace(node=entry.node._replace(items=_once_each(entry.node.items, bench)))
+        alike = _alike(entry, bench)
+        if alike is not None and alike in there:
+            at = there[alike]
+            if isinstance(entry.node, nodes.Material):
+                first, more = in_grams(found[at], bench), in_grams(entry, bench)
+                found[at] = with_figure(first, figure_of(first) + figure_of(more))
+            continue
+        if alike is not None:
             there[alike] = len(found)
         found.append(entry)
     return found
+
+
+def _alike(entry: Entry, bench: Bench) -> tuple[object, ...] | None:
+    """What two lines have in common that can be one."""
+    node = entry.node
+    if isinstance(node, nodes.Material):
+        percent = node.amount.unit == PERCENT
+        return (nodes.Material, bench.key(node.name.text), percent, node.basis, _warmth(node.at), node.booking)
+    if isinstance(node, nodes.TakeAll | nodes.TakeLeft):
+        return (type(node), bench.key(node.name.text), _warmth(node.at))
+    return None
+
+
+def _warmth(at: Amount | None) -> tuple[Fraction | None, str] | None:
+    return at and (at.low, at.unit)
+
+
+def _once_each(parts: Iterable[nodes.Part], bench: Bench) -> tuple[nodes.Part, ...]:
+    """What is held back or added, each thing named once: amounts of one unit added up; no amount means all of it."""
+    found: dict[str, nodes.Part] = {}
+    for part in parts:
+        key = bench.key(part.name.text)
+        there = found.setdefault(key, part)
+        if there is part:
+            continue
+        if there.amount is None or part.amount is None:
+            found[key] = there._replace(amount=None)
+        elif (there.amount.unit, there.basis) == (part.amount.unit, part.basis):
+            figure = (there.amount.low or Fraction(0)) + (part.amount.low or Fraction(0))
+            found[key] = there._replace(amount=there.amount._replace(low=figure, high=figure))
+    return tuple(found.values())
 
 
 def is_dough(entry: Entry) -> bool:

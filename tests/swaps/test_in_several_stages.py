@@ -1,0 +1,178 @@
+"""Swaps in breads of several stages: what every line holds, what is held back, what leans on a stage's weight."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, strategies as st
+from swaps.bread import only, swapped
+from swaps.rich import ALL_OF, BREADS, BY_WEIGHT, EVERYTHING_ELSE, OF_DOUGH_FLOUR
+from swaps.test_swaps import shares
+
+from manchet.figures.totals import totals_of
+from manchet.formula.model import Formula
+from manchet.larder.book import builtin
+
+LARDER = "\nlarder L\n  white flour\n    takes water 62%\n  spelt flour\n    takes water 58%\n"
+BY_COMPOSITION = [
+    ("milk", "whole milk powder"), ("milk", "milk powder"), ("butter", "sunflower oil"), ("butter", "olive oil"),
+    ("butter", "salted butter"), ("butter", "lard"), ("honey", "sugar"), ("honey", "golden syrup"),
+]  # fmt: skip
+YEASTS = [("fresh yeast", "instant yeast"), ("fresh yeast", "active dry yeast"), ("fresh yeast", "sweet-dough yeast")]
+FLOURS = [("white flour", "spelt flour")]
+EVERY_WAY = pytest.mark.parametrize("bread", BREADS)
+
+
+def flour(formula: Formula) -> Fraction:
+    return sum((line.share for line in formula.overall if line.is_flour), Fraction(0))
+
+
+def touching(formula: Formula) -> dict[tuple[str, str], Fraction]:
+    steps = (step for stage in formula.stages for step in stage.steps)
+    return {(s.verb, s.applied.name): s.applied.grams for s in steps if s.applied is not None}
+
+
+@EVERY_WAY
+@pytest.mark.parametrize(("off", "on"), BY_COMPOSITION)
+def test_water_in_all_salt_and_flour_stay(bread: str, off: str, on: str) -> None:
+    before, after = only(swapped(BREADS[bread])), only(swapped(BREADS[bread], f"{off} for {on}"))
+    assert not any(off == p.name for stage in after.stages for p in stage.portions)
+    was, now = totals_of(before, builtin()), totals_of(after, builtin())
+    assert (now.water_in_all, now.salt, now.prefermented) == (was.water_in_all, was.salt, was.prefermented)
+    assert flour(after) == 1
+
+
+@EVERY_WAY
+@pytest.mark.parametrize(("off", "on"), YEASTS)
+def test_the_dough_weighs_what_it_did_with_another_yeast(bread: str, off: str, on: str) -> None:
+    before, after = only(swapped(BREADS[bread])), only(swapped(BREADS[bread], f"{off} for {on}"))
+    assert after.dough_share == before.dough_share
+    assert [s.into_share for s in after.stages] == [s.into_share for s in before.stages]
+
+
+@EVERY_WAY
+@pytest.mark.parametrize(("off", "on"), [*BY_COMPOSITION, *YEASTS, *FLOURS])
+def test_there_and_back_is_where_it_was(bread: str, off: str, on: str) -> None:
+    text = BREADS[bread] + LARDER
+    before, after = only(swapped(text)), only(swapped(text, f"{off} for {on}", f"{on} for {off}"))
+    assert shares(after) == shares(before)
+    assert touching(after) == touching(before)
+
+
+@EVERY_WAY
+def test_another_flour_brings_its_own_water_and_no_more(bread: str) -> None:
+    text = BREADS[bread] + LARDER
+    before, after = only(swapped(text)), only(swapped(text, "white flour for spelt flour"))
+    assert flour(after) == 1 and {line.name for line in after.overall if line.is_flour} == {"spelt flour"}
+    was, now = totals_of(before, builtin()), totals_of(after, builtin())
+    made_up = sum(share for made in after.swapped for name, share in made.moved if name == "water")
+    assert now.water_in_all - was.water_in_all == made_up < 0
+    assert now.salt == was.salt
+
+
+@EVERY_WAY
+@given(order=st.permutations(["milk for milk powder", "butter for olive oil", "fresh yeast for instant yeast"]))
+def test_several_swaps_come_to_the_same_in_any_order(bread: str, order: list[str]) -> None:
+    swaps = ["milk for milk powder", "butter for olive oil", "fresh yeast for instant yeast"]
+    one, other = only(swapped(BREADS[bread], *order)), only(swapped(BREADS[bread], *swaps))
+    assert {line.name: line.share for line in one.overall} == {line.name: line.share for line in other.overall}
+
+
+def test_a_sponge_of_milk_gets_the_water_of_its_powder() -> None:
+    for text in (EVERYTHING_ELSE, ALL_OF):
+        after = shares(only(swapped(text, "milk for milk powder")))
+        assert after["sponge", "water"] > 8 * after["sponge", "milk powder"] > 0
+
+
+def test_a_little_water_is_made_up_where_there_is_water_already() -> None:
+    after = shares(only(swapped(BY_WEIGHT, "butter for sunflower oil")))
+    assert ("sponge", "water") not in after
+
+
+def test_so_much_of_a_stage_follows_what_it_now_weighs() -> None:
+    before, after = only(swapped(OF_DOUGH_FLOUR)), only(swapped(OF_DOUGH_FLOUR, "butter for sunflower oil"))
+    was, now = shares(before), shares(after)
+    assert now["dough", "sponge"] < was["dough", "sponge"]
+    assert (now["sponge", "white flour"], now["levain", "white flour"]) == (
+        was["sponge", "white flour"], was["levain", "white flour"],
+    )  # fmt: skip
+
+
+@EVERY_WAY
+def test_what_is_brushed_on_and_greased_with_goes_by_the_same_factor(bread: str) -> None:
+    after = only(swapped(BREADS[bread], "butter for sunflower oil"))
+    (made,) = after.swapped
+    assert touching(after)["brush", "sunflower oil"] == 5 * made.factor
+    assert touching(after)["grease", "sunflower oil"] == 2 * made.factor
+    assert made.said == "also to brush and to grease"
+
+
+def test_flour_for_dusting_follows_the_flour() -> None:
+    after = only(swapped(EVERYTHING_ELSE + LARDER, "white flour for spelt flour"))
+    assert touching(after)["dust", "spelt flour"] == 10
+    assert after.swapped[0].said == "water follows the flour, also to dust"
+
+
+def test_a_wash_of_milk_stays_milk_and_that_is_said() -> None:
+    after = only(swapped(EVERYTHING_ELSE, "milk for whole milk powder"))
+    assert touching(after)["brush", "milk"] == 3
+    assert after.swapped[0].said == "to brush it stays milk"
+
+
+def test_syrup_cannot_be_sprinkled() -> None:
+    sugared = EVERYTHING_ELSE.replace("honey", "sugar").replace("brush with milk", "sprinkle with sugar")
+    assert touching(only(swapped(sugared, "sugar for brown sugar")))["sprinkle", "brown sugar"] > 0
+    assert touching(only(swapped(sugared, "sugar for honey")))["sprinkle", "sugar"] == 3
+
+
+def test_what_only_touches_the_bread_can_be_swapped_too() -> None:
+    text = "\n".join(line for line in EVERYTHING_ELSE.splitlines() if "butter" not in line or " with " in line)
+    text = text.replace("    hold back water", "    hold back salt\n    hold back water")
+    after = only(swapped(text, "butter for sunflower oil"))
+    (made,) = after.swapped
+    assert (made.share, made.moved) == (0, ())
+    assert set(touching(after)) >= {("brush", "sunflower oil"), ("grease", "sunflower oil")}
+
+
+def test_two_that_become_one_are_one_line_and_one_name() -> None:
+    text = EVERYTHING_ELSE.replace("    butter 6%\n", "    butter 6%\n    sunflower oil 2%\n")
+    text = text.replace("hold back butter and salt", "hold back butter, sunflower oil and salt")
+    text = text.replace("add butter in 2", "add butter and sunflower oil in 2")
+    after = only(swapped(text, "butter for sunflower oil"))
+    adds = [[goes.key for goes in step.goes] for step in after.stages[-1].steps if step.verb == "add"]
+    assert adds[0] == ["sunflower oil"]
+
+
+def test_a_culture_is_counted_under_the_flour_that_comes() -> None:
+    after = only(swapped(OF_DOUGH_FLOUR + LARDER, "white flour for spelt flour"))
+    assert {p.counted_as for s in after.stages for p in s.portions if p.key == "ripe wheat starter"} == {"spelt flour"}
+
+
+def test_what_only_a_part_of_the_dough_gets_is_exchanged_and_nothing_made_up() -> None:
+    text = """formula Bread
+  makes 4 loaves at 500 g dough
+  makes 12 rolls at 80 g dough
+  overall
+    white flour 100%
+    water 60%
+    salt 2%
+    fresh yeast 2%
+  dough
+    everything else
+    mix by hand 5 min
+    ferment covered 2 h at 25 C
+    divide
+    for the loaves
+      shape round
+      bake 40 min at 220 C
+    for the rolls
+      add butter 5% of the dough
+      shape round
+      bake 20 min at 220 C
+"""
+    after = only(swapped(text, "butter for sunflower oil"))
+    (made,) = after.swapped
+    (added,) = after.branches[1].added
+    assert (added.name, added.share) == ("sunflower oil", Fraction(5, 100) * made.factor)
+    assert made.said == "for what is worked into a part of the dough nothing is made up"
