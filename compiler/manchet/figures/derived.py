@@ -14,6 +14,7 @@ from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import kneading_figures, mixing_figures
 from manchet.figures.oven_curve import curve_figures, first_bakes, oven_of, turn_figures
 from manchet.figures.oven_floor import load_figures
+from manchet.figures.stage_water import stage_water_figures, stage_waters
 from manchet.figures.swapped import swap_figures
 from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.tub import tub_figures
@@ -91,6 +92,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
     estimates |= core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
+    estimates |= stage_water_figures(stage_waters(batch, kitchen, mixes, larder))
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(batch, kitchen, baked_in) | curve_figures(formula, kitchen)

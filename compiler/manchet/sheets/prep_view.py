@@ -9,6 +9,7 @@ from typing import NamedTuple
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
 from manchet.figures.losses import about_baked, bake_loss_range
+from manchet.figures.stage_water import StageWater
 from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
@@ -44,6 +45,8 @@ class Prepared(NamedTuple):
     before: Mapping[str, Fraction] = {}
     """The overall formula of the version before, by key: grams per gram of all flour."""
     water: Water | None = None
+    waters: Mapping[str, StageWater] = {}
+    """Of the stages before the dough, by key."""
 
 
 def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.figures.stage_water import StageWater
 from manchet.figures.water_grid import Cell, Water
 from manchet.formula.model import Range
 from manchet.quantities.printing import rounded
@@ -37,6 +38,16 @@ def water_view(water: Water, m: Measures) -> views.Water:
     )
 
 
+def stage_water(water: StageWater, m: Measures) -> str:
+    """`at about 27 °C`, for what is mixed before the dough; with the ice in it, or that it cannot be."""
+    if not water.can_be:
+        return m.words["water.cannot"]
+    said = [_degrees(water.celsius.likely, m)]
+    if water.ice and _whole(water.celsius.likely, m) < _whole(water.around.tap, m) and _to_fives(water.ice):
+        said.append(m.words.say("water.ice", m.mass(_to_fives(water.ice))))
+    return m.words.say("water.at_about", ", ".join(said))
+
+
 def _figure(water: Water, m: Measures) -> str:
     here = water.grid[len(water.grid) // 2]
     cell = _cell(here.cells[len(here.cells) // 2], water, m)
@@ -61,10 +72,14 @@ def _cell(cell: Cell, water: Water, m: Measures) -> views.WaterCell:
 
 def _ice(cell: Cell, water: Water, m: Measures) -> str:
     """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
-    ice = rounded((cell.ice or Fraction(0)) / 5, 0) * 5
+    ice = _to_fives(cell.ice or Fraction(0))
     if not ice or water.tap is None or _whole(cell.celsius, m) >= _whole(water.tap, m):
         return ""
     return m.words.say("water.ice", m.mass(ice))
+
+
+def _to_fives(grams: Fraction) -> Fraction:
+    return rounded(grams / 5, 0) * 5
 
 
 def _whole(celsius: Fraction, m: Measures) -> Fraction:

@@ -10,6 +10,7 @@ from manchet.formula.weighing import NOTABLE, Table, WeighedLine
 from manchet.sheets.all_of_it import goes_whole, leaves_some
 from manchet.sheets.measures import Measures, Weight
 from manchet.sheets.views import Row
+from manchet.sheets.water_view import stage_water
 from manchet.sheets.wording import once
 
 if TYPE_CHECKING:
@@ -126,6 +127,9 @@ class Bowl(NamedTuple):
         notes = []
         if portion.celsius is not None:
             notes.append(say("stage.at", self.m.degrees(once(portion.celsius))))
+        water = self.work.waters.get(self.table.making.stage.stage.key)
+        if water is not None and portion.key in water.liquids and not portion.held:
+            notes.append(stage_water(water, self.m))
         if portion.booking is not Booking.NONE:
             notes.append(words["stage.from_pot"])
         source = next(

@@ -152,6 +152,7 @@ def _sheet(
 ) -> tuple[Sheet, tuple[Diagnostic, ...]]:
     from manchet.cautions.registry import cautions_of
     from manchet.checks.subject import Subject
+    from manchet.figures.stage_water import stage_waters
     from manchet.figures.water_grid import water_of
     from manchet.sheets.prep_view import Prepared, prep_sheet
     from manchet.sheets.water_view import STEP
@@ -161,7 +162,9 @@ def _sheet(
     tables = [weigh(making, kitchen, system) for making in mixes.makings]
     cautions = cautions_of(Subject(batch.formula, batch, kitchen, bakery.larder, totals))
     water = None if batch.formula.preparation else water_of(batch, kitchen, mixes, bakery.larder, STEP[house.degrees])
-    work = Prepared(batch, mixes, tuple(table.value for table in tables), totals, kitchen, cautions, before, water)
+    waters = stage_waters(batch, kitchen, mixes, bakery.larder)
+    values = tuple(table.value for table in tables)
+    work = Prepared(batch, mixes, values, totals, kitchen, cautions, before, water, waters)
     return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 

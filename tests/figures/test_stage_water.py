@@ -1,0 +1,124 @@
+"""The water of a preferment: the balance closes, ice is part of it, and what is hot or unsaid is left alone."""
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings, strategies as st
+
+from manchet.bakery import read, written_batch
+from manchet.figures.derived import figures_of
+from manchet.figures.stage_water import StageWater, stage_waters
+from manchet.formula.mixes import mixes_of
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import House
+from manchet.sheets.water_view import stage_water
+from manchet.sheets.words_of import words_of
+from manchet.source.text import SourceText
+
+LOAF = """\
+formula Poolish loaf
+  kind hearth loaf
+  makes 20 loaves at 900 g dough
+
+  overall
+    white flour          100%
+    water                 68%
+    salt                   2%
+    instant yeast          0.4%
+
+  {word} with 30% of all flour
+    white flour          100%
+    water                100%{at}
+    instant yeast          0.1%
+    mix by hand 3 min{to}
+    ripen covered 12 h at 20 C
+
+  dough
+    {name}
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 2 h at 25 C
+    divide
+    shape round
+    prove covered 60 min at 25 C
+    bake 40 min at 230 C to 97 C core, steam
+    cool 2 h
+"""
+
+KITCHEN = """
+kitchen House
+  {air}
+  flour          {flour} C
+  tap            {tap} C
+"""
+
+
+def waters(
+    flour: int = 20, tap: int = 12, air: str = "air 20 C", word: str = "poolish", to: str = " to 23 C", at: str = "",
+    kitchen: bool = True,
+) -> Mapping[str, StageWater]:  # fmt: skip
+    text = LOAF.format(word=word, name=word, to=to, at=at)
+    bakery = read([SourceText("loaf.bake", text + (KITCHEN.format(air=air, flour=flour, tap=tap) if kitchen else ""))])
+    (formula,) = bakery.formulas
+    batch = written_batch(formula, bakery.kitchen).value
+    assert batch is not None
+    return stage_waters(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+
+
+@settings(max_examples=30, deadline=None)
+@given(flour=st.integers(5, 35), room=st.integers(5, 35), wanted=st.integers(18, 30))
+def test_the_balance_closes(flour: int, room: int, wanted: int) -> None:
+    water = waters(flour, air=f"air {room} C", to=f" to {wanted} C")["poolish"]
+    assert water.balance.dough(water.celsius.likely).likely == wanted
+    assert water.celsius.low <= water.celsius.likely <= water.celsius.high
+
+
+def test_by_hand() -> None:
+    """1 kg flour and 1 kg water, both heat kept: flour 1.87 kJ/kg C from 20, wetting 15.1 kJ, half a degree of hands."""
+    water = waters()["poolish"]
+    bowl = (1.87 + 4.18) / 10
+    by_hand = ((1.87 + 4.18 + bowl) * (23 - 0.46) - 1.87 * 20 - bowl * 20 - 15.1) / 4.18
+    assert float(water.celsius.likely) == pytest.approx(by_hand, abs=0.3)
+
+
+def test_ice_where_the_tap_is_too_warm_is_part_of_the_water() -> None:
+    water = waters(flour=32, tap=28, air="air 32 C", to=" to 22 C")["poolish"]
+    assert water.ice is not None and water.ice > 0
+    grams = sum(t.portion.share for t in water.balance.free) * 20 * 900 / (Fraction("1.704"))
+    assert water.ice < grams
+    cold = water.ice * -80 + (grams - water.ice) * 28
+    assert abs(cold / grams - water.celsius.likely) < Fraction(1, 100)
+
+
+def test_silent_where_nothing_is_asked() -> None:
+    assert waters(to="") == {}, "the file wants no temperature"
+    assert waters(at=" at 30 C") == {}, "the file gives the water its own"
+    assert waters(kitchen=False) == {}, "the kitchen says nothing"
+    assert waters(word="scald") == {}, "hot on purpose"
+
+
+HOUSES = {"C": House(), "F": House("Letter", "US", "F", "American")}
+
+
+@pytest.mark.parametrize(("degrees", "said"), [("C", "at about 20\u00a0°C"), ("F", "at about 69\u00a0°F")])
+def test_said_in_the_house_s_degrees(degrees: str, said: str) -> None:
+    house = HOUSES[degrees]
+    assert stage_water(waters()["poolish"], Measures(house, words_of(house.words))) == said
+
+
+def test_what_water_cannot_be_is_said() -> None:
+    m = Measures(HOUSES["C"], words_of("British"))
+    assert "no water" in stage_water(waters(flour=45, air="air 45 C", to=" to -30 C")["poolish"], m)
+    iced = stage_water(waters(flour=32, tap=28, air="air 32 C", to=" to 18 C")["poolish"], m)
+    assert "ice" in iced
+
+
+def test_among_the_estimates_with_rule_and_source() -> None:
+    bakery = read([SourceText("loaf.bake", LOAF.format(word="poolish", name="poolish", to=" to 23 C", at="")
+                              + KITCHEN.format(air="air 20 C", flour=20, tap=12))])  # fmt: skip
+    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
+    assert batch is not None
+    figure = figures_of(batch, bakery.larder, bakery.kitchen).estimates["poolish: water temperature"]
+    assert (figure.value, figure.unit) == (20, "C")
+    assert figure.rule.startswith("an estimate, ") and "Choi and Okos" in figure.source
