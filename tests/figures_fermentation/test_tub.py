@@ -1,5 +1,6 @@
 """A tub of dough in the fridge."""
 
+from datetime import datetime
 from fractions import Fraction
 from itertools import pairwise
 from pathlib import Path
@@ -8,10 +9,16 @@ import pytest
 from hypothesis import given, settings, strategies as st
 
 from manchet.bakery import read, written_batch
-from manchet.figures.tub import STEP, Cooling, cooling, seconds_of_lag, tub_figures
+from manchet.figures.tub import STEP, Cooling, chilled_in, cooling, seconds_of_lag, tub_figures
 from manchet.figures.yeast_rate import BAKERS
-from manchet.formula.mixes import mixes_of
+from manchet.formula.mixes import Mixes, mixes_of
+from manchet.formula.model import Batch
+from manchet.larder.kitchen import PLAIN
+from manchet.sheets.card_view import timing_card
+from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
+from manchet.timing.card import card_of
+from manchet.timing.when import When
 
 
 def tub(grams: int, start: int = 25, fridge: int = 4) -> Cooling:
@@ -73,3 +80,87 @@ def test_how_soon_a_retarded_loaf_is_cold() -> None:
     assert [(g.name, g.value) for g in figure.inputs] == [
         ("dough in one piece", 1000), ("as warm as", 25), ("the fridge", 5)
     ]  # fmt: skip
+
+
+# ---- what is put into the fridge, and when -----------------------------------------------------------
+
+COLD_LOAF = """
+formula Cold loaf
+  kind hearth loaf
+  makes 20 loaves at 900 g dough
+  makes 40 rolls at 90 g dough
+
+  overall
+    white flour          100%
+    water                 68%
+    salt                   2%
+    fresh yeast            0.6%
+
+  old dough with 10% of all flour
+    white flour          100%
+    water                 60%
+    salt                   2%
+    fresh yeast            0.5%
+    mix by hand 5 min to 24 C
+    ripen covered 14-18 h at 6 C
+
+  dough
+    old dough
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 1 h at 25 C
+    retard covered 10-12 h at 5 C
+    divide
+    for the loaves
+      shape round
+      retard covered 12 h at 4 C
+      bake 40 min at 230 C to 97 C core, steam
+      cool 2 h
+    for the rolls
+      shape round
+      prove covered 1 h at 26 C
+      retard covered 8 h at 4 C
+      bake 16 min at 230 C, steam
+      cool 1 h
+"""
+
+
+def cold_loaf(text: str = COLD_LOAF) -> tuple[Batch, Mixes]:
+    bakery = read([SourceText("test.bake", text)])
+    (formula,) = bakery.formulas
+    batch = written_batch(formula, bakery.kitchen).value
+    assert batch is not None
+    return batch, mixes_of(batch, bakery.kitchen)
+
+
+def test_every_warm_dough_that_goes_into_the_fridge_and_how_large_it_is() -> None:
+    """The old dough in its tub, the dough in its own, a roll; not the loaves, whose dough is cold already."""
+    batch, mixes = cold_loaf()
+    tub_of_dough = batch.dough
+    found = [(c.where, c.step.verb, c.grams, c.warmth, c.fridge) for c in chilled_in(batch, mixes)]
+    assert found == [
+        ("old dough", "ripen", batch.stages[0].out, 24, 6),
+        ("dough", "retard", tub_of_dough, 25, 5),
+        ("rolls", "retard", 90, 26, 4),
+    ]
+
+
+def test_a_roll_is_cold_sooner_than_a_tub() -> None:
+    batch, mixes = cold_loaf()
+    figures = tub_figures(batch, mixes)
+    roll, tub = figures["rolls, retard: cold after"], figures["dough, retard: cold after"]
+    assert 1 <= roll.value <= 3 < tub.value
+    assert "estimate" in figures["dough, retard: works on like"].rule
+
+
+def test_the_card_says_it_where_the_dough_goes_into_the_fridge() -> None:
+    batch, mixes = cold_loaf()
+    made = card_of(batch, PLAIN, mixes, When(datetime(2026, 11, 27, 17, 0), False))
+    said = {(row.stage, row.branch, row.step.verb): row.cold_after for row in made.rows if row.step and row.cold_after}
+    assert set(said) == {("old dough", "", "ripen"), ("", "", "retard"), ("", "rolls", "retard")}
+    for cold in said.values():
+        assert cold is not None and cold.low is not None and cold.high is not None
+        assert 0 < cold.low < cold.high
+    view = timing_card(made, Issue(), House())
+    looks = [job.look for job in view.jobs if "cold in the middle" in job.look]
+    assert len(looks) == 3 and all("about" in look and "estimate" in look for look in looks)

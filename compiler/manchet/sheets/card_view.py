@@ -120,7 +120,12 @@ def job_text(row: Row, m: Measures) -> str:
 
 def _look(row: Row, m: Measures) -> str:
     until = row.step.until if row.step is not None and row.job == "step" else ""
-    return "; ".join(filter(None, (until, _floor(row, m))))
+    return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m))))
+
+
+def _cold(row: Row, m: Measures) -> str:
+    """From when to when the middle of what is put into the fridge is cold."""
+    return "" if row.cold_after is None else m.words.say("card.cold", m.time(row.cold_after))
 
 
 def _floor(row: Row, m: Measures) -> str:

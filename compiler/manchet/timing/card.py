@@ -17,6 +17,7 @@ from manchet.timing.card_values import Card, Change, Gives, Late, Row
 from manchet.timing.clashes import clashes_of
 from manchet.timing.durations import inside
 from manchet.timing.falling import with_floors
+from manchet.timing.growing_cold import with_cooling
 from manchet.timing.lanes import lanes_of
 from manchet.timing.lateness import Given, lateness_of
 from manchet.timing.network import Job, network_of
@@ -69,7 +70,7 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
     start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
     while when.not_before is not None and start < when.not_before:
         start += DAY
-    rows = with_floors(_rows(course, kitchen, start), kitchen)
+    rows = with_cooling(with_floors(_rows(course, kitchen, start), kitchen), batch, mixes)
     return Card(
         name=batch.formula.name,
         start=start,

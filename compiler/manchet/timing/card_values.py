@@ -110,6 +110,8 @@ class Row(NamedTuple):
     """For 15, 30 and 45 minutes; empty for work inside a wait."""
     floor: Floor | None = None
     """Where a load goes into an oven whose fall the kitchen gives."""
+    cold_after: Range | None = None
+    """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
 
 
 class Before(NamedTuple):
