@@ -45,6 +45,8 @@ def exact(figure: dict[str, Any]) -> Fraction:
 def computed(report: dict[str, Any], path: tuple[str, ...]) -> list[Fraction]:
     """The figures at a path, in the path's unit: several when a stage weighs one ingredient on several lines."""
     *where, unit, name = path
+    if where[0] == "estimates":
+        return [exact(report["estimates"][name]) / GRAMS.get(unit, Fraction(1))]
     measure, size = ("percent", Fraction(1)) if unit == "percent" else ("grams", GRAMS[unit])
     if where[0] == "totals":
         return [exact(report["totals"][f"{name}_{measure}"]) / size]

@@ -2,56 +2,19 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
+from collections.abc import Iterator
 from fractions import Fraction
 from itertools import pairwise
-from typing import NamedTuple
 
-from manchet.diagnostics.suggest import fold
 from manchet.figures.figure import Figure, Given
-from manchet.formula.model import Batch, Formula, Makes, OverallLine, PieceBatch, Range, Step
+from manchet.formula.crust import SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
+from manchet.formula.model import Batch, Formula, Makes, OverallLine, PieceBatch, Range
 from manchet.larder.book import Larder
 from manchet.quantities.printing import decimal, rounded
 
 NOTHING = Fraction(0)
 
-
-class Crust(NamedTuple):
-    """How much of its dough a shape loses in the oven, in per cent, least and most, and who says so."""
-
-    what: str
-    least: int
-    most: int
-    source: str
-
-
-LIDDED = Crust("baked under a lid", 5, 9, "common practice; pans lose less than the hearth (Hamelman, as quoted)")
-THIN = Crust(
-    "long and thin, much crust", 17, 24, "335 g of dough loses up to 80 g: a television check of baguettes, 2023"
-)
-TIN = Crust(
-    "in a tin", 8, 13, "10-13 %: Gisslen, Professional Baking; pans lose less than the hearth (Hamelman, as quoted)"
-)
-ROLL = Crust("a roll", 9, 15, "84 g of dough gives 75 g: weighed by a baker; 10-13 %: Gisslen, Professional Baking")
-SMALL = Crust(
-    "a small loaf on the hearth",
-    12,
-    18,
-    "314 g of dough gives 267 g: weighed by a baker; 10-20 % (Hamelman, as quoted)",
-)
-LOAF = Crust(
-    "a loaf on the hearth", 10, 16,
-    "10-13 %: Gisslen, Professional Baking; 13.1 %: Count Rumford, 1794, and Accum, 1821; 15.3 % of brown bread: Accum",
-)  # fmt: skip
-"""Baked in the oven's heat with no lid and no tin."""
-
-SMALL_LOAF = Fraction(400)
-"""Grams of dough below which a hearth loaf loses as a small one. Our rule."""
-
-ROLL_LIKE = frozenset({"rolls", "boiled", "lye"})
-LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf", "soft"}) | ROLL_LIKE
-"""Kinds whose loss is known. What a crisp, a batter, a cake or a filled bread loses is its maker's to weigh."""
-
-THIN_NAMES = ("baguette", "ficelle", "flute", "stick")
 
 KEEPING = ((0, Fraction(0)), (24, Fraction(125, 6400)), (48, Fraction(500, 6400)), (70, Fraction(900, 6400)))
 """Hours and share lost by an unwrapped 4 lb loaf: 1.25, 5 and 9 oz of 64 (Goddard, grocers' guide)."""
@@ -66,7 +29,7 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
     if formula.bake_loss is not None:
         given = Given("bake loss", formula.bake_loss * 100, "%", where)
         return Figure("bake loss", given.value, "%", "as the head says", (given,), "the file")
-    crust = _crust(formula, makes.noun, bool(makes.tin), makes.grams if grams is None else grams)
+    crust = crust_of(formula, makes.noun, bool(makes.tin), makes.grams if grams is None else grams)
     if crust is None:
         return None
     return Figure(
@@ -76,35 +39,6 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
     )  # fmt: skip
 
 
-def bake_loss_range(formula: Formula, makes: Makes | PieceBatch) -> Range | None:
-    """The same as a share, least and most; both alike where the file says it."""
-    if formula.bake_loss is not None:
-        return Range(formula.bake_loss, formula.bake_loss)
-    crust = _crust(formula, makes.noun, bool(makes.tin), makes.grams)
-    return None if crust is None else Range(Fraction(crust.least, 100), Fraction(crust.most, 100))
-
-
-def _crust(formula: Formula, noun: str, in_tin: bool, grams: Fraction | None) -> Crust | None:
-    steps = _steps(formula, noun)
-    bakes = [step for step in steps if step.verb == "bake"]
-    if formula.kind not in LOAVES or not bakes:
-        return None
-    if any(step.lid for step in bakes) and not any(step.lid is False for step in bakes):
-        return LIDDED
-    if in_tin or "tin" in formula.kind:
-        return TIN
-    if any(thin in fold(noun) for thin in THIN_NAMES):
-        return THIN
-    if formula.kind in ROLL_LIKE or "roll" in fold(noun):
-        return ROLL
-    return SMALL if grams is not None and grams < SMALL_LOAF else LOAF
-
-
-def _steps(formula: Formula, noun: str) -> tuple[Step, ...]:
-    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
-    return formula.stages[-1].steps + branch
-
-
 def baked(grams: Fraction, loss: Range) -> Range:
     """Grams of bread that so much dough gives, least and most."""
     return Range(grams * (1 - (loss.high or NOTHING)), grams * (1 - (loss.low or NOTHING)))
@@ -112,13 +46,7 @@ def baked(grams: Fraction, loss: Range) -> Range:
 
 def about_baked(grams: Fraction, loss: Range) -> Fraction:
     """Grams of bread to print: to ten from 200 g on, for it is an estimate."""
-    likely = baked(grams, loss).likely
-    return rounded(likely / 10, 0) * 10 if likely >= 200 else rounded(likely, 0)
-
-
-def to_weigh_off(grams: Fraction, loss: Range) -> Range:
-    """Grams of dough for a wanted baked weight. Who must not sell it too light weighs off the upper."""
-    return Range(grams / (1 - (loss.low or NOTHING)), grams / (1 - (loss.high or NOTHING)))
+    return to_tens(baked(grams, loss).likely)
 
 
 def kept(hours: Fraction) -> Fraction | None:
@@ -158,35 +86,96 @@ def _poured_water(line: OverallLine, larder: Larder) -> Fraction:
 
 
 def loss_figures(batch: Batch, larder: Larder) -> dict[str, Figure]:
-    """Bake loss, baked weight and moisture of each sort of piece, where the file gives no bake loss."""
-    formula = batch.formula
-    if formula.bake_loss is not None or formula.preparation:
+    """Of each sort of piece: bake loss and baked weight where the file gives no loss, dough to weigh off where a baked
+    weight is wanted, moisture, and what a plain loaf weighs when it has lain for a day and for two."""
+    if batch.formula.preparation:
         return {}
     found: dict[str, Figure] = {}
-    head = formula.makes[0].place if formula.makes else formula.place
-    where = f"{head.path}:{head.line}"
     for piece in batch.pieces:
-        loss, span = bake_loss_of(formula, piece), bake_loss_range(formula, piece)
-        if loss is None or span is None:
-            continue
         whose = f" of {piece.noun}" if len(batch.pieces) > 1 else ""
-        dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", where)
-        old = Figure("by half the water", rounded(half_the_water(formula, larder) * 100, 0), "%",
-                     "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
-        ends = baked(piece.grams, span)
-        weight = Figure(
-            f"baked weight{whose}", about_baked(piece.grams, span), "g",
-            f"an estimate, {decimal(ends.low or NOTHING, 0)} to {decimal(ends.high or NOTHING, 0)} g: "
-            "dough for one x (1 - bake loss / 100)",
-            (dough, loss), loss.source,
-        )  # fmt: skip
-        found[f"bake loss{whose}, estimate"] = loss._replace(inputs=(*loss.inputs, old))
-        found[f"baked weight{whose}, estimate"] = weight
-        moist = moisture(formula, larder, span.likely)
-        if moist is not None and moist > 0:
-            found[f"moisture{whose}, estimate"] = Figure(
-                f"moisture of the loaf{whose}", rounded(moist * 100, 0), "%",
-                "an estimate: all the water weighed in and in the flour, less the bake loss / baked weight",
-                (loss,), "the larder's composition of each ingredient; US law allows bread up to 38 % (21 CFR 136.110)",
-            )  # fmt: skip
+        for name, figure in _of_piece(batch.formula, piece, larder):
+            found[f"{name}{whose}, estimate"] = figure
     return found
+
+
+def _of_piece(formula: Formula, piece: PieceBatch, larder: Larder) -> Iterator[tuple[str, Figure]]:
+    loss, span = bake_loss_of(formula, piece), bake_loss_range(formula, piece)
+    if loss is None or span is None:
+        return
+    head = formula.makes[0].place if formula.makes else formula.place
+    dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", f"{head.path}:{head.line}")
+    weight = _baked_weight(piece, span, dough, loss)
+    if formula.bake_loss is None:
+        half = Figure("by half the water", rounded(half_the_water(formula, larder) * 100, 0), "%",
+                      "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
+        yield "bake loss", loss._replace(inputs=(*loss.inputs, half))
+        yield "baked weight", weight
+        if piece.baked_wanted is not None:
+            yield "dough to weigh off", _weighed_off(piece, piece.baked_wanted, span, loss)
+    yield from _kept(formula, piece, weight)
+    moist = moisture(formula, larder, span.likely)
+    if moist is not None and moist > 0:
+        yield "moisture", Figure(
+            "moisture of the loaf", rounded(moist * 100, 0), "%",
+            "an estimate: all the water weighed in and in the flour, less the bake loss / baked weight",
+            (loss,), "the larder's composition of each ingredient; US law allows bread up to 38 % (21 CFR 136.110)",
+        )  # fmt: skip
+
+
+def _baked_weight(piece: PieceBatch, span: Range, dough: Given, loss: Figure) -> Figure:
+    if piece.baked_grams is not None:
+        rule = "dough for one x (1 - bake loss / 100)"
+        return Figure("baked weight", piece.baked_grams, "g", rule, (dough, loss), loss.source)
+    ends = baked(piece.grams, span)
+    rule = f"an estimate, {_span(ends)} g: dough for one x (1 - bake loss / 100)"
+    return Figure("baked weight", about_baked(piece.grams, span), "g", rule, (dough, loss), loss.source)
+
+
+def _weighed_off(piece: PieceBatch, wanted: Fraction, span: Range, loss: Figure) -> Figure:
+    ends = to_weigh_off(wanted, span)
+    rule = (
+        f"an estimate, {_span(ends)} g: baked weight / (1 - bake loss / 100); "
+        "who must not sell it too light takes the upper"
+    )
+    given = Given("wanted baked", wanted, "g", "the head, or what was asked for")
+    return Figure("dough to weigh off", piece.grams, "g", rule, (given, loss), loss.source)
+
+
+def _span(ends: Range) -> str:
+    return f"{decimal(ends.low or NOTHING, 0)} to {decimal(ends.high or NOTHING, 0)}"
+
+
+# ---- on the shelf -------------------------------------------------------------------------------------
+
+PLAIN_LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf"})
+"""Kinds like the loaf that was weighed: no fat or sugar to hold its water."""
+
+WEIGHED_LOAF = Fraction(4 * 45359237, 100000)
+"""Grams of the 4 lb loaf that was weighed on the shelf."""
+
+DAYS = (24, 48)
+
+
+def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple[str, Figure]]:
+    if formula.kind not in PLAIN_LOAVES or piece.grams < SMALL_LOAF:
+        return
+    for hours in DAYS:
+        share = kept(Fraction(hours))
+        assert share is not None
+        more = share * more_skin(weight.value)
+        light, heavy = sorted((weight.value * (1 - share), weight.value * (1 - more)))
+        name = f"weight after {hours} h unwrapped"
+        rule = (
+            f"an estimate, {decimal(light, 0)} to {decimal(heavy, 0)} g: baked weight x (1 - what a 4 lb loaf lost), and "
+            "by so much more as a loaf of this weight has more skin for its weight"
+        )
+        lost = Given("a 4 lb loaf lost", rounded(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
+        yield name, Figure(name, to_tens((light + heavy) / 2), "g", rule, (weight, lost), GODDARD)
+
+
+GODDARD = "Goddard, grocers' guide: a 4 lb loaf weighed from day to day"
+
+
+def more_skin(grams: Fraction) -> Fraction:
+    """How much more skin for its weight a loaf has than the one that was weighed: as the cube root of their weights."""
+    return Fraction(bisect_left(range(10_000), WEIGHED_LOAF / grams, key=lambda n: Fraction(n, 1000) ** 3), 1000)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.formula.crust import piece_for_baked
 from manchet.formula.model import Batch, Formula, Makes, PieceBatch, Portion, Stage, StageBatch, Weighed
 from manchet.formula.tins import dough_for_tin
 from manchet.formula.vessel import contents
@@ -140,14 +141,18 @@ def _pieces(makes: Makes, formula: Formula, kitchen: Kitchen) -> PieceBatch | No
     if grams is None:
         return None
     baked = None if formula.bake_loss is None else grams * (1 - formula.bake_loss)
-    return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin)
+    wanted = makes.written if makes.state == "baked" and baked is None else None
+    return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin, wanted)
 
 
 def piece_grams(makes: Makes, formula: Formula, kitchen: Kitchen) -> Fraction | None:
-    """Grams of dough for one piece: as said, from its baked weight, or from its tin; None if that is not known."""
+    """Grams of dough for one piece: as said, from its baked weight, or from its tin; None if that is not known.
+
+    From a baked weight an estimate where the file gives no bake loss.
+    """
     if makes.grams is not None:
         return makes.grams
-    if makes.state == "baked" and makes.written is not None:
-        return None if formula.bake_loss is None else makes.written / (1 - formula.bake_loss)
+    if makes.state == "baked":
+        return piece_for_baked(formula, makes)
     tin = dough_for_tin(makes.tin, formula, kitchen)
     return None if tin is None else tin.grams

@@ -314,14 +314,18 @@ class _Binder:
 
     def _judge_pieces(self, formula: Formula, flour: Fraction) -> None:
         """Whether a formula by weight gives the dough its pieces need; our rule: not 1 % less, nor 5 % more."""
-        from manchet.formula.order import dough_for_makes
+        from manchet.formula.order import dough_for_makes, dough_span
 
         needed = dough_for_makes(formula, formula.makes)
         if isinstance(needed, Diagnostic):
             self.reports.append(needed)
             return
+        span = dough_span(formula, formula.makes)
+        if span is None:
+            return
+        least, most = span
         there = formula.dough_share * flour * (1 - formula.dough_loss)
-        if needed and there * Fraction(95, 100) > needed:
+        if needed and there * Fraction(95, 100) > most:
             self.reports.append(
                 warning(
                     "dough-left-over", formula.makes[0].place,
@@ -329,7 +333,7 @@ class _Binder:
                     "make more or heavier pieces, or weigh less",
                 )
             )  # fmt: skip
-        if needed is not None and needed > there * Fraction(101, 100):
+        if needed is not None and least > there * Fraction(101, 100):
             self.reports.append(
                 warning(
                     "dough-short-of-pieces", formula.makes[0].place,

@@ -381,7 +381,10 @@ class PieceBatch(NamedTuple):
     noun: str
     grams: Fraction
     baked_grams: Fraction | None
+    """By the file's bake loss; None without one."""
     tin: str
+    baked_wanted: Fraction | None = None
+    """Grams the baked piece is to weigh, where the file gives no bake loss: `grams` is then an estimate."""
 
 
 class Batch(NamedTuple):

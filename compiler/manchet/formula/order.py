@@ -9,6 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.batching import batch_of, piece_grams
+from manchet.formula.crust import dough_for_baked
 from manchet.formula.model import Batch, Branch, Formula, Makes, Way
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import PLAIN, Kitchen
@@ -72,13 +73,22 @@ def dough_for_makes(
         if grams is None and line.state == "baked":
             return error(
                 "no-bake-loss-for-baked-weight", line.place,
-                f"{line.noun or 'pieces'} are given as baked weight, but the head has no bake loss",
+                f"{line.noun or 'the bread'}: a baked weight, but the head has no bake loss, and {_what(formula, line)} has "
+                "none that could be taken instead",
                 "add a line such as `bake loss 13%`, or give the weight as dough",
             )  # fmt: skip
         if grams is None:
             return None
         dough += (ONE if line.number is None else line.number) * grams / (1 + _added(formula, line.noun))
     return dough
+
+
+def _what(formula: Formula, line: Makes) -> str:
+    if line.number is None:
+        return "bread that is not made by the piece"
+    return (
+        f"{'an' if formula.kind[:1] in 'aeiou' else 'a'} {formula.kind}" if formula.kind else "a formula without a kind"
+    )
 
 
 def flour_for_makes(
@@ -89,6 +99,24 @@ def flour_for_makes(
     if dough is None or isinstance(dough, Diagnostic):
         return dough
     return dough / (1 - formula.dough_loss) / formula.dough_share
+
+
+def dough_span(formula: Formula, makes: tuple[Makes, ...]) -> tuple[Fraction, Fraction] | None:
+    """Grams of divided dough that pieces take, least and most; apart only where a baked weight is told by an estimate."""
+    spans = [dough_for_baked(formula, line) if line.state == "baked" else None for line in makes]
+    ends = []
+    for end in range(2):
+        dough = dough_for_makes(
+            formula,
+            tuple(
+                line if span is None else line._replace(grams=span[end])
+                for line, span in zip(makes, spans, strict=True)
+            ),
+        )
+        if not isinstance(dough, Fraction):
+            return None
+        ends.append(dough)
+    return ends[0], ends[1]
 
 
 def left_at_the_scale(batch: Batch) -> Fraction:

@@ -32,7 +32,7 @@ def handout(
     m = Measures(house._replace(units="metric"), words)
     formula = work.batch.formula
     sections = tuple(_section(at, work, m, pictures) for at in range(len(work.tables)))
-    head = tuple(Fact(words["head.makes"], pieces_of(p, m)) for p in work.batch.pieces)
+    head = tuple(Fact(words["head.makes"], pieces_of(p, formula, m)) for p in work.batch.pieces)
     head = head or (Fact(words["head.makes"], m.mass(work.batch.dough)),)
     spoony = any(row.aside for s in sections for row in (*s.rows, *s.aside))
     named = [c.name for c in work.cautions]

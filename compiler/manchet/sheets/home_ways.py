@@ -6,9 +6,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.model import PieceBatch, Step
+from manchet.formula.model import Formula, PieceBatch, Step
 from manchet.formula.nouns import singular
 from manchet.sheets import home_steps, prep_view, wording
+from manchet.sheets.baked_view import after_the_dough
 from manchet.sheets.drawings.choosing import drawings_of, vessel_of
 from manchet.sheets.handout_oven import oven_of
 from manchet.sheets.handout_values import Doing, Figure, Way
@@ -59,7 +60,7 @@ class Home(NamedTuple):
         if not home_steps.is_rewritten(step):
             text = line.text
         if step.verb == "divide":
-            sorts = [pieces_of(p, self.m) for p in self.work.batch.pieces if p.noun]
+            sorts = [pieces_of(p, self.work.batch.formula, self.m) for p in self.work.batch.pieces if p.noun]
             text = self.m.words.say("handout.divide_into", text, "; ".join(sorts)) if sorts else text
         if step.applied is not None and step.applied.stage:
             notes = (self.m.words.say("handout.made_before", step.applied.name), *notes)
@@ -90,11 +91,10 @@ class Home(NamedTuple):
         return vessel_of(place, tins, [v.name for v in there if v.word == "basket"])
 
 
-def pieces_of(p: PieceBatch, m: Measures) -> str:
+def pieces_of(p: PieceBatch, formula: Formula, m: Measures) -> str:
     """`2 loaves at 850 g dough, about 730 g baked`"""
     number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
     if not p.noun:
         return m.words.say("head.whole", weight)
     noun = singular(p.noun) if p.number == 1 else p.noun
-    said = m.words.say("head.pieces", number, noun, weight)
-    return said if p.baked_grams is None else said + m.words.say("head.about_baked", m.about(p.baked_grams))
+    return m.words.say("head.pieces", number, noun, weight) + after_the_dough(p, formula, m)

@@ -8,7 +8,6 @@ from typing import NamedTuple
 
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
-from manchet.figures.losses import about_baked, bake_loss_range
 from manchet.figures.stage_water import StageWater
 from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
@@ -17,7 +16,7 @@ from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, 
 from manchet.formula.order import left_at_the_scale
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
-from manchet.sheets import caution_view, foot_view, views, wording
+from manchet.sheets import baked_view, caution_view, foot_view, views, wording
 from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
 from manchet.sheets.far_view import stage_notes, step_notes
 from manchet.sheets.measures import Measures
@@ -132,12 +131,7 @@ def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
         if p.tin
         else m.words.say("head.pieces", number, p.noun, weight)
     )
-    if p.baked_grams is not None:
-        return said + m.words.say("head.about_baked", m.about(p.baked_grams))
-    loss = bake_loss_range(batch.formula, p)
-    return (
-        said if loss is None else said + m.words.say("head.about_baked_estimate", m.about(about_baked(p.grams, loss)))
-    )
+    return said + baked_view.after_the_dough(p, batch.formula, m)
 
 
 def _dough_temperature(steps: Sequence[Step]) -> Range | None:
@@ -303,7 +297,7 @@ def _grouped(
             numbers = ()
             close()
             if work.batch.pieces:
-                parts.append(Divide(tuple(_sort(p, m) for p in work.batch.pieces), _rest(work.batch, m)))
+                parts.append(_divide(work.batch, m))
     close()
     return parts
 
@@ -345,9 +339,14 @@ def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
     return ", ".join(said)
 
 
-def _sort(p: PieceBatch, m: Measures) -> views.Sort:
+def _divide(batch: Batch, m: Measures) -> Divide:
+    off = tuple(filter(None, (baked_view.weigh_off(p, batch.formula, m) for p in batch.pieces)))
+    return Divide(tuple(_sort(p, batch, m) for p in batch.pieces), _rest(batch, m), off)
+
+
+def _sort(p: PieceBatch, batch: Batch, m: Measures) -> views.Sort:
     weight = m.piece(p.grams)
-    baked = "" if p.baked_grams is None else m.about(p.baked_grams)
+    baked = baked_view.in_the_list(p, batch.formula, m)
     return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
 
 

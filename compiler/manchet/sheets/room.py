@@ -61,8 +61,8 @@ def _part(part: Part) -> float:
     match part:
         case Steps(lines):
             return 6 + sum(_line(line) for line in lines)
-        case Divide(sorts):
-            return 6 + 9.5 * len(sorts)
+        case Divide(sorts, _, off):
+            return 6 + 9.5 * len(sorts) + 5 * len(off)
         case Branch():
             return 11.0
         case Bake(phases):

@@ -109,6 +109,8 @@ class Divide(NamedTuple):
     sorts: tuple[Sort, ...]
     rest: str = ""
     """What is left of the dough when all pieces are weighed off, where that is anything to speak of."""
+    off: tuple[str, ...] = ()
+    """Between what the dough for a wanted baked weight lies, where the file gives no bake loss."""
     part: str = "divide"
 
 
