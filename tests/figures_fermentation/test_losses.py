@@ -263,7 +263,7 @@ def test_the_sheet_says_between_what_to_weigh_off() -> None:
     assert isinstance(divide, Divide)
     assert divide.sorts[0].baked == "800\u00a0g (estimate)"
     (said,) = divide.off
-    assert "920\u00a0g (890\u00a0g to 950\u00a0g) for about 800\u00a0g baked" in said
+    assert "890\u00a0g to 950\u00a0g of dough for about 800\u00a0g baked (estimate)" in said
     known = sheet(text.replace("baked\n", "baked\n  bake loss 20%\n", 1))
     divide = next(p for block in known.blocks for group in block.parts for p in group if p.part == "divide")
     assert isinstance(divide, Divide) and (divide.sorts[0].baked, divide.off) == ("800\u00a0g", ())

@@ -128,7 +128,8 @@ def _baked_weight(piece: PieceBatch, span: Range, dough: Given, loss: Figure) ->
         return Figure("baked weight", piece.baked_grams, "g", rule, (dough, loss), loss.source)
     ends = baked(piece.grams, span)
     rule = f"an estimate, {_span(ends)} g: dough for one x (1 - bake loss / 100)"
-    return Figure("baked weight", about_baked(piece.grams, span), "g", rule, (dough, loss), loss.source)
+    likely = about_baked(piece.grams, span) if piece.baked_wanted is None else piece.baked_wanted
+    return Figure("baked weight", likely, "g", rule, (dough, loss), loss.source)
 
 
 def _weighed_off(piece: PieceBatch, wanted: Fraction, span: Range, loss: Figure) -> Figure:

@@ -14,6 +14,8 @@ def about_baked_of(piece: PieceBatch, formula: Formula) -> tuple[Fraction | None
     """Grams of the baked piece, and whether that is an estimate; None for kinds nobody has weighed."""
     if piece.baked_grams is not None:
         return piece.baked_grams, False
+    if piece.baked_wanted is not None:
+        return piece.baked_wanted, True
     loss = bake_loss_range(formula, piece)
     return (None, True) if loss is None else (about_baked(piece.grams, loss), True)
 
@@ -40,5 +42,5 @@ def weigh_off(piece: PieceBatch, formula: Formula, m: Measures) -> str:
     if piece.baked_wanted is None or loss is None:
         return ""
     low, high = (to_tens(end or Fraction(0)) for end in to_weigh_off(piece.baked_wanted, loss))
-    dough = m.each(piece.grams)
-    return m.words.say("divide.weigh_off", piece.noun, dough, m.each(low), m.each(high), m.about(piece.baked_wanted))
+    least, most = m.each(low), m.each(high)
+    return m.words.say("divide.weigh_off", piece.noun, least, most, m.about(piece.baked_wanted), most)
