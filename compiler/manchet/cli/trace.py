@@ -6,8 +6,9 @@ Without a figure's name, the names there are. A name may be written with spaces 
 from __future__ import annotations
 
 import argparse
+import re
 import sys
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
@@ -19,6 +20,9 @@ from manchet.workspace.trouble import Unknown
 if TYPE_CHECKING:
     from manchet.figures.derived import Figures
     from manchet.figures.figure import Figure, Given
+
+MOST_NAMED = 12
+"""Figures named in an answer: as many as are read at a glance."""
 
 EXAMPLES = (
     "manchet trace 'Tern loaf'",
@@ -57,14 +61,29 @@ def run(options: argparse.Namespace) -> int:
         return FINE
     wanted = fold(options.figure.replace("_", " "))
     wanted = wanted if wanted in known else also.get(wanted, wanted)
-    if wanted not in known:
+    alike = [wanted] if wanted in known else _with_the_words(wanted, known)
+    if len(alike) > 1:
+        names = ", ".join(known[key][0] for key in alike[:MOST_NAMED])
+        raise Unknown(
+            f"{figures.name} has {len(alike)} figures with {options.figure} in their name", f"which of: {names}"
+        )
+    if not alike:
         near = nearest(wanted, known)
         raise Unknown(
             f"{figures.name} has no figure called {options.figure}",
             f"near: {known[near][0]}" if near else f"manchet trace '{figures.name}' lists them",
         )
+    wanted = alike[0]
     sys.stdout.write("\n".join(chain(known[wanted][1], options.exact)) + "\n")
     return FINE
+
+
+def _with_the_words(wanted: str, known: Iterable[str]) -> list[str]:
+    """The names in which every word that is asked for begins a word."""
+    return [
+        name for name in known
+        if all(any(word.startswith(part) for word in re.findall(r"\w+", name)) for part in wanted.split())
+    ]  # fmt: skip
 
 
 def chain(figure: Figure | Given, exact: bool, depth: int = 0, seen: frozenset[str] = frozenset()) -> Iterator[str]:
