@@ -63,7 +63,7 @@ def run(options: argparse.Namespace) -> int:
     wanted = wanted if wanted in known else also.get(wanted, wanted)
     alike = [wanted] if wanted in known else _with_the_words(wanted, known)
     if len(alike) > 1:
-        names = ", ".join(known[key][0] for key in alike[:MOST_NAMED])
+        names = "; ".join(known[key][0] for key in alike[:MOST_NAMED])
         raise Unknown(
             f"{figures.name} has {len(alike)} figures with {options.figure} in their name", f"which of: {names}"
         )
