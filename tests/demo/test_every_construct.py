@@ -79,7 +79,7 @@ SETTINGS = [
     "allergens", "no allergens", "may contain", "density", "whole", "kept at", "good for", "price", "source", "takes water",
     "could be", "air", "flour", "tap", "hands", "measures", "words", "yeast", "yeast factors", "mixer", "oven", "prover", "fridge",
     "freezer", "bench", "tin", "tray", "basket", "couche", "scale", "griddle", "pot", "takes", "slow", "fast", "warms",
-    "heat", "hottest", "holds", "recovers", "heats in", "steam", "keeps", "volume", "count", "reads", "up to",
+    "heat", "hottest", "holds", "recovers", "heats in", "falls", "each load takes", "floor", "door", "steam", "keeps", "volume", "count", "reads", "up to",
 ]  # fmt: skip
 
 UNITS = [

@@ -9,7 +9,7 @@ from hypothesis import given, strategies as st
 
 from manchet import bakery
 from manchet.figures.derived import figures_of
-from manchet.figures.oven_curve import after, hours_to, turns_of, wanted, window
+from manchet.figures.oven_curve import after, hours_to, wanted, window
 from manchet.formula.model import Range
 from manchet.larder.kitchen import Fall
 from manchet.source.text import SourceText
@@ -109,18 +109,6 @@ kitchen House
 def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
     loaves = [LOAF.format(name=name, heat=heat, shape=shape) for name, heat, shape in breads]
     return bakery.read((SourceText("x.bake", "\n".join([*loaves, HOUSE])),))
-
-
-def test_the_hottest_goes_in_first() -> None:
-    found = house(
-        ("Soft", "190 C", "round"), ("Late", "230 C in deck", "round"), ("Flat", "250 C", "flat"),
-        ("Lean", "230-240 C", "round"), ("Pizza", "320 C", "flat"),
-    )  # fmt: skip
-    kitchen = found.kitchen
-    turns = turns_of(found.formulas, kitchen.ovens[0], kitchen)
-    assert [turn.formula for turn in turns] == ["Pizza", "Flat", "Lean", "Soft"]
-    assert turns[0].window is None
-    assert turns[2].window == (Fraction(10, 12), Fraction(20, 12))
 
 
 def test_it_is_among_the_figures() -> None:

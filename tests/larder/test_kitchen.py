@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from larder.reading_help import house
 
-from manchet.larder.kitchen import Cold, Fall, Floor, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.kitchen import Cold, Fall, Floor, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
 
 KITCHEN = """\
 kitchen House
@@ -134,6 +134,20 @@ def test_a_fall_is_a_difference_and_its_start_a_reading() -> None:
     )  # the hottest first, in whatever order they stand
 
 
+@pytest.mark.parametrize(
+    ("line", "takes"),
+    [
+        ("15 C", LoadTakes(Fraction(15))),
+        ("27 F", LoadTakes(Fraction(15))),
+        ("15 C for 20 kg dough", LoadTakes(Fraction(15), Fraction(20_000))),
+        ("15 C for 20 kg", LoadTakes(Fraction(15), Fraction(20_000))),
+    ],
+)
+def test_what_a_load_takes_is_a_difference(line: str, takes: LoadTakes) -> None:
+    _larder, kitchen, reports = house(f"kitchen K\n  oven a\n    each load takes {line}\n")
+    assert (reports, kitchen.ovens[0].load_takes) == ([], takes)
+
+
 def test_a_volume_that_is_said_counts_before_what_is_measured() -> None:
     _larder, kitchen, reports = house("kitchen K\n  tin a\n    inside 230 x 110 x 95 mm\n    volume 2.3 l\n")
     assert (reports, kitchen.vessels[0].millilitres) == ([], 2300)
@@ -177,7 +191,16 @@ def test_warms_is_a_difference_and_no_reading() -> None:
         ("  oven a\n    falls 12 C from 250 C", "unreadable-line"),
         ("  oven a\n    falls 0 C an hour from 250 C", "kitchen-figure-unfit"),
         ("  oven a\n    falls 12 C an hour from 2500 C", "kitchen-figure-unfit"),
-        ("  oven a\n    falls 12 C an hour from 250 C\n    falls 9 C an hour from 250 C", "kitchen-figure-unfit"),
+        ("  oven a\n    falls 12 C an hour from 250 C\n    falls 9 C an hour from 250 C", "kitchen-line-twice"),
+        ("  oven a\n    floor 120 x 90 cm\n    round floor 110 cm", "kitchen-line-twice"),
+        ("  oven a\n    round floor 110 cm\n    floor 120 x 90 cm", "kitchen-line-twice"),
+        ("  oven a\n    holds 24 loaves, or 20 loaves", "kitchen-line-twice"),
+        ("  shape 18 s each\n  shape 20 s each", "kitchen-line-twice"),
+        ("  oven a\n    each load takes 0 C", "kitchen-figure-unfit"),
+        ("  oven a\n    each load takes 15-20 C", "kitchen-figure-unfit"),
+        ("  oven a\n    each load takes 15 C for 0 kg dough", "kitchen-figure-unfit"),
+        ("  oven a\n    each load takes 20 kg", "unreadable-line"),
+        ("  mixer a\n    each load takes 15 C", "no-kitchen-line"),
     ],
 )
 def test_mistakes(lines: str, name: str) -> None:

@@ -12,7 +12,8 @@ from manchet.figures.fermentation import fermentation_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses import loss_figures
 from manchet.figures.mixing import kneading_figures, mixing_figures
-from manchet.figures.oven_curve import curve_figures, first_bakes, oven_of, turn_figures
+from manchet.figures.oven_curve import first_bakes, oven_of
+from manchet.figures.oven_figures import oven_figures
 from manchet.figures.oven_floor import load_figures
 from manchet.figures.stage_water import stage_water_figures, stage_waters
 from manchet.figures.swapped import swap_figures
@@ -95,8 +96,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
     estimates |= stage_water_figures(stage_waters(batch, kitchen, mixes, larder))
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
-        estimates |= load_figures(batch, kitchen, baked_in) | curve_figures(formula, kitchen)
-        estimates |= turn_figures(formula, beside, kitchen)
+        estimates |= load_figures(batch, kitchen, baked_in) | oven_figures(batch, beside, kitchen)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
 
 

@@ -1,7 +1,7 @@
-"""A fired oven that grows colder: how hot it is when, when each bread goes in, and in what order. Estimates.
+"""A fired oven that grows colder: how hot it is when, and from when to when it has the heat a bread wants. Estimates.
 
-The curve is the kitchen's own: straight stretches, as measured, the last going on. What loads of cold dough and an open
-door take out of it is not in it unless it was measured so; it is the floor's thermometer that decides.
+The curve is the kitchen's own: straight stretches, as measured, the last going on. What loads take out of it comes on top
+(`oven_plan`); it is the floor's thermometer that decides.
 """
 
 from __future__ import annotations
@@ -11,10 +11,8 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple
 
-from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Range, Step
 from manchet.larder.kitchen import Fall, Kitchen, Oven
-from manchet.quantities.printing import decimal
 
 NEAR = Fraction(10)
 """Degrees Celsius to either side of a heat that the file gives as one figure. Our rule: an oven's floor differs as much."""
@@ -85,26 +83,6 @@ def window(falls: tuple[Fall, ...], heat: Range) -> Window | None:
     return None if closes is None else Window(hours_to(falls, most) or NOTHING, closes)
 
 
-class Turn(NamedTuple):
-    """One bread's turn in a falling oven. `window` is None where the oven is never hot enough."""
-
-    formula: str
-    noun: str
-    heat: Range
-    window: Window | None
-
-
-def turns_of(formulas: Iterable[Formula], oven: Oven, kitchen: Kitchen) -> tuple[Turn, ...]:
-    """The order in which breads go in: the hottest first, and of equals the one whose time is over first."""
-    found = []
-    for formula in formulas:
-        for noun, first in first_bakes(formula):
-            heat = floor_heat(first)
-            if heat is not None and oven_of(first, kitchen) == oven:
-                found.append(Turn(formula.name, noun, heat, window(oven.falls, heat)))
-    return tuple(sorted(found, key=lambda t: (-t.heat.likely, -wanted(t.heat)[0], t.formula, t.noun)))
-
-
 def first_bakes(formula: Formula) -> Iterable[tuple[str, Step]]:
     """The first phase of each bread's bake: (noun, step). The noun is "" where the dough is not parted."""
     stem = formula.stages[-1].steps
@@ -113,52 +91,3 @@ def first_bakes(formula: Formula) -> Iterable[tuple[str, Step]]:
         first = next((step for step in steps if step.verb == "bake"), None)
         if first is not None:
             yield noun, first
-
-
-def curve_figures(formula: Formula, kitchen: Kitchen) -> dict[str, Figure]:
-    """When each bread of the formula may go in, in hours from the hottest heat of its oven's curve on."""
-    found: dict[str, Figure] = {}
-    for noun, first in first_bakes(formula):
-        oven, heat = oven_of(first, kitchen), floor_heat(first)
-        if oven is None or not oven.falls or heat is None:
-            continue
-        when = window(oven.falls, heat)
-        if when is None:
-            continue
-        least, most = wanted(heat)
-        where = f"{first.place.path}:{first.place.line}" if first.place else "the file"
-        house = f"{kitchen.place.path}:{kitchen.place.line}" if kitchen.place else "the kitchen"
-        start = decimal(oven.falls[0].start, 0)
-        given = (
-            Given("at the hottest", most, "C", where),
-            Given("at the coldest", least, "C", where),
-            *(
-                Given(f"{oven.name} falls an hour, from {decimal(f.start, 0)} C", f.an_hour, "C", house)
-                for f in oven.falls
-            ),
-        )
-        rule = f"an estimate: hours after {oven.name} had {start} C until it has fallen to the {{}} heat the phase may begin at"
-        whose = f" of {noun}" if noun else ""
-        for word, end, hours in (("from", "hottest", when.opens), ("until", "coldest", when.closes)):
-            found[f"goes into {oven.name}{whose}, {word}"] = Figure(
-                f"goes into {oven.name}{whose}, {word}", hours, "h", rule.format(end), given,
-                f"{kitchen.name or 'the kitchen'}'s own measure of how its oven falls",
-            )  # fmt: skip
-    return found
-
-
-def turn_figures(formula: Formula, beside: Iterable[Formula], kitchen: Kitchen) -> dict[str, Figure]:
-    """Which of the breads beside it each bread of the formula is, as they go into a falling oven; none where it is alone."""
-    found: dict[str, Figure] = {}
-    for oven in kitchen.ovens:
-        turns = turns_of((one for one in beside if not one.preparation), oven, kitchen) if oven.falls else ()
-        given = tuple(
-            Given(", ".join(filter(None, (turn.formula, turn.noun))), turn.heat.likely, "C", "the file")
-            for turn in turns
-        )
-        for at, turn in enumerate(turns, 1):
-            if turn.formula == formula.name and len(turns) > 1:
-                name = f"turn in {oven.name}" + (f" of {turn.noun}" if turn.noun else "")
-                rule = f"the hottest goes in first: of {len(turns)} breads in the files that were read"
-                found[name] = Figure(name, Fraction(at), "", rule, given, "common practice")
-    return found

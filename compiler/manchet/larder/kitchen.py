@@ -39,6 +39,14 @@ class Fall(NamedTuple):
     start: Fraction
 
 
+class LoadTakes(NamedTuple):
+    """How much colder a floor is when a load has come out than when it went in: degrees Celsius, a difference."""
+
+    drop: Fraction
+    grams: Fraction | None = None
+    """The dough of the load that was measured. None: a full one, whatever that weighs."""
+
+
 class Oven(NamedTuple):
     name: str
     heat: str = ""
@@ -56,6 +64,8 @@ class Oven(NamedTuple):
     """Millimetres from side to side."""
     falls: tuple[Fall, ...] = ()
     """The hottest start first; empty where it holds its heat or nobody has measured."""
+    load_takes: LoadTakes | None = None
+    """None: nobody has measured."""
 
 
 class Cold(NamedTuple):

@@ -8,62 +8,28 @@ from typing import Any
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.larder.figures import worth
-from manchet.larder.kitchen import Cold, Fall, Kitchen, Mixer, Oven, Scale, Vessel
+from manchet.larder.figures import shown, worth
+from manchet.larder.kitchen import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
 from manchet.larder.kitchen_sizes import (
     FALL_EXAMPLE,
+    LOAD_EXAMPLE,
     SIZE_EXAMPLES,
     Sides,
     fall_of,
     floor_of,
+    load_takes_of,
     rim_of,
     sides_of,
     volume_of,
 )
+from manchet.larder.kitchen_words import COLD_WORDS, LINES, OWN_LINES, SHOWN, THINGS, WORD_SETS
 from manchet.larder.tin_volume import of_water
-from manchet.larder.yeast_factors import FACTORS
 from manchet.outcome import Outcome
-from manchet.quantities.units import MASS, MEASURES, TEMPERATURE, TIME, UNITS, VOLUME
+from manchet.quantities.units import MASS, TEMPERATURE, TIME, UNITS, VOLUME
 from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time, Unread
 
 COLDEST, HOTTEST = Fraction(-60), Fraction(900)
 """Degrees Celsius between which anything in a bakehouse lies: a blast freezer, a bread oven just fired. Our rule."""
-
-COLD_WORDS = ("fridge", "freezer", "prover")
-VESSEL_WORDS = ("tin", "tray", "basket", "couche", "griddle", "pot", "bench")
-THINGS = ("mixer", "oven", "scale", *COLD_WORDS, *VESSEL_WORDS)
-
-_WORD_SETS = {
-    "measures": {"us": "US", "american": "US", "metric": "metric", "imperial": "imperial", "british": "imperial"},
-    "words": {"british": "British", "uk": "British", "english": "British", "american": "American", "us": "American"},
-    "yeast": {
-        "fresh": "fresh",
-        "fresh yeast": "fresh",
-        "active dry": "active dry",
-        "active dry yeast": "active dry",
-        "instant": "instant",
-        "instant yeast": "instant",
-    },
-    "yeast factors": {fold(name): name for name in FACTORS},
-}
-_SHOWN = {
-    "measures": tuple(MEASURES),
-    "words": ("British", "American"),
-    "yeast": ("fresh", "active dry", "instant"),
-    "yeast factors": tuple(FACTORS),
-}
-_OWN_LINES = ("air", "flour", "tap", "hands", *_WORD_SETS)
-
-_LINES = {
-    "mixer": ("takes", "stiff dough up to", "slow", "fast", "warms"),
-    "oven": ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls"),
-    "scale": ("reads", "up to"),
-    **dict.fromkeys(COLD_WORDS, ("keeps", "holds")),
-    **dict.fromkeys(VESSEL_WORDS, ("volume", "count", "holds")),
-    **dict.fromkeys(
-        ("tin", "pot"), ("volume", "holds water", "inside", "top", "bottom", "round", "deep", "count", "holds")
-    ),
-}
 
 
 def kitchen_of(block: Written) -> Outcome[Kitchen]:
@@ -97,18 +63,18 @@ class _Reading:
         elif isinstance(node, Setting):
             if node.key in THINGS:
                 self._thing(entry, node)
-            elif node.key in _OWN_LINES:
+            elif node.key in OWN_LINES:
                 if self._first(entry, node.key, self.seen, "the kitchen"):
                     self._own_line(entry, node)
             else:
-                self._misplaced(entry, "the kitchen", (*_OWN_LINES, *THINGS))
+                self._misplaced(entry, "the kitchen", (*OWN_LINES, *THINGS))
 
     def _own_line(self, entry: Written, node: Setting) -> None:
-        if node.key in _WORD_SETS:
+        if node.key in WORD_SETS:
             said = fold(" ".join(word.text for word in node.names))
-            known = _WORD_SETS[node.key].get(said)
+            known = WORD_SETS[node.key].get(said)
             if known is None:
-                shown = _SHOWN[node.key]
+                shown = SHOWN[node.key]
                 message = f"`{node.key} {said}` is none we know" if said else f"`{node.key}` says nothing"
                 help = f"write `{node.key} {listed(shown)}`"
                 self.reports.append(error("kitchen-word-unknown", entry.line.place(), message, help))
@@ -122,6 +88,8 @@ class _Reading:
             self.kitchen = _with(self.kitchen, node.key, degrees)
 
     def _minutes(self, entry: Written, step: Step) -> None:
+        if not self._first(entry, step.verb.text, self.seen, "the kitchen"):
+            return
         for clause in step.clauses:
             if isinstance(clause, Time) and clause.per == "each":
                 seconds = worth(clause.amount, TIME)
@@ -143,11 +111,11 @@ class _Reading:
         for line in entry.children:
             inner = line.node
             if isinstance(inner, Setting):
-                if inner.key not in _LINES[node.key]:
-                    self._misplaced(line, what, _LINES[node.key])
+                if inner.key not in LINES[node.key]:
+                    self._misplaced(line, what, LINES[node.key])
                 elif inner.key == "falls":
                     falls.append(line)
-                elif self._first(line, inner.key, seen, what):
+                elif self._first(line, inner.key, seen, what) and self._one_floor(line, inner.key, seen, what):
                     lines[inner.key] = (line, inner)
         kitchen = self.kitchen
         if node.key == "mixer":
@@ -235,17 +203,30 @@ class _Reading:
                     found[key] = sides
         return found
 
-    def _falls(self, lines: list[Written]) -> tuple[Fall, ...]:
+    def _falls(self, what: str, lines: list[Written]) -> tuple[Fall, ...]:
         """The stretches of a falling oven, the hottest first."""
         found: dict[Fraction, Fall] = {}
         for line in lines:
             assert isinstance(line.node, Setting)
             fall = fall_of(line.node)
-            if fall is None or fall.start in found or not COLDEST <= fall.start <= HOTTEST:
+            if fall is None or not COLDEST <= fall.start <= HOTTEST:
                 self._unfit(line, line.node, FALL_EXAMPLE)
+            elif fall.start in found:
+                message = f"{what} falls from {shown(fall.start)} C in two lines"
+                help = "keep one line `falls` for each heat it begins at"
+                self.reports.append(error("kitchen-line-twice", line.line.place(), message, help))
             else:
                 found[fall.start] = fall
         return tuple(sorted(found.values(), key=lambda fall: -fall.start))
+
+    def _load_takes(self, lines: dict[str, tuple[Written, Setting]]) -> LoadTakes | None:
+        if "each load takes" not in lines:
+            return None
+        line, node = lines["each load takes"]
+        takes = load_takes_of(node)
+        if takes is None:
+            self._unfit(line, node, LOAD_EXAMPLE)
+        return takes
 
     def _oven(self, name: str, lines: dict[str, tuple[Written, Setting]], falls: list[Written]) -> Oven:
         sides = self._sides(lines)
@@ -260,7 +241,8 @@ class _Reading:
             steam=_said(lines, "steam"),
             floor=floor_of(sides),
             door=door[0] if door else None,
-            falls=self._falls(falls),
+            falls=self._falls(f"oven {name}".rstrip(), falls),
+            load_takes=self._load_takes(lines),
         )
 
     def _scale(self, entry: Written, name: str, lines: dict[str, tuple[Written, Setting]]) -> Scale | None:
@@ -281,7 +263,7 @@ class _Reading:
         if "holds" not in lines:
             return ()
         line, node = lines["holds"]
-        found = []
+        found: list[tuple[int, str]] = []
         for number, amount in enumerate(node.amounts):
             noun = node.names[number].text if number < len(node.names) else ""
             if (
@@ -292,6 +274,10 @@ class _Reading:
                 or not noun
             ):
                 self._unfit(line, node, "24 loaves, or 6 rounds")
+                return ()
+            if any(fold(noun) == fold(held) for _, held in found):
+                message = f"`holds` says twice how many {noun}"
+                self.reports.append(error("kitchen-line-twice", line.line.place(), message, "keep one figure for them"))
                 return ()
             found.append((int(amount.low), noun))
         return tuple(found)
@@ -351,6 +337,16 @@ class _Reading:
             return False
         seen.add(key)
         return True
+
+    def _one_floor(self, entry: Written, key: str, seen: set[str], owner: str) -> bool:
+        """An oven's floor is square or round, and a line for each says two things of one floor."""
+        other = {"floor": "round floor", "round floor": "floor"}.get(key)
+        if other not in seen:
+            return True
+        message = f"{owner} has a `floor` and a `round floor`"
+        help = "keep `floor` for one with corners, else `round floor`"
+        self.reports.append(error("kitchen-line-twice", entry.line.place(), message, help))
+        return False
 
     def _misplaced(self, entry: Written, owner: str, keys: tuple[str, ...]) -> None:
         assert isinstance(entry.node, Setting)

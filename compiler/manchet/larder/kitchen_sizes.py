@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.larder.kitchen import Fall, Floor
+from manchet.larder.figures import worth
+from manchet.larder.kitchen import Fall, Floor, LoadTakes
 from manchet.larder.tin_volume import box, round_tin, tapered
-from manchet.quantities.units import LENGTH, TEMPERATURE, UNITS
+from manchet.quantities.units import LENGTH, MASS, TEMPERATURE, UNITS
 from manchet.syntax.nodes import Amount, Setting
 
 LEAST, MOST = Fraction(5), Fraction(20_000)
@@ -19,6 +20,7 @@ SIZE_EXAMPLES = {
     "deep": "80 mm", "floor": "120 x 90 cm", "round floor": "110 cm", "door": "45 cm",
 }  # fmt: skip
 FALL_EXAMPLE = "12 C an hour from 250 C"
+LOAD_EXAMPLE = "15 C for 20 kg dough"
 _SIDES = {"inside": (3,), "top": (2,), "bottom": (1, 2), "floor": (2,)}
 """How many measures a line has; one where none is said. A bottom of one measure is a round tin's."""
 
@@ -73,13 +75,31 @@ def floor_of(sides: dict[str, Sides]) -> Floor | None:
 
 def fall_of(node: Setting) -> Fall | None:
     """`falls 12 C an hour from 250 C`: the first is a difference (20 F are 11.1 C), the second a reading."""
-    if len(node.amounts) != 2 or any(a.low is None or a.low != a.high for a in node.amounts):
+    if len(node.amounts) != 2:
         return None
-    drop, start = node.amounts
-    if drop.unit not in UNITS or start.unit not in UNITS or UNITS[start.unit].dimension != TEMPERATURE:
+    an_hour, start = drop_of(node.amounts[0]), node.amounts[1]
+    if an_hour is None or start.unit not in UNITS or UNITS[start.unit].dimension != TEMPERATURE:
+        return None
+    if start.low is None or start.low != start.high:
         return None
     of = UNITS[start.unit]
-    fall = Fall(
-        (drop.low or Fraction(0)) * UNITS[drop.unit].factor, ((start.low or Fraction(0)) - of.offset) * of.factor
-    )
-    return fall if 0 < fall.an_hour <= STEEPEST else None
+    return Fall(an_hour, (start.low - of.offset) * of.factor)
+
+
+def load_takes_of(node: Setting) -> LoadTakes | None:
+    """`each load takes 15 C for 20 kg dough`: a difference (27 F are 15 C), and the dough it was measured with, if said."""
+    drop = drop_of(node.amounts[0]) if node.amounts else None
+    dough = worth(node.amounts[1], MASS) if len(node.amounts) > 1 else None
+    if drop is None or (dough is not None and dough <= 0) or (dough is None and len(node.amounts) > 1):
+        return None
+    return LoadTakes(drop, dough)
+
+
+def drop_of(amount: Amount) -> Fraction | None:
+    """A difference of temperature in Celsius, single, above nothing and no more than an oven can lose in an hour."""
+    if amount.unit not in UNITS or UNITS[amount.unit].dimension != TEMPERATURE:
+        return None
+    if amount.low is None or amount.low != amount.high:
+        return None
+    drop = amount.low * UNITS[amount.unit].factor
+    return drop if 0 < drop <= STEEPEST else None

@@ -177,7 +177,7 @@ THING = _openings(
     (SETTING, "CAPACITY_KEY: takes\nPACE_KEY: slow, fast\nWARMS_KEY: warms\nTEMPERATURE_KEY: hottest, keeps"),
     (Reading("setting", {}, "list"), "NAMES_KEY: heat"),
     (SETTING, "COUNT_KEY: holds\nTIME_KEY: recovers, heats in\nVOLUME_KEY: volume\nNUMBER_KEY: count"),
-    (SETTING, "MASS_KEY: reads, up to, holds water, stiff dough up to"),
+    (SETTING, "MASS_KEY: reads, up to, holds water, stiff dough up to\nLOAD_KEY: each load takes"),
     (
         Reading("setting", p.SIZES),
         "SIZE_KEY: inside, top, bottom, round, deep, floor, round floor, door\nFALLS_KEY: falls",

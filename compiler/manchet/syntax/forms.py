@@ -54,7 +54,8 @@ SHAPES: dict[str, str] = {
     "inside": "inside 230 x 110 x 95 mm", "top": "top 229 x 114 mm", "bottom": "bottom 210 x 96 mm",
     "round": "round 200 mm", "deep": "deep 80 mm", "holds water": "holds water 1900 g",
     "floor": "floor 120 x 90 cm", "round floor": "round floor 110 cm", "door": "door 45 cm",
-    "falls": "falls 12 C an hour from 250 C", "volume": "volume 1900 ml", "count": "count 24", "reads": "reads 5 g", "up to": "up to 30 kg",
+    "falls": "falls 12 C an hour from 250 C", "each load takes": "each load takes 15 C for 20 kg dough",
+    "volume": "volume 1900 ml", "count": "count 24", "reads": "reads 5 g", "up to": "up to 30 kg",
     "takes water": "takes water 68%", "yeast factors": "yeast factors Hamelman",
     "steam": "steam by pan", "per 100 g": "per 100 g", "made of": "made of",
 }  # fmt: skip

@@ -312,7 +312,7 @@ class Setting(NamedTuple):
     `price`, `source`, `could be`; `air`, `flour`, `tap`, `hands`, `measures`, `yeast`, `words`, `mixer`, `oven`,
     `prover`, `fridge`, `freezer`, `bench`, `tin`, `tray`, `basket`, `couche`, `scale`, `griddle`, `pot`, `takes`,
     `slow`, `fast`, `warms`, `heat`, `hottest`, `holds`, `recovers`, `heats in`, `steam`, `keeps`, `volume`,
-    `count`, `reads`, `up to`, `inside`, `floor`, `falls`, …). `names` are the words or list items after it, `amounts`
+    `count`, `reads`, `up to`, `inside`, `floor`, `falls`, `each load takes`, …). `names` are the words or list items after it, `amounts`
     the figures, in order.
     """
 

@@ -1,0 +1,131 @@
+"""What a falling oven means for one formula, as figures: when it may go in, in how many loads, at which turn. Estimates."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from fractions import Fraction
+
+from manchet.figures.figure import Figure, Given
+from manchet.figures.oven_bakes import Bake, bakes_of
+from manchet.figures.oven_curve import window
+from manchet.figures.oven_order import ordered
+from manchet.formula.batching import batch_of
+from manchet.formula.model import Batch, Formula
+from manchet.formula.order import AS_WRITTEN, sized
+from manchet.larder.kitchen import Kitchen, Oven
+from manchet.quantities.printing import decimal
+
+
+def oven_figures(batch: Batch, beside: Iterable[Formula], kitchen: Kitchen) -> dict[str, Figure]:
+    """For each thing that the batch bakes: its loads, and in a falling oven its window, the floor after a load, its turn
+    among the breads beside it (none where it is alone)."""
+    bakes = tuple(bakes_of(batch, kitchen))
+    found: dict[str, Figure] = {}
+    for bake in bakes:
+        found |= _loads(bake, kitchen)
+        if bake.oven.falls:
+            found |= _window(bake, kitchen) | _after(bake, kitchen)
+    for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
+        others = [formula for formula in beside if formula.name != batch.formula.name]
+        found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven, kitchen)
+    return found
+
+
+def _where(kitchen: Kitchen) -> str:
+    return f"{kitchen.place.path}:{kitchen.place.line}" if kitchen.place else "the kitchen"
+
+
+def _whose(bake: Bake) -> str:
+    said = ", ".join(filter(None, (bake.stage, bake.noun)))
+    return f" of {said}" if said else ""
+
+
+SAYS = {
+    "step": "`at a time`, as the step says",
+    "kitchen": "as the kitchen says what its oven holds",
+    "floor": "as many as there is room for on the measured floor",
+}
+
+
+def _loads(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
+    if bake.holds is None or not bake.pieces:
+        return {}
+    name = f"loads in {bake.oven.name}{_whose(bake)}"
+    given = (
+        Given("pieces", bake.pieces, "", "the file"),
+        Given("at once", Fraction(bake.holds.number), "", _where(kitchen) if bake.holds.by != "step" else "the file"),
+    )
+    rule = f"pieces / pieces at once ({SAYS[bake.holds.by]}), rounded up"
+    return {name: Figure(name, Fraction(len(bake.loads)), "", rule, given, "arithmetic")}
+
+
+def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
+    """In hours from the hottest heat of the oven's curve on, no load before it."""
+    oven = bake.oven
+    when = window(oven.falls, bake.heat)
+    if when is None:
+        return {}
+    least, most = bake.wants
+    step = bake.phases[0]
+    start = decimal(oven.falls[0].start, 0)
+    given = (
+        Given("at the hottest", most, "C", f"{step.place.path}:{step.place.line}"),
+        Given("at the coldest", least, "C", f"{step.place.path}:{step.place.line}"),
+        *(
+            Given(f"{oven.name} falls an hour, from {decimal(f.start, 0)} C", f.an_hour, "C", _where(kitchen))
+            for f in oven.falls
+        ),
+    )
+    rule = f"an estimate: hours after {oven.name} had {start} C until it has fallen to the {{}} heat the phase may begin at"
+    source = f"{kitchen.name or 'the kitchen'}'s own measure of how its oven falls"
+    found = {}
+    for word, end, hours in (("from", "hottest", when.opens), ("until", "coldest", when.closes)):
+        name = f"goes into {oven.name}{_whose(bake)}, {word}"
+        found[name] = Figure(name, hours, "h", rule.format(end), given, source)
+    return found
+
+
+def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
+    """The floor when the first load is out, where it is measured what a load takes and the load is such a one."""
+    takes, oven = bake.oven.load_takes, bake.oven
+    into = min(bake.wants[1], oven.falls[0].start)
+    if takes is None or into < bake.wants[0]:
+        return {}
+    plan = ordered((bake,), oven)
+    first = plan.loads[0]
+    name = f"{oven.name} after the first load{_whose(bake)}"
+    given = (
+        Given("goes in at", first.into.celsius, "C", "the hottest heat it may go in at"),
+        Given("a load takes", takes.drop, "C", _where(kitchen)),
+        *((Given("a load of", takes.grams, "g", _where(kitchen)),) if takes.grams is not None else ()),
+    )
+    rule = "an estimate: the heat it goes in at less what a load takes, by its dough; or what is lost in that time, if more"
+    source = f"{kitchen.name or 'the kitchen'}'s own measure of what a load takes"
+    return {name: Figure(name, first.out.celsius, "C", rule, given, source)}
+
+
+def _turns(own: list[Bake], others: Iterable[Formula], oven: Oven, kitchen: Kitchen) -> dict[str, Figure]:
+    bakes = [*own]
+    for formula in others:
+        batch = _as_written(formula, kitchen)
+        bakes += [bake for bake in (bakes_of(batch, kitchen) if batch is not None else ()) if bake.oven == oven]
+    plan = ordered(bakes, oven)
+    turns = list(dict.fromkeys((*plan.too_hot, *(load.bake for load in plan.loads), *(one.bake for one in plan.late))))
+    given = tuple(
+        Given(", ".join(filter(None, (bake.formula, bake.stage, bake.noun))), bake.heat.likely, "C", "the file")
+        for bake in turns
+    )
+    if len(turns) < 2:
+        return {}
+    found = {}
+    for bake in own:
+        name = f"turn in {oven.name}{_whose(bake)}"
+        rule = f"the hottest goes in first, unless a change loses fewer loads to the cold: of {len(turns)} in the files read"
+        found[name] = Figure(name, Fraction(turns.index(bake) + 1), "", rule, given, "common practice")
+    return found
+
+
+def _as_written(formula: Formula, kitchen: Kitchen) -> Batch | None:
+    if formula.written_flour is not None:
+        return batch_of(formula, formula.written_flour, kitchen)
+    return sized(formula, AS_WRITTEN, kitchen).value

@@ -1,0 +1,184 @@
+"""The loads of a falling oven one after another: when each goes in, at what heat, and what comes too late. Estimates.
+
+Time counts in hours from the hottest heat of the oven's curve on. While a load is in, the floor falls by what a load
+takes, or by what it loses in that time anyhow, whichever is more: what was measured with a load has both in it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from itertools import pairwise
+from typing import NamedTuple
+
+from manchet.figures.oven_bakes import Bake
+from manchet.figures.oven_curve import Window, after, hours_to
+from manchet.larder.kitchen import Fall, Oven
+
+NOTHING = Fraction(0)
+HOUR = 3600
+
+
+class Point(NamedTuple):
+    """Hours, and the floor's heat then in Celsius."""
+
+    hours: Fraction
+    celsius: Fraction
+
+
+class Load(NamedTuple):
+    """One load: the `number`th of `of` of its bread. It goes in at one point of the floor's way down and comes out at another."""
+
+    bake: Bake
+    number: int
+    of: int
+    pieces: Fraction
+    into: Point
+    out: Point
+
+    @property
+    def is_late(self) -> bool:
+        """The floor is colder than it wants."""
+        return self.into.celsius < self.bake.wants[0]
+
+
+class Plan(NamedTuple):
+    """What goes in, in order; what comes too late for its heat; what wants more heat than the curve begins with."""
+
+    oven: Oven
+    full: Fraction
+    """The dough of the heaviest load, grams: see `full_load`."""
+    loads: tuple[Load, ...]
+    late: tuple[Load, ...]
+    too_hot: tuple[Bake, ...]
+    curve: tuple[Point, ...]
+    """The floor's way down, from corner to corner; straight in between."""
+
+    @property
+    def lost(self) -> int:
+        return len(self.late)
+
+
+def full_load(bakes: Sequence[Bake]) -> Fraction:
+    """The dough of the heaviest load of these, grams: what `each load takes` is of where it names no weight."""
+    return max((_grams(bake, bake.loads[0]) for bake in bakes), default=NOTHING)
+
+
+def planned(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
+    """The loads in the order of `bakes`, each as soon as the oven is free and has fallen to its heat.
+
+    What would go in colder than it wants does not: it is late, and leaves its place to the next. `full`: see `full_load`.
+    """
+    way = _Way(oven, full)
+    loads: list[Load] = []
+    late: list[Load] = []
+    for bake in bakes:
+        if bake.wants[0] > oven.falls[0].start:
+            continue
+        for number, pieces in enumerate(bake.loads, 1):
+            way.stands_ready()
+            if way.now.celsius < bake.wants[0]:
+                late.append(Load(bake, number, len(bake.loads), pieces, way.now, way.now))
+            else:
+                loads.append(way.takes(bake, number, pieces))
+    too_hot = tuple(bake for bake in bakes if bake.wants[0] > oven.falls[0].start)
+    coldest = min((bake.wants[0] for bake in bakes if bake not in too_hot), default=oven.falls[0].start)
+    way.falls_to(coldest)
+    return Plan(oven, full, tuple(loads), tuple(late), too_hot, tuple(way.curve))
+
+
+def lost_from(bakes: Sequence[Bake], oven: Oven, full: Fraction, celsius: Fraction) -> int:
+    """How many loads of these go in too cold if the first goes in at that heat, or when the oven has fallen to its own,
+    and every one is baked all the same."""
+    way = _Way(oven, full)
+    way.falls_to(celsius)
+    lost = 0
+    for bake in bakes:
+        for number, pieces in enumerate(bake.loads, 1):
+            lost += way.takes(bake, number, pieces).is_late
+    return lost
+
+
+class _Way:
+    """The floor's way down while loads go in and come out."""
+
+    def __init__(self, oven: Oven, full: Fraction) -> None:
+        self.oven, self.full = oven, full
+        self.now = Point(NOTHING, oven.falls[0].start)
+        self.curve = [self.now]
+        self.used = False
+
+    def falls_to(self, celsius: Fraction) -> None:
+        """Waits until the floor is no hotter than that."""
+        begun, ended = hours_to(self.oven.falls, self.now.celsius), hours_to(self.oven.falls, celsius)
+        if begun is not None and ended is not None and ended > begun:
+            self._falls(ended - begun)
+
+    def stands_ready(self) -> None:
+        """Waits until the floor has come back from the load before: until it tells its own heat again."""
+        if self.used and self.oven.recovers:
+            self._falls(self.oven.recovers / HOUR)
+        self.used = False
+
+    def takes(self, bake: Bake, number: int, pieces: Fraction) -> Load:
+        """Puts a load in as soon as the floor is no hotter than it wants."""
+        self.stands_ready()
+        self.falls_to(bake.wants[1])
+        into = self.now
+        lasts = bake.seconds.likely / HOUR
+        anyhow = after(self.oven.falls, into.celsius, lasts)
+        left = into.celsius - self._drop(_grams(bake, pieces))
+        if anyhow is None or left < anyhow:
+            self._to(Point(into.hours + lasts, left))
+        else:
+            self._falls(lasts)
+        self.used = True
+        return Load(bake, number, len(bake.loads), pieces, into, self.now)
+
+    def _drop(self, grams: Fraction) -> Fraction:
+        takes = self.oven.load_takes
+        whole = (takes.grams or self.full) if takes is not None else NOTHING
+        return takes.drop * grams / whole if takes is not None and whole else NOTHING
+
+    def _falls(self, hours: Fraction) -> None:
+        for point in _corners(self.oven.falls, self.now, hours):
+            self._to(point)
+
+    def _to(self, point: Point) -> None:
+        self.now = point
+        self.curve.append(point)
+
+
+def _grams(bake: Bake, pieces: Fraction) -> Fraction:
+    return bake.grams * pieces / bake.pieces if bake.pieces else bake.grams
+
+
+def _corners(falls: tuple[Fall, ...], start: Point, hours: Fraction) -> list[Point]:
+    """Where the oven's own way down bends in so many hours, and where it ends."""
+    begun = hours_to(falls, start.celsius)
+    found = []
+    for fall in falls:
+        at = hours_to(falls, fall.start)
+        if begun is not None and at is not None and begun < at < begun + hours:
+            found.append(Point(start.hours + at - begun, fall.start))
+    end = after(falls, start.celsius, hours)
+    return found if end is None else [*found, Point(start.hours + hours, end)]
+
+
+def window_of(curve: Sequence[Point], bake: Bake) -> Window | None:
+    """From when to when the floor has a heat that the bake may go in at. None: it never has."""
+    least, most = bake.wants
+    if not curve or curve[0].celsius < least or curve[-1].celsius > most:
+        return None
+    return Window(_when(curve, most), _when(curve, least))
+
+
+def _when(curve: Sequence[Point], celsius: Fraction) -> Fraction:
+    """Hours at which the floor comes down to that heat."""
+    if celsius >= curve[0].celsius:
+        return curve[0].hours
+    for one, other in pairwise(curve):
+        if other.celsius < celsius <= one.celsius:
+            part = (one.celsius - celsius) / (one.celsius - other.celsius)
+            return one.hours + part * (other.hours - one.hours)
+    return curve[-1].hours

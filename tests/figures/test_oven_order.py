@@ -1,0 +1,199 @@
+"""Loads in a falling oven: none before the oven has fallen to it, none that loses more than the plain order by heat."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import pairwise
+
+from hypothesis import given, strategies as st
+
+from manchet import bakery
+from manchet.diagnostics.diagnostic import Place
+from manchet.figures.oven_bakes import Bake, Holds, bakes_of
+from manchet.figures.oven_curve import wanted
+from manchet.figures.oven_order import by_heat, first_if_colder, ordered
+from manchet.figures.oven_plan import Plan, full_load, planned, window_of
+from manchet.formula.model import Heat, Range, Step, Work
+from manchet.larder.kitchen import Fall, LoadTakes, Oven
+from manchet.source.text import SourceText
+
+NOWHERE = Place("x.bake", 1, 1, 1, 1, "")
+FALLS = (Fall(Fraction(18), Fraction(330)), Fall(Fraction(12), Fraction(250)), Fall(Fraction(9), Fraction(200)))
+
+
+def bake(
+    name: str, low: int, high: int, minutes: int = 40, pieces: int = 20, holds: int = 20, grams: int = 900
+) -> Bake:
+    heat = Range(Fraction(low), Fraction(high))
+    length = Range(Fraction(minutes * 60), Fraction(minutes * 60))
+    step = Step("bake", Work.WAITING, NOWHERE, time=length, heats=(Heat(heat),))
+    weight = Fraction(pieces * grams)
+    return Bake(name, "", "", (step,), Oven("mother"), heat, Fraction(pieces), weight, Holds(holds, "kitchen"))
+
+
+def oven(takes: int | None = None, recovers: int | None = None) -> Oven:
+    drop = None if takes is None else LoadTakes(Fraction(takes))
+    return Oven("mother", falls=FALLS, load_takes=drop, recovers=None if recovers is None else Fraction(recovers * 60))
+
+
+def names(plan: Plan) -> list[str]:
+    return [load.bake.formula for load in plan.loads]
+
+
+def test_each_waits_for_its_heat() -> None:
+    plan = ordered((bake("Soft", 190, 200), bake("Flat", 300, 320), bake("Lean", 230, 240)), oven())
+    assert names(plan) == ["Flat", "Lean", "Soft"]
+    assert [load.into.celsius for load in plan.loads] == [320, 240, 200]
+    assert plan.loads[0].into.hours == Fraction(10, 18)
+
+
+def test_a_load_takes_its_part_by_its_dough() -> None:
+    """Two loads of 20 and 10 at 15 C a full one; the second goes in four minutes after the first is out."""
+    plan = ordered((bake("Lean", 200, 240, pieces=30),), oven(15, recovers=4))
+    first, second = plan.loads
+    assert (first.pieces, second.pieces) == (20, 10)
+    assert (first.into.celsius, first.out.celsius) == (240, 225)
+    assert second.into.hours - first.out.hours == Fraction(4, 60)
+    assert second.into.celsius == 225 - 12 * Fraction(4, 60)
+    # 12 C an hour is 8 C in 40 minutes: more than half a load's 15.
+    assert second.into.celsius - second.out.celsius == 8
+
+
+def test_by_a_load_that_was_weighed() -> None:
+    weighed = oven()._replace(load_takes=LoadTakes(Fraction(30), Fraction(9_000)))
+    plan = ordered((bake("Lean", 200, 240),), weighed)
+    assert plan.loads[0].out.celsius == 240 - 60
+
+
+def test_what_comes_too_late_is_not_baked_cold() -> None:
+    plan = ordered((bake("Lean", 225, 240, pieces=60),), oven(15))
+    assert [load.number for load in plan.loads] == [1, 2]
+    assert [(one.number, one.of, one.into.celsius) for one in plan.late] == [(3, 3, 210)]
+
+
+def test_hotter_than_the_curve_begins() -> None:
+    plan = ordered((bake("Pizza", 400, 420), bake("Lean", 230, 240)), oven())
+    assert [one.formula for one in plan.too_hot] == ["Pizza"]
+    assert names(plan) == ["Lean"]
+
+
+def test_what_can_do_with_less_lets_another_go_first() -> None:
+    wide, narrow = bake("Wide", 200, 280), bake("Narrow", 234, 240, pieces=2)
+    by_their_heat = planned(by_heat((wide, narrow)), oven(60), Fraction(18_000))
+    assert (names(by_their_heat), by_their_heat.lost) == (["Wide"], 1)
+    plan = ordered((wide, narrow), oven(60))
+    assert (names(plan), plan.lost) == (["Narrow", "Wide"], 0)
+
+
+def test_the_floor_colder_than_planned() -> None:
+    """Under 230 C the lean loaf is late whatever is done; the soft one is lost too unless it goes in first."""
+    lean, soft = bake("Lean", 230, 240), bake("Soft", 210, 225)
+    plan = ordered((lean, soft), oven(15))
+    first = first_if_colder(plan, 0)
+    assert first is not None and (first.under, first.bake.formula) == (225, "Soft")
+    assert first_if_colder(plan, 1) is None
+
+
+def test_windows_on_the_way_down() -> None:
+    lean, soft = bake("Lean", 230, 240), bake("Soft", 190, 200)
+    plan = ordered((lean, soft), oven(15))
+    open_, closed = window_of(plan.curve, lean) or (None, None)
+    assert open_ == Fraction(80, 18) + Fraction(10, 12)
+    assert closed is not None and closed < Fraction(80, 18) + Fraction(20, 12), "the load took it down sooner"
+    assert window_of(plan.curve, bake("Pizza", 400, 420)) is None
+
+
+BAKES = st.lists(
+    st.builds(
+        lambda low, more, minutes, loads: bake(f"{low}-{more}-{minutes}-{loads}", low, low + more, minutes, loads * 20),
+        st.integers(80, 320), st.integers(0, 60), st.integers(10, 90), st.integers(1, 3),
+    ),
+    min_size=1, max_size=5, unique_by=lambda one: one.formula,
+)  # fmt: skip
+OVENS = st.builds(oven, st.sampled_from([None, 5, 20, 60]), st.sampled_from([None, 5, 15]))
+
+
+@given(BAKES, OVENS)
+def test_nothing_goes_in_before_the_oven_has_fallen_to_it(bakes: list[Bake], mother: Oven) -> None:
+    plan = ordered(bakes, mother)
+    for load in plan.loads:
+        least, most = wanted(load.bake.heat)
+        assert least <= load.into.celsius <= most
+        assert load.out.hours - load.into.hours == load.bake.seconds.likely / 3600
+    for one, other in pairwise(plan.loads):
+        assert other.into.hours >= one.out.hours, "one load at a time"
+    for here, there in pairwise(plan.curve):
+        assert there.celsius <= here.celsius and there.hours >= here.hours
+
+
+@given(BAKES, OVENS)
+def test_the_order_is_never_worse_than_by_heat(bakes: list[Bake], mother: Oven) -> None:
+    plain = planned(by_heat(bakes), mother, full_load(bakes))
+    plan = ordered(bakes, mother)
+    assert plan.lost <= plain.lost
+    everything = sum(len(one.loads) for one in bakes)
+    assert len(plan.loads) + len(plan.late) + sum(len(one.loads) for one in plan.too_hot) == everything
+
+
+@given(BAKES, OVENS)
+def test_a_load_that_takes_more_never_lets_more_be_baked(bakes: list[Bake], mother: Oven) -> None:
+    colder = mother._replace(load_takes=LoadTakes(Fraction(90)))
+    order = by_heat(bakes)
+    full = full_load(bakes)
+    first, second = planned(order[:1], mother, full), planned(order[:1], colder, full)
+    assert len(second.loads) <= len(first.loads)
+
+
+TEXT = """\
+formula Loaf
+  kind hearth loaf
+  makes {number} at 900 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+    hazelnuts 10%
+  soaker nuts
+    all of the hazelnuts
+    roast 10 min at 150-160 C
+  dough
+    nuts
+    everything else
+    mix slow 5 min
+    ferment 2 h at 25 C
+    divide
+    shape round
+    prove 1 h at 27 C
+    bake 15 min at 260 C floor 240 C air{more}
+    turn out
+    bake 20 min at 220 C
+    bake 50 min at 110 C
+    cool 2 h
+kitchen House
+  oven mother
+    holds 24 loaves
+    floor 120 x 90 cm
+    falls 12 C an hour from 280 C
+"""
+
+
+def bakes(number: str = "40 loaves", more: str = "") -> list[Bake]:
+    found = bakery.read((SourceText("x.bake", TEXT.format(number=number, more=more)),))
+    made = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert made is not None
+    return list(bakes_of(made, found.kitchen))
+
+
+def test_what_goes_into_the_oven() -> None:
+    """The nuts by themselves; both phases at once, at the floor's heat; the drying when the oven has fallen so far."""
+    nuts, loaf, dried = bakes()
+    assert (nuts.stage, nuts.heat.likely, nuts.loads) == ("nuts", 155, (0,))
+    assert (loaf.heat.likely, loaf.seconds, loaf.loads) == (260, Range(Fraction(2100), Fraction(2100)), (24, 16))
+    assert (dried.heat.likely, len(dried.phases)) == (110, 1)
+
+
+def test_who_says_how_many_go_in_at_once() -> None:
+    assert [one.holds for one in bakes()[1:]] == [Holds(24, "kitchen")] * 2
+    assert bakes(more=", 6 at a time")[1].holds == Holds(6, "step")
+    assert bakes("40 rounds")[1].holds == Holds(20, "floor")
