@@ -77,13 +77,13 @@ def test_a_line_moved_by_more_than_two_in_a_hundred_is_noted() -> None:
     outcome = weigh(making(weighed(FLOUR, 5000), weighed(SALT, "107.6")), COARSE)
     (note,) = outcome.diagnostics
     assert (note.name, note.severity) == ("moved-by-rounding", Severity.NOTE)
-    assert note.message == "salt is 108 g and the scale shows 110 g: 2 % more"
+    assert note.message == "salt is 108 g and the scale shows 110 g: 2% more"
     assert outcome.value.lines[1].moved == Fraction(24, 1076)
 
 
 def test_what_a_fine_scale_moves_is_told_with_a_digit_more_than_it_shows() -> None:
     (note,) = weigh(making(weighed(FLOUR, 100), weighed(YEAST, "0.194")), PLAIN).diagnostics
-    assert note.message.startswith("instant yeast is 0.194 g and the scale shows 0.2 g: 3 % more")
+    assert note.message.startswith("instant yeast is 0.194 g and the scale shows 0.2 g: 3% more")
 
 
 def test_eight_ounces_are_for_the_bench_scale() -> None:

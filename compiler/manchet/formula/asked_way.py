@@ -127,7 +127,7 @@ class _Asked:
             self.reports.append(
                 error(
                     name, draft.place, f"the flours of {draft.name} come to {percent(total)}: {listed}",
-                    "change one of them so that they add up to 100 %; a culture or another stage stands on top",
+                    "change one of them so that they add up to 100%; a culture or another stage stands on top",
                 )
             )  # fmt: skip
 

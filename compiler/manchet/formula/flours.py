@@ -43,7 +43,7 @@ def flour_reports(overall: Overall, overruled: dict[str, bool]) -> Iterator[Diag
     if total == 1 or not overall.flours_whole:
         return
     listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours) or "no line counts as flour"
-    help = "change one of them so that they add up to 100 %"
+    help = "change one of them so that they add up to 100%"
     doubtful = [i.meaning.name for i in lines if not is_flour(i, overruled) and _in_doubt(i)]
     if doubtful:
         help += f"; or say `{doubtful[0]} …, counted as flour`"

@@ -10,6 +10,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Makes
+from manchet.formula.percents import percent
 from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
@@ -157,7 +158,7 @@ def _with_loss(head: Head, which: str, amount: nodes.Amount, place: Place, repor
     if not 0 <= loss < 1:
         reports.append(
             error(
-                "loss-of-everything", place, f"a {which} loss of {loss * 100} % leaves nothing",
+                "loss-of-everything", place, f"a {which} loss of {percent(loss)} leaves nothing",
                 "give what is lost, in per cent of what was there",
             )
         )  # fmt: skip

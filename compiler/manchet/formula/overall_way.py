@@ -156,7 +156,7 @@ class _Way:
                     error(
                         "share-missing", draft.place,
                         f"{draft.name} weighs flour ({flours[0][0].meaning.name}) but does not say how much of it",
-                        f"write `{uses.heading_of(draft)} with {percent(total)} of all flour`, and its flours as 100 %",
+                        f"write `{uses.heading_of(draft)} with {percent(total)} of all flour`, and its flours as 100%",
                     )
                 )  # fmt: skip
             return
@@ -168,7 +168,7 @@ class _Way:
                     "stage-flours-not-100", draft.place,
                     f"the flours weighed into {draft.name} come to {percent(of_stage)} of its flour"
                     f": {listed or 'it weighs none'}",
-                    "its own flours are 100 %; a culture stands on top and is not counted here",
+                    "its own flours are 100%; a culture stands on top and is not counted here",
                 )
             )  # fmt: skip
 

@@ -1,12 +1,12 @@
-"""Shares as a message says them: exact where that is short, else rounded and marked."""
+"""Shares as a message says them: the way the file writes them."""
 
 from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.quantities.printing import percent_text
+from manchet.quantities.printing import decimal
 
 
 def percent(share: Fraction) -> str:
-    """`0.76` as "76 %", `1/3` as "33.33 %"."""
-    return percent_text(share * 100)
+    """`0.76` as "76%", `1/3` as "33.33%"."""
+    return f"{decimal(share * 100)}%"

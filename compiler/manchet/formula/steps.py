@@ -156,7 +156,7 @@ def _loss(amount: nodes.Amount, line: Line, made_good: bool, reports: list[Diagn
             )
         )  # fmt: skip
     if not 0 <= loss < 100:
-        reports.append(error("loss-of-everything", place, f"losing {loss} % leaves nothing", "give less than 100 %"))
+        reports.append(error("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%"))
         return Fraction(0)
     return loss / 100
 

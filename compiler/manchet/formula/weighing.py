@@ -243,7 +243,7 @@ def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
     return Diagnostic(
         "moved-by-rounding", Severity.NOTE,
         f"{portion.name} is {_three(grams, system)} and the scale shows {_show(reading.grams, system)}: "
-        f"{decimal(line.moved * 100, 0)} % {'more' if reading.grams > grams else 'less'}",
+        f"{decimal(line.moved * 100, 0)}% {'more' if reading.grams > grams else 'less'}",
         portion.place,
         "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
     )  # fmt: skip

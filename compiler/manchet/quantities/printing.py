@@ -45,11 +45,6 @@ def rounded_number(value: Fraction) -> int | float:
     return near.numerator if near.denominator == 1 else near.numerator / near.denominator
 
 
-def percent_text(percent: Fraction) -> str:
-    """`66.7 %`; two decimals at most."""
-    return f"{decimal(percent)} %"
-
-
 def mass_text(grams: Fraction) -> str:
     """`1,483 g`, `12.5 g`: whole grams from 100 g, a tenth below that, a hundredth below 1 g."""
     size = abs(grams)
