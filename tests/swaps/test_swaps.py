@@ -190,15 +190,15 @@ def test_a_swap_keeps_its_record() -> None:
 
 
 @pytest.mark.parametrize(
-    ("way", "swap"),
+    ("text", "swap"),
     [
-        ("overall", "fresh yeast for ripe rye starter with 20% of all flour"),
-        ("explicit", "fresh yeast for ripe wheat starter with 20% of all flour"),
-        ("dough flour", "fresh yeast for ripe wheat starter with 20% of all flour"),
+        (bread("overall"), "fresh yeast for ripe rye starter with 20% of all flour"),  # no rye in it
+        (bread("weight", water="5"), "fresh yeast for ripe wheat starter with 20% of all flour"),  # nor so much water
+        (bread("dough flour", water="5"), "fresh yeast for ripe wheat starter with 20% of all flour"),
     ],
 )
-def test_a_culture_that_does_not_fit_is_left_to_the_baker(way: str, swap: str) -> None:
-    assert [d.name for d in swapped(bread(way), swap).diagnostics] == ["swap-by-hand"]
+def test_a_culture_that_does_not_fit_is_left_to_the_baker(text: str, swap: str) -> None:
+    assert [d.name for d in swapped(text, swap).diagnostics] == ["swap-by-hand"]
 
 
 def test_a_culture_on_another_wheat_flour_is_counted_as_the_formulas() -> None:

@@ -7,20 +7,21 @@ from the formula's, so flour and water in all stay.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
-from manchet.formula.model import Booking, Formula, Portion, Swapped, Way
+from manchet.formula.model import Booking, Formula, Stage, Swapped, Way
 from manchet.formula.rewriting import taken_out
+from manchet.formula.swaps.fallen import Written, given, raised_by, rebased, takes, without_stages, written
 from manchet.formula.swaps.lines import (
-    ALL_FLOUR,
-    GRAMS,
     PERCENT,
     Bench,
     figure_of,
-    grams_of,
+    in_grams,
     is_dough,
+    joined,
     largest,
     line_of,
     replaced,
@@ -41,8 +42,6 @@ def culture_for_yeast(
     """Take the yeast out, and put as much culture into the dough as holds the share of flour the swap gives."""
     if swap.share is None:
         return _asks(swap, line, "20%", "so much of the flour is then in the culture")
-    if before.way is Way.DOUGH_FLOUR:
-        return _by_hand(swap, line, "percentages of dough flour change with the flour in a culture")
     poured = bench.larder.poured(culture)
     flour = (swap.share.low or Fraction(0)) / 100
     if not poured.flour or not 0 < flour < 1:
@@ -51,28 +50,21 @@ def culture_for_yeast(
     flours = _booked(before, culture, share, bench)
     if flours is None:
         return _by_hand(swap, line, f"{before.name} has not so much of the flour that is in it")
-    children = taken_out(formula.children, bench.key(yeast.name), bench.key)
+    gone = raised_by(before, yeast)
+    children = without_stages(formula.children, gone, before, yeast, bench)
+    children = taken_out(children, bench.key(yeast.name), bench.key)
     at = next(n for n, child in enumerate(children) if is_dough(child))
-    lines = list(children[at].children)
     counted = flours[0][0] if bench.key(flours[0][0]) != bench.key(poured.flours[0].name) else ""
-    if before.way is Way.OVERALL:
-        if not any(isinstance(child.node, nodes.EverythingElse) for child in lines):
-            return _by_hand(
-                swap, line, "the dough does not take `everything else`, so its flour and water would not come down"
-            )
-        lines.insert(0, _counted(line_of(children[at], swap.on.text, share * 100, PERCENT, ALL_FLOUR), counted))
-    else:
-        grams = before.written_flour or Fraction(0)
-        for name, less in (*flours, ("water", water)):
-            taken = _changed(lines, name, -less * grams, bench)
-            if taken is None:
-                return _by_hand(swap, line, f"the dough itself weighs too little {name} to take the culture's from")
-            lines = taken
-        lines.insert(0, _counted(line_of(children[at], swap.on.text, share * grams, GRAMS), counted))
-    children[at] = children[at]._replace(children=tuple(lines))
+    how = written(before)
+    lines = _taken_off(list(children[at].children), (*flours, ("water", water)), how, bench)
+    if isinstance(lines, str):
+        return _by_hand(swap, line, lines)
+    lines = [_counted(line_of(children[at], swap.on.text, share * how.of_one, how.unit, how.basis), counted), *lines]
+    children[at] = rebased(children[at]._replace(children=tuple(lines)), before, bench)
     off_share = sum((o.share for o in before.overall if o.ingredient and o.ingredient.name == yeast.name), Fraction(0))
     moved = (*((name, -less) for name, less in flours), ("water", -water))
-    made = Swapped(yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, "", line.place())
+    said = _said(gone, yeast)
+    made = Swapped(yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, said, line.place())
     return formula._replace(children=tuple(children)), made
 
 
@@ -82,25 +74,47 @@ def yeast_for_culture(
     """Take a culture out of the dough, give its flour and water back to the formula's, and put in the share of yeast."""
     if swap.share is None:
         return _asks(swap, line, "1%", f"so much {yeast.name} of all flour")
-    found = [(s, p) for s in before.stages for p in s.portions if p.ingredient and p.ingredient.name == culture.name]
-    if len(found) != 1 or found[0][0].key != "dough" or found[0][1].booking is not Booking.COUNTED:
-        return _by_hand(swap, line, f"{culture.name} does not go straight into the dough")
-    if before.way is Way.DOUGH_FLOUR:
-        return _by_hand(swap, line, "percentages of dough flour change with the flour in a culture")
-    portion = found[0][1]
     share = (swap.share.low or Fraction(0)) / 100
-    children = taken_out(formula.children, bench.key(culture.name), bench.key)
+    gone = raised_by(before, culture)
+    children = without_stages(formula.children, gone, before, culture, bench)
+    children = taken_out(children, bench.key(culture.name), bench.key)
+    poured = bench.larder.poured(culture)
+    counted = [
+        (p, stage.reaching * p.share)
+        for stage in before.stages
+        for p in stage.portions
+        if p.ingredient is not None and p.ingredient.name == culture.name and p.booking is Booking.COUNTED
+    ]
+    given_back = [
+        (name, each * much)
+        for p, much in counted
+        for name, each in (
+            *([(p.counted_as, poured.flour)] if p.counted_as else [(f.name, f.share) for f in poured.flours]),
+            ("water", poured.water),
+        )
+    ]
+    children = [_given_back(child, given_back, before, bench) for child in children]
     if before.way is Way.OVERALL:
         children = [_with_yeast(child, swap.on.text, share * 100) for child in children]
     else:
-        given = _given_back(children, portion, before, swap.on.text, share, bench)
-        if given is None:
-            return _by_hand(swap, line, "the dough itself weighs no such flour, or no water, to give the culture's to")
-        children = given
-    poured = bench.larder.poured(culture)
-    moved = (("flour", portion.share * poured.flour), ("water", portion.share * poured.water))
-    made = Swapped(culture.name, yeast.name, share / portion.share, portion.share, moved, SOURCE, "", line.place())
+        how = written(before)
+        children = [_on_top(child, line_of(child, swap.on.text, share * how.of_one, how.unit)) for child in children]
+    children = [rebased(_joined(child, bench), before, bench) for child in children]
+    much = sum((grams for _, grams in counted), Fraction(0))
+    moved = (("flour", much * poured.flour), ("water", much * poured.water)) if much else ()
+    taken = sum((s.reaching * p.share for s in before.stages for p in s.portions
+                 if p.ingredient is not None and p.ingredient.name == culture.name), Fraction(0))  # fmt: skip
+    said = _said(gone, culture)
+    made = Swapped(culture.name, yeast.name, share / taken, taken, moved, SOURCE, said, line.place())
     return formula._replace(children=tuple(children)), made
+
+
+def _said(gone: Sequence[Stage], leaven: Ingredient) -> str:
+    """What falls away, and that the waits are still the other leaven's: no rule turns hours into hours."""
+    names = " and ".join(stage.name or stage.word for stage in gone)
+    one = len(gone) == 1
+    falls = f"the {names} fall{'s' if one else ''} away, what was in {'it' if one else 'them'} goes into the dough; "
+    return f"{falls if gone else ''}the waits are those written for {leaven.name}: go by the look"
 
 
 def _with_yeast(entry: Entry, name: str, percent: Fraction) -> Entry:
@@ -113,31 +127,48 @@ def _with_yeast(entry: Entry, name: str, percent: Fraction) -> Entry:
     return entry
 
 
-def _given_back(
-    children: list[Entry], portion: Portion, before: Formula, name: str, share: Fraction, bench: Bench
-) -> list[Entry] | None:
-    assert portion.ingredient is not None
-    grams = before.written_flour or Fraction(0)
-    poured = bench.larder.poured(portion.ingredient)
-    at = next(n for n, child in enumerate(children) if is_dough(child))
-    lines: list[Entry] | None = list(children[at].children)
-    flours = [(portion.counted_as, poured.flour)] if portion.counted_as else [(f.name, f.share) for f in poured.flours]
-    for what, each in (*flours, ("water", poured.water)):
-        lines = None if lines is None else _changed(lines, what, each * portion.share * grams, bench)
-    if lines is None:
-        return None
-    lines.insert(0, line_of(children[at], name, share * grams, GRAMS))
-    return [*children[:at], children[at]._replace(children=tuple(lines)), *children[at + 1 :]]
+def _joined(entry: Entry, bench: Bench) -> Entry:
+    """Overall or the dough with the yeast that was there already and what has come as one line; any other line as it is."""
+    if not isinstance(entry.node, nodes.OverallHead) and not is_dough(entry):
+        return entry
+    return entry._replace(children=tuple(joined(entry.children, bench)))
+
+
+def _on_top(entry: Entry, line: Entry) -> Entry:
+    """The dough with one line more; any other line as it is."""
+    return entry._replace(children=(line, *entry.children)) if is_dough(entry) else entry
+
+
+def _given_back(entry: Entry, back: Sequence[tuple[str, Fraction]], before: Formula, bench: Bench) -> Entry:
+    """The dough with a culture's flour and water in its own lines; any other line as it is."""
+    if not is_dough(entry):
+        return entry
+    lines = list(entry.children)
+    for name, share in back:
+        lines = given(lines, entry, name, share, written(before), bench)
+    return entry._replace(children=tuple(lines))
+
+
+def _taken_off(
+    lines: list[Entry], less: Sequence[tuple[str, Fraction]], how: Written, bench: Bench
+) -> list[Entry] | str:
+    """The dough's lines without what a culture brings, where they do not take what is left; why not, where they cannot."""
+    for name, share in less:
+        if any(takes(line, bench.key(name), bench) for line in lines):
+            continue
+        taken = _changed(lines, name, -share * how.of_one, bench)
+        if taken is None:
+            return f"the dough itself weighs too little {name} to take the culture's from"
+        lines = taken
+    return lines
 
 
 def _changed(lines: list[Entry], name: str, more: Fraction, bench: Bench) -> list[Entry] | None:
-    """The lines with so many more grams in the largest line of an ingredient; None where it has none, or too few."""
+    """The lines with so much more in the largest line of an ingredient; None where it has none, or too little."""
     target = largest(lines, lambda node: bench.key(node.name.text) == bench.key(name))
     if target is None:
         return None
-    assert isinstance(target.node, nodes.Material)
-    amount = grams_of(target.node.amount, bench.larder.ingredient(name), target, bench)
-    weighed = target._replace(node=target.node._replace(amount=amount))
+    weighed = in_grams(target, bench)
     left = figure_of(weighed) + more
     return None if left < 0 else replaced(lines, target, with_figure(weighed, left))
 
