@@ -129,7 +129,7 @@ def read(
             said += about if made.value.block.line is block.line else news(about, said, made.value)
         reports += said
     if swaps is not None and swaps.texts and not swaps.names:
-        reports += _swapped_nowhere(swaps, formulas)
+        reports += _swapped_nowhere(swaps, formulas, reports)
     wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
     return bakery._replace(
         formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
@@ -159,17 +159,20 @@ def _is_formula(block: Entry) -> bool:
     return isinstance(block.node, nodes.BlockHead) and block.node.word == "formula"
 
 
-def _swapped_nowhere(swaps: Swaps, formulas: Iterable[Formula]) -> Iterable[Diagnostic]:
-    """A report for each swap asked for of which no formula had anything."""
+def _swapped_nowhere(swaps: Swaps, formulas: Iterable[Formula], said: Iterable[Diagnostic]) -> list[Diagnostic]:
+    """A report for each swap asked for of which no formula had anything; not for one that `said` reports on."""
     from manchet.formula.swaps import bound
 
-    done = {fold(made.place.text) for formula in formulas for made in formula.swapped if made.place.path == OPTION}
+    made = [one.place for formula in formulas for one in formula.swapped] + [report.place for report in said]
+    done = {fold(place.text) for place in made if place.path == OPTION}
+    found = []
     for text in swaps.texts:
         one = bound.asked(text)
         if one is not None and fold(one.line.raw) not in done:
             place = one.line.place(one.swap.off.start, one.swap.off.end)
             help = "ask for one formula by its name to see what can be swapped in it"
-            yield error("swap-not-there", place, f"no formula here has {one.swap.off.text} to swap", help)
+            found.append(error("swap-not-there", place, f"no formula here has {one.swap.off.text} to swap", help))
+    return found
 
 
 class Version(NamedTuple):

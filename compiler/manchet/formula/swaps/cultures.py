@@ -28,6 +28,7 @@ from manchet.formula.swaps.lines import (
     with_figure,
 )
 from manchet.larder.ingredient import Ingredient
+from manchet.quantities.printing import percent_text
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
@@ -49,7 +50,7 @@ def culture_for_yeast(
     share, water = flour / poured.flour, flour / poured.flour * poured.water
     flours = _booked(before, culture, share, bench)
     if flours is None:
-        return _by_hand(swap, line, f"{before.name} has not so much of the flour that is in it")
+        return _by_hand(swap, line, _lacking(before, culture, share, bench))
     gone = raised_by(before, yeast)
     children = without_stages(formula.children, gone, before, yeast, bench)
     children = taken_out(children, bench.key(yeast.name), bench.key)
@@ -188,6 +189,19 @@ def _booked(before: Formula, culture: Ingredient, share: Fraction, bench: Bench)
     if len(inside) > 1 or main is None or main.share < inside[0][1]:
         return None
     return [(main.name, inside[0][1])]
+
+
+def _lacking(before: Formula, culture: Ingredient, share: Fraction, bench: Bench) -> str:
+    """Which flour of the culture the formula has not, or not so much of."""
+    there = {bench.key(o.ingredient.name): o.share for o in before.overall if o.is_flour and o.ingredient is not None}
+    name, wanted = next(
+        (flour.name, flour.share * share)
+        for flour in bench.larder.poured(culture).flours
+        if there.get(bench.key(flour.name), 0) < flour.share * share
+    )
+    has = there.get(bench.key(name))
+    said = "none of it" if has is None else f"only {percent_text(has * 100)} of it"
+    return f"it would bring {percent_text(wanted * 100)} {name}, and {before.name} has {said}"
 
 
 def _counted(entry: Entry, flour: str) -> Entry:
