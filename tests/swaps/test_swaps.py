@@ -121,6 +121,46 @@ def test_flour_takes_its_own_water_where_the_larder_says() -> None:
     assert share(after, "spelt flour") == 1
 
 
+@pytest.mark.parametrize(
+    ("on", "moved", "said"),
+    [
+        ("whole wheat flour", "0.09", "6 to 12 % of its weight more water"),
+        ("spelt flour", "-0.03", "1 to 5 % of its weight less water"),
+        ("00 flour", "0", "from 2 % of its weight less to 2 % more water"),
+        ("medium rye flour", "0.19", "17 to 21 % of its weight more water"),
+    ],
+)
+@pytest.mark.parametrize("way", WAYS)
+def test_common_flours_take_each_others_place_by_an_estimate_that_says_so(
+    way: str, on: str, moved: str, said: str
+) -> None:
+    before, after = only(swapped(bread(way))), only(swapped(bread(way), f"white flour for {on}"))
+    assert share(after, "water") - share(before, "water") == Fraction(moved)
+    (made,) = after.swapped
+    assert made.said == f"an estimate: {said}; begin with the least"
+    assert "Teigausbeute" in made.source  # where the figure of white flour is from
+
+
+@pytest.mark.parametrize(
+    ("flour", "percent"),
+    [("rye 815", 70), ("rye 997", 73), ("rye 1150", 75), ("rye 1370", 78)],
+)
+def test_water_of_rye_types_is_that_of_the_test_bakes(flour: str, percent: int) -> None:
+    """Rye baking tests, samartha.net: 70 to 78 % by type."""
+    known = builtin().ingredient(flour)
+    assert known is not None and known.takes_water is not None
+    assert known.takes_water.likely == Fraction(percent, 100)
+
+
+@pytest.mark.parametrize(
+    ("flour", "low", "high"), [("white flour", 154, 158), ("wheat 550", 154, 158), ("whole rye flour", 176, 180)]
+)
+def test_water_by_german_dough_yields(flour: str, low: int, high: int) -> None:
+    """Encyclopaedia, Teigausbeute: net yields by product, 100 of them flour."""
+    known = builtin().ingredient(flour)
+    assert known is not None and known.takes_water == (Fraction(low - 100, 100), Fraction(high - 100, 100))
+
+
 @pytest.mark.parametrize("way", ["explicit", "weight"])
 def test_a_culture_brings_its_flour_and_water_and_leaves_them_again(way: str) -> None:
     text = bread(way)
@@ -163,7 +203,7 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
         ("butter for butter", "swap-unknown", "no rule says"),
         ("fresh yeast for gold leaf dust", "unknown-ingredient", "neither a stage"),
         ("fresh yeast for yeast", "ambiguous-ingredient", "more than one thing"),
-        ("white flour for whole rye flour", "swap-asks", "does not say how much water"),
+        ("white flour for chestnut flour", "swap-asks", "does not say how much water"),
         ("fresh yeast for ripe wheat starter", "swap-asks", "depends on the hours"),
         ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "depends on the hours"),
         ("fresh yeast for ripe wheat starter with 100% of all flour", "swap-asks", "depends on the hours"),

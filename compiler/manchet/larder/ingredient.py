@@ -35,6 +35,18 @@ class Blend(NamedTuple):
     place: Place | None = None
 
 
+class Takes(NamedTuple):
+    """Water that a flour takes for a dough of the usual feel, in grams per gram: one figure of the mill or the house, or
+    an estimate between two."""
+
+    low: Fraction
+    high: Fraction
+
+    @property
+    def likely(self) -> Fraction:
+        return (self.low + self.high) / 2
+
+
 class Price(NamedTuple):
     amount: Fraction
     currency: str
@@ -68,8 +80,8 @@ class Ingredient(NamedTuple):
     price: Price | None = None
     source: str = ""
     place: Place | None = None
-    takes_water: Fraction | None = None
-    """Water that a flour takes for a dough of the usual feel, in grams per gram: a figure of the mill or the house."""
+    takes_water: Takes | None = None
+    """Of a flour."""
 
     @property
     def counts_as_flour(self) -> bool:

@@ -12,7 +12,7 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.allergens import ALLERGENS, allergen
 from manchet.larder.composition import composition_of, parts_of
 from manchet.larder.figures import worth
-from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question
+from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question, Takes
 from manchet.outcome import Outcome
 from manchet.quantities.units import DENSITY, MASS, PERCENT, TEMPERATURE, TIME
 from manchet.syntax.nodes import Entry as Written, EntryName, Setting, Unread
@@ -197,7 +197,13 @@ class _Reading:
         self.ingredient = self.ingredient._replace(good_for=self.single(line, node, TIME, "7 d"))
 
     def takes_water(self, line: Written, node: Setting) -> None:
-        self.ingredient = self.ingredient._replace(takes_water=self.single(line, node, PERCENT, "68%"))
+        """`68%`, or `64-68%` for an estimate."""
+        amount = node.amounts[0]
+        low, high = (worth(amount._replace(low=end, high=end), PERCENT) for end in (amount.low, amount.high))
+        if low is None or high is None or not 0 < low <= high:
+            self.single(line, node._replace(amounts=(amount._replace(high=None),)), PERCENT, "68%")
+            return
+        self.ingredient = self.ingredient._replace(takes_water=Takes(low, high))
 
     def price(self, line: Written, node: Setting) -> None:
         """`21.40 EUR for 25 kg on 2026-09-14`; the day may be left out."""

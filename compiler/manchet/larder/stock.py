@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 from functools import cache
 
-from manchet.larder.ingredient import Blend, Ingredient, Question, names_of
+from manchet.larder.ingredient import Blend, Ingredient, Question, Takes, names_of
 from manchet.larder.names import key
 
 _ASKED = "?"
@@ -53,6 +53,7 @@ def line_of(entry: Ingredient | Question) -> str:
             ", ".join(entry.may_contain),
             "" if entry.density is None else str(entry.density),
             "" if entry.whole is None else str(entry.whole),
+            "" if entry.takes_water is None else " ".join(map(str, entry.takes_water)),
             entry.source,
         )
     )
@@ -63,7 +64,9 @@ def entry_of(line: str) -> Ingredient | Question:
     fields = line.split("\t")
     if fields[0] == _ASKED:
         return Question(fields[1], _list(fields[2]), fields[3])
-    name, class_, aliases, composition, made_of, flour, water, allergens, may_contain, density, whole, source = fields
+    name, class_, aliases, composition, made_of, flour, water, allergens, may_contain, density, whole, takes, source = (
+        fields
+    )
     return Ingredient(
         name=name,
         class_=class_,
@@ -77,6 +80,7 @@ def entry_of(line: str) -> Ingredient | Question:
         density=Fraction(density) if density else None,
         whole=Fraction(whole) if whole else None,
         source=source,
+        takes_water=Takes(*map(Fraction, takes.split())) if takes else None,
     )
 
 
