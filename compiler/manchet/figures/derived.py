@@ -21,6 +21,7 @@ from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.tub import tub_figures
 from manchet.figures.water_figures import water_figures
 from manchet.figures.water_grid import water_of
+from manchet.figures.yeast_grid import yeast_figures
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Batch, Formula, OverallLine, PieceBatch, Portion, StageBatch, Way, Weighed
@@ -92,7 +93,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
     if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
-    estimates |= core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
+    estimates |= yeast_figures(batch, mixes) | core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
     estimates |= stage_water_figures(stage_waters(batch, kitchen, mixes, larder))
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)

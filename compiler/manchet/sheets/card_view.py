@@ -6,21 +6,29 @@ from collections.abc import Iterable
 from datetime import datetime
 from fractions import Fraction
 
+from manchet.figures.yeast_grid import YeastGrid
 from manchet.formula.model import Range, Work
+from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.quantities.printing import rounded
 from manchet.sheets import day_picture, views, wording
 from manchet.sheets.measures import Measures
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Job
 from manchet.sheets.words_of import words_of
+from manchet.sheets.yeast_view import yeast_table
 from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
 
 COOKED = frozenset({"bake", "roast", "griddle", "fry", "boil", "simmer", "steam"})
 """Nobody is told to shorten these when it is late: what they end by is a look, or a core."""
 
 
-def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
-    """The view of the timing card. Pure: the day, the version and the house's habits all come in."""
+def timing_card(
+    card: Card, issue: Issue, house: House, yeasts: Iterable[YeastGrid] = (), kitchen: Kitchen = PLAIN
+) -> views.TimingCard:
+    """The view of the timing card. Pure: the day, the version and the house's habits all come in.
+
+    `yeasts` is read on the scales of the `kitchen`.
+    """
     words = words_of(house.words)
     m = Measures(house, words)
     mix = words.say("head.mixes_short", str(card.mixes)) if card.mixes > 1 else ""
@@ -50,6 +58,7 @@ def timing_card(card: Card, issue: Issue, house: House) -> views.TimingCard:
         notes=tuple(_clash(clash, m) for clash in card.clashes),
         untimed=_untimed(card, m),
         swapped=swap_lines(card.swapped, m),
+        yeasts=tuple(yeast_table(grid, kitchen, m) for grid in yeasts),
     )  # fmt: skip
 
 

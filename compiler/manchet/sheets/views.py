@@ -354,6 +354,29 @@ class Warmth(NamedTuple):
     bulk: str
 
 
+class YeastCell(NamedTuple):
+    """What to weigh, and small its per cent; both "" where nothing can be said. `written`: as the file has it."""
+
+    weight: str
+    percent: str
+    written: bool
+
+
+class YeastRow(NamedTuple):
+    hours: str
+    cells: tuple[YeastCell, ...]
+    """One for each of `degrees`."""
+
+
+class YeastTable(NamedTuple):
+    """The yeast of one stage for other hours and degrees than the file's."""
+
+    title: str
+    degrees: tuple[str, ...]
+    rows: tuple[YeastRow, ...]
+    note: str
+
+
 class TimingCard(NamedTuple):
     title: str
     language: str
@@ -371,6 +394,7 @@ class TimingCard(NamedTuple):
     """That some jobs stand there with no length; it is read before the clock times are."""
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
+    yeasts: tuple[YeastTable, ...] = ()
 
 
 Sheet = PrepSheet | TimingCard | HouseCard

@@ -127,9 +127,12 @@ def _views(
         card = card_of(batch, kitchen, mixes, wish.when)
         issue = issue._replace(date=wish.day_of(card.ready), out_at=wish.clock_of(card.out_of_oven))
         if "card" in wish.kinds:
+            from manchet.figures.yeast_grid import yeast_grids
             from manchet.sheets.card_view import timing_card
+            from manchet.sheets.yeast_view import STEP
 
-            views["card"] = timing_card(card, _replacing(issue, version, "card"), house)
+            grids = yeast_grids(batch, mixes, STEP[house.degrees])
+            views["card"] = timing_card(card, _replacing(issue, version, "card"), house, grids, kitchen)
     if "sheet" in wish.kinds:
         issue = _replacing(issue, version, "sheet")
         views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house, version.before)

@@ -1,0 +1,279 @@
+"""The yeast for another time and warmth: as written it is the written one, and it moves the way bakers know."""
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings, strategies as st
+
+from manchet.bakery import read, written_batch
+from manchet.figures.derived import figures_of
+from manchet.figures.yeast_grid import (
+    MOST_MOVED,
+    YeastGrid,
+    YeastWait,
+    by_the_army,
+    hours_to_say,
+    why_not,
+    yeast_grids,
+    yeast_waits,
+)
+from manchet.figures.yeast_rate import BAKERS, pace
+from manchet.formula.mixes import mixes_of
+from manchet.formula.model import Batch, Formula
+from manchet.formula.weighing import reading_of
+from manchet.larder.kitchen import PLAIN
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import House
+from manchet.sheets.words_of import words_of
+from manchet.sheets.yeast_view import STEP, yeast_table
+from manchet.source.text import SourceText
+
+POOLISH = """
+formula Poolish loaf
+  kind hearth loaf
+  makes 20 loaves at 900 g dough
+
+  overall
+    white flour          100%
+    water                 68%
+    salt                   2%
+    instant yeast          0.4%
+
+  poolish with 30% of all flour
+    white flour          100%
+    water                100%
+    instant yeast          0.1%
+    mix by hand 3 min to 23 C
+    ripen covered {ripe}
+
+  dough
+    poolish
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 90 min at 25 C
+    divide
+    shape round
+    prove covered 60 min at 25 C
+    bake 40 min at 230 C to 97 C core, steam
+    cool 2 h
+"""
+
+STRAIGHT = """
+formula Straight loaf
+  kind hearth loaf
+  makes 20 loaves at 900 g dough
+  makes 40 rolls at 90 g dough
+
+  overall
+    white flour          100%
+    water                 66%
+    salt                   2%
+    fresh yeast            1.5%
+
+  dough
+    everything else
+    mix slow 8 min to 26 C
+    ferment covered {bulk}
+    divide
+    for the loaves
+      shape round
+      prove covered 60 min at 28 C
+      bake 40 min at 230 C to 97 C core, steam
+      cool 2 h
+    for the rolls
+      shape round
+      prove covered 40 min at 28 C
+      bake 16 min at 230 C, steam
+      cool 1 h
+"""
+
+
+def formula(text: str, **more: str) -> Formula:
+    bakery = read([SourceText("test.bake", text.format(**{"ripe": "12-14 h at 20 C", "bulk": "2 h at 26 C", **more}))])
+    assert len(bakery.formulas) == 1, bakery.diagnostics
+    return bakery.formulas[0]
+
+
+def batch(of: Formula) -> Batch:
+    made = written_batch(of, PLAIN).value
+    assert made is not None
+    return made
+
+
+def grid(text: str, step: Fraction = Fraction(2), **more: str) -> YeastGrid:
+    made = batch(formula(text, **more))
+    (found,) = yeast_grids(made, mixes_of(made, PLAIN), step)
+    return found
+
+
+def test_a_poolish_moves_and_the_dough_it_goes_into_does_not() -> None:
+    (wait,) = yeast_waits(formula(POOLISH))
+    assert (wait.stage.name, wait.likely / 3600, wait.mean) == ("poolish", 13, 20)
+
+
+def test_the_grid_of_a_poolish() -> None:
+    found = grid(POOLISH)
+    assert [c.likely for c in found.celsius] == [16, 18, 20, 22, 24]
+    assert [row.seconds.likely / 3600 for row in found.rows] == [7, 10, 13, 16, 20]
+    (written,) = [cell for row in found.rows for cell in row.cells if cell.written]
+    assert written.times == 1
+
+
+def test_by_hand() -> None:
+    """13 h at 20 C (0.2198 an hour) to 16 h at 18 C (0.1820 an hour, by the same equation): 0.98 of the yeast."""
+    (wait,) = yeast_waits(formula(POOLISH))
+    times = wait.times(Fraction(16 * 3600), Fraction(18))
+    assert times is not None and float(times) == pytest.approx(13 * 0.2198 / (16 * 0.1820), abs=0.003)
+
+
+def test_bulk_and_proof_of_a_straight_dough_are_taken_together() -> None:
+    """2 h at 26 C and 1 h at 28 C; the first sort of pieces is meant, and said."""
+    (wait,) = yeast_waits(formula(STRAIGHT))
+    assert (wait.likely / 3600, wait.branch, [w.step.verb for w in wait.waits]) == (3, "loaves", ["ferment", "prove"])
+    work = 2 * pace(BAKERS, Fraction(26)) + pace(BAKERS, Fraction(28))
+    assert wait.times(Fraction(6 * 3600), Fraction(24)) == work / (6 * pace(BAKERS, Fraction(24)))
+    assert wait.times(wait.likely) == 1
+    assert [(c.low, c.high) for c in grid(STRAIGHT).celsius] == [(23, 23), (25, 25), (26, 28), (29, 29), (31, 31)]
+
+
+@pytest.mark.parametrize(
+    ("text", "more", "why"),
+    [
+        (STRAIGHT.replace("divide\n", "retard covered 12 h at 4 C\n    divide\n", 1), {}, "cold"),
+        (STRAIGHT, {"bulk": "2 h"}, "no time or no temperature"),
+        (STRAIGHT, {"bulk": "8 h at 10 C"}, "silent"),
+        (STRAIGHT.replace("fresh yeast            1.5%", "fresh yeast 1%\n    instant yeast 0.2%"), {}, "two sorts"),
+        (STRAIGHT.replace("    fresh yeast            1.5%\n", ""), {}, "no yeast"),
+        (POOLISH, {}, "brings yeast of its own"),
+    ],
+)  # fmt: skip
+def test_silent_and_why(text: str, more: dict[str, str], why: str) -> None:
+    bread = formula(text, **more)
+    dough = bread.stages[-1]
+    assert why in why_not(dough, bread)
+    assert not [w for w in yeast_waits(bread) if w.stage is dough]
+
+
+def test_silent_where_a_culture_works() -> None:
+    bread = formula(
+        POOLISH.replace("poolish", "levain").replace("instant yeast          0.1%", "ripe wheat starter 10%")
+    )
+    assert yeast_waits(bread) == () and "culture" in why_not(bread.stages[0], bread)
+
+
+def test_cells_are_empty_where_the_model_is_silent() -> None:
+    """A dough at 38 C: two columns on, it is warmer than the model holds for."""
+    found = grid(STRAIGHT, bulk="30 min at 38 C")
+    warmest = [row.cells[-1] for row in found.rows]
+    assert found.celsius[-1].likely > 31
+    hot = grid(POOLISH, ripe="2 h at 38 C")
+    assert [c.likely for c in hot.celsius][-1] == 42
+    assert all(row.cells[-1].times is None for row in hot.rows)
+    assert all(cell.times is not None for cell in warmest)
+
+
+# ---- properties ---------------------------------------------------------------------------------------
+
+hours = st.integers(2, 96).map(lambda quarters: Fraction(quarters * 900))
+warmths = st.integers(15, 32).map(Fraction)
+
+
+@settings(max_examples=40, deadline=None)
+@given(st.integers(60, 900), warmths)
+def test_the_written_wait_is_the_written_yeast(minutes: int, celsius: Fraction) -> None:
+    made = batch(formula(POOLISH, ripe=f"{minutes} min at {celsius} C"))
+    (found,) = yeast_grids(made, mixes_of(made, PLAIN))
+    (cell,) = [cell for row in found.rows for cell in row.cells if cell.written]
+    weighed = next(w.grams for w in made.stages[0].weighed if w.portion.name == "instant yeast")
+    assert (cell.times, cell.grams) == (1, weighed)
+    assert found.wait.times(found.wait.likely, celsius) == 1
+
+
+@settings(max_examples=60, deadline=None)
+@given(hours, warmths, hours, warmths)
+def test_there_and_back(one: Fraction, at: Fraction, other: Fraction, there: Fraction) -> None:
+    def moved(seconds: Fraction, celsius: Fraction, to: Fraction, to_celsius: Fraction) -> Fraction | None:
+        text = POOLISH.format(ripe=f"{seconds / 60} min at {celsius} C")
+        (wait,) = yeast_waits(read([SourceText("test.bake", text)]).formulas[0])
+        return wait.times(to, to_celsius)
+
+    forth, back = moved(one, at, other, there), moved(other, there, one, at)
+    assert (forth is None) == (back is None)
+    assert forth is None or back is None or forth * back == 1
+
+
+@settings(max_examples=40, deadline=None)
+@given(hours, hours, warmths, warmths)
+def test_longer_or_warmer_never_wants_more_yeast(a: Fraction, b: Fraction, one: Fraction, other: Fraction) -> None:
+    (wait,) = yeast_waits(formula(POOLISH))
+    short, long = sorted((a, b))
+    cool, warm = sorted((one, other))
+    more, less = wait.times(short, cool), wait.times(long, warm)
+    if more is not None and less is not None:
+        assert less <= more
+        assert Fraction(1, MOST_MOVED) <= less <= more <= MOST_MOVED
+
+
+def test_the_armys_sponge() -> None:
+    """US Army manual for bakers, 1916: half the yeast, 8 h for 5."""
+    times = Fraction(5, 8)
+    assert float(by_the_army(times)) == pytest.approx(0.5, abs=0.01)
+    assert by_the_army(Fraction(1)) == 1
+
+
+@pytest.mark.parametrize(("minutes", "said"), [(20, 15), (50, 45), (135, 150), (210, 210), (585, 600)])
+def test_times_that_a_baker_plans_by(minutes: int, said: int) -> None:
+    assert hours_to_say(Fraction(minutes * 60)) == said * 60
+
+
+# ---- as printed ---------------------------------------------------------------------------------------
+
+
+def test_weighed_as_the_bench_weighs_it_today() -> None:
+    found = grid(POOLISH)
+    table = yeast_table(found, PLAIN, Measures(House(), words_of("British")))
+    written = [cell for row in table.rows for cell in row.cells if cell.written]
+    (cell,) = [c for row in found.rows for c in row.cells if c.written]
+    assert cell.grams is not None
+    assert [(c.weight, c.percent) for c in written] == [
+        (f"{float(reading_of(cell.grams, PLAIN).grams)}\u00a0g", "0.1\u00a0%")
+    ]
+    assert table.title == "poolish, for another wait: instant yeast to weigh"
+    assert [row.hours for row in table.rows] == ["7\u00a0h", "10\u00a0h", "12–14\u00a0h", "16\u00a0h", "20\u00a0h"]
+    assert table.rows[0].cells[0].percent == "0.28\u00a0%", "an estimate has two digits"
+
+
+def test_in_a_house_of_fahrenheit_and_ounces() -> None:
+    house = House("Letter", "US", "F", "American")
+    table = yeast_table(grid(POOLISH, STEP["F"]), PLAIN, Measures(house, words_of(house.words)))
+    assert table.degrees == ("60\u00a0°F", "64\u00a0°F", "68\u00a0°F", "72\u00a0°F", "76\u00a0°F")
+    assert all(cell.weight.endswith("oz") for row in table.rows for cell in row.cells)
+
+
+def test_for_one_bowl_of_several() -> None:
+    text = STRAIGHT + "\nkitchen House\n  mixer spiral\n    takes 2-12 kg dough\n"
+    bakery = read([SourceText("test.bake", text.format(bulk="2 h at 26 C"))])
+    made = written_batch(bakery.formulas[0], bakery.kitchen).value
+    assert made is not None
+    (found,) = yeast_grids(made, mixes_of(made, bakery.kitchen))
+    assert found.makings == 2
+    table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
+    assert table.note == "For one of 2 bowls."
+    assert "loaves" in table.title and "bulk and proof together" in table.title
+
+
+def test_among_the_estimates_for_the_whole_batch() -> None:
+    made = batch(formula(POOLISH))
+    from manchet.larder.book import builtin
+
+    found = figures_of(made, builtin()).estimates
+    figure = found["poolish: instant yeast for 16 h at 18 C"]
+    weighed = next(w.grams for w in made.stages[0].weighed if w.portion.name == "instant yeast")
+    assert float(figure.value) == pytest.approx(float(weighed) * 0.98, abs=0.02)
+    assert figure.rule.startswith("an estimate, ") and "Salvado" in figure.source and "1916" in figure.source
+    assert [given.name for given in figure.inputs] == ["instant yeast as written", "ripen as written, at 20 C"]
+
+
+def test_a_yeast_wait_is_what_it_says() -> None:
+    (wait,) = yeast_waits(formula(POOLISH))
+    assert isinstance(wait, YeastWait) and wait.share == Fraction("0.0003")
