@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import Any
 from xml.etree import ElementTree
@@ -9,10 +11,11 @@ from xml.etree import ElementTree
 import pytest
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.figures.level import Stands
 from manchet.figures.oven_floor import GAP, places
-from manchet.formula.model import Heat, Range, Reach, Step, Work
-from manchet.larder.kitchen import Floor
-from manchet.sheets.drawings.choosing import SHAPE_WORDS, bake_curve, drawings_of, vessel_of
+from manchet.formula.model import Folds, Heat, Range, Reach, Step, Work
+from manchet.larder.kitchen import Floor, Vessel
+from manchet.sheets.drawings.choosing import SHAPE_WORDS, bake_curve, drawings_of
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.drawings.plaits import MOVES
@@ -55,15 +58,31 @@ def one(found: tuple[Drawing, ...]) -> Drawing:
     return found[0]
 
 
-def every_drawing() -> list[Drawing]:
-    found = [one(drawings_of(step("shape", shape=word), M)) for word in (*SHAPE_WORDS, *PLAITS)]
-    found += [one(drawings_of(step("score", how=how), M)) for how in SCORES]
-    found += [one(drawings_of(step("fold", manner=(way,)), M)) for way in ("in three", "in four")]
-    rim = step("prove", reaches=(Reach("below rim", once(20)),))
-    found += [one(drawings_of(rim, M, vessel)) for vessel in ("tin", "basket")]
-    found.append(one(drawings_of(step("prove", until="a fingertip's mark fills slowly"), M)))
+LONG = Vessel(
+    "tin", "long tin", Fraction(2500), 1, (Fraction(260), Fraction(110)), (Fraction(245), Fraction(95)), Fraction(95)
+)
+SHALLOW = Vessel("tin", "tray", Fraction(3000), 1, (Fraction(300), Fraction(200)), None, Fraction(50))
+UNMEASURED = Vessel("tin", "old tin", Fraction(1900))
+BELOW = Reach("below rim", once(20))
+TWICE = Reach("volume", once(2))
+STANDS = (
+    Stands("tin"), Stands("basket"), Stands("tin", LONG, Fraction(1000), "down"), Stands("tin", UNMEASURED, Fraction(1000)),
+    Stands("basket", None, None, "up"), Stands("tin", SHALLOW, Fraction(1000), "up"),
+)  # fmt: skip
+
+
+def every_drawing(m: Measures = M) -> list[Drawing]:
+    found = [one(drawings_of(step("shape", shape=word), m)) for word in (*SHAPE_WORDS, *PLAITS)]
+    found.append(one(drawings_of(step("shape", shape="round"), m, after=(step("shape", shape="long"),))))
+    found += [one(drawings_of(step("score", how=how), m)) for how in SCORES]
+    found += [one(drawings_of(step("fold", manner=way), m)) for way in (("in three",), ("in four",), ())]
+    for stands in STANDS:
+        found += drawings_of(step("prove", reaches=(BELOW,)), m, stands)
+        found += drawings_of(step("prove", reaches=(TWICE,)), m, stands)
+        found += drawings_of(step("place"), m, stands)
+    found.append(one(drawings_of(step("prove", until="a fingertip's mark fills slowly"), m)))
     falls = step("bake", time=once(1800), heats=(Heat(once(230)),), ramp=("falling", once(210)))
-    fallen = bake_curve((falls,), M)
+    fallen = bake_curve((falls,), m)
     assert fallen is not None
     floor, loaf = size(1200, 800), Fraction(220)
     return [
@@ -91,10 +110,10 @@ def test_a_shape_we_have_no_drawing_for_gets_none(word: str) -> None:
 def test_a_plait_says_its_moves_with_numbers(word: str) -> None:
     found = one(drawings_of(step("shape", shape=word), M))
     strands = PLAITS[word]
-    written = [node.text for node in ElementTree.fromstring(found.svg).iter(SVG + "text")]
-    assert written[:strands] == [str(n) for n in range(1, strands + 1)]
+    said = written(found)
+    assert said[:strands] == [str(n) for n in range(1, strands + 1)]
     for start, end in MOVES[strands][1]:
-        assert f"{start} over {end}" in found.title and f"{start} over {end}" in written
+        assert f"{start} over {end}" in found.title and f"{start} over {end}" in said
 
 
 @pytest.mark.parametrize("strands", MOVES)
@@ -121,17 +140,77 @@ def test_a_score_in_doubt_gets_none(how: str) -> None:
 
 def test_depth_and_angle_are_said_as_the_file_says_them() -> None:
     found = one(drawings_of(step("score", how="one long cut, 6 mm deep, at 45 degrees"), M))
-    assert "45 degrees" in found.title and found.title.endswith("6 mm deep")
+    assert "45 degrees" in found.title and plain(found.title).endswith("6 mm deep")
+    assert [plain(text) for text in written(found)] == ["45°", "6 mm"]
     assert "deep" not in one(drawings_of(step("score", how="one long cut"), M)).title
 
 
-def test_a_level_needs_a_tin_or_a_basket_and_a_figure() -> None:
-    rim = step("prove", reaches=(Reach("below rim", once(20)),))
-    assert drawings_of(rim, M) == () and drawings_of(step("prove"), M, "tin") == ()
-    assert "20 mm" in one(drawings_of(rim, M, "tin")).title.replace("\N{NO-BREAK SPACE}", " ")
-    assert [vessel_of(p, ("brick",), ()) for p in ("brick", "long tin", "basket", "tub", "")] == [
-        "tin", "tin", "basket", "", "",
-    ]  # fmt: skip
+def plain(text: str) -> str:
+    return text.replace("\N{NO-BREAK SPACE}", " ")
+
+
+def written(found: Drawing) -> list[str]:
+    return [node.text or "" for node in ElementTree.fromstring(found.svg).iter(SVG + "text")]
+
+
+@pytest.mark.parametrize("degrees", [0, 5, 10, 20, 30, 45, 60, 75, 90])
+def test_the_blade_lies_as_steep_as_it_is_said(degrees: int) -> None:
+    """Its long edge, from the cut backwards, rises by that angle over the crust."""
+    from math import atan2, degrees as in_degrees
+    from re import search
+
+    found = one(drawings_of(step("score", how=f"one long cut, at {degrees} degrees"), M))
+    edge = search(r'd="M(\S+) (\S+) L(\S+) (\S+) L\S+ \S+ L\S+ \S+ Z"', found.svg)
+    assert edge is not None
+    x, y, back_x, back_y = (float(figure) for figure in edge.groups())
+    assert in_degrees(atan2(y - back_y, x - back_x)) == pytest.approx(degrees, abs=0.5)
+
+
+def test_rounding_before_another_shape_is_a_pre_shape() -> None:
+    rounded, rest, long = step("shape", shape="round"), step("rest"), step("shape", shape="long")
+    assert one(drawings_of(rounded, M, after=(rest, long))).name == "pre-shape"
+    assert one(drawings_of(rounded, M, after=(rest,))).name == "round"
+    assert one(drawings_of(long, M, after=(rest, rounded))).name == "long"
+
+
+def test_folds_inside_a_wait_are_hand_folds() -> None:
+    inside = step("ferment", folds=(Folds("fold", 2, Fraction(2400), True),))
+    assert one(drawings_of(inside, M)).name == "hand fold"
+    for work in ("turn", "stir"):
+        assert drawings_of(step("ferment", folds=(Folds(work, 2, Fraction(2400), True),)), M) == ()
+    assert drawings_of(step("ferment"), M) == ()
+
+
+def level(verb: str, stands: Stands, *reaches: Reach, after: tuple[Step, ...] = ()) -> str:
+    found = drawings_of(step(verb, reaches=reaches), M, stands, after)
+    return plain("; ".join(drawing.title for drawing in found))
+
+
+def test_a_level_to_scale_says_both_heights() -> None:
+    """1000 g fill 909 ml of a tin 95 mm deep that holds 2371 ml by its sides: 40 mm, as a tin is narrower below."""
+    vessel = LONG._replace(millilitres=Fraction(2371))
+    said = level("prove", Stands("tin", vessel, Fraction(1000)), BELOW)
+    assert said.startswith("A tin cut through, to scale, 95 mm deep")
+    assert "before proving: about 40 mm" in said and "after proving 20 mm below the rim" in said
+
+
+def test_a_level_that_nobody_measured_says_so() -> None:
+    assert "not to scale" in level("prove", Stands("tin"), BELOW) and "is not known" in level(
+        "prove", Stands("tin"), BELOW
+    )
+    said = level("prove", Stands("tin", UNMEASURED, Fraction(1045)), BELOW)
+    assert "not to scale" in said and "about 50 % full" in said  # 1045 / 1.1 = 950 of 1900 ml
+    assert "about 100 % full" in level("prove", Stands("tin", UNMEASURED, Fraction(1045)), TWICE)
+
+
+def test_a_level_needs_a_vessel_and_something_to_say() -> None:
+    assert level("prove", Stands(), BELOW) == "" and level("prove", Stands("tin")) == ""
+    assert level("prove", Stands("tin"), TWICE) == "", "twice of what nobody knows"
+    assert level("place", Stands("tin")) == "" and level("place", Stands("tin", UNMEASURED)) == ""
+    assert "about 50 % full" in level("place", Stands("tin", UNMEASURED, Fraction(1045)))
+    later = step("prove", reaches=(BELOW,))
+    assert level("place", Stands("tin", UNMEASURED, Fraction(1045)), after=(later,)) == "", "it is drawn there"
+    assert level("place", Stands("basket", None, None, "up")).endswith("seam up")
 
 
 def test_two_phases_of_steady_heat_need_no_curve() -> None:
@@ -140,28 +219,80 @@ def test_two_phases_of_steady_heat_need_no_curve() -> None:
     assert bake_curve((phase, phase, phase), M) is not None
 
 
-def test_every_drawing_is_sound_svg_with_a_title_and_no_style() -> None:
-    for found in every_drawing():
+@pytest.mark.parametrize("words", ["British", "American"])
+def test_every_drawing_is_sound_svg_with_a_title_and_no_style(words: str) -> None:
+    for found in every_drawing(Measures(House(words=words), words_of(words))):
         root = ElementTree.fromstring(found.svg)
         assert root.attrib["role"] == "img" and root.attrib["aria-label"] == found.title
         title = root.find(SVG + "title")
         assert title is not None and title.text == found.title and len(found.title) > 4
         for node in root.iter():
-            assert node.tag.removeprefix(SVG) in {"svg", "title", "path", "ellipse", "rect", "text"}
+            assert node.tag.removeprefix(SVG) in {"svg", "g", "title", "path", "ellipse", "rect", "text"}
             assert not {"style", "class", "id"} & set(node.attrib)
             if node.tag.removeprefix(SVG) in {"path", "ellipse", "rect", "text"}:
                 assert node.attrib["fill"] in {"none", "#fff", "#000"}
                 assert node.attrib["stroke"] in {"none", "#fff", "#000"}
 
 
-def test_everything_is_drawn_on_the_paper() -> None:
+def test_no_two_drawings_are_alike() -> None:
+    """Of one name, those that differ show another thing: another level, another way to say a depth."""
+    by_look: dict[str, str] = {}
+    for found in every_drawing():
+        body = found.svg.partition("</title>")[2]
+        assert by_look.setdefault(body, found.name) == found.name
+    names = {found.name for found in every_drawing()}
+    assert names >= {*SHAPE_WORDS.values(), "pre-shape", *SCORES.values(), "fold in three", "fold in four", "hand fold"}
+    assert len(set(by_look.values())) == len(names)
+
+
+def test_american_titles_have_american_words() -> None:
+    said = " ".join(found.title for found in every_drawing(Measures(House(words="American"), words_of("American"))))
+    assert "pan cut through" in said and "braid" in said and "proofing" in said
+    assert not {"tin", "plait", "proving"} & set(said.casefold().replace(",", " ").replace(";", " ").split())
+
+
+def points(node: ElementTree.Element, x: float, y: float, scale: float) -> Iterator[tuple[str, float, float]]:
+    """Where every coordinate and the ends of every word lie on the paper."""
+    moved = re.fullmatch(r"translate\((\S+) (\S+)\) scale\((\S+)\)", node.attrib.get("transform", ""))
+    if moved:
+        right, down, smaller = (float(figure) for figure in moved.groups())
+        x, y, scale = x + right * scale, y + down * scale, scale * smaller
+    tag, said = node.tag.removeprefix(SVG), node.attrib
+    if tag == "text":
+        wide = len(node.text or "") * float(said["font-size"]) * 0.47
+        left = {"start": 0.0, "middle": wide / 2, "end": wide}[said["text-anchor"]]
+        for far in (-left, wide - left):
+            yield tag, x + scale * (float(said["x"]) + far), y + scale * float(said["y"])
+        assert float(said["font-size"]) * scale >= 9, "8 points on paper"
+    if tag == "ellipse":
+        for way in (-1, 1):
+            yield (
+                tag,
+                x + scale * (float(said["cx"]) + way * float(said["rx"])),
+                y + scale * (float(said["cy"]) + way * float(said["ry"])),
+            )
+    if tag == "path":
+        for end in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", said["d"]):
+            yield tag, x + scale * float(end[0]), y + scale * float(end[1])
+    for child in node:
+        yield from points(child, x, y, scale)
+
+
+def test_everything_is_drawn_on_the_paper_and_can_be_read() -> None:
     for found in every_drawing():
         root = ElementTree.fromstring(found.svg)
-        wide, high = (float(n) for n in root.attrib["viewBox"].split()[2:])
-        for node in root.iter(SVG + "text"):
-            assert 0 <= float(node.attrib["x"]) <= wide and 0 <= float(node.attrib["y"]) <= high, found.name
-        for node in root.iter(SVG + "ellipse"):
-            assert float(node.attrib["rx"]) <= float(node.attrib["cx"]) <= wide - float(node.attrib["rx"]), found.name
+        left, top, wide, high = (float(n) for n in root.attrib["viewBox"].split())
+        assert left == 0
+        for tag, x, y in points(root, 0, 0, 1):
+            assert -1.5 <= x <= wide + 1.5 and top - 1.5 <= y <= top + high + 1.5, (found.name, found.title, tag, x, y)
+
+
+def test_a_drawing_is_small_enough_to_stand_beside_its_step() -> None:
+    for found in every_drawing():
+        across = float(ElementTree.fromstring(found.svg).attrib["width"].removesuffix("mm"))
+        if found.name not in ("bake curve", "floor"):
+            assert 18 <= across <= 48, (found.name, across)
+            assert found.high <= 40, (found.name, found.high)
 
 
 @pytest.mark.parametrize("floor", [size(1200, 800), size(1200, 1200, True), size(460, 330), size(100, 50)])

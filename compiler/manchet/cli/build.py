@@ -65,6 +65,7 @@ def printing(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
+    parser.add_argument("--no-pictures", action="store_true", help="no drawings and pictures on sheet and handout")
     home = parser.add_argument_group("the handout, for hands and one oven at home (--only handout)")
     home.add_argument(
         "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for a class: with the teacher's weigh-out"
@@ -146,6 +147,7 @@ def wish_of(options: argparse.Namespace) -> Wish:
         dated=bool(options.start or options.ready),
         today=printed_day(now),
         swaps=tuple(getattr(options, "swap", ())),
+        pictures=not options.no_pictures,
         benches=getattr(options, "benches", 0),
         blanks=getattr(options, "blanks", False),
     )

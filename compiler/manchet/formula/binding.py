@@ -10,7 +10,16 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error, warning
 from manchet.diagnostics.suggest import fold
 from manchet.formula.asked_way import asked_way
-from manchet.formula.block import allowed_in, any_unread, has_lines, is_overall, prose_in, unread_stages, written_name
+from manchet.formula.block import (
+    allowed_in,
+    any_unread,
+    has_lines,
+    is_overall,
+    notes_in,
+    pictures_in,
+    unread_stages,
+    written_name,
+)
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
 from manchet.formula.flours import Overall, flour_reports, may_be_flour
@@ -283,8 +292,8 @@ class _Binder:
             dough_share=last_stage.out_share,
             written_flour=None,
             allowed=tuple(allowed_in(self.block)),
-            notes=tuple(prose_in(self.block, "note")) if not self.preparation else last.notes,
-            pictures=tuple(prose_in(self.block, "picture")),
+            notes=tuple(notes_in(self.block.children)) if not self.preparation else last.notes,
+            pictures=() if self.preparation else tuple(pictures_in(self.block.children)),
             place=self.place,
             preparation=self.preparation,
             good_for=last.good_for,

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from manchet.formula.draft import stage_key
 from manchet.formula.model import Allowed
+from manchet.formula.picture import Picture
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
@@ -51,8 +52,19 @@ def allowed_in(block: Entry) -> Iterable[Allowed]:
                     yield Allowed(inner.node.name.text, inner.node.because.text, key, inner.line.place())
 
 
-def prose_in(block: Entry, what: str) -> Iterable[str]:
-    """Notes or pictures that belong to the block as a whole."""
-    for entry in block.children:
+def notes_in(entries: Iterable[Entry]) -> Iterable[str]:
+    """The notes among the lines of a block: they belong to it as a whole."""
+    return (text for text, _ in _prose(entries, "note"))
+
+
+def pictures_in(entries: Iterable[Entry]) -> Iterable[Picture]:
+    """The same of pictures."""
+    return (Picture(path, entry.line.place()) for path, entry in _prose(entries, "picture"))
+
+
+def _prose(entries: Iterable[Entry], what: str) -> Iterable[tuple[str, Entry]]:
+    for entry in entries:
         if isinstance(entry.node, nodes.ClauseLine):
-            yield from (c.text.text for c in entry.node.clauses if isinstance(c, nodes.Prose) and c.what == what)
+            yield from (
+                (c.text.text, entry) for c in entry.node.clauses if isinstance(c, nodes.Prose) and c.what == what
+            )

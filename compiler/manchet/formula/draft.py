@@ -12,6 +12,7 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula import measures
 from manchet.formula.model import Goes, Keep, Range, Step
 from manchet.formula.naming import Meaning, Names
+from manchet.formula.picture import Picture
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes
@@ -72,6 +73,7 @@ class Draft(NamedTuple):
     place: Place
     whole: bool
     """Every line of it could be read: its sums mean something."""
+    pictures: tuple[Picture, ...] = ()
     slips: tuple[str, ...] = ()
     """The lines, folded, that could not be read or whose names mean nothing."""
 
@@ -121,7 +123,8 @@ def draft_of(
     draft = Draft(
         key, name, word, share, tuple(reader.items), tuple(reader.holds), tuple(reader.steps), tuple(reader.keeps),
         tuple(reader.branches), reader.for_each_mix, reader.from_nothing, shared, tuple(reader.notes),
-        reader.good_for, entry.line.place(), reader.whole, tuple(reader.slips),
+        reader.good_for, entry.line.place(), reader.whole, tuple(reader.pictures),
+        tuple(reader.slips),
     )  # fmt: skip
     return draft, reader.reports
 
@@ -138,6 +141,7 @@ class _Reader:
         self.keeps: list[Keep] = []
         self.branches: list[DraftBranch] = []
         self.notes: list[str] = []
+        self.pictures: list[Picture] = []
         self.reports: list[Diagnostic] = []
         self.for_each_mix = self.from_nothing = False
         self.good_for: tuple[Fraction, Range | None] | None = None
@@ -196,7 +200,11 @@ class _Reader:
             case nodes.GoodFor(time, at):
                 self.good_for = (measures.seconds(time).likely, measures.celsius(at) if at else None)
             case nodes.ClauseLine(clauses):
-                self.notes += [c.text.text for c in clauses if isinstance(c, nodes.Prose) and c.what == "note"]
+                prose = [clause for clause in clauses if isinstance(clause, nodes.Prose)]
+                self.notes += [said.text.text for said in prose if said.what == "note"]
+                self.pictures += [
+                    Picture(said.text.text, entry.line.place()) for said in prose if said.what == "picture"
+                ]
             case nodes.Step(verb, _):
                 self.steps.append(step_of(verb.text, entry, self.names, self.reports, self.made_good))
             case nodes.Add() as node:
@@ -362,6 +370,8 @@ class _Reader:
         inner.read(entry.children)
         self.reports += inner.reports
         self.slips += inner.slips
+        self.notes += inner.notes
+        self.pictures += inner.pictures
         added = tuple(item for branch in inner.branches for item in branch.added)
         place = entry.line.place(noun.start, noun.end)
         self.branches.append(DraftBranch(noun.text, tuple(inner.steps), added, place))

@@ -1,7 +1,6 @@
 """A formula as the trade looks at it: materials (what is weighed), stages (where it is mixed), steps (what is done).
 
 Two values, one made from the other:
-
 * `Formula`: names bound, percentages resolved to exact shares, not yet of any size.
 * `Batch`: the same for a wanted amount of flour, every weight in exact grams.
 
@@ -15,6 +14,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.formula.picture import Picture
 from manchet.larder.ingredient import Ingredient
 
 
@@ -152,7 +152,7 @@ class Step(NamedTuple):
     how: str = ""
     """`score "two long cuts"`, `do "rub the seam"`."""
     notes: tuple[str, ...] = ()
-    pictures: tuple[str, ...] = ()
+    pictures: tuple[Picture, ...] = ()
     where: tuple[str, str] | None = None
     """Preposition and place."""
     shape: str = ""
@@ -244,6 +244,7 @@ class Stage(NamedTuple):
     notes: tuple[str, ...] = ()
     from_nothing: bool = False
     """A culture without a seed: `start from nothing`."""
+    pictures: tuple[Picture, ...] = ()
 
 
 class Branch(NamedTuple):
@@ -336,7 +337,7 @@ class Formula(NamedTuple):
     A preparation, or a formula without flour, counts by all that is weighed instead of by flour."""
     allowed: tuple[Allowed, ...]
     notes: tuple[str, ...]
-    pictures: tuple[str, ...]
+    pictures: tuple[Picture, ...]
     place: Place
     preparation: bool = False
     good_for: tuple[Fraction, Range | None] | None = None

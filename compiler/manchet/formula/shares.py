@@ -75,6 +75,7 @@ def stage_of(draft: Draft, filled: Filled, reaching: Fraction, per: Fraction) ->
         place=draft.place,
         notes=draft.notes,
         from_nothing=draft.from_nothing,
+        pictures=draft.pictures,
     )
 
 

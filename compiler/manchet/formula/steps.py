@@ -11,6 +11,7 @@ from manchet.diagnostics.reports import error
 from manchet.formula import measures
 from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Work
 from manchet.formula.naming import Meaning, Names
+from manchet.formula.picture import Picture
 from manchet.formula.step_faults import step_faults
 from manchet.quantities.units import UNITS
 from manchet.source.text import Line
@@ -59,7 +60,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
     reaches: list[Reach] = []
     folds: list[Folds] = []
     notes: list[str] = []
-    pictures: list[str] = []
+    pictures: list[Picture] = []
 
     def once(key: str, value: object, line: Line, what: str) -> None:
         if key in said:
@@ -86,7 +87,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
             case nodes.Prose("note", text):
                 notes.append(text.text)
             case nodes.Prose("picture", text):
-                pictures.append(text.text)
+                pictures.append(Picture(text.text, line.place()))
             case nodes.Prose(what, text):
                 field = {"if late": "if_late", "do": "how"}.get(what, what)
                 once(field, text.text, line, f"`{what}`")

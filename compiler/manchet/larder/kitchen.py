@@ -86,6 +86,10 @@ class Vessel(NamedTuple):
     number: int | None = None
     rim: tuple[Fraction, ...] | None = None
     """Length and width at the rim, in millimetres, where they are measured."""
+    base: tuple[Fraction, ...] | None = None
+    """The same at its floor."""
+    deep: Fraction | None = None
+    """Millimetres from the rim to the floor, where that is measured."""
 
 
 class Scale(NamedTuple):

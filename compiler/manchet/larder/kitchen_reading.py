@@ -15,6 +15,8 @@ from manchet.larder.kitchen_sizes import (
     LOAD_EXAMPLE,
     SIZE_EXAMPLES,
     Sides,
+    base_of,
+    depth_of,
     fall_of,
     floor_of,
     load_takes_of,
@@ -133,7 +135,7 @@ class _Reading:
             count = self._count(*lines["count"], "24") if "count" in lines else None
             sides = self._sides(lines)
             volume = self._volume(entry, what, lines, sides)
-            vessel = Vessel(node.key, name, volume, count, rim_of(sides))
+            vessel = Vessel(node.key, name, volume, count, rim_of(sides), base_of(sides), depth_of(sides))
             self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
 
     def _mixer(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Mixer:

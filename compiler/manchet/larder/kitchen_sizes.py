@@ -66,6 +66,17 @@ def rim_of(sides: dict[str, Sides]) -> Sides | None:
     return None if wide is None else (wide[0], wide[0] if len(wide) == 1 else wide[1])
 
 
+def base_of(sides: dict[str, Sides]) -> Sides | None:
+    """The same at its floor: as wide as the rim where no bottom is measured."""
+    below = sides.get("bottom")
+    return rim_of(sides) if below is None else (below[0], below[0] if len(below) == 1 else below[1])
+
+
+def depth_of(sides: dict[str, Sides]) -> Fraction | None:
+    """From the rim of a tin to its floor, in millimetres."""
+    return sides["inside"][2] if "inside" in sides else sides["deep"][0] if "deep" in sides else None
+
+
 def floor_of(sides: dict[str, Sides]) -> Floor | None:
     """An oven floor of two measures is as wide as the first says, seen from the door, and as deep as the second."""
     if "floor" in sides:

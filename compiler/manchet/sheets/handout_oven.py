@@ -8,13 +8,13 @@ from fractions import Fraction
 from manchet.figures.core import core_of
 from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
-from manchet.sheets.drawings.choosing import bake_curve
-from manchet.sheets.drawings.pen import Drawing
-from manchet.sheets.handout_values import Figure, Oven, Phase
+from manchet.sheets.handout_values import Oven, Phase
 from manchet.sheets.home_measures import FAN_LESS, HOTTEST, marks
 from manchet.sheets.home_size import floor_plan
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
+from manchet.sheets.step_pictures import curve_of, figures
+from manchet.sheets.views import Figure
 
 HEARTH = frozenset({"hearth loaf", "rye hearth loaf"})
 POTTED = Fraction(350)
@@ -23,17 +23,15 @@ POTTED = Fraction(350)
 
 def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, shown: tuple[Figure, ...]) -> Oven:
     """`grams`: of the largest piece that is baked here; `shown`: the baker's own pictures."""
-    drawn = bake_curve([_on_one_dial(step) for step in bake], m)
-    ours: tuple[Drawing, ...] = () if drawn is None else (drawn,)
-    if _on_a_stone(bake, work, grams):
-        ours += floor_plan(bake[0], work, m)
-    curve = tuple(Figure(one.title, one.svg) for one in ours)
+    ours = curve_of([_on_one_dial(step) for step in bake], work, m)
+    if work.pictures is not None and _on_a_stone(bake, work, grams):
+        ours += figures(floor_plan(bake[0], work, m))
     phases = [_phase(step, m) for step in bake]
     core = core_of(work.batch.formula)
     if core is not None:
         about = m.degrees(wording.once(Fraction(core.celsius)))
         phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
-    return Oven(tuple(phases), tuple(_advice(bake, work, grams, m)), (*curve, *shown))
+    return Oven(tuple(phases), tuple(_advice(bake, work, grams, m)), (*ours, *shown))
 
 
 def _on_one_dial(step: Step) -> Step:

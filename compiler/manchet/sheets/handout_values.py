@@ -4,15 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from manchet.sheets.views import Caution, Fact, Overall, Row, Running
-
-
-class Figure(NamedTuple):
-    """A drawing of ours (`svg`, made by our own pen) or a baker's picture (`data`, an address that holds it whole)."""
-
-    title: str
-    svg: str = ""
-    data: str = ""
+from manchet.sheets.views import Caution, Fact, Figure, Overall, Row, Running
 
 
 class Doing(NamedTuple):
@@ -66,6 +58,8 @@ class Section(NamedTuple):
     cautions: tuple[Caution, ...]
     ways: tuple[Way, ...]
     notes: tuple[str, ...] = ()
+    figures: tuple[Figure, ...] = ()
+    """The baker's own, of the stage as a whole."""
 
 
 class Share(NamedTuple):
@@ -110,3 +104,5 @@ class Handout(NamedTuple):
     form: str = "handout"
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
+    figures: tuple[Figure, ...] = ()
+    """Those of the head."""

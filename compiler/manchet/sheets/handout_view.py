@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.cautions.caution import DEFERS, caution
 from manchet.formula.nouns import same_noun
-from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_view, views
-from manchet.sheets.handout_values import Figure, Handout, Section
+from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_steps, views
+from manchet.sheets.handout_values import Handout, Section
 from manchet.sheets.home_measures import spoons
 from manchet.sheets.home_ways import Home, pieces_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.recipe_data import recipe_of
+from manchet.sheets.step_pictures import own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
 from manchet.sheets.weigh_view import Bowl
@@ -24,14 +24,12 @@ AT_HOME = ("raw-dough", "oven-steam", POT)
 """Hazards of the house that a kitchen at home has too; those of a bakery's machines and sacks stay on its card."""
 
 
-def handout(
-    work: Prepared, issue: Issue, house: House, pictures: Mapping[str, Figure], benches: int = 0, blanks: bool = False
-) -> Handout:
-    """The view. `pictures`: the baker's own, by the path that the file gives, already made safe."""
+def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks: bool = False) -> Handout:
+    """The view."""
     words = words_of(house.words)
     m = Measures(house._replace(units="metric"), words)
     formula = work.batch.formula
-    sections = tuple(_section(at, work, m, pictures) for at in range(len(work.tables)))
+    sections = tuple(_section(at, work, m) for at in range(len(work.tables)))
     head = tuple(Fact(words["head.makes"], pieces_of(p, formula, m)) for p in work.batch.pieces)
     head = head or (Fact(words["head.makes"], m.mass(work.batch.dough)),)
     spoony = any(row.aside for s in sections for row in (*s.rows, *s.aside))
@@ -67,6 +65,7 @@ def handout(
         bench=class_view.bench(work, benches, m) if benches else None,
         notes=() if formula.preparation else formula.notes,
         swapped=swap_lines(formula.swapped, m),
+        figures=own(formula.pictures, work),
         recipe=recipe_of(formula.name, formula.about, words["language"], head[0].value, sections),
     )  # fmt: skip
 
@@ -91,19 +90,18 @@ def _largest(work: Prepared, noun: str) -> Fraction:
 # ---- a stage --------------------------------------------------------------------------------------
 
 
-def _section(at: int, work: Prepared, m: Measures, pictures: Mapping[str, Figure]) -> Section:
+def _section(at: int, work: Prepared, m: Measures) -> Section:
     table = work.tables[at]
     batch, stage = table.making.stage, table.making.stage.stage
     bowl = Bowl(table, work, m)
     is_dough = batch is work.batch.stages[-1]
-    home = Home(work, m, pictures)
-    ways = list(home.ways("", stage.steps, bowl, is_dough, _largest(work, "")))
-    if is_dough:
-        for branch in work.batch.formula.branches:
-            adds = prep_view.branch_adds(branch, work.batch, m)
-            ways += home.ways(
-                m.words.say("divide.for_the", branch.noun), branch.steps, adds, True, _largest(work, branch.noun)
-            )
+    home = Home(work, m)
+    branches = work.batch.formula.branches if is_dough else ()
+    after = tuple(step for branch in branches for step in branch.steps)
+    ways = list(home.ways("", stage.steps, after, bowl, is_dough, _largest(work, "")))
+    for branch in branches:
+        adds = prep_steps.branch_adds(branch, work.batch, m)
+        ways += home.ways(branch.noun, branch.steps, (), adds, True, _largest(work, branch.noun))
     return Section(
         number=str(at + 1),
         title=stage.name or m.words["kinds." + stage.word],
@@ -113,6 +111,7 @@ def _section(at: int, work: Prepared, m: Measures, pictures: Mapping[str, Figure
         cautions=caution_view.at_stage(work.cautions, stage.key, m),
         ways=tuple(ways),
         notes=stage.notes,
+        figures=own(stage.pictures, work),
     )
 
 

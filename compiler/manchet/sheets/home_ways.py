@@ -8,15 +8,14 @@ from typing import NamedTuple
 
 from manchet.formula.model import Formula, PieceBatch, Step
 from manchet.formula.nouns import singular
-from manchet.sheets import home_steps, prep_view, wording
+from manchet.sheets import home_steps, prep_steps, step_pictures, wording
 from manchet.sheets.baked_view import after_the_dough
-from manchet.sheets.drawings.choosing import drawings_of, vessel_of
 from manchet.sheets.handout_oven import oven_of
-from manchet.sheets.handout_values import Doing, Figure, Way
+from manchet.sheets.handout_values import Doing, Way
 from manchet.sheets.home_size import tray_plan
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
-from manchet.sheets.views import Row
+from manchet.sheets.views import Figure, Row
 from manchet.sheets.weigh_view import Bowl
 
 Adds = Bowl | Mapping[str, Row]
@@ -24,28 +23,30 @@ Adds = Bowl | Mapping[str, Row]
 
 
 class Home(NamedTuple):
-    """One formula as it is made at home. `pictures`: the baker's own, by the path that the file gives."""
+    """One formula as it is made at home."""
 
     work: Prepared
     m: Measures
-    pictures: Mapping[str, Figure]
 
-    def ways(self, title: str, steps: Sequence[Step], adds: Adds, is_dough: bool, grams: Fraction) -> Iterator[Way]:
-        """The steps up to each bake, and that bake; `title` stands over the first. `grams`: of the largest piece."""
+    def ways(
+        self, noun: str, steps: Sequence[Step], follow: Sequence[Step], adds: Adds, is_dough: bool, grams: Fraction
+    ) -> Iterator[Way]:
+        """The steps up to each bake, and that bake; the name of a sort stands over the first. `follow`: steps of the
+        sorts that come after; `grams`: of the largest piece."""
+        title = self.m.words.say("divide.for_the", noun) if noun else ""
         doings: list[Doing] = []
         bake: list[Step] = []
-        vessel, mixed = "", False
-        for step, after in zip(steps, (*steps[1:], None), strict=True):
+        mixed = False
+        drawn = step_pictures.pictures_of_steps(steps, noun, follow, self.work, self.m)
+        for step, after, figures in zip(steps, (*steps[1:], None), drawn, strict=True):
             if step.verb == "bake":
                 bake.append(step)
                 if after is None or after.verb != "bake":
                     yield Way(title, tuple(doings), oven_of(bake, self.work, grams, self.m, self._own(bake)))
                     title, doings, bake = "", [], []
                 continue
-            if step.where is not None and step.verb == "place":
-                vessel = self._vessel(step.where[1])
             text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
-            doings.append(self._doing(step, text, adds, vessel))
+            doings.append(self._doing(step, text, adds, figures))
             mixed = mixed or step.verb == "mix"
         if doings:
             yield Way(title, tuple(doings))
@@ -54,8 +55,8 @@ class Home(NamedTuple):
         """A preferment is only stirred together, like a batter."""
         return self.work.batch.formula.kind if is_dough else "batter"
 
-    def _doing(self, step: Step, text: str, adds: Adds, vessel: str) -> Doing:
-        line = prep_view.line_of(step, adds, (), self.m)
+    def _doing(self, step: Step, text: str, adds: Adds, figures: tuple[Figure, ...]) -> Doing:
+        line = prep_steps.line_of(step, adds, (), self.m)
         notes = line.notes
         if not home_steps.is_rewritten(step):
             text = line.text
@@ -64,31 +65,26 @@ class Home(NamedTuple):
             text = self.m.words.say("handout.divide_into", text, "; ".join(sorts)) if sorts else text
         if step.applied is not None and step.applied.stage:
             notes = (self.m.words.say("handout.made_before", step.applied.name), *notes)
-        return Doing(text, line.look, step.why, notes, line.adds, line.counts, self._figures(step, vessel))
+        return Doing(text, line.look, step.why, notes, line.adds, line.counts, self._with_tray(step, figures))
 
-    def _figures(self, step: Step, vessel: str) -> tuple[Figure, ...]:
-        """The baker's own pictures; where there is none, ours."""
-        own = self._own([step])
-        if own:
-            return own
-        drawn = drawings_of(step, self.m, vessel)
-        if step.verb == "shape" and not self._in_pots():
-            drawn += tray_plan(step, self.work.batch.pieces, self.m)
-        return tuple(Figure(one.title, one.svg) for one in drawn)
+    def _with_tray(self, step: Step, figures: tuple[Figure, ...]) -> tuple[Figure, ...]:
+        """Ours, and where pieces are shaped how they lie on the tray."""
+        if (
+            self.work.pictures is None
+            or step.verb != "shape"
+            or step_pictures.own(step.pictures, self.work)
+            or self._in_pots()
+        ):
+            return figures
+        return figures + step_pictures.figures(tray_plan(step, self.work.batch.pieces, self.m))
 
     def _own(self, steps: Sequence[Step]) -> tuple[Figure, ...]:
-        """One that could not be shown is left out, and was reported."""
-        return tuple(self.pictures[path] for step in steps for path in step.pictures if path in self.pictures)
+        return step_pictures.own([picture for step in steps for picture in step.pictures], self.work)
 
     def _in_pots(self) -> bool:
         formula = self.work.batch.formula
         ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
         return any(step.verb == "bake" and step.lid is not None for steps in ways for step in steps)
-
-    def _vessel(self, place: str) -> str:
-        there = self.work.kitchen.vessels
-        tins = [v.name for v in there if v.word == "tin"]
-        return vessel_of(place, tins, [v.name for v in there if v.word == "basket"])
 
 
 def pieces_of(p: PieceBatch, formula: Formula, m: Measures) -> str:

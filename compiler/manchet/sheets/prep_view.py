@@ -12,18 +12,19 @@ from manchet.figures.stage_water import StageWater
 from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
-from manchet.formula.model import Batch, Branch, PieceBatch, Range, StageBatch, Step
-from manchet.formula.order import left_at_the_scale
+from manchet.formula.model import Batch, PieceBatch, Range, StageBatch, Step
+from manchet.formula.picture import Picture
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
-from manchet.sheets import baked_view, caution_view, foot_view, views, wording
+from manchet.sheets import baked_view, caution_view, foot_view, prep_steps, views, wording
 from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
-from manchet.sheets.far_view import stage_notes, step_notes
+from manchet.sheets.far_view import stage_notes
 from manchet.sheets.measures import Measures
-from manchet.sheets.mixing_view import mixing_notes, stiff_mixes
+from manchet.sheets.mixing_view import stiff_mixes
 from manchet.sheets.room import flowing
+from manchet.sheets.step_pictures import drawn_once, own
 from manchet.sheets.swap_lines import swap_lines
-from manchet.sheets.views import Bake, Block, Box, Divide, Fact, House, Issue, Line, Part, Row, Steps
+from manchet.sheets.views import Block, Box, Fact, Figure, House, Issue
 from manchet.sheets.water_view import water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
@@ -46,6 +47,8 @@ class Prepared(NamedTuple):
     water: Water | None = None
     waters: Mapping[str, StageWater] = {}
     """Of the stages before the dough, by key."""
+    pictures: Mapping[Picture, Figure] | None = {}
+    """The baker's own that can be shown; None: no drawings and no pictures at all."""
 
 
 def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
@@ -67,7 +70,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         warning=words["head.not_approved"] if issue.edited and formula.status.startswith("approved") else "",
         head=_head(work, issue, m),
         readings=_readings(work, m),
-        blocks=tuple(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
+        blocks=drawn_once(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
         cautions=caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages], m),
         hazards=words["foot.hazards"] if any(c.of == "house" for c in work.cautions) else "",
         defers=DEFERS if work.cautions else "",
@@ -78,6 +81,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
         water=None if work.water is None or not work.water.known else water_view(work.water, m),
         swapped=swap_lines(formula.swapped, m),
+        figures=own(formula.pictures, work),
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
     return sheet._replace(blocks=flowing(sheet))
@@ -163,7 +167,9 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
         notes=(*stage_notes(batch, m), *_kept(batch, m), *_borrowed(batch, m), *stage.notes),
-        parts=_groups([*caution_view.at_stage(work.cautions, stage.key, m), *_parts(batch, bowl, work, m)]),
+        parts=prep_steps.groups(
+            [*caution_view.at_stage(work.cautions, stage.key, m), *prep_steps.parts_of(batch, bowl, work, m)]
+        ),
         goes=_goes(table, work, m),
     )
 
@@ -230,141 +236,3 @@ def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
         else:
             said.append(m.words.say("stage.goes_to", name, str(bowl.weight(each, step))))
     return tuple(said)
-
-
-# ---- its steps ------------------------------------------------------------------------------------
-
-
-def _parts(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list[Part]:
-    parts = _grouped(batch.stage.steps, bowl, bowl.numbers, work, m, batch)
-    if batch is work.batch.stages[-1]:
-        for branch in work.batch.formula.branches:
-            adds = branch_adds(branch, work.batch, m)
-            parts.append(views.Branch(m.words.say("divide.for_the", branch.noun)))
-            parts += _grouped(branch.steps, adds, (), work, m, None, branch.noun)
-    return parts
-
-
-def _groups(parts: Sequence[Part]) -> tuple[tuple[Part, ...], ...]:
-    """A new group begins after the divide list, and where the way of a sort begins."""
-    groups: list[list[Part]] = [[]]
-    for part in parts:
-        if isinstance(part, views.Branch) and groups[-1]:
-            groups.append([])
-        groups[-1].append(part)
-        if isinstance(part, Divide):
-            groups.append([])
-    return tuple(tuple(group) for group in groups if group) or ((),)
-
-
-def _grouped(
-    steps: Sequence[Step],
-    adds: Bowl | Mapping[str, Row],
-    numbers: tuple[str, ...],
-    work: Prepared,
-    m: Measures,
-    stage: StageBatch | None,
-    noun: str = "",
-) -> list[Part]:
-    """Steps in tables that belong together: ordinary lines, the divide list, the phases of a bake."""
-    parts: list[Part] = []
-    lines: list[Line] = []
-    phases: list[Step] = []
-
-    def close() -> None:
-        if lines:
-            parts.append(Steps(tuple(lines)))
-            lines.clear()
-        if phases:
-            boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
-            far = step_notes("bake", work.batch, stage, work.kitchen, noun, m)
-            parts.append(Bake(tuple(wording.phase(step, m) for step in phases), boxes, far))
-            phases.clear()
-
-    for step in steps:
-        if step.verb == "bake":
-            if not phases:
-                close()
-            phases.append(step)
-            continue
-        if phases:
-            close()
-        line = line_of(step, adds, numbers, m)
-        far = step_notes(step.verb, work.batch, stage, work.kitchen, noun, m)
-        beside = mixing_notes(step, stage, work, m)
-        lines.append(line._replace(notes=(*line.notes, *far, *beside)))
-        if step.verb == "divide":
-            numbers = ()
-            close()
-            if work.batch.pieces:
-                parts.append(_divide(work.batch, m))
-    close()
-    return parts
-
-
-def line_of(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...], m: Measures) -> Line:
-    rows: list[Row] = []
-    notes, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
-    text = wording.sentence(step, m)
-    if step.verb in ("add", "lock in"):
-        felt = [goes for goes in step.goes if wording.feels(goes)]
-        for goes in step.goes:
-            if goes in felt:
-                continue
-            row = adds.added(goes) if isinstance(adds, Bowl) else adds.get(goes.key)
-            rows.append(row if row is not None else Row(goes.name, "", ""))
-        if felt:
-            text = f"{text} {', '.join(goes.name for goes in felt)} {m.words['say.by_feel']}"
-            boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
-            if isinstance(adds, Bowl):
-                notes = [adds.jug(goes) for goes in felt] + notes
-    if step.verb in ("keep", "return", "top up") and isinstance(adds, Bowl):
-        text = f"{text} {_moved(step, adds.table.making.stage, m)}"
-    if numbers:
-        boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
-    return Line(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
-
-
-def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
-    """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
-    if step.verb == "top up":
-        return " ".join([m.mass(batch.topped_up), *(goes.name for goes in step.goes)])
-    moved = {fold(name): grams for name, grams in (batch.kept if step.verb == "keep" else batch.returned)}
-    said = []
-    for goes in step.goes:
-        grams = moved.get(goes.key)
-        how = next((keep.how for keep in batch.stage.keeps if fold(keep.name) == goes.key), "")
-        amount = m.words["say.what_is_left"] if how == "left" or grams is None else m.mass(grams)
-        said.append(m.words.say("say.keep" if step.verb == "keep" else "say.back", amount, goes.name))
-    return ", ".join(said)
-
-
-def _divide(batch: Batch, m: Measures) -> Divide:
-    off = tuple(filter(None, (baked_view.weigh_off(p, batch.formula, m) for p in batch.pieces)))
-    return Divide(tuple(_sort(p, batch, m) for p in batch.pieces), _rest(batch, m), off)
-
-
-def _sort(p: PieceBatch, batch: Batch, m: Measures) -> views.Sort:
-    weight = m.piece(p.grams)
-    baked = baked_view.in_the_list(p, batch.formula, m)
-    return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
-
-
-def _rest(batch: Batch, m: Measures) -> str:
-    left = left_at_the_scale(batch)
-    return m.words.say("divide.rest", m.about(left)) if left > NOTABLE_REST else ""
-
-
-NOTABLE_REST = Fraction(5)
-"""Grams of dough left at the scale that are worth a line. Our rule."""
-
-
-def branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:
-    """What goes into the dough of one sort: a share of the dough that is divided for it."""
-    dough = sum((p.number * p.grams for p in batch.pieces if p.noun == branch.noun), Fraction(0))
-    rows = {}
-    for portion in branch.added:
-        weight = m.piece(portion.share * dough)
-        note = m.words.say("divide.of_the_dough", m.percent(portion.share))
-        rows[portion.key] = Row(portion.name, weight.figure, weight.unit, note)
-    return rows

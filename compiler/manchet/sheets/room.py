@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import ceil
 
-from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Line, Part, PrepSheet, Row, Steps
+from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Figures, Line, Part, PrepSheet, Row, Steps
 
 PAGES = {"A4": 250.0, "Letter": 232.0}
 """Millimetres of a page that are for the work: its height less the margins of the style."""
@@ -60,16 +61,27 @@ def _row(row: Row) -> float:
 def _part(part: Part) -> float:
     match part:
         case Steps(lines):
-            return 6 + sum(_line(line) for line in lines)
+            return 6 + sum(_line(line) for line in lines) + _beside(lines)
         case Divide(sorts, _, off):
             return 6 + 9.5 * len(sorts) + 5 * len(off)
         case Branch():
             return 11.0
         case Bake(phases):
             return 6 + sum(15.0 + 5 * len(phase.notes) for phase in phases)
+        case Figures(figures):
+            return 4.0 + max(figure.high for figure in figures)
         case Caution(text, limit, boxes, missed, source):
             said_in = sum(ceil(len(said) / _LETTERS) for said in (text, limit, missed, source))
             return 8 + 5.3 * said_in + 9.0 * len(boxes)
+
+
+def _beside(lines: Sequence[Line]) -> float:
+    """What pictures take more than the lines they stand beside."""
+    more = 0.0
+    for at, line in enumerate(lines):
+        pictures = sum(figure.high + 2.0 for figure in line.figures)
+        more += max(0.0, pictures - sum(_line(one) for one in lines[at : at + line.rows]))
+    return more
 
 
 def _line(line: Line) -> float:

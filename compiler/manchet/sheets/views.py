@@ -77,6 +77,18 @@ class Box(NamedTuple):
     unit: str = ""
 
 
+class Figure(NamedTuple):
+    """A drawing of ours (`svg`, made by our own pen) or a baker's picture (`data`, an address that holds it whole).
+
+    `title` is what it shows, for whoever cannot see it; `high` about how many millimetres it takes.
+    """
+
+    title: str
+    svg: str = ""
+    data: str = ""
+    high: int = 26
+
+
 class Line(NamedTuple):
     """One step: what is done, what to look for, smaller remarks, what is weighed in now, boxes for what happened."""
 
@@ -87,6 +99,9 @@ class Line(NamedTuple):
     boxes: tuple[Box, ...] = ()
     counts: tuple[str, ...] = ()
     """Things that happen inside a wait and get a tick each: `fold, 40 min`, `fold, 80 min`."""
+    figures: tuple[Figure, ...] = ()
+    rows: int = 0
+    """Beside how many lines its pictures stand, from this one on."""
 
 
 class Steps(NamedTuple):
@@ -141,6 +156,13 @@ class Bake(NamedTuple):
     part: str = "bake"
 
 
+class Figures(NamedTuple):
+    """Pictures of a stage or of a bake, in one row."""
+
+    figures: tuple[Figure, ...]
+    part: str = "figures"
+
+
 class Caution(NamedTuple):
     """A hazard of this formula where it arises: the limit, a box for the reading, what to do if it is missed.
 
@@ -156,7 +178,7 @@ class Caution(NamedTuple):
     part: str = "caution"
 
 
-Part = Steps | Divide | Branch | Bake | Caution
+Part = Steps | Divide | Branch | Bake | Figures | Caution
 
 
 class Block(NamedTuple):
@@ -251,6 +273,8 @@ class PrepSheet(NamedTuple):
     form: str = "sheet"
     swapped: tuple[str, ...] = ()
     """What was swapped, by what factor and source, and what moved with it: a line each."""
+    figures: tuple[Figure, ...] = ()
+    """The pictures of the head."""
 
 
 class HouseCard(NamedTuple):

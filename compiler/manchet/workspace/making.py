@@ -16,6 +16,7 @@ from manchet.larder.kitchen import Kitchen
 from manchet.sheets.handout_values import Handout
 from manchet.sheets.pdf import NoPdf
 from manchet.sheets.views import House, Issue, Sheet
+from manchet.workspace.pictures import Pictures, pictures_of
 from manchet.workspace.press import Press
 from manchet.workspace.replacing import Last
 from manchet.workspace.unprintable import unprintable
@@ -67,12 +68,14 @@ def made(
     batch = batch_for(formula, wish.order, kitchen)
     if batch.value is None:
         return Made(formula.name, {}, batch.diagnostics)
-    sheets, reports = _views(bakery, batch.value, kitchen, wish, version)
+    pictures, reports = _pictures(formula, wish, root)
+    sheets, more = _views(bakery, batch.value, kitchen, wish, version, pictures)
+    reports = (*reports, *more)
     views: dict[str, Sheet | Handout] = dict(sheets)
     if "handout" in wish.kinds:
         from manchet.workspace.taking_home import taken_home
 
-        taken = taken_home(bakery, formula, kitchen, wish, _issue(wish, version), house_of(kitchen, wish), root)
+        taken = taken_home(bakery, formula, kitchen, wish, _issue(wish, version), house_of(kitchen, wish), pictures)
         reports = (*reports, *taken.diagnostics)
         if taken.value is not None:
             views["handout"] = taken.value
@@ -84,6 +87,16 @@ def made(
         lacking = lacking or printed.lacking
         reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
     return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
+
+
+def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[Diagnostic, ...]]:
+    """The baker's own, where a form that shows them is wanted."""
+    if not wish.pictures:
+        return None, ()
+    if not {"sheet", "handout"} & set(wish.kinds):
+        return {}, ()
+    found = pictures_of(formula, root)
+    return found.value, found.diagnostics
 
 
 def posted(kitchen: Kitchen, wish: Wish, version: Version, slug: str, press: Press) -> Made:
@@ -114,7 +127,7 @@ def _state(version: Version) -> str:
 
 
 def _views(
-    bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish, version: Version
+    bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish, version: Version, pictures: Pictures
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
     mixes = mixes_of(batch, kitchen, totals_of(batch.formula, bakery.larder).wet)
     house = house_of(kitchen, wish)
@@ -135,7 +148,7 @@ def _views(
             views["card"] = timing_card(card, _replacing(issue, version, "card"), house, grids, kitchen)
     if "sheet" in wish.kinds:
         issue = _replacing(issue, version, "sheet")
-        views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house, version.before)
+        views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house, version.before, pictures)
     return views, reports
 
 
@@ -152,6 +165,7 @@ def _sheet(
     issue: Issue,
     house: House,
     before: Mapping[str, Fraction],
+    pictures: Pictures,
 ) -> tuple[Sheet, tuple[Diagnostic, ...]]:
     from manchet.cautions.registry import cautions_of
     from manchet.checks.subject import Subject
@@ -167,7 +181,7 @@ def _sheet(
     water = None if batch.formula.preparation else water_of(batch, kitchen, mixes, bakery.larder, STEP[house.degrees])
     waters = stage_waters(batch, kitchen, mixes, bakery.larder)
     values = tuple(table.value for table in tables)
-    work = Prepared(batch, mixes, values, totals, kitchen, cautions, before, water, waters)
+    work = Prepared(batch, mixes, values, totals, kitchen, cautions, before, water, waters, pictures)
     return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 

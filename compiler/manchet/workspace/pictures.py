@@ -1,4 +1,4 @@
-"""The pictures that a formula's steps name: found beside its file, never outside of the bakery, read and made safe."""
+"""The pictures that a formula names, in its head, its stages and its steps: found beside its file, never outside of the bakery, read and made safe."""
 
 from __future__ import annotations
 
@@ -7,9 +7,10 @@ from collections.abc import Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.formula.model import Formula
+from manchet.formula.picture import Picture
 from manchet.outcome import Outcome
-from manchet.sheets.handout_values import Figure
 from manchet.sheets.own_picture import MOST_BYTES, Refused, shown
+from manchet.sheets.views import Figure
 
 _SAYS = {
     "large": ("picture-too-large", "is larger than a page can use", f"save it smaller: {MOST_BYTES // 1_000_000} MB at most"),
@@ -19,42 +20,52 @@ _SAYS = {
 }  # fmt: skip
 
 
-def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[str, Figure]]:
-    """The pictures by the paths that the file gives; one that cannot be shown is a warning, and left out.
+Pictures = Mapping[Picture, Figure] | None
+"""The baker's own that can be shown; None where no pictures are wanted."""
 
-    `root` is the bakery's folder; `formula.place.path` is the file's path from where the command runs.
+
+def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Figure]]:
+    """The pictures that can be shown; one that cannot is a warning, and left out.
+
+    `root` is the bakery's folder; a place's path is its file's from where the command runs. A stage of the house that
+    stands in another folder has its pictures there.
     """
     from manchet.sheets.words_of import words_of
 
-    folder = os.path.dirname(os.path.realpath(formula.place.path))
-    found: dict[str, Figure] = {}
+    found: dict[Picture, Figure] = {}
     reports: list[Diagnostic] = []
-    for path, place in dict(_named(formula)).items():
-        data = _read(path, place, folder, root)
+    bad: set[tuple[str, str]] = set()
+    """What is wrong with a file is said once, wherever it is named again."""
+    for picture in dict.fromkeys(_named(formula)):
+        path, place = picture
+        if (path, place.path) in bad:
+            continue
+        data = _read(path, place, root)
         if isinstance(data, Diagnostic):
             reports.append(data)
+            bad.add((path, place.path))
             continue
-        picture = shown(data)
-        if isinstance(picture, Refused):
-            name, says, way_out = _SAYS[picture.why]
-            what = f": {picture.what}" if picture.what else ""
+        made = shown(data)
+        if isinstance(made, Refused):
+            name, says, way_out = _SAYS[made.why]
+            what = f": {made.what}" if made.what else ""
             reports.append(_warning(name, place, f"the picture {path} {says}{what}", way_out))
+            bad.add((path, place.path))
             continue
-        title = picture.title or words_of("").say("drawings.own", os.path.splitext(os.path.basename(path))[0])
-        found[path] = Figure(title, data=picture.address)
+        title = made.title or words_of("").say("drawings.own", os.path.splitext(os.path.basename(path))[0])
+        found[picture] = Figure(title, data=made.address)
     return Outcome(found, tuple(reports))
 
 
-def _named(formula: Formula) -> Iterator[tuple[str, Place]]:
+def _named(formula: Formula) -> Iterator[Picture]:
+    yield from formula.pictures
     for stage in formula.stages:
-        for step in stage.steps:
-            yield from ((path, step.place) for path in step.pictures)
-    for branch in formula.branches:
-        for step in branch.steps:
-            yield from ((path, step.place) for path in step.pictures)
+        yield from stage.pictures
+    ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
+    yield from (picture for steps in ways for step in steps for picture in step.pictures)
 
 
-def _read(path: str, place: Place, folder: str, root: str) -> bytes | Diagnostic:
+def _read(path: str, place: Place, root: str) -> bytes | Diagnostic:
     """The bytes of a picture inside the bakery."""
     parts = path.split("/")
     if not path or "\\" in path or ":" in path or "\0" in path or path.startswith("/") or ".." in parts:
@@ -62,7 +73,7 @@ def _read(path: str, place: Place, folder: str, root: str) -> bytes | Diagnostic
             "picture-outside", place, f"the picture {path!r} is not named as a file beside this one",
             'write its path from this file down, such as "pictures/plait.svg"',
         )  # fmt: skip
-    whole = os.path.realpath(os.path.join(folder, *parts))
+    whole = os.path.realpath(os.path.join(os.path.dirname(os.path.realpath(place.path)), *parts))
     top = os.path.realpath(root)
     if os.path.commonpath((whole, top)) != top:
         return _warning(

@@ -18,12 +18,12 @@ from manchet.sheets.handout_view import handout
 from manchet.sheets.home_size import kitchen_at_home, order_at_home
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.views import House, Issue
-from manchet.workspace.pictures import pictures_of
+from manchet.workspace.pictures import Pictures
 from manchet.workspace.wish import Wish
 
 
 def taken_home(
-    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, issue: Issue, house: House, root: str
+    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, issue: Issue, house: House, pictures: Pictures
 ) -> Outcome[Handout | None]:
     """The handout's view; None, with the reason, where the size asked for cannot be made.
 
@@ -42,7 +42,6 @@ def taken_home(
     tables = [weigh(making, at_home) for making in mixes.makings]
     cautions = cautions_of(Subject(formula, batch.value, kitchen, bakery.larder, totals))
     work = Prepared(batch.value, mixes, tuple(table.value for table in tables), totals, at_home, cautions)
-    pictures = pictures_of(formula, root)
     reports = [r for table in tables for r in table.diagnostics if r.severity is not Severity.NOTE]
-    view = handout(work, issue, house, pictures.value, wish.benches, wish.blanks)
-    return Outcome(view, (*batch.diagnostics, *reports, *pictures.diagnostics))
+    view = handout(work._replace(pictures=pictures), issue, house, wish.benches, wish.blanks)
+    return Outcome(view, (*batch.diagnostics, *reports))

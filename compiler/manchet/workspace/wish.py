@@ -36,6 +36,8 @@ class Wish(NamedTuple):
     """As it is printed."""
     swaps: tuple[str, ...] = ()
     """What is swapped in every formula: `fresh yeast for instant yeast`."""
+    pictures: bool = True
+    """Drawings, and the baker's own pictures, on sheet and handout."""
     benches: int = 0
     """For a class of so many benches, the handout has the teacher's weigh-out; 0 for none."""
     blanks: bool = False

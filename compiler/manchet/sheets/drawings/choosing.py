@@ -9,8 +9,10 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.formula.model import Step
-from manchet.sheets.drawings import curve, folds, levels, plaits, scoring, shapes
+from manchet.figures.level import NOWHERE, Stands
+from manchet.formula.model import Range, Step
+from manchet.sheets.drawings import curve, finger, folds, plaits, scoring, shapes
+from manchet.sheets.drawings.filling import filling
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
 from manchet.sheets.words_of import Words
@@ -23,6 +25,7 @@ SHAPE_WORDS = {
     "flat": "flat", "disc": "flat", "disk": "flat",
     "ring": "ring", "bagel": "ring",
     "knot": "knot",
+    "pretzel": "pretzel",
     "tin roll": "tin roll", "tin loaf": "tin roll", "pan loaf": "tin roll",
     "wreath": "wreath",
 }  # fmt: skip
@@ -44,21 +47,25 @@ _SCORES = (
 _DEEP = re.compile(r"(?:about )?(\d{1,2}) mm deep|a (finger) deep")
 _STEEP = re.compile(r"(?:at )?(\d{1,2}) degrees|blade (flat|upright)")
 _REST = re.compile(r"(blade|at|about|\d{1,2}|mm|degrees|a|finger|deep|flat|upright|shallow|quick|and|,|\s)*")
+FINGER = Fraction(15)
+"""Millimetres drawn for a finger's depth. Common practice."""
 _FINGER = re.compile(r"\b(finger|fingertip|finger's|fingertip's|poke|poked|dent)\b")
 
 
-def drawings_of(step: Step, m: Measures, vessel: str = "") -> tuple[Drawing, ...]:
-    """The drawings for one step. `vessel`: what the pieces stand in, "tin", "basket" or ""."""
-    found = (_shape(step, m.words), _score(step, m.words), _fold(step, m.words), _level(step, m, vessel),
+def drawings_of(step: Step, m: Measures, stands: Stands = NOWHERE, after: Sequence[Step] = ()) -> tuple[Drawing, ...]:
+    """The drawings for one step. `stands`: what the pieces stand in; `after`: what is done later."""
+    found = (_shape(step, after, m.words), _score(step, m), _fold(step, m.words), filling(step, stands, after, m),
              _finger(step, m.words))  # fmt: skip
     return tuple(one for one in found if one is not None)
 
 
-def _shape(step: Step, words: Words) -> Drawing | None:
+def _shape(step: Step, after: Sequence[Step], words: Words) -> Drawing | None:
     if step.verb != "shape":
         return None
     said = " ".join(step.shape.casefold().split())
     name = SHAPE_WORDS.get(said)
+    if name == "round" and any(later.verb == "shape" for later in after):
+        name = "pre-shape"
     if name is not None:
         return drawing(name, words["drawings." + name], shapes.SHAPES[name]())
     match = _PLAIT.fullmatch(said)
@@ -76,7 +83,8 @@ def _moves(strands: int, words: Words) -> str:
     return ", ".join([*once, *said])
 
 
-def _score(step: Step, words: Words) -> Drawing | None:
+def _score(step: Step, m: Measures) -> Drawing | None:
+    words = m.words
     if step.verb != "score":
         return None
     said = " ".join(step.how.casefold().split())
@@ -86,44 +94,40 @@ def _score(step: Step, words: Words) -> Drawing | None:
         if match is None or not _REST.fullmatch(said[match.end() :]):
             continue
         deep, steep = _DEEP.search(said), _STEEP.search(said)
-        depth = ""
+        depth, millimetres = "", None
         if deep:
-            depth = words["drawings.finger_deep"] if deep[2] else words.say("drawings.deep", f"{deep[1]} mm")
+            millimetres = FINGER if deep[2] else Fraction(deep[1])
+            depth = words["drawings.finger"] if deep[2] else m.length(Range(millimetres, millimetres))
         degrees = None
         if steep:
             degrees = {"flat": scoring.SHALLOW, "upright": scoring.STEEP}.get(steep[2] or "") or int(steep[1])
         angle = str(scoring.CUTS[name][1] if degrees is None else degrees)
         title = words.say("drawings.score", words["drawings." + name], angle)
-        return drawing(name, ", ".join(filter(None, (title, depth))), scoring.score(name, depth, degrees))
+        said = words.say("drawings.deep", depth) if depth else ""
+        return drawing(
+            name,
+            ", ".join(filter(None, (title, said))),
+            scoring.score(name, depth, None if millimetres is None else float(millimetres), degrees),
+        )
     return None
 
 
 def _fold(step: Step, words: Words) -> Drawing | None:
     name = step.verb
     if step.verb == "fold":
-        name = next((f"fold {word}" for word in step.manner if word in ("in three", "in four")), "")
+        name = next((f"fold {word}" for word in step.manner if word in ("in three", "in four")), "hand fold")
+    if step.verb == "ferment" and any(inside.work == "fold" for inside in step.folds):
+        name = "hand fold"
     if name not in folds.FOLDS:
         return None
     return drawing(name, words["drawings." + name], folds.FOLDS[name](words["drawings.open_edge"]))
-
-
-def _level(step: Step, m: Measures, vessel: str) -> Drawing | None:
-    """How high the dough is to stand, where the file says how far below the rim."""
-    gap = next((reach.value for reach in step.reaches if reach.what == "below rim"), None)
-    if gap is None or vessel not in ("tin", "basket"):
-        return None
-    label = m.length(gap)
-    before, after = m.words["drawings.before"], m.words["drawings.after"]
-    draw, depth = (levels.tin, 100) if vessel == "tin" else (levels.basket, 85)
-    art = draw(1 - float(gap.likely) / depth, before, after, label)
-    return drawing(vessel, m.words.say(f"drawings.{vessel}", label), art)
 
 
 def _finger(step: Step, words: Words) -> Drawing | None:
     if step.verb not in ("prove", "ferment") or not _FINGER.search(step.until.casefold()):
         return None
     captions = words["drawings.springs"], words["drawings.fills"], words["drawings.stays"]
-    return drawing("finger mark", words.say("drawings.finger_mark", *captions), levels.finger_mark(captions))
+    return drawing("finger mark", words.say("drawings.finger_mark", *captions), finger.finger_mark(captions))
 
 
 def bake_curve(phases: Sequence[Step], m: Measures) -> Drawing | None:
@@ -152,15 +156,3 @@ def _heat(celsius: Fraction, m: Measures) -> float:
 def _heats(phase: Step, m: Measures) -> str:
     start = m.oven(phase.heats[0].celsius)
     return start if phase.ramp is None else f"{start} {m.words.say('say.' + phase.ramp[0], m.oven(phase.ramp[1]))}"
-
-
-def vessel_of(place: str, tins: Sequence[str], baskets: Sequence[str]) -> str:
-    """What a place is: "tin" or "basket" by the kitchen's names for them, or by the word in its own name; else ""."""
-    said = place.casefold()
-    for word, names in (("tin", tins), ("basket", baskets)):
-        if said in (name.casefold() for name in names):
-            return word
-    last = said.split()[-1] if said.split() else ""
-    return {"tin": "tin", "tins": "tin", "pan": "tin", "pans": "tin", "basket": "basket", "baskets": "basket"}.get(
-        last, ""
-    )

@@ -1,98 +1,113 @@
-"""How full a tin or a basket is, before and after; and what a finger's mark says."""
+"""A tin or a basket cut through: how high the dough stands in it before and after, and where its seam is."""
 
 from __future__ import annotations
 
+from math import sqrt
+from typing import NamedTuple
+
 from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, line, n, words
 
-TIN = "M12 16 L22 84 H78 L88 16"
-"""Its rim at 16, its floor at 84."""
-RIM, FLOOR = 16.0, 84.0
-BASKET = "M8 30 C10 66 28 84 50 84 C72 84 90 66 92 30"
+MIDDLE, RIGHT = 40.0, 81.0
+"""Of the vessel from side to side; where the words beside it begin."""
+WIDEST, DEEPEST = 66.0, 56.0
+LETTER = 4.3
+"""About how wide a letter of the words beside it is."""
 
 
-def tin(after: float, before_word: str, after_word: str, label: str) -> Art:
-    """A tin cut through. `after` is how much of its height is full in the end; `label` the distance to the rim.
+class Vessel(NamedTuple):
+    """Its inside, all in one measure: millimetres where they are known. `bellied`: as a basket, not of straight sides."""
 
-    Where it stood before is drawn at about half of that, dashed: the eye sees the rise, no figure is claimed.
-    """
-    high = RIM + (FLOOR - RIM) * (1 - min(after, 1.15))
-    low = FLOOR - (FLOOR - high) * 0.52
-    dough = line(
-        f"M{n(_left(high))} {n(high + 4)} C30 {n(high - 4)} 70 {n(high - 4)} {n(100 - _left(high))} {n(high + 4)}"
+    rim: float
+    floor: float
+    depth: float
+    bellied: bool = False
+
+
+TIN = Vessel(100, 76, 80)
+BASKET = Vessel(100, 0, 74, bellied=True)
+"""Drawn where nobody has measured."""
+
+
+class Said(NamedTuple):
+    """The words in the drawing, those beside a level in lines; () or "" where there is nothing to say."""
+
+    before: tuple[str, ...] = ()
+    after: tuple[str, ...] = ()
+    gap: str = ""
+    seam: str = ""
+
+
+def cut(vessel: Vessel, before: float | None, after: float | None, seam: str, said: Said) -> Art:
+    """`before` (dashed) and `after` as shares of the depth, over 1 above the rim; `seam`: "up", "down" or ""."""
+    scale = min(WIDEST / max(vessel.rim, vessel.floor), DEEPEST / vessel.depth)
+    deep = vessel.depth * scale
+    room = max(0.0, 52 - deep) / 2  # for the words beside a flat one
+    rim = 18.0 + room + max(0.0, min((after or 0.0) - 1, 0.6)) * deep
+    heights = [None if share is None else rim + deep * (1 - min(share, 1.6)) for share in (before, after)]
+    low, high = heights
+    parts = [_walls(vessel, scale, rim)]
+    if low is not None:
+        parts.append(_surface(vessel, scale, rim, low, THIN, "3 3"))
+    if high is not None:
+        parts.append(_surface(vessel, scale, rim, high, LINE))
+    if said.gap and high is not None:
+        level = line(f"M{n(MIDDLE - 16)} {n(rim)} H{n(MIDDLE + 16)}", THIN, dash="1.5 2.5")
+        parts.append(level + arrow(MIDDLE, rim, MIDDLE, high - 1) + words(MIDDLE + 4, rim - 5, said.gap, 9, "start"))
+    parts.append(_beside(vessel, scale, rim, low, high, said))
+    top = low if low is not None else high
+    if seam and top is not None:
+        parts.append(_seam(seam, top, rim + deep) + words(MIDDLE, rim + deep + 12, said.seam))
+    wide = RIGHT + LETTER * max((len(text) for text in (*said.before, *said.after)), default=0)
+    return Art(max(80.0, wide), rim + deep + max(room, 16.0 if seam else 5.0), "".join(parts))
+
+
+def _half(vessel: Vessel, scale: float, rim: float, y: float) -> float:
+    """From the middle to the wall at this height."""
+    deep = vessel.depth * scale
+    down = min(max((y - rim) / deep, 0.0), 1.0)
+    if vessel.bellied:
+        return vessel.rim * scale / 2 * sqrt(1 - down * down)
+    return scale / 2 * (vessel.rim + (vessel.floor - vessel.rim) * down)
+
+
+def _walls(vessel: Vessel, scale: float, rim: float) -> str:
+    top, foot, deep = vessel.rim * scale / 2, vessel.floor * scale / 2, vessel.depth * scale
+    edge = line(f"M{n(MIDDLE - top - 6)} {n(rim)} H{n(MIDDLE - top)} M{n(MIDDLE + top)} {n(rim)} h6")
+    if vessel.bellied:
+        return edge + line(f"M{n(MIDDLE - top)} {n(rim)} A{n(top)} {n(deep)} 0 0 0 {n(MIDDLE + top)} {n(rim)}")
+    return edge + line(
+        f"M{n(MIDDLE - top)} {n(rim)} L{n(MIDDLE - foot)} {n(rim + deep)} h{n(2 * foot)} L{n(MIDDLE + top)} {n(rim)}"
     )
-    start = line(
-        f"M{n(_left(low))} {n(low + 3)} C34 {n(low - 3)} 66 {n(low - 3)} {n(100 - _left(low))} {n(low + 3)}",
-        THIN,
-        dash="3 3",
-    )
-    rim = line("M4 16 H12 M88 16 H96", LINE)
-    said = words(50, high + 14, after_word, 8) + words(50, low + 13, before_word, 8)
-    return Art(100, 92, line(TIN) + rim + dough + start + said + _gap(high, label))
 
 
-def basket(after: float, before_word: str, after_word: str, label: str) -> Art:
-    """The same for a proving basket."""
-    rim = 30.0
-    high = rim + (84 - rim) * (1 - min(after, 1.15))
-    low = 84 - (84 - high) * 0.55
-    inset = 2 + (high - rim) * 0.14
-    dough = line(f"M{n(8 + inset)} {n(high + 3)} C28 {n(high - 7)} 72 {n(high - 7)} {n(92 - inset)} {n(high + 3)}")
-    start = line(
-        f"M{n(20 + (low - 55) * 0.5)} {n(low + 2)} C36 {n(low - 5)} 64 {n(low - 5)} {n(80 - (low - 55) * 0.5)} {n(low + 2)}",
-        THIN,
-        dash="3 3",
-    )
-    said = words(50, high + 10, after_word, 8) + words(50, low + 10, before_word, 8)
-    return Art(100, 92, line(BASKET) + line("M3 30 H10 M90 30 H97") + dough + start + said + _gap(high, label, rim))
+def _surface(vessel: Vessel, scale: float, rim: float, y: float, width: float, dash: str = "") -> str:
+    """The skin of the dough, a little domed about its level."""
+    half = _half(vessel, scale, rim, y + 2)
+    bend = half * 0.5
+    return line(
+        f"M{n(MIDDLE - half)} {n(y + 2)} C{n(MIDDLE - bend)} {n(y - 2)} {n(MIDDLE + bend)} {n(y - 2)} {n(MIDDLE + half)} {n(y + 2)}",
+        width, dash=dash,
+    )  # fmt: skip
 
 
-def _left(y: float) -> float:
-    """Where the tin's left wall is at this height."""
-    return 12 + (y - RIM) / (FLOOR - RIM) * 10
-
-
-def _gap(high: float, label: str, rim: float = RIM) -> str:
-    if not label:
-        return ""
-    level = line(f"M30 {n(rim)} H70", THIN, dash="1.5 2.5")
-    return level + arrow(50, rim, 50, high - 1) + words(54, rim - 5, label, 9, "start")
-
-
-def finger_mark(captions: tuple[str, str, str]) -> Art:
-    """Three doughs after a finger has gone in: it springs back, it fills slowly, it stays.
-
-    Each caption says what is seen and, after a colon, what to do.
-    """
+def _beside(vessel: Vessel, scale: float, rim: float, low: float | None, high: float | None, said: Said) -> str:
+    """The words at their levels, moved apart where those lie close."""
+    there = [(y, lines) for y, lines in ((high, said.after), (low, said.before)) if y is not None and lines]
+    apart = 6 + 5 * max((len(lines) for _, lines in there), default=1)
+    middle = sum(y for y, _ in there) / 2
+    close = len(there) == 2 and there[1][0] - there[0][0] < 2 * apart
     parts = []
-    for at, (deep, caption) in enumerate(zip((0.0, 9.0, 18.0), captions, strict=True)):
-        x = 34 + at * 68
-        shape = f"M{x - 30} 66 C{x - 30} 40 {x - 20} 32 {x - 9} 32"
-        if deep:
-            shape += f" C{x - 5} 32 {x - 5} {32 + deep} {x} {32 + deep} C{x + 5} {32 + deep} {x + 5} 32 {x + 9} 32"
-        else:
-            shape += f" H{x + 9}"
-        shape += f" C{x + 20} 32 {x + 30} 40 {x + 30} 66 Z"
-        if at == 2:
-            shape = (
-                f"M{x - 31} 66 C{x - 33} 50 {x - 24} 40 {x - 9} 38 C{x - 5} 38 {x - 6} 56 {x} 56"
-                f" C{x + 6} 56 {x + 5} 38 {x + 9} 38 C{x + 24} 40 {x + 33} 50 {x + 31} 66 Z"
-            )
-        parts.append(line(shape, fill="#fff"))
-        if at < 2:
-            was = 50 if at == 0 else 52
-            parts.append(
-                line(
-                    f"M{x - 6} 33 C{x - 5} 36 {x - 5} {was} {x} {was} C{x + 5} {was} {x + 5} 36 {x + 6} 33",
-                    THIN,
-                    dash="2 2",
-                )
-            )
-        if at == 0:
-            parts.append(arrow(x, 48, x, 35))
-        if at == 1:
-            parts.append(arrow(x, 51, x, 44))
-        parts.append(line(f"M{x - 33} 66 H{x + 33}", THIN))
-        first, _, then = caption.partition(": ")
-        parts.append(words(x, 78, first, 9) + words(x, 89, then, 9))
-    finger = line("M27.5 4 V16 C27.5 25 40.5 25 40.5 16 V4 M30.5 18.5 C30.5 16.5 37.5 16.5 37.5 18.5", THIN)
-    return Art(204, 94, finger + "".join(parts))
+    for at, (y, lines) in enumerate(there):
+        to = middle + (apart if at else -apart) if close else y
+        half = _half(vessel, scale, rim, y + 2)
+        parts.append(line(f"M{n(MIDDLE + half + 2)} {n(y + 2)} L{n(RIGHT - 2)} {n(to)}", THIN))
+        parts += [words(RIGHT, to + 8 - 5 * len(lines) + 10 * row, text, 9, "start") for row, text in enumerate(lines)]
+    return "".join(parts)
+
+
+def _seam(seam: str, top: float, floor: float) -> str:
+    """A crease in the skin, above or below."""
+    y, way = (top - 0.5, 1) if seam == "up" else (floor - 1, -1)
+    return line(
+        f"M{n(MIDDLE - 5)} {n(y)} Q{n(MIDDLE)} {n(y + way)} {n(MIDDLE)} {n(y + way * 7)} Q{n(MIDDLE)} {n(y + way)} {n(MIDDLE + 5)} {n(y)}"
+    )

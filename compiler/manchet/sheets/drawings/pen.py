@@ -1,6 +1,7 @@
 """The pen that every drawing is made with: lines, tubes, dimensions, as SVG text.
 
-A drawing is 100 units wide, which is 3 cm on paper. Every attribute stands on its own element, so that no style of the
+A drawing is 100 units wide, which is about 3 cm on paper, so that words of 9 units are 8 points high; one without words
+is smaller. Every attribute stands on its own element, so that no style of the
 page reaches in and none leaks out. Coordinates are plain numbers of the paper, not figures of a formula.
 """
 
@@ -8,40 +9,45 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from html import escape
+from math import ceil, hypot
 from typing import NamedTuple
 
 FACE = "Source Sans, Source Sans 3, Source Sans Pro, Liberation Sans, Arial, sans-serif"
 LINE, THIN = 1.8, 0.9
-MILLIMETRES = 0.3
-"""Of paper for one unit."""
+MILLIMETRES, WORDLESS = 0.315, 0.24
+"""Of paper for one unit; of a drawing with no words to read in it."""
 
 
 class Art(NamedTuple):
-    """What is drawn on so wide and high a piece of paper, without its words."""
+    """What is drawn on so wide and high a piece of paper, and where that begins, without its title."""
 
     width: float
     height: float
     body: str
+    top: float = 0.0
 
 
 class Drawing(NamedTuple):
-    """A finished drawing: its name in our closed list, the same in words, and the SVG."""
+    """A finished drawing: its name in our closed list, the same in words, the SVG, and how many millimetres high it is."""
 
     name: str
     title: str
     svg: str
+    high: int
 
 
 def drawing(name: str, title: str, art: Art) -> Drawing:
     """The drawing with its title, which a screen reader says instead."""
     said = escape(title, quote=True)
-    wide, high = _n(art.width), _n(art.height)
-    paper = f'width="{_n(art.width * MILLIMETRES)}mm" height="{_n(art.height * MILLIMETRES)}mm"'
+    high = art.height - art.top
+    unit = MILLIMETRES if "<text" in art.body else WORDLESS
+    paper = f'width="{_n(art.width * unit)}mm" height="{_n(high * unit)}mm"'
     return Drawing(
         name,
         title,
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {wide} {high}" {paper} role="img" aria-label="{said}">'
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 {_n(art.top)} {_n(art.width)} {_n(high)}" {paper} role="img" aria-label="{said}">'
         f"<title>{said}</title>{art.body}</svg>",
+        ceil(high * unit),
     )
 
 
@@ -94,8 +100,6 @@ def tube(path: str, thick: float, white: str = "") -> str:
 
 def arrow(x: float, y: float, to_x: float, to_y: float, bend: float = 0, width: float = THIN) -> str:
     """An arrow, bent to its left by `bend` units."""
-    from math import hypot
-
     wide, high = to_x - x, to_y - y
     long = hypot(wide, high) or 1
     mid_x, mid_y = (x + to_x) / 2 + high / long * bend, (y + to_y) / 2 - wide / long * bend
@@ -107,6 +111,11 @@ def arrow(x: float, y: float, to_x: float, to_y: float, bend: float = 0, width: 
         f" L{_n(to_x - one + other * 0.5)} {_n(to_y - other - one * 0.5)}"
     )
     return line(f"M{_n(x)} {_n(y)} Q{_n(mid_x)} {_n(mid_y)} {_n(to_x)} {_n(to_y)}", width) + line(head, width)
+
+
+def moved(body: str, x: float, y: float, scale: float) -> str:
+    """What is drawn, smaller, with its corner at another place."""
+    return f'<g transform="translate({_n(x)} {_n(y)}) scale({_n(scale)})">{body}</g>'
 
 
 def path_of(points: Iterable[tuple[float, float]], close: bool = False) -> str:

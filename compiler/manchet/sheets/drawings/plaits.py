@@ -17,8 +17,8 @@ MOVES: dict[int, tuple[tuple[tuple[int, int], ...], tuple[tuple[int, int], ...]]
 }
 """For so many strands: what is done once, then what is done over and over."""
 
-_SHOWN = {3: 6, 4: 6, 6: 9}
-_ROW = 16.0
+_SHOWN = {3: 6, 4: 6, 6: 7}
+_ROW = 14.0
 
 
 def plait(strands: int, over: str) -> Art:
@@ -37,12 +37,12 @@ def plait(strands: int, over: str) -> Art:
     for row, (start, end) in enumerate(moves):
         parts += _row(places, start - 1, end - 1, y, thick)
         said = over.split("{}")
-        parts.append(words(right, y + _ROW / 2 + 3, f"{said[0]}{start}{said[1]}{end}{said[2]}", 8, "start"))
+        parts.append(words(right, y + _ROW / 2 + 3, f"{said[0]}{start}{said[1]}{end}{said[2]}", 9, "start"))
         if row == len(first) + len(again) - 1:
             parts.append(f'<path d="M{n(right)} {n(y + _ROW)} H100" fill="none" stroke="#000" stroke-width="0.9"/>')
         y += _ROW
     parts += [tube(f"M{n(x)} {n(y - 0.3)} V{n(y + 6)}", thick, f"M{n(x)} {n(y - 0.9)} V{n(y + 7)}") for x in places]
-    return Art(100, y + 8, "".join(parts))
+    return Art(max(100.0, right + 40), y + 8, "".join(parts))
 
 
 def _row(places: Sequence[float], start: int, end: int, y: float, thick: float) -> list[str]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import cos, pi, sin
 
-from manchet.sheets.drawings.pen import LINE, THIN, Art, line, n, oval, words
+from manchet.sheets.drawings.pen import LINE, THIN, Art, line, moved, n, oval, words
 
 CUT = 3.0
 LONG_LOAF = line("M5 34 C5 18 16 12 50 12 C84 12 95 18 95 34 C95 50 84 56 50 56 C16 56 5 50 5 34 Z", fill="#fff")
@@ -56,32 +56,52 @@ CUTS: dict[str, tuple[Callable[[], str], int]] = {
 """Each by its name, with the blade's angle."""
 
 
-def score(name: str, depth: str, degrees: int | None = None) -> Art:
-    """The cut called `name`; `depth` as it is to be printed ("6 mm deep", "" where the file says none).
+def score(name: str, depth: str, millimetres: float | None, degrees: int | None = None) -> Art:
+    """The cut called `name`; `depth` as it is to be printed ("6 mm", "" where the file says none), `millimetres` of it.
 
     `degrees` overrules how steep the blade is held.
     """
     draw, usual = CUTS[name]
-    return Art(100, 116, draw() + _blade(usual if degrees is None else degrees, depth))
+    loaf = moved(draw(), 0, 6, SMALLER)
+    return Art(150, 60, loaf + _blade(usual if degrees is None else degrees, depth, millimetres), 6)
 
 
-def _blade(degrees: int, depth: str) -> str:
-    """The crust from the side, the cut in it, and the blade that made it."""
-    crust = line("M6 98 C26 88 74 88 94 98", LINE)
-    x, y = 50.0, 90.6
+SMALLER = 0.7
+"""Of the loaf, so that both views stand side by side."""
+MIDDLE, CRUST = 100.0, 36.0
+"""Where the blade meets the skin of the loaf, in the view from the side."""
+
+
+def _blade(degrees: int, depth: str, millimetres: float | None) -> str:
+    """The crust from the side, the cut in it, the blade that made it at its angle, and how deep it goes."""
+    crust = line(f"M74 {n(CRUST + 6)} C88 {n(CRUST - 2)} 112 {n(CRUST - 2)} 126 {n(CRUST + 7)}", LINE)
+    x, y = MIDDLE, CRUST
     angle = degrees * pi / 180
-    deep_x, deep_y = x + 11 * cos(angle), y + 11 * sin(angle)
-    far_x, far_y = x - 24 * cos(angle), y - 17 * sin(angle)
-    cut = line(f"M{n(x)} {n(y)} L{n(deep_x)} {n(deep_y)}", CUT)
-    wide_x, wide_y = 3 * sin(angle), 3 * cos(angle)
+    deep = min(max((millimetres or 6.0) * 1.6, 7.0), 16.0)
+    long = min(deep / sin(angle), 24.0) if angle else 24.0
+    bottom_x, bottom_y = x + long * cos(angle), y + max(long * sin(angle), 3.0)
+    cut = line(f"M{n(x)} {n(y)} L{n(bottom_x)} {n(bottom_y)}", CUT)
+    back = 26
+    back_x, back_y = x - back * cos(angle), y - back * sin(angle)
+    wide_x, wide_y = 5 * sin(angle), 5 * cos(angle)
     blade = line(
-        f"M{n(x)} {n(y)} L{n(far_x)} {n(far_y)} L{n(far_x + wide_x)} {n(far_y - wide_y)} L{n(x + wide_x)} {n(y - wide_y)} Z",
-        THIN, fill="#fff",
+        f"M{n(x)} {n(y)} L{n(back_x)} {n(back_y)} L{n(back_x + wide_x)} {n(back_y - wide_y)}"
+        f" L{n(x + wide_x * 0.8 - 3 * cos(angle))} {n(y - wide_y * 0.8 - 3 * sin(angle))} Z",
+        1.2, fill="#fff",
     )  # fmt: skip
-    arc = ""
+    said = f"{degrees}°"
     if degrees < 80:
-        arc = line(f"M30 {n(y + 1.2)} A20 20 0 0 1 {n(x - 20 * cos(angle))} {n(y - 20 * sin(angle) * 0.74)}", THIN)
-    label = words(
-        22 if degrees < 80 else 62, 84 if degrees < 80 else 82, f"{degrees}°", 9, "end" if degrees < 80 else "start"
-    )
-    return crust + cut + blade + arc + label + words(50, 113, depth, 9)
+        arc = line(f"M{n(x - 24)} {n(y + 0.8)} A24 24 0 0 1 {n(x - 24 * cos(angle))} {n(y - 24 * sin(angle))}", THIN)
+        label = arc + words(x - 28, y - 5 if degrees > 20 else y - 16, said, 9, "end")
+    else:
+        label = words(x - 5, y - 12, said, 9, "end")
+    return crust + cut + blade + label + _depth(bottom_x, y, bottom_y, depth)
+
+
+def _depth(x: float, top: float, foot: float, depth: str) -> str:
+    """The depth between two hairs, its figure beside it."""
+    if not depth:
+        return ""
+    right = max(x + 8, 111.0)
+    hairs = line(f"M{n(x + 3)} {n(foot)} H{n(right + 3)} M{n(right - 3)} {n(top)} H{n(right + 3)}", THIN)
+    return hairs + line(f"M{n(right)} {n(top)} V{n(foot)}", THIN) + words(right + 2, top - 6, depth, 9, "start")
