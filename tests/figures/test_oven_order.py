@@ -28,7 +28,9 @@ def bake(
     length = Range(Fraction(minutes * 60), Fraction(minutes * 60))
     step = Step("bake", Work.WAITING, NOWHERE, time=length, heats=(Heat(heat),))
     weight = Fraction(pieces * grams)
-    return Bake(name, "", "", (step,), Oven("mother"), heat, Fraction(pieces), weight, Holds(holds, "kitchen"))
+    return Bake(
+        name, "", "", (step,), Oven("mother"), heat, "loaves", Fraction(pieces), weight, Holds(holds, "kitchen")
+    )
 
 
 def oven(takes: int | None = None, recovers: int | None = None) -> Oven:

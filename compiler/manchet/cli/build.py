@@ -37,6 +37,11 @@ EXAMPLES = (
     "manchet build recipes --out sheets --only sheet,pdf --paper Letter --units US --temperature F",
 )
 
+NO_FALLING_OVEN = (
+    "no oven card was made: no oven of the kitchen says how it grows colder; add to it, as measured, "
+    "a line such as `falls 12 C an hour from 250 C`"
+)
+
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to print (default: this folder)")
@@ -59,7 +64,7 @@ def printing(parser: argparse.ArgumentParser) -> None:
         type=some_of(*KINDS, *ON_DEMAND, *FORMS),
         default=(),
         metavar="LIST",
-        help="some of sheet,card,house,handout,html,pdf,json",
+        help="some of sheet,card,house,oven,handout,html,pdf,json",
     )
     parser.add_argument("--paper", type=one_of("A4", "Letter"), default=None, metavar="PAPER", help="A4 or Letter")
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
@@ -117,10 +122,17 @@ def run(options: argparse.Namespace) -> int:
     if any(one.unexplained for one in results):
         return ERRORS
     lacking = next((one.lacking for one in results if one.lacking), "")
+    if "oven" in options.only and not lacking and not _oven_cards(results):
+        print(NO_FALLING_OVEN, file=sys.stderr)
+        return ERRORS
     if lacking:
         print(f"no PDF was written: {lacking}", file=sys.stderr)
     status = status_of(reports, options.strict)
     return MISSING if status == FINE and lacking else status
+
+
+def _oven_cards(results: Sequence[Built]) -> list[str]:
+    return [path for one in results for path in (*one.written, *one.same) if not one.is_formula and ".oven." in path]
 
 
 def _left_at_their_own(jobs: Sequence[Job]) -> None:

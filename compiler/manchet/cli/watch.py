@@ -120,7 +120,7 @@ class Bench:
         jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
         results: list[Built] = []
         try:
-            for one in making(self.asked, jobs, wish, True, self.press):
+            for one in making(self.asked, jobs, wish, everything, self.press):
                 results.append(written(one, self.folder))
                 if self.watch.stopped:
                     break

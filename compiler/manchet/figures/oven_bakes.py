@@ -37,6 +37,8 @@ class Bake(NamedTuple):
     oven: Oven
     heat: Range
     """The heat it goes in at, Celsius: the floor's, where the file tells them apart."""
+    each: str
+    """What its pieces are called; "" where they are of several sorts, or not counted."""
     pieces: Fraction
     """0 where it is not counted in pieces."""
     grams: Fraction
@@ -48,6 +50,10 @@ class Bake(NamedTuple):
     def wants(self) -> tuple[Fraction, Fraction]:
         """From what heat to what heat it may go in, the coldest first."""
         return wanted(self.heat)
+
+    @property
+    def dries(self) -> bool:
+        return self.heat.likely < DRYING
 
     @property
     def seconds(self) -> Range:
@@ -90,13 +96,14 @@ def bakes_of(batch: Batch, kitchen: Kitchen) -> Iterator[Bake]:
         for phases in runs(steps, kitchen):
             for bake in _in_oven(phases, kitchen, "", grams):
                 holds = holds_of(phases[0], sorts, formula, kitchen, bake.oven)
-                yield bake._replace(formula=formula.name, noun=noun, pieces=pieces, holds=holds)
+                each = sorts[0].noun if len(sorts) == 1 else ""
+                yield bake._replace(formula=formula.name, noun=noun, each=each, pieces=pieces, holds=holds)
 
 
 def _in_oven(phases: tuple[Step, ...], kitchen: Kitchen, stage: str, grams: Fraction) -> Iterator[Bake]:
     oven, heat = oven_of(phases[0], kitchen), floor_heat(phases[0])
     if oven is not None and heat is not None:
-        yield Bake("", "", stage, phases, oven, heat, NOTHING, grams, None)
+        yield Bake("", "", stage, phases, oven, heat, "", NOTHING, grams, None)
 
 
 def holds_of(

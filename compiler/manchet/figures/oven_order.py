@@ -66,17 +66,17 @@ class First(NamedTuple):
 
 def first_if_colder(plan: Plan, at: int) -> First | None:
     """What goes in before the `at`th load of a plan if the floor is colder than planned: the hottest reading at which one
-    of the next bakes, put first, saves a load that this bake would make too late. None: nothing is won by a change."""
+    of the next bakes can go in at once and saves a load that this bake would make too late. None: nothing is won."""
     load = plan.loads[at]
     if load.number > 1:
         return None
     others = [bake for bake in dict.fromkeys(one.bake for one in plan.loads[at:]) if bake != load.bake][:NEXT]
     reading = Fraction(load.into.celsius // STEP) * STEP
     for _ in range(FAR):
-        for other in others:
+        for other in (bake for bake in others if reading <= bake.wants[1]):
             kept = lost_from((load.bake, other), plan.oven, plan.full, reading)
             changed = lost_from((other, load.bake), plan.oven, plan.full, reading)
             if changed < kept:
-                return First(reading + STEP, other)
+                return First(min(reading + STEP, other.wants[1]), other)
         reading -= STEP
     return None

@@ -77,8 +77,8 @@ def planned(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
             continue
         for number, pieces in enumerate(bake.loads, 1):
             way.stands_ready()
-            if way.now.celsius < bake.wants[0]:
-                late.append(Load(bake, number, len(bake.loads), pieces, way.now, way.now))
+            if way.floor.celsius < bake.wants[0]:
+                late.append(Load(bake, number, len(bake.loads), pieces, way.floor, way.floor))
             else:
                 loads.append(way.takes(bake, number, pieces))
     too_hot = tuple(bake for bake in bakes if bake.wants[0] > oven.falls[0].start)
@@ -104,13 +104,13 @@ class _Way:
 
     def __init__(self, oven: Oven, full: Fraction) -> None:
         self.oven, self.full = oven, full
-        self.now = Point(NOTHING, oven.falls[0].start)
-        self.curve = [self.now]
+        self.floor = Point(NOTHING, oven.falls[0].start)
+        self.curve = [self.floor]
         self.used = False
 
     def falls_to(self, celsius: Fraction) -> None:
         """Waits until the floor is no hotter than that."""
-        begun, ended = hours_to(self.oven.falls, self.now.celsius), hours_to(self.oven.falls, celsius)
+        begun, ended = hours_to(self.oven.falls, self.floor.celsius), hours_to(self.oven.falls, celsius)
         if begun is not None and ended is not None and ended > begun:
             self._falls(ended - begun)
 
@@ -124,7 +124,7 @@ class _Way:
         """Puts a load in as soon as the floor is no hotter than it wants."""
         self.stands_ready()
         self.falls_to(bake.wants[1])
-        into = self.now
+        into = self.floor
         lasts = bake.seconds.likely / HOUR
         anyhow = after(self.oven.falls, into.celsius, lasts)
         left = into.celsius - self._drop(_grams(bake, pieces))
@@ -133,7 +133,7 @@ class _Way:
         else:
             self._falls(lasts)
         self.used = True
-        return Load(bake, number, len(bake.loads), pieces, into, self.now)
+        return Load(bake, number, len(bake.loads), pieces, into, self.floor)
 
     def _drop(self, grams: Fraction) -> Fraction:
         takes = self.oven.load_takes
@@ -141,11 +141,11 @@ class _Way:
         return takes.drop * grams / whole if takes is not None and whole else NOTHING
 
     def _falls(self, hours: Fraction) -> None:
-        for point in _corners(self.oven.falls, self.now, hours):
+        for point in _corners(self.oven.falls, self.floor, hours):
             self._to(point)
 
     def _to(self, point: Point) -> None:
-        self.now = point
+        self.floor = point
         self.curve.append(point)
 
 

@@ -5,18 +5,19 @@ from __future__ import annotations
 from typing import Any
 
 from manchet.sheets.handout_values import Handout
+from manchet.sheets.oven_card_values import OvenCard
 from manchet.sheets.views import Sheet
 
 VERSION = "1"
 """Of the shape. A field may be added under the same version; none is taken away or given another meaning."""
 
 
-def data_of(view: Sheet | Handout) -> dict[str, Any]:
+def data_of(view: Sheet | Handout | OvenCard) -> dict[str, Any]:
     """The view as plain lists, mappings and text."""
     return {"schema": f"manchet sheet {VERSION}", **_plain(view)}
 
 
-def json_of(view: Sheet | Handout) -> str:
+def json_of(view: Sheet | Handout | OvenCard) -> str:
     """The view as JSON text, with a line end: the same view always gives the same bytes."""
     import json
 

@@ -7,6 +7,7 @@ from functools import cache
 from typing import TYPE_CHECKING
 
 from manchet.sheets.handout_values import Handout
+from manchet.sheets.oven_card_values import OvenCard
 from manchet.sheets.views import Row, Sheet
 from manchet.sheets.words_of import words_of
 
@@ -53,8 +54,8 @@ def blank(weight: str, places: int) -> str:
     return ("" if dot or not places else ".") + "0" * (places - len(rest))
 
 
-def html_of(view: Sheet | Handout) -> str:
-    """The page of a prep sheet, a timing card, a posted card or a handout."""
+def html_of(view: Sheet | Handout | OvenCard) -> str:
+    """The page of a prep sheet, a timing card, a posted card, an oven card or a handout."""
     template = _environment().get_template(f"{view.form}.html")
     table = words_of(LANGUAGES[view.language]).table
     return template.render(v=view, w=table, family=FAMILY, font=FAMILY, solid=SOLID)

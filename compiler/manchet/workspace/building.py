@@ -14,12 +14,14 @@ from manchet import cache
 from manchet.bakery import Bakery, Swaps
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Formula
 from manchet.formula.order import AS_WRITTEN, Order
 from manchet.workspace.asked import Asked
 from manchet.workspace.former import former_overalls
 from manchet.workspace.headings import Block
-from manchet.workspace.making import Made, Version, made, posted
+from manchet.workspace.making import Made, Version, made
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
+from manchet.workspace.posting import Baking, posted
 from manchet.workspace.press import Press
 from manchet.workspace.replacing import last_sheets
 from manchet.workspace.slugs import slugs
@@ -122,7 +124,7 @@ def built(
     # The posted cards of the kitchens are made once, with the last part.
     # A swap that no formula has anything for is told of only where all of them are seen together.
     parts = _parts(with_last(jobs, folder), 1 if wish.swaps else processes)
-    calls = [(asked, part, wish, part is parts[-1]) for part in parts]
+    calls = [(asked, part, wish, jobs if part is parts[-1] else ()) for part in parts]
     done = 0
     for results in spread(make, calls, processes):
         for one in results:
@@ -139,13 +141,14 @@ def with_last(jobs: Sequence[Job], folder: str) -> list[Job]:
     ]
 
 
-def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool) -> list[Made]:
+def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job]) -> list[Made]:
     """Makes the sheets of some formulas of one bakery, in memory."""
     return list(making(asked, jobs, wish, posts, Press()))
 
 
-def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, press: Press) -> Iterator[Made]:
-    """The same, one after another. `posts`: the posted cards too. `press`: see `making.made`."""
+def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], press: Press) -> Iterator[Made]:
+    """The same, one after another. `posts`: all jobs of this run, for the posted cards to be made too; none, and they are
+    not. `press`: see `making.made`."""
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, Swaps(wish.swaps, asked.names))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and "sheet" in wish.kinds}
@@ -153,7 +156,7 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, press: Pr
     for job in jobs:
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))
         formula = formulas.get((job.path, job.block.line))
-        if formula is None or any(one.severity is Severity.ERROR and one.place.path == job.path for one in reports):
+        if formula is None or has_errors(reports, job.path):
             yield Made(job.block.name, {}, reports, slug=job.slug, bound=False)
             continue
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
@@ -161,21 +164,36 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: bool, press: Pr
         size = wish._replace(order=AS_WRITTEN) if job.own_size else wish
         one = made(bakery, formula, kitchen, size, version, press, asked.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
-    if posts and "house" in wish.kinds:
-        yield from _posted(asked, bakery, wish, press)
+    if posts:
+        yield from posted(asked, bakery, _baking(asked, bakery, jobs, posts, wish), wish, press)
 
 
-def _posted(asked: Asked, bakery: Bakery, wish: Wish, press: Press) -> Iterator[Made]:
-    """The card of each kitchen that the bakery has; of a plain one where it has none."""
-    data = {file.path: file.data for file in asked.files}
-    kitchens = [kitchen_of(bakery, wish.kitchen, "")] if wish.kitchen or not bakery.kitchens else bakery.kitchens
-    slug_of = slugs(kitchen.name for kitchen in kitchens)
-    known = versions(asked.root, asked.prefix, {kitchen.place.path for kitchen in kitchens if kitchen.place})
-    for kitchen in kitchens:
-        path = kitchen.place.path if kitchen.place else ""
-        commit, edited = known.get(path, ("", False))
-        version = Version(path, cache.digest(data.get(path, b""))[:8], commit, edited)
-        yield posted(kitchen, wish, version, slug_of[kitchen.name] if kitchen.name else "kitchen", press)
+def has_errors(reports: Sequence[Diagnostic], path: str) -> bool:
+    """Something in this file cannot be true: nothing of it is printed."""
+    return any(one.severity is Severity.ERROR and one.place.path == path for one in reports)
+
+
+def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[Job], wish: Wish) -> Baking:
+    """What is baked of all that this run makes, for the cards at the ovens. The bakery is read again where these jobs are
+    only a part of it. A variant is baked where it was asked for by name: else it would stand beside its own formula."""
+    if "oven" not in wish.kinds or not any(oven.falls for kitchen in bakery.kitchens for oven in kitchen.ovens):
+        return Baking((), ())
+    if {job.path for job in posts} != {job.path for job in jobs}:
+        paths = {job.path for job in posts}
+        bakery = bakery_of_files(asked, paths, wish.kitchen, Swaps(wish.swaps, asked.names))
+    formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
+    sized: list[tuple[Formula, Order]] = []
+    missing: list[str] = []
+    for job in posts:
+        if job.block.word == "variant" and not asked.names:
+            continue
+        reports = [one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked)]
+        formula = formulas.get((job.path, job.block.line))
+        if formula is None or has_errors(reports, job.path):
+            missing.append(job.block.name)
+        else:
+            sized.append((formula, AS_WRITTEN if job.own_size else wish.order))
+    return Baking(tuple(sized), tuple(missing))
 
 
 def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:

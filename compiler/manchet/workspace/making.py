@@ -14,6 +14,7 @@ from manchet.formula.model import Batch, Formula
 from manchet.formula.weighing import System, weigh
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets.handout_values import Handout
+from manchet.sheets.oven_card_values import OvenCard
 from manchet.sheets.pdf import NoPdf
 from manchet.sheets.views import House, Issue, Sheet
 from manchet.workspace.pictures import Pictures, pictures_of
@@ -37,7 +38,7 @@ class Version(NamedTuple):
 
 
 class Made(NamedTuple):
-    """The files of one formula (or of a kitchen: its posted card), by their endings (`sheet.html`); the reports; and
+    """The files of one formula (or of a kitchen: its posted cards), by their endings (`sheet.html`); the reports; and
     what a PDF would need, or ""."""
 
     name: str
@@ -75,14 +76,14 @@ def made(
     if "handout" in wish.kinds:
         from manchet.workspace.taking_home import taken_home
 
-        taken = taken_home(bakery, formula, kitchen, wish, _issue(wish, version), house_of(kitchen, wish), pictures)
+        taken = taken_home(bakery, formula, kitchen, wish, issue_of(wish, version), house_of(kitchen, wish), pictures)
         reports = (*reports, *taken.diagnostics)
         if taken.value is not None:
             views["handout"] = taken.value
     files: dict[str, bytes] = {}
     lacking = ""
     for kind, view in views.items():
-        printed = _printed(view, wish.forms, press, (formula.place.path, formula.place.line, kind))
+        printed = in_forms(view, wish.forms, press, (formula.place.path, formula.place.line, kind))
         files |= {f"{kind}.{form}": content for form, content in printed.files.items()}
         lacking = lacking or printed.lacking
         reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
@@ -99,26 +100,14 @@ def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[
     return found.value, found.diagnostics
 
 
-def posted(kitchen: Kitchen, wish: Wish, version: Version, slug: str, press: Press) -> Made:
-    """The card with the hazards of a kitchen, to which its sheets point."""
-    from manchet.cautions.house import card_of
-    from manchet.sheets.caution_view import house_card
-
-    issue = _issue(wish, version)
-    view = house_card(kitchen.name, card_of(kitchen), issue, house_of(kitchen, wish))
-    printed = _printed(view, wish.forms, press, (version.file, 0, "house"))
-    files = {f"house.{form}": content for form, content in printed.files.items()}
-    reports = () if kitchen.place is None else unprintable(printed.missing, view, "house", kitchen.place)
-    return Made(view.title, files, reports, printed.lacking, slug, is_formula=False)
-
-
 def house_of(kitchen: Kitchen, wish: Wish) -> House:
     """How this house prints: as asked for, else as the kitchen says, else A4, metric, Celsius, British."""
     words = wish.words or kitchen.words or "British"
     return House(wish.paper or "A4", wish.units or "metric", wish.degrees or "C", words)
 
 
-def _issue(wish: Wish, version: Version) -> Issue:
+def issue_of(wish: Wish, version: Version) -> Issue:
+    """What a page says of itself: its day, and which state of its file it is of."""
     return Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
 
 
@@ -131,7 +120,7 @@ def _views(
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
     mixes = mixes_of(batch, kitchen, totals_of(batch.formula, bakery.larder).wet)
     house = house_of(kitchen, wish)
-    issue = _issue(wish, version)
+    issue = issue_of(wish, version)
     views: dict[str, Sheet] = {}
     reports: tuple[Diagnostic, ...] = ()
     if wish.when is not None:
@@ -185,7 +174,9 @@ def _sheet(
     return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 
-def _printed(view: Sheet | Handout, forms: tuple[str, ...], press: Press, key: tuple[str, int, str]) -> Printed:
+def in_forms(
+    view: Sheet | Handout | OvenCard, forms: tuple[str, ...], press: Press, key: tuple[str, int, str]
+) -> Printed:
     """The page in each form that is wanted."""
     from manchet.sheets.html import html_of
 

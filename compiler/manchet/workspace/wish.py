@@ -8,7 +8,7 @@ from typing import NamedTuple
 from manchet.formula.order import AS_WRITTEN, Order
 from manchet.timing.when import When
 
-KINDS = ("sheet", "card", "house")
+KINDS = ("sheet", "card", "house", "oven")
 ON_DEMAND = ("handout",)
 """Printed only where it is asked for by name."""
 FORMS = ("html", "pdf", "json")

@@ -1,0 +1,170 @@
+"""The oven card: what goes into an oven whose fire is out, in order, as text; and its page and its data."""
+
+from __future__ import annotations
+
+import json
+import re
+
+import jsonschema
+
+from manchet import bakery
+from manchet.figures.oven_bakes import bakes_of
+from manchet.figures.oven_order import ordered
+from manchet.sheets.data import json_of, schema
+from manchet.sheets.html import html_of
+from manchet.sheets.oven_card_values import Falling, OvenCard, Turn
+from manchet.sheets.oven_card_view import oven_card
+from manchet.sheets.views import House, Issue
+from manchet.source.text import SourceText
+
+LOAF = """\
+formula {name}
+  kind {kind}
+  makes {number} loaves at 900 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+  dough
+    everything else
+    mix slow 5 min
+    ferment 2 h at 25 C
+    divide
+    shape round
+    prove 1 h at 27 C
+    bake 40-50 min at {heat}
+    cool 2 h
+"""
+HOUSE = """\
+kitchen House
+  oven mother
+    heat wood, falling
+    holds 24 loaves
+    recovers 6 min
+    falls 18 C an hour from 300 C
+    falls 12 C an hour from 250 C
+"""
+TAKES = "    each load takes 15 C for 20 kg dough\n"
+BREADS = (
+    ("Soft", "soft", 10, "180-200 C"), ("Lean", "hearth loaf", 60, "220-240 C, steam"),
+    ("Flat", "flatbread", 10, "350 C"), ("Rusk", "crisp", 24, '100-120 C until "dry <& brittle>"'),
+)  # fmt: skip
+BRITISH = House()
+
+
+def card(
+    breads: tuple[tuple[str, str, int, str], ...] = BREADS, takes: str = TAKES, house: House = BRITISH
+) -> OvenCard:
+    texts = [LOAF.format(name=name, kind=kind, number=number, heat=heat) for name, kind, number, heat in breads]
+    found = bakery.read((SourceText("x.bake", "\n".join([*texts, HOUSE + takes])),))
+    assert len(found.formulas) == len(breads), found.diagnostics
+    made = [bakery.written_batch(formula, found.kitchen).value for formula in found.formulas]
+    bakes = [bake for one in made if one is not None for bake in bakes_of(one, found.kitchen)]
+    plan = ordered(bakes, found.kitchen.ovens[0])
+    formulas = {formula.name: formula for formula in found.formulas}
+    return oven_card("House", [plan], formulas, (), Issue(), house)
+
+
+def plain(text: str) -> str:
+    return text.replace("\N{NO-BREAK SPACE}", " ")
+
+
+def falling(**more: object) -> Falling:
+    (oven,) = card(**more).ovens  # type: ignore[arg-type]
+    return oven
+
+
+def lines(turns: tuple[Turn, ...]) -> list[tuple[str, ...]]:
+    return [tuple(plain(x) for x in (t.number, t.name, t.load, t.floor, t.about, t.when, t.latest)) for t in turns]
+
+
+def test_what_goes_in_in_order() -> None:
+    """From 300 C to 250 at 18 an hour is 2 h 47, to 240 at 12 another 50 min; 24 loaves of 900 g take 16.2 C, 12 of them
+    8.1 C, and 45 minutes 9 C anyhow."""
+    assert lines(falling().turns) == [
+        ("1", "Lean", "load 1 of 3, 24 loaves", "220–240 °C", "about 240 °C by then", "+3:35", "+5:15 at the latest"),
+        ("1", "Lean", "load 2 of 3, 24 loaves", "220–240 °C", "about 225 °C by then", "+4:30", "+4:40 at the latest"),
+        ("2", "Soft", "10 loaves", "180–200 °C", "about 200 °C by then", "+5:45", "+7:25 at the latest"),
+        ("3", "Rusk, drying", "24 loaves", "100–120 °C", "about 120 °C by then", "+12:25", "+14:05 at the latest"),
+    ]
+
+
+def test_what_to_look_for_and_what_to_do_if_it_is_colder() -> None:
+    first, second, soft, rusk = falling().turns
+    assert (plain(first.look), first.notes) == ("to about 96 °C core (estimate)", ("steam",))
+    assert [plain(one) for one in first.colder] == [
+        "under 220 °C: bake longer, to its core",
+        "under 200 °C: Soft first",
+    ]
+    assert (second.look, second.colder, second.notes) == ("", (), ())
+    assert plain(soft.look) == "to about 91 °C core (estimate)"
+    assert rusk.look == "until dry <& brittle>"
+    assert [plain(one) for one in rusk.colder] == ["under 100 °C: bake longer, by its look"]
+
+
+def test_another_goes_first_if_it_is_colder() -> None:
+    breads = (("Lean", "hearth loaf", 24, "230-240 C"), ("Brown", "hearth loaf", 24, "210-225 C"))
+    lean, brown = falling(breads=breads).turns
+    assert [plain(one) for one in lean.colder] == [
+        "under 230 °C: bake longer, to its core",
+        "under 225 °C: Brown first",
+    ]
+    assert len(brown.colder) == 1
+
+
+def test_what_does_not_fit_and_why() -> None:
+    assert [plain(one) for one in falling().left_out] == [
+        "Flat wants 340–360 °C; this oven's measured fall begins at 300 °C. Bake it on the fire, or measure the fall from "
+        "further up.",
+        "Lean (load 3 of 3) wants 220–240 °C: when its turn comes the floor is about 205 °C. Another fire, or bake it "
+        "longer, by core and look.",
+    ]
+
+
+def test_a_load_that_nobody_measured_is_said_with_how_to_measure_it() -> None:
+    facts = {fact.label: plain(fact.value) for fact in falling().facts}
+    assert facts["a load takes"] == "15 °C for 20 kg of dough"
+    unknown = falling(takes="")
+    assert {fact.label: fact.value for fact in unknown.facts}["a load takes"] == "nobody has measured"
+    assert any("each load takes 15 C for 20 kg dough" in note for note in unknown.notes)
+    assert not any("each load takes" in note for note in falling().notes)
+
+
+def test_what_an_oven_holds_may_be_unknown() -> None:
+    text = HOUSE.replace("    holds 24 loaves\n", "")
+    found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", kind="soft", number=60, heat="230 C") + text),))
+    made = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert made is not None
+    plan = ordered(list(bakes_of(made, found.kitchen)), found.kitchen.ovens[0])
+    (oven,) = oven_card("", [plan], {}, ("Odd",), Issue(), BRITISH).ovens
+    assert "How many go in at once is not known of: Lean." in "".join(oven.notes)
+
+
+def test_the_page_and_its_data() -> None:
+    made = card()
+    page = html_of(made)
+    assert page.count("<tr>") == 1 + 4
+    assert "dry &lt;&amp; brittle&gt;" in page and "<& brittle>" not in page
+    assert page.count("<svg") == 1 and "The floor&#39;s heat over the hours in mother." in page.replace(
+        "&#x27;", "&#39;"
+    )
+    assert "tr { break-inside: avoid; }" in page, "a row stays on one page"
+    jsonschema.validate(json.loads(json_of(made)), schema(), cls=jsonschema.Draft202012Validator)
+
+
+def test_another_house() -> None:
+    made = card(house=House("Letter", "US", "F", "American"))
+    (oven,) = made.ovens
+    assert plain(oven.turns[0].floor) == "430–465 °F"
+    facts = {fact.label: plain(fact.value) for fact in oven.facts}
+    assert facts["falls"] == "32.4 °F an hour from 570 °F; 21.6 °F an hour from 480 °F"
+    assert plain(oven.turns[0].look).endswith("internal (estimate)")
+    assert "°C" not in re.sub(r"<style>.*?</style>", "", html_of(made), flags=re.S)
+
+
+def test_nothing_to_bake() -> None:
+    found = bakery.read((SourceText("x.bake", HOUSE),))
+    made = oven_card("", [ordered([], found.kitchen.ovens[0])], {}, ("Odd loaf",), Issue(), BRITISH)
+    assert "Not on this card, because of mistakes in their files: Odd loaf." in html_of(made)
+    assert "Nothing of what was read is baked in this oven." in html_of(made)
