@@ -102,8 +102,8 @@ def dough_for_baked(formula: Formula, makes: Makes) -> Range | None:
     if makes.written is None:
         return None
     if formula.bake_loss is not None:
-        dough = makes.written / (1 - formula.bake_loss)
-        return Range(dough, dough)
+        exactly = makes.written / (1 - formula.bake_loss)
+        return Range(exactly, exactly)
     loss = bake_loss_range(formula, makes._replace(grams=makes.written * DOUGH_OF_BAKED))
     if loss is None or makes.number is None:
         return None

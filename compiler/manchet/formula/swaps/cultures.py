@@ -13,6 +13,7 @@ from fractions import Fraction
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
 from manchet.formula.model import Booking, Formula, Stage, Swapped, Way
+from manchet.formula.percents import percent
 from manchet.formula.rewriting import taken_out
 from manchet.formula.swaps.fallen import Written, given, raised_by, rebased, takes, without_stages, written
 from manchet.formula.swaps.lines import (
@@ -28,7 +29,6 @@ from manchet.formula.swaps.lines import (
     with_figure,
 )
 from manchet.larder.ingredient import Ingredient
-from manchet.quantities.printing import percent_text
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
@@ -200,8 +200,8 @@ def _lacking(before: Formula, culture: Ingredient, share: Fraction, bench: Bench
         if there.get(bench.key(flour.name), 0) < flour.share * share
     )
     has = there.get(bench.key(name))
-    said = "none of it" if has is None else f"only {percent_text(has * 100)} of it"
-    return f"it would bring {percent_text(wanted * 100)} {name}, and {before.name} has {said}"
+    said = "none of it" if has is None else f"only {percent(has)} of it"
+    return f"it would bring {percent(wanted)} {name}, and {before.name} has {said}"
 
 
 def _counted(entry: Entry, flour: str) -> Entry:
