@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from manchet.bakery import Bakery, batch_for, read
+from manchet.bakery import Bakery, Swaps, batch_for, read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.figures.derived import figures_of as derive
 from manchet.figures.report import report_of
@@ -16,9 +16,9 @@ from manchet.quantities.units import UNITS
 from manchet.source.text import SourceText
 
 
-def bakery_of(text: str, path: str = "formula.bake") -> Bakery:
+def bakery_of(text: str, path: str = "formula.bake", swaps: Sequence[str] = ()) -> Bakery:
     """A bakery of one file that has to be sound; craft may be reported, a mistake may not."""
-    bakery = read([SourceText(path, text)])
+    bakery = read([SourceText(path, text)], swaps=Swaps(tuple(swaps)) if swaps else None)
     errors = [report for report in bakery.diagnostics if report.severity is Severity.ERROR]
     assert not errors, "\n".join(f"{e.place.path}:{e.place.line}: {e.message} [{e.name}]" for e in errors)
     return bakery
@@ -26,7 +26,7 @@ def bakery_of(text: str, path: str = "formula.bake") -> Bakery:
 
 def figures_of(file: Path, asked: Mapping[str, Any]) -> dict[str, Any]:
     """The report on the one formula of a file at the size that is asked for."""
-    bakery = bakery_of(file.read_text(encoding="utf-8"), file.name)
+    bakery = bakery_of(file.read_text(encoding="utf-8"), file.name, asked.get("swaps", ()))
     (formula,) = bakery.formulas
     batch = batch_for(formula, order_of(asked), bakery.kitchen)
     assert batch.value is not None, batch.diagnostics
@@ -34,7 +34,8 @@ def figures_of(file: Path, asked: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def order_of(asked: Mapping[str, Any]) -> Order:
-    """An order as a case writes it: `pieces = 73`, `piece = "390 g"`, `dough`, `flour`, `baked`, `have = "milk 50 g"`."""
+    """An order as a case writes it: `pieces = 73`, `piece = "390 g"`, `dough`, `flour`, `baked`, `have = "milk 50 g"`;
+    `swaps = ["fresh yeast for instant yeast"]` as with `--swap`."""
     order = Order()
     for key, value in asked.items():
         match key:
@@ -49,6 +50,8 @@ def order_of(asked: Mapping[str, Any]) -> Order:
             case "have":
                 name, amount = value.split(" ", 1)
                 order = order._replace(have=(name, grams(amount)))
+            case "swaps":
+                pass  # carried out before anything is sized
             case _:
                 raise KeyError(key)
     return order

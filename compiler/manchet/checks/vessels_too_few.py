@@ -1,29 +1,53 @@
-"""More pieces than the kitchen has tins or baskets to put them in."""
+"""More pieces than the kitchen has tins, baskets, trays or couches to put them in."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.checks.looking import breads, of_verbs
 from manchet.checks.subject import Subject
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import warning
 from manchet.diagnostics.suggest import fold
+from manchet.formula.nouns import same_noun
+from manchet.larder.kitchen import Vessel
 
 NAME = "vessels-too-few"
+ONE_EACH = ("tin", "basket")
+"""Take one piece, where the kitchen does not say what they hold; of a tray or a couche nobody knows."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
-    vessels = {fold(v.name): v for v in subject.kitchen.vessels if v.word in ("tin", "basket") and v.number}
+    vessels = {fold(v.name): v for v in subject.kitchen.vessels if v.number}
     if not vessels:
         return
-    for noun, steps in breads(subject.formula):
+    for noun, names in _wanted(subject):
         number = next((piece.number for piece in subject.batch.pieces if piece.noun == noun), None)
-        for step in of_verbs(steps, "place"):
-            vessel = vessels.get(fold(step.where[1])) if step.where else None
-            if vessel is None or number is None or not vessel.number or number <= vessel.number:
+        for name, place in names.items():
+            vessel = vessels.get(name)
+            each = None if vessel is None else _takes(vessel, noun)
+            if vessel is None or number is None or each is None or not vessel.number or number <= each * vessel.number:
                 continue
+            wants = "a" if each == 1 else f"{-(-number // each)} of the"
+            on = "" if each == 1 else f", {each} on each"
             yield warning(
-                NAME,
-                step.place,
-                f"{number} {noun} want a {vessel.name}; {subject.kitchen.name} has {vessel.number}",
+                NAME, place, f"{number} {noun} want {wants} {vessel.name}{on}; {subject.kitchen.name} has {vessel.number}",
                 "make fewer, or correct `count` in the kitchen",
-            )
+            )  # fmt: skip
+
+
+def _wanted(subject: Subject) -> Iterator[tuple[str, dict[str, Place]]]:
+    """For each bread the vessels it is put in, by folded name, and where the file says so first."""
+    tins = {makes.noun: (fold(makes.tin), makes.place) for makes in subject.formula.makes if makes.tin}
+    for noun, steps in breads(subject.formula):
+        names = {fold(step.where[1]): step.place for step in reversed(tuple(of_verbs(steps, "place"))) if step.where}
+        if noun in tins:
+            names.setdefault(*tins[noun])
+        yield noun, names
+
+
+def _takes(vessel: Vessel, noun: str) -> Fraction | None:
+    """How many of them one takes; None where nobody says."""
+    said = next((number for number, of in vessel.holds if same_noun(of, noun)), None)
+    if said is None and not vessel.holds and vessel.word in ONE_EACH:
+        return Fraction(1)
+    return None if said is None else Fraction(said)

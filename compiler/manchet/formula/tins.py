@@ -15,13 +15,13 @@ WHITE, HALF, WHOLE, RYE, LIDDED = (
     Fraction(171, 100),
     Fraction(166, 100),
     Fraction(140, 100),
-    Fraction(318, 100),
+    Fraction("16.387064") / Fraction("5.5"),
 )
 """Millilitres of tin for a gram of dough.
 
 White, half-and-half and wholemeal: the published divisors 1.78, 1.71 and 1.66 (Risen Flour, "Calculating loaf tin
-capacity": 1500 ml takes 842 g, 1800 ml 1011 g). Lidded: the middle of 5 to 6 cubic inches an ounce, 5.5 in3/oz being
-3.18 ml/g (toolntricks.com, 13 x 4 x 4 inch tin). Rye: common practice, no source."""
+capacity": 1500 ml takes 842 g, 1800 ml 1011 g). Lidded: the middle of 5 to 6 g for a cubic inch (toolntricks.com:
+13 x 4 x 4 inches take 1040 to 1248 g). Rye: common practice, no source."""
 
 
 class TinDough(NamedTuple):

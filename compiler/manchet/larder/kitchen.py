@@ -90,6 +90,8 @@ class Vessel(NamedTuple):
     """The same at its floor."""
     deep: Fraction | None = None
     """Millimetres from the rim to the floor, where that is measured."""
+    holds: tuple[tuple[int, str], ...] = ()
+    """How many of what one of them takes: of a tray, a couche."""
 
 
 class Scale(NamedTuple):

@@ -135,7 +135,8 @@ class _Reading:
             count = self._count(*lines["count"], "24") if "count" in lines else None
             sides = self._sides(lines)
             volume = self._volume(entry, what, lines, sides)
-            vessel = Vessel(node.key, name, volume, count, rim_of(sides), base_of(sides), depth_of(sides))
+            held = self._holds(lines)
+            vessel = Vessel(node.key, name, volume, count, rim_of(sides), base_of(sides), depth_of(sides), held)
             self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
 
     def _mixer(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Mixer:
