@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.reports import error
@@ -25,6 +25,9 @@ from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File, Word
 from manchet.syntax.parser import parse
 
+if TYPE_CHECKING:
+    from manchet.figures.another_wait import Refused
+
 
 class Bakery(NamedTuple):
     """Everything some files say. `formulas` holds the sound ones, preparations too; `unsound` names the others."""
@@ -35,6 +38,8 @@ class Bakery(NamedTuple):
     formulas: tuple[Formula, ...]
     unsound: tuple[tuple[str, Place], ...]
     diagnostics: tuple[Diagnostic, ...]
+    refused: tuple[Refused, ...] = ()
+    """Waits asked for that no formula could be given, and why: no mistake of a file."""
 
     @property
     def kitchen(self) -> Kitchen:
@@ -70,24 +75,25 @@ class _Blocks(NamedTuple):
     stages: tuple[Entry, ...]
 
 
-class Swaps(NamedTuple):
-    """Swaps asked for on top of what the files say: `fresh yeast for instant yeast`.
+class Changes(NamedTuple):
+    """What is asked for on top of what the files say: `fresh yeast for instant yeast`, `poolish 16 h at 18 C`.
 
-    A formula among `names` (folded) has to have what is swapped out; any other is left as it is where it has not.
+    A formula among `names` (folded) has to have what is swapped out or moved; any other is left as it is where it has not.
     """
 
-    texts: tuple[str, ...] = ()
+    swaps: tuple[str, ...] = ()
     names: frozenset[str] = frozenset()
+    waits: tuple[str, ...] = ()
 
 
 def read(
-    sources: Iterable[SourceText], only: frozenset[str] | None = None, kitchen: str = "", swaps: Swaps | None = None
+    sources: Iterable[SourceText], only: frozenset[str] | None = None, kitchen: str = "", changes: Changes | None = None
 ) -> Bakery:
     """Read, bind and check files that belong together.
 
     `only` names the paths whose formulas are bound and whose reports are wanted; the others serve with their larders,
-    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the nearest if "". `swaps` are
-    carried out in every formula bound.
+    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the nearest if "". `changes`
+    are carried out in every formula bound.
     """
     files: list[File] = []
     reports: list[Diagnostic] = []
@@ -109,13 +115,15 @@ def read(
     reports += _judge_shared(blocks.stages, offered)
     formulas: list[Formula] = []
     unsound: list[tuple[str, Place]] = []
+    refused: list[Refused] = []
     for block in blocks.formulas + blocks.preparations:
         if only is not None and block.line.path not in only and block not in blocks.preparations:
             continue
         house = bakery.kitchen_for(block.line.path, kitchen)
         said: list[Diagnostic] = []
         for made in _versions(block, larder):
-            bound = _bound(made.value, offered._replace(measures=house.measures), house, swaps)
+            bound = _bound(made.value, offered._replace(measures=house.measures), house, changes)
+            refused += bound.refused
             about = [*made.diagnostics]
             if bound.value is None or made.diagnostics:
                 about += bound.diagnostics
@@ -128,12 +136,15 @@ def read(
                 formulas.append(bound.value)
             said += about if made.value.block.line is block.line else news(about, said, made.value)
         reports += said
-    if swaps is not None and swaps.texts and not swaps.names:
-        reports += _swapped_nowhere(swaps, formulas, reports)
+    if changes is not None and changes.swaps and not changes.names:
+        reports += _swapped_nowhere(changes, formulas, reports)
     wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
+    if changes is not None and not changes.names and any(formula.moved for formula in formulas):
+        refused = []  # a wait that one of several formulas has was not asked of the others
     return bakery._replace(
-        formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place))
-    )
+        formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place)),
+        refused=tuple(refused),
+    )  # fmt: skip
 
 
 def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitchen) -> list[Diagnostic]:
@@ -142,31 +153,50 @@ def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitch
     return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
 
 
-def _bound(written: Version, offered: Offered, house: Kitchen, swaps: Swaps | None) -> Outcome[Formula | None]:
-    """A formula bound, after the swaps of its variant and those asked for."""
-    asked_for = swaps.texts if swaps is not None and _is_formula(written.block) else ()
-    if not written.swaps and not asked_for:
-        return bind(written.block, offered)
+class Bound(NamedTuple):
+    """A formula, or None with the reports that say why; and what was asked of it in vain."""
+
+    value: Formula | None
+    diagnostics: tuple[Diagnostic, ...]
+    refused: tuple[Refused, ...] = ()
+
+
+def _bound(written: Version, offered: Offered, house: Kitchen, changes: Changes | None) -> Bound:
+    """A formula bound, after the swaps of its variant and what was asked for."""
+    asked_for = changes if changes is not None and _is_formula(written.block) else Changes()
+    if not (written.swaps or asked_for.swaps or asked_for.waits):
+        return Bound(*bind(written.block, offered))
     from manchet.formula.swaps import bound
 
-    if_there = swaps is not None and fold(_name_of(written.block)) not in swaps.names
-    asked = [one for text in asked_for if (one := bound.asked(text, if_there)) is not None]
+    named = fold(_name_of(written.block)) in asked_for.names
+    asked = [one for text in asked_for.swaps if (one := bound.asked(text, not named)) is not None]
     own = [bound.wanted(entry) for entry in written.swaps]
-    return bound.bind_with_swaps(written.block, [*own, *asked], offered, house.yeast_factors)
+    swapped = bound.with_swaps(written.block, [*own, *asked], offered, house.yeast_factors)
+    if swapped.value is None:
+        return Bound(None, swapped.diagnostics)
+    block, offered, done = swapped.value
+    if asked_for.waits and (named or not asked_for.names):
+        from manchet.figures.another_wait import bind_with_waits
+
+        made, refused = bind_with_waits(block, offered, asked_for.waits)
+    else:
+        made, refused = bind(block, offered), ()
+    value = None if made.value is None else made.value._replace(swapped=done)
+    return Bound(value, (*swapped.diagnostics, *made.diagnostics), refused)
 
 
 def _is_formula(block: Entry) -> bool:
     return isinstance(block.node, nodes.BlockHead) and block.node.word == "formula"
 
 
-def _swapped_nowhere(swaps: Swaps, formulas: Iterable[Formula], said: Iterable[Diagnostic]) -> list[Diagnostic]:
+def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterable[Diagnostic]) -> list[Diagnostic]:
     """A report for each swap asked for of which no formula had anything; not for one that `said` reports on."""
     from manchet.formula.swaps import bound
 
     made = [one.place for formula in formulas for one in formula.swapped] + [report.place for report in said]
     done = {fold(place.text) for place in made if place.path == OPTION}
     found = []
-    for text in swaps.texts:
+    for text in changes.swaps:
         one = bound.asked(text)
         if one is not None and fold(one.line.raw) not in done:
             place = one.line.place(one.swap.off.start, one.swap.off.end)

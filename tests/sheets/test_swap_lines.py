@@ -8,7 +8,7 @@ from datetime import datetime
 import pytest
 from sheets.test_handout import QUAY
 
-from manchet.bakery import Swaps, read
+from manchet.bakery import Changes, read
 from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.making import Version, made
@@ -24,7 +24,7 @@ WISH = Wish(
 
 def forms(text: str, swap: str = "") -> dict[str, str]:
     """Every form of the file's last formula, as a build writes them."""
-    bakery = read([SourceText("quay.bake", text)], swaps=Swaps((swap,)) if swap else None)
+    bakery = read([SourceText("quay.bake", text)], changes=Changes((swap,)) if swap else None)
     files = made(bakery, bakery.formulas[-1], bakery.kitchen, WISH, Version("quay.bake", "9b1e"), Press()).files
     return {name: content.decode().replace("\N{NO-BREAK SPACE}", " ") for name, content in files.items()}
 

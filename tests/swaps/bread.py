@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from manchet.bakery import Bakery, Swaps, read
+from manchet.bakery import Bakery, Changes, read
 from manchet.formula.model import Formula
 from manchet.source.text import SourceText
 
@@ -45,7 +45,7 @@ WAYS = ("overall", "explicit", "weight", "dough flour")
 
 
 def swapped(text: str, *swaps: str) -> Bakery:
-    return read([SourceText("bread.bake", text)], swaps=Swaps(swaps, frozenset({"bread"})))
+    return read([SourceText("bread.bake", text)], changes=Changes(swaps, frozenset({"bread"})))
 
 
 def only(bakery: Bakery) -> Formula:

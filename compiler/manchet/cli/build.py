@@ -160,6 +160,7 @@ def wish_of(options: argparse.Namespace) -> Wish:
         today=printed_day(now),
         swaps=tuple(getattr(options, "swap", ())),
         pictures=not options.no_pictures,
+        waits=tuple(getattr(options, "wait", ())),
         benches=getattr(options, "benches", 0),
         blanks=getattr(options, "blanks", False),
     )

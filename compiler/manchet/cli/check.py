@@ -44,12 +44,12 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.diagnostics.text import in_order
     from manchet.workspace.asked import asked_for
-    from manchet.workspace.checking import checked, checked_with_swaps
+    from manchet.workspace.checking import checked, checked_with
 
-    swaps = tuple(options.swap)
+    swaps, waits = tuple(options.swap), tuple(options.wait)
     done = [
-        checked_with_swaps(asked, options.kitchen, swaps)
-        if swaps
+        checked_with(asked, options.kitchen, swaps, waits)
+        if swaps or waits
         else checked(asked, options.kitchen, options.jobs, not options.no_cache)
         for asked in asked_for(options.what)
     ]

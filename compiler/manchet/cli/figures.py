@@ -52,7 +52,7 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
 
     if not options.what:
         raise Unknown("which formula?", "give its name, as in: manchet figures 'Tern loaf'")
-    found = opened(options.what, options.kitchen, tuple(options.swap))
+    found = opened(options.what, options.kitchen, tuple(options.swap), tuple(options.wait))
     if found.formula is None:
         said(found.diagnostics)
         if not any(one.severity is Severity.ERROR for one in found.diagnostics):

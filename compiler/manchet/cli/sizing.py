@@ -35,6 +35,10 @@ def swapping(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--swap", action="append", default=[], type=swap, metavar="WHAT", help="'fresh yeast for instant yeast'"
     )
+    parser.add_argument(
+        "--wait", action="append", default=[], type=wait, metavar="WHAT",
+        help="another time or warmth, and the yeast for it: 'poolish 16 h at 18 C'",
+    )  # fmt: skip
 
 
 def swap(text: str) -> str:
@@ -44,6 +48,18 @@ def swap(text: str) -> str:
     if len(text) > LONGEST or "\n" in text or asked(text) is None:
         forms = "'fresh yeast for instant yeast', or 'fresh yeast for ripe wheat starter with 20% of all flour'"
         raise argparse.ArgumentTypeError(f"{text[:LONGEST]!r} is no swap; write it as {forms}")
+    return text
+
+
+def wait(text: str) -> str:
+    """A stage whose wait is to be another: `poolish 16 h at 18 C`, `poolish 16 h`, `dough at 22 C`."""
+    from manchet.figures.another_wait import wanted
+
+    if len(text) > LONGEST or "\n" in text or wanted(text) is None:
+        raise argparse.ArgumentTypeError(
+            f"{text[:LONGEST]!r} does not say which stage waits, how long and how warm; write it as "
+            "'poolish 16 h at 18 C', 'poolish 16 h' or 'dough at 22 C'"
+        )
     return text
 
 

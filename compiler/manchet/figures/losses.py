@@ -171,7 +171,7 @@ def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple
             "by so much more as a loaf of this weight has more skin for its weight"
         )
         lost = Given("a 4 lb loaf lost", rounded(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
-        yield name, Figure(name, to_tens((light + heavy) / 2), "g", rule, (weight, lost), GODDARD)
+        yield name, Figure(name, rounded((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)
 
 
 GODDARD = "Goddard, grocers' guide: a 4 lb loaf weighed from day to day"

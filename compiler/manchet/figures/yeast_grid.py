@@ -15,7 +15,7 @@ from manchet.figures.fermentation import MOST_MOVED, WAITS, Waiting, leavens_of,
 from manchet.figures.figure import Figure, Given
 from manchet.figures.yeast_rate import BAKERS, NOTHING, holds, pace
 from manchet.formula.mixes import Mixes
-from manchet.formula.model import Batch, Formula, Portion, Range, Stage, Step
+from manchet.formula.model import Batch, Formula, Moved, Portion, Range, Stage, Step
 from manchet.quantities.printing import decimal, rounded
 
 STEP = Fraction(2)
@@ -244,7 +244,7 @@ def yeast_figures(batch: Batch, mixes: Mixes) -> dict[str, Figure]:
 
 def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Figure:
     low, high = sorted((grams, grams / times * by_the_army(times)))
-    places = 1 if low >= 10 else 2
+    places = 0 if low >= 100 else 1 if low >= 10 else 2
     waits = tuple(
         Given(f"{w.step.verb} as written, at {decimal(w.celsius, 1)} C", w.time.likely / 60, "min",
               f"{w.step.place.path}:{w.step.place.line}")
@@ -255,4 +255,25 @@ def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Fig
     rule = (
         f"an estimate, {decimal(low, places)} to {decimal(high, places)} g: {RULE}; the other end by the army's sponge"
     )
-    return Figure(name, rounded(grams, 2), "g", rule, (written, *waits), f"{BAKERS.source}; {ARMY}")
+    return Figure(name, rounded(grams, places), "g", rule, (written, *waits), f"{BAKERS.source}; {ARMY}")
+
+
+def moved_figures(formula: Formula) -> dict[str, Figure]:
+    """By what the yeast of a wait that was asked for is multiplied, by the name `wait: poolish`."""
+    return {f"wait: {one.stage}": _moved(one) for one in formula.moved}
+
+
+def _moved(one: Moved) -> Figure:
+    where = f"{one.place.path}:{one.place.line}"
+    seconds, celsius = one.seconds or one.written, one.celsius or one.written_celsius
+    inputs = (
+        Given(f"{one.stage} as written", one.written.likely / 60, "min", where),
+        Given("as warm as written", one.written_celsius.likely, "C", where),
+        Given("asked for", seconds.likely / 60, "min", "--wait"),
+        Given("as warm as asked for", celsius.likely, "C", "--wait"),
+        Given(f"{one.yeast} in all, as written", one.in_all * 100, "%", where),
+        Given(f"{one.yeast} in all, now", one.in_all_now * 100, "%", "--wait"),
+    )
+    other = decimal(rounded(by_the_army(one.times), 2), 2)
+    rule = f"an estimate, by the army's sponge {other}: {RULE}, to two decimals; flour and water as written"
+    return Figure(f"{one.yeast}, so many times as much", one.times, "", rule, inputs, f"{BAKERS.source}; {ARMY}")

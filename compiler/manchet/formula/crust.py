@@ -102,8 +102,8 @@ def dough_for_baked(formula: Formula, makes: Makes) -> Range | None:
     if makes.written is None:
         return None
     if formula.bake_loss is not None:
-        exactly = makes.written / (1 - formula.bake_loss)
-        return Range(exactly, exactly)
+        exact = makes.written / (1 - formula.bake_loss)
+        return Range(exact, exact)
     loss = bake_loss_range(formula, makes._replace(grams=makes.written * DOUGH_OF_BAKED))
     if loss is None or makes.number is None:
         return None

@@ -14,7 +14,9 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.formula.changed import Moved as Moved, Swapped as Swapped
 from manchet.formula.picture import Picture
+from manchet.formula.ranges import Range as Range
 from manchet.larder.ingredient import Ingredient
 
 
@@ -46,22 +48,6 @@ class Work(Enum):
 
 
 # ---- steps ----------------------------------------------------------------------------------------
-
-
-class Range(NamedTuple):
-    """From `low` to `high`; equal for a single figure. None is an open end (`at least`, `at most`)."""
-
-    low: Fraction | None
-    high: Fraction | None
-
-    @property
-    def likely(self) -> Fraction:
-        """The figure to plan with: the middle, or the end that is given."""
-        if self.low is self.high and self.low is not None:
-            return self.low
-        if self.low is None:
-            return self.high if self.high is not None else Fraction(0)
-        return self.low if self.high is None else (self.low + self.high) / 2
 
 
 class Heat(NamedTuple):
@@ -296,23 +282,6 @@ class Allowed(NamedTuple):
     place: Place
 
 
-class Swapped(NamedTuple):
-    """One ingredient put in another's place: `factor` grams of it for a gram, by whom, and what moved with it.
-
-    `share` is what was taken out, and `moved` what was put in elsewhere (below 0: taken off), in grams per gram of all
-    flour. `said` is what did not stay as it was.
-    """
-
-    off: str
-    on: str
-    factor: Fraction
-    share: Fraction
-    moved: tuple[tuple[str, Fraction], ...]
-    source: str
-    said: str
-    place: Place
-
-
 class Formula(NamedTuple):
     name: str
     way: Way
@@ -343,6 +312,8 @@ class Formula(NamedTuple):
     good_for: tuple[Fraction, Range | None] | None = None
     """Seconds, and Celsius."""
     swapped: tuple[Swapped, ...] = ()
+    moved: tuple[Moved, ...] = ()
+    """Waits asked for with the command, not by the file."""
 
 
 # ---- the batch: a formula at a size ---------------------------------------------------------------

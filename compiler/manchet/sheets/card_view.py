@@ -14,6 +14,8 @@ from manchet.sheets import day_picture, views, wording
 from manchet.sheets.measures import Measures
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Job
+from manchet.sheets.wait_lines import wait_lines
+from manchet.sheets.wait_values import Warmth
 from manchet.sheets.words_of import words_of
 from manchet.sheets.yeast_view import yeast_table
 from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
@@ -47,7 +49,7 @@ def timing_card(
         head=tuple(head),
         jobs=tuple(_jobs(card, m)),
         warmths=tuple(
-            views.Warmth(
+            Warmth(
                 m.degrees(wording.once(x.celsius)),
                 words.say("card.about", m.time(Range(_fives(x.low), None if x.high is None else _fives(x.high)))),
             )
@@ -57,7 +59,7 @@ def timing_card(
         pictures=day_picture.pictures(card, m),
         notes=tuple(_clash(clash, m) for clash in card.clashes),
         untimed=_untimed(card, m),
-        swapped=swap_lines(card.swapped, m),
+        swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
         yeasts=tuple(yeast_table(grid, kitchen, m) for grid in yeasts),
     )  # fmt: skip
 

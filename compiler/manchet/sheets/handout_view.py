@@ -16,6 +16,7 @@ from manchet.sheets.recipe_data import recipe_of
 from manchet.sheets.step_pictures import own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
+from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
 
@@ -64,7 +65,7 @@ def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks
         blanks=blanks,
         bench=class_view.bench(work, benches, m) if benches else None,
         notes=() if formula.preparation else formula.notes,
-        swapped=swap_lines(formula.swapped, m),
+        swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own(formula.pictures, work),
         recipe=recipe_of(formula.name, formula.about, words["language"], head[0].value, sections),
     )  # fmt: skip

@@ -25,6 +25,7 @@ from manchet.sheets.room import flowing
 from manchet.sheets.step_pictures import drawn_once, own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Block, Box, Fact, Figure, House, Issue
+from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.water_view import water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
@@ -80,7 +81,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         flours=foot_view.flours(formula, m),
         lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
         water=None if work.water is None or not work.water.known else water_view(work.water, m),
-        swapped=swap_lines(formula.swapped, m),
+        swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own(formula.pictures, work),
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip

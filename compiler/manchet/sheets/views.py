@@ -7,6 +7,8 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from manchet.sheets.wait_values import Warmth, YeastTable
+
 
 class House(NamedTuple):
     """How this house prints: paper ("A4", "Letter"), units ("metric", "US"), degrees ("C", "F"), whose words."""
@@ -272,7 +274,7 @@ class PrepSheet(NamedTuple):
     water: Water | None = None
     form: str = "sheet"
     swapped: tuple[str, ...] = ()
-    """What was swapped, by what factor and source, and what moved with it: a line each."""
+    """What was swapped, by what factor and source, and what moved with it; waits that were moved: a line each."""
     figures: tuple[Figure, ...] = ()
     """The pictures of the head."""
 
@@ -369,36 +371,6 @@ class Picture(NamedTuple):
     """The same in words, for a screen reader."""
     note: str = ""
     """What must be known to read it."""
-
-
-class Warmth(NamedTuple):
-    """`the dough came out at 26 °C`: then about so long in bulk."""
-
-    degrees: str
-    bulk: str
-
-
-class YeastCell(NamedTuple):
-    """What to weigh, and small its per cent; both "" where nothing can be said. `written`: as the file has it."""
-
-    weight: str
-    percent: str
-    written: bool
-
-
-class YeastRow(NamedTuple):
-    hours: str
-    cells: tuple[YeastCell, ...]
-    """One for each of `degrees`."""
-
-
-class YeastTable(NamedTuple):
-    """The yeast of one stage for other hours and degrees than the file's."""
-
-    title: str
-    degrees: tuple[str, ...]
-    rows: tuple[YeastRow, ...]
-    note: str
 
 
 class TimingCard(NamedTuple):

@@ -8,37 +8,37 @@ from manchet.figures.yeast_grid import Cell, YeastGrid
 from manchet.formula.weighing import System, reading_of
 from manchet.larder.kitchen import Kitchen
 from manchet.quantities.printing import rounded
-from manchet.sheets import views
 from manchet.sheets.measures import OUNCE, Measures
+from manchet.sheets.wait_values import YeastCell, YeastRow, YeastTable
 
 STEP = {"C": Fraction(2), "F": Fraction(20, 9)}
 """Celsius between two columns: 2 C, or 4 F."""
 
 
-def yeast_table(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> views.YeastTable:
+def yeast_table(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastTable:
     words, wait = m.words, grid.wait
     together = len(wait.waits) > 1
     where = wait.stage.name or words["kinds." + wait.stage.word]
     if wait.branch:
         where = words.say("yeast.branch", where, wait.branch)
-    return views.YeastTable(
+    return YeastTable(
         title=words.say("yeast.together" if together else "yeast.title", where, wait.portion.name),
         degrees=tuple(m.degrees(celsius) for celsius in grid.celsius),
         rows=tuple(
-            views.YeastRow(m.time(row.seconds), tuple(_cell(cell, grid, kitchen, m) for cell in row.cells))
+            YeastRow(m.time(row.seconds), tuple(_cell(cell, grid, kitchen, m) for cell in row.cells))
             for row in grid.rows
         ),
         note=words.say("yeast.each_bowl", str(grid.makings)) if grid.makings > 1 else "",
     )
 
 
-def _cell(cell: Cell, grid: YeastGrid, kitchen: Kitchen, m: Measures) -> views.YeastCell:
+def _cell(cell: Cell, grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastCell:
     if cell.times is None or cell.grams is None:
-        return views.YeastCell("", "", False)
+        return YeastCell("", "", False)
     percent = grid.wait.portion.percent
     share = None if percent is None else percent / 100 * cell.times
     said = "" if share is None else m.percent(share if cell.written else _two_digits(share))
-    return views.YeastCell(_weight(cell.grams, kitchen, m), said, cell.written)
+    return YeastCell(_weight(cell.grams, kitchen, m), said, cell.written)
 
 
 def _two_digits(share: Fraction) -> Fraction:

@@ -84,6 +84,7 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
         mixes=mixes.number,
         untimed=sum(1 for row in rows if row.job == "step" and not row.timed),
         swapped=batch.formula.swapped,
+        moved=batch.formula.moved,
     )
 
 

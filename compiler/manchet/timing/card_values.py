@@ -6,7 +6,7 @@ from datetime import datetime
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.model import Range, Step, Swapped, Work
+from manchet.formula.model import Moved, Range, Step, Swapped, Work
 
 
 class Gives(NamedTuple):
@@ -199,3 +199,5 @@ class Card(NamedTuple):
     """How many jobs have no time given."""
     swapped: tuple[Swapped, ...] = ()
     """What was swapped in the formula: other yeast, other times."""
+    moved: tuple[Moved, ...] = ()
+    """Waits that were asked for at another time or warmth."""

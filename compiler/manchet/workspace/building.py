@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from manchet import cache
-from manchet.bakery import Bakery, Swaps
+from manchet.bakery import Bakery, Changes
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
@@ -20,7 +20,7 @@ from manchet.workspace.asked import Asked
 from manchet.workspace.former import former_overalls
 from manchet.workspace.headings import Block
 from manchet.workspace.making import Made, Version, made
-from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of
+from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of, not_refused
 from manchet.workspace.posting import Baking, posted
 from manchet.workspace.press import Press
 from manchet.workspace.replacing import last_sheets
@@ -123,7 +123,7 @@ def built(
     """Builds the jobs and writes their files into `folder`; what became of each, in order."""
     # The posted cards of the kitchens are made once, with the last part.
     # A swap that no formula has anything for is told of only where all of them are seen together.
-    parts = _parts(with_last(jobs, folder), 1 if wish.swaps else processes)
+    parts = _parts(with_last(jobs, folder), 1 if wish.swaps or wish.waits else processes)
     calls = [(asked, part, wish, jobs if part is parts[-1] else ()) for part in parts]
     done = 0
     for results in spread(make, calls, processes):
@@ -149,7 +149,9 @@ def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job]) ->
 def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], press: Press) -> Iterator[Made]:
     """The same, one after another. `posts`: all jobs of this run, for the posted cards to be made too; none, and they are
     not. `press`: see `making.made`."""
-    bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, Swaps(wish.swaps, asked.names))
+    changes = Changes(wish.swaps, asked.names, wish.waits)
+    bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, changes)
+    not_refused(bakery)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and "sheet" in wish.kinds}
     former = former_overalls(asked, committed)
@@ -180,7 +182,7 @@ def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[J
         return Baking((), ())
     if {job.path for job in posts} != {job.path for job in jobs}:
         paths = {job.path for job in posts}
-        bakery = bakery_of_files(asked, paths, wish.kitchen, Swaps(wish.swaps, asked.names))
+        bakery = bakery_of_files(asked, paths, wish.kitchen, Changes(wish.swaps, asked.names, wish.waits))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     sized: list[tuple[Formula, Order]] = []
     missing: list[str] = []

@@ -63,12 +63,13 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
     return Checked(diagnostics, formulas, len(asked.paths))
 
 
-def checked_with_swaps(asked: Asked, kitchen: str, swaps: tuple[str, ...]) -> Checked:
-    """All reports on what was asked for, after some swaps. Nothing of it is kept."""
-    from manchet.bakery import Swaps
-    from manchet.workspace.opening import bakery_of_files, kitchen_of
+def checked_with(asked: Asked, kitchen: str, swaps: tuple[str, ...], waits: tuple[str, ...]) -> Checked:
+    """All reports on what was asked for, after some swaps and with other waits. Nothing of it is kept. Raises `Unknown`."""
+    from manchet.bakery import Changes
+    from manchet.workspace.opening import bakery_of_files, kitchen_of, not_refused
 
-    bakery = bakery_of_files(asked, asked.paths, kitchen, Swaps(swaps, asked.names))
+    bakery = bakery_of_files(asked, asked.paths, kitchen, Changes(swaps, asked.names, waits))
+    not_refused(bakery)
     kitchen_of(bakery, kitchen, "")
     files = {file.path: file for file in asked.files}
     wanted = (one for one in bakery.diagnostics if one.place.path not in files or _is_wanted(one, asked, files))

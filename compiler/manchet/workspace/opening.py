@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
-from manchet.bakery import Bakery, Swaps, read
+from manchet.bakery import Bakery, Changes, read
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
@@ -25,8 +25,10 @@ class Opened(NamedTuple):
     diagnostics: tuple[Diagnostic, ...]
 
 
-def opened(word: str, kitchen: str = "", swaps: tuple[str, ...] = ()) -> Opened:
-    """The formula called `word`, or the only one in the file or folder `word`, after `swaps`. Raises `Unknown`."""
+def opened(word: str, kitchen: str = "", swaps: tuple[str, ...] = (), waits: tuple[str, ...] = ()) -> Opened:
+    """The formula called `word`, or the only one in the file or folder `word`, after `swaps` and with
+    other `waits`. Raises `Unknown`.
+    """
     (asked,) = asked_for([word])
     found = [
         (path, block) for path, block in formula_blocks(asked) if fold(block.name) in asked.names or not asked.names
@@ -35,13 +37,14 @@ def opened(word: str, kitchen: str = "", swaps: tuple[str, ...] = ()) -> Opened:
         names = ", ".join(block.name for _, block in found[:8])
         raise Unknown(f"{word} holds {len(found)} formulas", f"say which: {names}" if names else "")
     path, block = found[0]
-    bakery = bakery_of_files(asked, [path], kitchen, Swaps(swaps, frozenset({fold(block.name)})))
+    bakery = bakery_of_files(asked, [path], kitchen, Changes(swaps, frozenset({fold(block.name)}), waits))
+    not_refused(bakery)
     formula = next((one for one in bakery.formulas if (one.place.path, one.place.line) == (path, block.line)), None)
     reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block, asked))
     return Opened(bakery, kitchen_of(bakery, kitchen, path), formula, reports)
 
 
-def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "", swaps: Swaps | None = None) -> Bakery:
+def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "", changes: Changes | None = None) -> Bakery:
     """Some files of a bakery read with all that they draw on: the other files with larders, kitchens and so on."""
     wanted = frozenset(paths)
     needed = {
@@ -50,8 +53,14 @@ def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "", swaps
         if file.path in wanted or any(not block.is_formula for block in file.blocks)
     }
     sources, unreadable = texts(needed)
-    bakery = read(sources, wanted, kitchen, swaps)
+    bakery = read(sources, wanted, kitchen, changes)
     return bakery._replace(diagnostics=(*unreadable, *bakery.diagnostics))
+
+
+def not_refused(bakery: Bakery) -> None:
+    """Raises `Unknown` where a wait was asked for that cannot be given."""
+    for refused in bakery.refused:
+        raise Unknown(refused.message, refused.help)
 
 
 def kitchen_of(bakery: Bakery, name: str, path: str) -> Kitchen:

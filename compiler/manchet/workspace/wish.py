@@ -36,6 +36,8 @@ class Wish(NamedTuple):
     """As it is printed."""
     swaps: tuple[str, ...] = ()
     """What is swapped in every formula: `fresh yeast for instant yeast`."""
+    waits: tuple[str, ...] = ()
+    """Waits of the one formula that are to be others: `poolish 16 h at 18 C`."""
     pictures: bool = True
     """Drawings, and the baker's own pictures, on sheet and handout."""
     benches: int = 0

@@ -1,4 +1,4 @@
-"""A formula bound with its swaps carried out, one after another."""
+"""The swaps of a formula carried out in its lines, one after another."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.binding import Offered, bind
-from manchet.formula.model import Formula, Swapped
+from manchet.formula.model import Swapped
 from manchet.formula.swaps.lines import Bench
 from manchet.formula.swaps.swapping import swapped
 from manchet.formula.variant import OPTION
@@ -41,15 +41,23 @@ def asked(text: str, if_there: bool = False) -> Wanted | None:
     return Wanted(read.node, Line(OPTION, 1, body, 0, body, ""), if_there)
 
 
-def bind_with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors: str) -> Outcome[Formula | None]:
-    """The formula after its swaps, which it then names; None where it, or one of them, cannot be."""
+class Rewritten(NamedTuple):
+    """A formula's lines after its swaps, what it is offered after them, and what they came to."""
+
+    block: Entry
+    offered: Offered
+    swapped: tuple[Swapped, ...]
+
+
+def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors: str) -> Outcome[Rewritten | None]:
+    """The formula's lines after its swaps; None where it, or one of them, cannot be."""
     made: list[Swapped] = []
     bench = Bench(offered.larder, offered.measures, factors)
     reports: tuple[Diagnostic, ...] = ()
     for one in swaps:
         before = bind(block, offered)
         if before.value is None:
-            return before
+            return Outcome(None, before.diagnostics)
         done = swapped(block, offered.shared, before.value, one.swap, one.line, bench)
         if done.value is None:
             if one.if_there and all(report.name == "swap-not-there" for report in done.diagnostics):
@@ -58,6 +66,4 @@ def bind_with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, fac
         block, offered = done.value.formula, offered._replace(shared=done.value.shared)
         made.append(done.value.swapped)
         reports += done.diagnostics
-    bound = bind(block, offered)
-    value = bound.value._replace(swapped=tuple(made)) if bound.value else None
-    return Outcome(value, (*reports, *bound.diagnostics))
+    return Outcome(Rewritten(block, offered, tuple(made)), reports)

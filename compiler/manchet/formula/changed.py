@@ -1,0 +1,50 @@
+"""What a formula was asked to be beside what its file says: ingredients swapped, waits moved."""
+
+# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Place
+from manchet.formula.ranges import Range
+
+
+class Swapped(NamedTuple):
+    """One ingredient put in another's place: `factor` grams of it for a gram, by whom, and what moved with it.
+
+    `share` is what was taken out, and `moved` what was put in elsewhere (below 0: taken off), in grams per gram of all
+    flour. `said` is what did not stay as it was.
+    """
+
+    off: str
+    on: str
+    factor: Fraction
+    share: Fraction
+    moved: tuple[tuple[str, Fraction], ...]
+    source: str
+    said: str
+    place: Place
+
+
+class Moved(NamedTuple):
+    """A wait that was asked for at another time or warmth, and its yeast: `times` as much. Shares are per gram of flour."""
+
+    stage: str
+    yeast: str
+    times: Fraction
+    written: Range
+    """Seconds; several waits taken together where `together`."""
+    written_celsius: Range
+    seconds: Range | None
+    """None: as written."""
+    celsius: Range | None
+    share: Fraction
+    """The yeast of the stage as written."""
+    in_all: Fraction
+    """That yeast in all stages as written."""
+    together: bool
+    place: Place
+
+    @property
+    def in_all_now(self) -> Fraction:
+        return self.in_all + (self.times - 1) * self.share

@@ -1,0 +1,22 @@
+"""A figure of the file with its ends."""
+
+# No postponed annotations here: as strings they would make this class half as costly again at each start.
+
+from fractions import Fraction
+from typing import NamedTuple
+
+
+class Range(NamedTuple):
+    """From `low` to `high`; equal for a single figure. None is an open end (`at least`, `at most`)."""
+
+    low: Fraction | None
+    high: Fraction | None
+
+    @property
+    def likely(self) -> Fraction:
+        """The figure to plan with: the middle, or the end that is given."""
+        if self.low is self.high and self.low is not None:
+            return self.low
+        if self.low is None:
+            return self.high if self.high is not None else Fraction(0)
+        return self.low if self.high is None else (self.low + self.high) / 2

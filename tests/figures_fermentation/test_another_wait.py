@@ -1,0 +1,229 @@
+"""A wait asked for at another time or warmth: what moves, what stays, there and back, and what cannot be asked."""
+
+from fractions import Fraction
+
+import pytest
+from figures_fermentation.test_yeast_grid import POOLISH, STRAIGHT
+from hypothesis import given, settings, strategies as st
+
+from manchet.bakery import Bakery, Changes, read, written_batch
+from manchet.figures.another_wait import wanted
+from manchet.figures.derived import figures_of
+from manchet.formula.model import Formula, Stage
+from manchet.larder.book import builtin
+from manchet.larder.kitchen import PLAIN
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import House
+from manchet.sheets.wait_lines import wait_lines
+from manchet.sheets.words_of import words_of
+from manchet.source.text import SourceText
+
+PLAIN_POOLISH = POOLISH.format(ripe="12-14 h at 20 C")
+PLAIN_STRAIGHT = STRAIGHT.format(bulk="2 h at 26 C with 2 folds every 40 min")
+
+BY_WEIGHT = """
+formula By weight
+  kind hearth loaf
+  makes 2 loaves at 840 g dough
+
+  poolish
+    white flour          300 g
+    water                300 g
+    instant yeast          0.3 g
+    ripen covered 12 h at 20 C
+
+  dough
+    white flour          700 g
+    water                360 g
+    salt                  20 g
+    instant yeast          4 g
+    {poolish}
+    mix by hand 8 min to 25 C
+    ferment covered 90 min at 25 C
+    divide
+    shape round
+    prove covered 60 min at 25 C
+    bake 40 min at 230 C
+    cool 2 h
+"""
+
+SHARED = PLAIN_POOLISH.replace("  poolish with 30% of all flour\n", "  poolish House poolish with 30% of all flour\n")
+SHARED = SHARED.replace("    poolish\n    everything", "    House poolish\n    everything")
+_START, _END = SHARED.index("    white flour          100%\n    water                100%"), SHARED.index("  dough\n")
+SHARED = "poolish House poolish\n" + SHARED[_START:_END].replace("    ", "  ") + SHARED[:_START] + SHARED[_END:]
+
+
+def bakery(text: str, *waits: str, names: frozenset[str] = frozenset()) -> Bakery:
+    return read([SourceText("test.bake", text)], changes=Changes((), names, waits))
+
+
+def moved(text: str, *waits: str) -> Formula:
+    found = bakery(text, *waits)
+    assert not found.refused and len(found.formulas) == 1, (found.refused, found.diagnostics)
+    return found.formulas[0]
+
+
+def refused(text: str, wait: str) -> tuple[str, str]:
+    (found,) = bakery(text, wait).refused
+    return found.message, found.help
+
+
+def yeast(stage: Stage) -> Fraction:
+    return sum((p.share for p in stage.portions if p.ingredient and p.ingredient.class_ == "yeast"), Fraction(0))
+
+
+def test_the_poolish_is_moved_and_the_dough_keeps_its_yeast() -> None:
+    before, after = moved(PLAIN_POOLISH), moved(PLAIN_POOLISH, "poolish 8 h at 24 C")
+    times = after.moved[0].times
+    assert times == Fraction("1.23"), "13 h at 20 C (0.2198 an hour) for 8 h at 24 C (0.2903)"
+    poolish, dough = after.stages[0], after.stages[-1]
+    (ripe,) = [step for step in poolish.steps if step.verb == "ripen"]
+    assert ripe.time is not None and ripe.time.likely == 8 * 3600 and ripe.heats[0].celsius.likely == 24
+    assert yeast(poolish) == yeast(before.stages[0]) * times
+    assert yeast(dough) == yeast(before.stages[-1])
+    for line, was in zip(after.overall, before.overall, strict=True):
+        expected = was.share if line.name != "instant yeast" else was.share + Fraction("0.0003") * (times - 1)
+        assert line.share == expected
+    assert after.moved[0].in_all_now == next(line.share for line in after.overall if line.name == "instant yeast")
+
+
+def test_only_the_time_or_only_the_warmth() -> None:
+    longer, warmer = moved(PLAIN_POOLISH, "poolish 16 h"), moved(PLAIN_POOLISH, "poolish at 24 C")
+    assert longer.moved[0].times == Fraction("0.81") and longer.moved[0].celsius is None
+    ripe = next(step for step in warmer.stages[0].steps if step.verb == "ripen")
+    assert ripe.time is not None and (ripe.time.low, ripe.time.high) == (12 * 3600, 14 * 3600), "as written"
+    assert warmer.moved[0].times == Fraction("0.76")
+
+
+def test_as_written_nothing_moves() -> None:
+    before, after = moved(PLAIN_POOLISH), moved(PLAIN_POOLISH, "poolish 12-14 h at 20 C")
+    assert after.moved[0].times == 1
+    assert after._replace(moved=()) == before
+
+
+def test_bulk_proof_and_folds_go_in_proportion() -> None:
+    """3 h in all at 26 and 28 C to 6 h at 24 C: by their work, 3 h 55 min and 2 h 5 min; the folds move along."""
+    after = moved(PLAIN_STRAIGHT, "dough 6 h at 24 C")
+    bulk = next(step for step in after.stages[-1].steps if step.verb == "ferment")
+    proofs = {b.noun: next(s for s in b.steps if s.verb == "prove") for b in after.branches}
+    assert bulk.time is not None and bulk.time.likely == 235 * 60 and bulk.heats[0].celsius.likely == 24
+    assert {noun: step.time.likely / 60 for noun, step in proofs.items() if step.time} == {"loaves": 125, "rolls": 85}
+    assert bulk.folds[0].seconds == 80 * 60
+    assert after.moved[0].together and yeast(after.stages[-1]) == Fraction("0.015") * after.moved[0].times
+    assert after.dough_share - moved(PLAIN_STRAIGHT).dough_share == Fraction("0.015") * (after.moved[0].times - 1)
+
+
+@pytest.mark.parametrize("line", ["poolish", "poolish 600.3 g"])
+def test_by_weight_all_of_it_is_all_of_it_still(line: str) -> None:
+    text = BY_WEIGHT.format(poolish=line)
+    before, after = moved(text), moved(text, "poolish 20 h")
+    assert after.moved[0].times == Fraction("0.6")
+    assert yeast(after.stages[0]) == yeast(before.stages[0]) * Fraction("0.6")
+    assert [s.portions[0].share for s in after.stages] == [s.portions[0].share for s in before.stages]
+
+
+def test_a_stage_of_the_house_is_moved_for_this_run() -> None:
+    after = moved(SHARED, "House poolish 8 h at 24 C")
+    assert yeast(after.stages[0]) == Fraction("0.0003") * Fraction("1.23")
+
+
+def test_a_falling_place_is_one_warmth_then() -> None:
+    text = PLAIN_POOLISH.replace("20 C\n", "24 C falling to 18 C\n", 1)
+    ripe = next(step for step in moved(text, "poolish 10 h at 20 C").stages[0].steps if step.verb == "ripen")
+    assert ripe.ramp is None and ripe.heats[0].celsius.likely == 20
+
+
+def test_clauses_on_lines_of_their_own_are_moved_too() -> None:
+    text = PLAIN_POOLISH.replace("ripen covered 12-14 h at 20 C", "ripen covered\n      12-14 h\n      at 20 C")
+    ripe = next(step for step in moved(text, "poolish 8 h at 24 C").stages[0].steps if step.verb == "ripen")
+    assert ripe.time is not None and (ripe.time.likely, ripe.heats[0].celsius.likely) == (8 * 3600, 24)
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.integers(6, 24), st.integers(16, 28))
+def test_there_and_back_is_the_formula(hours: int, celsius: int) -> None:
+    """Moved and moved back: the same yeast, to the two decimals of the factor."""
+    there = bakery(PLAIN_POOLISH, f"poolish {hours} h at {celsius} C", "poolish 13 h at 20 C")
+    if there.refused:
+        return
+    before = moved(PLAIN_POOLISH.replace("12-14 h", "13 h"))
+    first, back = there.formulas[0].moved
+    assert abs(first.times * back.times - 1) <= Fraction(1, 50) * max(first.times, back.times)
+    assert abs(yeast(there.formulas[0].stages[0]) / yeast(before.stages[0]) - 1) < Fraction(1, 20)
+    assert yeast(there.formulas[0].stages[-1]) == yeast(before.stages[-1])
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.integers(4, 30), st.integers(16, 28))
+def test_flour_and_water_stay_as_they_are(hours: int, celsius: int) -> None:
+    found = bakery(PLAIN_POOLISH, f"poolish {hours} h at {celsius} C")
+    before = moved(PLAIN_POOLISH)
+    for after in found.formulas:
+        of = {line.name: line.share for line in after.overall}
+        assert {n: s for n, s in of.items() if "yeast" not in n} == {
+            line.name: line.share for line in before.overall if "yeast" not in line.name
+        }
+
+
+# ---- what cannot be asked -----------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "text", ["poolish", "16 h at 18 C", "poolish at least 16 h", "poolish 16 C", "poolish 16 h covered", "poolish 4 g",
+             "poolish 16 h at", "", "poolish 20 min each"],
+)  # fmt: skip
+def test_no_wait_is_read_from(text: str) -> None:
+    assert wanted(text) is None
+
+
+def test_a_name_of_several_words_and_fahrenheit() -> None:
+    asked = wanted("House poolish 16 h at 68 F")
+    assert asked is not None and (asked.name, asked.seconds, asked.celsius) == ("House poolish", 57600, 20)
+
+
+@pytest.mark.parametrize(
+    ("wait", "message", "help"),
+    [
+        ("porlish 8 h", "no stage called porlish", "did you mean poolish?"),
+        ("poolish 8 h at 8 C", "from 14 to 40 C only", "ask for a place between"),
+        ("poolish 1 h", "takes 13 times the yeast", "from about 3.5 h to 52 h"),
+        ("poolish 80 h", "takes 0.16 of the yeast", "from about 3.5 h to 52 h"),
+        ("dough 4 h", "brings yeast of its own", "yeast can move: poolish (12-14 h at 20 C)"),
+    ],
+)
+def test_refused_in_words_of_the_trade(wait: str, message: str, help: str) -> None:
+    said = refused(PLAIN_POOLISH, wait)
+    assert message in said[0] and help in said[1]
+
+
+def test_of_several_formulas_those_that_cannot_are_left_alone() -> None:
+    both = PLAIN_POOLISH + PLAIN_STRAIGHT
+    found = bakery(both, "poolish 8 h at 24 C")
+    assert not found.refused
+    assert {f.name: len(f.moved) for f in found.formulas} == {"Poolish loaf": 1, "Straight loaf": 0}
+    assert bakery(both, "levain 8 h").refused
+    named = bakery(both, "poolish 8 h", names=frozenset({"straight loaf"}))
+    assert [r.message for r in named.refused] == ["Straight loaf has no stage called poolish"]
+
+
+# ---- as said ------------------------------------------------------------------------------------------
+
+
+def test_the_sheet_says_that_it_was_asked_for() -> None:
+    (line,) = wait_lines(moved(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(House(), words_of("British")))
+    assert line.replace("\u00a0", " ") == (
+        "poolish: 8 h at 24 °C, asked for instead of 12–14 h at 20 °C; so instant yeast × 1.23 (an estimate), in all "
+        "0.41 % of all flour instead of 0.4 %; flour and water as written"
+    )
+    fahrenheit = House("Letter", "US", "F", "American")
+    (line,) = wait_lines(moved(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(fahrenheit, words_of("American")))
+    assert "75\u00a0°F" in line and "68\u00a0°F" in line and "°C" not in line
+
+
+def test_a_figure_of_its_own() -> None:
+    after = moved(PLAIN_POOLISH, "poolish 8 h at 24 C")
+    batch = written_batch(after, PLAIN).value
+    assert batch is not None
+    figure = figures_of(batch, builtin()).totals["wait: poolish"]
+    assert figure.value == Fraction("1.23") and "estimate" in figure.rule
+    assert [(g.name, g.value) for g in figure.inputs][2:4] == [("asked for", 480), ("as warm as asked for", 24)]
