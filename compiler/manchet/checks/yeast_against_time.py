@@ -20,11 +20,14 @@ from manchet.figures.fermentation import hours_at
 NAME = "yeast-against-time"
 WARM = Fraction(27)
 """Celsius at which the hours are counted."""
+SLOWED = Fraction(5, 100)
+"""Sugar, of flour, above which it slows ordinary yeast."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
     totals, formula = subject.totals, subject.formula
-    usual, factor = limit("yeast-hours", subject.kind), limit("yeast-hours-factor")
+    sweet = totals.sugar > SLOWED
+    usual, factor = limit("yeast-hours-sweet" if sweet else "yeast-hours", subject.kind), limit("yeast-hours-factor")
     too_much = limit("yeast-most", subject.kind)
     if usual is None or factor is None or too_much is None or totals.cultures or totals.prefermented > 0:
         return
