@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.figures.figure import Figure
-from manchet.formula.model import Formula
+from manchet.formula.model import Formula, Step
 
 
 class Core(NamedTuple):
@@ -27,10 +28,11 @@ CORES = {
 """Kinds that have a crumb to measure; the source's figure for lean bread serves the last two by common practice."""
 
 
-def core_of(formula: Formula) -> Core | None:
-    """None where the file says a core itself, where nothing is baked, and for kinds with no crumb to measure."""
+def core_of(formula: Formula, phases: Sequence[Step] = ()) -> Core | None:
+    """The core of the kind; None where the file says one itself, where nothing is baked, and for kinds with no crumb to
+    measure. `phases`: of one bake, else of all the formula's."""
     steps = [step for stage in formula.stages for step in stage.steps] + [s for b in formula.branches for s in b.steps]
-    bakes = [step for step in steps if step.verb == "bake"]
+    bakes = [step for step in phases or steps if step.verb == "bake"]
     if not bakes or any(reach.what == "core" for step in bakes for reach in step.reaches):
         return None
     return CORES.get(formula.kind)

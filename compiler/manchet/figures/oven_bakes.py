@@ -53,7 +53,7 @@ class Bake(NamedTuple):
 
     @property
     def dries(self) -> bool:
-        return self.heat.likely < DRYING
+        return dries(self.phases[0])
 
     @property
     def seconds(self) -> Range:
@@ -65,10 +65,7 @@ class Bake(NamedTuple):
     @property
     def loads(self) -> tuple[Fraction, ...]:
         """The pieces of each load, full ones first; one load where they are not counted."""
-        if self.holds is None or self.pieces <= self.holds.number:
-            return (self.pieces,)
-        full = ceil(self.pieces / self.holds.number) - 1
-        return (*(Fraction(self.holds.number),) * full, self.pieces - full * self.holds.number)
+        return loads_of(self.pieces, self.holds)
 
 
 def _ends(step: Step) -> tuple[Fraction, Fraction]:
@@ -78,6 +75,14 @@ def _ends(step: Step) -> tuple[Fraction, Fraction]:
     low = step.time.low if step.time.low is not None else step.time.likely
     high = step.time.high if step.time.high is not None else step.time.likely
     return low * sides, high * sides
+
+
+def loads_of(pieces: Fraction, holds: Holds | None) -> tuple[Fraction, ...]:
+    """So many pieces in loads, full ones first; one load where nobody knows how many go in at once."""
+    if holds is None or pieces <= holds.number:
+        return (pieces,)
+    full = ceil(pieces / holds.number) - 1
+    return (*(Fraction(holds.number),) * full, pieces - full * holds.number)
 
 
 def bakes_of(batch: Batch, kitchen: Kitchen) -> Iterator[Bake]:
@@ -131,7 +136,7 @@ def runs(steps: Iterable[Step], kitchen: Kitchen) -> Iterator[tuple[Step, ...]]:
                 yield tuple(phases)
                 phases = []
             continue
-        if phases and (_dries(step) > _dries(phases[-1]) or oven_of(step, kitchen) != oven_of(phases[-1], kitchen)):
+        if phases and (dries(step) > dries(phases[-1]) or oven_of(step, kitchen) != oven_of(phases[-1], kitchen)):
             yield tuple(phases)
             phases = []
         phases.append(step)
@@ -139,6 +144,7 @@ def runs(steps: Iterable[Step], kitchen: Kitchen) -> Iterator[tuple[Step, ...]]:
         yield tuple(phases)
 
 
-def _dries(step: Step) -> bool:
+def dries(step: Step) -> bool:
+    """A phase that dries and bakes nothing."""
     heat = floor_heat(step)
     return heat is not None and heat.likely < DRYING

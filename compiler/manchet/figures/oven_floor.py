@@ -50,7 +50,7 @@ def across(grams: Fraction) -> Fraction:
 
 def lies(piece: PieceBatch, formula: Formula, kitchen: Kitchen) -> Lies | None:
     """The place of one piece: its tin's (None where nobody has measured that); else by weight and shape, long ones with their
-    ends to the door. A long piece of the same weight keeps its volume: as wide as a round one / the cube root of
+    ends to the door (`fullest` tries them across too). A long piece of the same weight keeps its volume: as wide as a round one / the cube root of
     how many times as long as wide it is."""
     if piece.tin:
         tin = tin_called(piece.tin, kitchen)
@@ -117,12 +117,19 @@ class Load(NamedTuple):
 
 
 def load_of(piece: PieceBatch, formula: Formula, kitchen: Kitchen, oven: Oven) -> Load | None:
-    """The fullest load of one sort; empty where none goes through the door. None: floor or tin is not measured."""
+    """The fullest load of one sort, long pieces with their ends to the door or lying across, whichever are more; empty
+    where none goes through the door. None: floor or tin is not measured."""
     one = lies(piece, formula, kitchen)
     if oven.floor is None or one is None or piece.grams <= 0:
         return None
-    through = oven.door is None or one.wide <= oven.door
-    return Load(one, places(oven.floor, one.wide, one.deep, GAP) if through else ())
+    return fullest(oven.floor, one, oven.door)
+
+
+def fullest(floor: Floor, one: Lies, door: Fraction | None = None) -> Load:
+    """As many as lie on a floor, lengthways or across; lengthways where that is as many."""
+    ways = [Load(way, places(floor, way.wide, way.deep, GAP)) for way in (one, Lies(one.deep, one.wide))]
+    through = [load for load in ways if door is None or load.piece.wide <= door]
+    return max(through, key=lambda load: len(load.lie), default=Load(one, ()))
 
 
 def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str, Figure]:
@@ -138,8 +145,8 @@ def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str,
         given = (
             Given(f"{oven.name}, across", oven.floor.across, "mm", where),
             Given(f"{oven.name}, door to back", oven.floor.deep, "mm", where),
-            Given(f"one of the {noun}, wide", load.piece.wide, "mm", how),
-            Given(f"one of the {noun}, long", load.piece.deep, "mm", how),
+            Given(f"one of the {noun}, from side to side", load.piece.wide, "mm", how),
+            Given(f"one of the {noun}, door to back", load.piece.deep, "mm", how),
             Given("between two", GAP, "mm", "our rule"),
         )
         found[f"{noun} in one load of {oven.name}, estimate"] = Figure(

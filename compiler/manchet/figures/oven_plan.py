@@ -99,6 +99,13 @@ def lost_from(bakes: Sequence[Bake], oven: Oven, full: Fraction, celsius: Fracti
     return lost
 
 
+def drop_of(oven: Oven, grams: Fraction, full: Fraction) -> Fraction:
+    """Degrees Celsius that a load of so much dough takes out of an oven, by what was measured; 0 where nobody has."""
+    takes = oven.load_takes
+    whole = (takes.grams or full) if takes is not None else NOTHING
+    return takes.drop * grams / whole if takes is not None and whole else NOTHING
+
+
 class _Way:
     """The floor's way down while loads go in and come out."""
 
@@ -127,18 +134,13 @@ class _Way:
         into = self.floor
         lasts = bake.seconds.likely / HOUR
         anyhow = after(self.oven.falls, into.celsius, lasts)
-        left = into.celsius - self._drop(_grams(bake, pieces))
+        left = into.celsius - drop_of(self.oven, _grams(bake, pieces), self.full)
         if anyhow is None or left < anyhow:
             self._to(Point(into.hours + lasts, left))
         else:
             self._falls(lasts)
         self.used = True
         return Load(bake, number, len(bake.loads), pieces, into, self.floor)
-
-    def _drop(self, grams: Fraction) -> Fraction:
-        takes = self.oven.load_takes
-        whole = (takes.grams or self.full) if takes is not None else NOTHING
-        return takes.drop * grams / whole if takes is not None and whole else NOTHING
 
     def _falls(self, hours: Fraction) -> None:
         for point in _corners(self.oven.falls, self.floor, hours):

@@ -19,6 +19,7 @@ from manchet.sheets.wait_values import Warmth
 from manchet.sheets.words_of import words_of
 from manchet.sheets.yeast_view import yeast_table
 from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
+from manchet.timing.loads import RECOVER
 
 COOKED = frozenset({"bake", "roast", "griddle", "fry", "boil", "simmer", "steam"})
 """Nobody is told to shorten these when it is late: what they end by is a look, or a core."""
@@ -57,7 +58,7 @@ def timing_card(
         ),
         before=tuple(_before(item, m) for item in card.before_you_go),
         pictures=day_picture.pictures(card, m),
-        notes=tuple(_clash(clash, m) for clash in card.clashes),
+        notes=(*_loads_apart(card, m), *(_clash(clash, m) for clash in card.clashes)),
         untimed=_untimed(card, m),
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
         yeasts=tuple(yeast_table(grid, kitchen, m) for grid in yeasts),
@@ -115,6 +116,8 @@ def job_text(row: Row, m: Measures) -> str:
         said = wording.sentence(row.step._replace(where=None) if row.place else row.step, m, names=True)
         if row.pieces and row.who is Work.HANDS:
             said = words.say("card.pieces", said, m.plain(wording.once(row.pieces), 0))
+        if row.of > 1:
+            said = words.say("card.load", said, str(row.number), str(row.of))
     elif row.job == "preheat":
         said = words["card.preheat"] if row.celsius is None else words.say("card.preheat_to", m.oven(row.celsius))
         if row.seconds.low:
@@ -168,6 +171,8 @@ def _gives(row: Row, m: Measures) -> str:
     """For a wait: whether it stretches, shortens, or what it made may stand; for what may not, that too."""
     words, gives = m.words, row.gives
     if row.job != "step" or row.step is None or row.who is not Work.WAITING:
+        return ""
+    if row.step.verb == RECOVER:
         return ""
     if row.step.verb == "cool" and not row.step.reaches and gives.must_not_wait:
         return ""  # bread that has cooled is in nobody's way
@@ -262,6 +267,27 @@ def _untimed(card: Card, m: Measures) -> str:
     if not card.untimed:
         return ""
     return m.words["card.untimed_one"] if card.untimed == 1 else m.words.say("card.untimed", str(card.untimed))
+
+
+def _loads_apart(card: Card, m: Measures) -> Iterable[str]:
+    """How much longer the pieces of a later load stand, where the oven does not take all at once."""
+    first: dict[tuple[str, int], Row] = {}
+    said: set[tuple[str, int, int]] = set()
+    for row in card.rows:
+        whose = row.branch, row.mix
+        if row.job != "step" or row.step is None or row.step.verb not in COOKED or row.of < 2:
+            continue
+        if (*whose, row.number) in said:
+            continue
+        said.add((*whose, row.number))
+        if row.number == 1:
+            first[whose] = row
+        elif whose in first:
+            longer = m.duration(Fraction(int((row.start - first[whose].start).total_seconds())))
+            name = row.branch or card.name
+            if row.mix:
+                name = m.words.say("card.in_mix", name, str(row.mix))
+            yield m.words.say("card.loads_apart", name, str(row.number), longer)
 
 
 def _clash(clash: Clash, m: Measures) -> str:

@@ -179,8 +179,9 @@ def _core(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> str:
         for reach in phase.reaches:
             if reach.what == "core":
                 return m.words.say("say.core", m.degrees(reach.value))
-    core = None if bake.stage or bake.formula not in formulas else core_of(formulas[bake.formula])
-    if core is None or bake.phases[0].verb != "bake":
+    formula = formulas.get(bake.formula)
+    core = None if formula is None or bake.stage or bake.dries else core_of(formula, bake.phases)
+    if core is None:
         return ""
     return m.words.say("falling.core_about", m.degrees(wording.once(Fraction(core.celsius))))
 

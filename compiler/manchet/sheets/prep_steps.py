@@ -10,11 +10,12 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
 from manchet.formula.order import left_at_the_scale
 from manchet.sheets import baked_view, views, wording
+from manchet.sheets.bake_view import bake_part
 from manchet.sheets.far_view import step_notes
 from manchet.sheets.measures import Measures
 from manchet.sheets.mixing_view import mixing_notes
 from manchet.sheets.step_pictures import curve_of, own, pictures_of_steps
-from manchet.sheets.views import Bake, Box, Divide, Figure, Figures, Line, Part, Row, Steps
+from manchet.sheets.views import Box, Divide, Figure, Figures, Line, Part, Row, Steps
 from manchet.sheets.weigh_view import Bowl
 
 if TYPE_CHECKING:
@@ -64,15 +65,16 @@ def _grouped(
     lines: list[Line] = []
     phases: list[Step] = []
     baking: list[Figure] = []
+    last = next((step for step in reversed(steps) if step.verb == "bake"), None)
 
     def close() -> None:
         if lines:
             parts.append(Steps(tuple(lines)))
             lines.clear()
         if phases:
-            boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
+            bake = bake_part(phases, phases[-1] is last, work.batch, work.mixes.number, work.kitchen, noun, m)
             far = step_notes("bake", work.batch, stage, work.kitchen, noun, m)
-            parts.append(Bake(tuple(wording.phase(step, m) for step in phases), boxes, far))
+            parts.append(bake._replace(notes=(*bake.notes, *far)))
             row = (*curve_of(phases, work, m), *baking)
             if row:
                 parts.append(Figures(row))

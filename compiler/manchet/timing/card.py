@@ -70,7 +70,7 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
     start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
     while when.not_before is not None and start < when.not_before:
         start += DAY
-    rows = with_cooling(with_floors(_rows(course, kitchen, start), kitchen), batch, mixes)
+    rows = with_cooling(with_floors(_rows(course, kitchen, start), batch, kitchen), batch, mixes)
     return Card(
         name=batch.formula.name,
         start=start,
@@ -140,8 +140,8 @@ def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: La
         timed=job.length.timed,
         seconds=job.length.range,
         place=place_of(job.step, kitchen),
-        number=0,
-        of=0,
+        number=job.load,
+        of=job.loads,
         celsius=None,
         critical=False,
         latest=last,

@@ -91,7 +91,7 @@ class Row(NamedTuple):
     place: str
     """Where: as written, or the oven or mixer of the kitchen, or ""."""
     number: int
-    """Which fold, 1 of `of`; else 0."""
+    """Which fold, or which load of the oven, 1 of `of`; else 0."""
     of: int
     celsius: Range | None
     """For "preheat": to what."""

@@ -5,38 +5,68 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import datetime
 from fractions import Fraction
+from typing import NamedTuple
 
-from manchet.figures.oven_curve import after, floor_heat, hours_to, oven_of, wanted
-from manchet.formula.model import Range
-from manchet.larder.kitchen import Kitchen
+from manchet.figures.oven_bakes import bakes_of
+from manchet.figures.oven_curve import IN_OVEN, after, hours_to
+from manchet.figures.oven_plan import drop_of, full_load
+from manchet.formula.model import Batch
+from manchet.larder.kitchen import Kitchen, Oven
 from manchet.timing.card_values import Floor, Row
 
 
-def with_floors(rows: tuple[Row, ...], kitchen: Kitchen) -> tuple[Row, ...]:
+class _Reading(NamedTuple):
+    at: datetime
+    celsius: Fraction
+
+
+class _Inside(NamedTuple):
+    """A load in the oven: the floor when it went in, and how much colder it leaves it at least."""
+
+    oven: Oven
+    into: _Reading
+    takes: Fraction
+
+
+def with_floors(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> tuple[Row, ...]:
     """The rows; those at which a load goes into an oven whose fall is known say how hot its floor is then.
 
-    The oven is taken to be as hot as the first load after it was lit wants it; what loads take out of it is not counted.
+    The oven is taken to be as hot as the first load after it was lit wants it. What loads take out of it is counted where
+    the kitchen says it.
     """
-    return tuple(_rows(rows, kitchen)) if any(oven.falls for oven in kitchen.ovens) else rows
+    return tuple(_rows(rows, batch, kitchen)) if any(oven.falls for oven in kitchen.ovens) else rows
 
 
-def _rows(rows: tuple[Row, ...], kitchen: Kitchen) -> Iterator[Row]:
-    begun: dict[str, tuple[datetime, Range]] = {}
-    inside: set[tuple[str, str, int]] = set()
+def _rows(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> Iterator[Row]:
+    bakes = {bake.phases[0].place: bake for bake in bakes_of(batch, kitchen) if not bake.stage}
+    full = full_load(tuple(bakes.values()))
+    floors: dict[str, _Reading] = {}
+    inside: dict[tuple[str, str, int], _Inside] = {}
     for row in rows:
         if row.job == "preheat":
-            begun.pop(row.place, None)
+            floors.pop(row.place, None)
         load = (row.stage, row.branch, row.mix)
-        if row.job == "take out of oven":
-            inside.discard(load)
-        step = row.step
-        oven = None if step is None or row.job != "step" or step.verb != "bake" else oven_of(step, kitchen)
-        heat = None if step is None else floor_heat(step)
-        if oven is None or heat is None or load in inside or hours_to(oven.falls, heat.likely) is None:
+        if row.job == "take out of oven" and load in inside:
+            out = inside.pop(load)
+            now = _now(floors[out.oven.name], row.start, out.oven)
+            floors[out.oven.name] = now._replace(celsius=min(now.celsius, out.into.celsius - out.takes))
+        goes_in = row.step is not None and row.job == "step" and row.step.verb in IN_OVEN
+        bake = bakes.get(row.step.place) if row.step is not None and goes_in and not row.stage else None
+        if bake is None or load in inside or hours_to(bake.oven.falls, bake.heat.likely) is None:
             yield row
             continue
-        inside.add(load)
-        first, start = begun.setdefault(oven.name, (row.start, heat))
-        hours = Fraction(int((row.start - first).total_seconds()), 3600)
-        now = after(oven.falls, start.likely, hours)
-        yield row if now is None else row._replace(floor=Floor(heat, now, wanted(heat)[0], hours > 0))
+        before = floors.get(bake.oven.name)
+        into = _Reading(row.start, bake.heat.likely) if before is None else _now(before, row.start, bake.oven)
+        floors[bake.oven.name] = into
+        grams = bake.grams * row.pieces / bake.pieces if bake.pieces and row.pieces else bake.grams
+        inside[load] = _Inside(bake.oven, into, drop_of(bake.oven, grams, full))
+        yield row._replace(
+            floor=Floor(bake.heat, into.celsius, bake.wants[0], before is not None and before.at < into.at)
+        )
+
+
+def _now(before: _Reading, at: datetime, oven: Oven) -> _Reading:
+    """The floor at a later time, if nothing went in."""
+    hours = Fraction(int((at - before.at).total_seconds()), 3600)
+    celsius = after(oven.falls, before.celsius, hours)
+    return _Reading(at, before.celsius if celsius is None else celsius)

@@ -16,6 +16,7 @@ from manchet.formula.model import Batch, Stage, StageBatch, Step, Work
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import Kitchen, Mixer
 from manchet.timing.durations import Length, length_of
+from manchet.timing.loads import Doing, in_loads
 
 
 class Link(NamedTuple):
@@ -38,6 +39,9 @@ class Job(NamedTuple):
     needs: tuple[Link, ...]
     is_dough: bool
     """The dough and its branches: they wait for nothing, the other stages are timed to be ready for them."""
+    load: int = 0
+    loads: int = 0
+    """Which load of how many in the oven; 0 of 0 where all go in at once."""
 
 
 class Chain(NamedTuple):
@@ -45,7 +49,7 @@ class Chain(NamedTuple):
 
     stage: StageBatch
     branch: str
-    steps: tuple[tuple[Step, Fraction], ...]
+    steps: tuple[Doing, ...]
 
 
 class Setting(NamedTuple):
@@ -71,7 +75,7 @@ def network_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> tuple[Job, ...]:
         is_dough = made is dough
         for mix in _mixes_of(made, is_dough, mixes):
             setting = Setting(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
-            trunk, *branches = _chains(batch, made, is_dough, mix, mixes.number)
+            trunk, *branches = _chains(batch, made, is_dough, mix, mixes.number, kitchen)
             begins = len(jobs)
             end = _lay(jobs, trunk, None, setting)
             for branch in branches:
@@ -97,11 +101,13 @@ def _mixes_of(made: StageBatch, is_dough: bool, mixes: Mixes) -> tuple[int, ...]
     return tuple(range(1, mixes.number + 1)) if several else (0,)
 
 
-def _chains(batch: Batch, made: StageBatch, is_dough: bool, mix: int, number: int) -> tuple[Chain, ...]:
+def _chains(
+    batch: Batch, made: StageBatch, is_dough: bool, mix: int, number: int, kitchen: Kitchen
+) -> tuple[Chain, ...]:
     """The steps of a stage; for the dough also those of its branches, with the pieces of this mix."""
     steps = made.stage.steps
     if not is_dough:
-        return (Chain(made, "", tuple((step, Fraction(0)) for step in steps)),)
+        return (Chain(made, "", tuple(Doing(step, Fraction(0)) for step in steps)),)
     pieces = [(p.noun, _of_this_mix(p.number, mix, number)) for p in batch.pieces]
     everything = sum((n for _, n in pieces), Fraction(0))
     divides = next((at for at, step in enumerate(steps) if step.verb == "divide"), None)
@@ -111,8 +117,9 @@ def _chains(batch: Batch, made: StageBatch, is_dough: bool, mix: int, number: in
     branches = []
     for branch in batch.formula.branches:
         of_branch = sum((n for noun, n in pieces if same_noun(noun, branch.noun)), Fraction(0))
-        branches.append(Chain(made, branch.noun, tuple((step, of_branch) for step in branch.steps)))
-    return (Chain(made, "", handled), *branches)
+        parted = in_loads(((step, of_branch) for step in branch.steps), batch, kitchen, branch.noun)
+        branches.append(Chain(made, branch.noun, tuple(parted)))
+    return (Chain(made, "", tuple(in_loads(handled, batch, kitchen))), *branches)
 
 
 def _of_this_mix(pieces: Fraction, mix: int, number: int) -> Fraction:
@@ -125,7 +132,7 @@ def _of_this_mix(pieces: Fraction, mix: int, number: int) -> Fraction:
 def _lay(jobs: list[Job], chain: Chain, before: int | None, setting: Setting) -> int | None:
     """Add a chain's jobs; the number of the last, or `before` if there are none."""
     waits_for_bowl = setting.is_dough and not chain.branch and setting.bowl_free is not None
-    for at, (step, pieces) in enumerate(chain.steps):
+    for at, (step, pieces, load, loads) in enumerate(chain.steps):
         used = _brought(step)
         if at == 0 and not chain.branch:
             used |= _used_at_once(chain.stage)
@@ -137,7 +144,9 @@ def _lay(jobs: list[Job], chain: Chain, before: int | None, setting: Setting) ->
             waits_for_bowl = False
         length = length_of(step, pieces, setting.kitchen, setting.mixer)
         stage = chain.stage.stage
-        jobs.append(Job(step, stage, chain.branch, setting.mix, pieces, length, tuple(needs), setting.is_dough))
+        jobs.append(
+            Job(step, stage, chain.branch, setting.mix, pieces, length, tuple(needs), setting.is_dough, load, loads)
+        )
         before = len(jobs) - 1
     return before
 

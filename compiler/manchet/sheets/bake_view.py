@@ -1,0 +1,47 @@
+"""The phases of a bake on the prep sheet: their table, the core of its kind where the file gives none, and the loads."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+
+from manchet.figures.core import core_of
+from manchet.figures.oven_bakes import dries, holds_of, loads_of
+from manchet.figures.oven_curve import oven_of
+from manchet.formula.model import Batch, Step
+from manchet.formula.nouns import same_noun
+from manchet.larder.kitchen import Kitchen
+from manchet.sheets import wording
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import Bake, Box
+
+
+def bake_part(
+    phases: Sequence[Step], is_last: bool, batch: Batch, mixes: int, kitchen: Kitchen, noun: str, m: Measures
+) -> Bake:
+    """`is_last`: nothing is baked after it. `noun` is the sort of piece whose way this is, "" where the dough is not parted."""
+    boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
+    table = [wording.phase(step, m) for step in phases]
+    notes = tuple(_loads(phases, batch, mixes, kitchen, noun, m))
+    core = core_of(batch.formula, phases) if is_last and not dries(phases[0]) else None
+    if core is not None:
+        about = m.words.say("load.core_about", m.degrees(wording.once(Fraction(core.celsius))))
+        table[-1] = table[-1]._replace(core=about)
+        notes += (m.words["load.core_estimate"],)
+    return Bake(tuple(table), boxes, notes)
+
+
+def _loads(phases: Sequence[Step], batch: Batch, mixes: int, kitchen: Kitchen, noun: str, m: Measures) -> Iterable[str]:
+    """`24 at once in the mother: 2 loads of 24, 16; 4 min between two …`, where not all go in at once."""
+    oven = oven_of(phases[0], kitchen)
+    sorts = tuple(piece for piece in batch.pieces if not noun or same_noun(noun, piece.noun))
+    pieces = sum((piece.number for piece in sorts), Fraction(0))
+    holds = None if oven is None else holds_of(phases[0], sorts, batch.formula, kitchen, oven)
+    loads = loads_of(Fraction(-(-pieces // mixes)), holds)
+    if oven is None or holds is None or holds.by == "step" or len(loads) == 1:
+        return
+    each = ", ".join(m.plain(wording.once(load), 0) for load in loads)
+    said = m.words.say("load.loads" if mixes == 1 else "load.loads_of_mix", str(len(loads)), each)
+    phrase = "load.at_once_estimate" if holds.by == "floor" else "load.at_once"
+    said = m.words.say(phrase, str(holds.number), oven.name or m.words["oven"], said)
+    yield m.words.say("load.between", said, m.duration(oven.recovers)) if oven.recovers else said

@@ -1,0 +1,163 @@
+"""A bake that does not fit into the oven at once, on the sheet and on the card; the core that a file does not give."""
+
+from __future__ import annotations
+
+import pytest
+from sheets.work import card, sheet
+
+from manchet.sheets.views import Bake, Branch, Job, PrepSheet
+
+LOAF = """\
+formula Loaf
+  kind {kind}
+  makes {number} loaves at 900 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+  dough
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 2 h at 25 C
+    divide
+    shape round
+    prove covered 1 h at 27 C
+    {bake}
+    bake 30 min at 220 C{core}
+    cool 2 h
+"""
+HOUSE = """\
+kitchen House
+  oven mother
+    {holds}
+    recovers 12 min
+    heats in 60 min
+"""
+FALLS = "    falls 12 C an hour from 280 C\n    each load takes 20 C\n"
+
+
+def text(
+    number: int = 40,
+    bake: str = "bake 10 min at 250 C, steam, vent open after 8 min",
+    core: str = "",
+    holds: str = "holds 24 loaves",
+    kind: str = "hearth loaf",
+    more: str = "",
+) -> str:
+    return LOAF.format(number=number, bake=bake, core=core, kind=kind) + HOUSE.format(holds=holds) + more
+
+
+def plain(said: str) -> str:
+    return said.replace("\N{NO-BREAK SPACE}", " ")
+
+
+def bakes(view: PrepSheet) -> list[Bake]:
+    return [part for b in view.blocks for group in b.parts for part in group if isinstance(part, Bake)]
+
+
+def jobs(said: str) -> list[tuple[str, str]]:
+    found: list[Job] = list(card(said).jobs)
+    return [(job.clock, plain(job.job)) for job in found if any(word in job.job for word in ("Bake", "oven", "damper"))]
+
+
+def test_the_sheet_says_how_many_go_in_at_once() -> None:
+    (bake,) = bakes(sheet(text()))
+    assert plain(bake.notes[0]) == (
+        "24 at once in the mother: 2 loads, of 24, 16; 12 min between two, door shut, for the oven to come back"
+    )
+    (one,) = bakes(sheet(text(24)))
+    assert not any("at once" in note for note in one.notes)
+
+
+def test_by_the_measured_floor_it_is_an_estimate() -> None:
+    (bake,) = bakes(sheet(text(holds="floor 120 x 90 cm")))
+    assert bake.notes[0].startswith("about 20 at once in the mother, as its floor is measured: 2 loads, of 20, 20")
+
+
+def test_the_card_bakes_load_after_load() -> None:
+    assert jobs(text()) == [
+        ("02:28", "Light the oven, to 250 °C (takes 60 min to heat)"),
+        ("03:28", "Bake 10 min at 250 °C, steam, damper open after 8 min (load 1 of 2)"),
+        ("03:36", "Open the damper"),
+        ("03:38", "Bake 30 min at 220 °C (load 1 of 2)"),
+        ("04:08", "Take out of the oven, 1 of 2"),
+        ("04:08", "Door shut: the oven comes back, 12 min"),
+        ("04:20", "Bake 10 min at 250 °C, steam, damper open after 8 min (load 2 of 2)"),
+        ("04:28", "Open the damper"),
+        ("04:30", "Bake 30 min at 220 °C (load 2 of 2)"),
+        ("05:00", "Take out of the oven, 2 of 2"),
+    ]
+
+
+def test_the_later_load_stands_longer_and_the_card_says_so() -> None:
+    assert [plain(note) for note in card(text()).notes] == [
+        "Loaf: load 2 goes in 52 min after the first and stands so much longer: shape it so much later, or prove it cooler."
+    ]
+    assert card(text(24)).notes == ()
+
+
+def test_the_floor_of_a_falling_oven_counts_what_the_first_load_took() -> None:
+    """250 C less 20 for the full load, then 12 minutes at 12 C an hour: 227.6."""
+    looks = [plain(job.look) for job in card(text(more=FALLS)).jobs if "floor" in job.look]
+    assert [look.split(";")[0] for look in looks] == [
+        "if the floor is under 240 °C: bake longer, to its core",
+        "floor about 230 °C by now, written 250 °C",
+    ]
+
+
+def test_what_says_its_own_loads_keeps_them() -> None:
+    said = text(bake="bake 10 min at 250 C, steam, vent open, 10 at a time")
+    assert not any("load 1 of" in job for _, job in jobs(said))
+    assert not any("at once in the" in note for note in bakes(sheet(said))[0].notes)
+
+
+@pytest.mark.parametrize(
+    ("kind", "core"), [("hearth loaf", "about 96 °C"), ("rye hearth loaf", "about 98 °C"), ("soft", "about 91 °C")]
+)
+def test_a_core_by_kind_where_the_file_gives_none(kind: str, core: str) -> None:
+    (bake,) = bakes(sheet(text(kind=kind)))
+    assert [plain(phase.core) for phase in bake.phases] == ["", core]
+    assert "the core is an estimate for this kind of bread: the file gives none" in bake.notes
+    (given,) = bakes(sheet(text(kind=kind, core=" to 97 C core")))
+    assert plain(given.phases[-1].core) == "97 °C"
+    assert not any("estimate for this kind" in note for note in given.notes)
+
+
+def test_no_core_for_what_has_no_crumb() -> None:
+    (bake,) = bakes(sheet(text(kind="crisp")))
+    assert [phase.core for phase in bake.phases] == ["", ""]
+
+
+TWO = """\
+formula Two ways
+  kind hearth loaf
+  makes 10 loaves at 900 g dough
+  makes 50 rolls at 90 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+  dough
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 2 h at 25 C
+    divide
+    for the loaves
+      bake 40 min at 240 C to 97 C core, steam
+    for the rolls
+      bake 18 min at 240 C, steam
+kitchen House
+  oven mother
+    holds 24 loaves, or 40 rolls
+"""
+
+
+def test_each_sort_by_itself() -> None:
+    view = sheet(TWO)
+    loaves, rolls = bakes(view)
+    assert loaves.notes == () and plain(loaves.phases[0].core) == "97 °C"
+    assert rolls.notes[0] == "40 at once in the mother: 2 loads, of 40, 10"
+    assert plain(rolls.phases[0].core) == "about 96 °C"
+    assert any(isinstance(part, Branch) for b in view.blocks for group in b.parts for part in group)
