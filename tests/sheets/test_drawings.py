@@ -166,6 +166,23 @@ def test_the_blade_lies_as_steep_as_it_is_said(degrees: int) -> None:
     assert in_degrees(atan2(y - back_y, x - back_x)) == pytest.approx(degrees, abs=0.5)
 
 
+@pytest.mark.parametrize(
+    ("cue", "names"),
+    [
+        ("a fingertip's mark fills slowly", ["finger mark"]),
+        ("A finger's mark stays", ["finger mark"]),
+        ("the mark of a finger fills slowly", ["finger mark"]),
+        ("a poked dough comes back slowly", ["finger mark"]),
+        ("a finger below the rim", []),
+        ("two fingers wide of the edge", []),
+        ("doubled", []),
+        ("", []),
+    ],
+)
+def test_a_finger_s_mark_is_drawn_where_the_cue_means_one(cue: str, names: list[str]) -> None:
+    assert [found.name for found in drawings_of(step("prove", until=cue), M)] == names
+
+
 def test_rounding_before_another_shape_is_a_pre_shape() -> None:
     rounded, rest, long = step("shape", shape="round"), step("rest"), step("shape", shape="long")
     assert one(drawings_of(rounded, M, after=(rest, long))).name == "pre-shape"

@@ -17,6 +17,8 @@ class Doing(NamedTuple):
     adds: tuple[Row, ...] = ()
     counts: tuple[str, ...] = ()
     figures: tuple[Figure, ...] = ()
+    rows: int = 0
+    """Beside how many steps its pictures stand, from this one on."""
 
 
 class Phase(NamedTuple):

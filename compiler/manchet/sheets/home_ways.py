@@ -42,14 +42,14 @@ class Home(NamedTuple):
             if step.verb == "bake":
                 bake.append(step)
                 if after is None or after.verb != "bake":
-                    yield Way(title, tuple(doings), oven_of(bake, self.work, grams, self.m, self._own(bake)))
+                    yield Way(title, _with_rows(doings), oven_of(bake, self.work, grams, self.m, self._own(bake)))
                     title, doings, bake = "", [], []
                 continue
             text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
             doings.append(self._doing(step, text, adds, figures))
             mixed = mixed or step.verb == "mix"
         if doings:
-            yield Way(title, tuple(doings))
+            yield Way(title, _with_rows(doings))
 
     def _kind(self, is_dough: bool) -> str:
         """A preferment is only stirred together, like a batter."""
@@ -85,6 +85,15 @@ class Home(NamedTuple):
         formula = self.work.batch.formula
         ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
         return any(step.verb == "bake" and step.lid is not None for steps in ways for step in steps)
+
+
+LINE = 8
+"""Millimetres of a step's line on the handout."""
+
+
+def _with_rows(doings: Sequence[Doing]) -> tuple[Doing, ...]:
+    rows = step_pictures.spans([doing.figures for doing in doings], LINE)
+    return tuple(doing._replace(rows=n) for doing, n in zip(doings, rows, strict=True))
 
 
 def pieces_of(p: PieceBatch, formula: Formula, m: Measures) -> str:

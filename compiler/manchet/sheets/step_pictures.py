@@ -12,10 +12,14 @@ from manchet.formula.picture import Picture
 from manchet.sheets.drawings.choosing import bake_curve, drawings_of
 from manchet.sheets.drawings.pen import Drawing
 from manchet.sheets.measures import Measures
-from manchet.sheets.views import Block, Figure, Figures, Line, Part, Steps
+from manchet.sheets.views import Block, Figure, Figures, Part, Steps
 
 if TYPE_CHECKING:
     from manchet.sheets.prep_view import Prepared
+
+
+LINE = 11
+"""Millimetres of a step's line on the prep sheet, with its box."""
 
 
 def own(named: Iterable[Picture], work: Prepared) -> tuple[Figure, ...]:
@@ -53,19 +57,16 @@ def curve_of(phases: Sequence[Step], work: Prepared, m: Measures) -> tuple[Figur
     return () if work.pictures is None else figures((bake_curve(phases, m),))
 
 
-LINE = 11
-"""Millimetres of a line with its box."""
+def spans(pictures: Sequence[tuple[Figure, ...]], line: int) -> tuple[int, ...]:
+    """Beside how many lines the pictures of each line stand: as many as they are high, or as there are before the next.
 
-
-def beside(lines: Sequence[Line]) -> tuple[Line, ...]:
-    """The lines of a table, each picture beside as many of them as it is high, or as there are before the next."""
-    drawn = [at for at, line in enumerate(lines) if line.figures]
-    ends = dict(pairwise((*drawn, len(lines))))
+    `line`: about how many millimetres a line takes; 0 for a line without a picture.
+    """
+    drawn = [at for at, shown in enumerate(pictures) if shown]
+    ends = dict(pairwise((*drawn, len(pictures))))
     return tuple(
-        line._replace(rows=min(ends[at] - at, -(-sum(one.high for one in line.figures) // LINE)))
-        if at in ends
-        else line
-        for at, line in enumerate(lines)
+        min(ends[at] - at, -(-sum(one.high + 2 for one in shown) // line)) if shown else 0
+        for at, shown in enumerate(pictures)
     )
 
 
@@ -89,7 +90,9 @@ def _fresh(group: Iterable[Part], seen: set[tuple[str, str]]) -> tuple[Part, ...
     found: list[Part] = []
     for part in group:
         if isinstance(part, Steps):
-            part = Steps(beside([line._replace(figures=new(line.figures)) for line in part.lines]))
+            lines = [line._replace(figures=new(line.figures)) for line in part.lines]
+            rows = spans([line.figures for line in lines], LINE)
+            part = Steps(tuple(line._replace(rows=n) for line, n in zip(lines, rows, strict=True)))
         elif isinstance(part, Figures):
             part = Figures(new(part.figures))
             if not part.figures:

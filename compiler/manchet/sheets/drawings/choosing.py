@@ -49,7 +49,10 @@ _STEEP = re.compile(r"(?:at )?(\d{1,2}) degrees|blade (flat|upright)")
 _REST = re.compile(r"(blade|at|about|\d{1,2}|mm|degrees|a|finger|deep|flat|upright|shallow|quick|and|,|\s)*")
 FINGER = Fraction(15)
 """Millimetres drawn for a finger's depth. Common practice."""
-_FINGER = re.compile(r"\b(finger|fingertip|finger's|fingertip's|poke|poked|dent)\b")
+_FINGER = re.compile(
+    r"\b(finger|fingertip|thumb)('s|s)?\b.*\b(mark|dent|hole|press|poke|pushed?|springs?|fills?|stays?)|\b(poked?|dent)\b"
+    r"|\b(mark|dent|hole) of a (finger|fingertip|thumb)\b"
+)
 
 
 def drawings_of(step: Step, m: Measures, stands: Stands = NOWHERE, after: Sequence[Step] = ()) -> tuple[Drawing, ...]:
