@@ -144,7 +144,8 @@ class _Reading:
         if "takes" in lines:
             line, node = lines["takes"]
             mixer = self._takes(mixer, line, node)
-        mixer = mixer._replace(stiff_grams=self._figure(lines, "stiff dough up to", MASS, "27 kg"))
+        if "stiff dough up to" in lines:
+            mixer = self._stiff(mixer, lines)
         if "warms" in lines:
             line, node = lines["warms"]
             mixer = self._warms(mixer, line, node)
@@ -159,6 +160,17 @@ class _Reading:
         least = None if amount.low is None or amount.low == amount.high else amount.low * grams
         most = None if amount.high is None else amount.high * grams
         return mixer._replace(least_grams=least, most_grams=most)
+
+    def _stiff(self, mixer: Mixer, lines: dict[str, tuple[Written, Setting]]) -> Mixer:
+        line, _ = lines["stiff dough up to"]
+        grams = self._figure(lines, "stiff dough up to", MASS, "27 kg")
+        if mixer.most_grams is None or (grams is not None and grams > mixer.most_grams):
+            most = "nothing is said" if mixer.most_grams is None else f"{shown(mixer.most_grams / 1000)} kg"
+            message = f"a stiff dough is the harder one; of a softer dough {most}"
+            help = "write what it takes of a dough of 60% water, as in `takes 6-45 kg dough`, and less here"
+            self.reports.append(error("stiff-dough-without-soft", line.line.place(), message, help))
+            return mixer
+        return mixer._replace(stiff_grams=grams)
 
     def _warms(self, mixer: Mixer, line: Written, node: Setting) -> Mixer:
         """`warms 11 C in 8 min slow, 4 min fast`: a difference, so 20 F are 11.1 C and not -6.7."""
