@@ -55,6 +55,7 @@ def test_every_line_is_read() -> None:
         hands=2,
         measures="imperial",
         words="American",
+        degrees="F",
         yeast="fresh",
         mixers=(
             Mixer(

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import dough_balance
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -18,10 +17,10 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     if balance is None or wanted is None or not balance.free or balance.water().high >= balance.coldest:
         return
     reached = balance.dough(balance.coldest).likely
-    how = "all of its water ice" if balance.of_water else f"{balance.liquid} at {celsius(balance.coldest)}"
+    how = "all of its water ice" if balance.of_water else f"{balance.liquid} at {subject.degrees(balance.coldest)}"
     yield note(
         NAME,
         dough.steps[wanted[0]].place,
-        f"{celsius(balance.wanted)} is wanted; with {how} the dough comes out at about {celsius(reached)}",
+        f"{subject.degrees(balance.wanted)} is wanted; with {how} the dough comes out at about {subject.degrees(reached)}",
         "chill the flour or what ferments before it, mix less on fast, or write a warmer dough",
     )

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import is_alive
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import hottest_place, mix_temperature
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -25,6 +24,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 hottest_place(subject, stage),
-                f"{stage.name} comes out of the mix at about {celsius(warmth)}; yeast suffers from {celsius(warm)} on",
+                f"{stage.name} comes out of the mix at about {subject.degrees(warmth)}; yeast suffers from {subject.degrees(warm)} on",
                 "use cooler water, or let the hot part cool first",
             )

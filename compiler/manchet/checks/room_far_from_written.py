@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.saying import celsius, span
+from manchet.checks.saying import span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
@@ -39,7 +39,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield note(
                 NAME,
                 step.place,
-                f"{stage.name} ripens at {celsius(written.likely)}, and {subject.kitchen.name} is at {celsius(air)}",
+                f"{stage.name} ripens at {subject.degrees(written.likely)}, and {subject.kitchen.name} is at {subject.degrees(air)}",
                 "say where it stands (`in …`), or write the time for the room as it is"
                 + _there(subject, stage, step, air),
             )
@@ -52,4 +52,4 @@ def _there(subject: Subject, stage: Stage, step: Step, air: Fraction) -> str:
     if there is None:
         return ""
     low, high = (rounded((end or Fraction(0)) / HALF_HOUR, 0) * HALF_HOUR for end in there.seconds)
-    return f": about {span(Range(low, high))} at {celsius(air)}, by an estimate"
+    return f": about {span(Range(low, high))} at {subject.degrees(air)}, by an estimate"

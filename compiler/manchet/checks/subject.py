@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.checks import saying
 from manchet.figures.totals import Totals
 from manchet.formula.model import Batch, Formula
 from manchet.larder.book import Larder
@@ -22,3 +24,7 @@ class Subject(NamedTuple):
     @property
     def kind(self) -> str:
         return self.formula.kind
+
+    def degrees(self, celsius: Fraction) -> str:
+        """A temperature as the kitchen writes its own: `26 C`, `79 F`."""
+        return saying.fahrenheit(celsius) if self.kitchen.degrees == "F" else saying.celsius(celsius)

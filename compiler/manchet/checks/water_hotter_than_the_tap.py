@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.checks.limits import limit
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import dough_balance
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -22,7 +21,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     yield note(
         NAME,
         dough.steps[wanted[0]].place,
-        f"{celsius(balance.wanted)} takes {balance.liquid} at about {celsius(Fraction(round(balance.water().likely)))}, and a hot tap "
-        f"gives {celsius(most)}",
+        f"{subject.degrees(balance.wanted)} takes {balance.liquid} at about {subject.degrees(Fraction(round(balance.water().likely)))}, and a hot tap "
+        f"gives {subject.degrees(most)}",
         "bring the flour or what ferments before it into the warm the day before, or write a cooler dough",
     )

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.checks.limits import limit
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import dough_balance
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -26,7 +25,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     yield note(
         NAME,
         most.portion.place,
-        f"with {most.portion.name} at {celsius(most.celsius)} the dough comes out at about "
-        f"{celsius(Fraction(round(out.likely)))}, and {celsius(balance.wanted)} is wanted",
+        f"with {most.portion.name} at {subject.degrees(most.celsius)} the dough comes out at about "
+        f"{subject.degrees(Fraction(round(out.likely)))}, and {subject.degrees(balance.wanted)} is wanted",
         "leave the temperature out, and the sheet works out the one that fits; or look at the kitchen's figures",
     )

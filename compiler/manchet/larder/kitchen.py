@@ -112,6 +112,8 @@ class Kitchen(NamedTuple):
     """"US", "metric", "imperial" or "": whose cups and spoons."""
     words: str = ""
     """"British", "American" or "": whose words are printed."""
+    degrees: str = ""
+    """"C" or "F": in what it writes its own temperatures; "" where it writes none."""
     yeast: str = ""
     yeast_factors: str = ""
     """Whose factors between fresh and dried yeast: a name of `yeast_factors.FACTORS`, "" where no kitchen says."""

@@ -88,6 +88,8 @@ class _Reading:
         else:
             degrees = self._temperature(entry, node, "22 C")
             self.kitchen = _with(self.kitchen, node.key, degrees)
+            if degrees is not None and not self.kitchen.degrees:
+                self.kitchen = self.kitchen._replace(degrees=node.amounts[0].unit)
 
     def _minutes(self, entry: Written, step: Step) -> None:
         if not self._first(entry, step.verb.text, self.seen, "the kitchen"):

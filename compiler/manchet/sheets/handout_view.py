@@ -17,7 +17,7 @@ from manchet.sheets.step_pictures import own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
 from manchet.sheets.wait_lines import wait_lines
-from manchet.sheets.weigh_view import Bowl
+from manchet.sheets.weigh_view import Bowl, exact_weight
 from manchet.sheets.words_of import words_of
 
 POT = "hot-lid"
@@ -126,7 +126,7 @@ def _rows(bowl: Bowl, held: bool) -> tuple[Row, ...]:
     for row, line in zip(bowl.rows(held), lines, strict=True):
         ingredient = line.weighed.portion.ingredient
         # How far a reading is from the exact figure is a thing for the bakery's own sheet.
-        exactly = bowl.m.words.say("stage.moved", bowl.m.grams(line.weighed.grams))
+        exactly = exact_weight(line, bowl.m)
         notes = tuple(note for note in row.notes if note != exactly)
         instead = home_yeast.instead_of(line.weighed.grams, ingredient, bowl.work.kitchen, bowl.m)
         aside = spoons(line.weighed.grams, ingredient, bowl.m, country)

@@ -149,7 +149,7 @@ class Bowl(NamedTuple):
         if portion.to_taste:
             notes.append(words["stage.to_taste"])
         if line.dilution is None and line.moved > NOTABLE:
-            notes.append(say("stage.moved", self.m.grams(line.weighed.grams)))
+            notes.append(exact_weight(line, self.m))
         return tuple(notes)
 
     def _made_once(self, key: str) -> bool:
@@ -157,3 +157,8 @@ class Bowl(NamedTuple):
         if self.times == 1:
             return False
         return any(x.stage.stage.key == key and x.times == 1 for x in self.work.mixes.makings)
+
+
+def exact_weight(line: WeighedLine, m: Measures) -> str:
+    """What a line would weigh on a scale ten times as fine: said where the scale moves it far."""
+    return m.words.say("stage.moved", str(m.weight(line.weighed.grams, line.reading.step / 10)))

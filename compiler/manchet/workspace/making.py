@@ -101,9 +101,10 @@ def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[
 
 
 def house_of(kitchen: Kitchen, wish: Wish) -> House:
-    """How this house prints: as asked for, else as the kitchen says, else A4, metric, Celsius, British."""
+    """How this house prints: as asked for, else as the kitchen says (or writes its temperatures), else A4, metric, Celsius,
+    British."""
     words = wish.words or kitchen.words or "British"
-    return House(wish.paper or "A4", wish.units or "metric", wish.degrees or "C", words)
+    return House(wish.paper or "A4", wish.units or "metric", wish.degrees or kitchen.degrees or "C", words)
 
 
 def issue_of(wish: Wish, version: Version) -> Issue:
