@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from datetime import datetime
 from fractions import Fraction
 
-from manchet.figures.yeast_grid import YeastGrid
+from manchet.figures.yeast_grid import YeastGrid, hours_to_say
 from manchet.formula.model import Range, Work
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.quantities.printing import rounded
@@ -134,7 +134,15 @@ def job_text(row: Row, m: Measures) -> str:
 
 def _look(row: Row, m: Measures) -> str:
     until = row.step.until if row.step is not None and row.job == "step" else ""
-    return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m))))
+    return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m), _in_room(row, m))))
+
+
+def _in_room(row: Row, m: Measures) -> str:
+    """About how long a ripening takes in the room as it is, in hours that a baker plans by."""
+    if row.in_room is None:
+        return ""
+    low, high = (hours_to_say(end or Fraction(0)) for end in row.in_room.seconds)
+    return m.words.say("card.in_room", m.degrees(wording.once(row.in_room.celsius)), m.time(Range(low, high)))
 
 
 def _cold(row: Row, m: Measures) -> str:

@@ -18,6 +18,7 @@ from manchet.timing.clashes import clashes_of
 from manchet.timing.durations import inside
 from manchet.timing.falling import with_floors
 from manchet.timing.growing_cold import with_cooling
+from manchet.timing.in_the_room import with_rooms
 from manchet.timing.lanes import lanes_of
 from manchet.timing.lateness import Given, lateness_of
 from manchet.timing.network import Job, network_of
@@ -70,7 +71,9 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
     start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
     while when.not_before is not None and start < when.not_before:
         start += DAY
-    rows = with_cooling(with_floors(_rows(course, kitchen, start), batch, kitchen), batch, mixes)
+    rows = with_rooms(
+        with_cooling(with_floors(_rows(course, kitchen, start), batch, kitchen), batch, mixes), batch, kitchen
+    )
     return Card(
         name=batch.formula.name,
         start=start,

@@ -62,6 +62,13 @@ class Floor(NamedTuple):
     """Not the first load of this fire: for that one the oven is what is written."""
 
 
+class InRoom(NamedTuple):
+    """What a wait takes in the room as it is: Celsius, and seconds. An estimate."""
+
+    celsius: Fraction
+    seconds: Range
+
+
 class Row(NamedTuple):
     """One line of the card.
 
@@ -112,6 +119,8 @@ class Row(NamedTuple):
     """Where a load goes into an oven whose fall the kitchen gives."""
     cold_after: Range | None = None
     """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
+    in_room: InRoom | None = None
+    """For a ripening whose room is not as warm as the file has it."""
 
 
 class Before(NamedTuple):

@@ -1,0 +1,92 @@
+"""A ripening in a room that is not as warm as the file has it: the card says about how long that takes."""
+
+from datetime import datetime
+from fractions import Fraction
+
+import pytest
+
+from manchet.bakery import read, written_batch
+from manchet.formula.mixes import mixes_of
+from manchet.sheets.card_view import timing_card
+from manchet.sheets.views import House, Issue
+from manchet.source.text import SourceText
+from manchet.timing.card import card_of
+from manchet.timing.card_values import Card
+from manchet.timing.when import When
+
+LOAF = """
+formula Room loaf
+  kind hearth loaf
+  makes 12 loaves at 500 g dough
+
+  overall
+    white flour          100%
+    water                 66%
+    salt                   2%
+    instant yeast          0.5%
+
+  poolish with 30% of all flour
+    white flour          100%
+    water                100%
+    instant yeast          0.1%
+    mix by hand 3 min
+    ripen covered {ripe}
+
+  dough
+    poolish
+    everything else
+    mix slow 5 min to 25 C
+    ferment covered 60 min at 25 C
+    divide
+    shape round
+    prove covered 60 min at 27 C
+    bake 35 min at 230 C to 97 C core
+    cool 1 h
+
+kitchen House
+  air {air} C
+{more}
+"""
+
+
+def card(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "") -> Card:
+    bakery = read([SourceText("loaf.bake", LOAF.format(ripe=ripe, air=air, more=more))])
+    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
+    assert batch is not None
+    mixes = mixes_of(batch, bakery.kitchen)
+    return card_of(batch, bakery.kitchen, mixes, When(datetime(2026, 11, 27, 17, 0), False))
+
+
+def said(made: Card) -> list[str]:
+    return [job.look for job in timing_card(made, Issue(), House()).jobs if "in the room" in job.look]
+
+
+def test_a_warm_room_by_hand() -> None:
+    """20 C 0.2198 an hour, 24 C 0.2903: 12-14 h are 9.1-10.6 h."""
+    (row,) = [row for row in card().rows if row.in_room is not None]
+    assert row.in_room is not None and row.in_room.celsius == 24
+    low, high = row.in_room.seconds
+    assert low is not None and high is not None
+    assert float(low / 3600) == pytest.approx(12 * 0.2198 / 0.2903, abs=0.02)
+    assert float(high / 3600) == pytest.approx(14 * 0.2198 / 0.2903, abs=0.02)
+    assert said(card()) == ["in the room, 24\u00a0°C, about 9–11\u00a0h (estimate)"]
+
+
+@pytest.mark.parametrize(
+    ("ripe", "air", "more"),
+    [
+        ("12-14 h at 20 C", 21, ""),  # near enough
+        ("12-14 h at 20 C in cellar", 24, ""),  # it stands elsewhere
+        ("12-14 h at 24 C falling to 18 C", 27, ""),
+        ("12-14 h at 20 C", 24, "  prover cupboard\n    keeps 20 C"),  # the house has such a place
+        ("12-14 h at 20 C", 12, ""),  # the model is silent
+    ],
+)
+def test_silent(ripe: str, air: int, more: str) -> None:
+    assert said(card(ripe, air, more)) == []
+
+
+def test_one_figure_stays_one() -> None:
+    (row,) = [row for row in card("12 h at 20 C", 16).rows if row.in_room is not None]
+    assert row.in_room is not None and row.in_room.seconds.low == row.in_room.seconds.high
+    assert row.in_room.seconds.low is not None and row.in_room.seconds.low > Fraction(12 * 3600)
