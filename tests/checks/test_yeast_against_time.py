@@ -9,7 +9,9 @@ from manchet.source.text import SourceText
 
 ROOT = Path(__file__).parents[2]
 QUIET = ROOT / "tests" / "corpus" / "quiet"
-CASES = sorted((ROOT / "tests" / "reference" / "cases").iterdir())
+NO_BREADS = {"cups-of-an-army-card", "teaspoons-of-a-british-miller"}
+"""One measure of everything, to weigh it."""
+CASES = sorted(case for case in (ROOT / "tests" / "reference" / "cases").iterdir() if case.name not in NO_BREADS)
 REPORTS = {"yeast-against-time", "preferment-yeast-against-time", "yeast-high", "yeast-low"}
 FRESH, INSTANT = "fresh yeast", "instant yeast"
 
