@@ -49,9 +49,9 @@ def across(grams: Fraction) -> Fraction:
 
 
 def lies(piece: PieceBatch, formula: Formula, kitchen: Kitchen) -> Lies | None:
-    """The place of one piece: its tin's (None where nobody has measured that); else by weight and shape, long ones with their
-    ends to the door (`fullest` tries them across too). A long piece of the same weight keeps its volume: as wide as a round one / the cube root of
-    how many times as long as wide it is."""
+    """The place of one piece, its long side from door to back (`fullest` tries it across too): its tin's (None where nobody
+    has measured that); else by weight and shape. A long piece of the same weight keeps its volume: as wide as a round one
+    / the cube root of how many times as long as wide it is."""
     if piece.tin:
         tin = tin_called(piece.tin, kitchen)
         return None if tin is None or tin.rim is None else Lies(min(tin.rim), max(tin.rim))
