@@ -7,7 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from manchet.bakery import Bakery, Swaps, batch_for, read
+from manchet.bakery import Bakery, Changes, batch_for, read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.figures.derived import figures_of as derive
 from manchet.figures.report import report_of
@@ -18,7 +18,7 @@ from manchet.source.text import SourceText
 
 def bakery_of(text: str, path: str = "formula.bake", swaps: Sequence[str] = ()) -> Bakery:
     """A bakery of one file that has to be sound; craft may be reported, a mistake may not."""
-    bakery = read([SourceText(path, text)], swaps=Swaps(tuple(swaps)) if swaps else None)
+    bakery = read([SourceText(path, text)], changes=Changes(tuple(swaps)) if swaps else None)
     errors = [report for report in bakery.diagnostics if report.severity is Severity.ERROR]
     assert not errors, "\n".join(f"{e.place.path}:{e.place.line}: {e.message} [{e.name}]" for e in errors)
     return bakery
@@ -30,7 +30,7 @@ def figures_of(file: Path, asked: Mapping[str, Any]) -> dict[str, Any]:
     (formula,) = bakery.formulas
     batch = batch_for(formula, order_of(asked), bakery.kitchen)
     assert batch.value is not None, batch.diagnostics
-    return report_of(derive(batch.value, bakery.larder))
+    return report_of(derive(batch.value, bakery.larder, bakery.kitchen, bakery.formulas))
 
 
 def order_of(asked: Mapping[str, Any]) -> Order:
