@@ -9,11 +9,15 @@ from hypothesis import given, settings, strategies as st
 from manchet.bakery import Bakery, Changes, read, written_batch
 from manchet.figures.another_wait import wanted
 from manchet.figures.derived import figures_of
+from manchet.figures.totals import totals_of
+from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Formula, Stage
+from manchet.formula.weighing import weigh
 from manchet.larder.book import builtin
 from manchet.larder.kitchen import PLAIN
 from manchet.sheets.measures import Measures
-from manchet.sheets.views import House
+from manchet.sheets.prep_view import Prepared, prep_sheet
+from manchet.sheets.views import House, Issue
 from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
@@ -227,3 +231,19 @@ def test_a_figure_of_its_own() -> None:
     figure = figures_of(batch, builtin()).totals["wait: poolish"]
     assert figure.value == Fraction("1.23") and "estimate" in figure.rule
     assert [(g.name, g.value) for g in figure.inputs][2:4] == [("asked for", 480), ("as warm as asked for", 24)]
+
+
+def test_what_was_approved_is_the_file() -> None:
+    text = PLAIN_POOLISH.replace("  makes", "  status approved 2026-11-14 by Ines Marrow\n  makes", 1)
+    for changes, warned in (
+        (Changes(waits=("poolish 8 h",)), True),
+        (Changes(("instant yeast for fresh yeast",)), True),
+        (None, False),
+    ):
+        found = read([SourceText("test.bake", text)], changes=changes)
+        batch = written_batch(found.formulas[0], PLAIN).value
+        assert batch is not None
+        mixes = mixes_of(batch, PLAIN)
+        tables = tuple(weigh(making, PLAIN).value for making in mixes.makings)
+        work = Prepared(batch, mixes, tables, totals_of(batch.formula, found.larder), PLAIN)
+        assert prep_sheet(work, Issue(), House()).warning.startswith("NOT APPROVED") == warned

@@ -12,8 +12,9 @@ from manchet.figures.stage_water import StageWater
 from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
-from manchet.formula.model import Batch, PieceBatch, Range, StageBatch, Step
+from manchet.formula.model import Batch, Formula, PieceBatch, Range, StageBatch, Step
 from manchet.formula.picture import Picture
+from manchet.formula.variant import OPTION
 from manchet.formula.weighing import Table
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets import baked_view, caution_view, foot_view, prep_steps, views, wording
@@ -68,7 +69,7 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
             formula.name, mix, issue.date, issue.file, issue.version, issue.digest, issue.replaces
         ),
         status=formula.status,
-        warning=words["head.not_approved"] if issue.edited and formula.status.startswith("approved") else "",
+        warning=words["head.not_approved"] if _no_longer_approved(formula, issue) else "",
         head=_head(work, issue, m),
         readings=_readings(work, m),
         blocks=drawn_once(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
@@ -86,6 +87,12 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
     )  # fmt: skip
     return sheet._replace(blocks=flowing(sheet))
+
+
+def _no_longer_approved(formula: Formula, issue: Issue) -> bool:
+    """What was approved is the file: not what was changed since, nor what was asked for beside it."""
+    asked_for = bool(formula.moved) or any(made.place.path == OPTION for made in formula.swapped)
+    return formula.status.startswith("approved") and (issue.edited or asked_for)
 
 
 # ---- the head -------------------------------------------------------------------------------------
