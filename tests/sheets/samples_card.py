@@ -21,7 +21,7 @@ def night_card(name: str = "Ebb rye") -> TimingCard:
                 "then the bread is later", ("15: bread 15 min later",), "must not wait", True, True, "Friday 27 Nov"),
         ),
         warmths=(Warmth("24 °C", "about 47–59 min"), Warmth("28 °C", "about 40–50 min")),
-        before=("feed the ripe rye starter", "oven (mother): light it Friday 27 Nov 09:00, to 250 °C"),
+        before=("feed the ripe rye starter", "oven (mother): heat it from Friday 27 Nov 09:00, to 250 °C"),
         pictures=(Picture(
             "750", "80", "56", (Tick("120", "22:00"), Tick("400", "10:00")),
             (Lane("sour", "20", "34", "36", "50", (Bar("120", "280", "24", "wait", "ripen", "120", "46"),)),),

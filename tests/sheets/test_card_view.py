@@ -50,8 +50,8 @@ def test_nobody_is_told_to_cut_a_bake_short() -> None:
 
 
 def test_the_oven_says_why_it_is_lit_so_early() -> None:
-    lit = next(job for job in card(FERRY + OVEN).jobs if "Light the oven" in job.job)
-    assert lit.job.replace("\N{NO-BREAK SPACE}", " ") == "Light the oven, to 240 °C (takes 90 min to heat)"
+    lit = next(job for job in card(FERRY + OVEN).jobs if "Heat the oven" in job.job)
+    assert lit.job.replace("\N{NO-BREAK SPACE}", " ") == "Heat the oven, to 240 °C (takes 90 min)"
 
 
 def test_a_fold_is_a_line_of_its_own() -> None:

@@ -77,7 +77,7 @@ def test_by_the_measured_floor_it_is_an_estimate() -> None:
 
 def test_the_card_bakes_load_after_load() -> None:
     assert jobs(text()) == [
-        ("02:28", "Light the oven, to 250 °C (takes 60 min to heat)"),
+        ("02:28", "Heat the oven, to 250 °C (takes 60 min)"),
         ("03:28", "Bake 10 min at 250 °C, steam, damper open after 8 min (load 1 of 2)"),
         ("03:36", "Open the damper"),
         ("03:38", "Bake 30 min at 220 °C (load 1 of 2)"),

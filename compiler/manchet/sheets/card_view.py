@@ -325,6 +325,6 @@ def _before(item: Before, m: Measures) -> str:
             return words.say("card.take_out_to", item.name, warm)
         case _:
             name = item.name or words["oven"]
-            if warm is None:
+            if item.celsius is None:
                 return words.say("card.set oven", name, at)
-            return words.say("card.set_oven_to", name, at, warm)
+            return words.say("card.set_oven_to", name, at, m.oven(wording.once(item.celsius)))
