@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 from sheets.test_prep_view import FERRY, block, figure, lines, row
-from sheets.work import prepared, sheet
+from sheets.work import card, prepared, sheet
 
 from manchet.formula.model import Range
 from manchet.formula.order import Order
@@ -163,6 +163,13 @@ def test_an_amount_far_from_the_written_one_is_said_at_the_bake_and_the_proof() 
     assert "written for" not in as_written
     assert other.count("other minutes are needed, look for the core") == 1
     assert other.count("go by the look, not by the clock") >= 1
+
+
+def test_the_card_says_it_once_too() -> None:
+    assert not any("written for" in job.look for job in card(FERRY).jobs)
+    jobs = card(FERRY, order=Order(piece_grams=Fraction(1900))).jobs
+    assert sum("look for the core" in job.look for job in jobs) == 1
+    assert sum("go by the look, not by the clock" in job.look for job in jobs) == 1
 
 
 def test_a_dough_three_times_the_written_one_keeps_its_warmth() -> None:

@@ -47,7 +47,7 @@ def sheet(text: str, house: House = PLAIN_HOUSE, issue: Issue = ISSUE, **more: o
     return prep_sheet(prepared(text, house, **more), issue, house)  # type: ignore[arg-type]
 
 
-def card(text: str, house: House = PLAIN_HOUSE) -> TimingCard:
-    work = prepared(text, house)
+def card(text: str, house: House = PLAIN_HOUSE, order: Order = AS_WRITTEN) -> TimingCard:
+    work = prepared(text, house, order)
     ready = When(datetime(2026, 11, 28, 7, 0), True)
     return timing_card(card_of(work.batch, work.kitchen, work.mixes, ready), ISSUE, house)

@@ -18,6 +18,8 @@ PIECE = Fraction(1, 4)
 MASS = Fraction(3)
 SMALL = Fraction(60)
 COOKED = frozenset({"heat", "simmer", "boil"})
+PROVING = frozenset({"prove", "retard"})
+HEATING = frozenset({"bake", "griddle", "fry", "roast"})
 
 
 class Far(NamedTuple):
@@ -25,6 +27,27 @@ class Far(NamedTuple):
 
     written: Fraction
     wanted: Fraction
+
+
+class FarStep(NamedTuple):
+    """What of a step was written for another size: "bake", "prove", "dough" (its bulk) or "pot"."""
+
+    what: str
+    far: Far
+
+
+def far_step(verb: str, batch: Batch, stage: StageBatch | None, kitchen: Kitchen, noun: str) -> FarStep | None:
+    """The bake and the proof of a piece of another weight, the fermentation or the pot of another mass.
+
+    `stage` is None in the way of one sort of piece, whose `noun` is given.
+    """
+    far: Far | None = None
+    what = ""
+    if verb in HEATING or verb in PROVING:
+        what, far = "bake" if verb in HEATING else "prove", far_piece(batch, kitchen, noun)
+    elif stage is not None and (verb == "ferment" or verb in COOKED):
+        what, far = "dough" if verb == "ferment" else "pot", far_mass(batch, stage)
+    return None if far is None else FarStep(what, far)
 
 
 def far_piece(batch: Batch, kitchen: Kitchen, noun: str) -> Far | None:

@@ -10,7 +10,7 @@ from manchet.figures.yeast_grid import YeastGrid, hours_to_say
 from manchet.formula.model import Range, Work
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.quantities.printing import rounded
-from manchet.sheets import day_picture, views, wording
+from manchet.sheets import day_picture, far_view, views, wording
 from manchet.sheets.measures import Measures
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Job
@@ -134,7 +134,7 @@ def job_text(row: Row, m: Measures) -> str:
 
 def _look(row: Row, m: Measures) -> str:
     until = row.step.until if row.step is not None and row.job == "step" else ""
-    return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m), _in_room(row, m))))
+    return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m), _in_room(row, m), _far(row, m))))
 
 
 def _in_room(row: Row, m: Measures) -> str:
@@ -143,6 +143,10 @@ def _in_room(row: Row, m: Measures) -> str:
         return ""
     low, high = (hours_to_say(end or Fraction(0)) for end in row.in_room.seconds)
     return m.words.say("card.in_room", m.degrees(wording.once(row.in_room.celsius)), m.time(Range(low, high)))
+
+
+def _far(row: Row, m: Measures) -> str:
+    return "" if row.far is None else far_view.said(row.far, m)
 
 
 def _cold(row: Row, m: Measures) -> str:

@@ -3,12 +3,9 @@
 from __future__ import annotations
 
 from manchet.formula.model import Batch, StageBatch
-from manchet.formula.written_for import COOKED, Far, far_mass, far_piece, too_small_to_cook
+from manchet.formula.written_for import FarStep, far_step, too_small_to_cook
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets.measures import Measures
-
-PROVING = frozenset({"prove", "retard"})
-HEATING = frozenset({"bake", "griddle", "fry", "roast"})
 
 
 def stage_notes(stage: StageBatch, m: Measures) -> tuple[str, ...]:
@@ -19,19 +16,11 @@ def stage_notes(stage: StageBatch, m: Measures) -> tuple[str, ...]:
 def step_notes(
     verb: str, batch: Batch, stage: StageBatch | None, kitchen: Kitchen, noun: str, m: Measures
 ) -> tuple[str, ...]:
-    """At a step: the bake and the proof of a piece of another weight, the fermentation or the pot of another mass.
-
-    `stage` is None in the way of one sort of piece, whose `noun` is given.
-    """
-    if verb in HEATING or verb in PROVING:
-        phrase = "far.bake" if verb in HEATING else "far.prove"
-        return _said(phrase, far_piece(batch, kitchen, noun), m)
-    if stage is not None and verb == "ferment":
-        return _said("far.dough", far_mass(batch, stage), m)
-    if stage is not None and verb in COOKED:
-        return _said("far.pot", far_mass(batch, stage), m)
-    return ()
+    """At a step: what of it was written for another size. `stage` is None in the way of one sort, whose `noun` is given."""
+    far = far_step(verb, batch, stage, kitchen, noun)
+    return () if far is None else (said(far, m),)
 
 
-def _said(phrase: str, far: Far | None, m: Measures) -> tuple[str, ...]:
-    return () if far is None else (m.words.say(phrase, m.about(far.written), m.about(far.wanted)),)
+def said(step: FarStep, m: Measures) -> str:
+    """`written for pieces of 500 g, these are 900 g: other minutes are needed, look for the core`"""
+    return m.words.say("far." + step.what, m.about(step.far.written), m.about(step.far.wanted))

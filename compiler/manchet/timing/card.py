@@ -17,6 +17,7 @@ from manchet.timing.card_values import Card, Change, Gives, Late, Row
 from manchet.timing.clashes import clashes_of
 from manchet.timing.durations import inside
 from manchet.timing.falling import with_floors
+from manchet.timing.far_from_written import with_far
 from manchet.timing.growing_cold import with_cooling
 from manchet.timing.in_the_room import with_rooms
 from manchet.timing.lanes import lanes_of
@@ -71,9 +72,8 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
     start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
     while when.not_before is not None and start < when.not_before:
         start += DAY
-    rows = with_rooms(
-        with_cooling(with_floors(_rows(course, kitchen, start), batch, kitchen), batch, mixes), batch, kitchen
-    )
+    rows = with_floors(_rows(course, kitchen, start), batch, kitchen)
+    rows = with_far(with_rooms(with_cooling(rows, batch, mixes), batch, kitchen), batch, kitchen)
     return Card(
         name=batch.formula.name,
         start=start,

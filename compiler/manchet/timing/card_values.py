@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.formula.model import Moved, Range, Step, Swapped, Work
+from manchet.formula.written_for import FarStep
 
 
 class Gives(NamedTuple):
@@ -121,6 +122,8 @@ class Row(NamedTuple):
     """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
     in_room: InRoom | None = None
     """For a ripening whose room is not as warm as the file has it."""
+    far: FarStep | None = None
+    """Where its minutes were written for another size."""
 
 
 class Before(NamedTuple):
