@@ -13,7 +13,7 @@ from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets import wording
 from manchet.sheets.measures import Measures
-from manchet.sheets.views import Bake, Box
+from manchet.sheets.views import Bake, Box, Phase
 
 
 def bake_part(
@@ -21,7 +21,7 @@ def bake_part(
 ) -> Bake:
     """`is_last`: nothing is baked after it. `noun` is the sort of piece whose way this is, "" where the dough is not parted."""
     boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
-    table = [wording.phase(step, m) for step in phases]
+    table = [_phase(step, kitchen, m) for step in phases]
     notes = tuple(_loads(phases, batch, mixes, kitchen, noun, m))
     core = core_of(batch.formula, phases) if is_last and not dries(phases[0]) else None
     if core is not None:
@@ -29,6 +29,14 @@ def bake_part(
         table[-1] = table[-1]._replace(core=about)
         notes += (m.words["load.core_estimate"],)
     return Bake(tuple(table), boxes, notes)
+
+
+def _phase(step: Step, kitchen: Kitchen, m: Measures) -> Phase:
+    """The phase; its steam with how this oven makes it, where the kitchen says (`steam by pan`)."""
+    phase, oven = wording.phase(step, m), oven_of(step, kitchen)
+    if not phase.steam or oven is None or not oven.steam:
+        return phase
+    return phase._replace(steam=m.words.say("load.steam_by", phase.steam, oven.steam))
 
 
 def _loads(phases: Sequence[Step], batch: Batch, mixes: int, kitchen: Kitchen, noun: str, m: Measures) -> Iterable[str]:
