@@ -144,3 +144,14 @@ def test_the_turn_is_among_the_figures() -> None:
         turns.append((formula.name, figure.value, [given.name for given in figure.inputs]))
     order = ["Flat", "Lean", "Soft"]
     assert turns == [("Soft", 3, order), ("Flat", 1, order), ("Lean", 2, order)]
+
+
+def test_a_range_gives_a_range_of_hours() -> None:
+    """breadnz.com again, as it is printed: 10-13 C an hour from 250 C, 8-10 from 200. Bread until 190 C."""
+    ranges = HOUSE.replace("falls 12 C", "falls 10-13 C").replace("falls 9 C", "falls 8-10 C")
+    found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", heat="190-250 C", shape="round") + ranges),))
+    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert batch is not None
+    until = figures_of(batch, found.larder, found.kitchen).estimates["goes into mother, until"]
+    assert until.rule.endswith("; 4.8 to 6.3 h by the ends of its ranges")
+    assert until.value == 50 / Fraction("11.5") + 10 / Fraction(9)

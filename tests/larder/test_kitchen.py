@@ -135,6 +135,12 @@ def test_a_fall_is_a_difference_and_its_start_a_reading() -> None:
     )  # the hottest first, in whatever order they stand
 
 
+def test_a_fall_may_be_a_range() -> None:
+    _larder, kitchen, reports = house("kitchen K\n  oven a\n    falls 18-23.4 F an hour from 250 C\n")
+    (fall,) = kitchen.ovens[0].falls
+    assert (reports, fall) == ([], Fall(Fraction("11.5"), Fraction(250), Fraction(10), Fraction(13)))
+
+
 @pytest.mark.parametrize(
     ("line", "takes"),
     [
@@ -190,6 +196,9 @@ def test_warms_is_a_difference_and_no_reading() -> None:
         ("  oven a\n    door 45", "kitchen-figure-unfit"),
         ("  oven a\n    falls 12 C an hour", "line-unfinished"),
         ("  oven a\n    falls 12 C from 250 C", "unreadable-line"),
+        ("  oven a\n    falls at least 8 C an hour from 250 C", "kitchen-figure-unfit"),
+        ("  oven a\n    falls 0-8 C an hour from 250 C", "kitchen-figure-unfit"),
+        ("  oven a\n    falls 8 C an hour from 200-250 C", "kitchen-figure-unfit"),
         ("  oven a\n    falls 0 C an hour from 250 C", "kitchen-figure-unfit"),
         ("  oven a\n    falls 12 C an hour from 2500 C", "kitchen-figure-unfit"),
         ("  oven a\n    falls 12 C an hour from 250 C\n    falls 9 C an hour from 250 C", "kitchen-line-twice"),

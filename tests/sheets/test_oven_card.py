@@ -168,3 +168,17 @@ def test_nothing_to_bake() -> None:
     made = oven_card("", [ordered([], found.kitchen.ovens[0])], {}, ("Odd loaf",), Issue(), BRITISH)
     assert "Not on this card, because of mistakes in their files: Odd loaf." in html_of(made)
     assert "Nothing of what was read is baked in this oven." in html_of(made)
+
+
+def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
+    """From 240 to 220 C: 100 min at 12 C an hour, 80 at 15."""
+    text = HOUSE.replace("falls 12 C", "falls 9-15 C")
+    found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", kind="soft", number=20, heat="230 C") + text),))
+    made = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert made is not None
+    plan = ordered(list(bakes_of(made, found.kitchen)), found.kitchen.ovens[0])
+    (oven,) = oven_card("", [plan], {}, (), Issue(), BRITISH).ovens
+    assert {fact.label: plain(fact.value) for fact in oven.facts}["falls"] == (
+        "18 °C an hour from 300 °C; 9–15 °C an hour from 250 °C"
+    )
+    assert (oven.turns[0].when, plain(oven.turns[0].latest)) == ("+3:35", "+4:55 at the latest")

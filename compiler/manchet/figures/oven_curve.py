@@ -56,6 +56,16 @@ def hours_to(falls: tuple[Fall, ...], celsius: Fraction) -> Fraction | None:
     return hours + (falls[-1].start - celsius) / falls[-1].an_hour
 
 
+def fastest(falls: tuple[Fall, ...]) -> tuple[Fall, ...]:
+    """The curve of an oven that loses as much as its ranges say at most."""
+    return tuple(fall._replace(an_hour=fall.fastest or fall.an_hour) for fall in falls)
+
+
+def slowest(falls: tuple[Fall, ...]) -> tuple[Fall, ...]:
+    """The curve of an oven that loses as little as its ranges say at least."""
+    return tuple(fall._replace(an_hour=fall.slowest or fall.an_hour) for fall in falls)
+
+
 class Window(NamedTuple):
     """From when to when an oven is as hot as a phase wants, in hours from the hottest heat of its curve on."""
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from manchet.figures.figure import Figure, Given
 from manchet.figures.oven_bakes import Bake, bakes_of
-from manchet.figures.oven_curve import window
+from manchet.figures.oven_curve import fastest, hours_to, slowest, window
 from manchet.figures.oven_order import ordered
 from manchet.formula.batching import batch_of
 from manchet.formula.model import Batch, Formula
@@ -79,10 +79,18 @@ def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     rule = f"an estimate: hours after {oven.name} had {start} C until it has fallen to the {{}} heat the phase may begin at"
     source = f"{kitchen.name or 'the kitchen'}'s own measure of how its oven falls"
     found = {}
-    for word, end, hours in (("from", "hottest", when.opens), ("until", "coldest", when.closes)):
+    for word, end, hours, heat in (("from", "hottest", when.opens, most), ("until", "coldest", when.closes, least)):
         name = f"goes into {oven.name}{_whose(bake)}, {word}"
-        found[name] = Figure(name, hours, "h", rule.format(end), given, source)
+        found[name] = Figure(name, hours, "h", rule.format(end) + _between(oven, heat), given, source)
     return found
+
+
+def _between(oven: Oven, celsius: Fraction) -> str:
+    """`; 3.8 to 5 h by the ends of its ranges`, "" where the kitchen gives single figures."""
+    soonest, latest = hours_to(fastest(oven.falls), celsius), hours_to(slowest(oven.falls), celsius)
+    if soonest is None or latest is None or soonest == latest:
+        return ""
+    return f"; {decimal(soonest, 1)} to {decimal(latest, 1)} h by the ends of its ranges"
 
 
 def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:

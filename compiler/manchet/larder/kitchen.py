@@ -36,7 +36,11 @@ class Fall(NamedTuple):
     """How fast a fired oven grows colder from `start` (Celsius) on: degrees Celsius, a difference, an hour."""
 
     an_hour: Fraction
+    """The figure to plan with: the middle of a range."""
     start: Fraction
+    slowest: Fraction | None = None
+    fastest: Fraction | None = None
+    """The ends of a range, where the kitchen gives one."""
 
 
 class LoadTakes(NamedTuple):

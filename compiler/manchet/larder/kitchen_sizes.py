@@ -85,16 +85,17 @@ def floor_of(sides: dict[str, Sides]) -> Floor | None:
 
 
 def fall_of(node: Setting) -> Fall | None:
-    """`falls 12 C an hour from 250 C`: the first is a difference (20 F are 11.1 C), the second a reading."""
+    """`falls 10-13 C an hour from 250 C`: the first is a difference (18 F are 10 C), the second a reading."""
     if len(node.amounts) != 2:
         return None
-    an_hour, start = drop_of(node.amounts[0]), node.amounts[1]
-    if an_hour is None or start.unit not in UNITS or UNITS[start.unit].dimension != TEMPERATURE:
+    drops, start = drops_of(node.amounts[0]), node.amounts[1]
+    if drops is None or start.unit not in UNITS or UNITS[start.unit].dimension != TEMPERATURE:
         return None
     if start.low is None or start.low != start.high:
         return None
-    of = UNITS[start.unit]
-    return Fall(an_hour, (start.low - of.offset) * of.factor)
+    of, (least, most) = UNITS[start.unit], drops
+    fall = Fall((least + most) / 2, (start.low - of.offset) * of.factor)
+    return fall if least == most else fall._replace(slowest=least, fastest=most)
 
 
 def load_takes_of(node: Setting) -> LoadTakes | None:
@@ -107,10 +108,16 @@ def load_takes_of(node: Setting) -> LoadTakes | None:
 
 
 def drop_of(amount: Amount) -> Fraction | None:
-    """A difference of temperature in Celsius, single, above nothing and no more than an oven can lose in an hour."""
+    """A single difference of temperature, see `drops_of`."""
+    drops = drops_of(amount)
+    return drops[0] if drops is not None and drops[0] == drops[1] else None
+
+
+def drops_of(amount: Amount) -> tuple[Fraction, Fraction] | None:
+    """A difference of temperature in Celsius, least and most: above nothing, and no more than an oven loses in an hour."""
     if amount.unit not in UNITS or UNITS[amount.unit].dimension != TEMPERATURE:
         return None
-    if amount.low is None or amount.low != amount.high:
+    if amount.low is None or amount.high is None:
         return None
-    drop = amount.low * UNITS[amount.unit].factor
-    return drop if 0 < drop <= STEEPEST else None
+    least, most = (end * UNITS[amount.unit].factor for end in (amount.low, amount.high))
+    return (least, most) if 0 < least <= most <= STEEPEST else None

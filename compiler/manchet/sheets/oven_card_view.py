@@ -8,10 +8,11 @@ from itertools import groupby
 
 from manchet.figures.core import core_of
 from manchet.figures.oven_bakes import Bake
-from manchet.figures.oven_curve import hours_to
+from manchet.figures.oven_curve import fastest, hours_to
 from manchet.figures.oven_order import first_if_colder
 from manchet.figures.oven_plan import Load, Plan, window_of
 from manchet.formula.model import Formula, Range
+from manchet.larder.kitchen import Fall
 from manchet.quantities.printing import rounded
 from manchet.sheets import wording
 from manchet.sheets.drawings.falling import Lane, way_down
@@ -84,10 +85,14 @@ def _wants(bake: Bake, m: Measures) -> str:
     return m.oven(Range(*bake.wants))
 
 
-def _difference(celsius: Fraction, m: Measures) -> str:
+def _difference(celsius: Range, m: Measures) -> str:
     """A difference of temperature: 10 °C are 18 °F."""
-    degrees = celsius * Fraction(9, 5) if m.house.degrees == "F" else celsius
-    return f"{m.plain(wording.once(degrees), 1)}\N{NO-BREAK SPACE}{m.degree()}"
+    ends = (end * Fraction(9, 5) if end is not None and m.house.degrees == "F" else end for end in celsius)
+    return f"{m.plain(Range(*ends), 1)}\N{NO-BREAK SPACE}{m.degree()}"
+
+
+def _range(fall: Fall) -> Range:
+    return Range(fall.slowest or fall.an_hour, fall.fastest or fall.an_hour)
 
 
 def _name(bake: Bake, m: Measures) -> str:
@@ -102,7 +107,7 @@ def _facts(plan: Plan, m: Measures) -> Iterable[Fact]:
     words, oven = m.words, plan.oven
     yield Fact(words["falling.hour_none"], words.say("falling.floor_at", m.oven(wording.once(oven.falls[0].start))))
     falls = (
-        words.say("falling.an_hour", _difference(fall.an_hour, m), m.oven(wording.once(fall.start)))
+        words.say("falling.an_hour", _difference(_range(fall), m), m.oven(wording.once(fall.start)))
         for fall in oven.falls
     )
     yield Fact(words["falling.falls"], "; ".join(falls))
@@ -112,7 +117,8 @@ def _facts(plan: Plan, m: Measures) -> Iterable[Fact]:
     else:
         grams = takes.grams or plan.full
         yield Fact(
-            words["falling.load_takes"], words.say("falling.for_dough", _difference(takes.drop, m), m.mass(grams))
+            words["falling.load_takes"],
+            words.say("falling.for_dough", _difference(wording.once(takes.drop), m), m.mass(grams)),
         )
     if oven.recovers:
         yield Fact(words["falling.between"], m.duration(oven.recovers))
@@ -146,7 +152,8 @@ def _turn(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -> 
     load = plan.loads[at]
     bake, words = load.bake, m.words
     turns = list(dict.fromkeys(one.bake for one in plan.loads))
-    begun, ended = hours_to(plan.oven.falls, load.into.celsius), hours_to(plan.oven.falls, bake.wants[0])
+    falls = fastest(plan.oven.falls)
+    begun, ended = hours_to(falls, load.into.celsius), hours_to(falls, bake.wants[0])
     longer = (ended or Fraction(0)) - (begun or Fraction(0))
     return Turn(
         number=str(turns.index(bake) + 1),
