@@ -6,13 +6,14 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from sheets import samples, samples_card
+from sheets import samples, samples_card, test_oven_card as oven_card
 
 from manchet.sheets.html import html_of
 
 VIEWS = {
     "sheet": samples.ebb_rye(),
     "card": samples_card.night_card(),
+    "oven card": oven_card.card(),
     "long name": samples.ebb_rye("Twice-sieved-overnight-soured-and-slowly-baked rye of the old ferry house " * 2),
     "one word": samples.ebb_rye("Roggenvollkornschrotsauerteigkastenbrotmitsonnenblumenkernenundkürbiskernen"),
 }
