@@ -26,7 +26,7 @@ def oven_figures(batch: Batch, beside: Iterable[Formula], kitchen: Kitchen) -> d
         if bake.oven.falls:
             found |= _window(bake, kitchen) | _after(bake, kitchen)
     for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
-        others = [formula for formula in beside if formula.name != batch.formula.name]
+        others = [one for one in beside if one.name != batch.formula.name and not one.preparation]
         found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven, kitchen)
     return found
 
