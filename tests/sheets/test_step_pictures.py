@@ -161,6 +161,26 @@ def test_the_pdf_says_every_picture_in_words_and_is_the_same_each_time() -> None
     assert made == pdf_of(html_of(sheet(LOAF)))
 
 
+@pytest.mark.parametrize("width", [375, 768])
+def test_a_phone_shows_the_step_over_its_picture_and_nothing_overflows(width: int, tmp_path: Path) -> None:
+    from shutil import which
+
+    from playwright.sync_api import sync_playwright
+
+    path = which("chromium") or which("google-chrome")
+    if path is None:
+        pytest.skip("no Chromium on this machine")
+    (tmp_path / "page.html").write_text(html_of(sheet(LOAF)), encoding="utf-8")
+    with sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=path, args=["--no-sandbox", "--disable-gpu"])
+        page = chromium.new_page(viewport={"width": width, "height": 900})
+        page.goto((tmp_path / "page.html").as_uri())
+        wide = page.evaluate("document.documentElement.scrollWidth")
+        narrowest = page.evaluate("Math.min(...[...document.querySelectorAll('td.do')].map(td => td.clientWidth))")
+        chromium.close()
+    assert wide <= width and narrowest > 140
+
+
 # ---- the baker's own ------------------------------------------------------------------------------
 
 OWN = LOAF.replace("  bake loss 12%\n", '  bake loss 12%\n  picture "HEAD"\n').replace(
