@@ -277,3 +277,13 @@ def test_among_the_estimates_for_the_whole_batch() -> None:
 def test_a_yeast_wait_is_what_it_says() -> None:
     (wait,) = yeast_waits(formula(POOLISH))
     assert isinstance(wait, YeastWait) and wait.share == Fraction("0.0003")
+
+
+def test_a_sponge_with_all_the_yeast_moves_its_dough_too() -> None:
+    """The dough that takes it has no yeast but the sponge's: with half of it the proof is another. A poolish's share is small."""
+    sponge = POOLISH.replace("instant yeast          0.4%", "instant yeast          0.03%")
+    (moves,), (stays,) = yeast_waits(formula(sponge)), yeast_waits(formula(POOLISH))
+    assert moves.carries_on and not stays.carries_on
+    words = Measures(House(), words_of("British"))
+    assert "the dough moves too" in yeast_table(grid(sponge), PLAIN, words).note
+    assert "the dough moves too" not in yeast_table(grid(POOLISH), PLAIN, words).note

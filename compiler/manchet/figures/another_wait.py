@@ -206,6 +206,7 @@ class _Moving:
             share=wait.share,
             in_all=in_all,
             together=len(wait.waits) > 1,
+            carries_on=wait.carries_on,
             place=wait.waits[0].step.place,
         )
         return Carried(self.formula._replace(children=children), shared, made)

@@ -31,6 +31,8 @@ YEASTS = frozenset({"yeast", "sweet-dough yeast"})
 ARMY = "US Army, Manual for Army Bakers, 1916: half the yeast, a sponge of 5 h takes up to 8 h"
 RULE = "yeast as written x the work of the written wait / (hours x how fast the yeast works there)"
 
+CARRIES_ON = "most of the bread's yeast is in it, so the dough moves too: go by its look"
+
 
 class YeastWait(NamedTuple):
     """The waits of one stage that its own baker's yeast raises alone."""
@@ -43,6 +45,8 @@ class YeastWait(NamedTuple):
     """The yeast: its first line, should it stand in several."""
     share: Fraction
     """All of that yeast in the stage, grams per gram of all flour."""
+    carries_on: bool
+    """It is most of the bread's yeast, and goes on working in the dough: that moves too, and nobody can say how far."""
 
     @property
     def seconds(self) -> Range:
@@ -131,7 +135,11 @@ def _yeast_wait(stage: Stage, formula: Formula) -> YeastWait | None:
     )
     portions = _own_yeast(stage)
     share = sum((p.share for p in portions), NOTHING)
-    return YeastWait(stage, branch, waits, portions[0], share) if waits and share else None
+    if not waits or not share:
+        return None
+    everywhere = sum((p.share for other in formula.stages for p in _own_yeast(other)), NOTHING)
+    carries_on = stage is not formula.stages[-1] and share * 2 > everywhere
+    return YeastWait(stage, branch, waits, portions[0], share, carries_on)
 
 
 def _steps(stage: Stage, formula: Formula) -> tuple[tuple[Step, ...], str]:
@@ -276,4 +284,5 @@ def _moved(one: Moved) -> Figure:
     )
     other = decimal(rounded(by_the_army(one.times), 2), 2)
     rule = f"an estimate, by the army's sponge {other}: {RULE}, to two decimals; flour and water as written"
+    rule += f"; {CARRIES_ON}" if one.carries_on else ""
     return Figure(f"{one.yeast}, so many times as much", one.times, "", rule, inputs, f"{BAKERS.source}; {ARMY}")

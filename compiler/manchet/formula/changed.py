@@ -43,6 +43,8 @@ class Moved(NamedTuple):
     in_all: Fraction
     """That yeast in all stages as written."""
     together: bool
+    carries_on: bool
+    """Most of the bread's yeast: the dough it goes into moves too."""
     place: Place
 
     @property

@@ -21,4 +21,5 @@ def _line(one: Moved, m: Measures) -> str:
     was = words.say("yeast.wait", m.time(one.written), m.degrees(one.written_celsius))
     factor = m.plain(Range(one.times, one.times), 2)
     in_all, before = m.percent(one.in_all_now), m.percent(one.in_all)
-    return words.say("yeast.moved", stage, now, was, one.yeast, factor, in_all, before)
+    said = words.say("yeast.moved", stage, now, was, one.yeast, factor, in_all, before)
+    return f"{said}. {words['yeast.carries_on']}" if one.carries_on else said

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.figures.yeast_grid import Cell, YeastGrid
@@ -28,8 +29,15 @@ def yeast_table(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastTable:
             YeastRow(m.time(row.seconds), tuple(_cell(cell, grid, kitchen, m) for cell in row.cells))
             for row in grid.rows
         ),
-        note=words.say("yeast.each_bowl", str(grid.makings)) if grid.makings > 1 else "",
+        note=" ".join(_notes(grid, m)),
     )
+
+
+def _notes(grid: YeastGrid, m: Measures) -> Iterator[str]:
+    if grid.makings > 1:
+        yield m.words.say("yeast.each_bowl", str(grid.makings))
+    if grid.wait.carries_on:
+        yield m.words["yeast.carries_on"]
 
 
 def _cell(cell: Cell, grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastCell:
