@@ -26,6 +26,7 @@ from manchet.sheets.home_size import fits, order_at_home
 from manchet.sheets.html import html_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.pdf import Pdf, pdf_of
+from manchet.sheets.recipe_data import Times, recipe_of
 from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
@@ -229,14 +230,65 @@ def test_the_recipe_for_machines() -> None:
     assert "schema.org" not in shown.replace(json.dumps(data, ensure_ascii=False, sort_keys=True), "")
 
 
+ISO = re.compile(r"P(?:\d+D)?(?:T(?:\d+H)?(?:\d+M)?)?")
+
+
+def test_the_recipe_has_its_times_and_each_ingredient_once() -> None:
+    data = recipe(html_of(taken()))
+    # 11 h of ripening, 2 h and 67.5 min of waits, 42.5 min of bake, 2 h of cooling, 12 min of mixing, 40 s of shaping.
+    assert (data["cookTime"], data["totalTime"]) == ("PT43M", "PT17H3M")
+    assert all(ISO.fullmatch(data[time]) for time in ("cookTime", "prepTime", "totalTime"))
+    names = [line.split("g ", 1)[1] for line in data["recipeIngredient"]]
+    assert sorted(names) == sorted(set(names)) and "poolish" not in names
+    assert {"white flour", "whole rye flour", "water", "salt", "fresh yeast"} == set(names)
+
+
+def test_several_sorts_are_several_yields() -> None:
+    text = QUAY.replace(
+        "  makes 24 loaves at 900 g dough\n", "  makes 2 loaves at 900 g dough\n  makes 8 rolls at 90 g dough\n"
+    )
+    text = text.replace(
+        "    shape oval 20 s each\n",
+        "    for the rolls\n      add walnuts 12% of the dough\n      bake 18 min at 230 C\n    for the loaves\n",
+    )
+    for line in ("prove covered 60", "score", "bake 15", "bake 25", "cool 2"):
+        text = text.replace(f"    {line}", f"      {line}")
+    text = text.replace('      until "chestnut"', '        until "chestnut"')
+    data = recipe(html_of(taken(text)))
+    assert len(data["recipeYield"]) == 2
+    (walnuts,) = [line for line in data["recipeIngredient"] if line.endswith("walnuts")]
+    # 6 rolls of 90 g with their walnuts: 540 x 12 / 112.
+    assert walnuts.replace("\N{NO-BREAK SPACE}", " ") == "57.9 g walnuts"
+
+
+def test_a_bakery_s_pot_is_not_fed_at_home() -> None:
+    text = QUAY.replace(
+        "  poolish with 20% of all flour\n    white flour          100%\n    water                100%\n    fresh yeast            0.5%",
+        "  levain with 20% of all flour\n    white flour          100%\n    water                100%\n    ripe wheat starter    10%",
+    )
+    text = text.replace("    poolish\n", "    levain\n").replace(
+        'until "domed"\n', 'until "domed"\n    keep 3000 g as ripe wheat starter\n'
+    )
+    text = text.replace("    fresh yeast            1%\n", "")
+    (keep,) = [doing.text for doing in doings(taken(text)) if doing.text.startswith("Keep")]
+    assert "3" not in keep
+
+
+def test_the_size_of_a_tin_is_said() -> None:
+    text = QUAY.replace("    prove covered", "    place in long tin\n    prove covered")
+    text += "\nkitchen K\n  tin long tin\n    volume 1904 ml\n"
+    (place,) = [doing for doing in doings(taken(text)) if doing.text.startswith("Place")]
+    assert place.notes[-1].replace("\N{NO-BREAK SPACE}", " ").startswith("or another that holds about 1,900 ml")
+
+
 def test_hostile_names_stay_text() -> None:
     for hostile in (HOSTILE, "</script><script>alert(1)</script>", "]]>\u2028--><!--", '"}]}'):
         view = taken()._replace(title=hostile, about=hostile)
         row = view.sections[0].rows[0]._replace(name=hostile)
         section = view.sections[0]._replace(rows=(row,), title=hostile)
-        from manchet.sheets.recipe_data import recipe_of
-
-        view = view._replace(sections=(section,), recipe=recipe_of(hostile, hostile, "en-GB", hostile, (section,)))
+        times = Times(Fraction(600), Fraction(7200))
+        machine = recipe_of(hostile, hostile, "en-GB", [hostile], [f"1 g {hostile}"], (section,), times)
+        view = view._replace(sections=(section,), recipe=machine)
         page = html_of(view)
         data = recipe(page)
         assert data["name"] == hostile and data["recipeIngredient"][0].endswith(hostile)

@@ -6,9 +6,10 @@ import re
 from fractions import Fraction
 from typing import Any
 
-from sheets.work import ISSUE, sheet
+from sheets.work import ISSUE, prepared, sheet
 
 from manchet.formula.order import Order
+from manchet.sheets.prep_steps import worked_in
 from manchet.sheets.views import Bake, Block, Branch, Divide, House, Line, PrepSheet, Row, Steps
 from manchet.starter import starter
 
@@ -150,7 +151,9 @@ def test_branches_and_the_divide_list() -> None:
     assert divide.sorts[0].baked == "770\N{NO-BREAK SPACE}g"
     assert [p.title for p in found if isinstance(p, Branch)] == ["for the loaves", "for the rolls"]
     nuts = [r for part in found if isinstance(part, Steps) for line in part.lines for r in line.adds]
-    assert [(r.name, r.weight) for r in nuts if r.name == "hazelnuts"] == [("hazelnuts", "317")]
+    assert [(r.name, r.weight) for r in nuts if r.name == "hazelnuts"] == [
+        ("hazelnuts", "283")
+    ]  # 2,357 g of dough and 12 % of it
 
 
 def test_the_phases_of_a_bake_stand_in_a_table() -> None:
@@ -217,3 +220,30 @@ def test_a_light_piece_is_divided_by_hundredths_of_an_ounce() -> None:
     said = next(fact.value for fact in view.head if "loaves" in fact.value).replace("\N{NO-BREAK SPACE}", " ")
     assert "2.12 oz (60 g)" in said
     assert view.water is None, "no kitchen says how warm anything is"
+
+
+def test_what_is_worked_into_a_part_and_its_dough_weigh_what_its_pieces_do() -> None:
+    text = """formula Causeway
+  kind hearth loaf
+  makes 24 rolls at 110 g dough
+  makes 2 loaves at 900 g dough
+  overall
+    white flour 100%
+    water 68%
+    salt 2%
+    instant yeast 0.6%
+  dough
+    everything else
+    mix by hand 8 min
+    ferment covered 90 min at 25 C
+    divide
+    for the rolls
+      add hazelnuts 12% of the dough
+      bake 18 min at 240 C
+    for the loaves
+      bake 40 min at 225 C
+"""
+    work = prepared(text)
+    ((_, nuts),) = worked_in(work.batch.formula.branches[0], work.batch)
+    assert nuts == Fraction(24 * 110 * 12, 112)
+    assert work.batch.divided + nuts == 24 * 110 + 2 * 900

@@ -12,13 +12,14 @@ from manchet.sheets.home_measures import spoons
 from manchet.sheets.home_ways import Home, pieces_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared
-from manchet.sheets.recipe_data import recipe_of
+from manchet.sheets.recipe_data import Times, recipe_of
 from manchet.sheets.step_pictures import own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
 from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.weigh_view import Bowl, exact_weight
 from manchet.sheets.words_of import words_of
+from manchet.timing.card import course_of
 
 POT = "hot-lid"
 AT_HOME = ("raw-dough", "oven-steam", POT)
@@ -32,7 +33,7 @@ def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks
     formula = work.batch.formula
     sections = tuple(_section(at, work, m) for at in range(len(work.tables)))
     head = tuple(Fact(words["head.makes"], pieces_of(p, formula, m)) for p in work.batch.pieces)
-    head = head or (Fact(words["head.makes"], m.mass(work.batch.dough)),)
+    head = head or (Fact(words["head.makes"], words.say("head.whole", m.mass(work.batch.dough))),)
     spoony = any(row.aside for s in sections for row in (*s.rows, *s.aside))
     named = [c.name for c in work.cautions]
     potted = any(
@@ -67,8 +68,33 @@ def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks
         notes=() if formula.preparation else formula.notes,
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own(formula.pictures, work),
-        recipe=recipe_of(formula.name, formula.about, words["language"], head[0].value, sections),
+        recipe=recipe_of(
+            formula.name, formula.about, words["language"], [fact.value for fact in head], _bought(work, m), sections,
+            _times(work),
+        ),
     )  # fmt: skip
+
+
+def _bought(work: Prepared, m: Measures) -> list[str]:
+    """What goes in, the stages taken apart: `958 g white flour`."""
+    grams: dict[str, Fraction] = {}
+    for table in work.tables:
+        for line in table.lines:
+            if not line.weighed.portion.stage:
+                name = line.weighed.portion.name
+                grams[name] = grams.get(name, Fraction(0)) + line.reading.grams
+    for branch in work.batch.formula.branches:
+        for portion, much in prep_steps.worked_in(branch, work.batch):
+            grams[portion.name] = grams.get(portion.name, Fraction(0)) + much
+    return [f"{m.grams(much)} {name}" for name, much in grams.items()]
+
+
+def _times(work: Prepared) -> Times:
+    """How long it all takes at home, and how long of that something bakes: the longest way of several."""
+    steps = [stage.steps for stage in work.batch.formula.stages]
+    ways = [steps[-1] + branch.steps for branch in work.batch.formula.branches] or [steps[-1]]
+    baked = [sum((s.time.likely for s in way if s.verb == "bake" and s.time is not None), Fraction(0)) for way in ways]
+    return Times(max(baked), course_of(work.batch, work.kitchen, work.mixes).total)
 
 
 def _yeast(work: Prepared, m: Measures) -> str:

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from manchet.figures.oven_curve import oven_of as oven_at
 from manchet.figures.oven_floor import GAP, across, load_of, places
-from manchet.formula.model import Batch, PieceBatch, Step
+from manchet.formula.model import Batch, Formula, PieceBatch, Stage, Step
 from manchet.formula.order import Order
 from manchet.larder.kitchen import Floor, Kitchen
 from manchet.sheets.drawings.oven import plan
@@ -41,6 +41,17 @@ def order_at_home(written: Batch) -> Order:
         most = 2 if piece.tin else max(FEWEST, fits(piece.grams))
         number.append((min(piece.number, Fraction(max(FEWEST, most // sorts))), piece.noun))
     return Order(pieces=tuple(number))
+
+
+def seed_at_home(formula: Formula) -> Formula:
+    """The same with no more kept for the pot than the next build takes: what a bakery keeps for its pot would outweigh the
+    bread of one oven."""
+    return formula._replace(stages=tuple(_keeping_enough(stage) for stage in formula.stages))
+
+
+def _keeping_enough(stage: Stage) -> Stage:
+    keeps = tuple(k if k.grams is None else k._replace(grams=None, how="enough") for k in stage.keeps)
+    return stage._replace(keeps=keeps)
 
 
 def kitchen_at_home(kitchen: Kitchen, words: str) -> Kitchen:

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from manchet.formula.model import Formula, PieceBatch, Step
 from manchet.formula.nouns import singular
+from manchet.formula.tins import tin_called
 from manchet.sheets import home_steps, prep_steps, step_pictures, wording
 from manchet.sheets.baked_view import after_the_dough
 from manchet.sheets.handout_oven import oven_of
@@ -65,7 +66,17 @@ class Home(NamedTuple):
             text = self.m.words.say("handout.divide_into", text, "; ".join(sorts)) if sorts else text
         if step.applied is not None and step.applied.stage:
             notes = (self.m.words.say("handout.made_before", step.applied.name), *notes)
+        notes = (*notes, *self._tin_holds(step))
         return Doing(text, line.look, step.why, notes, line.adds, line.counts, self._with_tray(step, figures))
+
+    def _tin_holds(self, step: Step) -> tuple[str, ...]:
+        """How large the bakery's tin is: at home another one serves, if it holds as much."""
+        if step.verb != "place" or step.where is None:
+            return ()
+        tin = tin_called(step.where[1], self.work.kitchen)
+        if tin is None or tin.word != "tin" or tin.millilitres is None:
+            return ()
+        return (self.m.words.say("handout.tin_holds", self.m.volume(tin.millilitres)),)
 
     def _with_tray(self, step: Step, figures: tuple[Figure, ...]) -> tuple[Figure, ...]:
         """Ours, and where pieces are shaped how they lie on the tray."""

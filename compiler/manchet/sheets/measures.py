@@ -97,6 +97,10 @@ class Measures(NamedTuple):
         light = self.house.units == "US" and grams < LIGHT
         return str(self.piece(grams)) if light else self.mass(grams)
 
+    def volume(self, millilitres: Fraction) -> str:
+        """What a tin holds, spoken of: to 10 ml."""
+        return f"{_figure(printing.rounded(millilitres / 10, 0) * 10, 0)}{NBSP}{self.words['units.ml']}"
+
     def weight_unit(self) -> str:
         """The unit alone, for a box."""
         return self.words["units.oz" if self.house.units == "US" else "units.g"]
@@ -183,7 +187,8 @@ class Measures(NamedTuple):
     def length(self, millimetres: Range) -> str:
         if self.house.units == "US":
             return self._range(millimetres, lambda x: x / Fraction(254, 10), self.words["units.inch"], 2)
-        return self._range(millimetres, lambda x: x, self.words["units.mm"], 1)
+        ends = [end for end in millimetres if end is not None]
+        return self._range(millimetres, lambda x: x, self.words["units.mm"], 0 if min(ends) >= 10 else 1)
 
     def plain(self, figure: Range, places: int = 2) -> str:
         return self._range(figure, lambda x: x, "", places)

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
+from manchet.formula.model import Batch, Branch, PieceBatch, Portion, StageBatch, Step
 from manchet.formula.order import left_at_the_scale
 from manchet.sheets import baked_view, views, wording
 from manchet.sheets.bake_view import bake_part
@@ -160,12 +160,18 @@ NOTABLE_REST = Fraction(5)
 """Grams of dough left at the scale that are worth a line. Our rule."""
 
 
+def worked_in(branch: Branch, batch: Batch) -> list[tuple[Portion, Fraction]]:
+    """What one sort gets of its own, and grams of it: of the dough alone, for a piece is weighed with it."""
+    pieces = sum((p.number * p.grams for p in batch.pieces if p.noun == branch.noun), Fraction(0))
+    dough = pieces / (1 + sum((portion.share for portion in branch.added), Fraction(0)))
+    return [(portion, portion.share * dough) for portion in branch.added]
+
+
 def branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:
     """What goes into the dough of one sort: a share of the dough that is divided for it."""
-    dough = sum((p.number * p.grams for p in batch.pieces if p.noun == branch.noun), Fraction(0))
     rows = {}
-    for portion in branch.added:
-        weight = m.piece(portion.share * dough)
+    for portion, grams in worked_in(branch, batch):
+        weight = m.piece(grams)
         note = m.words.say("divide.of_the_dough", m.percent(portion.share))
         rows[portion.key] = Row(portion.name, weight.figure, weight.unit, note)
     return rows

@@ -2,30 +2,51 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import Any
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+from typing import Any, NamedTuple
 
+from manchet.quantities.printing import rounded
 from manchet.sheets.handout_values import Section, Way
 from manchet.sheets.views import Row
 
 
-def recipe_of(name: str, about: str, language: str, makes: str, sections: Iterable[Section]) -> str:
-    """JSON text in which no character can end the element it stands in."""
+class Times(NamedTuple):
+    """Seconds: of the bake (0 where nothing is baked), and of all the work with its waits."""
+
+    bake: Fraction
+    total: Fraction
+
+
+def recipe_of(
+    name: str,
+    about: str,
+    language: str,
+    makes: Sequence[str],
+    ingredients: Sequence[str],
+    sections: Iterable[Section],
+    times: Times,
+) -> str:
+    """JSON text in which no character can end the element it stands in. `ingredients` are what is bought, each once; times
+    stand as ISO 8601 writes them: `PT15H30M`."""
     import json
 
-    sections = tuple(sections)
     data: dict[str, Any] = {
         "@context": "https://schema.org",
         "@type": "Recipe",
         "name": name,
         "inLanguage": language,
-        "recipeYield": makes,
-        "recipeIngredient": list(dict.fromkeys(_ingredient(row) for s in sections for row in (*s.rows, *s.aside))),
+        "recipeYield": makes[0] if len(makes) == 1 else list(makes),
+        "recipeIngredient": list(ingredients),
         "recipeInstructions": [
             {"@type": "HowToSection", "name": section.title, "itemListElement": list(_steps(section.ways))}
             for section in sections
         ],
     }
+    if times.bake:
+        data["cookTime"] = _duration(times.bake)
+    if times.total > times.bake:
+        data |= {"prepTime": _duration(times.total - times.bake), "totalTime": _duration(times.total)}
     if about:
         data["description"] = about
     return (
@@ -33,6 +54,16 @@ def recipe_of(name: str, about: str, language: str, makes: str, sections: Iterab
         .replace("&", "\\u0026").replace("<", "\\u003c").replace(">", "\\u003e")
         .replace("\u2028", "\\u2028").replace("\u2029", "\\u2029")
     )  # fmt: skip
+
+
+def _duration(seconds: Fraction) -> str:
+    """`PT12M`, `PT15H30M`, `P2DT4H`: to the minute, as ISO 8601 writes it."""
+    minutes = int(rounded(seconds / 60, 0))
+    days, rest = divmod(minutes, 24 * 60)
+    hours, minutes = divmod(rest, 60)
+    day = f"{days}D" if days else ""
+    clock = (f"{hours}H" if hours else "") + (f"{minutes}M" if minutes else "")
+    return f"P{day}T{clock}" if clock else f"P{day or 'T0M'}"
 
 
 def _ingredient(row: Row) -> str:

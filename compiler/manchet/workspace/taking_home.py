@@ -8,14 +8,14 @@ from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Severity
 from manchet.figures.totals import totals_of
 from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Formula
-from manchet.formula.order import AS_WRITTEN
+from manchet.formula.model import Batch, Formula
+from manchet.formula.order import AS_WRITTEN, Order
 from manchet.formula.weighing import weigh
 from manchet.larder.kitchen import Kitchen
 from manchet.outcome import Outcome
 from manchet.sheets.handout_values import Handout
 from manchet.sheets.handout_view import handout
-from manchet.sheets.home_size import kitchen_at_home, order_at_home
+from manchet.sheets.home_size import kitchen_at_home, order_at_home, seed_at_home
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.views import House, Issue
 from manchet.workspace.pictures import Pictures
@@ -32,7 +32,9 @@ def taken_home(
     order = wish.order
     if order == AS_WRITTEN:
         written = batch_for(formula, AS_WRITTEN, kitchen)
-        order = order_at_home(written.value) if written.value is not None else order
+        if written.value is not None:
+            order = order_at_home(written.value)
+            formula = _smaller(formula, written.value, order, kitchen)
     batch = batch_for(formula, order, kitchen)
     if batch.value is None:
         return Outcome(None, batch.diagnostics)
@@ -45,3 +47,9 @@ def taken_home(
     reports = [r for table in tables for r in table.diagnostics if r.severity is not Severity.NOTE]
     view = handout(work._replace(pictures=pictures), issue, house, wish.benches, wish.blanks)
     return Outcome(view, (*batch.diagnostics, *reports))
+
+
+def _smaller(formula: Formula, written: Batch, order: Order, kitchen: Kitchen) -> Formula:
+    """The formula as it is made at home, where that is less than the file makes."""
+    batch = batch_for(formula, order, kitchen).value
+    return formula if batch is None or batch.flour >= written.flour else seed_at_home(formula)
