@@ -32,10 +32,11 @@ def oven_of(step: Step, kitchen: Kitchen) -> Oven | None:
 def after(falls: tuple[Fall, ...], start: Fraction, hours: Fraction) -> Fraction | None:
     """Degrees Celsius that many hours after the oven had `start`. None: hotter than anybody has measured."""
     begun = hours_to(falls, start)
-    return None if begun is None else _at(falls, begun + hours)
+    return None if begun is None else heat_at(falls, begun + hours)
 
 
-def _at(falls: tuple[Fall, ...], hours: Fraction) -> Fraction:
+def heat_at(falls: tuple[Fall, ...], hours: Fraction) -> Fraction:
+    """Degrees Celsius so many hours after the hottest heat the kitchen gives."""
     for fall, below in pairwise(falls):
         lasts = (fall.start - below.start) / fall.an_hour
         if hours <= lasts:

@@ -26,8 +26,8 @@ def by_heat(bakes: Sequence[Bake]) -> tuple[Bake, ...]:
 def ordered(bakes: Sequence[Bake], oven: Oven) -> Plan:
     """The plan that loses fewest loads to the cold: by heat, unless what can do with less heat may let others go first.
 
-    From the order by heat, and from the one by the coldest heat each may go in at, neighbours change places as long as
-    that saves a load; so it never loses more than by heat.
+    From the order by heat, and from the one by the coldest heat each may go in at, what comes too late changes places with
+    the one before it as long as that saves a load; so it never loses more than by heat.
     """
     full = full_load(bakes)
     orders = [by_heat(bakes), tuple(sorted(by_heat(bakes), key=lambda b: (-b.wants[0], -b.wants[1])))]
@@ -39,10 +39,10 @@ def ordered(bakes: Sequence[Bake], oven: Oven) -> Plan:
 
 
 def _better(order: tuple[Bake, ...], plan: Plan, oven: Oven, full: Fraction) -> Plan:
-    """Neighbours change places where that saves a load, once through the order for each bake at most."""
+    """What is late changes places with its neighbour where that saves a load, once for each bake at most."""
     for _ in order:
         before = plan.lost
-        for changed in _neighbours(order):
+        for changed in _sooner(order, plan):
             found = planned(changed, oven, full)
             if found.lost < plan.lost:
                 order, plan = changed, found
@@ -52,9 +52,12 @@ def _better(order: tuple[Bake, ...], plan: Plan, oven: Oven, full: Fraction) -> 
     return plan
 
 
-def _neighbours(order: tuple[Bake, ...]) -> Iterator[tuple[Bake, ...]]:
-    for at in range(len(order) - 1):
-        yield (*order[:at], order[at + 1], order[at], *order[at + 2 :])
+def _sooner(order: tuple[Bake, ...], plan: Plan) -> Iterator[tuple[Bake, ...]]:
+    """The orders in which one late bake goes in a place sooner."""
+    late = {load.bake for load in plan.late}
+    for at in range(1, len(order)):
+        if order[at] in late:
+            yield (*order[: at - 1], order[at], order[at - 1], *order[at + 1 :])
 
 
 class First(NamedTuple):

@@ -12,8 +12,8 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from manchet.figures.oven_bakes import Bake
-from manchet.figures.oven_curve import Window, after, hours_to
-from manchet.larder.kitchen import Fall, Oven
+from manchet.figures.oven_curve import Window, heat_at, hours_to
+from manchet.larder.kitchen import Oven
 
 NOTHING = Fraction(0)
 HOUR = 3600
@@ -112,14 +112,16 @@ class _Way:
     def __init__(self, oven: Oven, full: Fraction) -> None:
         self.oven, self.full = oven, full
         self.floor = Point(NOTHING, oven.falls[0].start)
+        self.on = NOTHING
+        """Hours down the oven's own curve at which it has the floor's heat."""
+        self.bends = tuple(Point(hours_to(oven.falls, fall.start) or NOTHING, fall.start) for fall in oven.falls)
         self.curve = [self.floor]
         self.used = False
 
     def falls_to(self, celsius: Fraction) -> None:
         """Waits until the floor is no hotter than that."""
-        begun, ended = hours_to(self.oven.falls, self.floor.celsius), hours_to(self.oven.falls, celsius)
-        if begun is not None and ended is not None and ended > begun:
-            self._falls(ended - begun)
+        if celsius < self.floor.celsius:
+            self._falls((hours_to(self.oven.falls, celsius) or NOTHING) - self.on)
 
     def stands_ready(self) -> None:
         """Waits until the floor has come back from the load before: until it tells its own heat again."""
@@ -133,18 +135,24 @@ class _Way:
         self.falls_to(bake.wants[1])
         into = self.floor
         lasts = bake.seconds.likely / HOUR
-        anyhow = after(self.oven.falls, into.celsius, lasts)
         left = into.celsius - drop_of(self.oven, _grams(bake, pieces), self.full)
-        if anyhow is None or left < anyhow:
+        if left < heat_at(self.oven.falls, self.on + lasts):
             self._to(Point(into.hours + lasts, left))
+            self.on = hours_to(self.oven.falls, left) or NOTHING
         else:
             self._falls(lasts)
         self.used = True
         return Load(bake, number, len(bake.loads), pieces, into, self.floor)
 
     def _falls(self, hours: Fraction) -> None:
-        for point in _corners(self.oven.falls, self.floor, hours):
-            self._to(point)
+        """The oven's own way down in so many hours, from bend to bend."""
+        until = self.on + hours
+        for bend in self.bends:
+            if self.on < bend.hours < until:
+                self._to(Point(self.floor.hours + bend.hours - self.on, bend.celsius))
+                self.on = bend.hours
+        self._to(Point(self.floor.hours + until - self.on, heat_at(self.oven.falls, until)))
+        self.on = until
 
     def _to(self, point: Point) -> None:
         self.floor = point
@@ -153,18 +161,6 @@ class _Way:
 
 def _grams(bake: Bake, pieces: Fraction) -> Fraction:
     return bake.grams * pieces / bake.pieces if bake.pieces else bake.grams
-
-
-def _corners(falls: tuple[Fall, ...], start: Point, hours: Fraction) -> list[Point]:
-    """Where the oven's own way down bends in so many hours, and where it ends."""
-    begun = hours_to(falls, start.celsius)
-    found = []
-    for fall in falls:
-        at = hours_to(falls, fall.start)
-        if begun is not None and at is not None and begun < at < begun + hours:
-            found.append(Point(start.hours + at - begun, fall.start))
-    end = after(falls, start.celsius, hours)
-    return found if end is None else [*found, Point(start.hours + hours, end)]
 
 
 def window_of(curve: Sequence[Point], bake: Bake) -> Window | None:
