@@ -224,3 +224,17 @@ def test_the_sound_part_is_kept() -> None:
     assert kitchen.hands == 3
     assert kitchen.air is None
     assert kitchen.scales == (Scale("fine", Fraction(1, 10)),)
+
+
+@pytest.mark.parametrize(
+    ("lines", "degrees"),
+    [
+        ("  oven a\n    falls 20 F an hour from 500 F\n", "F"),
+        ("  oven a\n    falls 12 C an hour from 250 C\n", "C"),
+        ("  air 21 C\n  oven a\n    falls 20 F an hour from 500 F\n", "C"),
+        ("  oven a\n    falls 20 F an hour\n", ""),
+    ],
+)
+def test_an_oven_read_in_fahrenheit_makes_a_house_of_fahrenheit(lines: str, degrees: str) -> None:
+    _larder, kitchen, _reports = house(f"kitchen K\n{lines}")
+    assert kitchen.degrees == degrees

@@ -125,7 +125,12 @@ class _Reading:
         if node.key == "mixer":
             self.kitchen = kitchen._replace(mixers=(*kitchen.mixers, self._mixer(name, lines)))
         elif node.key == "oven":
-            self.kitchen = kitchen._replace(ovens=(*kitchen.ovens, self._oven(name, lines, falls)))
+            oven = self._oven(name, lines, falls)
+            self.kitchen = kitchen._replace(ovens=(*kitchen.ovens, oven))
+            if oven.falls and not kitchen.degrees:
+                fall = falls[0].node
+                assert isinstance(fall, Setting)
+                self.kitchen = self.kitchen._replace(degrees=fall.amounts[-1].unit)
         elif node.key == "scale":
             scale = self._scale(entry, name, lines)
             if scale is not None:

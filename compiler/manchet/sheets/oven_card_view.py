@@ -81,8 +81,13 @@ def _about(celsius: Fraction, m: Measures) -> str:
     return m.oven(wording.once(rounded(celsius / 5, 0) * 5))
 
 
+def _heat(celsius: Fraction, m: Measures) -> str:
+    """To whole degrees, however a file in another scale came to it."""
+    return m.oven(wording.once(rounded(celsius, 0)))
+
+
 def _wants(bake: Bake, m: Measures) -> str:
-    return m.oven(Range(*bake.wants))
+    return m.oven(Range(*(rounded(end, 0) for end in bake.wants)))
 
 
 def _difference(celsius: Range, m: Measures) -> str:
@@ -105,11 +110,8 @@ def _name(bake: Bake, m: Measures) -> str:
 
 def _facts(plan: Plan, m: Measures) -> Iterable[Fact]:
     words, oven = m.words, plan.oven
-    yield Fact(words["falling.hour_none"], words.say("falling.floor_at", m.oven(wording.once(oven.falls[0].start))))
-    falls = (
-        words.say("falling.an_hour", _difference(_range(fall), m), m.oven(wording.once(fall.start)))
-        for fall in oven.falls
-    )
+    yield Fact(words["falling.hour_none"], words.say("falling.floor_at", _heat(oven.falls[0].start, m)))
+    falls = (words.say("falling.an_hour", _difference(_range(fall), m), _heat(fall.start, m)) for fall in oven.falls)
     yield Fact(words["falling.falls"], "; ".join(falls))
     takes = oven.load_takes
     if takes is None:
@@ -215,7 +217,7 @@ def _colder(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -
     bake = plan.loads[at].bake
     least, first = bake.wants[0], first_if_colder(plan, at)
     under, longer = (
-        m.oven(wording.once(least)),
+        _heat(least, m),
         m.words["falling.to_core" if _core(bake, formulas, m) else "falling.by_look"],
     )
     late = m.words.say("falling.longer", under, longer)
@@ -223,7 +225,7 @@ def _colder(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -
         return (late,)
     if first.under == least:
         return (m.words.say("falling.first_then", under, _name(first.bake, m), longer),)
-    other = m.words.say("falling.first", m.oven(wording.once(first.under)), _name(first.bake, m))
+    other = m.words.say("falling.first", _heat(first.under, m), _name(first.bake, m))
     return (late, other) if first.under < least else (other, late)
 
 
@@ -232,7 +234,7 @@ def _colder(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -
 
 def _left_out(plan: Plan, m: Measures) -> Iterable[str]:
     words = m.words
-    start = m.oven(wording.once(plan.oven.falls[0].start))
+    start = _heat(plan.oven.falls[0].start, m)
     for bake in plan.too_hot:
         yield words.say("falling.too_hot", _name(bake, m), _wants(bake, m), start)
     for bake, group in groupby(plan.late, key=lambda load: load.bake):
