@@ -7,10 +7,11 @@ from fractions import Fraction
 
 from manchet.figures.core import core_of
 from manchet.figures.oven_bakes import dries, holds_of, loads_of
-from manchet.figures.oven_curve import oven_of
+from manchet.figures.oven_curve import floor_heat, oven_of, window
 from manchet.formula.model import Batch, Step
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import Kitchen
+from manchet.quantities.printing import rounded
 from manchet.sheets import wording
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import Bake, Box, Phase
@@ -22,7 +23,7 @@ def bake_part(
     """`is_last`: nothing is baked after it. `noun` is the sort of piece whose way this is, "" where the dough is not parted."""
     boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
     table = [_phase(step, kitchen, m) for step in phases]
-    notes = tuple(_loads(phases, batch, mixes, kitchen, noun, m))
+    notes = (*_loads(phases, batch, mixes, kitchen, noun, m), *_falling(phases[0], kitchen, m))
     core = core_of(batch.formula, phases) if is_last and not dries(phases[0]) else None
     if core is not None:
         about = m.words.say("load.core_about", m.degrees(wording.once(Fraction(core.celsius))))
@@ -53,3 +54,14 @@ def _loads(phases: Sequence[Step], batch: Batch, mixes: int, kitchen: Kitchen, n
     phrase = "load.at_once_estimate" if holds.by == "floor" else "load.at_once"
     said = m.words.say(phrase, str(holds.number), oven.name or m.words["oven"], said)
     yield m.words.say("load.between", said, m.duration(oven.recovers)) if oven.recovers else said
+
+
+def _falling(first: Step, kitchen: Kitchen, m: Measures) -> Iterable[str]:
+    """From when to when an oven whose fire is out has the heat the bake begins at, to five minutes: an estimate."""
+    oven, heat = oven_of(first, kitchen), floor_heat(first)
+    when = None if oven is None or heat is None else window(oven.falls, heat)
+    if oven is None or when is None:
+        return
+    opens, closes = (m.duration(rounded(hours * 12, 0) * 300) for hours in when)
+    start = m.oven(wording.once(rounded(oven.falls[0].start, 0)))
+    yield m.words.say("load.falling", oven.name or m.words["oven"], opens, closes, start)

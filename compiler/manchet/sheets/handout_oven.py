@@ -27,7 +27,7 @@ def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, 
     if work.pictures is not None and _on_a_stone(bake, work, grams):
         ours += figures(floor_plan(bake[0], work, m))
     phases = [_phase(step, m) for step in bake]
-    core = core_of(work.batch.formula)
+    core = core_of(work.batch.formula, bake)
     if core is not None:
         about = m.degrees(wording.once(Fraction(core.celsius)))
         phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
