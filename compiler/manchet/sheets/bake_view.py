@@ -64,4 +64,6 @@ def _falling(first: Step, kitchen: Kitchen, m: Measures) -> Iterable[str]:
         return
     opens, closes = (m.duration(rounded(hours * 12, 0) * 300) for hours in when)
     start = m.oven(wording.once(rounded(oven.falls[0].start, 0)))
-    yield m.words.say("load.falling", oven.name or m.words["oven"], opens, closes, start)
+    span = (opens, closes) if when.opens else (closes,)
+    phrase = "load.falling" if when.opens else "load.falling_at_first"
+    yield m.words.say(phrase, oven.name or m.words["oven"], *span, start)
