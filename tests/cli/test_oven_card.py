@@ -94,3 +94,16 @@ def test_a_bread_with_a_mistake_is_named_on_the_card() -> None:
     said = json.loads(Path("output/house.oven.json").read_text(encoding="utf-8"))
     assert said["missing"] == "Not on this card, because of mistakes in their files: Soft loaf."
     assert "Soft loaf" not in [turn["name"] for oven in said["ovens"] for turn in oven["turns"]]
+
+
+def test_a_run_that_bakes_nothing_there_leaves_the_last_card() -> None:
+    Path("mill").mkdir()
+    Path("mill/house.bake").write_text(HOUSE.format(name="Mill"))
+    Path("mill/rye.bake").write_text(LOAF.format(name="Mill loaf", water="70%", heat="230 C"))
+    assert len(turns()) == len(NAMES)
+    before = Path("output/house.oven.json").read_bytes()
+    assert turns("Mill loaf", card="mill") == [("Mill loaf", "10 loaves")]
+    assert Path("output/house.oven.json").read_bytes() == before
+    Path("mill/rye.bake").write_text(LOAF.format(name="Mill loaf", water="70 g", heat="230 C"))
+    assert manchet(["build", "Mill loaf", "--only", "oven,json"]).status == 1
+    assert "Mill loaf" in Path("output/mill.oven.json").read_text()

@@ -163,11 +163,16 @@ def test_another_house() -> None:
     assert "°C" not in re.sub(r"<style>.*?</style>", "", html_of(made), flags=re.S)
 
 
-def test_nothing_to_bake() -> None:
-    found = bakery.read((SourceText("x.bake", HOUSE),))
-    made = oven_card("", [ordered([], found.kitchen.ovens[0])], {}, ("Odd loaf",), Issue(), BRITISH)
-    assert "Not on this card, because of mistakes in their files: Odd loaf." in html_of(made)
-    assert "Nothing of what was read is baked in this oven." in html_of(made)
+def test_what_has_a_mistake_is_named() -> None:
+    found = bakery.read(
+        (SourceText("x.bake", LOAF.format(name="Pizza", kind="flatbread", number=2, heat="400 C") + HOUSE),)
+    )
+    made = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert made is not None
+    plan = ordered(list(bakes_of(made, found.kitchen)), found.kitchen.ovens[0])
+    page = html_of(oven_card("", [plan], {}, ("Odd loaf",), Issue(), BRITISH))
+    assert "Not on this card, because of mistakes in their files: Odd loaf." in page
+    assert "Pizza wants" in page and "<table" not in page, "all of it too hot: no table, and why"
 
 
 def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:

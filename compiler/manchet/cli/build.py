@@ -38,8 +38,8 @@ EXAMPLES = (
 )
 
 NO_FALLING_OVEN = (
-    "no oven card was made: no oven of the kitchen says how it grows colder; add to it, as measured, "
-    "a line such as `falls 12 C an hour from 250 C`"
+    "no oven card was made: nothing that was asked for is baked in an oven of which the kitchen says how it grows colder, "
+    "as measured, in a line such as `falls 12 C an hour from 250 C`"
 )
 
 

@@ -185,14 +185,14 @@ def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[J
         bakery = bakery_of_files(asked, paths, wish.kitchen, Changes(wish.swaps, asked.names, wish.waits))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     sized: list[tuple[Formula, Order]] = []
-    missing: list[str] = []
+    missing: list[tuple[str, str]] = []
     for job in posts:
         if job.block.word == "variant" and not asked.names:
             continue
         reports = [one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked)]
         formula = formulas.get((job.path, job.block.line))
         if formula is None or has_errors(reports, job.path):
-            missing.append(job.block.name)
+            missing.append((job.block.name, job.path))
         else:
             sized.append((formula, AS_WRITTEN if job.own_size else wish.order))
     return Baking(tuple(sized), tuple(missing))

@@ -24,10 +24,10 @@ from manchet.workspace.wish import Wish
 
 
 class Baking(NamedTuple):
-    """What a run bakes: each formula with its amount; and the names of those whose files have mistakes."""
+    """What a run bakes: each formula with its amount; and the names and files of those that have mistakes."""
 
     formulas: tuple[tuple[Formula, Order], ...]
-    missing: tuple[str, ...]
+    missing: tuple[tuple[str, str], ...]
 
 
 def posted(asked: Asked, bakery: Bakery, baking: Baking, wish: Wish, press: Press) -> Iterator[Made]:
@@ -40,8 +40,11 @@ def posted(asked: Asked, bakery: Bakery, baking: Baking, wish: Wish, press: Pres
         path = kitchen.place.path if kitchen.place else ""
         commit, edited = known.get(path, ("", False))
         version = Version(path, cache.digest(data.get(path, b""))[:8], commit, edited)
-        own = tuple(one for one in baking.formulas if kitchen_of(bakery, wish.kitchen, one[0].place.path) == kitchen)
-        made = _cards(kitchen, Baking(own, baking.missing), wish, version, press)
+        own = Baking(
+            tuple(one for one in baking.formulas if kitchen_of(bakery, wish.kitchen, one[0].place.path) == kitchen),
+            tuple(one for one in baking.missing if kitchen_of(bakery, wish.kitchen, one[1]) == kitchen),
+        )
+        made = _cards(kitchen, own, wish, version, press)
         if made.files or made.lacking:
             yield made._replace(slug=slug_of[kitchen.name] if kitchen.name else "kitchen")
 
@@ -53,8 +56,9 @@ def _cards(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version, press
         from manchet.sheets.caution_view import house_card
 
         views.append(house_card(kitchen.name, card_of(kitchen), issue_of(wish, version), house_of(kitchen, wish)))
-    if "oven" in wish.kinds and any(oven.falls for oven in kitchen.ovens):
-        views.append(_oven_card(kitchen, baking, wish, version))
+    if "oven" in wish.kinds:
+        card = _oven_card(kitchen, baking, wish, version)
+        views += () if card is None else (card,)
     files: dict[str, bytes] = {}
     reports: list[Diagnostic] = []
     lacking = ""
@@ -69,13 +73,19 @@ def _cards(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version, press
     return Made(title, files, tuple(reports), lacking, is_formula=False)
 
 
-def _oven_card(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version) -> OvenCard:
+def _oven_card(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version) -> OvenCard | None:
+    """None where this run bakes nothing in an oven of the kitchen that falls: then the last card stays."""
+    falling = [oven for oven in kitchen.ovens if oven.falls]
+    if not falling:
+        return None
     from manchet.figures.oven_bakes import bakes_of
     from manchet.figures.oven_order import ordered
     from manchet.sheets.oven_card_view import oven_card
 
     batches = [batch_for(formula, order, kitchen).value for formula, order in baking.formulas]
     bakes = [bake for batch in batches if batch is not None for bake in bakes_of(batch, kitchen)]
-    plans = [ordered([bake for bake in bakes if bake.oven == oven], oven) for oven in kitchen.ovens if oven.falls]
+    plans = [ordered(own, oven) for oven in falling if (own := [bake for bake in bakes if bake.oven == oven])]
     formulas = {formula.name: formula for formula, _ in baking.formulas}
-    return oven_card(kitchen.name, plans, formulas, baking.missing, issue_of(wish, version), house_of(kitchen, wish))
+    missing = [name for name, _ in baking.missing]
+    issue, house = issue_of(wish, version), house_of(kitchen, wish)
+    return oven_card(kitchen.name, plans, formulas, missing, issue, house) if plans else None
