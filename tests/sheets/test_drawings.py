@@ -36,6 +36,9 @@ SCORES = {
     "a square, 6 mm deep": "square",
     "a leaf": "leaf",
     "five slanted cuts": "slanted row",
+    "one long cut, 10 mm deep, at 10 degrees": "one long",
+    "one long cut, a finger deep, blade upright": "one long",
+    "a cross, 3 mm deep, at 45 degrees": "cross",
 }
 NO_SCORE = ("", "the thick part, a finger deep", "one curved cut, shallow", "a ladder of short cuts", "two crosses",
             "no cross", "one cross and a leaf", "a leaf on one side only", "crossing cuts", "a square of paper on top")  # fmt: skip
@@ -280,6 +283,11 @@ def points(node: ElementTree.Element, x: float, y: float, scale: float) -> Itera
         left = {"start": 0.0, "middle": wide / 2, "end": wide}[said["text-anchor"]]
         for far in (-left, wide - left):
             yield tag, x + scale * (float(said["x"]) + far), y + scale * float(said["y"])
+            yield (
+                tag,
+                x + scale * (float(said["x"]) + far),
+                y + scale * (float(said["y"]) - 0.66 * float(said["font-size"])),
+            )
         assert float(said["font-size"]) * scale >= 9, "8 points on paper"
     if tag == "ellipse":
         for way in (-1, 1):

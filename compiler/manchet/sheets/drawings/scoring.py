@@ -62,13 +62,13 @@ def score(name: str, depth: str, millimetres: float | None, degrees: int | None 
     `degrees` overrules how steep the blade is held.
     """
     draw, usual = CUTS[name]
-    loaf = moved(draw(), 0, 6, SMALLER)
-    return Art(150, 60, loaf + _blade(usual if degrees is None else degrees, depth, millimetres), 6)
+    loaf = moved(draw(), 0, 9, SMALLER)
+    return Art(150, 64, loaf + _blade(usual if degrees is None else degrees, depth, millimetres), 6)
 
 
 SMALLER = 0.7
 """Of the loaf, so that both views stand side by side."""
-MIDDLE, CRUST = 100.0, 36.0
+MIDDLE, CRUST = 100.0, 42.0
 """Where the blade meets the skin of the loaf, in the view from the side."""
 
 
@@ -78,7 +78,7 @@ def _blade(degrees: int, depth: str, millimetres: float | None) -> str:
     x, y = MIDDLE, CRUST
     angle = degrees * pi / 180
     deep = min(max((millimetres or 6.0) * 1.6, 7.0), 16.0)
-    long = min(deep / sin(angle), 24.0) if angle else 24.0
+    long = min(deep / sin(angle), 16.0) if angle else 16.0
     bottom_x, bottom_y = x + long * cos(angle), y + max(long * sin(angle), 3.0)
     cut = line(f"M{n(x)} {n(y)} L{n(bottom_x)} {n(bottom_y)}", CUT)
     back = 26
@@ -92,7 +92,7 @@ def _blade(degrees: int, depth: str, millimetres: float | None) -> str:
     said = f"{degrees}°"
     if degrees < 80:
         arc = line(f"M{n(x - 24)} {n(y + 0.8)} A24 24 0 0 1 {n(x - 24 * cos(angle))} {n(y - 24 * sin(angle))}", THIN)
-        label = arc + words(x - 28, y - 5 if degrees > 20 else y - 16, said, 9, "end")
+        label = arc + words(back_x + wide_x, back_y - wide_y - 4, said)
     else:
         label = words(x - 5, y - 12, said, 9, "end")
     return crust + cut + blade + label + _depth(bottom_x, y, bottom_y, depth)
