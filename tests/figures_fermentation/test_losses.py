@@ -302,3 +302,14 @@ def test_white_bread_is_as_moist_as_it_is_in_tables() -> None:
     moist, dry = (moisture(bread, builtin(), Fraction(10, 100)) for bread in (wet, lean))
     assert moist is not None and dry is not None
     assert 0.43 < moist < 0.46 and 0.36 < dry < 0.40
+
+
+def test_what_bowl_and_bench_take_is_an_estimate_that_sizes_nothing() -> None:
+    """2 % (Prejean, 2011; Rumford, 1794: 2.03 %): said beside, and the dough mixed stays what the pieces take."""
+    made = batch(formula("10 loaves at 980 g dough"))
+    figure = loss_figures(made, builtin())["dough loss, estimate"]
+    assert (figure.value, made.dough) == (2, 9800) and "1 to 5 %" in figure.rule
+    (mixed,) = figure.inputs
+    assert mixed.value == 10000
+    said = batch(formula("10 loaves at 980 g dough\n  dough loss 1.5%"))
+    assert "dough loss, estimate" not in loss_figures(said, builtin())

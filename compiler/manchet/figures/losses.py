@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.figures.figure import Figure, Given
-from manchet.formula.crust import SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
+from manchet.formula.crust import LOAVES, SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
 from manchet.formula.model import Batch, Formula, Makes, OverallLine, PieceBatch, Range
 from manchet.larder.book import Larder
 from manchet.quantities.printing import decimal, rounded
@@ -90,12 +90,36 @@ def loss_figures(batch: Batch, larder: Larder) -> dict[str, Figure]:
     weight is wanted, moisture, and what a plain loaf weighs when it has lain for a day and for two."""
     if batch.formula.preparation:
         return {}
-    found: dict[str, Figure] = {}
+    found: dict[str, Figure] = _dough_loss(batch)
     for piece in batch.pieces:
         whose = f" of {piece.noun}" if len(batch.pieces) > 1 else ""
         for name, figure in _of_piece(batch.formula, piece, larder):
             found[f"{name}{whose}, estimate"] = figure
     return found
+
+
+DOUGH_LOSS = (1, 2, 5)
+"""Per cent of its dough that bowl, bench, scale and fermentation take: least, likely, most."""
+
+
+def _dough_loss(batch: Batch) -> dict[str, Figure]:
+    """What to reckon with between bowl and scale, where the file says no dough loss and pieces are weighed off."""
+    formula = batch.formula
+    if formula.dough_loss or not batch.pieces or formula.kind not in LOAVES:
+        return {}
+    least, likely, most = (Fraction(share) for share in DOUGH_LOSS)
+    head = formula.makes[0].place
+    pieces = Given("dough in the pieces", batch.divided, "g", f"{head.path}:{head.line}")
+    mixed = Figure(
+        "dough to mix for that", rounded(batch.divided / (1 - likely / 100) / 10, 0) * 10, "g",
+        "dough in the pieces / (1 - dough loss / 100)", (pieces,), "arithmetic",
+    )  # fmt: skip
+    rule = (
+        f"an estimate, {decimal(least)} to {decimal(most)} %: what stays in bowl, on bench and scale, and what fermentation "
+        "takes; weigh it once, and write `dough loss`"
+    )
+    source = "2 %: W. Prejean, The Bakery Network, 2011, and 2.03 %: Count Rumford, 1794; 5 % and more: IREKS Compendium 13.5"
+    return {"dough loss, estimate": Figure("dough loss", likely, "%", rule, (mixed,), source)}
 
 
 def _of_piece(formula: Formula, piece: PieceBatch, larder: Larder) -> Iterator[tuple[str, Figure]]:
