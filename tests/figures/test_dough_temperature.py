@@ -189,6 +189,38 @@ formula Milk loaf
     assert all(cell.ice is None for row in asked.grid for cell in row.cells)
 
 
+@pytest.mark.parametrize(("water_line", "liquid"), [("10%", "milk"), ("40%", "water"), ("10% at 40 C", "milk")])
+def test_milk_is_asked_for_where_there_is_too_little_water(water_line: str, liquid: str) -> None:
+    """10 % of water hold a tenth of the heat; 45 % of milk set the dough's temperature. Water keeps what the file gives it."""
+    text = """\
+formula Bun dough
+  kind soft
+  makes 40 rolls at 60 g dough
+  overall
+    white flour          100%
+    milk                  45%
+    water                 {share}
+    butter                10%
+    sugar                 10%
+    salt                   1.8%
+    fresh yeast            4%
+  dough
+    {warm}
+    everything else
+    mix by hand 10 min to 26 C
+    ferment covered 1 h at 26 C
+"""
+    share, _, warm = water_line.partition(" at ")
+    lines = text.format(share=share, warm=f"what is left of the water at {warm}" if warm else "")
+    bakery = read([SourceText("bun.bake", lines.replace("    \n", "") + KITCHEN.format(room=20, flour=20, tap=10))])
+    (found,) = bakery.formulas
+    batch = written_batch(found, bakery.kitchen).value
+    assert batch is not None
+    asked = water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    assert asked is not None and asked.liquid == liquid
+    assert asked.balance.dough(asked.celsius.likely).likely == 26
+
+
 @pytest.mark.parametrize(("slow", "fast", "share"), [(8, 4, 1), (4, 2, Fraction(1, 2)), (0, 8, 1), (16, 0, 1)])
 def test_a_measured_mix_is_shared_out_by_turns(slow: int, fast: int, share: Fraction) -> None:
     """With twice the turns on fast, 8 min slow and 4 min fast are 16 min slow, or 8 min fast."""

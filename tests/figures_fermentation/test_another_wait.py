@@ -247,3 +247,17 @@ def test_what_was_approved_is_the_file() -> None:
         tables = tuple(weigh(making, PLAIN).value for making in mixes.makings)
         work = Prepared(batch, mixes, tables, totals_of(batch.formula, found.larder), PLAIN)
         assert prep_sheet(work, Issue(), House()).warning.startswith("NOT APPROVED") == warned
+
+
+def test_on_the_doughs_own_flour_the_flour_stays_too() -> None:
+    """What the dough takes of a poolish goes by the poolish's weight, and that has a little less yeast in it."""
+    text = PLAIN_POOLISH.replace(
+        "  makes 20 loaves at 900 g dough\n", "  from 10 kg flour\n  percentages of dough flour\n"
+    )
+    text = text[: text.index("  overall")] + text[text.index("  poolish with") :]
+    text = text.replace(" with 30% of all flour", "").replace("    poolish\n    everything else\n", "    white flour 100%\n"
+           "    water 60%\n    salt 2.6%\n    instant yeast 0.4%\n    poolish 60%\n")  # fmt: skip
+    before, after = moved(text), moved(text, "poolish 8 h at 24 C")
+    assert yeast(after.stages[0]) == yeast(before.stages[0]) * after.moved[0].times
+    shares = [{p.name: p.share for p in f.stages[0].portions if "yeast" not in p.name} for f in (before, after)]
+    assert shares[0] == shares[1]

@@ -18,7 +18,7 @@ from manchet.formula import measures
 from manchet.formula.binding import Offered, bind
 from manchet.formula.draft import stage_key
 from manchet.formula.durations import duration, span
-from manchet.formula.model import Formula, Moved, Stage, Step
+from manchet.formula.model import Formula, Moved, Stage, Step, Way
 from manchet.formula.swaps.lines import GRAMS, figure_of, times as multiplied, with_figure
 from manchet.outcome import Outcome
 from manchet.quantities.printing import decimal, rounded
@@ -228,14 +228,15 @@ class _Moving:
         return with_figure(entry, figure_of(entry) + self.more * 100) if self._is_yeast(entry) else entry
 
     def _takes_it(self, entry: Entry) -> Entry:
-        """A line by weight that takes all of the stage takes all of it still."""
+        """A line that says how much it takes of the stage still takes what that flour makes: all of it where it was all."""
         node, stage = entry.node, self.wait.stage
-        flour = self.before.written_flour
-        if not isinstance(node, nodes.Material) or node.amount.unit != GRAMS or flour is None:
+        if not isinstance(node, nodes.Material) or fold(node.name.text) not in (stage.key, fold(stage.name)):
             return entry
-        if fold(node.name.text) not in (stage.key, fold(stage.name)) or figure_of(entry) != stage.out_share * flour:
-            return entry
-        return with_figure(entry, figure_of(entry) + self.more * flour)
+        flour = self.before.written_flour or Fraction(0)
+        all_of_it = node.amount.unit == GRAMS and figure_of(entry) == stage.out_share * flour
+        if self.before.way is Way.DOUGH_FLOUR or all_of_it:
+            return with_figure(entry, figure_of(entry) * (stage.into_share + self.more) / stage.into_share)
+        return entry
 
     def _stage(self, entry: Entry) -> Entry:
         return entry._replace(children=tuple(self._line(line) for line in entry.children))

@@ -155,12 +155,14 @@ def wanted_of(steps: tuple[Step, ...]) -> tuple[int, Fraction] | None:
 
 
 def _free(things: tuple[GoingIn, ...], larder: Larder) -> tuple[GoingIn, ...]:
-    """Water without a temperature in the file; in a dough without water, the most of its milk, beer or juice."""
-    free = tuple(t for t in things if _is_water(t) and t.portion.celsius is None)
-    if not any(_is_water(thing) for thing in things):
-        liquids = [t for t in things if t.portion.celsius is None and _may_be_warmed(t, larder)]
-        free = tuple(sorted(liquids, key=lambda t: t.portion.share)[-1:])
-    return free if capacity(free) >= LEVER * capacity(things) else ()
+    """Water without a temperature in the file; where there is too little of it, the most of the milk, beer or juice."""
+    enough = LEVER * capacity(things)
+    waters = tuple(t for t in things if _is_water(t) and t.portion.celsius is None)
+    if capacity(waters) >= enough:
+        return waters
+    liquids = [t for t in things if t.portion.celsius is None and _may_be_warmed(t, larder)]
+    most = tuple(sorted(liquids, key=lambda t: t.portion.share)[-1:])
+    return most if capacity(most) >= enough else ()
 
 
 def _is_water(thing: GoingIn) -> bool:
