@@ -1,19 +1,52 @@
-"""When two ways of saying what is made mean the same pieces."""
+"""What is made, by its noun: free words of the baker, so that only what is sure is turned into the singular."""
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from manchet.diagnostics.suggest import fold
+
+IRREGULAR = {
+    "loaves": "loaf", "halves": "half", "knives": "knife", "leaves": "leaf", "calves": "calf",
+    "brioches": "brioche", "quiches": "quiche", "sandwiches": "sandwich", "peaches": "peach",
+    "pastries": "pastry", "patties": "patty", "pies": "pie", "cookies": "cookie", "brownies": "brownie",
+    "smoothies": "smoothie", "calories": "calorie", "pieces": "piece",
+}  # fmt: skip
+"""Nouns of the bench whose plural tells nothing of their singular."""
+PARTED = (" of ", " with ", " in ", " for ", " from ")
+"""What follows these belongs to the noun before them: `loaves of rye`."""
+
+
+def counted(number: Fraction, noun: str) -> str:
+    """The noun as it stands after a number: `loaf` after 1, else as the file has it."""
+    return singular(noun) if number == 1 else noun
+
+
+def singular(noun: str) -> str:
+    """`loaf` for `loaves`, `small roll` for `small rolls`; the noun as it is written where it may be no plural."""
+    at = min((found for word in PARTED if (found := noun.find(word)) > 0), default=len(noun))
+    head, tail = noun[:at], noun[at:]
+    before, space, last = head.rpartition(" ")
+    return f"{before}{space}{_one(last)}{tail}"
+
+
+def _one(word: str) -> str:
+    known = IRREGULAR.get(word.casefold())
+    if known is not None:
+        return word[0] + known[1:]
+    if word.endswith(("tches", "shes", "xes", "sses")):
+        return word[:-2]
+    unsure = ("ies", "ves", "ches", "oes", "zes", "ss", "us", "is", "as")
+    return word[:-1] if word.endswith("s") and len(word) > 3 and not word.endswith(unsure) else word
 
 
 def same_noun(a: str, b: str) -> bool:
     """`roll` and `rolls`, `loaf` and `loaves`, `batch` and `batches` are one noun."""
-    return singular(fold(a)) == singular(fold(b))
+    return not _stems(fold(a)).isdisjoint(_stems(fold(b)))
 
 
-def singular(noun: str) -> str:
-    """`loaf` for `loaves`, `roll` for `rolls`; what is not a plural stays as it is."""
-    if noun.endswith("ves"):
-        return noun[:-3] + "f"
-    if noun.endswith(("ches", "shes", "xes", "sses")):
-        return noun[:-2]
-    return noun[:-1] if noun.endswith("s") and not noun.endswith("ss") else noun
+def _stems(noun: str) -> frozenset[str]:
+    """The noun and all that its singular may be."""
+    endings = (("s", ""), ("es", ""), ("ves", "f"), ("ves", "fe"), ("ies", "y"))
+    turned = (noun[: -len(end)] + one for end, one in endings if noun.endswith(end) and not noun.endswith("ss"))
+    return frozenset((noun, singular(noun), *turned))

@@ -115,7 +115,8 @@ def job_text(row: Row, m: Measures) -> str:
     if row.job == "step" and row.step is not None:
         said = wording.sentence(row.step._replace(where=None) if row.place else row.step, m, names=True)
         if row.pieces and row.who is Work.HANDS:
-            said = words.say("card.pieces", said, m.plain(wording.once(row.pieces), 0))
+            one = row.pieces == 1
+            said = words.say("card.one_piece" if one else "card.pieces", said, m.plain(wording.once(row.pieces), 0))
         if row.of > 1:
             said = words.say("card.load", said, str(row.number), str(row.of))
     elif row.job == "preheat":

@@ -33,7 +33,8 @@ def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks
     formula = work.batch.formula
     sections = tuple(_section(at, work, m) for at in range(len(work.tables)))
     head = tuple(Fact(words["head.makes"], pieces_of(p, formula, m)) for p in work.batch.pieces)
-    head = head or (Fact(words["head.makes"], words.say("head.whole", m.mass(work.batch.dough))),)
+    whole = m.mass(work.batch.dough)
+    head = head or (Fact(words["head.makes"], whole if formula.preparation else words.say("head.whole", whole)),)
     spoony = any(row.aside for s in sections for row in (*s.rows, *s.aside))
     named = [c.name for c in work.cautions]
     potted = any(
@@ -61,7 +62,7 @@ def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks
             *(caution_view.caution_view(c, m) for c in home),
         ),
         defers=DEFERS,
-        overall_head=words["handout.per_cent"],
+        overall_head=words["handout.per_cent_whole" if formula.preparation else "handout.per_cent"],
         overall=foot_view.overall(formula, {}, m),
         blanks=blanks,
         bench=class_view.bench(work, benches, m) if benches else None,

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.formula.model import Formula, PieceBatch, Step
-from manchet.formula.nouns import singular
+from manchet.formula.nouns import counted
 from manchet.formula.tins import tin_called
 from manchet.sheets import home_steps, prep_steps, step_pictures, wording
 from manchet.sheets.baked_view import after_the_dough
@@ -34,7 +34,7 @@ class Home(NamedTuple):
     ) -> Iterator[Way]:
         """The steps up to each bake, and that bake; the name of a sort stands over the first. `follow`: steps of the
         sorts that come after; `grams`: of the largest piece."""
-        title = self.m.words.say("divide.for_the", noun) if noun else ""
+        title = prep_steps.for_the(noun, self.work.batch, self.m) if noun else ""
         doings: list[Doing] = []
         bake: list[Step] = []
         mixed = False
@@ -112,5 +112,4 @@ def pieces_of(p: PieceBatch, formula: Formula, m: Measures) -> str:
     number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
     if not p.noun:
         return m.words.say("head.whole", weight)
-    noun = singular(p.noun) if p.number == 1 else p.noun
-    return m.words.say("head.pieces", number, noun, weight) + after_the_dough(p, formula, m)
+    return m.words.say("head.pieces", number, counted(p.number, p.noun), weight) + after_the_dough(p, formula, m)

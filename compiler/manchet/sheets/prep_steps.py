@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Batch, Branch, PieceBatch, Portion, StageBatch, Step
+from manchet.formula.nouns import counted, same_noun
 from manchet.formula.order import left_at_the_scale
 from manchet.sheets import baked_view, views, wording
 from manchet.sheets.bake_view import bake_part
@@ -32,7 +33,7 @@ def parts_of(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list
     parts += _grouped(batch.stage.steps, drawn, bowl, bowl.numbers, work, m, batch)
     for branch in branches:
         adds = branch_adds(branch, work.batch, m)
-        parts.append(views.Branch(m.words.say("divide.for_the", branch.noun)))
+        parts.append(views.Branch(for_the(branch.noun, work.batch, m)))
         drawn = pictures_of_steps(branch.steps, branch.noun, (), work, m)
         parts += _grouped(branch.steps, drawn, adds, (), work, m, None, branch.noun)
     return parts
@@ -148,7 +149,9 @@ def _divide(batch: Batch, m: Measures) -> Divide:
 def _sort(p: PieceBatch, batch: Batch, m: Measures) -> views.Sort:
     weight = m.piece(p.grams)
     baked = baked_view.in_the_list(p, batch.formula, m)
-    return views.Sort(m.plain(wording.once(p.number), 1), p.noun, weight.figure, weight.unit, p.tin, baked)
+    return views.Sort(
+        m.plain(wording.once(p.number), 1), counted(p.number, p.noun), weight.figure, weight.unit, p.tin, baked
+    )
 
 
 def _rest(batch: Batch, m: Measures) -> str:
@@ -158,6 +161,12 @@ def _rest(batch: Batch, m: Measures) -> str:
 
 NOTABLE_REST = Fraction(5)
 """Grams of dough left at the scale that are worth a line. Our rule."""
+
+
+def for_the(noun: str, batch: Batch, m: Measures) -> str:
+    """`for the rolls`, `for the loaf` where there is one."""
+    number = sum((piece.number for piece in batch.pieces if same_noun(piece.noun, noun)), Fraction(0))
+    return m.words.say("divide.for_the", counted(number, noun))
 
 
 def worked_in(branch: Branch, batch: Batch) -> list[tuple[Portion, Fraction]]:

@@ -13,6 +13,7 @@ from manchet.figures.totals import Totals
 from manchet.figures.water_grid import Water
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Formula, PieceBatch, Range, StageBatch, Step
+from manchet.formula.nouns import counted
 from manchet.formula.picture import Picture
 from manchet.formula.variant import OPTION
 from manchet.formula.weighing import Table
@@ -139,9 +140,9 @@ def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
 def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
     number, weight = m.plain(wording.once(p.number), 1), m.each(p.grams)
     said = (
-        m.words.say("head.in_tin", number, p.noun, p.tin, weight)
+        m.words.say("head.in_tin", number, counted(p.number, p.noun), p.tin, weight)
         if p.tin
-        else m.words.say("head.pieces", number, p.noun, weight)
+        else m.words.say("head.pieces", number, counted(p.number, p.noun), weight)
     )
     return said + baked_view.after_the_dough(p, batch.formula, m)
 
