@@ -6,7 +6,10 @@ from fractions import Fraction
 
 import pytest
 
+from manchet.checks.saying import grams
 from manchet.formula.model import Range
+from manchet.formula.percents import percent
+from manchet.quantities.printing import mass_text
 from manchet.sheets.measures import OUNCE, Measures
 from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
@@ -93,3 +96,13 @@ def test_per_cent() -> None:
         "33.33 %",
         "0.03 %",
     ]
+
+
+def test_something_never_prints_as_nothing() -> None:
+    m = METRIC
+    tiny = Fraction("0.000001")
+    for said in (m.mass(tiny), m.grams(tiny), str(m.weight(tiny)), mass_text(tiny), grams(tiny)):
+        assert said.replace("\N{NO-BREAK SPACE}", " ") == "0.000001 g"
+    assert m.percent(Fraction("0.000001")).startswith("0.0001")
+    assert percent(Fraction("0.00000001")) == "0.000001%"
+    assert m.mass(Fraction(0)).startswith("0") and mass_text(Fraction(0)) == "0 g"

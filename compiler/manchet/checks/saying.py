@@ -8,12 +8,13 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.formula.durations import duration as duration, span as span
-from manchet.quantities.printing import decimal
+from manchet.quantities.printing import decimal, telling
 
 
 def _figure(value: Fraction) -> str:
     """At most three digits that mean something, no trailing nought: 0.125, 2.08, 67.4, 1350."""
-    return decimal(value, 0 if abs(value) >= 100 else 1 if abs(value) >= 10 else 2 if abs(value) >= 1 else 3)
+    places = 0 if abs(value) >= 100 else 1 if abs(value) >= 10 else 2 if abs(value) >= 1 else 3
+    return decimal(value, telling(value, places))
 
 
 def percent(share: Fraction) -> str:

@@ -93,19 +93,25 @@ def csv_text(figures: Figures) -> str:
 
 def text(figures: Figures) -> str:
     from manchet.diagnostics.terminal import show, width
-    from manchet.quantities.printing import decimal
+    from manchet.quantities.printing import decimal, telling
 
     lines = [show(figures.name)]
     for stage, materials in _tables(figures):
         lines += ["", f"  {show(stage)}"]
         for material in materials:
             name = show(material.name)
-            percent = f"{decimal(material.percent.value, 2)} %" if material.percent else ""
+            percent = (
+                f"{decimal(material.percent.value, telling(material.percent.value, 2))} %" if material.percent else ""
+            )
             pad = " " * max(28 - width(name), 1)
-            lines.append(f"    {name}{pad}{decimal(material.grams.value, 1):>10} g {percent:>12}")
+            lines.append(
+                f"    {name}{pad}{decimal(material.grams.value, telling(material.grams.value, 1)):>10} g {percent:>12}"
+            )
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
-        lines.append(f"    {spelled(name, figure):<28}{decimal(figure.value, 2):>10} {figure.unit}".rstrip())
+        lines.append(
+            f"    {spelled(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}".rstrip()
+        )
     return "\n".join(lines) + "\n"
 
 

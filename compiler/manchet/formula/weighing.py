@@ -13,7 +13,7 @@ from manchet.formula.mixes import Making
 from manchet.formula.model import Weighed
 from manchet.larder.kitchen import Kitchen, Scale
 from manchet.outcome import Outcome
-from manchet.quantities.printing import decimal
+from manchet.quantities.printing import decimal, telling
 
 OUNCE = Fraction(45359237, 1600000)
 """Grams, exact (avoirdupois)."""
@@ -54,6 +54,11 @@ class WeighedLine(NamedTuple):
     """This line took up what rounding left over."""
     dilution: Dilution | None
     """The bench's way out for an amount that no scale here can weigh: `reading` is then the part of it to use."""
+
+    @property
+    def shown(self) -> Fraction:
+        """Grams that stand on the sheet: as the scale reads, or exact where it would read nothing of something."""
+        return self.reading.grams or self.wanted
 
     @property
     def moved(self) -> Fraction:
@@ -253,11 +258,11 @@ def _three(grams: Fraction, system: System) -> str:
     """A small weight with three digits that count, so that it differs from what a scale makes of it."""
     value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
     digits = next((places for places in range(6) if abs(value) * 10**places >= 100), 6)
-    return f"{decimal(value, digits)} {unit}"
+    return f"{decimal(value, telling(value, digits))} {unit}"
 
 
 def _show(grams: Fraction, system: System) -> str:
     """A small weight in words of a report: two digits that count."""
     value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
     digits = 0 if value >= 1000 else 1 if value >= 10 else 2 if value >= Fraction(1, 10) else 3
-    return f"{decimal(value, digits)} {unit}"
+    return f"{decimal(value, telling(value, digits))} {unit}"

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+FINEST = 12
+"""Decimals beyond which nothing is told: a million millionth of a gram."""
+
 
 def rounded(value: Fraction, places: int) -> Fraction:
     """The nearest figure with so many decimals; a half goes away from zero."""
@@ -22,6 +25,13 @@ def decimal(value: Fraction, most: int = 2, least: int = 0) -> str:
     while len(digits) > least and digits.endswith("0"):
         digits = digits[:-1]
     return f"{sign}{int(whole)}.{digits}" if digits else f"{sign}{int(whole)}"
+
+
+def telling(value: Fraction, places: int) -> int:
+    """So many decimals, or more where something that is there would else print as nothing: 0.000001 g is not 0 g."""
+    while value and places < FINEST and not rounded(value, places):
+        places += 1
+    return places
 
 
 def exact_text(value: Fraction) -> str:
@@ -48,6 +58,6 @@ def rounded_number(value: Fraction) -> int | float:
 def mass_text(grams: Fraction) -> str:
     """`1,483 g`, `12.5 g`: whole grams from 100 g, a tenth below that, a hundredth below 1 g."""
     size = abs(grams)
-    text = decimal(grams, 0 if size >= 100 else 1 if size >= 1 else 2)
+    text = decimal(grams, telling(grams, 0 if size >= 100 else 1 if size >= 1 else 2))
     whole, dot, rest = text.partition(".")
     return f"{int(whole):,}{dot}{rest} g" if size >= 1000 else f"{text} g"

@@ -83,7 +83,7 @@ def _bought(work: Prepared, m: Measures) -> list[str]:
         for line in table.lines:
             if not line.weighed.portion.stage:
                 name = line.weighed.portion.name
-                grams[name] = grams.get(name, Fraction(0)) + line.reading.grams
+                grams[name] = grams.get(name, Fraction(0)) + line.shown
     for branch in work.batch.formula.branches:
         for portion, much in prep_steps.worked_in(branch, work.batch):
             grams[portion.name] = grams.get(portion.name, Fraction(0)) + much

@@ -46,7 +46,7 @@ class Measures(NamedTuple):
             return self._pounds(grams, step)
         if in_kg:
             return Weight(_figure(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
-        return Weight(_figure(grams, _places(step), fixed=True), self.words["units.g"])
+        return Weight(_figure(grams, printing.telling(grams, _places(step)), fixed=True), self.words["units.g"])
 
     def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
         if step < OUNCE / 4:
@@ -67,7 +67,7 @@ class Measures(NamedTuple):
             return str(self._pounds(grams, OUNCE / 4))
         if grams >= 10000:
             return f"{_figure(grams / 1000, 2)}{NBSP}{self.words['units.kg']}"
-        return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
+        return f"{_figure(grams, printing.telling(grams, 0 if grams >= 100 else 1))}{NBSP}{self.words['units.g']}"
 
     def about(self, grams: Fraction) -> str:
         """A weight that can only be about right, such as a baked loaf's: to 5 g from 100 g up, to 10 g from 500 g."""
@@ -78,7 +78,7 @@ class Measures(NamedTuple):
 
     def grams(self, grams: Fraction) -> str:
         """Grams in any house: beside spoons, in a dilution."""
-        return f"{_figure(grams, 0 if grams >= 100 else 1)}{NBSP}{self.words['units.g']}"
+        return f"{_figure(grams, printing.telling(grams, 0 if grams >= 100 else 1))}{NBSP}{self.words['units.g']}"
 
     def flour(self, grams: Fraction) -> str:
         """Flour in whole grams, or ounces: `1,483 g`."""
@@ -122,7 +122,8 @@ class Measures(NamedTuple):
     def percent(self, share: Fraction) -> str:
         """A share of 1 as per cent: two decimals at most, three below a tenth of one."""
         figure = share * 100
-        return f"{_figure(figure, 2 if figure >= Fraction(1, 10) else 3)}{NBSP}{self.words['units.percent']}"
+        places = printing.telling(figure, 2 if figure >= Fraction(1, 10) else 3)
+        return f"{_figure(figure, places)}{NBSP}{self.words['units.percent']}"
 
     def worked_out(self, share: Fraction) -> str:
         """A per cent that nobody wrote, but follows: to a tenth from ten up, where more would only look exact."""

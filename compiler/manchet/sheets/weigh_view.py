@@ -97,7 +97,7 @@ class Bowl(NamedTuple):
 
     def _row(self, line: WeighedLine, late: bool = False) -> Row:
         portion = line.weighed.portion
-        weight = self.weight(line.reading.grams, line.reading.step)
+        weight = self.weight(line.shown, line.reading.step)
         return Row(
             portion.name, weight.figure, weight.unit, "" if late else self._percent(line),
             self._aside(line), () if late else self._notes(line), self.ticks, self._is_fine(line),
