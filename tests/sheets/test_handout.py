@@ -385,3 +385,18 @@ def test_a_core_the_file_does_not_say_is_an_estimate() -> None:
     bare = [phase.core for section in taken(QUAY.replace(" to 97 C core", "")).sections for way in section.ways
             if way.oven for phase in way.oven.phases]  # fmt: skip
     assert [core.replace("\N{NO-BREAK SPACE}", " ") for core in bare if core] == ["about 96 °C (estimate)"]
+
+
+def test_the_teacher_weighs_out_what_touches_the_bread_too() -> None:
+    text = QUAY.replace(
+        "    divide\n", "    divide\n    grease trays with butter 24 g in all\n    dust with rice flour 3 g each\n"
+    )
+    view = taken(text, wish=Wish(benches=12))
+    assert view.bench is not None
+    name, shares = view.bench.stages[-1]
+    assert name == M.words["handout.besides"]
+    said = {
+        s.name: (s.one.replace("\N{NO-BREAK SPACE}", " "), s.whole.replace("\N{NO-BREAK SPACE}", " ")) for s in shares
+    }
+    # 2 loaves of the 24: 2 g of the butter; 15 sets.
+    assert said == {"butter": ("2 g", "30 g"), "rice flour": ("6 g", "90 g")}

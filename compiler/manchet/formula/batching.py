@@ -7,6 +7,7 @@ from fractions import Fraction
 from manchet.formula.crust import piece_for_baked
 from manchet.formula.model import Batch, Formula, Makes, PieceBatch, Portion, Stage, StageBatch, Weighed
 from manchet.formula.tins import dough_for_tin
+from manchet.formula.touching import at_size
 from manchet.formula.vessel import contents
 from manchet.larder.kitchen import Kitchen
 
@@ -21,10 +22,11 @@ def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[M
     that go into it; the dough still gets its full share. `makes` replaces the head's lines (an order for other
     pieces).
     """
+    wanted = formula.makes if makes is None else makes
+    formula = at_size(formula, flour, wanted)
     larger = _sizes(formula, flour)
     stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
     dough = formula.dough_share * flour
-    wanted = formula.makes if makes is None else makes
     pieces = tuple(p for p in (_pieces(m, formula, kitchen) for m in wanted) if p is not None)
     return Batch(formula, flour, stages, pieces, dough, dough * (1 - formula.dough_loss))
 

@@ -30,11 +30,10 @@ def taken_home(
     What is asked for with options is made; with none, what fits one oven at home.
     """
     order = wish.order
-    if order == AS_WRITTEN:
-        written = batch_for(formula, AS_WRITTEN, kitchen)
-        if written.value is not None:
-            order = order_at_home(written.value)
-            formula = _smaller(formula, written.value, order, kitchen)
+    written = batch_for(formula, AS_WRITTEN, kitchen)
+    if written.value is not None:
+        order = order_at_home(written.value) if order == AS_WRITTEN else order
+        formula = _smaller(formula, written.value, order, kitchen)
     batch = batch_for(formula, order, kitchen)
     if batch.value is None:
         return Outcome(None, batch.diagnostics)

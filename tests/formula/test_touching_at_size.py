@@ -1,0 +1,62 @@
+"""What touches the bread goes with how much is made: `in all` in proportion, `each` with the pieces."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+
+from manchet.bakery import batch_for, read
+from manchet.formula.order import AS_WRITTEN, Order
+from manchet.source.text import SourceText
+
+TEXT = """formula Bread
+  kind hearth loaf
+  makes 10 loaves at 900 g dough
+  makes 24 rolls at 110 g dough
+  overall
+    white flour 100%
+    water 68%
+    salt 2%
+    instant yeast 0.6%
+  dough
+    everything else
+    mix by hand 8 min
+    ferment covered 90 min at 25 C
+    dust with rice flour 100 g in all
+    divide
+    for the loaves
+      grease trays with butter 20 g in all
+      bake 40 min at 225 C
+    for the rolls
+      brush with milk 2 g each
+      grease trays with butter 24 g in all
+      bake 18 min at 240 C
+"""
+
+
+def touching(order: Order) -> list[Fraction]:
+    bakery = read([SourceText("b.bake", TEXT)])
+    batch = batch_for(bakery.formulas[0], order, bakery.kitchen).value
+    assert batch is not None
+    ways = [batch.formula.stages[-1].steps, *(branch.steps for branch in batch.formula.branches)]
+    return [step.applied.grams for steps in ways for step in steps if step.applied is not None]
+
+
+def test_as_written() -> None:
+    assert touching(AS_WRITTEN) == [100, 20, 2, 24]
+
+
+@pytest.mark.parametrize("times", [Fraction(1, 2), Fraction(1, 10), Fraction(3)])
+def test_all_of_it_in_proportion(times: Fraction) -> None:
+    bakery = read([SourceText("b.bake", TEXT)])
+    flour = bakery.formulas[0].written_flour
+    assert flour is not None
+    dust, *_, each, _ = touching(Order(flour=flour * times))
+    assert (dust, each) == (100 * times, 2)
+
+
+def test_each_sort_by_its_own_pieces() -> None:
+    pieces = ((Fraction(5), "loaves"), (Fraction(48), "rolls"))
+    _, loaves, each, rolls = touching(Order(pieces=pieces))
+    assert (loaves, each, rolls) == (10, 2, 48)
