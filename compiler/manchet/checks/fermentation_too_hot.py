@@ -1,6 +1,7 @@
 """Yeast or a sour left to work at a temperature that stops it: often degrees Fahrenheit."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import all_steps
@@ -25,5 +26,15 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
                 NAME,
                 step.place,
                 f"`{step.verb}` at {celsius(warmth)}: yeast stops working above {celsius(most)}",
-                f"{celsius(warmth)[:-2]} F is {celsius((warmth - 32) * 5 / 9)}: write the unit that is meant",
+                _meant(warmth, most),
             )
+
+
+def _meant(warmth: Fraction, most: Fraction) -> str:
+    """Degrees Fahrenheit, or a nought too many, where one of them would be a warmth that yeast works at."""
+    from_fahrenheit = (warmth - 32) * 5 / 9
+    if from_fahrenheit <= most:
+        return f"{celsius(warmth)[:-2]} F is {celsius(from_fahrenheit)}: write the unit that is meant"
+    if warmth / 10 <= most:
+        return f"was {celsius(warmth / 10)} meant? look at the figure"
+    return "write how warm it is where the dough stands"

@@ -57,6 +57,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "oven-over-hottest": ("kitchen oven",),
     "oven-too-cold": ("verb bake",),
     "piece-weight-implausible": (),
+    "place-misspelt": ("kitchen vessel", "kitchen oven"),
     "preferment-over-ripe": ("verb ripen",),
     "preferment-wetness-odd": ("stage poolish", "stage biga"),
     "preferment-without-leaven": ("verb ripen",),
