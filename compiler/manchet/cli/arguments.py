@@ -29,7 +29,7 @@ class Parser(argparse.ArgumentParser):
     """An argument parser that raises `Misread` where the standard one writes to the terminal and stops."""
 
     def parse_args(self, args: Any = None, namespace: Any = None) -> Any:
-        options, unread = self.parse_known_args(args, namespace)
+        options, unread = self.parse_known_intermixed_args(args, namespace)
         if unread:
             raise Misread(self._unread(unread[0]))
         return options

@@ -143,7 +143,9 @@ def _left_at_their_own(jobs: Sequence[Job]) -> None:
 
 def wish_of(options: argparse.Namespace) -> Wish:
     """What is asked for with options. Raises `Unknown`."""
-    kinds = tuple(kind for kind in (*KINDS, *ON_DEMAND) if kind in options.only) or KINDS
+    kinds = tuple(kind for kind in (*KINDS, *ON_DEMAND) if kind in options.only) or _kinds(options)
+    if "handout" not in kinds and _only_for_the_handout(options):
+        raise Unknown("--benches and --blanks are for the handout, and --only leaves it out", "write --only handout")
     forms = tuple(form for form in FORMS if form in options.only) or FORMS
     now = _now()
     return Wish(
@@ -164,6 +166,15 @@ def wish_of(options: argparse.Namespace) -> Wish:
         benches=getattr(options, "benches", 0),
         blanks=getattr(options, "blanks", False),
     )
+
+
+def _kinds(options: argparse.Namespace) -> tuple[str, ...]:
+    """What is printed where nobody says: the sheets, or what only the handout has."""
+    return ON_DEMAND if _only_for_the_handout(options) else KINDS
+
+
+def _only_for_the_handout(options: argparse.Namespace) -> bool:
+    return bool(getattr(options, "benches", 0) or getattr(options, "blanks", False))
 
 
 def _when(options: argparse.Namespace, now: datetime) -> When:

@@ -42,7 +42,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> int:
-    from manchet.diagnostics.text import in_order
+    from manchet.cli.reporting import from_here
     from manchet.workspace.asked import asked_for
     from manchet.workspace.checking import checked, checked_with
 
@@ -53,7 +53,7 @@ def run(options: argparse.Namespace) -> int:
         else checked(asked, options.kitchen, options.jobs, not options.no_cache)
         for asked in asked_for(options.what)
     ]
-    diagnostics = in_order(one for each in done for one in each.diagnostics)
+    diagnostics = from_here(one for each in done for one in each.diagnostics)
     sys.stdout.write(
         _document(options.format, diagnostics, sum(each.formulas for each in done), sum(each.files for each in done))
     )

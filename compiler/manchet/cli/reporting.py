@@ -1,19 +1,39 @@
-"""Reports on the way of a command whose product is something else: they go to the error stream."""
+"""How reports leave the command: with paths as they are from here, and beside a product on the error stream."""
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Iterable
 
 from manchet.cli.screen import columns, paint
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 
 UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
 
 
 def said(diagnostics: Iterable[Diagnostic]) -> None:
     """Writes each report in full."""
-    from manchet.diagnostics.text import full, in_order
+    from manchet.diagnostics.text import full
 
-    for one in in_order(diagnostics):
+    for one in from_here(diagnostics):
         print(full(one, paint(sys.stderr), columns(sys.stderr)), file=sys.stderr, end="\n\n")
+
+
+def from_here(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
+    """The reports in order. A bakery is read from its top, so what lies beside this folder came as `../breads/tern.bake`."""
+    from manchet.diagnostics.text import in_order
+
+    return in_order(
+        one._replace(
+            place=_shortest(one.place),
+            related=tuple(each._replace(place=_shortest(each.place)) for each in one.related),
+        )
+        for one in diagnostics
+    )
+
+
+def _shortest(place: Place) -> Place:
+    if not place.path.startswith("../"):
+        return place
+    return place._replace(path=os.path.relpath(place.path).replace(os.sep, "/"))

@@ -18,7 +18,7 @@ from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 from manchet.cli import build, sizing
-from manchet.cli.reporting import UNEXPLAINED
+from manchet.cli.reporting import UNEXPLAINED, from_here
 from manchet.cli.screen import columns, paint
 from manchet.cli.status import FINE
 from manchet.workspace.trouble import Blocked, Trouble
@@ -133,11 +133,11 @@ class Bench:
     def block(self, title: str, built: Sequence[Built], trouble: str = "", orphans: Sequence[str] = ()) -> None:
         """One calm block: when, what was saved, what came of it."""
         from manchet.diagnostics.terminal import show
-        from manchet.diagnostics.text import counted, full, in_order
+        from manchet.diagnostics.text import counted, full
 
         colours = paint(sys.stdout)
         lines = [f"{time.strftime('%H:%M:%S')}  {show(title)}"]
-        reports: Sequence[Diagnostic] = in_order(dict.fromkeys(one for each in built for one in each.diagnostics))
+        reports: Sequence[Diagnostic] = from_here(dict.fromkeys(one for each in built for one in each.diagnostics))
         lines += [_indented(full(one, colours, max(columns(sys.stdout) - 2, 0))) for one in reports]
         changed = [each for each in built if each.written]
         if len(changed) > MOST_NAMED:

@@ -81,7 +81,7 @@ def jobs_of(asked: Asked) -> tuple[Job, ...]:
     result = []
     for path, block in found:
         commit, edited = known.get(path, ("", False))
-        version = Version(path, cache.digest(data[path].data)[:8], commit, edited)
+        version = Version(path.removeprefix(asked.prefix), cache.digest(data[path].data)[:8], commit, edited)
         result.append(Job(path, block, slug_of[block.name], version))
     return tuple(result)
 

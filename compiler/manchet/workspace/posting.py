@@ -39,7 +39,7 @@ def posted(asked: Asked, bakery: Bakery, baking: Baking, wish: Wish, press: Pres
     for kitchen in kitchens:
         path = kitchen.place.path if kitchen.place else ""
         commit, edited = known.get(path, ("", False))
-        version = Version(path, cache.digest(data.get(path, b""))[:8], commit, edited)
+        version = Version(path.removeprefix(asked.prefix), cache.digest(data.get(path, b""))[:8], commit, edited)
         own = Baking(
             tuple(one for one in baking.formulas if kitchen_of(bakery, wish.kitchen, one[0].place.path) == kitchen),
             tuple(one for one in baking.missing if kitchen_of(bakery, wish.kitchen, one[1]) == kitchen),
