@@ -64,7 +64,7 @@ class Measures(NamedTuple):
     def mass(self, grams: Fraction) -> str:
         """A weight that is spoken of, not weighed: `900 g`, `12.79 kg`, `28 lb 3 oz`."""
         if self.house.units == "US":
-            return str(self._pounds(grams, OUNCE / 4))
+            return str(self._pounds(grams, OUNCE / 4 if grams >= OUNCE else OUNCE / 100))
         if grams >= 10000:
             return f"{_figure(grams / 1000, 2)}{NBSP}{self.words['units.kg']}"
         return f"{_figure(grams, printing.telling(grams, 0 if grams >= 100 else 1))}{NBSP}{self.words['units.g']}"

@@ -65,8 +65,8 @@ def _applied(step: Step, m: Measures) -> list[str]:
     phrase = "say.applied_each" if a.each else "say.applied_all"
     if step.verb == "grease":
         onto = (m.words.known("nouns", a.onto) or a.onto) if a.onto else ""
-        return [onto, m.words.say("say.with", m.words.say(phrase, a.name, m.mass(a.grams)))]
-    return [m.words.say(phrase, a.name, m.mass(a.grams))]
+        return [onto, m.words.say("say.with", m.words.say(phrase, a.name, m.each(a.grams)))]
+    return [m.words.say(phrase, a.name, m.each(a.grams))]
 
 
 def _place(step: Step, m: Measures) -> list[str]:

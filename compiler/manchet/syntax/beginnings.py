@@ -15,7 +15,7 @@ from manchet.syntax.twins import TWINS, twin
 
 def of_another_trade(t: Trouble) -> Fault | None:
     """A word of the trade that is not one of this language, or a slip of one, and what to write instead."""
-    if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder"):
+    if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder", "entry", "thing"):
         return None
     words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
     found = twin(words)

@@ -86,7 +86,7 @@ PER: each, apiece = each, a piece = each, in all = all, a side = side
 SPOT: floor, air, top, bottom, fan
 RAMP: falling to = falling, rising to = rising
 _TO: to
-_CORE: core
+_CORE: core, internal temperature, internal
 _BELOW_THE_RIM: below the rim, under the rim
 _TO_PH: to ph
 _TIMES_VOLUME: times its volume

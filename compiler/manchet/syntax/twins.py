@@ -20,7 +20,7 @@ TWINS: dict[str, str] = {
     "degas": "say it in the rest it belongs to: `ferment 2 h with a fold after 60 min`",
     "autolyse": "write `mix slow 3 min`, then `rest covered 30 min`, with salt and yeast held back",
     "autolyze": "write `mix slow 3 min`, then `rest covered 30 min`, with salt and yeast held back",
-    "slash": 'write `score "two long cuts"`',
+    "slash": 'write `score` and the cut in quotes, as in `score "two long cuts"`',
     "stand": "write `rest 20 min`",
     "leave": "write `rest 20 min`",
     "let": "write `rest 20 min`",
