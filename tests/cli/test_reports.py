@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import json
+from pathlib import Path
 
 import pytest
 from jsonschema import Draft202012Validator
 
+from manchet.cli.reporting import from_here
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.json_form import document
 from manchet.diagnostics.sarif import Rule, document as sarif
@@ -250,3 +252,13 @@ def test_sarif_keeps_to_the_standard() -> None:
     for result in run["results"]:
         assert rules[result["ruleIndex"]]["id"] == result["ruleId"]
     assert run["results"][2]["locations"][0]["physicalLocation"]["artifactLocation"]["uri"] == "a%20b/%C3%B6%23%3F.bake"
+
+
+def test_a_file_is_named_as_it_is_from_here(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The bakery begins above, where its kitchen stands; who works in a folder below it types names of that folder."""
+    here = tmp_path / "breads"
+    here.mkdir()
+    monkeypatch.chdir(here)
+    places = [Place(path, 1, 1, 1, 2, "x") for path in ("../breads/tern.bake", "../kitchen.bake", "tern.bake")]
+    reports = [Diagnostic("salt-missing", Severity.NOTE, "x", place, "") for place in places]
+    assert {one.place.path for one in from_here(reports)} == {"tern.bake", "../kitchen.bake"}
