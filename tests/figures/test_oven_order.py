@@ -61,6 +61,12 @@ def test_a_load_takes_its_part_by_its_dough() -> None:
     assert second.into.celsius - second.out.celsius == 8
 
 
+def test_what_says_its_own_loads_goes_in_and_out_without_a_stop() -> None:
+    flat = bake("Flat", 200, 240, minutes=2, pieces=50)._replace(holds=Holds(20, "step"))
+    (load,) = ordered((flat,), oven(15, recovers=4)).loads
+    assert (load.of, load.pieces, load.out.hours - load.into.hours) == (1, 50, Fraction(6, 60))
+
+
 def test_by_a_load_that_was_weighed() -> None:
     weighed = oven()._replace(load_takes=LoadTakes(Fraction(30), Fraction(9_000)))
     plan = ordered((bake("Lean", 200, 240),), weighed)

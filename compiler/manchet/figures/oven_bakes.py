@@ -56,16 +56,22 @@ class Bake(NamedTuple):
         return dries(self.phases[0])
 
     @property
+    def turns(self) -> int:
+        """How often the oven is filled anew without a stop: for what says its own `6 at a time`; else once."""
+        return len(loads_of(self.pieces, self.holds)) if self.holds is not None and self.holds.by == "step" else 1
+
+    @property
     def seconds(self) -> Range:
-        """From going in to coming out, shortest and longest; no length where a phase has none."""
+        """From going in to coming out of a load, shortest and longest; no length where a phase has none."""
         ends = [_ends(step) for step in self.phases]
-        low = sum((low for low, _ in ends), NOTHING)
-        return Range(low, sum((high for _, high in ends), NOTHING))
+        low, high = (sum(part, NOTHING) * self.turns for part in zip(*ends, strict=True))
+        return Range(low, high)
 
     @property
     def loads(self) -> tuple[Fraction, ...]:
-        """The pieces of each load, full ones first; one load where they are not counted."""
-        return loads_of(self.pieces, self.holds)
+        """The pieces of each load, full ones first; one load where they are not counted, and of what goes in and out
+        without a stop."""
+        return (self.pieces,) if self.turns > 1 else loads_of(self.pieces, self.holds)
 
 
 def _ends(step: Step) -> tuple[Fraction, Fraction]:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 
 from manchet.figures.figure import Figure, Given
-from manchet.figures.oven_bakes import Bake, bakes_of
+from manchet.figures.oven_bakes import Bake, bakes_of, loads_of
 from manchet.figures.oven_curve import fastest, hours_to, slowest, window
 from manchet.figures.oven_order import ordered
 from manchet.formula.batching import batch_of
@@ -56,7 +56,7 @@ def _loads(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
         Given("at once", Fraction(bake.holds.number), "", _where(kitchen) if bake.holds.by != "step" else "the file"),
     )
     rule = f"pieces / pieces at once ({SAYS[bake.holds.by]}), rounded up"
-    return {name: Figure(name, Fraction(len(bake.loads)), "", rule, given, "arithmetic")}
+    return {name: Figure(name, Fraction(len(loads_of(bake.pieces, bake.holds))), "", rule, given, "arithmetic")}
 
 
 def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:

@@ -201,7 +201,9 @@ def _look(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> str:
 
 
 def _later_phases(bake: Bake, m: Measures) -> Iterable[str]:
-    """`steam`, and what the file says of the phases after the first: their minutes and heat."""
+    """`6 at a time`, `steam`, and what the file says of the phases after the first: their minutes and heat."""
+    if bake.turns > 1 and bake.holds is not None:
+        yield m.words.say("say.at_a_time", str(bake.holds.number))
     first = wording.steam(bake.phases[0], m)
     if first:
         yield first
