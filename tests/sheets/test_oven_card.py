@@ -187,3 +187,8 @@ def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
         "18 °C an hour from 300 °C; 9–15 °C an hour from 250 °C"
     )
     assert (oven.turns[0].when, plain(oven.turns[0].latest)) == ("+3:35", "+4:55 at the latest")
+
+
+def test_one_loaf_is_a_loaf() -> None:
+    last = falling(breads=(("Lean", "hearth loaf", 25, "200-260 C"),)).turns[-1]
+    assert plain(last.load) == "load 2 of 2, 1 loaf"

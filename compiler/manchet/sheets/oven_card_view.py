@@ -12,6 +12,7 @@ from manchet.figures.oven_curve import fastest, hours_to
 from manchet.figures.oven_order import first_if_colder
 from manchet.figures.oven_plan import Load, Plan, window_of
 from manchet.formula.model import Formula, Range
+from manchet.formula.nouns import counted
 from manchet.larder.kitchen import Fall
 from manchet.quantities.printing import rounded
 from manchet.sheets import wording
@@ -173,7 +174,11 @@ def _turn(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -> 
 
 
 def _load(load: Load, m: Measures) -> str:
-    pieces = "" if not load.pieces else f"{m.plain(wording.once(load.pieces), 1)} {load.bake.each or m.words['pieces']}"
+    pieces = (
+        ""
+        if not load.pieces
+        else f"{m.plain(wording.once(load.pieces), 1)} {counted(load.pieces, load.bake.each or m.words['pieces'])}"
+    )
     number = m.words.say("falling.load", str(load.number), str(load.of)) if load.of > 1 else ""
     return ", ".join(filter(None, (number, pieces)))
 
