@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import all_steps
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
@@ -20,6 +19,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield warning(
             NAME,
             step.place,
-            f"`{step.verb}` at {celsius(step.heats[0].celsius.likely)}; over {celsius(most)} it does not {step.verb}",
+            f"`{step.verb}` at {subject.degrees(step.heats[0].celsius.likely)}; over {subject.degrees(most)} it does not {step.verb}",
             "look at the figure and its unit",
         )

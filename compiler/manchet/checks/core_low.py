@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, of_verbs
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
@@ -25,6 +24,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 step.place,
-                f"a core of {celsius(core)} leaves a {subject.kind} raw inside; {celsius(least)} is the least we know",
+                f"a core of {subject.degrees(core)} leaves a {subject.kind} raw inside; {subject.degrees(least)} is the least we know",
                 "bake it on to a higher core, or look at the figure",
             )

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import ingredients
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
@@ -22,6 +21,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield warning(
             NAME,
             subject.formula.place,
-            f"{subject.formula.name} holds {perishable.name} and is to be kept at {celsius(kept[1].likely)}",
-            f"keep it at {celsius(most)} or colder; your own food law may ask for less",
+            f"{subject.formula.name} holds {perishable.name} and is to be kept at {subject.degrees(kept[1].likely)}",
+            f"keep it at {subject.degrees(most)} or colder; your own food law may ask for less",
         )

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from manchet.checks.looking import all_steps
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
@@ -24,6 +23,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 step.place,
-                f"{celsius(heat)} is asked for; {subject.kitchen.name} has no oven over {celsius(max(known))}",
+                f"{subject.degrees(heat)} is asked for; {subject.kitchen.name} has no oven over {subject.degrees(max(known))}",
                 "bake longer at what the oven can do, or correct `hottest` in the kitchen",
             )

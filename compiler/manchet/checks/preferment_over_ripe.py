@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.saying import celsius, span
+from manchet.checks.saying import span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
@@ -26,7 +26,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
                 yield note(
                     NAME,
                     step.place,
-                    f"{stage.name} ripens {span(step.time)} at {celsius(step.heats[0].celsius.likely)} "
+                    f"{stage.name} ripens {span(step.time)} at {subject.degrees(step.heats[0].celsius.likely)} "
                     "and will be past its best",
                     "make it shorter or cooler, or take less seed",
                 )

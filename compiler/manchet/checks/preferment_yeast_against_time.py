@@ -42,6 +42,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             NAME,
             yeasts[0].place,
             f"{says} is {'far too much' if high else 'far too little'} for {stage.name} to ripen the like of "
-            f"{duration(hours * 3600)} at 27 C",
+            f"{duration(hours * 3600)} at {subject.degrees(WARM)}",
             f"look at the decimal point: {percent(yeasts[0].share / flour * (Fraction(1, 10) if high else 10))}?",
         )

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import all_steps
-from manchet.checks.saying import celsius, span
+from manchet.checks.saying import span
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
@@ -24,6 +24,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 step.place,
-                f"{span(step.time)} at {celsius(warmth)}: the dough goes on fermenting and falls",
-                f"keep it under {celsius(most)}, or make it shorter",
+                f"{span(step.time)} at {subject.degrees(warmth)}: the dough goes on fermenting and falls",
+                f"keep it under {subject.degrees(most)}, or make it shorter",
             )

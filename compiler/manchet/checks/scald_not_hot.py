@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import is_alive
-from manchet.checks.saying import celsius
 from manchet.checks.subject import Subject
 from manchet.checks.warmth import mix_temperature
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -31,6 +30,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield warning(
             NAME,
             stage.place,
-            f"{stage.name} gets no warmer than about {celsius(max(warmths))}; starch swells from {celsius(least)} on",
+            f"{stage.name} gets no warmer than about {subject.degrees(max(warmths))}; starch swells from {subject.degrees(least)} on",
             "give the water its temperature (`water … at 98 C`), or a step `heat … to 65 C`",
         )

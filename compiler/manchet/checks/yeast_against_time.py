@@ -54,7 +54,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield warning(
             NAME,
             place_of_class(formula, "yeast", "sweet-dough yeast"),
-            f"{said} usually raises a dough in about {duration(needed * 3600)} at 27 C; "
+            f"{said} usually raises a dough in about {duration(needed * 3600)} at {subject.degrees(WARM)}; "
             f"{whose} has the like of {duration(hours * 3600)}",
             help,
         )
