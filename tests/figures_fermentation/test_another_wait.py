@@ -189,7 +189,8 @@ def test_a_name_of_several_words_and_fahrenheit() -> None:
     ("wait", "message", "help"),
     [
         ("porlish 8 h", "no stage called porlish", "did you mean poolish?"),
-        ("poolish 8 h at 8 C", "from 14 to 40 C only", "ask for a place between"),
+        ("poolish 8 h at 8 C", "from 14 C to 40 C only", "ask for a place between"),
+        ("poolish 8 h at 46 F", "poolish at 46 F: how fast yeast works is told from 57 F to 104 F only", "between"),
         ("poolish 1 h", "takes 13 times the yeast", "from about 3.5 h to 52 h"),
         ("poolish 80 h", "takes 0.16 of the yeast", "from about 3.5 h to 52 h"),
         ("dough 4 h", "brings yeast of its own", "yeast can move: poolish (12-14 h at 20 C)"),

@@ -47,6 +47,11 @@ class Wanted(NamedTuple):
     def celsius(self) -> Fraction | None:
         return None if self.at is None else measures.celsius(self.at).likely
 
+    @property
+    def unit(self) -> str:
+        """C or F, as it was asked."""
+        return "C" if self.at is None else self.at.unit
+
 
 class Refused(NamedTuple):
     """Why a wait cannot be moved so, and what to ask for instead."""
@@ -111,7 +116,7 @@ def moved(formula: Entry, shared: Mapping[str, Entry], before: Formula, asked: W
     seconds = wait.likely if asked.seconds is None else asked.seconds
     times = wait.times(seconds, asked.celsius)
     if times is None:
-        return _out_of_reach(wait, seconds, asked.celsius)
+        return _out_of_reach(wait, seconds, asked.celsius, asked.unit)
     return _Moving(formula, shared, before, asked, wait, rounded(times, 2), key).carried()
 
 
@@ -154,12 +159,12 @@ def _can(formula: Formula) -> str:
     return f"yeast can move: {', '.join(waits)}" if waits else "yeast can move none of its waits"
 
 
-def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None) -> Refused:
+def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None, unit: str) -> Refused:
     name = wait.stage.name
     if celsius is not None and not holds(BAKERS, celsius):
-        coolest, warmest = (decimal(end) for end in BAKERS.holds)
+        coolest, warmest = (_degrees(end, unit) for end in BAKERS.holds)
         return Refused(
-            f"{name} at {decimal(celsius, 1)} C: how fast yeast works is told from {coolest} to {warmest} C only",
+            f"{name} at {_degrees(celsius, unit)}: how fast yeast works is told from {coolest} to {warmest} only",
             "ask for a place between; in a fridge the dough's own slow cooling decides",
         )
     as_far = wait.likely if celsius is None else wait.work / pace(BAKERS, celsius)
@@ -168,8 +173,12 @@ def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None) 
         f"{name} for {duration(seconds)} takes {_so_many(as_far / seconds)} the yeast; the rule reaches from a quarter of "
         "it to four times as much",
         f"from about {duration(low)} to {duration(high)} can be asked for"
-        + ("" if celsius is None else f" at {decimal(celsius, 1)} C"),
+        + ("" if celsius is None else f" at {_degrees(celsius, unit)}"),
     )
+
+
+def _degrees(celsius: Fraction, unit: str) -> str:
+    return f"{decimal(celsius * 9 / 5 + 32, 0)} F" if unit == "F" else f"{decimal(celsius, 1)} C"
 
 
 def _so_many(times: Fraction) -> str:
