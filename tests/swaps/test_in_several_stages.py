@@ -176,3 +176,27 @@ def test_what_only_a_part_of_the_dough_gets_is_exchanged_and_nothing_made_up() -
     (added,) = after.branches[1].added
     assert (added.name, added.share) == ("sunflower oil", Fraction(5, 100) * made.factor)
     assert made.said == "for what is worked into a part of the dough nothing is made up"
+
+
+@pytest.mark.parametrize("bread", ["everything else", "what is left", "by weight", "of dough flour"])
+@pytest.mark.parametrize("swap", ["instant yeast for fresh yeast", "sugar for honey"])
+def test_a_dough_of_milk_gives_of_its_milk(bread: str, swap: str) -> None:
+    text = BREADS[bread].replace("fresh yeast", "instant yeast").replace("honey", "sugar")
+    water = (
+        "water 45%",
+        "water 450 g",
+        "water 60%",
+        "what is left of the water",
+        "hold back water 4%",
+        "add water as needed",
+    )
+    text = "\n".join(line for line in text.splitlines() if line.strip() not in water) + "\n"
+    text = text.replace("milk 25%", "milk 70%").replace("milk 1 cup", "milk 700 g").replace("milk 10%", "milk 70%")
+    before, after = only(swapped(text)), only(swapped(text, swap))
+    was, now = totals_of(before, builtin()), totals_of(after, builtin())
+    (made,) = after.swapped
+    assert made.said.endswith("there is not so much water to take off, so there is less milk")
+    assert dict(made.moved)["milk"] < 0
+    if swap.startswith("sugar"):
+        assert (now.water_in_all, now.salt) == (was.water_in_all, was.salt)
+    assert flour(after) == 1

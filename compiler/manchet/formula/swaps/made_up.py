@@ -255,7 +255,7 @@ class Swapping:
             known = self.bench.larder.ingredient(node.name.text)
             same_unit = (node.amount.unit == PERCENT) == (unit == PERCENT)
             same_basis = node.basis == basis or (self.by_overall and {node.basis, basis} <= {"", ALL_FLOUR})
-            return known is not None and known.class_ == name and same_unit and same_basis
+            return known is not None and name in (known.class_, known.name) and same_unit and same_basis
 
         return largest(lines, fits)
 
@@ -309,7 +309,7 @@ class Swapping:
                 return True
             case nodes.TakeAll(word, _) | nodes.TakeLeft(word, _):
                 known = self.bench.larder.ingredient(word.text)
-                return known is not None and known.class_ == name
+                return known is not None and name in (known.class_, known.name)
             case _:
                 return False
 

@@ -13,6 +13,7 @@ from manchet.formula.naming import Names
 from manchet.formula.swaps.cultures import culture_for_yeast, yeast_for_culture
 from manchet.formula.swaps.exchange import Asking, Asks, Exchange
 from manchet.formula.swaps.lines import Bench
+from manchet.formula.swaps.liquids import within_reach
 from manchet.formula.swaps.made_up import Swapping
 from manchet.formula.swaps.rules import YEASTS, exchange, instead_of
 from manchet.formula.swaps.touching import touched_by, touching
@@ -74,6 +75,7 @@ def _carried(
 ) -> Outcome[Carried | None]:  # fmt: skip
     """The swap by an exchange: what is weighed, and what touches the bread."""
     out, comes = pair
+    found = within_reach(found, before, out, _weighed(before, out), bench.larder)
     work = Swapping(before, swap, line, out, found, bench)
     lines = work.carried(formula, shared)
     if isinstance(lines, Diagnostic):
