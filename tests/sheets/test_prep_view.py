@@ -147,7 +147,7 @@ def test_the_pot_says_what_it_gives_and_gets() -> None:
 def test_branches_and_the_divide_list() -> None:
     found = parts(block(sheet(FERRY), "dough"))
     divide = next(p for p in found if isinstance(p, Divide))
-    assert [(s.number, s.noun, s.weight) for s in divide.sorts] == [("10", "loaves", "900"), ("24", "rolls", "110")]
+    assert [(s.number, s.noun, s.weight) for s in divide.sorts] == [("10", "loaves", "900"), ("24", "rolls", "98")]
     assert divide.sorts[0].baked == "770\N{NO-BREAK SPACE}g"
     assert [p.title for p in found if isinstance(p, Branch)] == ["for the loaves", "for the rolls"]
     nuts = [r for part in found if isinstance(part, Steps) for line in part.lines for r in line.adds]

@@ -97,11 +97,31 @@ CHECKS: dict[str, tuple[str, ...]] = {
 NAMES = frozenset(CHECKS)
 
 
+OF_SIZE = frozenset({
+    "dough-over-mixer", "dough-under-mixer", "oven-holds-too-many", "piece-weight-implausible", "scald-too-small",
+    "tin-fill-odd", "vessels-too-few",
+})  # fmt: skip
+"""Checks of what the amount asks of the house: made again for another amount than the file's."""
+
+
 @cache
 def check_called(name: str) -> Check:
     """The check that makes the report of that name."""
     found: Check = import_module(f"manchet.checks.{name.replace('-', '_')}").check
     return found
+
+
+def check_size(subject: Subject) -> tuple[Diagnostic, ...]:
+    """What the checks `OF_SIZE` say of the subject's batch, but for what is allowed."""
+    quiet = {allowed.name for allowed in subject.formula.allowed} | set(subject.kitchen.always_allow)
+    traits = traits_of(subject)
+    about = ((name, CHECKS[name]) for name in sorted(OF_SIZE - quiet))
+    return tuple(
+        report
+        for name, words in about
+        if not words or not traits.isdisjoint(words)
+        for report in check_called(name)(subject)
+    )
 
 
 def check(subject: Subject) -> tuple[Diagnostic, ...]:

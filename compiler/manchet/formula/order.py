@@ -79,7 +79,7 @@ def dough_for_makes(
             )  # fmt: skip
         if grams is None:
             return None
-        dough += (ONE if line.number is None else line.number) * grams / (1 + _added(formula, line.noun))
+        dough += (ONE if line.number is None else line.number) * grams / (1 + added_after_dividing(formula, line.noun))
     return dough
 
 
@@ -124,7 +124,7 @@ def left_at_the_scale(batch: Batch) -> Fraction:
     if not batch.pieces:
         return NOTHING
     return batch.divided - sum(
-        (p.number * p.grams / (1 + _added(batch.formula, p.noun)) for p in batch.pieces), NOTHING
+        (p.number * p.grams / (1 + added_after_dividing(batch.formula, p.noun)) for p in batch.pieces), NOTHING
     )
 
 
@@ -132,7 +132,7 @@ def branch_for(formula: Formula, noun: str) -> Branch | None:
     return next((b for b in formula.branches if not b.noun or same_noun(b.noun, noun)), None)
 
 
-def _added(formula: Formula, noun: str) -> Fraction:
+def added_after_dividing(formula: Formula, noun: str) -> Fraction:
     """What a branch adds to its dough, per gram of it."""
     branch = branch_for(formula, noun)
     return sum((p.share for p in branch.added), NOTHING) if branch else NOTHING

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Batch, Branch, PieceBatch, Portion, StageBatch, Step
 from manchet.formula.nouns import counted, same_noun
-from manchet.formula.order import left_at_the_scale
+from manchet.formula.order import added_after_dividing, left_at_the_scale
 from manchet.sheets import baked_view, views, wording
 from manchet.sheets.bake_view import bake_part
 from manchet.sheets.far_view import step_notes
@@ -147,20 +147,28 @@ def _divide(batch: Batch, m: Measures) -> Divide:
 
 
 def _sort(p: PieceBatch, batch: Batch, m: Measures) -> views.Sort:
-    weight = m.piece(p.grams)
+    added = added_after_dividing(batch.formula, p.noun)
+    weight = m.piece(p.grams / (1 + added))
     baked = baked_view.in_the_list(p, batch.formula, m)
+    then = m.words.say("divide.with_added", m.each(p.grams)) if added else ""
+    small = ", ".join(filter(None, (p.tin, then)))
     return views.Sort(
-        m.plain(wording.once(p.number), 1), counted(p.number, p.noun), weight.figure, weight.unit, p.tin, baked
+        m.plain(wording.once(p.number), 1), counted(p.number, p.noun), weight.figure, weight.unit, small, baked
     )
 
 
 def _rest(batch: Batch, m: Measures) -> str:
     left = left_at_the_scale(batch)
+    if left < -max(NOTABLE_REST, batch.divided * NOTABLE_LACK):
+        return m.words.say("divide.short", m.about(-left))
     return m.words.say("divide.rest", m.about(left)) if left > NOTABLE_REST else ""
 
 
 NOTABLE_REST = Fraction(5)
 """Grams of dough left at the scale that are worth a line. Our rule."""
+
+NOTABLE_LACK = Fraction(1, 100)
+"""Of the dough: what is missing beyond that is worth a line too. Our rule."""
 
 
 def for_the(noun: str, batch: Batch, m: Measures) -> str:

@@ -164,10 +164,19 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], 
         kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
         size = wish._replace(order=AS_WRITTEN) if job.own_size else wish
+        if size.order != AS_WRITTEN:
+            reports = _but_for_its_size(reports)
         one = made(bakery, formula, kitchen, size, version, press, asked.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts:
         yield from posted(asked, bakery, _baking(asked, bakery, jobs, posts, wish), wish, press)
+
+
+def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
+    """What was said of the amount in the file is no matter where another is made."""
+    from manchet.checks.registry import OF_SIZE
+
+    return tuple(one for one in reports if one.name not in OF_SIZE)
 
 
 def has_errors(reports: Sequence[Diagnostic], path: str) -> bool:

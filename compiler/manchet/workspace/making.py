@@ -11,6 +11,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.figures.totals import totals_of
 from manchet.formula.mixes import Mixes, mixes_of
 from manchet.formula.model import Batch, Formula
+from manchet.formula.order import AS_WRITTEN
 from manchet.formula.weighing import System, weigh
 from manchet.larder.kitchen import Kitchen
 from manchet.sheets.handout_values import Handout
@@ -71,7 +72,7 @@ def made(
         return Made(formula.name, {}, batch.diagnostics)
     pictures, reports = _pictures(formula, wish, root)
     sheets, more = _views(bakery, batch.value, kitchen, wish, version, pictures)
-    reports = (*reports, *more)
+    reports = (*reports, *more, *_of_this_size(bakery, batch.value, kitchen, wish))
     views: dict[str, Sheet | Handout] = dict(sheets)
     if "handout" in wish.kinds:
         from manchet.workspace.taking_home import taken_home
@@ -88,6 +89,16 @@ def made(
         lacking = lacking or printed.lacking
         reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
     return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
+
+
+def _of_this_size(bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish) -> tuple[Diagnostic, ...]:
+    """What an amount that was asked for wants of mixer, oven and tins. The file's own amount was judged with the file."""
+    if wish.order == AS_WRITTEN or {"sheet", "card"}.isdisjoint(wish.kinds):
+        return ()
+    from manchet.checks.registry import check_size
+    from manchet.checks.subject import Subject
+
+    return check_size(Subject(batch.formula, batch, kitchen, bakery.larder, totals_of(batch.formula, bakery.larder)))
 
 
 def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[Diagnostic, ...]]:
