@@ -110,11 +110,10 @@ def test_the_sheet_says_when_a_falling_oven_has_its_heat() -> None:
     """From 280 to 260 C at 12 an hour is 1 h 40 min, to 240 C as much again."""
     (bake,) = bakes(sheet(text(24, more=FALLS)))
     assert plain(bake.notes[0]) == (
-        "the mother has this heat from about 100 min to 3 h 20 min after it had 280 °C (estimate): its turn stands on the "
-        "card at the oven"
+        "the mother is so hot from about 100 min to 3 h 20 min after it had 280 °C (estimate): see its card"
     )
     (cold,) = bakes(sheet(text(24, more=FALLS.replace("280", "200"))))
-    assert not any("has this heat" in note for note in cold.notes)
+    assert not any("is so hot" in note for note in cold.notes)
 
 
 def test_what_says_its_own_loads_keeps_them() -> None:

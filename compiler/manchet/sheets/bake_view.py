@@ -33,9 +33,9 @@ def bake_part(
 
 
 def _phase(step: Step, kitchen: Kitchen, m: Measures) -> Phase:
-    """The phase; its steam with how this oven makes it, where the kitchen says (`steam by pan`)."""
+    """The phase; its steam with how this oven makes it, where the kitchen says (`steam by pan`) and the file no water."""
     phase, oven = wording.phase(step, m), oven_of(step, kitchen)
-    if not phase.steam or oven is None or not oven.steam:
+    if not phase.steam or step.steam_millilitres is not None or oven is None or not oven.steam:
         return phase
     return phase._replace(steam=m.words.say("load.steam_by", phase.steam, oven.steam))
 
