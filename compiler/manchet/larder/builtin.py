@@ -110,9 +110,9 @@ amaranth	grain	whole amaranth, amaranth seed										common practice
 cooked rice	grain	boiled rice							67/100			common practice; density: USDA SR portion weights, from memory
 rice	grain	white rice, long grain rice							39/50			common practice; density: USDA SR portion weights, from memory
 popcorn maize	grain	maize grits, corn grits, hominy grits, grits										common practice
-sunflower seeds	seed	sunflower kernels, hulled sunflower seeds, sunflower seed kernels, sunflower	water 473/100, protein 1039/50, fat 2573/50, saturates 891/200, carbohydrate 57/5, sugars 131/50, fibre 43/5, sodium 9/1000						59/100			USDA SR28 NDB 12036
-pumpkin seeds	seed	pumpkin kernels, pepitas, pumpkin	water 523/100, protein 3023/100, fat 981/20, saturates 8659/1000, carbohydrate 471/100, sugars 7/5, fibre 6, sodium 7/1000						11/20			USDA SR28 NDB 12014
-sesame seeds	seed	sesame, white sesame, unhulled sesame, whole sesame seeds, brown sesame, black sesame, black sesame seeds	water 469/100, protein 1773/100, fat 4967/100, saturates 6957/1000, carbohydrate 233/20, sugars 3/10, fibre 59/5, sodium 11/1000				sesame		61/100			USDA SR28 NDB 12023
+sunflower seeds	seed	sunflower kernels, hulled sunflower seeds, sunflower seed kernels, sunflower, toasted sunflower seeds, roasted sunflower seeds	water 473/100, protein 1039/50, fat 2573/50, saturates 891/200, carbohydrate 57/5, sugars 131/50, fibre 43/5, sodium 9/1000						59/100			USDA SR28 NDB 12036
+pumpkin seeds	seed	pumpkin kernels, pepitas, pumpkin, toasted pumpkin seeds, roasted pumpkin seeds	water 523/100, protein 3023/100, fat 981/20, saturates 8659/1000, carbohydrate 471/100, sugars 7/5, fibre 6, sodium 7/1000						11/20			USDA SR28 NDB 12014
+sesame seeds	seed	sesame, white sesame, unhulled sesame, whole sesame seeds, brown sesame, black sesame, black sesame seeds, toasted sesame seeds	water 469/100, protein 1773/100, fat 4967/100, saturates 6957/1000, carbohydrate 233/20, sugars 3/10, fibre 59/5, sodium 11/1000				sesame		61/100			USDA SR28 NDB 12023
 hulled sesame	seed	hulled sesame seeds, sesame kernels	water 15/4, protein 409/20, fat 6121/100, saturates 1811/200, carbohydrate 13/100, sugars 12/25, fibre 58/5, sodium 47/1000				sesame		63/100			USDA SR28 NDB 12201
 flaxseed	seed	linseed, flax, flax seed, golden linseed, golden flaxseed, brown linseed, brown flaxseed, lin seed	water 174/25, protein 1829/100, fat 1054/25, saturates 3663/1000, carbohydrate 79/50, sugars 31/20, fibre 273/10, sodium 3/100						71/100			USDA SR28 NDB 12220; density: USDA SR portion weights, from memory
 ground flaxseed	seed	ground linseed, milled linseed, milled flaxseed, flax meal, flaxmeal	water 34/5, protein 18, fat 373/10, saturates 82/25, carbohydrate 113/10, fibre 231/10, sodium 367/10000						47/100			USDA FDC 2262075; density: USDA SR portion weights, from memory
@@ -121,12 +121,12 @@ ground poppy seeds	seed	milled poppy seeds										common practice
 chia seeds	seed	chia	water 29/5, protein 827/50, fat 1537/50, saturates 333/100, carbohydrate 193/25, fibre 172/5, sodium 2/125						7/10			USDA SR28 NDB 12006; density: common practice
 hemp seeds	seed	hulled hemp seeds, hemp hearts										common practice
 nigella	spice	nigella seed, black cumin, kalonji, black caraway, onion seed							47/100			common practice; density: common practice
-hazelnuts	nut	filberts, roasted hazelnuts, chopped hazelnuts, whole hazelnuts, cobnuts	water 531/100, protein 299/20, fat 243/4, saturates 558/125, carbohydrate 7, sugars 217/50, fibre 97/10, sodium 0				hazelnut		49/100			USDA SR28 NDB 12120; density: USDA SR portion weights, from memory
-walnuts	nut	walnut halves, walnut pieces, chopped walnuts, English walnuts	water 407/100, protein 1523/100, fat 6521/100, saturates 3063/500, carbohydrate 701/100, sugars 261/100, fibre 67/10, sodium 1/500				walnut		49/100			USDA SR28 NDB 12155; density: USDA SR portion weights, from memory
-almonds	nut	whole almonds, chopped almonds	water 441/100, protein 423/20, fat 4993/100, saturates 1901/500, carbohydrate 181/20, sugars 87/20, fibre 25/2, sodium 1/1000				almond		3/5			USDA SR28 NDB 12061; density: USDA SR portion weights, from memory
+hazelnuts	nut	filberts, roasted hazelnuts, chopped hazelnuts, whole hazelnuts, cobnuts, toasted hazelnuts	water 531/100, protein 299/20, fat 243/4, saturates 558/125, carbohydrate 7, sugars 217/50, fibre 97/10, sodium 0				hazelnut		49/100			USDA SR28 NDB 12120; density: USDA SR portion weights, from memory
+walnuts	nut	walnut halves, walnut pieces, chopped walnuts, English walnuts, toasted walnuts	water 407/100, protein 1523/100, fat 6521/100, saturates 3063/500, carbohydrate 701/100, sugars 261/100, fibre 67/10, sodium 1/500				walnut		49/100			USDA SR28 NDB 12155; density: USDA SR portion weights, from memory
+almonds	nut	whole almonds, chopped almonds, toasted almonds, roasted almonds	water 441/100, protein 423/20, fat 4993/100, saturates 1901/500, carbohydrate 181/20, sugars 87/20, fibre 25/2, sodium 1/1000				almond		3/5			USDA SR28 NDB 12061; density: USDA SR portion weights, from memory
 blanched almonds	nut	flaked almonds, slivered almonds, sliced almonds	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		31/50			USDA SR28 NDB 12062
 ground almonds	nut	almond flour, almond meal	water 108/25, protein 131/5, fat 251/5, carbohydrate 693/100, fibre 927/100, sodium 89/100000				almond		2/5			USDA FDC 2261420; density: USDA SR portion weights, from memory
-pecans	nut	pecan nuts, pecan halves	water 88/25, protein 917/100, fat 7197/100, saturates 309/50, carbohydrate 213/50, sugars 397/100, fibre 48/5, sodium 0				pecan		23/50			USDA SR28 NDB 12142; density: USDA SR portion weights, from memory
+pecans	nut	pecan nuts, pecan halves, toasted pecans	water 88/25, protein 917/100, fat 7197/100, saturates 309/50, carbohydrate 213/50, sugars 397/100, fibre 48/5, sodium 0				pecan		23/50			USDA SR28 NDB 12142; density: USDA SR portion weights, from memory
 pistachios	nut	pistachio nuts, pistachio kernels					pistachio		13/25			common practice; density: USDA SR portion weights, from memory
 cashews	nut	cashew nuts					cashew		29/50			common practice; density: USDA SR portion weights, from memory
 macadamias	nut	macadamia nuts					macadamia		57/100			common practice; density: USDA SR portion weights, from memory
@@ -210,7 +210,7 @@ coconut milk	liquid	canned coconut milk	water 73, fat 21						24/25			canned, ab
 oat drink	liquid	oat milk	water 90				oats, gluten		103/100			about 90 g water in 100 g, from memory; density: common practice
 soya drink	liquid	soy milk, soya milk, soy drink	water 93				soya		103/100			about 93 g water in 100 g, from memory; density: USDA SR portion weights, from memory
 almond drink	liquid	almond milk	water 97				almond		101/100			about 97 g water in 100 g, from memory; density: common practice
-milk	dairy	whole milk, full-fat milk, full cream milk, fresh milk, warm milk, cold milk, scalded milk	water 8813/100, protein 63/20, fat 327/100, saturates 373/200, carbohydrate 239/50, sugars 101/20, fibre 0, sodium 43/1000				milk		103/100			USDA SR28 NDB 01211
+milk	dairy	whole milk, full-fat milk, full cream milk, fresh milk, warm milk, cold milk, scalded milk, lukewarm milk	water 8813/100, protein 63/20, fat 327/100, saturates 373/200, carbohydrate 239/50, sugars 101/20, fibre 0, sodium 43/1000				milk		103/100			USDA SR28 NDB 01211
 semi-skimmed milk	dairy	reduced-fat milk, half-fat milk, low-fat milk	water 446/5, protein 33/10, fat 99/50				milk		103/100			about 2 g fat in 100 g, from memory; density: USDA SR portion weights, from memory
 skimmed milk	dairy	skim milk, nonfat milk, fat-free milk, non-fat milk	water 2271/25, protein 337/100, fat 2/25, saturates 51/1000, carbohydrate 124/25, sugars 509/100, fibre 0, sodium 21/500				milk		26/25			USDA SR28 NDB 01151
 evaporated milk	dairy	unsweetened condensed milk	water 74				milk		107/100			about 74 g water in 100 g, from memory; density: USDA SR portion weights, from memory
@@ -235,7 +235,7 @@ single cream	dairy	light cream, coffee cream, table cream, pouring cream	water 7
 half and half	dairy		water 80, fat 23/2				milk		51/50			about 80 g water in 100 g, from memory; density: USDA SR portion weights, from memory
 soured cream	dairy	sour cream, smetana, smetena	water 7307/100, protein 61/25, fat 387/20, saturates 507/50, carbohydrate 463/100, sugars 341/100, fibre 0, sodium 31/1000				milk		81/100			USDA SR28 NDB 01056
 creme fraiche	dairy		water 60, fat 35				milk		101/100			about 60 g water in 100 g, from memory; density: common practice
-butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water
+butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter, diced butter	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water
 salted butter	fat	lightly salted butter	water 1587/100, protein 17/20, fat 8111/100, saturates 6421/125, carbohydrate 3/50, sugars 3/50, fibre 0, salt 643/400				milk		24/25			USDA SR28 NDB 01001; salt is 2.5 times its sodium
 dry butter	fat	lamination butter, tourage butter, butter sheets, roll-in butter	water 14, fat 84				milk		24/25			butter of 84 g fat in 100 g made for laminating, common practice
 clarified butter	fat	ghee, butter oil, anhydrous butter, butterfat, browned butter	water 6/25, protein 7/25, fat 2487/25, saturates 15481/250, carbohydrate 0, sugars 0, fibre 0, sodium 1/500				milk		87/100			USDA SR28 NDB 01003
@@ -246,7 +246,7 @@ gruyere	other	gruyere cheese	water 3319/100, protein 2981/100, fat 1617/50, satu
 mozzarella	other	mozzarella cheese, low-moisture mozzarella, pizza mozzarella	water 4707/100, protein 95/4, fat 989/50, saturates 2259/200, carbohydrate 279/50, sugars 19/10, fibre 0, salt 333/200				milk		47/100			USDA SR28 NDB 01029; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 feta	other	feta cheese	water 2761/50, protein 1421/100, fat 532/25, saturates 7473/500, carbohydrate 409/100, sugars 409/100, fibre 0, salt 917/400				milk		63/100			USDA SR28 NDB 01019; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 blue cheese	other						milk		57/100			common practice; density: USDA SR portion weights, from memory
-eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg			50		USDA SR28 NDB 01123; one as there, without shell or skin
+eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg			50		USDA SR28 NDB 01123; one as there, without shell or skin
 egg yolks	egg	yolks, liquid egg yolk, liquid yolk, sugared yolk	water 5231/100, protein 793/50, fat 1327/50, saturates 9551/1000, carbohydrate 359/100, sugars 14/25, fibre 0, sodium 6/125				egg		103/100	17		USDA SR28 NDB 01125; one as there, without shell or skin
 egg whites	egg	whites, albumen, liquid egg white	water 8757/100, protein 109/10, fat 17/100, saturates 0, carbohydrate 73/100, sugars 71/100, fibre 0, sodium 83/500				egg		103/100	33		USDA SR28 NDB 01124; one as there, without shell or skin
 dried egg	egg	egg powder, whole egg powder, dried whole egg, dry egg, powdered egg, powdered whole egg	water 139/50, protein 961/20, fat 439/10, saturates 15069/1000, carbohydrate 113/100, sugars 14/25, fibre 0, sodium 119/250				egg		17/50			USDA SR28 NDB 01133
@@ -944,10 +944,14 @@ sunflower kernel	108
 hulled sunflower seed	108
 sunflower seed kernel	108
 sunflower	108
+toasted sunflower seed	108
+roasted sunflower seed	108
 pumpkin seed	109
 pumpkin kernel	109
 pepita	109
 pumpkin	109
+toasted pumpkin seed	109
+roasted pumpkin seed	109
 sesame seed	110
 sesame	110
 white sesame	110
@@ -956,6 +960,7 @@ whole sesame seed	110
 brown sesame	110
 black sesame	110
 black sesame seed	110
+toasted sesame seed	110
 hulled sesame	111
 hulled sesame seed	111
 sesame kernel	111
@@ -997,14 +1002,18 @@ roasted hazelnut	119
 chopped hazelnut	119
 whole hazelnut	119
 cobnut	119
+toasted hazelnut	119
 walnut	120
 walnut halve	120
 walnut piece	120
 chopped walnut	120
 english walnut	120
+toasted walnut	120
 almond	121
 whole almond	121
 chopped almond	121
+toasted almond	121
+roasted almond	121
 blanched almond	122
 flaked almond	122
 slivered almond	122
@@ -1015,6 +1024,7 @@ almond meal	123
 pecan	124
 pecan nut	124
 pecan halve	124
+toasted pecan	124
 pistachio	125
 pistachio nut	125
 pistachio kernel	125
@@ -1285,6 +1295,7 @@ fresh milk	208
 warm milk	208
 cold milk	208
 scalded milk	208
+lukewarm milk	208
 semi skimmed milk	209
 reduced fat milk	209
 half fat milk	209
@@ -1380,6 +1391,7 @@ soft butter	233
 melted butter	233
 cold butter	233
 softened butter	233
+diced butter	233
 salted butter	234
 lightly salted butter	234
 dry butter	235
@@ -1422,6 +1434,7 @@ liquid whole egg	244
 shell egg	244
 fresh egg	244
 hen egg	244
+room temperature egg	244
 egg yolk	245
 yolk	245
 liquid egg yolk	245
