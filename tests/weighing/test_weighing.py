@@ -115,6 +115,13 @@ def test_of_a_dear_spice_little_is_stirred_up() -> None:
     assert table.lines[1].dilution == Dilution(Fraction(2), Fraction(198), "white flour", Fraction(25), Fraction(1, 4))
 
 
+def test_where_the_water_is_too_little_the_flour_carries() -> None:
+    saffron = ingredient("saffron", "spice")
+    gram = PLAIN._replace(scales=(Scale("home", Fraction(1), Fraction(5000)),))
+    table = weigh(making(weighed(FLOUR, 400), weighed(WATER, 10), weighed(saffron, "0.25")), gram).value
+    assert table.lines[2].dilution == Dilution(Fraction(2), Fraction(198), "white flour", Fraction(25), Fraction(1, 4))
+
+
 @pytest.mark.parametrize("kind", ["lye", "culture", "fat"])
 def test_what_may_not_be_diluted_has_no_way_out(kind: str) -> None:
     lines = weighed(FLOUR, 4000), weighed(WATER, 4000), weighed(ingredient("thing", kind), 1)

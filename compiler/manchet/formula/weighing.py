@@ -184,29 +184,29 @@ def _dilute(lines: list[WeighedLine], at: int, closing: int | None, kitchen: Kit
     portion = lines[at].weighed.portion
     if portion.ingredient is None or portion.ingredient.class_ not in DISSOLVES:
         return
-    carrier = _carrier(lines, closing)
-    if carrier is None or carrier == at:
-        return
-    stock = lines[carrier]
     reads = min(scale.reads for scale in scales_of(kitchen, system))
     readings = READINGS_OF_SPICE if portion.ingredient.class_ == "spice" else READINGS
-    found = dilution_of(lines[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted, readings)
-    if found is None:
+    for carrier in _carriers(lines, closing):
+        stock = lines[carrier]
+        found = dilution_of(lines[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted, readings)
+        if carrier == at or found is None:
+            continue
+        used = reading_of(found.use, kitchen, system)
+        lines[at] = lines[at]._replace(wanted=found.use, reading=used, dilution=found)
+        wanted = stock.wanted - found.carried
+        lines[carrier] = stock._replace(wanted=wanted, reading=reading_of(wanted, kitchen, system))
         return
-    used = reading_of(found.use, kitchen, system)
-    lines[at] = lines[at]._replace(wanted=found.use, reading=used, dilution=found)
-    wanted = stock.wanted - found.carried
-    lines[carrier] = stock._replace(wanted=wanted, reading=reading_of(wanted, kitchen, system))
 
 
-def _carrier(lines: list[WeighedLine], closing: int | None) -> int | None:
-    """The stage's water, else the line that closes."""
+def _carriers(lines: list[WeighedLine], closing: int | None) -> list[int]:
+    """The stage's water; where it has none, or too little, the line that closes."""
     waters = [
         at
         for at, line in enumerate(lines)
         if line.weighed.portion.ingredient is not None and line.weighed.portion.ingredient.class_ == "water"
     ]
-    return max(waters, key=lambda at: lines[at].wanted) if waters else closing
+    first = [max(waters, key=lambda at: lines[at].wanted)] if waters else []
+    return first + ([closing] if closing is not None and closing not in first else [])
 
 
 def _reports(table: Table, system: System) -> tuple[Diagnostic, ...]:
