@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import ceil
 
-from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Figures, Line, Part, PrepSheet, Row, Steps
+from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Figures, Line, Part, Phase, PrepSheet, Row, Steps
 
 PAGES = {"A4": 250.0, "Letter": 232.0}
 """Millimetres of a page that are for the work: its height less the margins of the style."""
 
 _LETTERS = 95
 """About how many 12-point letters a line of a caution holds."""
+
+_STEAM = 13
+"""About how many letters the column of the steam holds."""
 
 
 def flowing(sheet: PrepSheet) -> tuple[Block, ...]:
@@ -66,13 +69,18 @@ def _part(part: Part) -> float:
             return 6 + 9.5 * len(sorts) + 5 * len(off)
         case Branch():
             return 11.0
-        case Bake(phases):
-            return 6 + sum(15.0 + 5 * len(phase.notes) for phase in phases)
+        case Bake(phases, _, notes):
+            return 6 + sum(_phase(phase) for phase in phases) + 5 * sum(ceil(len(note) / _LETTERS) for note in notes)
         case Figures(figures):
             return 4.0 + max(figure.high for figure in figures)
         case Caution(text, limit, boxes, missed, source):
             said_in = sum(ceil(len(said) / _LETTERS) for said in (text, limit, missed, source))
             return 8 + 5.3 * said_in + 9.0 * len(boxes)
+
+
+def _phase(phase: Phase) -> float:
+    """Its line, with what does not fit into the narrow column of the steam."""
+    return 15.0 + 5 * len(phase.notes) + 5 * max(0, ceil(len(phase.steam) / _STEAM) - 1)
 
 
 def _beside(lines: Sequence[Line]) -> float:
