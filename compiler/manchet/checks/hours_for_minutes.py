@@ -24,18 +24,18 @@ def longest(subject: Subject, step: Step) -> Fraction | None:
 
 def too_long(subject: Subject, step: Step) -> bool:
     """Whether the step lasts longer than any such step is known to."""
+    if step.time is None or step.time.low is None:
+        return False
     most = longest(subject, step)
-    return most is not None and step.time is not None and step.time.low is not None and step.time.low > most
+    return most is not None and step.time.low > most
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
     for step in all_steps(subject.formula):
-        most = longest(subject, step)
-        if most is None or step.time is None or step.per == "each" or not too_long(subject, step):
+        if step.time is None or step.per == "each" or not too_long(subject, step):
             continue
+        most = longest(subject, step)
+        known = "" if most is None else f": no more than {duration(most)} is known"
         yield warning(
-            NAME,
-            step.place,
-            f"`{step.verb}` for {span(step.time)}: no more than {duration(most)} is known",
-            "look at the unit: h, or min?",
-        )
+            NAME, step.place, f"`{step.verb}` for {span(step.time)}{known}", "look at the unit: h, or min?"
+        )  # fmt: skip

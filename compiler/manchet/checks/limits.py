@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
+from functools import cache
 from typing import NamedTuple
 
 
@@ -22,6 +23,7 @@ class Limit(NamedTuple):
     source: str
 
 
+@cache
 def limit(name: str, kind: str = "") -> Fraction | None:
     """The threshold of that name for that kind; None where there is none."""
     from manchet.checks.thresholds import THRESHOLDS

@@ -68,10 +68,15 @@ def totals_of(formula: Formula, larder: Larder) -> Totals:
         if class_ == "water":
             water += share
         poured = larder.poured(ingredient)
-        water_in_all += share * poured.water
-        salt += share * poured.salt
-        sugar += share * poured.sugar
-        fat += share * poured.fat
+        # Most ingredients have nothing of most of these, and a sum of thousands of formulas takes its time.
+        if poured.water:
+            water_in_all += share * poured.water
+        if poured.salt:
+            salt += share * poured.salt
+        if poured.sugar:
+            sugar += share * poured.sugar
+        if poured.fat:
+            fat += share * poured.fat
     return Totals(
         water_added=water,
         water_in_all=water_in_all,
