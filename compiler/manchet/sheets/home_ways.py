@@ -39,7 +39,7 @@ class Home(NamedTuple):
         bake: list[Step] = []
         mixed = False
         drawn = step_pictures.pictures_of_steps(steps, noun, follow, self.work, self.m)
-        for step, after, figures in zip(steps, (*steps[1:], None), drawn, strict=True):
+        for step, after, figures in zip(steps, [*steps, None][1:], drawn, strict=True):
             if step.verb == "bake":
                 bake.append(step)
                 if after is None or after.verb != "bake":
