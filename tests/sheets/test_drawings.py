@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from fractions import Fraction
+from functools import cache
 from typing import Any
 from xml.etree import ElementTree
 
@@ -24,6 +25,7 @@ from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
 
 M = Measures(House(), words_of("British"))
+US = Measures(House(units="US", words="American"), words_of("American"))
 NOWHERE = Place("", 1, 1, 1, 1)
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -39,6 +41,9 @@ SCORES = {
     "one long cut, 10 mm deep, at 10 degrees": "one long",
     "one long cut, a finger deep, blade upright": "one long",
     "a cross, 3 mm deep, at 45 degrees": "cross",
+    "one long cut, a finger deep, at 5 degrees": "one long",
+    "two long cuts, overlapping by a third, 12 mm deep, blade flat": "two overlapping",
+    "one long cut, a finger deep, at 75 degrees": "one long",
 }
 NO_SCORE = ("", "the thick part, a finger deep", "one curved cut, shallow", "a ladder of short cuts", "two crosses",
             "no cross", "one cross and a leaf", "a leaf on one side only", "crossing cuts", "a square of paper on top")  # fmt: skip
@@ -146,6 +151,30 @@ def test_depth_and_angle_are_said_as_the_file_says_them() -> None:
     assert "45 degrees" in found.title and plain(found.title).endswith("6 mm deep")
     assert [plain(text) for text in written(found)] == ["45°", "6 mm"]
     assert "deep" not in one(drawings_of(step("score", how="one long cut"), M)).title
+
+
+@pytest.mark.parametrize(
+    "how", ["one long cut", "one long cut, 8 mm deep", "a cross", "a leaf, blade flat", "a square, blade upright"]
+)
+def test_no_angle_is_said_that_the_file_does_not_give(how: str) -> None:
+    found = one(drawings_of(step("score", how=how), M))
+    assert "°" not in found.svg and "degrees" not in found.title, found.title
+    assert ("no angle given" in found.title) == ("blade" not in how)
+
+
+@pytest.mark.parametrize("degrees", range(0, 91, 5))
+@pytest.mark.parametrize("how", ["one long cut", "five slanted cuts", "a cross"])
+def test_an_angle_stands_clear_of_the_loaf(how: str, degrees: int) -> None:
+    """Both of the loaf that is cut, which ends at 68, and of the crust below the blade, which rises to 43."""
+    found = one(drawings_of(step("score", how=f"{how}, at {degrees} degrees"), M))
+    (said,) = ElementTree.fromstring(found.svg).findall(SVG + "text")
+    left, foot = float(said.attrib["x"]), float(said.attrib["y"])
+    assert said.attrib["text-anchor"] == "start" and left > 70 and foot < 39
+
+
+def test_a_height_in_inches_is_told_to_the_quarter() -> None:
+    found = drawings_of(step("prove", reaches=(TWICE,)), US, Stands("tin", LONG, Fraction(1000)))
+    assert [plain(text) for text in written(found[0])] == ["after", "about 2.75 in", "before", "about 1.5 in"]
 
 
 def plain(text: str) -> str:
@@ -271,6 +300,26 @@ def test_american_titles_have_american_words() -> None:
     assert not {"tin", "plait", "proving"} & set(said.casefold().replace(",", " ").replace(";", " ").split())
 
 
+@cache
+def advances() -> tuple[dict[int, float], float]:
+    """How wide each sign of the face that comes with us is, as a share of its size."""
+    from pathlib import Path
+
+    from font_source_sans_pro import font_directory  # type: ignore[import-untyped]
+    from fontTools.ttLib import TTFont
+
+    from manchet.sheets.pdf import FACES
+
+    font = TTFont(Path(font_directory, FACES[0][0]))
+    wide = {code: font["hmtx"][name][0] / font["head"].unitsPerEm for code, name in font.getBestCmap().items()}
+    return wide, max(wide.values())
+
+
+def set_in_our_face(text: str, size: float) -> float:
+    wide, widest = advances()
+    return sum(wide.get(ord(sign), widest) for sign in text) * size
+
+
 def points(node: ElementTree.Element, x: float, y: float, scale: float) -> Iterator[tuple[str, float, float]]:
     """Where every coordinate and the ends of every word lie on the paper."""
     moved = re.fullmatch(r"translate\((\S+) (\S+)\) scale\((\S+)\)", node.attrib.get("transform", ""))
@@ -279,7 +328,7 @@ def points(node: ElementTree.Element, x: float, y: float, scale: float) -> Itera
         x, y, scale = x + right * scale, y + down * scale, scale * smaller
     tag, said = node.tag.removeprefix(SVG), node.attrib
     if tag == "text":
-        wide = len(node.text or "") * float(said["font-size"]) * 0.47
+        wide = set_in_our_face(node.text or "", float(said["font-size"]))
         left = {"start": 0.0, "middle": wide / 2, "end": wide}[said["text-anchor"]]
         for far in (-left, wide - left):
             yield tag, x + scale * (float(said["x"]) + far), y + scale * float(said["y"])
@@ -303,17 +352,20 @@ def points(node: ElementTree.Element, x: float, y: float, scale: float) -> Itera
         yield from points(child, x, y, scale)
 
 
-def test_everything_is_drawn_on_the_paper_and_can_be_read() -> None:
-    for found in every_drawing():
+@pytest.mark.parametrize("m", [M, US], ids=["millimetres", "inches"])
+def test_everything_is_drawn_on_the_paper_and_can_be_read(m: Measures) -> None:
+    for found in every_drawing(m):
         root = ElementTree.fromstring(found.svg)
         left, top, wide, high = (float(n) for n in root.attrib["viewBox"].split())
         assert left == 0
         for tag, x, y in points(root, 0, 0, 1):
-            assert -1.5 <= x <= wide + 1.5 and top - 1.5 <= y <= top + high + 1.5, (found.name, found.title, tag, x, y)
+            off = 0.0 if tag == "text" else 1.5
+            assert -off <= x <= wide + off and top - off <= y <= top + high + off, (found.name, found.title, tag, x, y)
 
 
-def test_a_drawing_is_small_enough_to_stand_beside_its_step() -> None:
-    for found in every_drawing():
+@pytest.mark.parametrize("m", [M, US], ids=["millimetres", "inches"])
+def test_a_drawing_is_small_enough_to_stand_beside_its_step(m: Measures) -> None:
+    for found in every_drawing(m):
         across = float(ElementTree.fromstring(found.svg).attrib["width"].removesuffix("mm"))
         if found.name not in ("bake curve", "floor"):
             assert 18 <= across <= 48, (found.name, across)

@@ -82,7 +82,7 @@ def test_each_drawing_stands_beside_its_step() -> None:
         ("Prove covered 60 min", ["A tin cut through, to sc", "A finger's mark in three"]),
         ("Score: one long cut", ["One long cut along the l"]),
         ("Shape round", ["A ball seen from the sid"]),
-        ("Score: a cross", ["A cross; the blade at ab"]),
+        ("Score: a cross", ["A cross; the blade uprig"]),
     ]
     (level, _) = next(titles for text, titles in shown if text.startswith("Prove"))
     # 900 g / 1.1 g/ml = 818 ml on a floor of 250 x 110 mm: 30 mm.

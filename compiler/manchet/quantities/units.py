@@ -26,6 +26,7 @@ MASS, VOLUME, TIME, TEMPERATURE, LENGTH = "mass", "volume", "time", "temperature
 PERCENT, WHOLE, TURNS, DENSITY = "percent", "whole", "turns", "density"
 
 POUND = Fraction(45359237, 100000)
+INCH = Fraction(254, 10)
 _GALLONS = {"US": Fraction(3785411784, 10**6), "imperial": Fraction(454609, 100)}
 
 UNITS: dict[str, Unit] = {
@@ -52,7 +53,7 @@ UNITS: dict[str, Unit] = {
         Unit("F", TEMPERATURE, Fraction(5, 9), Fraction(32)),
         Unit("cm", LENGTH, Fraction(10)),
         Unit("mm", LENGTH, Fraction(1)),
-        Unit("inch", LENGTH, Fraction(254, 10)),
+        Unit("inch", LENGTH, INCH),
         Unit("%", PERCENT, Fraction(1, 100)),
         Unit("whole", WHOLE, Fraction(1)),
         Unit("turns", TURNS, Fraction(1)),

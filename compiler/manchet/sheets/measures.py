@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from manchet.formula.model import Range
 from manchet.quantities import printing
-from manchet.quantities.units import POUND
+from manchet.quantities.units import INCH, POUND
 from manchet.sheets.views import House
 from manchet.sheets.words_of import Words
 
@@ -187,7 +187,7 @@ class Measures(NamedTuple):
 
     def length(self, millimetres: Range) -> str:
         if self.house.units == "US":
-            return self._range(millimetres, lambda x: x / Fraction(254, 10), self.words["units.inch"], 2)
+            return self._range(millimetres, lambda x: x / INCH, self.words["units.inch"], 2)
         ends = [end for end in millimetres if end is not None]
         return self._range(millimetres, lambda x: x, self.words["units.mm"], 0 if min(ends) >= 10 else 1)
 

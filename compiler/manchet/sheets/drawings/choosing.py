@@ -101,18 +101,23 @@ def _score(step: Step, m: Measures) -> Drawing | None:
         if deep:
             millimetres = FINGER if deep[2] else Fraction(deep[1])
             depth = words["drawings.finger"] if deep[2] else m.length(Range(millimetres, millimetres))
-        degrees = None
-        if steep:
-            degrees = {"flat": scoring.SHALLOW, "upright": scoring.STEEP}.get(steep[2] or "") or int(steep[1])
-        angle = str(scoring.CUTS[name][1] if degrees is None else degrees)
-        title = words.say("drawings.score", words["drawings." + name], angle)
-        said = words.say("drawings.deep", depth) if depth else ""
-        return drawing(
-            name,
-            ", ".join(filter(None, (title, said))),
-            scoring.score(name, depth, None if millimetres is None else float(millimetres), degrees),
+        held, degrees, angle = _held(name, steep, words)
+        title = ", ".join(
+            filter(None, (words[f"drawings.{name}"] + "; " + held, words.say("drawings.deep", depth) if depth else ""))
         )
+        art = scoring.score(name, depth, None if millimetres is None else float(millimetres), degrees, angle)
+        return drawing(name, title, art)
     return None
+
+
+def _held(name: str, steep: re.Match[str] | None, words: Words) -> tuple[str, int, str]:
+    """How the blade is held, in words and in degrees; and the figure to print, "" where the file gives none."""
+    usual = scoring.CUTS[name][1]
+    if steep and steep[1]:
+        return words.say("drawings.blade", steep[1]), int(steep[1]), f"{int(steep[1])}°"
+    if steep:
+        return words[f"drawings.blade_{steep[2]}"], scoring.SHALLOW if steep[2] == "flat" else scoring.STEEP, ""
+    return words["drawings.blade_usual" if usual == scoring.SHALLOW else "drawings.blade_usual_upright"], usual, ""
 
 
 def _fold(step: Step, words: Words) -> Drawing | None:

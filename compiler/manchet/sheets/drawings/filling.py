@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from manchet.figures.level import Level, Stands, level_of
 from manchet.formula.model import Range, Reach, Step
+from manchet.quantities.units import INCH
 from manchet.sheets.drawings import levels
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
@@ -74,12 +75,12 @@ def _drawn(stands: Stands, level: Level, gap: Range | None, m: Measures) -> Draw
 
 
 def _high(share: Fraction, depth: Fraction | None, m: Measures) -> str:
-    """`about 35 mm`, to the nearest 5; of a vessel that is not measured, `about 45 % full`, to the nearest 5."""
+    """`about 35 mm`, to the nearest 5, or quarter of an inch; of a vessel not measured `about 45 % full`, to the nearest 5."""
     if depth is None:
-        return m.words.say("drawings.full", m.percent(_fives(share * 100) / 100))
-    height = _fives(share * depth)
+        return m.words.say("drawings.full", m.percent(_nearest(Fraction(5), share * 100) / 100))
+    height = _nearest(INCH / 4 if m.house.units == "US" else Fraction(5), share * depth)
     return m.words.say("drawings.about", m.length(Range(height, height)))
 
 
-def _fives(figure: Fraction) -> Fraction:
-    return Fraction(round(figure / 5) * 5)
+def _nearest(step: Fraction, figure: Fraction) -> Fraction:
+    return round(figure / step) * step

@@ -5,13 +5,11 @@ from __future__ import annotations
 from math import sqrt
 from typing import NamedTuple
 
-from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, line, n, words
+from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, breadth, line, n, words
 
 MIDDLE, RIGHT = 40.0, 81.0
 """Of the vessel from side to side; where the words beside it begin."""
 WIDEST, DEEPEST = 66.0, 56.0
-LETTER = 4.3
-"""About how wide a letter of the words beside it is."""
 
 
 class Vessel(NamedTuple):
@@ -57,7 +55,8 @@ def cut(vessel: Vessel, before: float | None, after: float | None, seam: str, sa
     top = low if low is not None else high
     if seam and top is not None:
         parts.append(_seam(seam, top, rim + deep) + words(MIDDLE, rim + deep + 12, said.seam))
-    wide = RIGHT + LETTER * max((len(text) for text in (*said.before, *said.after)), default=0)
+    wide = max((RIGHT + breadth(text) for text in (*said.before, *said.after)), default=0.0)
+    wide = max(wide, MIDDLE + 4 + breadth(said.gap))
     return Art(max(80.0, wide), rim + deep + max(room, 16.0 if seam else 5.0), "".join(parts))
 
 

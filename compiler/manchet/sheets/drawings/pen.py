@@ -86,6 +86,15 @@ def words(x: float, y: float, text: str, size: float = 9, anchor: str = "middle"
     )
 
 
+NARROW, WIDE = frozenset("fijlrtI .,:;'|°\N{NO-BREAK SPACE}\N{NARROW NO-BREAK SPACE}"), frozenset("mwMW%")
+
+
+def breadth(text: str, size: float = 9) -> float:
+    """How wide a word may get, in whichever of our faces it is set: paper is cut by it, so it is never too little."""
+    ems = (0.36 if sign in NARROW else 0.89 if sign in WIDE else 0.73 if sign.isupper() else 0.56 for sign in text)
+    return sum(ems) * size
+
+
 def tube(path: str, thick: float, white: str = "") -> str:
     """A strand of dough: two edges with white between them, so that what is drawn later lies on top.
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import cos, pi, sin
 
-from manchet.sheets.drawings.pen import LINE, THIN, Art, line, moved, n, oval, words
+from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, moved, n, oval, words
 
 CUT = 3.0
 LONG_LOAF = line("M5 34 C5 18 16 12 50 12 C84 12 95 18 95 34 C95 50 84 56 50 56 C16 56 5 50 5 34 Z", fill="#fff")
@@ -53,26 +53,27 @@ CUTS: dict[str, tuple[Callable[[], str], int]] = {
     "leaf": (leaf, STEEP),
     "slanted row": (slanted_row, SHALLOW),
 }
-"""Each by its name, with the blade's angle."""
+"""Each by its name, with the angle at which the blade is usually held."""
 
 
-def score(name: str, depth: str, millimetres: float | None, degrees: int | None = None) -> Art:
+def score(name: str, depth: str, millimetres: float | None, degrees: int | None = None, angle: str = "") -> Art:
     """The cut called `name`; `depth` as it is to be printed ("6 mm", "" where the file says none), `millimetres` of it.
 
-    `degrees` overrules how steep the blade is held.
+    `degrees` overrules how steep the blade is held; `angle` is printed beside it ("30°", "" where the file gives none).
     """
     draw, usual = CUTS[name]
     loaf = moved(draw(), 0, 9, SMALLER)
-    return Art(150, 64, loaf + _blade(usual if degrees is None else degrees, depth, millimetres), 6)
+    return Art(PAPER, 64, loaf + _blade(usual if degrees is None else degrees, angle, depth, millimetres), 6)
 
 
+PAPER = 151.0
 SMALLER = 0.7
 """Of the loaf, so that both views stand side by side."""
 MIDDLE, CRUST = 100.0, 42.0
 """Where the blade meets the skin of the loaf, in the view from the side."""
 
 
-def _blade(degrees: int, depth: str, millimetres: float | None) -> str:
+def _blade(degrees: int, said: str, depth: str, millimetres: float | None) -> str:
     """The crust from the side, the cut in it, the blade that made it at its angle, and how deep it goes."""
     crust = line(f"M74 {n(CRUST + 6)} C88 {n(CRUST - 2)} 112 {n(CRUST - 2)} 126 {n(CRUST + 7)}", LINE)
     x, y = MIDDLE, CRUST
@@ -89,19 +90,24 @@ def _blade(degrees: int, depth: str, millimetres: float | None) -> str:
         f" L{n(x + wide_x * 0.8 - 3 * cos(angle))} {n(y - wide_y * 0.8 - 3 * sin(angle))} Z",
         1.2, fill="#fff",
     )  # fmt: skip
-    said = f"{degrees}°"
-    if degrees < 80:
-        arc = line(f"M{n(x - 24)} {n(y + 0.8)} A24 24 0 0 1 {n(x - 24 * cos(angle))} {n(y - 24 * sin(angle))}", THIN)
-        label = arc + words(back_x + wide_x, back_y - wide_y - 4, said)
-    else:
-        label = words(x - 5, y - 12, said, 9, "end")
-    return crust + cut + blade + label + _depth(bottom_x, y, bottom_y, depth)
+    return crust + cut + blade + _angle(angle, said) + _depth(bottom_x, y, bottom_y, depth)
+
+
+def _angle(angle: float, said: str) -> str:
+    """The arc from the crust to the blade, and its figure on the far side of the blade, where neither loaf lies."""
+    if not said:
+        return ""
+    x, y = MIDDLE, CRUST
+    far_x, far_y = x - 17 * cos(angle) + 8 * sin(angle), y - 17 * sin(angle) - 8 * cos(angle)
+    arc = line(f"M{n(x - 24)} {n(y + 0.8)} A24 24 0 0 1 {n(x - 24 * cos(angle))} {n(y - 24 * sin(angle))}", THIN)
+    return arc + words(far_x + 1, far_y, said, 9, "start")
 
 
 def _depth(x: float, top: float, foot: float, depth: str) -> str:
-    """The depth between two hairs, its figure beside it."""
+    """The depth between two hairs, its figure above it."""
     if not depth:
         return ""
     right = max(x + 8, 111.0)
     hairs = line(f"M{n(x + 3)} {n(foot)} H{n(right + 3)} M{n(right - 3)} {n(top)} H{n(right + 3)}", THIN)
-    return hairs + line(f"M{n(right)} {n(top)} V{n(foot)}", THIN) + words(right + 2, top - 6, depth, 9, "start")
+    figure = words(min(right + 2, PAPER - breadth(depth)), top - 6, depth, 9, "start")
+    return hairs + line(f"M{n(right)} {n(top)} V{n(foot)}", THIN) + figure
