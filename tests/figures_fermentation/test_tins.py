@@ -64,6 +64,11 @@ def test_a_lidded_tin() -> None:
     assert dough(3408, lidded) == pytest.approx(1144, abs=0.5)
 
 
+def test_rye_under_a_lid_fills_its_tin_as_rye_does() -> None:
+    lidded = formula("2 loaves at 1000 g dough", "rye tin loaf", lid=", lid on")
+    assert dough(2400, lidded) == dough(2400, KINDS["rye"]) == pytest.approx(1714, abs=0.5)
+
+
 def test_one_tin_by_another() -> None:
     """450 g in 8 x 3.5 x 3 inches are 771 g in 9 x 4 x 4, 1.71 times as much (wholegrain100.com, by its own ratio)."""
     small, large = (box(*(INCH * side for side in sides)) for sides in ((8, Fraction(7, 2), 3), (9, 4, 4)))

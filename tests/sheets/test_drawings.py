@@ -262,6 +262,12 @@ def test_a_level_needs_a_vessel_and_something_to_say() -> None:
     assert level("place", Stands("basket", None, None, "up")).endswith("seam up")
 
 
+@pytest.mark.parametrize("below", [70, 95, 150])
+def test_a_level_that_would_sink_is_not_drawn(below: int) -> None:
+    """1000 g stand 40 mm high in a tin 95 mm deep; a check tells of it."""
+    assert level("prove", Stands("tin", LONG, Fraction(1000)), Reach("below rim", once(below))) == ""
+
+
 def test_two_phases_of_steady_heat_need_no_curve() -> None:
     phase = step("bake", time=once(900), heats=(Heat(once(250)),))
     assert bake_curve((phase, phase), M) is None

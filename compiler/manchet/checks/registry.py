@@ -40,6 +40,7 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "kind-against-flour": ("class rye flour", "kind rye hearth loaf", "kind rye tin loaf"),
     "kind-without-its-step": ("kind boiled", "kind laminated", "kind lye", "kind fried", "kind filled"),
     "levain-unripe": ("class culture",),
+    "level-too-low": ("level",),
     "liquid-above-boiling": ("warm",),
     "lye-bath-strong": ("class lye",),
     "lye-in-dough": ("class lye",),

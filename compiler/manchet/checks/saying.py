@@ -30,6 +30,10 @@ def grams(value: Fraction) -> str:
     )
 
 
+def millimetres(value: Fraction) -> str:
+    return f"{decimal(value, 0)} mm"
+
+
 def celsius(value: Fraction) -> str:
     return f"{_figure(value)} C"
 

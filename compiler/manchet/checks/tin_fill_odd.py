@@ -1,22 +1,28 @@
 """Far too much or too little dough for the tin it goes in."""
 
+from __future__ import annotations
+
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.checks.limits import limit
 from manchet.checks.looking import breads, of_verbs
 from manchet.checks.saying import grams
 from manchet.checks.subject import Subject
-from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import warning
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import note, warning
 from manchet.diagnostics.suggest import fold
-from manchet.formula.tins import tins_for
+from manchet.formula.tins import rule_of, tins_for
+from manchet.larder.kitchen import Vessel
 from manchet.quantities.printing import decimal
 
 NAME = "tin-fill-odd"
+TIN_LOAVES = ("tin loaf", "rye tin loaf")
+"""Judged by what is published for their dough; other kinds only where it is far out."""
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
-    least, most = limit("tin-fill-least", subject.kind), limit("tin-fill-most", subject.kind)
+    least, most = _limits(subject)
     vessels = {fold(v.name): v for v in subject.kitchen.vessels if v.word in ("tin", "basket") and v.millilitres}
     if least is None or most is None or not vessels:
         return
@@ -27,19 +33,40 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             vessel = vessels.get(fold(step.where[1])) if step.where else None
             if vessel is None or weight is None or not vessel.millilitres:
                 continue
-            fill = weight / vessel.millilitres
-            if least <= fill <= most:
-                continue
-            suits = tins_for(weight, subject.formula, subject.kitchen)
-            yield warning(
-                NAME,
-                step.place,
-                f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml "
-                + ("runs over" if fill > most else "fills no more than its floor"),
-                f"such a {vessel.word} takes {grams(least * vessel.millilitres)} to {grams(most * vessel.millilitres)}; "
-                + (
-                    f"{suits[0].vessel.name} suits this weight"
-                    if suits
-                    else "weigh the water it holds before you trust a label"
-                ),
-            )
+            if not least <= weight / vessel.millilitres <= most:
+                yield _report(subject, step.place, weight, vessel, least, most)
+
+
+def too_full(subject: Subject, weight: Fraction, vessel: Vessel) -> bool:
+    """Whether this check says that so much dough is too much for the tin: then its levels are no second mistake."""
+    most = _limits(subject)[1]
+    return most is not None and vessel.millilitres is not None and weight > most * vessel.millilitres
+
+
+def _limits(subject: Subject) -> tuple[Fraction | None, Fraction | None]:
+    if subject.kind in TIN_LOAVES:
+        dough = rule_of(subject.formula).key
+        return limit(f"{dough}-tin-least"), limit(f"{dough}-tin-most")
+    return limit("tin-fill-least", subject.kind), limit("tin-fill-most", subject.kind)
+
+
+def _report(
+    subject: Subject, place: Place, weight: Fraction, vessel: Vessel, least: Fraction, most: Fraction
+) -> Diagnostic:
+    assert vessel.millilitres is not None
+    fill = weight / vessel.millilitres
+    this = f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml"
+    suits = tins_for(weight, subject.formula, subject.kitchen)
+    instead = (
+        f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
+    )
+    if subject.kind in TIN_LOAVES:
+        rule, far = rule_of(subject.formula), limit("tin-fill-far") or Fraction(1)
+        usual = f"such a tin takes about {grams(vessel.millilitres / rule.divisor)} ({decimal(rule.divisor)} ml a gram for {rule.dough})"
+        if least / far <= fill <= most * far:
+            return note(NAME, place, f"{this} is {'much' if fill > most else 'little'}", f"{usual}; {instead}")
+    else:
+        usual = f"such a {vessel.word} takes {grams(least * vessel.millilitres)} to {grams(most * vessel.millilitres)}"
+    return warning(
+        NAME, place, f"{this} {'runs over' if fill > most else 'fills no more than its floor'}", f"{usual}; {instead}"
+    )

@@ -19,8 +19,8 @@ def traits_of(subject: Subject) -> frozenset[str]:
         found.add(f"verb {step.verb}")
         if step.applied is not None:
             found.add("applied")
-        if any(reach.what == "core" for reach in step.reaches):
-            found.add("core")
+        for reach in step.reaches:
+            found.add("level" if reach.what in ("below rim", "volume") else reach.what)
     if any(portion.celsius is not None for portion in portions(formula)) or not COOKING.isdisjoint(found):
         found.add("warm")
     if any(stage.keeps for stage in formula.stages):

@@ -17,6 +17,8 @@ from manchet.larder.tin_volume import tapered
 
 GRAMS_PER_MILLILITRE = DENSITY / 1000
 """Of dough that has not risen."""
+RISING = frozenset({"prove", "retard", "ferment"})
+"""Steps in which dough rises to a level in what it stands in."""
 _WORDS = {"tin": "tin", "tins": "tin", "pan": "tin", "pans": "tin", "basket": "basket", "baskets": "basket"}
 
 
@@ -42,6 +44,11 @@ class Level(NamedTuple):
     before: Fraction | None
     after: Fraction | None
     depth: Fraction | None
+
+    @property
+    def sinks(self) -> bool:
+        """Whether it would stand lower after it has risen than before, or under the floor: no dough does."""
+        return self.after is not None and (self.after <= 0 or (self.before is not None and self.after < self.before))
 
 
 def standing(steps: Sequence[Step], noun: str, pieces: Sequence[PieceBatch], kitchen: Kitchen) -> tuple[Stands, ...]:

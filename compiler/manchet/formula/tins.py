@@ -10,16 +10,21 @@ from manchet.formula.model import Formula
 from manchet.larder.kitchen import Kitchen, Vessel
 from manchet.quantities.printing import decimal
 
-WHITE, HALF, WHOLE, RYE, LIDDED = (
-    Fraction(178, 100),
-    Fraction(171, 100),
-    Fraction(166, 100),
-    Fraction(140, 100),
-    Fraction("16.387064") / Fraction("5.5"),
-)
-"""Millilitres of tin for a gram of dough.
 
-White, half-and-half and wholemeal: the published divisors 1.78, 1.71 and 1.66 (Risen Flour, "Calculating loaf tin
+class Rule(NamedTuple):
+    """What a dough wants of a tin: millilitres for a gram of it, and what such a dough is called."""
+
+    key: str
+    divisor: Fraction
+    dough: str
+
+
+WHITE = Rule("white", Fraction(178, 100), "white bread")
+HALF = Rule("half", Fraction(171, 100), "half-and-half")
+WHOLE = Rule("wholemeal", Fraction(166, 100), "wholemeal")
+RYE = Rule("rye", Fraction(140, 100), "rye")
+LIDDED = Rule("lidded", Fraction("16.387064") / Fraction("5.5"), "a lidded tin")
+"""White, half-and-half and wholemeal: the published divisors 1.78, 1.71 and 1.66 (Risen Flour, "Calculating loaf tin
 capacity": 1500 ml takes 842 g, 1800 ml 1011 g). Lidded: the middle of 5 to 6 g for a cubic inch (toolntricks.com:
 13 x 4 x 4 inches take 1040 to 1248 g). Rye: common practice, no source."""
 
@@ -43,8 +48,8 @@ def dough_for_tin(name: str, formula: Formula, kitchen: Kitchen) -> TinDough | N
     vessel = tin_called(name, kitchen)
     if vessel is None or vessel.millilitres is None:
         return None
-    divisor, kind = _divisor(formula)
-    rule = f"volume of the tin / {decimal(divisor)} ml per gram, for {kind}"
+    _, divisor, dough = rule_of(formula)
+    rule = f"volume of the tin / {decimal(divisor)} ml per gram, for {dough}"
     return TinDough(vessel.millilitres / divisor, vessel, divisor, rule)
 
 
@@ -63,7 +68,7 @@ apart."""
 
 def volume_for(grams: Fraction, formula: Formula) -> Fraction:
     """Millilitres of the tin that this much of the formula's dough asks for."""
-    return grams * _divisor(formula)[0]
+    return grams * rule_of(formula).divisor
 
 
 def tins_for(grams: Fraction, formula: Formula, kitchen: Kitchen) -> tuple[TinFor, ...]:
@@ -76,12 +81,15 @@ def tins_for(grams: Fraction, formula: Formula, kitchen: Kitchen) -> tuple[TinFo
     return tuple(sorted(found, key=lambda tin: (abs(tin.fill - 1), tin.vessel.name)))
 
 
-def _divisor(formula: Formula) -> tuple[Fraction, str]:
+def rule_of(formula: Formula) -> Rule:
+    """By its kind, its lid and its flour. Rye in a closed tin fills it as rye does: it hardly rises."""
+    if formula.kind == "rye tin loaf":
+        return RYE
     if any(step.lid for stage in formula.stages for step in stage.steps if step.verb == "bake"):
-        return LIDDED, "a lidded tin"
-    if formula.kind in ("rye tin loaf", "rye hearth loaf"):
-        return RYE, "rye"
+        return LIDDED
+    if formula.kind == "rye hearth loaf":
+        return RYE
     whole = sum((line.share for line in formula.overall if line.is_flour and "whole" in fold(line.name)), Fraction(0))
     if whole > Fraction(3, 4):
-        return WHOLE, "wholemeal"
-    return (HALF, "half-and-half") if whole >= Fraction(1, 4) else (WHITE, "white bread")
+        return WHOLE
+    return HALF if whole >= Fraction(1, 4) else WHITE

@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.figures.level import Level, Stands, level_of
+from manchet.figures.level import RISING, Level, Stands, level_of
 from manchet.formula.model import Range, Reach, Step
 from manchet.quantities.units import INCH
 from manchet.sheets.drawings import levels
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
 
-RISING = frozenset({"prove", "retard", "ferment"})
 UNKNOWN_BEFORE, UNKNOWN_AFTER = 0.42, 0.8
 """Where a level is drawn that nobody can know: then the title says that it is not to scale."""
 
@@ -32,7 +31,7 @@ def filling(step: Step, stands: Stands, after: Sequence[Step], m: Measures) -> D
         return _drawn(stands, level, None, m)
     gap = rises.value if rises.what == "below rim" else None
     level = level_of(stands, None if gap is None else gap.likely, None if gap else rises.value.likely)
-    if gap is None and level.after is None:
+    if level.sinks or (gap is None and level.after is None):
         return None
     return _drawn(stands, level, gap, m)
 
