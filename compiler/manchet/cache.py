@@ -21,6 +21,7 @@ from typing import NamedTuple
 
 from manchet import __version__
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.formula.picture import Picture
 
 try:  # hashlib is the way in, but it loads OpenSSL, which takes a fifth of the time of a `check` that changes nothing
     from _blake2 import blake2b
@@ -34,10 +35,14 @@ MOST_BYTES = 64_000_000
 
 
 class Found(NamedTuple):
-    """What checking one file gave: its reports, and how many formulas it holds."""
+    """What checking one file gave: its reports, how many formulas it holds, and the pictures they name.
+
+    Whether a picture can be shown follows from another file, so that is never kept; it is looked at each time.
+    """
 
     diagnostics: tuple[Diagnostic, ...]
     formulas: int
+    pictures: tuple[Picture, ...] = ()
 
 
 class Kept(NamedTuple):
@@ -179,17 +184,21 @@ def _thin_out(home: str) -> None:
 # ---- a result as text -----------------------------------------------------------------------------
 #
 # Fields are escaped and parted by characters that then cannot stand in them: tab between the fields of a line of the
-# store, \x1e between reports, \x1f between the fields of a report.
+# store, \x1e between the head and the reports, \x1f between the fields of one.
 
 
 def pack(found: Found) -> str:
-    return "\x1e".join([str(found.formulas), *map(_packed, found.diagnostics)])
+    pictures = (field for picture in found.pictures for field in (picture.path, *_place_fields(picture.place)))
+    head = "\x1f".join(map(_escaped, (str(found.formulas), *pictures)))
+    return "\x1e".join([head, *map(_packed, found.diagnostics)])
 
 
 def unpack(text: str) -> Found:
     """Raises ValueError for text that `pack` did not make."""
-    formulas, *reports = text.split("\x1e")
-    return Found(tuple(map(_unpacked, reports)), int(formulas))
+    head, *reports = text.split("\x1e")
+    formulas, *named = map(_plain, head.split("\x1f"))
+    pictures = tuple(Picture(named[at], _place(named[at + 1 : at + 7])) for at in range(0, len(named), 7))
+    return Found(tuple(map(_unpacked, reports)), int(formulas), pictures)
 
 
 def _packed(diagnostic: Diagnostic) -> str:

@@ -4,6 +4,8 @@ An editor may write in place, write beside and rename over, move the old file aw
 a synced folder may be swapped whole. So no event is taken at its word: **any event means "look again"**, and only a
 file whose content is different counts as changed. The look waits for a short quiet, so that one save is one change.
 
+Besides the `.bake` files it looks at the pictures that it is told are shown, by date, size and number alone.
+
 Events come from watchdog. Where they cannot come (network mounts, `--poll`, no watches left) the folder is looked
 through four times a second; and every two seconds anyway, so that a lost event costs two seconds and not the sheet.
 """
@@ -17,7 +19,7 @@ from collections.abc import Callable, Mapping
 from hashlib import blake2b
 from typing import TYPE_CHECKING, NamedTuple
 
-from manchet.source.files import bytes_of
+from manchet.source.files import Stamp, bytes_of, stamp_of
 from manchet.workspace.folder import SUFFIX, Premises, listing
 from manchet.workspace.trouble import Trouble
 
@@ -39,19 +41,20 @@ WITHOUT_EVENTS = frozenset({"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "drvfs
 
 
 class Changes(NamedTuple):
-    """Paths inside the watched folder, each in order. `gone` were there before and are not any more."""
+    """Paths inside the watched folder, each in order, of formulas and of pictures. `gone` were there before and are not any more."""
 
     changed: tuple[str, ...]
     gone: tuple[str, ...]
 
 
 class _Seen(NamedTuple):
-    stamp: tuple[int, int, int]
+    stamp: Stamp
     content: bytes
+    """Its digest; of a picture b"": its stamp tells enough."""
 
 
 class Watch:
-    """Watches the `.bake` files of one folder. Use it as a context, and call `wait` for each set of changes."""
+    """Watches the `.bake` files of one folder, and the pictures named by `look_at`. Use it as a context, and call `wait` for each set of changes."""
 
     def __init__(self, premises: Premises, poll: bool = False) -> None:
         self.premises = premises
@@ -65,6 +68,7 @@ class Watch:
         self._identity: tuple[int, int] | None = None
         self._stopped = False
         self._files: dict[str, _Seen] = {}
+        self._pictures: frozenset[str] = frozenset()
 
     def __enter__(self) -> Watch:
         self._listen()
@@ -78,6 +82,17 @@ class Watch:
         """Ends `wait`, from any thread or signal handler."""
         self._stopped = True
         self._bell.set()
+
+    def look_at(self, pictures: Mapping[str, Stamp | None]) -> None:
+        """From now on these pictures too (whole paths inside the folder), and no others: whether they become other than
+        they are said to be, so that a change made while they were printed is not missed."""
+        self._pictures = frozenset(pictures)
+        formulas = {path: seen for path, seen in self._files.items() if path.endswith(SUFFIX)}
+        shown = {self._inside(file): _Seen(stamp, b"") for file, stamp in pictures.items() if stamp is not None}
+        self._files = shown | formulas
+
+    def _inside(self, file: str) -> str:
+        return os.path.relpath(file, self.root).replace(os.sep, "/")
 
     @property
     def stopped(self) -> bool:
@@ -110,7 +125,7 @@ class Watch:
                 time.sleep(0.02)
                 now = self._look(named)
         before, self._files = self._files, now
-        changed = [path for path, seen in now.items() if path not in before or before[path].content != seen.content]
+        changed = [path for path, seen in now.items() if path not in before or _differ(before[path], seen)]
         return Changes(tuple(sorted(changed)), tuple(sorted(before.keys() - now.keys())))
 
     def _look(self, named: set[str]) -> dict[str, _Seen]:
@@ -122,11 +137,9 @@ class Watch:
         result: dict[str, _Seen] = {}
         for path in paths:
             place = os.path.join(self.root, path)
-            try:
-                status = os.stat(place)
-            except OSError:
+            stamp = stamp_of(place)
+            if stamp is None:
                 continue
-            stamp = (status.st_mtime_ns, status.st_size, status.st_ino)
             before = self._files.get(path)
             if before and before.stamp == stamp and place not in named:
                 result[path] = before
@@ -136,6 +149,10 @@ class Watch:
                 continue
             content = read.value if read.value is not None else read.diagnostics[0].name.encode()
             result[path] = _Seen(stamp, blake2b(content, digest_size=16).digest())
+        for file in self._pictures:
+            stamp = stamp_of(file)
+            if stamp is not None:
+                result.setdefault(self._inside(file), _Seen(stamp, b""))
         return result
 
     def _let_it_settle(self) -> None:
@@ -156,7 +173,7 @@ class Watch:
         if self.polling or self._identity is None:
             return
         try:
-            self._observer = _observer(self.premises, self._heard)
+            self._observer = _observer(self.premises, self._heard, self._is_ours)
         except OSError as error:
             self.polling = f"the system gives no events: {(error.strerror or 'no reason given').lower()}"
 
@@ -166,13 +183,22 @@ class Watch:
             self._observer.join(timeout=2)
             self._observer = None
 
+    def _is_ours(self, path: str) -> bool:
+        return path.endswith(SUFFIX) or path in self._pictures
+
     def _heard(self, paths: list[str], ends_a_save: bool) -> None:
         self._named.update(paths)
         self._quiet = SURE if ends_a_save else QUIET
         self._bell.set()
 
 
-def _observer(premises: Premises, heard: Callable[[list[str], bool], None]) -> BaseObserver:
+def _differ(before: _Seen, now: _Seen) -> bool:
+    return before.content != now.content or (not now.content and before.stamp != now.stamp)
+
+
+def _observer(
+    premises: Premises, heard: Callable[[list[str], bool], None], is_ours: Callable[[str], bool]
+) -> BaseObserver:
     import logging
 
     from watchdog.events import FileSystemEvent, FileSystemEventHandler
@@ -185,11 +211,11 @@ def _observer(premises: Premises, heard: Callable[[list[str], bool], None]) -> B
         def on_any_event(self, event: FileSystemEvent) -> None:
             paths = [os.fsdecode(path) for path in (event.src_path, event.dest_path) if path]
             # A folder that is "modified" only repeats that something in it was, which is said by itself.
-            of_ours = any(path.endswith(SUFFIX) for path in paths)
+            of_ours = any(is_ours(path) for path in paths)
             of_ours = of_ours or (event.is_directory and event.event_type != "modified")
             if of_ours and event.event_type not in readings:
                 closed = event.event_type == "closed" and not event.is_directory
-                heard(paths, closed or (event.event_type == "moved" and paths[-1].endswith(SUFFIX)))
+                heard(paths, closed or (event.event_type == "moved" and is_ours(paths[-1])))
 
     # A thread that is stopped while it starts remarks on it; a handler of its own keeps that off the terminal.
     logging.getLogger("watchdog").addHandler(logging.NullHandler())

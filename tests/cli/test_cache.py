@@ -10,6 +10,7 @@ import pytest
 from manchet import cache
 from manchet.cache import Found, Kept, close_store, open_store, pack, unpack
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.formula.picture import Picture
 
 HOSTILE = "a\\n\\\\n\n\t\x1e\x1f\r\\\u2028\ud800é"
 PLACE = Place(HOSTILE, 3, 4, 5, 6, HOSTILE)
@@ -19,6 +20,7 @@ FOUND = Found(
         Diagnostic("x", Severity.ERROR, "", Place("", 1, 1, 1, 1)),
     ),
     7,
+    (Picture(HOSTILE, PLACE), Picture("cut.svg", PLACE)),
 )
 
 

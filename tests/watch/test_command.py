@@ -113,6 +113,45 @@ def test_the_sheet_of_a_formula_that_is_gone_is_named(folder: Path, running: Run
     assert "Tern loaf is gone" not in said
 
 
+SVG = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>{}</title><path d="M1 1 L8 8" stroke="#000"/></svg>'
+
+
+def with_picture(folder: Path) -> Path:
+    """Tern loaf shows a picture on its first shaping; Pilot rye shows none."""
+    text, picture = starter("Tern loaf"), folder / "pictures" / "cuts.svg"
+    shape = next(line for line in text.splitlines() if line.strip().startswith("shape"))
+    (folder / "tern.bake").write_text(text.replace(shape, f'{shape}\n      picture "pictures/cuts.svg"', 1))
+    picture.parent.mkdir()
+    picture.write_text(SVG.format("Two cuts"))
+    return picture
+
+
+@pytest.mark.parametrize("words", [(), ("tern.bake",), ("--poll",)], ids=["the folder", "a lone file", "polling"])
+def test_a_picture_that_is_drawn_anew_is_printed_where_it_is_shown(folder: Path, words: tuple[str, ...]) -> None:
+    picture, sheet = with_picture(folder), folder / "output" / "tern-loaf.sheet.html"
+    running = Running(folder, *words)
+    try:
+        running.blocks(1)
+        assert 'alt="Two cuts"' in sheet.read_text()
+        picture.with_name("other.svg").write_text(SVG.format("Nobody shows it"))
+        picture.write_text(SVG.format("Three cuts"))
+        second = running.blocks(2)[1].split("\n")
+        assert second[0].endswith("  pictures/cuts.svg") and second[1:] == ["  Tern loaf: sheet (html)"]
+        assert 'alt="Three cuts"' in sheet.read_text()
+
+        picture.unlink()
+        third = running.blocks(3)[2]
+        assert "pictures/cuts.svg (gone)" in third and "[picture-missing]" in third
+        assert "Tern loaf: sheet (html)" in third and "Pilot rye" not in third
+
+        picture.write_text(SVG.format("One cut"))
+        assert running.blocks(4)[3].split("\n")[1:] == ["  Tern loaf: sheet (html)"]
+        assert 'alt="One cut"' in sheet.read_text()
+        assert len(running.blocks(4)) == 4
+    finally:
+        running.end(signal.SIGKILL)
+
+
 @pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
 def test_it_ends_cleanly(running: Running, number: int) -> None:
     running.blocks(1)

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 
+from manchet.source.files import stamp_of
 from manchet.watch import Changes, Watch
 from manchet.workspace.folder import Premises
 
@@ -153,6 +154,22 @@ def test_a_save_of_the_same_size_and_date_is_seen(file: Path, listen: Callable[.
     listener = listen()
     same_size_and_date(file)
     assert listener.after(3) == [Changes(("tern.bake",), ())]
+
+
+def test_a_picture_that_changed_while_it_was_printed_is_seen(file: Path) -> None:
+    """It is told of as it was before it was read; what it is now is what counts, and one nobody shows is not looked at."""
+    picture, other = file.with_name("cuts.svg"), file.with_name("other.svg")
+    picture.write_text("<svg/>")
+    with Watch(Premises(str(file.parent), whole=True), poll=True) as watch:
+        before = stamp_of(str(picture))
+        picture.write_text("<svg></svg>")
+        other.write_text("<svg/>")
+        watch.look_at({str(picture): before})
+        assert watch.wait() == Changes(("cuts.svg",), ())
+        watch.look_at({str(other): stamp_of(str(other))})
+        picture.unlink()
+        other.write_text("<svg></svg>")
+        assert watch.wait() == Changes(("other.svg",), ())
 
 
 def test_writing_the_same_again_is_no_change(file: Path, listen: Callable[..., Listener]) -> None:

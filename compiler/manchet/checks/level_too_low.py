@@ -44,12 +44,12 @@ def _in_the_tin(subject: Subject, place: Place, stands: Stands, below: Fraction)
     if level.before is not None and stands.grams is not None:
         if too_full(subject, stands.grams, vessel):
             return
-        dough = f"{grams(stands.grams)} of dough stands about {millimetres(_nearest_five(level.before * level.depth))} high in it before it rises"
+        dough = f"{grams(stands.grams)} of dough stands about {millimetres(_nearest_five(level.before * level.depth))} high in {vessel.name} before it rises"
     deep = f"{vessel.name} is {millimetres(level.depth)} deep"
     if below >= level.depth:
         yield warning(
             NAME, place, f"{deep}: {millimetres(below)} below its rim is under its floor",
-            f"count from the rim down to the dough that has risen{'; ' * bool(dough)}{dough}",
+            "count from the rim down to the dough that has risen" + ("; " + dough if dough else ""),
         )  # fmt: skip
         return
     assert level.before is not None

@@ -1,7 +1,7 @@
 """Build again whenever a file is saved.
 
-Builds everything once, then only what a save reaches: the formulas of the file, or, where a larder, a kitchen, a
-preparation or a shared stage changed, every formula whose page comes out differently. While a formula has a mistake its
+Builds everything once, then only what a save reaches: the formulas of the file, those that show the picture, or, where a
+larder, a kitchen, a preparation or a shared stage changed, every formula whose page comes out differently. While a formula has a mistake its
 last good sheet stays. Ctrl-C ends it.
 """
 
@@ -13,7 +13,7 @@ import os
 import signal
 import sys
 import time
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
@@ -25,6 +25,7 @@ from manchet.workspace.trouble import Blocked, Trouble
 
 if TYPE_CHECKING:
     from manchet.diagnostics.diagnostic import Diagnostic
+    from manchet.source.files import Stamp
     from manchet.watch import Changes, Watch
     from manchet.workspace.asked import Asked
     from manchet.workspace.building import Built
@@ -32,6 +33,9 @@ if TYPE_CHECKING:
 
 MOST_NAMED = 6
 """Formulas that a block names; of more it says how many."""
+
+CHANGED = (0, 0, 0)
+"""The stamp of no file."""
 
 EXAMPLES = (
     "manchet watch",
@@ -81,6 +85,8 @@ class Bench:
         self.asked = asked
         self.folder = folder
         self.press = press
+        self.shows: dict[str, tuple[str, Mapping[str, Stamp | None]]] = {}
+        """For each formula's slug the path of its file, and the pictures it shows as they were when it was printed."""
 
     def saved(self, changes: Changes) -> None:
         """Builds what the changes reach, and says so in one block."""
@@ -94,10 +100,25 @@ class Bench:
             reached = None
             if before == common(self.asked.files):
                 reached = {self.asked.prefix + path for path in changes.changed}
+                reached |= self.showing(
+                    {os.path.join(self.asked.root, path) for path in changes.changed + changes.gone}
+                )
             self.block(", ".join(names), self.build(reached), orphans=self.left_behind(had))
         except (Trouble, ValueError) as trouble:
             # The folder or the formula asked for is gone, perhaps for the blink of an eye: wait for the next save.
             self.block(", ".join(names), [], str(trouble))
+
+    def printed(self) -> Mapping[str, Stamp | None]:
+        """Every picture that is shown, as it was when it was printed; one that was printed in two states has changed."""
+        stamps: dict[str, Stamp | None] = {}
+        for _, shown in self.shows.values():
+            for file, stamp in shown.items():
+                stamps[file] = stamp if stamps.get(file, stamp) == stamp else CHANGED
+        return stamps
+
+    def showing(self, pictures: Set[str]) -> set[str]:
+        """The files of the formulas that show one of these."""
+        return {path for path, shown in self.shows.values() if not pictures.isdisjoint(shown)}
 
     def left_behind(self, had: Asked) -> list[str]:
         """A line for each formula that is gone and whose sheets still lie in the output folder."""
@@ -118,9 +139,13 @@ class Bench:
         wish = build.wish_of(self.options)
         everything = sized_jobs(jobs_of(self.asked), wish.order)
         jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
+        places = {job.slug: job.path for job in everything}
+        self.shows = {slug: shown for slug, shown in self.shows.items() if slug in places}
         results: list[Built] = []
         try:
             for one in making(self.asked, jobs, wish, everything, self.press):
+                if one.is_formula and one.slug in places:
+                    self.shows[one.slug] = places[one.slug], one.shows
                 results.append(written(one, self.folder))
                 if self.watch.stopped:
                     break
@@ -128,6 +153,7 @@ class Bench:
             # What could not be written is not printed yet.
             self.press.printed.clear()
             print(f"{blocked.message}\n  {blocked.help}".rstrip(), file=sys.stderr)
+        self.watch.look_at(self.printed())
         return results
 
     def block(self, title: str, built: Sequence[Built], trouble: str = "", orphans: Sequence[str] = ()) -> None:

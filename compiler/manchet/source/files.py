@@ -122,3 +122,16 @@ def _too_large(path: str, size: int) -> Outcome[Any]:
 
 def _fault(path: str, name: str, message: str, help_: str, line: int = 1) -> Outcome[Any]:
     return Outcome(None, (Diagnostic(name, Severity.ERROR, message, Place(path, line, 1, line, 1), help_),))
+
+
+Stamp = tuple[int, int, int]
+"""A file by its date, size and number: after a save one of them is another."""
+
+
+def stamp_of(path: str) -> Stamp | None:
+    """None where there is no such file."""
+    try:
+        status = os.stat(path)
+    except OSError:
+        return None
+    return status.st_mtime_ns, status.st_size, status.st_ino

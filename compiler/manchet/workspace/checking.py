@@ -9,16 +9,19 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Iterator, Mapping, Sequence
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from manchet import cache
 from manchet.cache import Found, Kept
-from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.asked import Asked, no_such_kitchen
 from manchet.workspace.headings import Block, blocks
 from manchet.workspace.raw import Raw
 from manchet.workspace.texts import texts
+
+if TYPE_CHECKING:
+    from manchet.formula.picture import Picture
 
 ENOUGH_FOR_TWO = 120
 """Files to look at from which a second process earns back what it takes to start."""
@@ -58,7 +61,12 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
         cache.close_store(store, kept | {path: Kept(keys[path], packed[path]) for path in new})
     found = {path: cache.unpack(packed[path]) for path in sorted(packed)}
     reports = (one for each in found.values() for one in each.diagnostics)
-    diagnostics = (*asked.diagnostics, *(one for one in reports if _is_wanted(one, asked, files)))
+    pictures = tuple(picture for each in found.values() for picture in each.pictures)
+    diagnostics = (
+        *asked.diagnostics,
+        *(one for one in reports if _is_wanted(one, asked, files)),
+        *_not_shown(pictures, asked, files),
+    )
     formulas = len(asked.names) or sum(found[path].formulas for path in asked.paths)
     return Checked(diagnostics, formulas, len(asked.paths))
 
@@ -66,6 +74,7 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
 def checked_with(asked: Asked, kitchen: str, swaps: tuple[str, ...], waits: tuple[str, ...]) -> Checked:
     """All reports on what was asked for, after some swaps and with other waits. Nothing of it is kept. Raises `Unknown`."""
     from manchet.bakery import Changes
+    from manchet.formula.pictured import pictures_named
     from manchet.workspace.opening import bakery_of_files, kitchen_of, not_refused
 
     bakery = bakery_of_files(asked, asked.paths, kitchen, Changes(swaps, asked.names, waits))
@@ -73,7 +82,9 @@ def checked_with(asked: Asked, kitchen: str, swaps: tuple[str, ...], waits: tupl
     kitchen_of(bakery, kitchen, "")
     files = {file.path: file for file in asked.files}
     wanted = (one for one in bakery.diagnostics if one.place.path not in files or _is_wanted(one, asked, files))
-    return Checked((*asked.diagnostics, *wanted), len(asked.names) or len(bakery.formulas), len(asked.paths))
+    pictures = tuple(picture for formula in bakery.formulas for picture in pictures_named(formula))
+    diagnostics = (*asked.diagnostics, *wanted, *_not_shown(pictures, asked, files))
+    return Checked(diagnostics, len(asked.names) or len(bakery.formulas), len(asked.paths))
 
 
 def _is_kept(store: cache.Store, path: str, key: str) -> bool:
@@ -116,6 +127,7 @@ def _dealt(files: Sequence[Raw], parts: int) -> Iterator[Sequence[Raw]]:
 def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], kitchen: str) -> dict[str, str]:
     """Checks the files `new` with what the files `lent` share. (path, bytes) in, path and packed result out."""
     from manchet.bakery import read
+    from manchet.formula.pictured import pictures_named
 
     wanted = dict(new)
     sources, unreadable = texts({**dict(lent), **wanted})
@@ -124,7 +136,24 @@ def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], ki
     for diagnostic in (*unreadable, *bakery.diagnostics):
         if diagnostic.place.path in by_path:
             by_path[diagnostic.place.path].append(diagnostic)
-    return {path: cache.pack(Found(tuple(found), _formulas(wanted[path]))) for path, found in by_path.items()}
+    pictures: dict[str, list[Picture]] = {path: [] for path in wanted}
+    for formula in bakery.formulas:
+        if formula.place.path in pictures:
+            pictures[formula.place.path] += pictures_named(formula)
+    return {
+        path: cache.pack(Found(tuple(found), _formulas(wanted[path]), tuple(dict.fromkeys(pictures[path]))))
+        for path, found in by_path.items()
+    }
+
+
+def _not_shown(pictures: Sequence[Picture], asked: Asked, files: Mapping[str, Raw]) -> tuple[Diagnostic, ...]:
+    """The reports on those of the pictures that stand in what was asked for; and what they need is not loaded for none."""
+    wanted = [picture for picture in pictures if _is_asked(picture.place, asked, files)]
+    if not wanted:
+        return ()
+    from manchet.workspace.pictures import not_shown
+
+    return not_shown(wanted, asked.root)
 
 
 def _formulas(data: bytes) -> int:
@@ -134,15 +163,22 @@ def _formulas(data: bytes) -> int:
 def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:
     """Whether a report belongs to what was asked for: it is in a file or formula asked about, or it is an error in
     something that they draw on."""
-    path, line = diagnostic.place.path, diagnostic.place.line
-    block = _block_at(files[path].blocks, line)
-    if path in asked.paths and (not asked.names or (block is not None and _names_one(asked, block, line))):
+    if _is_asked(diagnostic.place, asked, files):
         return True
+    block = _block_at(files[diagnostic.place.path].blocks, diagnostic.place.line)
     return (
         diagnostic.severity is Severity.ERROR
         and diagnostic.name not in BETWEEN_NEIGHBOURS
         and (block is None or block.word != "formula")
     )
+
+
+def _is_asked(place: Place, asked: Asked, files: Mapping[str, Raw]) -> bool:
+    """Whether it stands in a file or a formula that was asked about."""
+    if place.path not in asked.paths or not asked.names:
+        return place.path in asked.paths
+    block = _block_at(files[place.path].blocks, place.line)
+    return block is not None and _names_one(asked, block, place.line)
 
 
 BETWEEN_NEIGHBOURS = frozenset({"two-blocks-one-name", "larder-name-twice"})

@@ -18,7 +18,8 @@ from manchet.sheets.handout_values import Handout
 from manchet.sheets.oven_card_values import OvenCard
 from manchet.sheets.pdf import NoPdf
 from manchet.sheets.views import House, Issue, Sheet
-from manchet.workspace.pictures import Pictures, pictures_of
+from manchet.source.files import Stamp
+from manchet.workspace.pictures import Pictures, pictures_of, stamps_of
 from manchet.workspace.press import Press
 from manchet.workspace.replacing import Last
 from manchet.workspace.unprintable import unprintable
@@ -50,6 +51,8 @@ class Made(NamedTuple):
     is_formula: bool = True
     bound: bool = True
     """Its formula could be put together."""
+    shows: Mapping[str, Stamp | None] = {}
+    """The files of the pictures it shows, and how they were before they were read; None for one that is not there."""
 
 
 class Printed(NamedTuple):
@@ -70,6 +73,7 @@ def made(
     batch = batch_for(formula, wish.order, kitchen)
     if batch.value is None:
         return Made(formula.name, {}, batch.diagnostics)
+    shows = stamps_of(formula, root) if _shows_pictures(wish) else {}
     pictures, reports = _pictures(formula, wish, root)
     sheets, more = _views(bakery, batch.value, kitchen, wish, version, pictures)
     reports = (*reports, *more, *_of_this_size(bakery, batch.value, kitchen, wish))
@@ -88,7 +92,7 @@ def made(
         files |= {f"{kind}.{form}": content for form, content in printed.files.items()}
         lacking = lacking or printed.lacking
         reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
-    return Made(formula.name, files, (*batch.diagnostics, *reports), lacking)
+    return Made(formula.name, files, (*batch.diagnostics, *reports), lacking, shows=shows)
 
 
 def _of_this_size(bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish) -> tuple[Diagnostic, ...]:
@@ -105,10 +109,14 @@ def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[
     """The baker's own, where a form that shows them is wanted."""
     if not wish.pictures:
         return None, ()
-    if not {"sheet", "handout"} & set(wish.kinds):
+    if not _shows_pictures(wish):
         return {}, ()
     found = pictures_of(formula, root)
     return found.value, found.diagnostics
+
+
+def _shows_pictures(wish: Wish) -> bool:
+    return wish.pictures and not {"sheet", "handout"}.isdisjoint(wish.kinds)
 
 
 def house_of(kitchen: Kitchen, wish: Wish) -> House:

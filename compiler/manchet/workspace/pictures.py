@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.formula.model import Formula
 from manchet.formula.picture import Picture
+from manchet.formula.pictured import pictures_named
 from manchet.outcome import Outcome
-from manchet.sheets.own_picture import MOST_BYTES, Refused, shown
+from manchet.sheets.own_picture import MOST_BYTES, Shown, shown
 from manchet.sheets.views import Figure
+from manchet.source.files import Stamp, stamp_of
 
 _SAYS = {
     "large": ("picture-too-large", "is larger than a page can use", f"save it smaller: {MOST_BYTES // 1_000_000} MB at most"),
@@ -32,41 +34,55 @@ def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Figure]
     """
     from manchet.sheets.words_of import words_of
 
-    found: dict[Picture, Figure] = {}
+    figures: dict[Picture, Figure] = {}
     reports: list[Diagnostic] = []
+    for picture, found in _opened(pictures_named(formula), root):
+        if isinstance(found, Diagnostic):
+            reports.append(found)
+            continue
+        name = os.path.splitext(os.path.basename(picture.path))[0]
+        figures[picture] = Figure(found.title or words_of("").say("drawings.own", name), data=found.address)
+    return Outcome(figures, tuple(reports))
+
+
+def not_shown(pictures: Iterable[Picture], root: str) -> tuple[Diagnostic, ...]:
+    """The same reports of pictures that are named, without a sheet to show them on."""
+    return tuple(found for _, found in _opened(pictures, root) if isinstance(found, Diagnostic))
+
+
+def stamps_of(formula: Formula, root: str) -> Mapping[str, Stamp | None]:
+    """Every file inside the bakery that the formula names as a picture, its links resolved, and how it is now."""
+    files = (_located(picture.path, picture.place, root) for picture in pictures_named(formula))
+    return {file: stamp_of(file) for file in files if isinstance(file, str)}
+
+
+def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, Shown | Diagnostic]]:
+    """Each picture once. What is wrong with a file is said once, wherever it is named again."""
     bad: set[tuple[str, str]] = set()
-    """What is wrong with a file is said once, wherever it is named again."""
-    for picture in dict.fromkeys(_named(formula)):
+    for picture in dict.fromkeys(pictures):
         path, place = picture
         if (path, place.path) in bad:
             continue
-        data = _read(path, place, root)
-        if isinstance(data, Diagnostic):
-            reports.append(data)
+        found = _made_safe(path, place, root)
+        if isinstance(found, Diagnostic):
             bad.add((path, place.path))
-            continue
-        made = shown(data)
-        if isinstance(made, Refused):
-            name, says, way_out = _SAYS[made.why]
-            what = f": {made.what}" if made.what else ""
-            reports.append(_warning(name, place, f"the picture {path} {says}{what}", way_out))
-            bad.add((path, place.path))
-            continue
-        title = made.title or words_of("").say("drawings.own", os.path.splitext(os.path.basename(path))[0])
-        found[picture] = Figure(title, data=made.address)
-    return Outcome(found, tuple(reports))
+        yield picture, found
 
 
-def _named(formula: Formula) -> Iterator[Picture]:
-    yield from formula.pictures
-    for stage in formula.stages:
-        yield from stage.pictures
-    ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
-    yield from (picture for steps in ways for step in steps for picture in step.pictures)
+def _made_safe(path: str, place: Place, root: str) -> Shown | Diagnostic:
+    data = _read(path, place, root)
+    if isinstance(data, Diagnostic):
+        return data
+    made = shown(data)
+    if isinstance(made, Shown):
+        return made
+    name, says, way_out = _SAYS[made.why]
+    what = f": {made.what}" if made.what else ""
+    return _warning(name, place, f"the picture {path} {says}{what}", way_out)
 
 
-def _read(path: str, place: Place, root: str) -> bytes | Diagnostic:
-    """The bytes of a picture inside the bakery."""
+def _located(path: str, place: Place, root: str) -> str | Diagnostic:
+    """The file of a picture inside the bakery, whether it is there or not."""
     parts = path.split("/")
     if not path or "\\" in path or ":" in path or "\0" in path or path.startswith("/") or ".." in parts:
         return _warning(
@@ -79,6 +95,14 @@ def _read(path: str, place: Place, root: str) -> bytes | Diagnostic:
         return _warning(
             "picture-outside", place, f"the picture {path} lies outside of the bakery", "copy it into the bakery's folder"
         )  # fmt: skip
+    return whole
+
+
+def _read(path: str, place: Place, root: str) -> bytes | Diagnostic:
+    """The bytes of a picture inside the bakery."""
+    whole = _located(path, place, root)
+    if isinstance(whole, Diagnostic):
+        return whole
     try:
         if not os.path.isfile(whole):
             return _warning(

@@ -1,0 +1,133 @@
+"""`check` tells of a picture that cannot be shown as `build` does, and never from what it remembers."""
+
+from __future__ import annotations
+
+import re
+import sys
+from pathlib import Path
+
+import pytest
+from sheets.test_own_pictures import FORMULA, SVG
+
+from manchet.cli.main import command
+
+SOUND = (
+    FORMULA.replace("900 g dough", "860 g dough")
+    .replace("PICTURE", "cuts.svg")
+    .replace("225 C, steam", "225 C, steam, vent open")
+)
+BAD = SVG.replace(b"<path", b"<script/><path")
+STAGE = """poolish House poolish
+  white flour 100%
+  water 100%
+  instant yeast 0.1%
+  mix by hand 3 min to 23 C
+  ripen covered 12-14 h at 20 C
+    picture "levain.svg"
+"""
+DRAWS_ON_IT = """formula {name}
+  kind hearth loaf
+  makes 4 loaves at 900 g dough
+  bake loss 14%
+
+  overall
+    white flour 100%
+    water 68%
+    salt 2%
+    instant yeast 0.3%
+
+  poolish House poolish with 20% of all flour
+
+  dough
+    House poolish
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 2 h at 25 C
+    divide
+    shape round
+    prove covered 60 min at 25 C
+    bake 40 min at 230 C, steam, vent open after 10 min
+    cool 2 h
+"""
+
+
+@pytest.fixture
+def bakery(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    monkeypatch.setenv("XDG_CACHE_HOME", str(tmp_path / "cache"))
+    monkeypatch.delenv("MANCHET_CACHE", raising=False)
+    folder = tmp_path / "bakery"
+    folder.mkdir()
+    (folder / "quay.bake").write_text(SOUND, encoding="utf-8")
+    monkeypatch.chdir(folder)
+    return folder
+
+
+def said(capsys: pytest.CaptureFixture[str], *words: str) -> list[tuple[str, str]]:
+    """The reports on pictures: at which line, which."""
+    command(["check", "--format", "short", *words])
+    return re.findall(r"^(\S+:\d+):\d+: warning: .*\[(picture-[a-z-]+)\]$", capsys.readouterr().out, re.MULTILINE)
+
+
+def test_a_missing_one_is_told_at_its_line_and_as_build_tells_it(
+    bakery: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    line = next(n for n, text in enumerate(FORMULA.splitlines(), 1) if "picture" in text)
+    assert said(capsys) == [(f"quay.bake:{line}", "picture-missing")]
+    command(["check"])
+    told = capsys.readouterr().out
+    command(["build", ".", "--only", "sheet,html"])
+    built = capsys.readouterr().err
+    assert told.partition("\n\n")[0] == built.partition("\n\n")[0]
+
+
+def test_nothing_of_it_is_remembered(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert [name for _, name in said(capsys)] == ["picture-missing"]
+    (bakery / "cuts.svg").write_bytes(SVG)
+    assert said(capsys) == []
+    (bakery / "cuts.svg").write_bytes(BAD)
+    assert [name for _, name in said(capsys)] == ["picture-not-plain"]
+    (bakery / "cuts.svg").unlink()
+    assert [name for _, name in said(capsys)] == [name for _, name in said(capsys)] == ["picture-missing"]
+    assert [name for _, name in said(capsys, "--no-cache")] == ["picture-missing"]
+
+
+def test_it_fails_a_strict_check(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert command(["check", "--strict"]) == 1
+    (bakery / "cuts.svg").write_bytes(SVG)
+    assert command(["check", "--strict"]) == 0
+    capsys.readouterr()
+
+
+def test_it_is_told_of_with_a_swap_too(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    assert [name for _, name in said(capsys, "--swap", "fresh yeast for instant yeast")] == ["picture-missing"]
+
+
+def test_only_of_what_was_asked_for(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    other = FORMULA.replace("Quay loaf", "Pier loaf").replace("PICTURE", "none.svg")
+    with (bakery / "quay.bake").open("a", encoding="utf-8") as file:
+        file.write("\n" + other)
+    (bakery / "third.bake").write_text(other.replace("Pier", "Mole"), encoding="utf-8")
+    assert len(said(capsys)) == 3
+    assert len(said(capsys, "quay.bake")) == 2
+    ((place, _),) = said(capsys, "Pier loaf")
+    assert int(place.partition(":")[2]) > len(FORMULA.splitlines())
+
+
+def test_a_picture_of_a_stage_of_the_house_is_one_cause(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    (bakery / "quay.bake").unlink()
+    (bakery / "stages").mkdir()
+    (bakery / "stages" / "levains.bake").write_text(STAGE, encoding="utf-8")
+    for name in ("Pier loaf", "Mole loaf"):
+        (bakery / f"{name[:4]}.bake").write_text(DRAWS_ON_IT.format(name=name), encoding="utf-8")
+    assert said(capsys) == said(capsys) == [("stages/levains.bake:7", "picture-missing")]
+    (bakery / "stages" / "levain.svg").write_bytes(SVG)
+    assert said(capsys) == []
+
+
+def test_without_a_picture_nothing_is_loaded_for_them(
+    bakery: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (bakery / "quay.bake").write_text(FORMULA.replace('      picture "PICTURE"\n', ""), encoding="utf-8")
+    for module in ("manchet.workspace.pictures", "manchet.sheets.own_picture"):
+        monkeypatch.setitem(sys.modules, module, None)  # to import it would be an error
+    assert said(capsys) == []
