@@ -141,7 +141,8 @@ def _curve(plan: Plan, m: Measures) -> tuple[str, str]:
         said.append(m.words.say("falling.lane", _name(bake, m), _at(when.opens), _at(when.closes)))
     points = [(float(point.hours), _degrees(point.celsius, m)) for point in plan.curve]
     title = m.words.say("falling.curve", plan.oven.name, "; ".join(said))
-    return title, drawing("falling oven", title, way_down(points, lanes, m.degree(), m.words["units.h"])).svg
+    art = way_down(points, lanes, m.degree(), m.words["units.h"], m.words["falling.key"])
+    return title, drawing("falling oven", title, art).svg
 
 
 def _degrees(celsius: Fraction, m: Measures) -> float:

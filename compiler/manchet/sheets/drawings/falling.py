@@ -25,8 +25,8 @@ class Lane(NamedTuple):
     loads: tuple[tuple[float, float], ...]
 
 
-def way_down(points: Sequence[tuple[float, float]], lanes: Sequence[Lane], degree: str, hour: str) -> Art:
-    """`points` are hours and degrees in the house's own, from corner to corner."""
+def way_down(points: Sequence[tuple[float, float]], lanes: Sequence[Lane], degree: str, hour: str, key: str) -> Art:
+    """`points` are hours and degrees in the house's own, from corner to corner; `key` says what black and outline are."""
     last = max([1.0, *(hours for hours, _ in points), *(lane.closes for lane in lanes)])
     step = _apart(max(heat for _, heat in points) - min(heat for _, heat in points), 6, (10, 20, 25, 50, 100))
     low = min(heat for _, heat in points) // step * step
@@ -53,7 +53,8 @@ def way_down(points: Sequence[tuple[float, float]], lanes: Sequence[Lane], degre
         parts.append(box(x(lane.opens), top + 1.5, max(2.0, x(lane.closes) - x(lane.opens)), 10, THIN, "#fff"))
         for into, out in lane.loads:
             parts.append(box(x(into), top + 1.5, max(2.0, x(out) - x(into) - 1), 10, THIN, "#000"))
-    return Art(WIDTH, foot + 17, "".join(parts))
+    parts.append(words(LEFT, foot + 30, key, LETTER))
+    return Art(WIDTH, foot + 34, "".join(parts))
 
 
 def _apart(span: float, most: int, steps: tuple[int, ...]) -> float:
