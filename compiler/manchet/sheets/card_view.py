@@ -123,6 +123,10 @@ def job_text(row: Row, m: Measures) -> str:
         said = words["card.preheat"] if row.celsius is None else words.say("card.preheat_to", m.oven(row.celsius))
         if row.seconds.low:
             said = words.say("card.preheat_takes", said, m.time(row.seconds))
+    elif row.job == "fire out" and row.celsius is not None:
+        said = words.say("card.fire_out", _about(row.celsius.likely, m))
+        if row.falls_to is not None and row.end > row.start:
+            said = words.say("card.fire_out_falls", said, _about(row.falls_to, m), m.clock(row.end))
     else:
         said = words["card." + row.job]
         if row.of > 1:
@@ -162,8 +166,12 @@ def _floor(row: Row, m: Measures) -> str:
     under = m.words.say("card.floor_under", m.oven(wording.once(row.floor.least)))
     if not row.floor.fallen:
         return under
-    now = rounded(row.floor.heat / 5, 0) * 5
-    return m.words.say("card.floor_now", m.oven(wording.once(now)), m.oven(row.floor.written), under)
+    return m.words.say("card.floor_now", _about(row.floor.heat, m), m.oven(row.floor.written), under)
+
+
+def _about(celsius: Fraction, m: Measures) -> str:
+    """A floor's heat, to what its thermometer tells apart."""
+    return m.oven(wording.once(rounded(celsius / 5, 0) * 5))
 
 
 def _latest(row: Row, m: Measures) -> tuple[str, str]:

@@ -137,6 +137,8 @@ def _bars(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures)
 
 
 def _ink(bar: card_values.Bar, lane: card_values.Lane, card: Card) -> str:
+    if bar.kind == "fire out":
+        return "wait"
     if lane.what == "oven" or bar.kind == "preheat":
         return "oven"
     step = card.rows[bar.row].step

@@ -18,12 +18,13 @@ from manchet.timing.clashes import clashes_of
 from manchet.timing.durations import inside
 from manchet.timing.falling import with_floors
 from manchet.timing.far_from_written import with_far
+from manchet.timing.firings import Firing, firings_of
 from manchet.timing.growing_cold import with_cooling
 from manchet.timing.in_the_room import with_rooms
 from manchet.timing.lanes import lanes_of
 from manchet.timing.lateness import Given, lateness_of
 from manchet.timing.network import Job, network_of
-from manchet.timing.places import Firing, firings_of, place_of
+from manchet.timing.places import place_of
 from manchet.timing.schedule import (
     Latest,
     critical_jobs,
@@ -55,9 +56,9 @@ def course_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> Course:
     jobs = network_of(batch, kitchen, mixes)
     starts = starts_of(jobs)
     firings = firings_of(jobs, starts, kitchen)
-    earliest = min([Fraction(0), *(firing.start for firing in firings)])
+    earliest = min([Fraction(0), *(firing.begins for firing in firings)])
     starts = tuple(start - earliest for start in starts)
-    firings = tuple(f._replace(start=f.start - earliest, end=f.end - earliest) for f in firings)
+    firings = tuple(firing.later(-earliest) for firing in firings)
     total = max((start + job.length.planned for start, job in zip(starts, jobs, strict=True)), default=Fraction(0))
     return Course(jobs, starts, firings, total)
 
@@ -116,7 +117,7 @@ def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[Row, ...]:
     names = {job.stage.key: job.stage.name or job.stage.word for job in course.jobs}
     found: list[tuple[Fraction, int, Row]] = []
     for firing in course.firings:
-        found.append((firing.start, -1, _preheat(firing, clock)))
+        found += [(begin, -1, line) for begin, line in _firing_rows(firing, clock)]
     for at in range(len(course.jobs)):
         row = _job_row(course, at, kitchen, clock, latest[at], names)._replace(critical=at in critical)
         found.append((course.starts[at], at, row))
@@ -219,12 +220,21 @@ def _ends_bake(jobs: tuple[Job, ...], at: int) -> bool:
     return follows is None or follows.step.verb != "bake"
 
 
-def _preheat(firing: Firing, clock: Clock) -> Row:
+def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, Row]]:
+    """That an oven is lit; and of one that falls, that its fire is out."""
+    if firing.start is not None:
+        yield firing.start, _fire_row("preheat", firing, firing.start, firing.hot, firing.celsius, clock)
+    if firing.falls and firing.into is not None:
+        row = _fire_row("fire out", firing, firing.hot, firing.end, firing.celsius, clock)
+        yield firing.hot, row._replace(falls_to=firing.into)
+
+
+def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius: Range | None, clock: Clock) -> Row:
     return Row(
-        start=clock.at(firing.start),
-        end=clock.at(firing.end),
-        elapsed=minute(firing.start),
-        job="preheat",
+        start=clock.at(start),
+        end=clock.at(end),
+        elapsed=minute(start),
+        job=job,
         step=firing.step,
         stage="",
         branch="",
@@ -232,13 +242,13 @@ def _preheat(firing: Firing, clock: Clock) -> Row:
         pieces=Fraction(0),
         who=Work.MACHINE,
         timed=True,
-        seconds=Range(firing.end - firing.start, firing.end - firing.start),
+        seconds=Range(end - start, end - start),
         place=firing.oven.name,
         number=0,
         of=0,
-        celsius=firing.step.heats[0].celsius if firing.step.heats else None,
+        celsius=celsius,
         critical=False,
-        latest=clock.at(firing.start),
+        latest=clock.at(start),
         moves="oven",
         slack=0,
         stands_until=None,

@@ -74,7 +74,8 @@ class Row(NamedTuple):
     """One line of the card.
 
     `job` is "step" (then `step` is what is done), "fold", "turn" or "stir" (work inside a wait), "turn bread",
-    "vent" (inside a bake; `step` is the wait or the bake), "preheat" or "take out of oven".
+    "vent" (inside a bake; `step` is the wait or the bake), "preheat", "fire out" (of an oven that falls: hour 0 of its own
+    card) or "take out of oven".
     """
 
     start: datetime
@@ -102,7 +103,7 @@ class Row(NamedTuple):
     """Which fold, or which load of the oven, 1 of `of`; else 0."""
     of: int
     celsius: Range | None
-    """For "preheat": to what."""
+    """For "preheat" and "fire out": to what it was heated."""
     critical: bool
     """On the longest way through the work: a minute lost here, with nothing cut short, is a minute lost."""
     latest: datetime | None
@@ -116,6 +117,8 @@ class Row(NamedTuple):
     gives: Gives
     late: tuple[Late, ...]
     """For 15, 30 and 45 minutes; empty for work inside a wait."""
+    falls_to: Fraction | None = None
+    """For "fire out": Celsius that the floor has come down to at the end of this line. An estimate."""
     floor: Floor | None = None
     """Where a load goes into an oven whose fall the kitchen gives."""
     cold_after: Range | None = None
@@ -161,7 +164,7 @@ class Bar(NamedTuple):
     start: datetime
     end: datetime
     kind: str
-    """"hands-on", "waiting", "machine" or "preheat"."""
+    """"hands-on", "waiting", "machine", "preheat" or "fire out"."""
     label: str
     """The verb, or the product."""
     row: int

@@ -1,4 +1,4 @@
-"""How hot a falling oven is when each load goes in: from the first load's own heat on, down the kitchen's curve."""
+"""How hot a falling oven is when each load goes in: from the hottest heat on, down the kitchen's curve."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ class _Inside(NamedTuple):
 def with_floors(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> tuple[Row, ...]:
     """The rows; those at which a load goes into an oven whose fall is known say how hot its floor is then.
 
-    The oven is taken to be as hot as the first load after it was lit wants it. What loads take out of it is counted where
+    Hour 0 is where the fire is out (`firings`); without one the oven is taken to be as hot as the first load wants it. What loads take out of it is counted where
     the kitchen says it.
     """
     return tuple(_rows(rows, batch, kitchen)) if any(oven.falls for oven in kitchen.ovens) else rows
@@ -41,10 +41,14 @@ def _rows(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> Iterator[Row
     bakes = {bake.phases[0].place: bake for bake in bakes_of(batch, kitchen) if not bake.stage}
     full = full_load(tuple(bakes.values()))
     floors: dict[str, _Reading] = {}
+    empty: set[str] = set()
     inside: dict[tuple[str, str, int], _Inside] = {}
     for row in rows:
         if row.job == "preheat":
             floors.pop(row.place, None)
+        if row.job == "fire out" and row.celsius is not None:
+            floors[row.place] = _Reading(row.start, row.celsius.likely)
+            empty.add(row.place)
         load = (row.stage, row.branch, row.mix)
         if row.job == "take out of oven" and load in inside:
             out = inside.pop(load)
@@ -60,9 +64,9 @@ def _rows(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> Iterator[Row
         floors[bake.oven.name] = into
         grams = bake.grams * row.pieces / bake.pieces if bake.pieces and row.pieces else bake.grams
         inside[load] = _Inside(bake.oven, into, drop_of(bake.oven, grams, full))
-        yield row._replace(
-            floor=Floor(bake.heat, into.celsius, bake.wants[0], before is not None and before.at < into.at)
-        )
+        fallen = before is not None and before.at < into.at and bake.oven.name not in empty
+        empty.discard(bake.oven.name)
+        yield row._replace(floor=Floor(bake.heat, into.celsius, bake.wants[0], fallen))
 
 
 def _now(before: _Reading, at: datetime, oven: Oven) -> _Reading:

@@ -11,6 +11,7 @@ from manchet.timing.card_values import Bar, Lane, Row
 from manchet.timing.places import mixer_of
 
 IN_ORDER = ("stage", "product", "oven", "mixer", "person")
+FIRE = frozenset({"preheat", "fire out"})
 
 
 def lanes_of(name: str, rows: tuple[Row, ...], kitchen: Kitchen) -> tuple[Lane, ...]:
@@ -25,12 +26,13 @@ def lanes_of(name: str, rows: tuple[Row, ...], kitchen: Kitchen) -> tuple[Lane, 
 
 
 def _kind(row: Row) -> str:
-    return "preheat" if row.job == "preheat" else row.who.value
+    """The fire's own lines by their name: an oven that falls, with its fire out, is nobody's machine."""
+    return row.job if row.job in FIRE else row.who.value
 
 
 def _lanes_for(name: str, row: Row, kitchen: Kitchen) -> list[tuple[str, str, int, str]]:
-    if row.job == "preheat":
-        return [("oven", row.place, 0, "preheat")]
+    if row.job in FIRE:
+        return [("oven", row.place, 0, row.job)] if row.end > row.start else []
     if row.job != "step" or row.step is None:
         return []
     verb, product = row.step.verb, row.branch or name

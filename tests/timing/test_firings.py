@@ -1,0 +1,144 @@
+"""When an oven that falls is fired, and when its fire is out: the timing card tells the same hours as the oven card."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from fractions import Fraction
+
+import pytest
+
+from manchet import bakery
+from manchet.figures.oven_bakes import bakes_of
+from manchet.figures.oven_order import ordered
+from manchet.formula.mixes import mixes_of
+from manchet.sheets.card_view import timing_card
+from manchet.sheets.views import House, Issue
+from manchet.source.text import SourceText
+from manchet.timing.card import card_of
+from manchet.timing.card_values import Card, Row
+from manchet.timing.when import When
+
+TEXT = """\
+formula Hearth loaf
+  kind hearth loaf
+  makes 20 loaves at 900 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+  dough
+    everything else
+    mix slow 10 min
+    ferment 2 h at 25 C
+    divide
+    shape round
+    prove 1 h at 27 C
+    bake {bake}
+    cool 2 h
+
+kitchen House
+  oven mother
+    heat wood, falling
+    hottest 330 C
+    heats in {heats}
+    falls 30 C an hour from 320 C
+    falls 12 C an hour from 250 C
+"""
+
+
+def card(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT) -> Card:
+    found = bakery.read((SourceText("x.bake", text.format(bake=bake, heats=heats)),))
+    assert found.formulas, found.diagnostics
+    made = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert made is not None
+    return card_of(made, found.kitchen, mixes_of(made, found.kitchen), When(datetime(2026, 11, 27, 6, 0), False))
+
+
+def only(made: Card, job: str) -> Row:
+    (row,) = (row for row in made.rows if row.job == job)
+    return row
+
+
+def first_bake(made: Card) -> Row:
+    return next(row for row in made.rows if row.job == "step" and row.step is not None and row.step.verb == "bake")
+
+
+def test_it_is_lit_so_early_that_it_has_fallen_by_the_bake() -> None:
+    """From 320 to 250 C at 30 an hour is 2 h 20; before that the fire takes 3 h."""
+    made = card()
+    lit, out, bake = only(made, "preheat"), only(made, "fire out"), first_bake(made)
+    assert (lit.end - lit.start, lit.celsius) == (timedelta(hours=3), out.celsius)
+    assert lit.end == out.start and out.end == bake.start
+    assert bake.start - out.start == timedelta(hours=2, minutes=20)
+    assert out.celsius is not None and (out.celsius.likely, out.falls_to) == (320, 250)
+    (told,) = (item for item in made.before_you_go if item.what == "set oven")
+    assert (told.celsius, told.at) == (Fraction(320), lit.start)
+    lane = next(lane for lane in made.lanes if lane.what == "oven")
+    assert [bar.kind for bar in lane.bars][:2] == ["preheat", "fire out"]
+
+
+@pytest.mark.parametrize("bake", ("40 min at 240-250 C", "20 min at 300 C", "10 min at 310-320 C", "3 h at 160-180 C"))
+def test_alone_the_hours_are_those_of_the_oven_card(bake: str) -> None:
+    made = card(bake)
+    found = bakery.read((SourceText("x.bake", TEXT.format(bake=bake, heats="3 h")),))
+    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
+    assert batch is not None
+    plan = ordered(list(bakes_of(batch, found.kitchen)), found.kitchen.ovens[0])
+    into = plan.loads[0].into
+    hours = Fraction(int((first_bake(made).start - only(made, "fire out").start).total_seconds()), 3600)
+    assert abs(hours - into.hours) <= Fraction(1, 60)
+    floor = first_bake(made).floor
+    assert floor is not None and abs(floor.heat - into.celsius) <= 1 and not floor.fallen
+
+
+def test_the_line_says_how_hot_and_until_when() -> None:
+    said = [job.job.replace("\u00a0", " ") for job in timing_card(card(), Issue(), House()).jobs]
+    assert "Heat the oven, to 320 °C (takes 3 h)" in said
+    (out,) = (text for text in said if text.startswith("Fire out"))
+    assert out == "Fire out, the floor at 320 °C; it falls to 250 °C by about 11:20"
+
+
+def test_what_wants_the_hottest_goes_in_when_the_fire_is_out() -> None:
+    made = card("10 min at 310-330 C")
+    assert only(made, "fire out").start == first_bake(made).start
+    said = [job.job.replace("\u00a0", " ") for job in timing_card(made, Issue(), House()).jobs]
+    assert "Fire out, the floor at 320 °C" in said
+
+
+def test_what_wants_more_than_the_curve_is_baked_on_the_fire() -> None:
+    made = card("5 min at 340-350 C")
+    assert not any(row.job == "fire out" for row in made.rows)
+    lit = only(made, "preheat")
+    assert lit.end == first_bake(made).start
+    assert lit.celsius is not None and (lit.celsius.low, lit.celsius.high) == (340, 350)
+
+
+def test_nobody_knows_how_long_it_heats() -> None:
+    made = card(text=TEXT.replace("    heats in {heats}\n", ""))
+    assert not any(row.job == "preheat" for row in made.rows)
+    assert first_bake(made).start - only(made, "fire out").start == timedelta(hours=2, minutes=20)
+
+
+DRIED = TEXT.replace("    cool 2 h\n", "    cool 5 h\n    bake 1 h at {dry}\n    cool 1 h\n")
+
+
+def test_what_is_still_warm_enough_is_not_lit_anew() -> None:
+    """Nine hours after the fire is out the floor is at 170 C: it dries, and bakes nothing."""
+    for dry, fires in (("100-120 C", 1), ("220-230 C", 2)):
+        made = card(text=DRIED.replace("{dry}", dry))
+        assert sum(row.job == "fire out" for row in made.rows) == fires, dry
+
+
+def test_another_bake_of_the_fire_must_not_find_it_too_cold() -> None:
+    """The seeds may go in at 170 C, 8 h 50 after hour 0; the bread an hour and a half later wants 240: they go in hotter."""
+    seeds = "  soaker toasted\n    all of the sunflower seeds\n    roast 20 min at 150-170 C\n    cool 1 h\n"
+    text = (
+        TEXT.replace("ferment 2 h", "ferment 30 min")
+        .replace("  dough\n", seeds + "  dough\n    toasted\n")
+        .replace("    salt 2%\n", "    salt 2%\n    sunflower seeds 5%\n")
+    )
+    made = card(text=text)
+    bake, out = first_bake(made), only(made, "fire out")
+    assert bake.floor is not None and bake.floor.heat >= bake.floor.least - 1
+    assert out.start < bake.start
