@@ -6,7 +6,7 @@ from pathlib import Path
 
 import manchet.checks
 from manchet.bakery import read
-from manchet.checks.registry import NAMES, OTHER_REMARKS
+from manchet.checks.registry import KITCHEN_REMARKS, NAMES, OTHER_REMARKS
 from manchet.diagnostics.diagnostic import Severity
 from manchet.source.text import SourceText
 
@@ -96,4 +96,8 @@ def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
         for name, entry in tomllib.loads((root / package / "explanations.toml").read_text(encoding="utf-8")).items()
         if entry["severity"] != "error"
     }
-    assert made_elsewhere == OTHER_REMARKS
+    assert made_elsewhere == OTHER_REMARKS | KITCHEN_REMARKS
+
+
+def test_a_remark_on_the_kitchen_is_allowed_there() -> None:
+    assert "unknown-allow" in names_of(allow='  allow tin-wider-below because "it is a drum"')

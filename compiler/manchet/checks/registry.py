@@ -139,7 +139,11 @@ def check(subject: Subject) -> tuple[Diagnostic, ...]:
     heard = {report.name for report in reports if report.severity is not Severity.ERROR}
     left = [report for report in reports if report.severity is Severity.ERROR or report.name not in quiet]
     for allowed in formula.allowed:
-        if allowed.name not in NAMES and allowed.name not in OTHER_REMARKS:
+        if allowed.name in KITCHEN_REMARKS:
+            message = f"{allowed.name} is a remark on the kitchen, and none on {formula.name}"
+            help = f"write `always allow {allowed.name} because …` in the kitchen"
+            left.append(warning("unknown-allow", allowed.place, message, help))
+        elif allowed.name not in NAMES and allowed.name not in OTHER_REMARKS:
             left.append(
                 warning(
                     "unknown-allow",
@@ -168,6 +172,9 @@ OTHER_REMARKS = frozenset(
 )  # fmt: skip
 """Remarks that are made elsewhere than here and may be allowed too. (Looking them up among all explanations would cost
 each start some milliseconds; a test holds this list to them.)"""
+
+KITCHEN_REMARKS = frozenset({"kitchen-temperature-odd", "oven-falls-faster-when-colder", "tin-wider-below"})
+"""Remarks on a kitchen: the kitchen itself allows them."""
 
 
 def _near(name: str) -> str:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.larder import kitchen_sense
 from manchet.larder.figures import shown, worth
 from manchet.larder.kitchen import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
+from manchet.larder.kitchen_lines import COLDEST, HOTTEST, FigureReading, Lines
 from manchet.larder.kitchen_sizes import (
     FALL_EXAMPLE,
     LOAD_EXAMPLE,
@@ -21,17 +23,13 @@ from manchet.larder.kitchen_sizes import (
     floor_of,
     load_takes_of,
     rim_of,
-    sides_of,
     volume_of,
 )
 from manchet.larder.kitchen_words import COLD_WORDS, LINES, OWN_LINES, SHOWN, THINGS, WORD_SETS
 from manchet.larder.tin_volume import of_water
 from manchet.outcome import Outcome
-from manchet.quantities.units import MASS, TEMPERATURE, TIME, UNITS, VOLUME
+from manchet.quantities.units import MASS, TIME, UNITS, VOLUME
 from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time, Unread
-
-COLDEST, HOTTEST = Fraction(-60), Fraction(900)
-"""Degrees Celsius between which anything in a bakehouse lies: a blast freezer, a bread oven just fired. Our rule."""
 
 
 def kitchen_of(block: Written) -> Outcome[Kitchen]:
@@ -40,7 +38,13 @@ def kitchen_of(block: Written) -> Outcome[Kitchen]:
     reading = _Reading(Kitchen(name=name, place=block.line.place()))
     for entry in sorted(block.children, key=_measures_first):
         reading.read(entry)
-    return Outcome(reading.kitchen, tuple(reading.reports))
+    return Outcome(reading.kitchen, _loud(reading))
+
+
+def _loud(reading: _Reading) -> tuple[Diagnostic, ...]:
+    """All reports but the warnings that the house always allows."""
+    quiet = reading.kitchen.always_allow
+    return tuple(one for one in reading.reports if one.severity is Severity.ERROR or one.name not in quiet)
 
 
 def _measures_first(line: Written) -> bool:
@@ -48,13 +52,13 @@ def _measures_first(line: Written) -> bool:
     return not (isinstance(line.node, Setting) and line.node.key == "measures")
 
 
-class _Reading:
+class _Reading(FigureReading):
     """A kitchen while its lines are read."""
 
     def __init__(self, kitchen: Kitchen) -> None:
+        super().__init__()
         self.kitchen = kitchen
         self.seen: set[str] = set()
-        self.reports: list[Diagnostic] = []
 
     def read(self, entry: Written) -> None:
         node = entry.node
@@ -82,11 +86,12 @@ class _Reading:
                 self.reports.append(error("kitchen-word-unknown", entry.line.place(), message, help))
             else:
                 self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
+                self.measures = self.kitchen.measures
         elif node.key == "hands":
             hands = self._count(entry, node, "2")
             self.kitchen = self.kitchen._replace(hands=hands)
         else:
-            degrees = self._temperature(entry, node, "22 C")
+            degrees = self._temperature(entry, node, "22 C", node.key)
             self.kitchen = _with(self.kitchen, node.key, degrees)
             if degrees is not None and not self.kitchen.degrees:
                 self.kitchen = self.kitchen._replace(degrees=node.amounts[0].unit)
@@ -109,7 +114,7 @@ class _Reading:
         what = f"{node.key} {name}".strip()
         if not self._first(entry, fold(what), self.seen, "the kitchen"):
             return
-        lines: dict[str, tuple[Written, Setting]] = {}
+        lines: Lines = {}
         seen: set[str] = set()
         falls: list[Written] = []
         for line in entry.children:
@@ -136,17 +141,20 @@ class _Reading:
             if scale is not None:
                 self.kitchen = kitchen._replace(scales=(*kitchen.scales, scale))
         elif node.key in COLD_WORDS:
-            cold = Cold(node.key, name, self._maybe_temperature(lines, "keeps", "4 C"), self._holds(lines))
+            cold = Cold(node.key, name, self._maybe_temperature(lines, "keeps", "4 C", node.key), self._holds(lines))
             self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
         else:
             count = self._count(*lines["count"], "24") if "count" in lines else None
             sides = self._sides(lines)
             volume = self._volume(entry, what, lines, sides)
+            rim, base = rim_of(sides), base_of(sides)
+            if node.key == "tin" and "bottom" in sides and rim is not None and base is not None and volume_of(sides):
+                self.reports += kitchen_sense.tin(what, rim, base, lines["bottom"][0].line.place())
             held = self._holds(lines)
-            vessel = Vessel(node.key, name, volume, count, rim_of(sides), base_of(sides), depth_of(sides), held)
+            vessel = Vessel(node.key, name, volume, count, rim, base, depth_of(sides), held)
             self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
 
-    def _mixer(self, name: str, lines: dict[str, tuple[Written, Setting]]) -> Mixer:
+    def _mixer(self, name: str, lines: Lines) -> Mixer:
         mixer = Mixer(name, slow_turns=self._turns(lines, "slow"), fast_turns=self._turns(lines, "fast"))
         if "takes" in lines:
             line, node = lines["takes"]
@@ -168,7 +176,7 @@ class _Reading:
         most = None if amount.high is None else amount.high * grams
         return mixer._replace(least_grams=least, most_grams=most)
 
-    def _stiff(self, mixer: Mixer, lines: dict[str, tuple[Written, Setting]]) -> Mixer:
+    def _stiff(self, mixer: Mixer, lines: Lines) -> Mixer:
         line, _ = lines["stiff dough up to"]
         grams = self._figure(lines, "stiff dough up to", MASS, "27 kg")
         if mixer.most_grams is None or (grams is not None and grams > mixer.most_grams):
@@ -199,9 +207,7 @@ class _Reading:
         warms = degrees.low * UNITS[degrees.unit].factor
         return mixer._replace(warms=warms, warms_slow=found.get("slow"), warms_fast=found.get("fast"))
 
-    def _volume(
-        self, entry: Written, what: str, lines: dict[str, tuple[Written, Setting]], sides: dict[str, Sides]
-    ) -> Fraction | None:
+    def _volume(self, entry: Written, what: str, lines: Lines, sides: dict[str, Sides]) -> Fraction | None:
         """Millilitres: said, or of the water weighed in it, or by its measures, and in that order."""
         said = self._figure(lines, "volume", VOLUME, "1900 ml")
         water = self._figure(lines, "holds water", MASS, "1900 g")
@@ -213,21 +219,9 @@ class _Reading:
             self.reports.append(error("tin-size-unclear", entry.line.place(), message, help))
         return said or (of_water(water) if water else measured)
 
-    def _sides(self, lines: dict[str, tuple[Written, Setting]]) -> dict[str, Sides]:
-        """The measures of a thing by their lines, in millimetres."""
-        found = {}
-        for key, example in SIZE_EXAMPLES.items():
-            if key in lines:
-                sides = sides_of(lines[key][1])
-                if sides is None:
-                    self._unfit(*lines[key], example)
-                else:
-                    found[key] = sides
-        return found
-
-    def _falls(self, what: str, lines: list[Written]) -> tuple[Fall, ...]:
-        """The stretches of a falling oven, the hottest first."""
-        found: dict[Fraction, Fall] = {}
+    def _falls(self, what: str, lines: list[Written]) -> dict[Fraction, tuple[Fall, Place]]:
+        """The stretches of a falling oven, the hottest first, by the heat each begins at; with its line."""
+        found: dict[Fraction, tuple[Fall, Place]] = {}
         for line in lines:
             assert isinstance(line.node, Setting)
             fall = fall_of(line.node)
@@ -238,10 +232,10 @@ class _Reading:
                 help = "keep one line `falls` for each heat it begins at"
                 self.reports.append(error("kitchen-line-twice", line.line.place(), message, help))
             else:
-                found[fall.start] = fall
-        return tuple(sorted(found.values(), key=lambda fall: -fall.start))
+                found[fall.start] = (fall, line.line.place())
+        return dict(sorted(found.items(), reverse=True))
 
-    def _load_takes(self, lines: dict[str, tuple[Written, Setting]]) -> LoadTakes | None:
+    def _load_takes(self, lines: Lines) -> LoadTakes | None:
         if "each load takes" not in lines:
             return None
         line, node = lines["each load takes"]
@@ -250,24 +244,28 @@ class _Reading:
             self._unfit(line, node, LOAD_EXAMPLE)
         return takes
 
-    def _oven(self, name: str, lines: dict[str, tuple[Written, Setting]], falls: list[Written]) -> Oven:
+    def _oven(self, name: str, lines: Lines, falls: list[Written]) -> Oven:
         sides = self._sides(lines)
         door = sides.get("door")
-        return Oven(
+        what = f"oven {name}".rstrip()
+        stretches = self._falls(what, falls)
+        oven = Oven(
             name,
             heat=_said(lines, "heat"),
-            hottest=self._maybe_temperature(lines, "hottest", "330 C"),
+            hottest=self._maybe_temperature(lines, "hottest", "330 C", "hottest"),
             holds=self._holds(lines),
             recovers=self._figure(lines, "recovers", TIME, "4 min"),
             heats_in=self._figure(lines, "heats in", TIME, "90 min"),
             steam=_said(lines, "steam"),
             floor=floor_of(sides),
             door=door[0] if door else None,
-            falls=self._falls(f"oven {name}".rstrip(), falls),
+            falls=tuple(fall for fall, _ in stretches.values()),
             load_takes=self._load_takes(lines),
         )
+        self.reports += kitchen_sense.falls(what, oven, {start: place for start, (_, place) in stretches.items()})
+        return oven
 
-    def _scale(self, entry: Written, name: str, lines: dict[str, tuple[Written, Setting]]) -> Scale | None:
+    def _scale(self, entry: Written, name: str, lines: Lines) -> Scale | None:
         reads = self._figure(lines, "reads", MASS, "5 g")
         if not reads:
             if "reads" not in lines:
@@ -279,76 +277,6 @@ class _Reading:
             self._unfit(*lines["up to"], "30 kg")
             most = None
         return Scale(name, reads, most)
-
-    def _holds(self, lines: dict[str, tuple[Written, Setting]]) -> tuple[tuple[int, str], ...]:
-        """`holds 24 loaves, or 6 rounds`: each figure with the word after it."""
-        if "holds" not in lines:
-            return ()
-        line, node = lines["holds"]
-        found: list[tuple[int, str]] = []
-        for number, amount in enumerate(node.amounts):
-            noun = node.names[number].text if number < len(node.names) else ""
-            if (
-                amount.unit
-                or amount.low is None
-                or amount.low != amount.high
-                or amount.low.denominator != 1
-                or not noun
-            ):
-                self._unfit(line, node, "24 loaves, or 6 rounds")
-                return ()
-            if any(fold(noun) == fold(held) for _, held in found):
-                message = f"`holds` says twice how many {noun}"
-                self.reports.append(error("kitchen-line-twice", line.line.place(), message, "keep one figure for them"))
-                return ()
-            found.append((int(amount.low), noun))
-        return tuple(found)
-
-    def _turns(self, lines: dict[str, tuple[Written, Setting]], key: str) -> Fraction | None:
-        """Turns a minute: `slow 110 turns a minute`."""
-        if key not in lines:
-            return None
-        line, node = lines[key]
-        amount = node.amounts[0] if node.amounts else None
-        if amount is None or amount.unit not in ("turns", "") or not amount.low or amount.low != amount.high:
-            self._unfit(line, node, "110 turns a minute")
-            return None
-        return amount.low
-
-    def _figure(
-        self, lines: dict[str, tuple[Written, Setting]], key: str, dimension: str, example: str
-    ) -> Fraction | None:
-        """A single positive figure in its base unit; pints and gallons are of the kitchen's `measures`."""
-        if key not in lines:
-            return None
-        line, node = lines[key]
-        figure = worth(node.amounts[0], dimension, self.kitchen.measures) if node.amounts else None
-        if figure is None or figure <= 0:
-            self._unfit(line, node, example)
-            return None
-        return figure
-
-    def _maybe_temperature(self, lines: dict[str, tuple[Written, Setting]], key: str, example: str) -> Fraction | None:
-        return self._temperature(*lines[key], example) if key in lines else None
-
-    def _temperature(self, line: Written, node: Setting, example: str) -> Fraction | None:
-        degrees = worth(node.amounts[0], TEMPERATURE) if node.amounts else None
-        if degrees is None or not COLDEST <= degrees <= HOTTEST:
-            self._unfit(line, node, example)
-            return None
-        return degrees
-
-    def _count(self, line: Written, node: Setting, example: str) -> int | None:
-        amount = node.amounts[0] if node.amounts else None
-        figure = amount.low if amount and amount.low == amount.high and amount.unit in ("", "whole") else None
-        if figure is None or figure.denominator != 1 or figure < 1:
-            self._unfit(line, node, example)
-            return None
-        return int(figure)
-
-    def _unfit(self, line: Written, node: Setting, example: str) -> None:
-        message = f"`{line.line.body}` is no figure that fits `{node.key}`"
-        self.reports.append(error("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))
 
     def _first(self, entry: Written, key: str, seen: set[str], owner: str) -> bool:
         if key in seen:
@@ -383,5 +311,5 @@ def _with(kitchen: Kitchen, field: str, value: Any) -> Kitchen:
     return kitchen._replace(**{field: value})
 
 
-def _said(lines: dict[str, tuple[Written, Setting]], key: str) -> str:
+def _said(lines: Lines, key: str) -> str:
     return ", ".join(word.text for word in lines[key][1].names) if key in lines else ""
