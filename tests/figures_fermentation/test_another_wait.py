@@ -194,6 +194,10 @@ def test_a_name_of_several_words_and_fahrenheit() -> None:
         ("poolish 1 h", "takes 13 times the yeast", "from about 3.5 h to 52 h"),
         ("poolish 80 h", "takes 0.16 of the yeast", "from about 3.5 h to 52 h"),
         ("dough 4 h", "brings yeast of its own", "yeast can move: poolish (12-14 h at 20 C)"),
+        ("poolish 0 h", "0 h is no wait", "say how long it is to wait: 'poolish 12-14 h'"),
+        ("poolish 0 min at 26 C", "0 min is no wait", "'poolish 12-14 h at 26 C'"),
+        ("poolish 0-16 h", "poolish for 0-16 h: 0 h is no wait", "give its shortest time too: 'poolish 12-14 h'"),
+        ("poolish 9999999 h", "takes less than a hundredth of the yeast", "from about 3.5 h to 52 h"),
     ],
 )
 def test_refused_in_words_of_the_trade(wait: str, message: str, help: str) -> None:
@@ -217,12 +221,37 @@ def test_of_several_formulas_those_that_cannot_are_left_alone() -> None:
 def test_the_sheet_says_that_it_was_asked_for() -> None:
     (line,) = wait_lines(moved(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(House(), words_of("British")))
     assert line.replace("\u00a0", " ") == (
-        "poolish: 8 h at 24 °C, asked for instead of 12–14 h at 20 °C; so instant yeast × 1.23 (an estimate), in all "
-        "0.41 % of all flour instead of 0.4 %; flour and water as written"
+        "poolish: 8 h at 24 °C, asked for instead of 12–14 h at 20 °C; so instant yeast × 1.23, 0.12 % of its flour "
+        "instead of 0.1 % (an estimate), in all 0.41 % of all flour instead of 0.4 %; flour and water as written"
     )
     fahrenheit = House("Letter", "US", "F", "American")
     (line,) = wait_lines(moved(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(fahrenheit, words_of("American")))
     assert "75\u00a0°F" in line and "68\u00a0°F" in line and "°C" not in line
+
+
+def test_two_shares_that_are_near_have_digits_enough_to_tell_them_apart() -> None:
+    text = PLAIN_POOLISH.replace("instant yeast          0.4%", "instant yeast          1%")
+    (line,) = wait_lines(moved(text, "poolish 12-15 h at 20 C").moved, Measures(House(), words_of("British")))
+    said = line.replace("\u00a0", " ")
+    assert "in all 0.999 % of all flour instead of 1 %" in said, said
+
+
+@pytest.mark.parametrize("name", ["poolish", "dough", "", "polish", "16 h"])
+@pytest.mark.parametrize(
+    "much",
+    ["-3 h", "0 h", "0 s", "0.5 min", "½ h", "0-0 h", "16-12 h", "99999999 h", "١٦ h", "16 h at 60 F", "at 0 C", "at 500 C",
+     "at -40 F", "16 h at 18 C at 20 F", "12-16 h at 60-68 F", "16 h 30 min", "1e5 h", "0 d at 20 C", "at 18-20 C", "16 d"],
+)  # fmt: skip
+def test_whatever_is_asked_it_is_moved_or_refused(name: str, much: str) -> None:
+    for text in (PLAIN_POOLISH, PLAIN_STRAIGHT):
+        found = bakery(text, f"{name} {much}".strip())
+        assert len(found.formulas) == 1
+        if found.refused:
+            assert found.refused[0].message and found.refused[0].help
+        elif wanted(f"{name} {much}") is not None:
+            assert found.formulas[0].moved and wait_lines(
+                found.formulas[0].moved, Measures(House(), words_of("British"))
+            )
 
 
 def test_a_figure_of_its_own() -> None:

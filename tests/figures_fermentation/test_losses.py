@@ -264,6 +264,7 @@ def test_the_sheet_says_between_what_to_weigh_off() -> None:
     assert divide.sorts[0].baked == "800\u00a0g (estimate)"
     (said,) = divide.off
     assert "890\u00a0g to 950\u00a0g of dough for about 800\u00a0g baked (estimate)" in said
+    assert said.endswith("take 950\u00a0g; for 12 of them mix 11.4\u00a0kg: build with --piece-weight '950 g dough'")
     known = sheet(text.replace("baked\n", "baked\n  bake loss 20%\n", 1))
     divide = next(p for block in known.blocks for group in block.parts for p in group if p.part == "divide")
     assert isinstance(divide, Divide) and (divide.sorts[0].baked, divide.off) == ("800\u00a0g", ())

@@ -113,6 +113,8 @@ def moved(formula: Entry, shared: Mapping[str, Entry], before: Formula, asked: W
             f"yeast cannot move the {stage.name} of {before.name}: {why}",
             f"manchet trace '{before.name}' lists what its waits take where it is warmer or cooler; {_can(before)}",
         )
+    if asked.time is not None and not asked.time.low:
+        return _no_wait(stage, asked)
     seconds = wait.likely if asked.seconds is None else asked.seconds
     times = wait.times(seconds, asked.celsius)
     if times is None:
@@ -177,11 +179,29 @@ def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None, 
     )
 
 
+def _no_wait(stage: Stage, asked: Wanted) -> Refused:
+    assert asked.time is not None
+    unit, name = asked.time.unit, stage.name or stage.word
+    written = next((step.time for step in stage.steps if step.verb in WAITS and step.time), None)
+    instead = "16 h" if written is None or not written.likely else span(written)
+    warmth = "" if asked.celsius is None else f" at {_degrees(asked.celsius, asked.unit)}"
+    if asked.time.high:
+        return Refused(
+            f"{name} for 0-{decimal(asked.time.high)} {unit}: 0 {unit} is no wait",
+            f"give its shortest time too: '{name} {instead}{warmth}'",
+        )
+    return Refused(
+        f"{name} for 0 {unit}: 0 {unit} is no wait", f"say how long it is to wait: '{name} {instead}{warmth}'"
+    )
+
+
 def _degrees(celsius: Fraction, unit: str) -> str:
     return f"{decimal(celsius * 9 / 5 + 32, 0)} F" if unit == "F" else f"{decimal(celsius, 1)} C"
 
 
 def _so_many(times: Fraction) -> str:
+    if times < Fraction(1, 100):
+        return "less than a hundredth of"
     return f"{decimal(times, 1)} times" if times > 1 else f"{decimal(times, 2)} of"
 
 
@@ -214,6 +234,7 @@ class _Moving:
             celsius=None if asked.at is None else measures.celsius(asked.at),
             share=wait.share,
             in_all=in_all,
+            of_stage=_of_stage(stage, self.yeast),
             together=len(wait.waits) > 1,
             carries_on=wait.carries_on,
             place=wait.waits[0].step.place,
@@ -321,6 +342,14 @@ class _Moving:
         assert step.time is not None
         new = (self.asked.seconds or Fraction(0)) * self._share(step)
         return _minutes(measures.seconds(amount).likely * new / step.time.likely, amount)
+
+
+def _of_stage(stage: Stage, yeast: str) -> Fraction | None:
+    """The yeast as a share of the stage's own flour, as its lines say it."""
+    lines = [portion for portion in stage.portions if portion.key == yeast and portion.share]
+    if not lines or any(portion.basis != "stage flour" for portion in lines):
+        return None
+    return sum((portion.percent or Fraction(0) for portion in lines), Fraction(0)) / 100
 
 
 def _minutes(seconds: Fraction, amount: Amount) -> Amount:

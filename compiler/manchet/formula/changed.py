@@ -42,6 +42,8 @@ class Moved(NamedTuple):
     """The yeast of the stage as written."""
     in_all: Fraction
     """That yeast in all stages as written."""
+    of_stage: Fraction | None
+    """The same as the file says it, of the stage's own flour; None where it says none."""
     together: bool
     carries_on: bool
     """Most of the bread's yeast: the dough it goes into moves too."""

@@ -6,8 +6,11 @@ from fractions import Fraction
 
 from manchet.figures.losses import about_baked
 from manchet.formula.crust import bake_loss_range, to_tens, to_weigh_off
-from manchet.formula.model import Formula, PieceBatch
+from manchet.formula.model import Batch, Formula, PieceBatch
+from manchet.formula.order import added_after_dividing
+from manchet.quantities.printing import decimal
 from manchet.sheets.measures import Measures
+from manchet.sheets.wording import once
 
 
 def about_baked_of(piece: PieceBatch, formula: Formula) -> tuple[Fraction | None, bool]:
@@ -36,11 +39,23 @@ def in_the_list(piece: PieceBatch, formula: Formula, m: Measures) -> str:
     return m.words.say("divide.estimate", m.about(grams)) if estimate else m.about(grams)
 
 
-def weigh_off(piece: PieceBatch, formula: Formula, m: Measures) -> str:
-    """Between what the dough for a wanted baked weight lies, where the file gives no bake loss; else ""."""
+def weigh_off(piece: PieceBatch, batch: Batch, m: Measures) -> str:
+    """Between what the dough for a wanted baked weight lies, where the file gives no bake loss; else "".
+
+    What is mixed is enough for the middle: whoever weighs off the upper end is told how much dough all of them then want.
+    """
+    formula = batch.formula
     loss = bake_loss_range(formula, piece)
     if piece.baked_wanted is None or loss is None:
         return ""
     low, high = (to_tens(end or Fraction(0)) for end in to_weigh_off(piece.baked_wanted, loss))
     least, most = m.each(low), m.each(high)
-    return m.words.say("divide.weigh_off", piece.noun, least, most, m.about(piece.baked_wanted), most)
+    said = m.words.say("divide.weigh_off", piece.noun, least, most, m.about(piece.baked_wanted), most)
+    if high <= piece.grams:
+        return said
+    number = m.plain(once(piece.number), 1)
+    if len(batch.pieces) > 1:
+        return m.words.say("divide.wants_more", said, number, m.mass(high * piece.number))
+    dough = high * piece.number / (1 + added_after_dividing(formula, piece.noun)) / (1 - formula.dough_loss)
+    option = f"--piece-weight '{decimal(high, 0)} g dough'"
+    return m.words.say("divide.mix_more", said, number, m.mass(dough), option)

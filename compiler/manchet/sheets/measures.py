@@ -125,6 +125,15 @@ class Measures(NamedTuple):
         places = printing.telling(figure, 2 if figure >= Fraction(1, 10) else 3)
         return f"{_figure(figure, places)}{NBSP}{self.words['units.percent']}"
 
+    def percents_apart(self, share: Fraction, other: Fraction) -> tuple[str, str]:
+        """Two shares side by side, with as many more decimals as it takes to tell them apart."""
+        first, second = self.percent(share), self.percent(other)
+        places = 3
+        while share != other and first == second and places <= printing.FINEST:
+            first, second = (f"{_figure(s * 100, places)}{NBSP}{self.words['units.percent']}" for s in (share, other))
+            places += 1
+        return first, second
+
     def worked_out(self, share: Fraction) -> str:
         """A per cent that nobody wrote, but follows: to a tenth from ten up, where more would only look exact."""
         return self.percent(printing.rounded(share, 3)) if share >= Fraction(1, 10) else self.percent(share)

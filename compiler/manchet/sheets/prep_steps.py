@@ -142,7 +142,7 @@ def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
 
 
 def _divide(batch: Batch, m: Measures) -> Divide:
-    off = tuple(filter(None, (baked_view.weigh_off(p, batch.formula, m) for p in batch.pieces)))
+    off = tuple(filter(None, (baked_view.weigh_off(p, batch, m) for p in batch.pieces)))
     return Divide(tuple(_sort(p, batch, m) for p in batch.pieces), _rest(batch, m), off)
 
 

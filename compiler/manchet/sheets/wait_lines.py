@@ -20,6 +20,8 @@ def _line(one: Moved, m: Measures) -> str:
     now = words.say("yeast.wait", m.time(one.seconds or one.written), m.degrees(one.celsius or one.written_celsius))
     was = words.say("yeast.wait", m.time(one.written), m.degrees(one.written_celsius))
     factor = m.plain(Range(one.times, one.times), 2)
-    in_all, before = m.percent(one.in_all_now), m.percent(one.in_all)
-    said = words.say("yeast.moved", stage, now, was, one.yeast, factor, in_all, before)
+    yeast = words.say("yeast.factor", one.yeast, factor)
+    if one.of_stage is not None and one.of_stage != one.in_all:
+        yeast = words.say("yeast.in_stage", yeast, *m.percents_apart(one.of_stage * one.times, one.of_stage))
+    said = words.say("yeast.moved", stage, now, was, yeast, *m.percents_apart(one.in_all_now, one.in_all))
     return f"{said}. {words['yeast.carries_on']}" if one.carries_on else said
