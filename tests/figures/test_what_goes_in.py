@@ -6,6 +6,7 @@ import pytest
 
 from manchet.bakery import read, written_batch
 from manchet.checks.saying import fahrenheit
+from manchet.figures.going_in import GoingIn
 from manchet.figures.water_grid import Water, water_of
 from manchet.formula.mixes import mixes_of
 from manchet.source.text import SourceText
@@ -112,6 +113,31 @@ def test_what_is_cold_asks_for_warmer_water(changed: dict[str, str], warmer: boo
 def test_a_hot_scald_goes_in_hot() -> None:
     hot = {thing.portion.name: thing.celsius for thing in water(cools="").balance.rest}["scald"]
     assert 60 < hot < 90
+
+
+def scald(cools: str, air: str = "22 C") -> GoingIn:
+    return next(thing for thing in water(cools=cools, air=air).balance.rest if thing.portion.name == "scald")
+
+
+def test_a_scald_that_only_stands_cools_toward_the_room() -> None:
+    """Its own temperature in the file is taken as it is; without one its cooling is estimated, with a range."""
+    hot, stood, longer = scald(""), scald("rest covered 30 min"), scald("cool covered 3 h")
+    assert scald("cool 1-2 h to 30 C").ends is None
+    assert hot.celsius > stood.celsius > longer.celsius > 22
+    assert stood.ends is not None and stood.ends[0] < stood.celsius < stood.ends[1] < hot.celsius
+    assert stood.why.startswith("an estimate of how far it has cooled")
+    assert longer.celsius > scald("cool covered 3 h", "10 C").celsius, "a colder room takes more"
+    assert scald("cool covered 20 h").celsius < 27
+
+
+def test_the_water_may_lie_further_apart_where_the_scald_was_left_to_cool() -> None:
+    known, left = water(cools="cool 1-2 h to 70 C").celsius, water(cools="rest covered 30 min").celsius
+    assert left.high - left.low > known.high - known.low
+
+
+def test_what_goes_in_hot_is_told() -> None:
+    assert [thing.portion.name for thing in water(cools="rest covered 30 min").hot] == ["scald"]
+    assert water(cools="cool 2 h to 26 C").hot == ()
 
 
 def test_fahrenheit_is_the_same_balance() -> None:

@@ -9,7 +9,8 @@ import pytest
 from hypothesis import given, settings, strategies as st
 
 from manchet.bakery import read, written_batch
-from manchet.figures.tub import STEP, Cooling, chilled_in, cooling, seconds_of_lag, tub_figures
+from manchet.figures.cooling import seconds_of_lag
+from manchet.figures.tub import STEP, Cooling, chilled_in, cooling, tub_figures
 from manchet.figures.yeast_rate import BAKERS
 from manchet.formula.mixes import Mixes, mixes_of
 from manchet.formula.model import Batch

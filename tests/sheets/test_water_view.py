@@ -5,9 +5,9 @@ import re
 from manchet.bakery import read, written_batch
 from manchet.figures.water_grid import water_of
 from manchet.formula.mixes import mixes_of
-from manchet.sheets import views
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
+from manchet.sheets.water_values import Water
 from manchet.sheets.water_view import STEP, water_view
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
@@ -43,8 +43,8 @@ METRIC = House()
 AMERICAN = House("Letter", "US", "F", "American")
 
 
-def view(house: House = METRIC, kitchen: str = KITCHEN) -> views.Water:
-    bakery = read([SourceText("loaf.bake", LOAF + kitchen)])
+def view(house: House = METRIC, kitchen: str = KITCHEN, loaf: str = LOAF) -> Water:
+    bakery = read([SourceText("loaf.bake", loaf + kitchen)])
     batch = written_batch(bakery.formulas[0], bakery.kitchen).value
     assert batch is not None
     mixes = mixes_of(batch, bakery.kitchen)
@@ -100,3 +100,54 @@ def test_a_house_of_no_temperatures_gets_base_and_rule_alone() -> None:
     printed = view(kitchen="")
     assert printed.base and printed.rule.startswith("water = ")
     assert (printed.figure, printed.assumed, printed.rooms, printed.rows) == ("", "", (), ())
+
+
+def plain(*texts: str) -> str:
+    return " ".join(texts).replace("\u00a0", " ")
+
+
+def test_where_none_is_cold_enough_a_whole_sentence_says_what_is_reached() -> None:
+    milk = view(loaf=LOAF.replace("water  ", "whole milk  "), kitchen=KITCHEN.replace("26 C", "38 C"))
+    assert milk.figure == "none is cold enough"
+    assert re.match(
+        r"with whole milk at 0 °C it comes to about \d\d °C, flour at 38 °C and room at 28 °C: chill the flour",
+        plain(milk.assumed),
+    )
+    hot = KITCHEN.replace("26 C", "70 C").replace("28 C", "70 C")
+    water = view(loaf=LOAF.replace("to 24 C", "to 4 C").replace("68%", "45%"), kitchen=hot)
+    assert plain(water.assumed).startswith("with all of the water ice it comes to about")
+
+
+def test_where_none_is_hot_enough_the_hottest_tap_is_told() -> None:
+    cold = KITCHEN.replace("26 C", "-10 C").replace("28 C", "2 C")
+    printed = view(kitchen=cold, loaf=LOAF.replace("to 24 C", "to 40 C"))
+    assert re.search(r"hotter than a tap gives: with water at 60 °C it comes to about \d+ °C", plain(printed.assumed))
+    never = view(kitchen=cold.replace("-10", "-60"), loaf=LOAF.replace("to 24 C", "to 40 C"))
+    assert never.figure == "none is hot enough" and "with water at 60 °C" in plain(never.assumed)
+    assert "into the warm" in never.assumed and never.rows[1].cells[1].figure == "cannot be so hot"
+
+
+SCALD = """\
+  scald with 15% of all flour
+    white flour          100%
+    water                200%
+      at 100 C
+    mix by hand 3 min
+    rest covered 30 min
+
+  dough
+    scald
+"""
+
+
+def test_a_hot_scald_is_read_and_what_was_taken_of_it_is_shown() -> None:
+    text = LOAF.replace("  dough\n", SCALD)
+    printed = view(loaf=text, kitchen=KITCHEN.replace("28 C", "20 C").replace("26 C", "20 C"))
+    (hot,) = printed.hot
+    assert hot.name == "scald" and re.fullmatch(r"taken at about 7\d °C", plain(hot.taken))
+    assert re.fullmatch(
+        r"\d\d–\d\d °C as it cools in the room \(estimate\); 5 °C warmer: .* more ice", plain(hot.beside)
+    )
+    assert re.match(r"[\d,]+ g to [\d,]+ g, with flour at 20 °C", plain(printed.assumed))
+    fahrenheit = view(AMERICAN, loaf=text, kitchen=KITCHEN.replace("28 C", "20 C").replace("26 C", "20 C"))
+    assert "10 °F warmer" in plain(fahrenheit.hot[0].beside) and "°C" not in fahrenheit.hot[0].taken

@@ -8,7 +8,7 @@ from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.dough_temperature import Balance, balance_of
 from manchet.figures.going_in import around, going_in, last_temperature, met
-from manchet.formula.mixes import mixes_of
+from manchet.formula.mixes import Mixes, mixes_of
 from manchet.formula.model import Stage
 
 
@@ -17,7 +17,7 @@ def mix_temperature(subject: Subject, stage: Stage) -> Fraction:
 
     Work of the mixer and heat of wetting are left out, so the true mix is some degrees warmer.
     """
-    place = around(subject.kitchen)
+    place = around(subject.kitchen, _mixes(subject).makings)
     things = going_in((p for p in stage.portions if not p.held), subject.formula, place, subject.larder)
     warmth = met(things)
     return place.air if warmth is None else warmth
@@ -25,14 +25,15 @@ def mix_temperature(subject: Subject, stage: Stage) -> Fraction:
 
 def hottest_place(subject: Subject, stage: Stage) -> Place:
     """Where the file names the hottest thing that goes into a stage."""
-    place = around(subject.kitchen)
+    place = around(subject.kitchen, _mixes(subject).makings)
     by_key = {other.key: other for other in subject.formula.stages if other.key != stage.key}
     found: list[tuple[Fraction, Place]] = []
     for portion in stage.portions:
         inner = by_key.get(portion.stage)
         warmth = portion.celsius
         if warmth is None and inner is not None:
-            warmth = last_temperature(inner, subject.formula, place, subject.larder)
+            last = last_temperature(inner, subject.formula, place, subject.larder)
+            warmth = None if last is None else last.likely
         if warmth is not None:
             found.append((warmth, portion.place))
     return max(found, key=lambda hot: hot[0], default=(Fraction(0), stage.place))[1]
@@ -43,5 +44,10 @@ def dough_balance(subject: Subject) -> Balance | None:
     kitchen, formula = subject.kitchen, subject.formula
     if kitchen.air is None or formula.preparation:
         return None
-    mixer = mixes_of(subject.batch, kitchen, subject.totals.wet).mixer
-    return balance_of(subject.batch.stages[-1].stage, formula, around(kitchen), mixer, subject.larder)
+    mixes = _mixes(subject)
+    place = around(kitchen, mixes.makings)
+    return balance_of(subject.batch.stages[-1].stage, formula, place, mixes.mixer, subject.larder)
+
+
+def _mixes(subject: Subject) -> Mixes:
+    return mixes_of(subject.batch, subject.kitchen, subject.totals.wet)

@@ -3,7 +3,8 @@
     capacity x (wanted - friction) = heat that came in + heat of wetting + water x its specific heat x its temperature
 
 with, for each kg of all flour, capacity in kJ for 1 C, and the bowl as one of the things that come in, as warm as the room.
-The result is an estimate and has a range: by either of two heats of wetting in print, and to the ends of the friction.
+The result is an estimate and has a range: by either of two heats of wetting in print, to the ends of the friction, and to
+those of what is hot and was left to cool.
 """
 
 from __future__ import annotations
@@ -94,8 +95,8 @@ class Balance(NamedTuple):
         """Celsius of the free liquid so that the mix comes out as wanted. There has to be some."""
         whole, came, free = self.capacity, self.came, capacity(self.free)
 
-        def needed(wetting: Fraction, friction: Fraction) -> Fraction:
-            return (whole * (self.wanted - friction) - came - wetting) / free
+        def needed(wetting: Fraction, friction: Fraction, more: Fraction) -> Fraction:
+            return (whole * (self.wanted - friction) - came - more - wetting) / free
 
         return self._estimate(needed)
 
@@ -104,14 +105,21 @@ class Balance(NamedTuple):
         poured = sum((t.capacity * (t.celsius if liquid is None else liquid) for t in self.free), self.came)
         whole = self.capacity
 
-        def reached(wetting: Fraction, friction: Fraction) -> Fraction:
-            return (poured + wetting) / whole + friction
+        def reached(wetting: Fraction, friction: Fraction, more: Fraction) -> Fraction:
+            return (poured + more + wetting) / whole + friction
 
         return self._estimate(reached)
 
-    def _estimate(self, model: Callable[[Fraction, Fraction], Fraction]) -> Estimate:
-        ends = [model(w.wetting, end) for w in (self.warming, self.other) for end in (w.friction.low, w.friction.high)]
-        return Estimate(model(self.warming.wetting, self.warming.friction.likely), min(ends), max(ends))
+    def _estimate(self, model: Callable[[Fraction, Fraction, Fraction], Fraction]) -> Estimate:
+        things = (*self.free, *self.rest)
+        heats = (-sum((t.colder for t in things), NOTHING), sum((t.warmer for t in things), NOTHING))
+        ends = [
+            model(w.wetting, end, more)
+            for w in (self.warming, self.other)
+            for end in (w.friction.low, w.friction.high)
+            for more in heats
+        ]
+        return Estimate(model(self.warming.wetting, self.warming.friction.likely, NOTHING), min(ends), max(ends))
 
 
 def balance_of(stage: Stage, formula: Formula, place: Around, mixer: Mixer | None, larder: Larder) -> Balance | None:

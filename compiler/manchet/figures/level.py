@@ -9,7 +9,7 @@ from math import ceil
 from typing import NamedTuple
 
 from manchet.diagnostics.suggest import fold
-from manchet.figures.tub import DENSITY
+from manchet.figures.cooling import DENSITY
 from manchet.formula.model import PieceBatch, Step
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import Kitchen, Vessel

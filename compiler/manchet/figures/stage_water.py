@@ -10,6 +10,7 @@ from manchet.figures.dough_temperature import RULE, SOURCE, Balance, Estimate, b
 from manchet.figures.figure import Figure, Given
 from manchet.figures.going_in import Around, around
 from manchet.figures.ice import ice_in
+from manchet.figures.water_grid import BOILING
 from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Stage
 from manchet.larder.book import Larder
@@ -32,7 +33,7 @@ class StageWater(NamedTuple):
     @property
     def can_be(self) -> bool:
         """Not colder than ice, nor hotter than water gets."""
-        return self.balance.coldest <= self.celsius.likely < 100
+        return self.balance.coldest <= self.celsius.likely < BOILING
 
     @property
     def liquids(self) -> frozenset[str]:
@@ -48,7 +49,7 @@ def stage_waters(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder) -
     if batch.formula.preparation or (kitchen.air is None and kitchen.flour is None):
         return {}
     found = {}
-    place = around(kitchen)
+    place = around(kitchen, mixes.makings)
     for making in mixes.makings[:-1]:
         stage = making.stage.stage
         balance = None if stage.word in HOT else balance_of(stage, batch.formula, place, mixes.mixer, larder)

@@ -1,18 +1,15 @@
 """How fast a tub of dough grows cold in the fridge: the middle of it, an estimate between a still and a blowing fridge.
 
-The dough is taken as a cube. Heat leaves it through its own body and then through the air at its skin, one resistance
-after the other, so that its distance from the fridge's temperature shrinks by the same share each minute. The share a
-slab needs for its own body is 4/pi^2 of thickness^2 / conductivity (Incropera, Fundamentals of Heat and Mass Transfer,
-from memory). The heat the yeast makes is left out.
+It is the model of `cooling`, step by step, for what the leaven does meanwhile. The heat the yeast makes is left out.
 """
 
 from __future__ import annotations
 
-from bisect import bisect_left
 from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.figures.cooling import BLOWING, STILL, seconds_of_lag
 from manchet.figures.fermentation import leavens_of
 from manchet.figures.figure import Figure, Given
 from manchet.figures.yeast_rate import NOTHING, Leaven, holds, pace
@@ -20,14 +17,6 @@ from manchet.formula.mixes import Mixes
 from manchet.formula.model import Batch, Stage, Step
 from manchet.quantities.printing import decimal, rounded
 
-SPECIFIC = Fraction("2.8")
-"""kJ/kg K, a dough of 65 % water: from flour 1.8 and water 4.19 (Geankoplis, appendix A.4)."""
-CONDUCTS = Fraction("0.4")
-"""W/m K of dough, from memory; published figures run from 0.3 to 0.5."""
-DENSITY = Fraction(1100)
-"""kg/m3 of dough that has not risen. Common practice."""
-STILL, BLOWING = Fraction(5), Fraction(12)
-"""W/m2 K at the skin: in a still fridge, and before a fan. From memory, natural and light forced convection."""
 STEP = Fraction(600)
 """Seconds of one step of the reckoning."""
 LONGEST = 48 * 6
@@ -56,13 +45,6 @@ class Cooling(NamedTuple):
 def cooling(grams: Fraction, start: Fraction, fridge: Fraction) -> Cooling:
     """A tub of so many grams of dough, put into the fridge at `start`."""
     return Cooling(_curve(grams, start, fridge, BLOWING), _curve(grams, start, fridge, STILL))
-
-
-def seconds_of_lag(grams: Fraction, skin: Fraction) -> Fraction:
-    """The time in which the distance from the fridge's temperature would be gone, were it lost as fast as at first."""
-    volume = grams / DENSITY * 1_000_000
-    half = Fraction(bisect_left(range(10_000), volume, key=lambda mm: Fraction(mm**3)), 2000)
-    return SPECIFIC * 1000 * DENSITY * half / 3 * (1 / skin + Fraction("0.405") * half / CONDUCTS)
 
 
 def _curve(grams: Fraction, start: Fraction, fridge: Fraction, skin: Fraction) -> tuple[Fraction, ...]:

@@ -11,7 +11,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.figures.dough_temperature import Balance, Estimate, balance_of
-from manchet.figures.going_in import around
+from manchet.figures.going_in import HOTTER, GoingIn, around
 from manchet.figures.ice import ice_in
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.mixes import Mixes
@@ -22,11 +22,17 @@ from manchet.larder.kitchen import Kitchen
 STEP = Fraction(4)
 """Celsius between two lines of the grid. Our rule: about what a night does to a flour store."""
 
+BOILING = Fraction(100)
+
+HOT_TAP = Fraction(60)
+"""Celsius of the hottest water a tap gives: it is stored so hot for Legionella's sake. Common practice."""
+
 
 class Cell(NamedTuple):
     """The liquid at one flour and one room: Celsius, and grams of ice in one bowl's liquid (0 where none is needed).
 
-    `ice` is None where the kitchen's tap is not known, and where the liquid cannot be so cold (`can_be` is False then).
+    `ice` is None where the kitchen's tap is not known, and where the liquid cannot be so cold or so hot (`can_be` is False
+    then).
     """
 
     room: Fraction
@@ -62,6 +68,10 @@ class Water(NamedTuple):
     ice: Fraction | None
     """Grams, as in `Cell`."""
     grid: tuple[Row, ...]
+    hot: tuple[GoingIn, ...] = ()
+    """The stages that go in much warmer than the room: how warm is read, or assumed, and moves the water."""
+    preferments: frozenset[str] = frozenset()
+    """The keys of the stages that `preferment` is of."""
 
     @property
     def readings(self) -> int:
@@ -78,7 +88,7 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
 
     `step` is what the grid goes by, in Celsius.
     """
-    place = around(kitchen)
+    place = around(kitchen, mixes.makings)
 
     def at(flour: Fraction, room: Fraction) -> Balance | None:
         now = place._replace(flour=flour, air=room)
@@ -94,7 +104,7 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
         there = at(flour, room)
         assert there is not None
         celsius = there.water().likely
-        can_be = celsius >= there.coldest
+        can_be = there.coldest <= celsius < BOILING
         return Cell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
 
     assumed = kitchen.air is not None or kitchen.flour is not None
@@ -108,6 +118,7 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
         liquid=balance.liquid,
         grams=grams,
         preferment=_preferment(balance, batch),
+        preferments=_preferments(batch),
         flour=place.flour,
         room=place.air,
         tap=tap,
@@ -116,6 +127,7 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
         known=assumed or kitchen.tap is not None or (mixes.mixer is not None and mixes.mixer.warms is not None),
         ice=grid[1].cells[1].ice if assumed else None,
         grid=grid if assumed else (),
+        hot=tuple(t for t in balance.rest if t.portion.stage and t.celsius - place.air >= HOTTER),
     )
 
 
@@ -126,7 +138,10 @@ def _bowl(batch: Batch, mixes: Mixes) -> Fraction:
 
 def _preferment(balance: Balance, batch: Batch) -> Fraction | None:
     """Celsius of what ferments before the dough, together: the fourth reading."""
-    keys = {stage.stage.key for stage in batch.stages if stage.stage.word in PREFERMENTS}
-    things = [t for t in balance.rest if t.portion.stage in keys]
+    things = [t for t in balance.rest if t.portion.stage in _preferments(batch)]
     weight = sum((t.portion.share for t in things), Fraction(0))
     return sum((t.portion.share * t.celsius for t in things), Fraction(0)) / weight if weight else None
+
+
+def _preferments(batch: Batch) -> frozenset[str]:
+    return frozenset(stage.stage.key for stage in batch.stages if stage.stage.word in PREFERMENTS)

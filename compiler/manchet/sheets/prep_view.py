@@ -28,7 +28,7 @@ from manchet.sheets.step_pictures import drawn_once, own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Block, Box, Fact, Figure, House, Issue
 from manchet.sheets.wait_lines import wait_lines
-from manchet.sheets.water_view import water_view
+from manchet.sheets.water_view import hot_readings, water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
 
@@ -133,6 +133,7 @@ def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
     names = [m.words["flour"], m.words["room"]]
     if work.water is not None and work.water.preferment is not None:
         names.append(m.words["water.preferment"])
+    names += [] if work.water is None else hot_readings(work.water)
     names.append(m.words["water.name"] if work.water is None else work.water.liquid)
     return (*(Box(name, m.degree()) for name in names), started)
 

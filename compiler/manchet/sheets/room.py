@@ -47,7 +47,7 @@ def _head(sheet: PrepSheet) -> float:
         14.0 + 6 * bool(sheet.about) + 6 * bool(sheet.status) + 12 * bool(sheet.warning) + 9.6 * len(sheet.head) + 15
     )
     if sheet.water is not None:
-        height += 28 + 6.5 * len(sheet.water.rows)
+        height += 28 + 6.5 * len(sheet.water.rows) + 7 * len(sheet.water.hot)
     return height + sum(_part(caution) for caution in sheet.cautions)
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from manchet.sheets.wait_values import Warmth, YeastTable
+from manchet.sheets.water_values import Water
 
 
 class House(NamedTuple):
@@ -216,33 +217,6 @@ class Overall(NamedTuple):
     name: str
     percent: str
     was: str = ""
-
-
-class WaterCell(NamedTuple):
-    """Water at one flour and one room: its temperature, and the ice that is part of it ("" for none)."""
-
-    figure: str
-    ice: str
-
-
-class WaterRow(NamedTuple):
-    flour: str
-    cells: tuple[WaterCell, ...]
-    """One for each of `rooms`."""
-
-
-class Water(NamedTuple):
-    """How warm the water is to be. Without a kitchen's temperatures: base and rule alone, for the baker to fill in."""
-
-    base: str
-    rule: str
-    liquid: str
-    figure: str
-    assumed: str
-    """The figure's range, and at which flour and room."""
-    rooms: tuple[str, ...]
-    rows: tuple[WaterRow, ...]
-    notes: tuple[str, ...]
 
 
 class PrepSheet(NamedTuple):
