@@ -189,9 +189,12 @@ formula Milk loaf
     assert all(cell.ice is None for row in asked.grid for cell in row.cells)
 
 
-@pytest.mark.parametrize(("water_line", "liquid"), [("10%", "milk"), ("40%", "water"), ("10% at 40 C", "milk")])
+@pytest.mark.parametrize(
+    ("water_line", "liquid"), [("10%", "milk and water"), ("40%", "water"), ("10% at 40 C", "milk")]
+)
 def test_milk_is_asked_for_where_there_is_too_little_water(water_line: str, liquid: str) -> None:
-    """10 % of water hold a tenth of the heat; 45 % of milk set the dough's temperature. Water keeps what the file gives it."""
+    """10 % of water hold a tenth of the heat; with 45 % of milk they set it, tempered together. Water keeps what the file
+    gives it."""
     text = """\
 formula Bun dough
   kind soft

@@ -66,11 +66,12 @@ class Balance(NamedTuple):
 
     @property
     def liquid(self) -> str:
-        return self.free[0].portion.name if self.free else ""
+        """`water`, `milk`, or `milk and water` that are tempered together."""
+        return " and ".join(dict.fromkeys(thing.portion.name for thing in self.free))
 
     @property
     def of_water(self) -> bool:
-        return any(_is_water(thing) for thing in self.free)
+        return bool(self.free) and all(_is_water(thing) for thing in self.free)
 
     @property
     def coldest(self) -> Fraction:
@@ -163,14 +164,16 @@ def wanted_of(steps: tuple[Step, ...]) -> tuple[int, Fraction] | None:
 
 
 def _free(things: tuple[GoingIn, ...], larder: Larder) -> tuple[GoingIn, ...]:
-    """Water without a temperature in the file; where there is too little of it, the most of the milk, beer or juice."""
+    """Water without a temperature in the file; where there is too little of it, with it the most of the milk, beer or
+    juice, or all of them, the largest first."""
     enough = LEVER * capacity(things)
-    waters = tuple(t for t in things if _is_water(t) and t.portion.celsius is None)
-    if capacity(waters) >= enough:
-        return waters
+    waters = [t for t in things if _is_water(t) and t.portion.celsius is None]
     liquids = [t for t in things if t.portion.celsius is None and _may_be_warmed(t, larder)]
-    most = tuple(sorted(liquids, key=lambda t: t.portion.share)[-1:])
-    return most if capacity(most) >= enough else ()
+    liquids.sort(key=lambda t: t.portion.share, reverse=True)
+    for together in (waters, [*liquids[:1], *waters], [*liquids, *waters]):
+        if together and capacity(together) >= enough:
+            return tuple(sorted(together, key=lambda t: t.portion.share, reverse=True))
+    return ()
 
 
 def _is_water(thing: GoingIn) -> bool:

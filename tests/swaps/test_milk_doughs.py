@@ -1,0 +1,109 @@
+"""A dough made with milk: a swap keeps the temperature of what is poured, and weighs no drop of water."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+import pytest
+from hypothesis import given, settings, strategies as st
+from swaps.bread import STEPS, only, swapped
+from swaps.test_swaps import share, shares
+
+from manchet.bakery import written_batch
+from manchet.figures.totals import totals_of
+from manchet.figures.water_grid import Water, water_of
+from manchet.formula.mixes import mixes_of
+from manchet.larder.book import builtin
+
+KITCHEN = "\nkitchen House\n  air 21 C\n  flour 19 C\n  tap 11 C\n"
+HEAD = "formula Bread\n  makes 4 loaves at 500 g dough\n"
+ROWS = {"white flour": "100", "milk": "50", "eggs": "10", "butter": "12", "sugar": "10", "salt": "2",
+        "fresh yeast": "3"}  # fmt: skip
+DONE = STEPS.replace("mix by hand 5 min", "mix by hand 8 min to 25 C")
+BIGA = """  biga with 30% of all flour
+    white flour 100%
+    {} 52%
+    fresh yeast 0.5%
+    mix by hand 3 min
+    ripen covered 4 h at 20 C
+"""
+
+
+def plait(way: str, milk: str = "50") -> str:
+    rows = {**ROWS, "milk": milk}
+    lines = "".join(f"    {name} {figure}%\n" for name, figure in rows.items())
+    match way:
+        case "overall":
+            text = f"{HEAD}  overall\n{lines}  dough\n    everything else{DONE}"
+        case "biga of milk":
+            text = f"{HEAD}  overall\n{lines}{BIGA.format('milk')}  dough\n    biga\n    everything else{DONE}"
+        case "biga of water":
+            water = "    water 15.6%\n"
+            text = f"{HEAD}  overall\n{lines}{water}{BIGA.format('water')}  dough\n    biga\n    everything else{DONE}"
+        case "explicit":
+            every = lines.replace("%", "% of all flour").rstrip()
+            text = f"{HEAD}  overall\n{lines}  dough\n{every}{DONE}"
+        case "weight":
+            text = f"formula Bread\n  makes 1 loaf at 500 g dough\n  dough\n{lines.replace('%', '0 g').rstrip()}{DONE}"
+        case _:
+            text = f"{HEAD}  percentages of dough flour\n  dough\n{lines.rstrip()}{DONE}"
+    return text + KITCHEN
+
+
+WAYS = ("overall", "biga of milk", "biga of water", "explicit", "weight", "dough flour")
+SWAPS = (
+    "butter for salted butter", "butter for margarine", "butter for sunflower oil", "butter for lard",
+    "sugar for honey", "fresh yeast for sweet-dough yeast", "fresh yeast for instant yeast",
+)  # fmt: skip
+
+
+def tempered(text: str, *swaps: str) -> Water | None:
+    bakery = swapped(text, *swaps)
+    formula = only(bakery)
+    batch = written_batch(formula, bakery.kitchen).value
+    assert batch is not None
+    return water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize("swap", [swap for swap in SWAPS if "honey" not in swap])  # its water is a tenth of the milk's
+@given(milk=st.integers(320, 600).map(lambda n: f"{n / 10:g}"))
+@settings(max_examples=12)
+def test_what_is_tempered_stays_tempered(way: str, swap: str, milk: str) -> None:
+    text = plait(way, milk)
+    if tempered(text) is not None:
+        after = tempered(text, swap)
+        assert after is not None and "milk" in after.liquid
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize("swap", SWAPS)
+def test_a_swap_weighs_no_drop_of_water(way: str, swap: str) -> None:
+    """In the dough: none, or enough to be worth a line. Flour, water in all and salt stay."""
+    before, after = only(swapped(plait(way))), only(swapped(plait(way), swap))
+    water = sum((p.share for p in after.stages[-1].portions if p.key == "water"), Fraction(0))
+    assert not water or water > Fraction(1, 100)
+    was, now = totals_of(before, builtin()), totals_of(after, builtin())
+    assert now.salt == was.salt
+    if "yeast" not in swap:  # yeasts are made up to the weight of the fresh
+        assert now.water_in_all == was.water_in_all
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize("pair", [("butter", "salted butter"), ("butter", "sunflower oil"), ("sugar", "honey")])
+def test_there_and_back_is_where_it_was(way: str, pair: tuple[str, str]) -> None:
+    off, on = pair
+    there_and_back = only(swapped(plait(way), f"{off} for {on}", f"{on} for {off}"))
+    assert shares(there_and_back) == shares(only(swapped(plait(way))))
+
+
+def test_the_milk_that_gives_the_water_is_said() -> None:
+    more = only(swapped(plait("weight"), "butter for salted butter")).swapped[0]
+    assert dict(more.moved)["milk"] > 0 and "a little more milk" in more.said
+    less = only(swapped(plait("weight"), "sugar for honey")).swapped[0]
+    assert dict(less.moved)["milk"] < 0 and "less milk" in less.said
+
+
+def test_milk_powder_for_milk_still_gets_its_water() -> None:
+    after = only(swapped(plait("weight"), "milk for whole milk powder"))
+    assert share(after, "water") > Fraction(2, 5)
