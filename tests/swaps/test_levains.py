@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from hypothesis import given, settings, strategies as st
 from swaps.bread import STEPS, WAYS, bread, only, swapped
 from swaps.rich import OF_DOUGH_FLOUR
 from swaps.test_swaps import share, shares
@@ -111,7 +112,7 @@ def test_a_levain_falls_away_and_its_flour_goes_into_the_dough(which: str) -> No
     assert [stage.key for stage in after.stages] == ["dough"]
     assert flours(after) == flours(before)
     was, now = totals_of(before, builtin()), totals_of(after, builtin())
-    assert now.water_added == was.water_added
+    assert now.water_in_all == was.water_in_all
     assert now.salt == was.salt
     assert now.prefermented == 0 < was.prefermented
     assert share(after, "fresh yeast") == Fraction("0.015")
@@ -128,7 +129,7 @@ def test_yeast_for_a_culture_with_so_much_of_the_flour_in_it(way: str, figure: s
     assert flours(after) == flours(before)
     was, now = totals_of(before, builtin()), totals_of(after, builtin())
     assert now.prefermented == Fraction(figure) / 100
-    assert (now.water_added, now.salt) == (was.water_added, was.salt)
+    assert (now.water_in_all, now.salt) == (was.water_in_all, was.salt)
 
 
 @pytest.mark.parametrize("way", ["weight", "dough flour"])
@@ -146,7 +147,7 @@ def test_a_stage_that_uses_the_levain_among_other_things_stays() -> None:
     after = only(swapped(text, "ripe wheat starter for fresh yeast with 1% of all flour"))
     assert [stage.key for stage in after.stages] == ["enriched", "dough"]
     assert flours(after) == flours(before)
-    assert totals_of(after, builtin()).water_added == totals_of(before, builtin()).water_added
+    assert totals_of(after, builtin()).water_in_all == totals_of(before, builtin()).water_in_all
     assert share(after, "fresh yeast") == share(before, "fresh yeast") + Fraction("0.01")
 
 
@@ -155,3 +156,26 @@ def test_the_waits_stay_and_that_is_said() -> None:
     assert made.said == "the waits are those written for fresh yeast: go by the look"
     sponge = only(swapped(bread("overall"), "fresh yeast for ripe wheat starter with 20% of all flour")).swapped[0]
     assert sponge.said.startswith("the sponge falls away, what was in it goes into the dough; ")
+
+
+@pytest.mark.parametrize("way", WAYS)
+@pytest.mark.parametrize("yeast", ["fresh yeast", "instant yeast"])
+@given(leaven=st.integers(1, 40), yeasted=st.integers(10, 400), water=st.integers(50, 90))
+@settings(max_examples=15)
+def test_water_in_all_stays_whatever_the_share(way: str, yeast: str, leaven: int, yeasted: int, water: int) -> None:
+    percent = f"{yeasted / 100:.2f}"
+    text = bread(way, fresh_yeast=percent, water=str(water)).replace("fresh yeast", yeast)
+    there = f"{yeast} for ripe wheat starter with {leaven}% of all flour"
+    was, now = (totals_of(only(swapped(text, *swaps)), builtin()) for swaps in ((), (there,)))
+    assert (now.water_in_all, now.salt) == (was.water_in_all, was.salt)
+
+
+@pytest.mark.parametrize("which", BREADS)
+@pytest.mark.parametrize("yeast", ["fresh yeast", "instant yeast"])
+@given(yeasted=st.integers(1, 400).map(lambda n: f"{n / 100:.2f}"))
+@settings(max_examples=15)
+def test_water_in_all_stays_where_a_levain_falls_away(which: str, yeast: str, yeasted: str) -> None:
+    text = BREADS[which]
+    swap = f"{culture_in(text)} for {yeast} with {yeasted}% of all flour"
+    was, now = (totals_of(only(swapped(text, *swaps)), builtin()) for swaps in ((), (swap,)))
+    assert now.water_in_all == was.water_in_all

@@ -171,7 +171,7 @@ def test_a_culture_brings_its_flour_and_water_and_leaves_them_again(way: str) ->
     before = only(swapped(text))
     there = only(swapped(text, "fresh yeast for ripe wheat starter with 20% of all flour"))
     assert totals_of(there, builtin()).prefermented == Fraction("0.2")
-    assert totals_of(there, builtin()).water_added == totals_of(before, builtin()).water_added
+    assert totals_of(there, builtin()).water_in_all == totals_of(before, builtin()).water_in_all
     back = only(
         swapped(
             text,

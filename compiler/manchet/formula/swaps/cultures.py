@@ -2,7 +2,7 @@
 
 How much sour does the work of how much yeast depends on the sour, its ripeness and the hours, and no table holds it. So
 the file gives the share: of all flour inside the culture, or the yeast's own. The culture's flour and water are taken
-from the formula's, so flour and water in all stay.
+from the formula's, and the water that fresh yeast holds is made up, so flour and water in all stay.
 """
 
 from __future__ import annotations
@@ -47,7 +47,10 @@ def culture_for_yeast(
     flour = (swap.share.low or Fraction(0)) / 100
     if not poured.flour or not 0 < flour < 1:
         return _asks(swap, line, "20%", "so much of the flour is then in the culture")
-    share, water = flour / poured.flour, flour / poured.flour * poured.water
+    share = flour / poured.flour
+    off_share = _there(before, yeast)
+    of_yeast = off_share * bench.larder.poured(yeast).water
+    water = share * poured.water - of_yeast
     flours = _booked(before, culture, share, bench)
     if flours is None:
         return _by_hand(swap, line, _lacking(before, culture, share, bench))
@@ -62,7 +65,7 @@ def culture_for_yeast(
         return _by_hand(swap, line, lines)
     lines = [_counted(line_of(children[at], swap.on.text, share * how.of_one, how.unit, how.basis), counted), *lines]
     children[at] = rebased(children[at]._replace(children=tuple(lines)), before, bench)
-    off_share = sum((o.share for o in before.overall if o.ingredient and o.ingredient.name == yeast.name), Fraction(0))
+    children = _in_overall(children, of_yeast, bench)
     moved = (*((name, -less) for name, less in flours), ("water", -water))
     said = _said(gone, yeast)
     made = Swapped(yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, said, line.place())
@@ -86,28 +89,57 @@ def yeast_for_culture(
         for p in stage.portions
         if p.ingredient is not None and p.ingredient.name == culture.name and p.booking is Booking.COUNTED
     ]
+    much = sum((grams for _, grams in counted), Fraction(0))
+    made_up = _there(before, culture) * poured.water - share * bench.larder.poured(yeast).water
     given_back = [
-        (name, each * much)
-        for p, much in counted
+        (name, each * grams)
+        for p, grams in counted
         for name, each in (
-            *([(p.counted_as, poured.flour)] if p.counted_as else [(f.name, f.share) for f in poured.flours]),
-            ("water", poured.water),
+            [(p.counted_as, poured.flour)] if p.counted_as else [(f.name, f.share) for f in poured.flours]
         )
     ]
+    given_back.append(("water", much * poured.water + made_up))
     children = [_given_back(child, given_back, before, bench) for child in children]
+    if not all(_can_be(child) for child in children):
+        return _by_hand(swap, line, f"the dough itself weighs too little water to take that of the {yeast.name} from")
+    children = _in_overall(children, made_up, bench)
     if before.way is Way.OVERALL:
         children = [_with_yeast(child, swap.on.text, share * 100) for child in children]
     else:
         how = written(before)
         children = [_on_top(child, line_of(child, swap.on.text, share * how.of_one, how.unit)) for child in children]
     children = [rebased(_joined(child, bench), before, bench) for child in children]
-    much = sum((grams for _, grams in counted), Fraction(0))
-    moved = (("flour", much * poured.flour), ("water", much * poured.water)) if much else ()
+    gains = (("flour", much * poured.flour), ("water", much * poured.water + made_up))
+    moved = tuple((name, grams) for name, grams in gains if grams)
     taken = sum((s.reaching * p.share for s in before.stages for p in s.portions
                  if p.ingredient is not None and p.ingredient.name == culture.name), Fraction(0))  # fmt: skip
     said = _said(gone, culture)
     made = Swapped(culture.name, yeast.name, share / taken, taken, moved, SOURCE, said, line.place())
     return formula._replace(children=tuple(children)), made
+
+
+def _there(before: Formula, leaven: Ingredient) -> Fraction:
+    """What overall has of it as a line of its own: a yeast, a culture that is counted apart."""
+    return sum((o.share for o in before.overall if o.ingredient and o.ingredient.name == leaven.name), Fraction(0))
+
+
+def _in_overall(children: Sequence[Entry], more: Fraction, bench: Bench) -> list[Entry]:
+    """The lines with so much more water in overall, a share of all flour; as they are where nothing is written there."""
+    found = []
+    for child in children:
+        if isinstance(child.node, nodes.OverallHead) and more:
+            lines = _changed(list(child.children), "water", more * 100, bench)
+            if lines is None and more > 0:
+                lines = [*child.children, line_of(child, "water", more * 100, PERCENT)]
+            child = child if lines is None else child._replace(children=tuple(lines))
+        found.append(child)
+    return found
+
+
+def _can_be(entry: Entry) -> bool:
+    """Whether no line of the dough has come to weigh less than nothing."""
+    lines = entry.children if is_dough(entry) else ()
+    return all(figure_of(line) >= 0 for line in lines if isinstance(line.node, nodes.Material))
 
 
 def _said(gone: Sequence[Stage], leaven: Ingredient) -> str:
