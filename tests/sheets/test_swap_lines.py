@@ -42,3 +42,13 @@ def test_nothing_is_said_where_nothing_was_swapped(kind: str) -> None:
     found = forms(QUAY)
     assert json.loads(found[f"{kind}.json"])["swapped"] == []
     assert "made up" not in found[f"{kind}.html"]
+
+
+def test_a_levain_for_yeast_is_said_in_words_and_not_in_factors() -> None:
+    into = json.loads(forms(QUAY, "fresh yeast for ripe wheat starter with 20% of all flour")["sheet.json"])["swapped"][
+        0
+    ]
+    assert into.startswith(
+        "ripe wheat starter for fresh yeast: 20 % of the flour goes into the dough in the ripe wheat starter; "
+    )
+    assert "×" not in into and "−" not in into

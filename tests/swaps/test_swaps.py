@@ -200,13 +200,15 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
     [
         ("lard for butter", "swap-not-there", "there is no lard in Bread to swap"),
         ("butter for milk", "swap-unknown", "no rule says how much milk takes the place of butter"),
-        ("butter for butter", "swap-unknown", "no rule says"),
+        ("butter for butter", "swap-unknown", "butter is the same as butter"),
+        ("fresh yeast for baker's yeast", "swap-unknown", "in the larder both are fresh yeast"),
+        ("lard for oil", "swap-not-there", "there is no lard in Bread"),  # before it is asked which oil
         ("fresh yeast for gold leaf dust", "unknown-ingredient", "neither a stage"),
         ("fresh yeast for yeast", "ambiguous-ingredient", "more than one thing"),
         ("white flour for chestnut flour", "swap-asks", "does not say how much water"),
         ("fresh yeast for ripe wheat starter", "swap-asks", "depends on the hours"),
-        ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "depends on the hours"),
-        ("fresh yeast for ripe wheat starter with 100% of all flour", "swap-asks", "depends on the hours"),
+        ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "0% is no share"),
+        ("fresh yeast for ripe wheat starter with 120% of all flour", "swap-asks", "less than 100%"),
     ],
 )
 def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) -> None:
@@ -215,6 +217,21 @@ def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) ->
     assert says in bakery.diagnostics[0].message
     assert bakery.diagnostics[0].help
     assert not bakery.formulas
+
+
+@pytest.mark.parametrize("share", ["0%", "100%", "120%"])
+def test_a_yeast_is_a_share_of_all_flour(share: str) -> None:
+    there = "fresh yeast for ripe wheat starter with 20% of all flour"
+    (report,) = swapped(
+        bread("weight"), there, f"ripe wheat starter for fresh yeast with {share} of all flour"
+    ).diagnostics
+    assert report.name == "swap-asks" and f"{share} is no share of all flour" in report.message
+
+
+def test_the_first_swap_took_it() -> None:
+    (report,) = swapped(bread("overall"), "butter for lard", "butter for sunflower oil").diagnostics
+    assert report.name == "swap-taken-before" and "`swap butter for lard`" in report.message
+    assert only(swapped(bread("overall"), "butter for lard", "lard for sunflower oil"))
 
 
 def test_more_cannot_be_taken_off_than_there_is() -> None:

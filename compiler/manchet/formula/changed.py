@@ -24,6 +24,10 @@ class Swapped(NamedTuple):
     source: str
     said: str
     place: Place
+    of_all_flour: Fraction | None = None
+    """Where a yeast and a culture change places: the share of all flour that the swap gives, which is its rule; else None."""
+    into_culture: bool = False
+    """That share is of the flour now in the culture, and not the weight of a yeast."""
 
 
 class Moved(NamedTuple):

@@ -17,11 +17,22 @@ def swap_lines(swaps: Iterable[Swapped], m: Measures) -> tuple[str, ...]:
 def _line(made: Swapped, m: Measures) -> str:
     """`instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 % made up`"""
     words = m.words
+    if made.of_all_flour is not None:
+        return ", ".join([_leaven(made, made.of_all_flour, m), *([made.said] if made.said else [])])
     said = [words.say("head.swapped", made.on, made.off, _factor(made.factor, m), made.source)]
     for name, share in made.moved:
         figure = m.percent(abs(share))
         said.append(words.say("head.taken_off" if share < 0 else "head.made_up", name, figure))
     return ", ".join([*said, *([made.said] if made.said else [])])
+
+
+def _leaven(made: Swapped, share: Fraction, m: Measures) -> str:
+    """`ripe wheat starter for fresh yeast: 20 % of the flour goes into the dough in the ripe wheat starter`; nothing is
+    taken off or made up: what a culture brings is a part of the formula's own flour and water."""
+    figure = m.percent(share)
+    if made.into_culture:
+        return m.words.say("head.into_culture", made.on, made.off, figure, made.on)
+    return m.words.say("head.out_of_culture", made.on, made.off, figure)
 
 
 def _factor(factor: Fraction, m: Measures) -> str:

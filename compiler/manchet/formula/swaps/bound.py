@@ -58,7 +58,7 @@ def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors:
         before = bind(block, offered)
         if before.value is None:
             return Outcome(None, before.diagnostics)
-        done = swapped(block, offered.shared, before.value, one.swap, one.line, bench)
+        done = swapped(block, offered.shared, before.value, one.swap, one.line, bench, made)
         if done.value is None:
             if one.if_there and all(report.name == "swap-not-there" for report in done.diagnostics):
                 continue

@@ -41,12 +41,12 @@ def culture_for_yeast(
     formula: Entry, before: Formula, swap: nodes.Swap, line: Line, yeast: Ingredient, culture: Ingredient, bench: Bench
 ) -> Made:
     """Take the yeast out, and put as much culture into the dough as holds the share of flour the swap gives."""
-    if swap.share is None:
-        return _asks(swap, line, "20%", "so much of the flour is then in the culture")
     poured = bench.larder.poured(culture)
-    flour = (swap.share.low or Fraction(0)) / 100
-    if not poured.flour or not 0 < flour < 1:
+    if swap.share is None or not poured.flour:
         return _asks(swap, line, "20%", "so much of the flour is then in the culture")
+    flour = (swap.share.low or Fraction(0)) / 100
+    if not 0 < flour < 1:
+        return _no_share(swap, line, flour, "20%", "so much of the flour is then in the culture")
     share = flour / poured.flour
     off_share = _there(before, yeast)
     of_yeast = off_share * bench.larder.poured(yeast).water
@@ -68,7 +68,9 @@ def culture_for_yeast(
     children = _in_overall(children, of_yeast, bench)
     moved = (*((name, -less) for name, less in flours), ("water", -water))
     said = _said(gone, yeast)
-    made = Swapped(yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, said, line.place())
+    made = Swapped(
+        yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, said, line.place(), flour, True
+    )
     return formula._replace(children=tuple(children)), made
 
 
@@ -79,6 +81,8 @@ def yeast_for_culture(
     if swap.share is None:
         return _asks(swap, line, "1%", f"so much {yeast.name} of all flour")
     share = (swap.share.low or Fraction(0)) / 100
+    if not 0 < share < 1:
+        return _no_share(swap, line, share, "1%", f"so much {yeast.name} of all flour")
     gone = raised_by(before, culture)
     children = without_stages(formula.children, gone, before, culture, bench)
     children = taken_out(children, bench.key(culture.name), bench.key)
@@ -114,7 +118,7 @@ def yeast_for_culture(
     taken = sum((s.reaching * p.share for s in before.stages for p in s.portions
                  if p.ingredient is not None and p.ingredient.name == culture.name), Fraction(0))  # fmt: skip
     said = _said(gone, culture)
-    made = Swapped(culture.name, yeast.name, share / taken, taken, moved, SOURCE, said, line.place())
+    made = Swapped(culture.name, yeast.name, share / taken, taken, moved, SOURCE, said, line.place(), share)
     return formula._replace(children=tuple(children)), made
 
 
@@ -249,6 +253,15 @@ def _asks(swap: nodes.Swap, line: Line, figure: str, meaning: str) -> Diagnostic
     return error(
         "swap-asks", line.place(),
         f"no rule says how much {swap.on.text} does the work of {swap.off.text}: it depends on the hours",
+        f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}",
+    )  # fmt: skip
+
+
+def _no_share(swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str) -> Diagnostic:
+    assert swap.share is not None
+    return error(
+        "swap-asks", line.place(swap.share.start, swap.share.end),
+        f"{percent(share)} is no share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%",
         f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}",
     )  # fmt: skip
 

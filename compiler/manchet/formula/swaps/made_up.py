@@ -318,7 +318,7 @@ class Swapping:
         self.short = error(
             "swap-short", self.line.place(),
             f"{self.swap.on.text} for {self.swap.off.text} takes {figure} of {name} off, and there is not so much",
-            "write the lines that differ in a `variant`, or swap less",
+            f"in a `variant` write the lines that differ: less {self.swap.on.text}, or more {name}",
         )  # fmt: skip
 
 

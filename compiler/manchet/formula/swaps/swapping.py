@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -35,24 +35,31 @@ class Carried(NamedTuple):
 
 
 def swapped(
-    formula: Entry, shared: Mapping[str, Entry], before: Formula, swap: nodes.Swap, line: Line, bench: Bench
-) -> Outcome[Carried | None]:
-    """Swap one ingredient for another. `before` is the formula as bound without it; `line` is where the swap stands.
+    formula: Entry, shared: Mapping[str, Entry], before: Formula, swap: nodes.Swap, line: Line, bench: Bench,
+    earlier: Sequence[Swapped] = (),
+) -> Outcome[Carried | None]:  # fmt: skip
+    """Swap one ingredient for another. `before` is the formula as bound without it; `line` is where the swap stands;
+    `earlier` are the swaps already made in it.
 
     None with one report where there is nothing to swap, or no rule knows how.
     """
     names = Names({}, {}, bench.larder)
-    off, on = names.look_up(swap.off, line), names.look_up(swap.on, line)
+    off = names.look_up(swap.off, line)
     if isinstance(off, Diagnostic):
         return Outcome(None, (off,))
+    assert off.ingredient is not None
+    out = off.ingredient
+    share = share_of(before, out)
+    if not share and not touched_by(before, out) and not _worked_in(before, out):
+        took = next((made for made in earlier if made.off == out.name), None)
+        return Outcome(None, (_not_there(before, swap, line) if took is None else _taken(took, swap, line),))
+    on = names.look_up(swap.on, line)
     if isinstance(on, Diagnostic):
         return Outcome(None, (on,))
-    assert off.ingredient is not None and on.ingredient is not None
-    out, comes = off.ingredient, on.ingredient
-    share = share_of(before, out)
-    touches = touched_by(before, out)
-    if not share and not touches and not _worked_in(before, out):
-        return Outcome(None, (_not_there(before, swap, line),))
+    assert on.ingredient is not None
+    comes = on.ingredient
+    if comes.name == out.name:
+        return Outcome(None, (_the_same(swap, line, out),))
     if comes.class_ == "culture" and out.class_ in YEASTS:
         made = culture_for_yeast(formula, before, swap, line, out, comes, bench)
     elif out.class_ == "culture" and comes.class_ in YEASTS:
@@ -137,6 +144,21 @@ def _not_there(before: Formula, swap: nodes.Swap, line: Line) -> Diagnostic:
     offer = f"what can be swapped here: {', '.join(can)}" if can else "nothing in it can be swapped by a rule"
     place = line.place(swap.off.start, swap.off.end)
     return error("swap-not-there", place, f"there is no {swap.off.text} in {before.name} to swap", offer)
+
+
+def _taken(took: Swapped, swap: nodes.Swap, line: Line) -> Diagnostic:
+    place = line.place(swap.off.start, swap.off.end)
+    message = f"there is no {took.off} left to swap: `swap {took.off} for {took.on}` before it took all of it"
+    return error("swap-taken-before", place, message, f"keep one of the two, or go on from it: `swap {took.on} for …`")
+
+
+def _the_same(swap: nodes.Swap, line: Line, out: Ingredient) -> Diagnostic:
+    place = line.place(swap.on.start, swap.on.end)
+    other = "" if swap.on.text == swap.off.text else f" (in the larder both are {out.name})"
+    message = f"{swap.on.text} is the same as {swap.off.text}{other}: nothing would be swapped"
+    can = instead_of(out)
+    offer = f"{out.name} can be swapped for {', '.join(can)}" if can else "leave the swap out"
+    return error("swap-unknown", place, message, offer)
 
 
 def _no_rule(found: Asks | None, swap: nodes.Swap, line: Line, out: Ingredient) -> Diagnostic:
