@@ -161,7 +161,7 @@ def test_gas_marks(celsius: int, mark: str) -> None:
 
 def test_a_fan_is_twenty_less_and_fahrenheit_in_fives() -> None:
     said = marks(Range(Fraction(230), Fraction(240)), M)
-    assert (said.celsius[:7], said.fan[:7], said.fahrenheit[:7]) == ("230–240", "210–220", "445–465")
+    assert (said.oven[:7], said.fan[:7], said.other[:7]) == ("230–240", "210–220", "445–465")
 
 
 def test_spoons_have_their_density_and_one_warning() -> None:
@@ -400,3 +400,25 @@ def test_the_teacher_weighs_out_what_touches_the_bread_too() -> None:
     }
     # 2 loaves of the 24: 2 g of the butter; 15 sets.
     assert said == {"butter": ("2 g", "30 g"), "rice flour": ("6 g", "90 g")}
+
+
+US = House("Letter", "US", "F", "American")
+
+
+def test_a_house_of_fahrenheit_reads_its_own_dial_first() -> None:
+    view = taken(QUAY.replace("at 220 C", "at 190 C"), US)
+    oven = next(way.oven for section in view.sections for way in section.ways if way.oven)
+    phase = tuple(part.replace("\N{NO-BREAK SPACE}", " ") for part in oven.phases[1][1:5])
+    assert phase == ("375 °F", "350 °F", "190 °C", "5")
+    heads = re.findall(r'<th scope="col">([^<]*)</th>', html_of(view))
+    assert heads[-6:] == ["bake", "oven", "convection", "Celsius", "gas mark (British)", "internal"]
+
+
+def test_ounces_stand_beside_the_grams_where_they_are_asked_for() -> None:
+    view = taken(house=US)
+    flour = next(row for row in view.sections[-1].rows if row.name == "white flour")
+    assert flour.unit == "g" and " oz" in flour.aside.replace("\N{NO-BREAK SPACE}", " ")
+    assert view.head[0].value.replace("\N{NO-BREAK SPACE}", " ").startswith("2 loaves at 900 g (1 lb 15¾ oz) dough")
+    added = next(row for doing in doings(view) for row in doing.adds)
+    assert "oz" in added.aside
+    assert "oz" not in html_of(taken())

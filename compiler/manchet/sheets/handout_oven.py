@@ -1,4 +1,4 @@
-"""The bake as a domestic oven does it: each phase in Celsius with and without a fan, in Fahrenheit and gas marks."""
+"""The bake as a domestic oven does it: each phase with and without a fan, in both degrees and in gas marks."""
 
 from __future__ import annotations
 
@@ -31,7 +31,8 @@ def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, 
     if core is not None:
         about = m.degrees(wording.once(Fraction(core.celsius)))
         phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
-    return Oven(tuple(phases), tuple(_advice(bake, work, grams, m)), (*ours, *shown))
+    other = m.words["handout.celsius" if m.house.degrees == "F" else "handout.fahrenheit"]
+    return Oven(other, tuple(phases), tuple(_advice(bake, work, grams, m)), (*ours, *shown))
 
 
 def _on_one_dial(step: Step) -> Step:
@@ -67,7 +68,7 @@ def _phase(step: Step, m: Measures) -> Phase:
         return Phase(minutes, "", "", "", "", core, wording.look(step, m), step.why, notes)
     said = marks(heat, m)
     return Phase(
-        minutes, said.celsius, said.fan, said.fahrenheit, said.gas, core, wording.look(step, m), step.why, notes
+        minutes, said.oven, said.fan, said.other, said.gas, core, wording.look(step, m), step.why, notes
     )  # fmt: skip
 
 

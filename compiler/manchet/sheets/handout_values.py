@@ -27,7 +27,8 @@ class Phase(NamedTuple):
     minutes: str
     oven: str
     fan: str
-    fahrenheit: str
+    other: str
+    """In the degrees that the house does not use."""
     gas: str
     core: str
     look: str = ""
@@ -36,6 +37,9 @@ class Phase(NamedTuple):
 
 
 class Oven(NamedTuple):
+    """`other` stands over the phases' other degrees."""
+
+    other: str
     phases: tuple[Phase, ...]
     advice: tuple[str, ...]
     figures: tuple[Figure, ...] = ()

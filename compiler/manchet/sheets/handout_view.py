@@ -6,11 +6,12 @@ from fractions import Fraction
 
 from manchet.cautions.caution import DEFERS, caution
 from manchet.formula.nouns import same_noun
+from manchet.formula.weighing import WeighedLine
 from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_steps, views
 from manchet.sheets.handout_values import Handout, Section
 from manchet.sheets.home_measures import spoons
 from manchet.sheets.home_ways import Home, pieces_of
-from manchet.sheets.measures import Measures
+from manchet.sheets.measures import BOTH, Measures
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.recipe_data import Times, recipe_of
 from manchet.sheets.step_pictures import own
@@ -29,13 +30,13 @@ AT_HOME = ("raw-dough", "oven-steam", POT)
 def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks: bool = False) -> Handout:
     """The view."""
     words = words_of(house.words)
-    m = Measures(house._replace(units="metric"), words)
+    m = Measures(house._replace(units=BOTH if house.units == "US" else "metric"), words)
     formula = work.batch.formula
     sections = tuple(_section(at, work, m) for at in range(len(work.tables)))
     head = tuple(Fact(words["head.makes"], pieces_of(p, formula, m)) for p in work.batch.pieces)
     whole = m.mass(work.batch.dough)
     head = head or (Fact(words["head.makes"], whole if formula.preparation else words.say("head.whole", whole)),)
-    spoony = any(row.aside for s in sections for row in (*s.rows, *s.aside))
+    spoony = any(_spoons(line, Bowl(table, work, m)) for table in work.tables for line in table.lines)
     named = [c.name for c in work.cautions]
     potted = any(
         words["handout.stone"] in way.oven.advice
@@ -148,7 +149,6 @@ def _rows(bowl: Bowl, held: bool) -> tuple[Row, ...]:
     fine = bowl.table.fine
     lines = [line for line in bowl.table.lines if line.weighed.portion.held is held]
     lines.sort(key=lambda line: fine is not None and line.reading.step < fine)  # as the bowl has them
-    country = bowl.work.kitchen.measures
     rows = []
     for row, line in zip(bowl.rows(held), lines, strict=True):
         ingredient = line.weighed.portion.ingredient
@@ -156,6 +156,11 @@ def _rows(bowl: Bowl, held: bool) -> tuple[Row, ...]:
         exactly = exact_weight(line, bowl.m)
         notes = tuple(note for note in row.notes if note != exactly)
         instead = home_yeast.instead_of(line.weighed.grams, ingredient, bowl.work.kitchen, bowl.m)
-        aside = spoons(line.weighed.grams, ingredient, bowl.m, country)
+        beside = (bowl.m.ounces(line.shown), _spoons(line, bowl))
+        aside = ", ".join(filter(None, beside))
         rows.append(row._replace(aside=aside, percent="", notes=(*notes, *instead)))
     return tuple(rows)
+
+
+def _spoons(line: WeighedLine, bowl: Bowl) -> str:
+    return spoons(line.weighed.grams, line.weighed.portion.ingredient, bowl.m, bowl.work.kitchen.measures)

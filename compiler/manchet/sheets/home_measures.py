@@ -15,6 +15,9 @@ from manchet.sheets.measures import NBSP, Measures
 FAN_LESS = Fraction(20)
 """Degrees Celsius less in an oven with a fan (common practice)."""
 
+FAN_LESS_OF = {"C": FAN_LESS, "F": Fraction(25)}
+"""The same as each dial has it: 20 C, 25 F (common practice)."""
+
 HOTTEST = Fraction(250)
 """Where most domestic ovens end (common practice)."""
 
@@ -25,11 +28,11 @@ _EIGHTHS = {0: "", 1: "⅛", 2: "¼", 3: "⅜", 4: "½", 5: "⅝", 6: "¾", 7: "
 
 
 class Marks(NamedTuple):
-    """One heat as four ovens say it."""
+    """One heat as four ovens say it: in the degrees of the house without and with a fan, in the other, in gas marks."""
 
-    celsius: str
+    oven: str
     fan: str
-    fahrenheit: str
+    other: str
     gas: str
 
 
@@ -63,14 +66,19 @@ def _density(ingredient: Ingredient | None) -> Fraction | None:
 
 
 def marks(celsius: Range, m: Measures) -> Marks:
-    """The heat of a bake for ovens with and without a fan, in Celsius, Fahrenheit and gas marks."""
-    fahrenheit = _each(celsius, lambda c: rounded((c * Fraction(9, 5) + 32) / 5, 0) * 5)
+    """The heat of a bake for ovens with and without a fan, the degrees of the house first, and gas marks."""
+    own = m.house.degrees
+    other = {"C": "F", "F": "C"}[own]
     return Marks(
-        m.plain(_each(celsius, _five), 0) + NBSP + m.words["units.C"],
-        m.plain(_each(celsius, lambda c: _five(c - FAN_LESS)), 0) + NBSP + m.words["units.C"],
-        m.plain(fahrenheit, 0) + NBSP + m.words["units.F"],
+        _dial(celsius, own, m), _dial(celsius, own, m, FAN_LESS_OF[own]), _dial(celsius, other, m),
         gas_mark(celsius.likely),
-    )
+    )  # fmt: skip
+
+
+def _dial(celsius: Range, degrees: str, m: Measures, less: Fraction = Fraction(0)) -> str:
+    """As a dial is set: to the nearest five."""
+    turned = _each(celsius, lambda c: _five((c * Fraction(9, 5) + 32 if degrees == "F" else c) - less))
+    return m.plain(turned, 0) + NBSP + m.words["units." + degrees]
 
 
 def gas_mark(celsius: Fraction) -> str:
@@ -82,8 +90,8 @@ def gas_mark(celsius: Fraction) -> str:
     return "½" if mark == 0 else "¼"
 
 
-def _five(celsius: Fraction) -> Fraction:
-    return rounded(celsius / 5, 0) * 5
+def _five(degrees: Fraction) -> Fraction:
+    return rounded(degrees / 5, 0) * 5
 
 
 def _each(ends: Range, turn: Callable[[Fraction], Fraction]) -> Range:

@@ -109,7 +109,7 @@ def _with_rows(doings: Sequence[Doing]) -> tuple[Doing, ...]:
 
 def pieces_of(p: PieceBatch, formula: Formula, m: Measures) -> str:
     """`2 loaves at 850 g dough, about 730 g baked`"""
-    number, weight = m.plain(wording.once(p.number), 1), m.mass(p.grams)
+    number, weight = m.plain(wording.once(p.number), 1), m.with_ounces(p.grams)
     if not p.noun:
         return m.words.say("head.whole", weight)
     return m.words.say("head.pieces", number, counted(p.number, p.noun), weight) + after_the_dough(p, formula, m)

@@ -16,6 +16,8 @@ from manchet.sheets.words_of import Words
 OUNCE = POUND / 16
 LIGHT = 8 * OUNCE
 """Below this a quarter of an ounce is too much of a weight to round it to."""
+BOTH = "both"
+"""Units of a handout for a house of ounces: the grams, and the ounces beside them."""
 HOUR, DAY = 3600, 86400
 NBSP = "\N{NO-BREAK SPACE}"
 """Between a figure and its unit: they never part at the end of a line."""
@@ -79,6 +81,17 @@ class Measures(NamedTuple):
     def grams(self, grams: Fraction) -> str:
         """Grams in any house: beside spoons, in a dilution."""
         return f"{_figure(grams, printing.telling(grams, 0 if grams >= 100 else 1))}{NBSP}{self.words['units.g']}"
+
+    def ounces(self, grams: Fraction) -> str:
+        """`1 lb 4¼ oz`, to stand beside grams where both are asked for; else ""."""
+        if self.house.units != BOTH:
+            return ""
+        return str(self._pounds(grams, OUNCE / 4 if grams >= LIGHT else OUNCE / 100))
+
+    def with_ounces(self, grams: Fraction) -> str:
+        """`850 g`, and where ounces are asked for too `850 g (1 lb 14 oz)`."""
+        beside = self.ounces(grams)
+        return f"{self.mass(grams)} ({beside})" if beside else self.mass(grams)
 
     def flour(self, grams: Fraction) -> str:
         """Flour in whole grams, or ounces: `1,483 g`."""

@@ -190,5 +190,5 @@ def branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:
     for portion, grams in worked_in(branch, batch):
         weight = m.piece(grams)
         note = m.words.say("divide.of_the_dough", m.percent(portion.share))
-        rows[portion.key] = Row(portion.name, weight.figure, weight.unit, note)
+        rows[portion.key] = Row(portion.name, weight.figure, weight.unit, note, m.ounces(grams))
     return rows

@@ -72,7 +72,7 @@ class Bowl(NamedTuple):
             return self._row(line, late=True)
         part = goes.share * self.work.batch.flour / self.times
         weight = self.weight(part, line.reading.step)
-        return Row(line.weighed.portion.name, weight.figure, weight.unit, ticks=self.ticks)
+        return Row(line.weighed.portion.name, weight.figure, weight.unit, aside=self.m.ounces(part), ticks=self.ticks)
 
     def jug(self, goes: Goes) -> str:
         """How much there is to add by feel."""
@@ -112,8 +112,9 @@ class Bowl(NamedTuple):
 
     def _aside(self, line: WeighedLine) -> str:
         """The fine scale is named; beside its ounces stand grams, and spoons where the density is known."""
-        if not self._is_fine(line):
-            return ""
+        beside = self.m.ounces(line.shown)
+        if beside or not self._is_fine(line):
+            return beside
         if self.m.house.units != "US":
             return self.m.words["stage.fine"]
         ingredient = line.weighed.portion.ingredient
