@@ -18,6 +18,10 @@ from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry
 
 
+NONE_OF_IT = frozenset({"swap-not-there", "swap-taken-before"})
+"""Reports that a formula has nothing of what is swapped out, never had or no more."""
+
+
 class Wanted(NamedTuple):
     """A swap, the line it stands in, and whether the formula may be without what is swapped out."""
 
@@ -60,7 +64,7 @@ def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors:
             return Outcome(None, before.diagnostics)
         done = swapped(block, offered.shared, before.value, one.swap, one.line, bench, made)
         if done.value is None:
-            if one.if_there and all(report.name == "swap-not-there" for report in done.diagnostics):
+            if one.if_there and all(report.name in NONE_OF_IT for report in done.diagnostics):
                 continue
             return Outcome(None, done.diagnostics)
         block, offered = done.value.formula, offered._replace(shared=done.value.shared)
