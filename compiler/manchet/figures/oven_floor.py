@@ -14,6 +14,7 @@ from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Batch, Formula, PieceBatch
 from manchet.formula.tins import tin_called
 from manchet.larder.kitchen import Floor, Kitchen, Oven
+from manchet.quantities.printing import decimal
 
 GAP = Fraction(20)
 """Between pieces on a tray or a floor, for a soft skin to set. Common practice: two fingers."""
@@ -23,6 +24,14 @@ NOTHING = Fraction(0)
 
 LONG = {"stick": 8, "baguette": 8, "baton": 8, "batard": 2, "oval": 2, "long": 3}
 """How many times as long as wide a piece is, by the word it is shaped as; all else lies round. Our rule."""
+
+UNDONE = frozenset({"roll", "fold", "shape"})
+"""What is done to a flat piece that makes it flat no longer: rolled up, folded, shaped as something else."""
+THIN = Fraction(5)
+"""Millimetres that a flat piece is thick where the file does not say it. Our rule: flatbreads lie at 3 to 10."""
+DENSE = Fraction("1.1")
+"""Grams to a millilitre of a dough whose gas is rolled out. Common practice: dough without gas has 1.1 to 1.2 kg/l."""
+PI = Fraction(355, 113)
 
 
 class Place(NamedTuple):
@@ -50,14 +59,37 @@ def across(grams: Fraction) -> Fraction:
 
 def lies(piece: PieceBatch, formula: Formula, kitchen: Kitchen) -> Lies | None:
     """The place of one piece, its long side from door to back (`fullest` tries it across too): its tin's (None where nobody
-    has measured that); else by weight and shape. A long piece of the same weight keeps its volume: as wide as a round one
+    has measured that); else by weight and shape. One that is rolled or pressed flat is as wide as its dough makes it at its
+    thickness, if that is wider than it would be risen. A long piece of the same weight keeps its volume: as wide as a round one
     / the cube root of how many times as long as wide it is."""
     if piece.tin:
         tin = tin_called(piece.tin, kitchen)
         return None if tin is None or tin.rim is None else Lies(min(tin.rim), max(tin.rim))
     times = next((LONG[word] for word in _shapes(formula, piece.noun) if word in LONG), 1)
-    wide = across(piece.grams / times)
+    thick = thickness(formula, piece.noun)
+    wide = max(across(piece.grams / times), NOTHING if thick is None else across_flat(piece.grams / times, thick))
     return Lies(wide, wide * times)
+
+
+def across_flat(grams: Fraction, thick: Fraction) -> Fraction:
+    """How wide a disc of so much dough is at a thickness, in whole millimetres: area = grams / (1.1 kg/l) / thickness."""
+    return Fraction(isqrt(int(4 * grams * 1000 / DENSE / thick / PI)))
+
+
+def thickness(formula: Formula, noun: str) -> Fraction | None:
+    """Millimetres that pieces are thick when they go in, where the last thing done to their form is to roll or press them
+    flat (`roll out to 3 mm`, `shape flat`); None for all else."""
+    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
+    thick: Fraction | None = None
+    for step in formula.stages[-1].steps + branch:
+        said = next((reach.value.likely for reach in step.reaches if reach.what == "length"), None)
+        if step.verb == "roll out" or (step.verb == "press" and said is not None):
+            thick = said or THIN
+        elif step.verb == "shape" and "flat" in (step.shape.casefold(), *step.manner):
+            thick = thick or THIN
+        elif step.verb in UNDONE:
+            thick = None
+    return thick
 
 
 def _shapes(formula: Formula, noun: str) -> Iterator[str]:
@@ -141,7 +173,10 @@ def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str,
         if load is None or oven is None or oven.floor is None:
             continue
         noun = piece.noun or "pieces"
+        thick = thickness(batch.formula, piece.noun)
         how = "by its tin" if piece.tin else "by its weight and shape"
+        if thick is not None and not piece.tin:
+            how = f"by its weight, flat, {decimal(thick, 0)} mm thick"
         given = (
             Given(f"{oven.name}, across", oven.floor.across, "mm", where),
             Given(f"{oven.name}, door to back", oven.floor.deep, "mm", where),
@@ -152,6 +187,7 @@ def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str,
         found[f"{noun} in one load of {oven.name}, estimate"] = Figure(
             f"{noun} in one load", Fraction(len(load.lie)), "",
             "rows from the back, as many as lie side by side in each", given,
-            "a round piece is 20 mm x the cube root of its grams across: common practice",
+            "a round piece is 20 mm x the cube root of its grams across: common practice; a flat one as wide as its volume "
+            "makes it (1.1 kg/l), if that is wider",
         )  # fmt: skip
     return found
