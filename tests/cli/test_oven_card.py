@@ -107,3 +107,17 @@ def test_a_run_that_bakes_nothing_there_leaves_the_last_card() -> None:
     Path("mill/rye.bake").write_text(LOAF.format(name="Mill loaf", water="70 g", heat="230 C"))
     assert manchet(["build", "Mill loaf", "--only", "oven,json"]).status == 1
     assert "Mill loaf" in Path("output/mill.oven.json").read_text()
+
+
+def test_trace_counts_the_turns_of_the_card() -> None:
+    """Six of seven stand on the card of all of them; each has the number there that its trace says."""
+    turns()
+    said = json.loads(Path("output/house.oven.json").read_text())
+    numbers = {turn["name"]: turn["number"] for oven in said["ovens"] for turn in oven["turns"]}
+    assert len(numbers) > 3
+    for name, number in numbers.items():
+        ran = manchet(["trace", name, "turn in mother"])
+        first, rule, *rest = ran.out.splitlines()
+        assert first.split() == ["turn", "in", "mother", number], ran
+        assert f"of {len(NAMES)} things of the whole bakery" in rule
+        assert sum("(the file)" in line for line in rest) == len(NAMES)

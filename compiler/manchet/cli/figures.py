@@ -48,7 +48,7 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
     """The figures asked for; None after saying why there are none."""
     from manchet.bakery import batch_for
     from manchet.figures.derived import figures_of
-    from manchet.workspace.opening import opened
+    from manchet.workspace.opening import baked_beside, opened
 
     if not options.what:
         raise Unknown("which formula?", "give its name, as in: manchet figures 'Tern loaf'")
@@ -60,8 +60,9 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
         return None
     batch = batch_for(found.formula, sizing.order_of(options), found.kitchen)
     said(batch.diagnostics)
-    bakery = found.bakery
-    return figures_of(batch.value, bakery.larder, found.kitchen, bakery.formulas) if batch.value else None
+    if batch.value is None:
+        return None
+    return figures_of(batch.value, found.bakery.larder, found.kitchen, baked_beside(found, options.kitchen))
 
 
 def json_text(figures: Figures) -> str:

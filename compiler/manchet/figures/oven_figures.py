@@ -9,6 +9,7 @@ from manchet.figures.figure import Figure, Given
 from manchet.figures.oven_bakes import Bake, bakes_of, loads_of
 from manchet.figures.oven_curve import fastest, hours_to, slowest, window
 from manchet.figures.oven_order import ordered
+from manchet.figures.oven_plan import Plan
 from manchet.formula.batching import batch_of
 from manchet.formula.model import Batch, Formula
 from manchet.formula.order import AS_WRITTEN, sized
@@ -18,7 +19,7 @@ from manchet.quantities.printing import decimal
 
 def oven_figures(batch: Batch, beside: Iterable[Formula], kitchen: Kitchen) -> dict[str, Figure]:
     """For each thing that the batch bakes: its loads, and in a falling oven its window, the floor after a load, its turn
-    among the breads beside it (none where it is alone)."""
+    among all that is baked beside it, as the oven card counts it (none where it is alone)."""
     bakes = tuple(bakes_of(batch, kitchen))
     found: dict[str, Figure] = {}
     for bake in bakes:
@@ -26,7 +27,7 @@ def oven_figures(batch: Batch, beside: Iterable[Formula], kitchen: Kitchen) -> d
         if bake.oven.falls:
             found |= _window(bake, kitchen) | _after(bake, kitchen)
     for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
-        others = [one for one in beside if one.name != batch.formula.name and not one.preparation]
+        others = [one for one in beside if one.name != batch.formula.name]
         found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven, kitchen)
     return found
 
@@ -118,7 +119,8 @@ def _turns(own: list[Bake], others: Iterable[Formula], oven: Oven, kitchen: Kitc
         batch = _as_written(formula, kitchen)
         bakes += [bake for bake in (bakes_of(batch, kitchen) if batch is not None else ()) if bake.oven == oven]
     plan = ordered(bakes, oven)
-    turns = list(dict.fromkeys((*plan.too_hot, *(load.bake for load in plan.loads), *(one.bake for one in plan.late))))
+    on_card = tuple(dict.fromkeys(load.bake for load in plan.loads))
+    turns = tuple(dict.fromkeys((*on_card, *(load.bake for load in plan.late), *plan.too_hot)))
     given = tuple(
         Given(", ".join(filter(None, (bake.formula, bake.stage, bake.noun))), bake.heat.likely, "C", "the file")
         for bake in turns
@@ -128,9 +130,21 @@ def _turns(own: list[Bake], others: Iterable[Formula], oven: Oven, kitchen: Kitc
     found = {}
     for bake in own:
         name = f"turn in {oven.name}{_whose(bake)}"
-        rule = f"the hottest goes in first, unless a change loses fewer loads to the cold: of {len(turns)} in the files read"
+        rule = (
+            "as on the oven card: the hottest goes in first, unless a change loses fewer loads to the cold; of "
+            f"{len(turns)} things of the whole bakery, as their files say" + _off_the_card(bake, plan, on_card)
+        )
         found[name] = Figure(name, Fraction(turns.index(bake) + 1), "", rule, given, "common practice")
     return found
+
+
+def _off_the_card(bake: Bake, plan: Plan, on_card: tuple[Bake, ...]) -> str:
+    """Why a bake has no turn on the card: then it stands behind those that have."""
+    if bake in on_card:
+        return ""
+    if bake in plan.too_hot:
+        return "; it wants more heat than the measured fall begins with, and stands last"
+    return "; by then the floor is too cold for it, and it stands behind what fits"
 
 
 def _as_written(formula: Formula, kitchen: Kitchen) -> Batch | None:

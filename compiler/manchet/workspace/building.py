@@ -20,7 +20,7 @@ from manchet.workspace.asked import Asked
 from manchet.workspace.former import former_overalls
 from manchet.workspace.headings import Block
 from manchet.workspace.making import Made, Version, made
-from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, kitchen_of, not_refused
+from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, has_errors, kitchen_of, not_refused
 from manchet.workspace.posting import Baking, posted
 from manchet.workspace.press import Press
 from manchet.workspace.replacing import last_sheets
@@ -177,11 +177,6 @@ def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
     from manchet.checks.registry import OF_SIZE
 
     return tuple(one for one in reports if one.name not in OF_SIZE)
-
-
-def has_errors(reports: Sequence[Diagnostic], path: str) -> bool:
-    """Something in this file cannot be true: nothing of it is printed."""
-    return any(one.severity is Severity.ERROR and one.place.path == path for one in reports)
 
 
 def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[Job], wish: Wish) -> Baking:

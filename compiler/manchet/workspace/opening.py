@@ -17,8 +17,9 @@ from manchet.workspace.trouble import Unknown
 
 
 class Opened(NamedTuple):
-    """`formula` is None where it has errors; `diagnostics` are the reports on it and on what it draws on."""
+    """`asked` is all of the bakery, of which only what the formula draws on has been read. `formula` is None where it has errors; `diagnostics` are the reports on it and on what it draws on."""
 
+    asked: Asked
     bakery: Bakery
     kitchen: Kitchen
     formula: Formula | None
@@ -41,7 +42,26 @@ def opened(word: str, kitchen: str = "", swaps: tuple[str, ...] = (), waits: tup
     not_refused(bakery)
     formula = next((one for one in bakery.formulas if (one.place.path, one.place.line) == (path, block.line)), None)
     reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block, asked))
-    return Opened(bakery, kitchen_of(bakery, kitchen, path), formula, reports)
+    return Opened(asked, bakery, kitchen_of(bakery, kitchen, path), formula, reports)
+
+
+def baked_beside(found: Opened, kitchen: str = "") -> tuple[Formula, ...]:
+    """What else the bakery bakes in the same kitchen, as a build of all of it does for the oven card: without variants, and
+    without what has errors. `kitchen` is the one asked for by name, "" for each formula's nearest. Nothing where no oven
+    of the kitchen falls: then nobody waits for a turn."""
+    if not any(oven.falls for oven in found.kitchen.ovens):
+        return ()
+    everything = found.asked._replace(paths=frozenset(file.path for file in found.asked.files), names=frozenset())
+    blocks = [(path, block) for path, block in formula_blocks(everything) if block.word != "variant"]
+    bakery = bakery_of_files(everything, {path for path, _ in blocks}, kitchen)
+    formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
+    beside = []
+    for path, block in blocks:
+        formula = formulas.get((path, block.line))
+        reports = [one for one in bakery.diagnostics if concerns(one, path, block, everything)]
+        if formula is not None and not has_errors(reports, path) and kitchen_of(bakery, kitchen, path) == found.kitchen:
+            beside.append(formula)
+    return tuple(beside)
 
 
 def bakery_of_files(asked: Asked, paths: Iterable[str], kitchen: str = "", changes: Changes | None = None) -> Bakery:
@@ -96,3 +116,8 @@ def concerns(diagnostic: Diagnostic, path: str, formula: Block, asked: Asked) ->
         block for file in asked.files if file.path == place.path for block in file.blocks if block.line <= place.line
     ]
     return not around or around[-1].word not in ("formula", "preparation")
+
+
+def has_errors(reports: Sequence[Diagnostic], path: str) -> bool:
+    """Something in this file cannot be true: nothing of it is printed."""
+    return any(one.severity is Severity.ERROR and one.place.path == path for one in reports)
