@@ -1,4 +1,4 @@
-"""A levain or poolish set for a room much warmer or colder than the kitchen says, and no prover to put it in."""
+"""A levain, a poolish or a dough set for a room much warmer or colder than the kitchen says, and no prover to put it in."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -7,6 +7,7 @@ from manchet.checks.limits import limit
 from manchet.checks.looking import PREFERMENTS, SOURS
 from manchet.checks.saying import span
 from manchet.checks.subject import Subject
+from manchet.checks.warmth import no_water_does_it
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 from manchet.figures.fermentation import Waiting, leavens_of
@@ -20,29 +21,44 @@ HALF_HOUR = 1800
 
 
 def check(subject: Subject) -> Iterator[Diagnostic]:
-    air, most, coldest = subject.kitchen.air, limit("room-difference"), limit("room-from")
-    if air is None or most is None or coldest is None:
+    air, of_dough, coldest = subject.kitchen.air, limit("room-difference-of-a-dough"), limit("room-from")
+    of_preferment = limit("room-difference")
+    if air is None or of_preferment is None or of_dough is None or coldest is None:
         return
     if any(cold.word == "prover" for cold in subject.kitchen.colds):
         return
+    told = False
     for stage in subject.formula.stages:
-        if stage.word not in PREFERMENTS | SOURS:
-            continue
+        is_dough = stage is subject.formula.stages[-1]
+        most = of_dough if is_dough else of_preferment
         for step in stage.steps:
-            if step.verb != "ripen" or not step.heats or step.ramp is not None or step.where is not None:
+            if step.verb != _wait_of(stage, is_dough) or (told and is_dough):  # one room, and one cause
+                continue
+            if not step.heats or step.ramp is not None or step.where is not None:
                 continue
             written = step.heats[0].celsius
             low = written.low if written.low is not None else written.likely
             high = written.high if written.high is not None else written.likely
             if low < coldest or low - most <= air <= high + most:
                 continue
+            if is_dough and no_water_does_it(subject):
+                return
+            told = True
+            does = "ferments" if is_dough else "ripens"
             yield note(
                 NAME,
                 step.place,
-                f"{stage.name} ripens at {subject.degrees(written.likely)}, and {subject.kitchen.name} is at {subject.degrees(air)}",
+                f"{stage.name} {does} at {subject.degrees(written.likely)}, and {subject.kitchen.name} is at {subject.degrees(air)}",
                 "say where it stands (`in …`), or write the time for the room as it is"
                 + _there(subject, stage, step, air),
             )
+
+
+def _wait_of(stage: Stage, is_dough: bool) -> str:
+    """What a stage does that stands in the room; "" for one that is no preferment and no dough."""
+    if is_dough:
+        return "ferment"
+    return "ripen" if stage.word in PREFERMENTS | SOURS else ""
 
 
 def _there(subject: Subject, stage: Stage, step: Step, air: Fraction) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.checks.limits import limit
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.dough_temperature import Balance, balance_of
@@ -47,6 +48,15 @@ def dough_balance(subject: Subject) -> Balance | None:
     mixes = _mixes(subject)
     place = around(kitchen, mixes.makings)
     return balance_of(subject.batch.stages[-1].stage, formula, place, mixes.mixer, subject.larder)
+
+
+def no_water_does_it(subject: Subject) -> bool:
+    """In this room the dough's water would have to be colder than ice, or hotter than a tap gives: that is told by itself."""
+    balance, hottest = dough_balance(subject), limit("hot-tap")
+    if balance is None or not balance.free or hottest is None:
+        return False
+    water = balance.water()
+    return water.high < balance.coldest or water.low > hottest
 
 
 def _mixes(subject: Subject) -> Mixes:

@@ -143,11 +143,17 @@ def _look(row: Row, m: Measures) -> str:
 
 
 def _in_room(row: Row, m: Measures) -> str:
-    """About how long a ripening takes in the room as it is, in hours that a baker plans by."""
+    """About how long a wait takes in the room as it is, in hours that a baker plans by."""
     if row.in_room is None:
         return ""
-    low, high = (hours_to_say(end or Fraction(0)) for end in row.in_room.seconds)
-    return m.words.say("card.in_room", m.degrees(wording.once(row.in_room.celsius)), m.time(Range(low, high)))
+    room, there = m.degrees(wording.once(row.in_room.celsius)), row.in_room.seconds
+    if there is None:
+        return m.words.say("card.in_room_silent", room, m.degrees(wording.once(row.in_room.written)))
+    low, high = (None if end is None else hours_to_say(end) for end in there)
+    if low is None or high is None:
+        open_end = "card.in_room_up_to" if low is None else "card.in_room_down_to"
+        return m.words.say(open_end, room, m.time(wording.once(low or high or Fraction(0))))
+    return m.words.say("card.in_room", room, m.time(Range(low, high)))
 
 
 def _far(row: Row, m: Measures) -> str:

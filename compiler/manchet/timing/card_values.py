@@ -64,10 +64,14 @@ class Floor(NamedTuple):
 
 
 class InRoom(NamedTuple):
-    """What a wait takes in the room as it is: Celsius, and seconds. An estimate."""
+    """What a wait takes in the room as it is. An estimate."""
 
     celsius: Fraction
-    seconds: Range
+    """Of the room."""
+    written: Fraction
+    """Celsius as the file has it."""
+    seconds: Range | None
+    """At most, or at least, where an end is open; None: so cold or warm that nobody can say."""
 
 
 class Row(NamedTuple):
@@ -124,7 +128,7 @@ class Row(NamedTuple):
     cold_after: Range | None = None
     """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
     in_room: InRoom | None = None
-    """For a ripening whose room is not as warm as the file has it."""
+    """For a wait whose room is not as warm as the file has it."""
     far: FarStep | None = None
     """Where its minutes were written for another size."""
 
