@@ -247,7 +247,29 @@ def test_in_a_house_of_fahrenheit_and_ounces() -> None:
     house = House("Letter", "US", "F", "American")
     table = yeast_table(grid(POOLISH, STEP["F"]), PLAIN, Measures(house, words_of(house.words)))
     assert table.degrees == ("60\u00a0°F", "64\u00a0°F", "68\u00a0°F", "72\u00a0°F", "76\u00a0°F")
-    assert all(cell.weight.endswith("oz") for row in table.rows for cell in row.cells)
+    assert all(cell.weight.endswith("g") for row in table.rows for cell in row.cells), (
+        "a hundredth of an ounce is too coarse"
+    )
+    assert table.note.startswith("The scale shows 0.01\u00a0oz: stir 2.8\u00a0g into ")
+
+
+def test_weights_of_a_table_are_rounded_in_one_way() -> None:
+    """5.4 kg of flour in the poolish take 5.4 g of yeast: on a scale of 1 g neighbours would come out alike."""
+    kitchen = "\nkitchen House\n  scale bench\n    reads {} g\n    up to 30 kg\n"
+
+    def cells(reads: str) -> tuple[set[str], str]:
+        bakery = read([SourceText("test.bake", POOLISH.format(ripe="12-14 h at 20 C") + kitchen.format(reads))])
+        made = written_batch(bakery.formulas[0], bakery.kitchen).value
+        assert made is not None
+        (found,) = yeast_grids(made, mixes_of(made, bakery.kitchen))
+        table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
+        return {
+            cell.weight.partition(".")[2][:-2] for row in table.rows for cell in row.cells if cell.weight
+        }, table.note
+
+    assert {len(decimals) for decimals in cells("1")[0]} == {1}
+    assert "The scale shows 1\u00a0g: stir 10\u00a0g into 190\u00a0g of water, take 20 times" in cells("1")[1]
+    assert "scale" not in cells("0.1")[1]
 
 
 def test_for_one_bowl_of_several() -> None:

@@ -242,7 +242,12 @@ def _lates(row: Row, m: Measures) -> Iterable[str]:
         most = max(late.minutes for late in lates)
         from_the_first = len(lates) > 1 and lates[0].minutes == first
         said = [answer] if answer else []
-        if later:
+        if later and answer.endswith(m.words["card.must_not_wait"]):
+            said = [answer.removesuffix(m.words["card.must_not_wait"]) + m.words["card.or_all_is_later"]]
+            if len(answers) == 1:
+                yield said[0]
+                continue
+        elif later:
             said.append(_later(lates, m))
         minutes = "/".join(str(late.minutes) for late in lates)
         told = "; ".join(said) or m.words["card.nothing"]

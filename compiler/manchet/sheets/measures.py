@@ -93,6 +93,10 @@ class Measures(NamedTuple):
         beside = self.ounces(grams)
         return f"{self.mass(grams)} ({beside})" if beside else self.mass(grams)
 
+    def small_grams(self, grams: Fraction, step: Fraction) -> str:
+        """Grams in any house, with the digits of `step`: `0.44 g`, `1.20 g`."""
+        return f"{_figure(grams, _places(step), fixed=True)}{NBSP}{self.words['units.g']}"
+
     def flour(self, grams: Fraction) -> str:
         """Flour in whole grams, or ounces: `1,483 g`."""
         return str(self.weight(grams, OUNCE / 4 if self.house.units == "US" else Fraction(1)))
