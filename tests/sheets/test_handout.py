@@ -204,7 +204,7 @@ def grams(text: str) -> float:
 
 def test_blanks_hide_the_per_cents_until_the_last_page() -> None:
     page = html_of(taken(wish=Wish(blanks=True)))
-    question, answer = page.split(M.words["handout.answers"])
+    question, answer = page.split(M.words["handout.answers"], 1)
     assert "70\N{NO-BREAK SPACE}%" not in question and "70\N{NO-BREAK SPACE}%" in answer
     assert M.words["handout.answers"] not in html_of(taken())
 
@@ -422,3 +422,91 @@ def test_ounces_stand_beside_the_grams_where_they_are_asked_for() -> None:
     added = next(row for doing in doings(view) for row in doing.adds)
     assert "oz" in added.aside
     assert "oz" not in html_of(taken())
+
+
+WASHED = QUAY.replace("    score", "    brush with egg wash 6 g each\n    score").replace(
+    "    prove covered", "    brush with egg wash 6 g each\n    prove covered"
+) + """
+preparation egg wash
+  eggs                   500 g
+  milk                   100 g
+  salt                     2 g
+  whisk 2 min
+  strain into jug
+  good for 1 d at 4 C
+"""  # fmt: skip
+
+
+def plain(text: str) -> str:
+    return text.replace("\N{NO-BREAK SPACE}", " ")
+
+
+def test_what_is_needed_of_a_preparation_stands_on_the_handout_once() -> None:
+    view = taken(WASHED, wish=Wish(benches=12))
+    (wash,) = view.before
+    assert plain(wash.title) == "egg wash 24 g"  # 2 loaves, twice 6 g
+    assert plain(wash.rows) == "eggs 19.9 g, milk 4 g, salt 0.1 g"
+    assert plain(wash.steps) == "whisk 2 min; strain in jug"
+    page = html_of(view)
+    assert "a sheet of its own" not in page and page.count("eggs 19.9") == 1
+    assert view.bench is not None
+    whole = {
+        share.name: plain(share.whole) for name, shares in view.bench.stages if name == "egg wash" for share in shares
+    }
+    assert whole == {"eggs": "298.5 g", "milk": "60 g", "salt": "1.5 g"}
+    assert not [s for name, shares in view.bench.stages if name != "egg wash" for s in shares if s.name == "egg wash"]
+
+
+def test_a_preparation_that_needs_another() -> None:
+    text = WASHED.replace("preparation egg wash\n", "preparation egg wash\n  herb salt              10 g\n")
+    text += "\npreparation herb salt\n  salt 100 g\n  thyme 100 g\n  grind\n  good for 30 d\n"
+    assert [made.title.split(" ")[0] for made in taken(text).before] == ["herb", "egg"]
+
+
+def test_no_preparation_no_block() -> None:
+    assert taken().before == () and "Make before" not in html_of(taken())
+
+
+def test_two_waters_say_which() -> None:
+    text = QUAY.replace("hold back salt", "hold back salt and water 5%").replace("add salt", "add salt and water")
+    view = taken(text, wish=Wish(benches=12))
+    assert view.bench is not None
+    names = [share.name for share in view.bench.stages[1][1]]
+    assert len(names) == len(set(names)) and "water" in names and "water, held back" in names
+
+
+def test_every_page_is_headed_for_who_gets_it() -> None:
+    made = pdf_of(html_of(taken(wish=Wish(benches=12, blanks=True))))
+    assert isinstance(made, Pdf)
+    heads = [page.extract_text() for page in PdfReader(io.BytesIO(made.content)).pages]
+    assert ["to take home" in head for head in heads] == [True] * (len(heads) - 2) + [False, False]
+
+
+SORTS = """formula Pier
+  kind hearth loaf
+  makes 2 loaves at 900 g dough
+  makes 24 rolls at 110 g dough
+  overall
+    white flour          100%
+    water                 68%
+    salt                   2%
+    instant yeast          0.6%
+  dough
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 90 min at 25 C
+    divide
+    for the loaves
+      shape round
+      bake 38 min at 230 C, steam
+    for the rolls
+      add hazelnuts 12% of the dough
+      shape round
+      bake 18 min at 230 C, steam
+"""
+
+
+def test_pieces_are_divided_without_what_is_added_below() -> None:
+    (divide,) = [plain(doing.text) for doing in doings(taken(SORTS)) if doing.text.startswith("Divide")]
+    assert "rolls at 98 g dough, 110 g with what is added below" in divide and "at 110 g dough" not in divide
+    assert "1 loaf at 900 g dough" in divide or "loaves at 900 g dough" in divide

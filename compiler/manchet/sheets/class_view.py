@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable, Sequence
 from fractions import Fraction
 
+from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.formula.weighing import Table
 from manchet.sheets.handout_values import Bench, Share
+from manchet.sheets.home_made import name_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_steps import worked_in
 from manchet.sheets.prep_view import Prepared
@@ -26,19 +28,22 @@ def spare_for(benches: int) -> int:
     return -(-benches // SPARE)
 
 
-def bench(work: Prepared, benches: int, m: Measures) -> Bench:
+def bench(work: Prepared, made: Sequence[Prepared], benches: int, m: Measures) -> Bench:
     """Every figure is the bench's own, as its scale reads it, so many times over: the sets come out even."""
     sets = sets_for(benches)
     said = m.words.say("handout.sets", str(sets), str(benches), str(spare_for(benches)))
-    stages = [_stage(table, sets, m) for table in work.tables]
-    besides = tuple(Share(name, m.grams(one), m.grams(one * sets)) for name, one in _besides(work))
+    stages = [_stage(table, sets, m, each.batch.formula.name if each is not work else "")
+              for each in (*made, work) for table in each.tables]  # fmt: skip
+    ahead = {fold(each.batch.formula.name) for each in made}
+    besides = tuple(Share(name, m.grams(one), m.grams(one * sets)) for name, one in _besides(work, ahead))
     if besides:
         stages.append((m.words["handout.besides"], besides))
     return Bench(m.words["handout.for_the_teacher"], said, tuple(stages))
 
 
-def _besides(work: Prepared) -> list[tuple[str, Fraction]]:
-    """What one bench gets that is in no bowl: what touches the bread, what is worked into a part of the dough."""
+def _besides(work: Prepared, ahead: Collection[str]) -> list[tuple[str, Fraction]]:
+    """What one bench gets that is in no bowl: what touches the bread, what is worked into a part of the dough; but for what
+    is made ahead and weighed out for itself."""
     formula, found = work.batch.formula, dict[str, Fraction]()
 
     def add(name: str, grams: Fraction) -> None:
@@ -46,7 +51,7 @@ def _besides(work: Prepared) -> list[tuple[str, Fraction]]:
 
     def touching(steps: Iterable[Step], pieces: Fraction) -> None:
         for step in steps:
-            if step.applied is not None:
+            if step.applied is not None and step.applied.stage not in ahead:
                 add(step.applied.name, step.applied.grams * (pieces if step.applied.each else 1))
 
     every = sum((piece.number for piece in work.batch.pieces), Fraction(0))
@@ -54,20 +59,22 @@ def _besides(work: Prepared) -> list[tuple[str, Fraction]]:
         touching(stage.steps, every)
     for branch in formula.branches:
         for portion, grams in worked_in(branch, work.batch):
-            add(portion.name, grams)
+            if portion.stage not in ahead:
+                add(portion.name, grams)
         mine = (piece.number for piece in work.batch.pieces if same_noun(piece.noun, branch.noun))
         touching(branch.steps, sum(mine, Fraction(0)))
     return list(found.items())
 
 
-def _stage(table: Table, sets: int, m: Measures) -> tuple[str, tuple[Share, ...]]:
+def _stage(table: Table, sets: int, m: Measures, made: str) -> tuple[str, tuple[Share, ...]]:
+    """`made` is the name of a preparation, whose only stage has none."""
     stage = table.making.stage.stage
     lines = tuple(
-        Share(line.weighed.portion.name, _weight(line.reading.grams, m), _weight(line.reading.grams * sets, m))
+        Share(name_of(line, table.lines, m), _weight(line.reading.grams, m), _weight(line.reading.grams * sets, m))
         for line in table.lines
         if not line.weighed.portion.stage
     )
-    return stage.name or m.words["kinds." + stage.word], lines
+    return made or stage.name or m.words["kinds." + stage.word], lines
 
 
 def _weight(grams: Fraction, m: Measures) -> str:

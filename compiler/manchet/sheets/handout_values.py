@@ -68,6 +68,14 @@ class Section(NamedTuple):
     """The baker's own, of the stage as a whole."""
 
 
+class Before(NamedTuple):
+    """What is made ahead, in short: how much of it, of what, how."""
+
+    title: str
+    rows: str
+    steps: str
+
+
 class Share(NamedTuple):
     """A line of the teacher's weigh-out: what one bench gets, and all that is weighed."""
 
@@ -112,3 +120,5 @@ class Handout(NamedTuple):
     """What was swapped, as on the prep sheet."""
     figures: tuple[Figure, ...] = ()
     """Those of the head."""
+    before: tuple[Before, ...] = ()
+    """What is made ahead, in the order it is needed."""

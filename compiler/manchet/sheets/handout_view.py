@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
 from manchet.cautions.caution import DEFERS, caution
@@ -9,6 +10,7 @@ from manchet.formula.nouns import same_noun
 from manchet.formula.weighing import WeighedLine
 from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_steps, views
 from manchet.sheets.handout_values import Handout, Section
+from manchet.sheets.home_made import before
 from manchet.sheets.home_measures import spoons
 from manchet.sheets.home_ways import Home, pieces_of
 from manchet.sheets.measures import BOTH, Measures
@@ -27,8 +29,10 @@ AT_HOME = ("raw-dough", "oven-steam", POT)
 """Hazards of the house that a kitchen at home has too; those of a bakery's machines and sacks stay on its card."""
 
 
-def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks: bool = False) -> Handout:
-    """The view."""
+def handout(
+    work: Prepared, issue: Issue, house: House, benches: int = 0, blanks: bool = False, made: Sequence[Prepared] = ()
+) -> Handout:
+    """The view. `made`: the preparations it needs, each as much as that."""
     words = words_of(house.words)
     m = Measures(house._replace(units=BOTH if house.units == "US" else "metric"), words)
     formula = work.batch.formula
@@ -66,10 +70,11 @@ def handout(work: Prepared, issue: Issue, house: House, benches: int = 0, blanks
         overall_head=words["handout.per_cent_whole" if formula.preparation else "handout.per_cent"],
         overall=foot_view.overall(formula, {}, m),
         blanks=blanks,
-        bench=class_view.bench(work, benches, m) if benches else None,
+        bench=class_view.bench(work, made, benches, m) if benches else None,
         notes=() if formula.preparation else formula.notes,
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own(formula.pictures, work),
+        before=tuple(before(each, m) for each in made),
         recipe=recipe_of(
             formula.name, formula.about, words["language"], [fact.value for fact in head], _bought(work, m), sections,
             _times(work),

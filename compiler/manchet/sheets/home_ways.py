@@ -8,7 +8,9 @@ from typing import NamedTuple
 
 from manchet.formula.model import Formula, PieceBatch, Step
 from manchet.formula.nouns import counted
+from manchet.formula.order import added_after_dividing
 from manchet.formula.tins import tin_called
+from manchet.quantities.printing import rounded
 from manchet.sheets import home_steps, prep_steps, step_pictures, wording
 from manchet.sheets.baked_view import after_the_dough
 from manchet.sheets.handout_oven import oven_of
@@ -62,10 +64,8 @@ class Home(NamedTuple):
         if not home_steps.is_rewritten(step):
             text = line.text
         if step.verb == "divide":
-            sorts = [pieces_of(p, self.work.batch.formula, self.m) for p in self.work.batch.pieces if p.noun]
+            sorts = [divided(p, self.work.batch.formula, self.m) for p in self.work.batch.pieces if p.noun]
             text = self.m.words.say("handout.divide_into", text, "; ".join(sorts)) if sorts else text
-        if step.applied is not None and step.applied.stage:
-            notes = (self.m.words.say("handout.made_before", step.applied.name), *notes)
         notes = (*notes, *self._tin_holds(step))
         return Doing(text, line.look, step.why, notes, line.adds, line.counts, self._with_tray(step, figures))
 
@@ -105,6 +105,16 @@ LINE = 8
 def _with_rows(doings: Sequence[Doing]) -> tuple[Doing, ...]:
     rows = step_pictures.spans([doing.figures for doing in doings], LINE)
     return tuple(doing._replace(rows=n) for doing, n in zip(doings, rows, strict=True))
+
+
+def divided(p: PieceBatch, formula: Formula, m: Measures) -> str:
+    """The same, as it is weighed off: without what is worked into it after dividing."""
+    added = added_after_dividing(formula, p.noun)
+    if not added:
+        return pieces_of(p, formula, m)
+    number, weight = m.plain(wording.once(p.number), 1), m.with_ounces(rounded(p.grams / (1 + added), 0))
+    said = m.words.say("head.pieces", number, counted(p.number, p.noun), weight)
+    return f"{said}, {m.words.say('divide.with_added', m.mass(p.grams))}"
 
 
 def pieces_of(p: PieceBatch, formula: Formula, m: Measures) -> str:

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from manchet.bakery import Bakery, batch_for
 from manchet.cautions.registry import cautions_of
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Severity
+from manchet.diagnostics.suggest import fold
 from manchet.figures.totals import totals_of
 from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Batch, Formula
@@ -15,6 +18,7 @@ from manchet.larder.kitchen import Kitchen
 from manchet.outcome import Outcome
 from manchet.sheets.handout_values import Handout
 from manchet.sheets.handout_view import handout
+from manchet.sheets.home_made import needed
 from manchet.sheets.home_size import kitchen_at_home, order_at_home, seed_at_home
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.views import House, Issue
@@ -44,8 +48,38 @@ def taken_home(
     cautions = cautions_of(Subject(formula, batch.value, kitchen, bakery.larder, totals))
     work = Prepared(batch.value, mixes, tuple(table.value for table in tables), totals, at_home, cautions)
     reports = [r for table in tables for r in table.diagnostics if r.severity is not Severity.NOTE]
-    view = handout(work._replace(pictures=pictures), issue, house, wish.benches, wish.blanks)
+    work = work._replace(pictures=pictures)
+    view = handout(work, issue, house, wish.benches, wish.blanks, _made_ahead(bakery, batch.value, at_home))
     return Outcome(view, (*batch.diagnostics, *reports))
+
+
+def _made_ahead(bakery: Bakery, batch: Batch, kitchen: Kitchen) -> tuple[Prepared, ...]:
+    """The preparations a batch needs, each as much as it needs: what goes into another stands before it."""
+    known = {fold(f.name): f for f in bakery.formulas if f.preparation}
+    wanted: dict[str, Fraction] = {}
+    order: dict[str, None] = {}
+
+    def gather(user: Batch) -> None:
+        for key, grams in needed(user).items():
+            made = _so_much(known[key], grams, kitchen) if key in known else None
+            if made is not None:
+                wanted[key] = wanted.get(key, Fraction(0)) + grams
+                gather(made)
+                order.setdefault(key)
+
+    gather(batch)
+    made = (_so_much(known[key], wanted[key], kitchen) for key in order)
+    return tuple(_prepared(each, bakery, kitchen) for each in made if each is not None)
+
+
+def _so_much(preparation: Formula, grams: Fraction, kitchen: Kitchen) -> Batch | None:
+    return batch_for(preparation, Order(dough=grams), kitchen).value
+
+
+def _prepared(batch: Batch, bakery: Bakery, kitchen: Kitchen) -> Prepared:
+    totals = totals_of(batch.formula, bakery.larder)
+    mixes = mixes_of(batch, kitchen, totals.wet)
+    return Prepared(batch, mixes, tuple(weigh(making, kitchen).value for making in mixes.makings), totals, kitchen)
 
 
 def _smaller(formula: Formula, written: Batch, order: Order, kitchen: Kitchen) -> Formula:
