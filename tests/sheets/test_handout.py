@@ -510,3 +510,29 @@ def test_pieces_are_divided_without_what_is_added_below() -> None:
     (divide,) = [plain(doing.text) for doing in doings(taken(SORTS)) if doing.text.startswith("Divide")]
     assert "rolls at 98 g dough, 110 g with what is added below" in divide and "at 110 g dough" not in divide
     assert "1 loaf at 900 g dough" in divide or "loaves at 900 g dough" in divide
+
+
+def advice(text: str) -> str:
+    return plain(" ".join(line for s in taken(text).sections for w in s.ways if w.oven for line in w.oven.advice))
+
+
+@pytest.mark.parametrize(
+    ("makes", "shape", "potted"),
+    [
+        ("24 loaves at 900 g", "oval", True), ("24 loaves at 700 g", "round", True), ("24 loaves at 1200 g", "round", True),
+        ("24 loaves at 1500 g", "round", False), ("24 loaves at 900 g", "long", False),
+        ("24 baguettes at 360 g", "long", False), ("24 baguettes at 360 g", "as baguette", False),
+        ("24 loaves at 900 g", "as wreath", False), ("24 loaves at 900 g", "as plait of 3", False),
+        ("24 rolls at 90 g", "round", False), ("24 loaves at 400 g", "flat", False), ("24 sticks at 400 g", "round", False),
+    ],
+)  # fmt: skip
+def test_a_pot_is_offered_for_what_fits_one(makes: str, shape: str, potted: bool) -> None:
+    text = QUAY.replace("24 loaves at 900 g", makes).replace("shape oval 20 s each", f"shape {shape}")
+    said = advice(text)
+    assert ("heavy pot" in said, "pot or the stone" in said) == (potted, potted)
+    assert "upturned tray" in said and "pour a cup of boiling water" in said
+
+
+def test_what_lies_on_a_tray_is_offered_neither_pot_nor_stone() -> None:
+    text = QUAY.replace("    prove covered", "    place on black tray\n    prove covered")
+    assert "upturned tray" not in advice(text) and "pour a cup of boiling water" in advice(text)

@@ -65,7 +65,7 @@ def lies(piece: PieceBatch, formula: Formula, kitchen: Kitchen) -> Lies | None:
     if piece.tin:
         tin = tin_called(piece.tin, kitchen)
         return None if tin is None or tin.rim is None else Lies(min(tin.rim), max(tin.rim))
-    times = next((LONG[word] for word in _shapes(formula, piece.noun) if word in LONG), 1)
+    times = next((LONG[word] for word in shapes(formula, piece.noun) if word in LONG), 1)
     thick = thickness(formula, piece.noun)
     wide = max(across(piece.grams / times), NOTHING if thick is None else across_flat(piece.grams / times, thick))
     return Lies(wide, wide * times)
@@ -92,7 +92,7 @@ def thickness(formula: Formula, noun: str) -> Fraction | None:
     return thick
 
 
-def _shapes(formula: Formula, noun: str) -> Iterator[str]:
+def shapes(formula: Formula, noun: str) -> Iterator[str]:
     """The words a piece is shaped as, the last first: `shape round`, then `shape long`, is long."""
     branch = next((b.steps for b in formula.branches if b.noun == noun), ())
     for step in reversed(formula.stages[-1].steps + branch):

@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.diagnostics.suggest import fold
 from manchet.figures.core import core_of
+from manchet.figures.oven_floor import shapes
+from manchet.formula.crust import THIN_NAMES, steps_of
 from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
 from manchet.sheets.handout_values import Oven, Phase
@@ -19,12 +22,18 @@ from manchet.sheets.views import Figure
 HEARTH = frozenset({"hearth loaf", "rye hearth loaf"})
 POTTED = Fraction(350)
 """Grams from which a piece is a loaf that a pot is worth heating for. Our own rule."""
+FULL_POT = Fraction(1200)
+"""Grams of dough that a pot of 5 litres takes with room to rise. Our own rule."""
+IN_A_POT = frozenset({"round", "oval", "ball", "boule", "batard"})
+"""What is shaped so is round, or short enough for a pot. Our own rule."""
 
 
-def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, shown: tuple[Figure, ...]) -> Oven:
-    """`grams`: of the largest piece that is baked here; `shown`: the baker's own pictures."""
+def oven_of(
+    bake: Sequence[Step], work: Prepared, noun: str, grams: Fraction, m: Measures, shown: tuple[Figure, ...]
+) -> Oven:
+    """`grams`: of the largest piece that is baked here, of this noun; `shown`: the baker's own pictures."""
     ours = curve_of([_on_one_dial(step) for step in bake], work, m)
-    if work.pictures is not None and _on_a_stone(bake, work, grams):
+    if work.pictures is not None and grams >= POTTED and _on_a_stone(bake, work, noun):
         ours += figures(floor_plan(bake[0], work, m))
     phases = [_phase(step, m) for step in bake]
     core = core_of(work.batch.formula, bake)
@@ -32,7 +41,7 @@ def oven_of(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures, 
         about = m.degrees(wording.once(Fraction(core.celsius)))
         phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
     other = m.words["handout.celsius" if m.house.degrees == "F" else "handout.fahrenheit"]
-    return Oven(other, tuple(phases), tuple(_advice(bake, work, grams, m)), (*ours, *shown))
+    return Oven(other, tuple(phases), tuple(_advice(bake, work, noun, grams, m)), (*ours, *shown))
 
 
 def _on_one_dial(step: Step) -> Step:
@@ -72,19 +81,38 @@ def _phase(step: Step, m: Measures) -> Phase:
     )  # fmt: skip
 
 
-def _on_a_stone(bake: Sequence[Step], work: Prepared, grams: Fraction) -> bool:
-    """A hearth loaf of some size, with nothing under or over it."""
+def _on_a_stone(bake: Sequence[Step], work: Prepared, noun: str) -> bool:
+    """A hearth bread with nothing under or over it."""
+    formula = work.batch.formula
     bare = not any(step.lid is not None for step in bake) and not any(piece.tin for piece in work.batch.pieces)
-    return bare and grams >= POTTED and work.batch.formula.kind in HEARTH
+    lie = (step.where[1] for step in steps_of(formula, noun) if step.verb == "place" and step.where is not None)
+    return bare and formula.kind in HEARTH and not any(fold(what).split()[-1] in ON_SOMETHING for what in lie)
 
 
-def _advice(bake: Sequence[Step], work: Prepared, grams: Fraction, m: Measures) -> list[str]:
+ON_SOMETHING = ("tray", "trays", "tin", "tins")
+
+
+def _fits_a_pot(work: Prepared, noun: str, grams: Fraction) -> bool:
+    """A round or a short loaf; one that is not shaped, by its name."""
+    nouns = [fold(noun)] if noun else [fold(piece.noun) for piece in work.batch.pieces]
+    other = any(name in word for word in nouns for name in (*THIN_NAMES, "roll", "bun", "flat"))
+    shaped = next((word for word in shapes(work.batch.formula, noun) if word), "round")
+    return POTTED <= grams <= FULL_POT and shaped in IN_A_POT and not other
+
+
+def _advice(bake: Sequence[Step], work: Prepared, noun: str, grams: Fraction, m: Measures) -> list[str]:
     """What a pot or a stone does here, when to heat the oven, and what to do where the file is hotter than it."""
     lidded = any(step.lid is not None for step in bake)
     steamed = any(step.steam for step in bake)
-    stone = _on_a_stone(bake, work, grams)
-    said = [m.words["handout.heat_first_stone" if stone or lidded else "handout.heat_first"]]
-    if stone:
+    stone = _on_a_stone(bake, work, noun)
+    pot = stone and _fits_a_pot(work, noun, grams)
+    heated = (
+        "handout.heat_first_stone" if pot or lidded else "handout.heat_first_bare" if stone else "handout.heat_first"
+    )
+    said = [m.words[heated]]
+    if stone and not pot:
+        said.append(m.words["handout.stone_alone"])
+    if pot:
         first = bake[0]
         time = m.time(first.time) if first.time is not None and len(bake) > 1 else m.words["handout.first_third"]
         said += [m.words.say("handout.pot", time), m.words["handout.stone"]]

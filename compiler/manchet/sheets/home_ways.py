@@ -45,7 +45,7 @@ class Home(NamedTuple):
             if step.verb == "bake":
                 bake.append(step)
                 if after is None or after.verb != "bake":
-                    yield Way(title, _with_rows(doings), oven_of(bake, self.work, grams, self.m, self._own(bake)))
+                    yield Way(title, _with_rows(doings), oven_of(bake, self.work, noun, grams, self.m, self._own(bake)))
                     title, doings, bake = "", [], []
                 continue
             text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
