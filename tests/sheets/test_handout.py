@@ -536,3 +536,9 @@ def test_a_pot_is_offered_for_what_fits_one(makes: str, shape: str, potted: bool
 def test_what_lies_on_a_tray_is_offered_neither_pot_nor_stone() -> None:
     text = QUAY.replace("    prove covered", "    place on black tray\n    prove covered")
     assert "upturned tray" not in advice(text) and "pour a cup of boiling water" in advice(text)
+
+
+def test_the_order_of_the_bowl_stands_at_the_first_mix() -> None:
+    said = {doing.text: [plain(note) for note in doing.notes] for doing in doings(taken())}
+    found = [note for notes in said.values() for note in notes if note.startswith("into the bowl")]
+    assert found == ["into the bowl: water, poolish, then white flour, whole rye flour, fresh yeast"]

@@ -17,6 +17,7 @@ from manchet.sheets.handout_oven import oven_of
 from manchet.sheets.handout_values import Doing, Way
 from manchet.sheets.home_size import tray_plan
 from manchet.sheets.measures import Measures
+from manchet.sheets.mixing_view import order
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.views import Figure, Row
 from manchet.sheets.weigh_view import Bowl
@@ -49,7 +50,10 @@ class Home(NamedTuple):
                     title, doings, bake = "", [], []
                 continue
             text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
-            doings.append(self._doing(step, text, adds, figures))
+            doing = self._doing(step, text, adds, figures)
+            if step.verb == "mix" and not mixed and isinstance(adds, Bowl):
+                doing = doing._replace(notes=(*order(adds.table.making.stage, self.m), *doing.notes))
+            doings.append(doing)
             mixed = mixed or step.verb == "mix"
         if doings:
             yield Way(title, _with_rows(doings))

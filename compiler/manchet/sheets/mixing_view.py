@@ -44,7 +44,7 @@ def mixing_notes(step: Step, stage: StageBatch | None, work: Prepared, m: Measur
         return ()
     said = []
     if step is mixing[0]:
-        said += _order(stage, m)
+        said += order(stage, m)
     said += _minutes(step, work, m)
     if stage is work.batch.stages[-1]:
         said += _by_hand(step, stage, work, m)
@@ -52,7 +52,7 @@ def mixing_notes(step: Step, stage: StageBatch | None, work: Prepared, m: Measur
     return tuple(said)
 
 
-def _order(stage: StageBatch, m: Measures) -> list[str]:
+def order(stage: StageBatch, m: Measures) -> list[str]:
     """`into the bowl: water, poolish, then white flour, instant yeast, then salt`"""
     portions = [w.portion for w in stage.weighed if not w.portion.held]
     if len(portions) < WORTH_AN_ORDER or stage.stage.steps[0].verb != "mix":
