@@ -17,7 +17,6 @@ from manchet.syntax import nodes
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry
 
-
 NONE_OF_IT = frozenset({"swap-not-there", "swap-taken-before"})
 """Reports that a formula has nothing of what is swapped out, never had or no more."""
 
