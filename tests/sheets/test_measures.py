@@ -106,3 +106,20 @@ def test_something_never_prints_as_nothing() -> None:
     assert m.percent(Fraction("0.000001")).startswith("0.0001")
     assert percent(Fraction("0.00000001")) == "0.000001%"
     assert m.mass(Fraction(0)).startswith("0") and mass_text(Fraction(0)) == "0 g"
+
+
+@pytest.mark.parametrize(
+    ("fahrenheit", "printed", "set_to"),
+    [("80", "27 °C", "27 °C"), ("0", "-18 °C", "-18 °C"), ("330", "166 °C", "165 °C"), ("375", "191 °C", "190 °C")],
+)
+def test_what_comes_out_of_fahrenheit_is_no_finer_than_a_dial(fahrenheit: str, printed: str, set_to: str) -> None:
+    celsius = (Fraction(fahrenheit) - 32) * Fraction(5, 9)
+    assert (plain(METRIC.degrees(Range(celsius, celsius))), plain(METRIC.oven(Range(celsius, celsius)))) == (
+        printed,
+        set_to,
+    )
+
+
+def test_a_figure_in_celsius_stands_as_it_is_written() -> None:
+    assert plain(METRIC.degrees(Range(Fraction("24.5"), Fraction("24.5")))) == "24.5 °C"
+    assert plain(METRIC.oven(Range(Fraction(233), Fraction(233)))) == "233 °C"

@@ -198,11 +198,18 @@ class Measures(NamedTuple):
     def degrees(self, celsius: Range) -> str:
         if self.house.degrees == "F":
             return self._range(celsius, lambda x: x * Fraction(9, 5) + 32, self.words["units.F"], 0)
-        return self._range(celsius, lambda x: x, self.words["units.C"], 1)
+        return self._range(celsius, _whole_if_converted, self.words["units.C"], 1)
 
     def oven(self, celsius: Range) -> str:
-        """As an oven is set: in Fahrenheit to the nearest 5, from 250 up."""
-        if self.house.degrees == "F" and min(end for end in celsius if end is not None) >= 121:
+        """As an oven is set: in Fahrenheit to the nearest 5, from 250 up; in Celsius too, where the file says Fahrenheit."""
+        hot = min(end for end in celsius if end is not None) >= 121
+        if (
+            self.house.degrees != "F"
+            and hot
+            and any(end != _whole_if_converted(end) for end in celsius if end is not None)
+        ):
+            return self.degrees(Range(*(None if end is None else _nearest_five(end) for end in celsius)))
+        if self.house.degrees == "F" and hot:
             fives = Range(*(None if end is None else _nearest_five(end * Fraction(9, 5) + 32) for end in celsius))
             return self._range(fives, lambda x: x, self.words["units.F"], 0)
         return self.degrees(celsius)
@@ -240,6 +247,11 @@ def _figure(value: Fraction, places: int, fixed: bool = False) -> str:
     """A figure with at most (or exactly) so many decimals and a comma at the thousands."""
     whole, dot, rest = printing.decimal(value, places, places if fixed else 0).partition(".")
     return f"{int(whole):,}{dot}{rest}" if whole not in ("-0", "0") else f"{whole}{dot}{rest}"
+
+
+def _whole_if_converted(celsius: Fraction) -> Fraction:
+    """A figure with a tenth at most as it is written; what only comes out of Fahrenheit to the whole degree."""
+    return celsius if (celsius * 10).denominator == 1 else printing.rounded(celsius, 0)
 
 
 def _nearest_five(figure: Fraction) -> Fraction:
