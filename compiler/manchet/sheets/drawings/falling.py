@@ -53,7 +53,7 @@ def way_down(points: Sequence[tuple[float, float]], lanes: Sequence[Lane], degre
         parts.append(box(x(lane.opens), top + 1.5, max(2.0, x(lane.closes) - x(lane.opens)), 10, THIN, "#fff"))
         for into, out in lane.loads:
             parts.append(box(x(into), top + 1.5, max(2.0, x(out) - x(into) - 1), 10, THIN, "#000"))
-    parts.append(words(LEFT, foot + 30, key, LETTER))
+    parts.append(words(LEFT, foot + 30, key, LETTER, "start"))
     return Art(WIDTH, foot + 34, "".join(parts))
 
 
