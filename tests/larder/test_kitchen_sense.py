@@ -20,6 +20,12 @@ ODD, IMPOSSIBLE = "kitchen-temperature-odd", "kitchen-temperature-impossible"
         ("  tap 140 C", IMPOSSIBLE, "did you mean `tap 14 C` or `tap 140 F`?"),
         ("  tap 11 F", IMPOSSIBLE, "did you mean `tap 11 C`?"),
         ("  tap 80 C", ODD, "did you mean `tap 8 C` or `tap 80 F`?"),
+        ("  tap 212 F", ODD, "write what a thermometer shows, as in `tap 54 F`"),
+        (
+            "  oven a\n    falls 36 F an hour from 600 F\n    falls 54 F an hour from 464 F",
+            "oven-falls-faster-when-colder",
+            "read it again; are the two exchanged? `falls 54 F an hour from 600 F`, `falls 36 F an hour from 464 F`",
+        ),
         ("  air 170 C", IMPOSSIBLE, "did you mean `air 17 C`?"),
         ("  air 70 C", ODD, "did you mean `air 7 C` or `air 70 F`?"),
         ("  air 17 F", ODD, "did you mean `air 17 C`? If it is so, write `air -8.33 C`"),

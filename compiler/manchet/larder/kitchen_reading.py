@@ -262,7 +262,10 @@ class _Reading(FigureReading):
             falls=tuple(fall for fall, _ in stretches.values()),
             load_takes=self._load_takes(lines),
         )
-        self.reports += kitchen_sense.falls(what, oven, {start: place for start, (_, place) in stretches.items()})
+        places = {start: place for start, (_, place) in stretches.items()}
+        said = (line.node.amounts[-1].unit for line in falls if isinstance(line.node, Setting) and line.node.amounts)
+        unit = next((unit for unit in said if unit in ("C", "F")), "C")
+        self.reports += kitchen_sense.falls(what, oven, places, unit)
         return oven
 
     def _scale(self, entry: Written, name: str, lines: Lines) -> Scale | None:

@@ -52,8 +52,8 @@ FASTER = Fraction(6, 5)
 
 def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: Place) -> Diagnostic | None:
     """What is odd about the temperature of `what` (a key of `SPANS`), written on a line `key`; None where nothing is."""
-    span = SPANS[what]
-    said = f"{shown(amount.low or celsius)} {amount.unit}"
+    span, unit = SPANS[what], amount.unit
+    said = f"{shown(amount.low or celsius)} {unit}"
     if _within(span.usual, celsius):
         if not _frost_by_slip(what, amount, celsius):
             return None
@@ -61,18 +61,25 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
         help = f"did you mean `{key} {shown(amount.low or celsius)} C`? If it is so, write `{key} {shown(celsius)} C`"
         return warning("kitchen-temperature-odd", place, message, help)
     meant = [f"`{key} {figure}`" for figure in _meant(span, amount)]
+    usually = reading(Fraction(span.usually), unit)
     help = (
-        f"did you mean {' or '.join(meant)}?"
-        if meant
-        else f"write what a thermometer shows, as in `{key} {span.usually} C`"
+        f"did you mean {' or '.join(meant)}?" if meant else f"write what a thermometer shows, as in `{key} {usually}`"
     )
     if _within(span.possible, celsius):
-        least, most = span.usual
-        message = f"{said} is outside what {span.what} has, {least} to {most} C"
+        message = f"{said} is outside what {span.what} has, {_ends(span.usual, unit)}"
         return warning("kitchen-temperature-odd", place, message, help)
-    least, most = span.possible
-    message = f"{said} is no temperature of {span.what}, {least} to {most} C"
+    message = f"{said} is no temperature of {span.what}, {_ends(span.possible, unit)}"
     return error("kitchen-temperature-impossible", place, message, help)
+
+
+def reading(celsius: Fraction, unit: str) -> str:
+    """A temperature in the scale of the line it is said of, to whole degrees."""
+    return f"{round(celsius / UNITS[unit].factor + UNITS[unit].offset)} {unit}"
+
+
+def _ends(span: tuple[int, int], unit: str) -> str:
+    least, most = (reading(Fraction(end), unit) for end in span)
+    return f"{least.split()[0]} to {most}"
 
 
 def _within(span: tuple[int, int], celsius: Fraction) -> bool:
@@ -95,34 +102,36 @@ def _meant(span: Span, amount: Amount) -> Iterator[str]:
             yield f"{shown(value)} {unit}"
 
 
-def falls(what: str, oven: Oven, lines: dict[Fraction, Place]) -> Iterator[Diagnostic]:
-    """What is odd about the fall of an oven; `lines` has the place of each stretch by the heat it begins at."""
+def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Iterator[Diagnostic]:
+    """What is odd about the fall of an oven; `lines` has the place of each stretch by the heat it begins at,
+    and `unit` is the scale they are written in."""
     for fall, below in pairwise(oven.falls):
         hot, cold = fall.fastest or fall.an_hour, below.slowest or below.an_hour
         if cold > hot * FASTER:
+            slow, fast = _rate(fall, unit), _rate(below, unit)
+            above, under = reading(fall.start, unit), reading(below.start, unit)
             yield warning(
                 "oven-falls-faster-when-colder",
                 lines[below.start],
-                f"{what} falls {_rate(below)} C an hour from {shown(below.start)} C, and {_rate(fall)} where it is hotter; "
-                "an oven loses less the colder it is",
-                f"read it again; are the two exchanged? `falls {_rate(below)} C an hour from {shown(fall.start)} C`, "
-                f"`falls {_rate(fall)} C an hour from {shown(below.start)} C`",
+                f"{what} falls {fast} an hour from {under}, and {slow} where it is hotter; an oven loses less the colder it is",
+                f"read it again; are the two exchanged? `falls {fast} an hour from {above}`, "
+                f"`falls {slow} an hour from {under}`",
             )
             break
     if oven.falls and oven.hottest is not None and oven.falls[0].start > oven.hottest:
-        start = shown(oven.falls[0].start)
+        start, hottest = reading(oven.falls[0].start, unit), reading(oven.hottest, unit)
         yield error(
             "oven-falls-from-over-hottest",
             lines[oven.falls[0].start],
-            f"{what} falls from {start} C, and its `hottest` is {shown(oven.hottest)} C",
-            f"write `hottest {start} C`, or begin the fall at {shown(oven.hottest)} C",
+            f"{what} falls from {start}, and its `hottest` is {hottest}",
+            f"write `hottest {start}`, or begin the fall at {hottest}",
         )
 
 
-def _rate(fall: Fall) -> str:
-    if fall.slowest is None or fall.fastest is None:
-        return shown(fall.an_hour)
-    return f"{shown(fall.slowest)}-{shown(fall.fastest)}"
+def _rate(fall: Fall, unit: str) -> str:
+    """A difference of temperature, and its ends where it is a range."""
+    ends = (fall.slowest or fall.an_hour, fall.fastest or fall.an_hour)
+    return "-".join(dict.fromkeys(shown(end / UNITS[unit].factor) for end in ends)) + f" {unit}"
 
 
 def tin(what: str, rim: tuple[Fraction, ...], base: tuple[Fraction, ...], place: Place) -> Iterator[Diagnostic]:
