@@ -10,7 +10,7 @@ import argparse
 import sys
 from typing import TYPE_CHECKING
 
-from manchet.cli import sizing
+from manchet.cli import degrees, sizing
 from manchet.cli.arguments import one_of
 from manchet.cli.reporting import UNEXPLAINED, said
 from manchet.cli.status import ERRORS, FINE
@@ -110,9 +110,8 @@ def text(figures: Figures) -> str:
             )
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
-        lines.append(
-            f"    {spelled(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}".rstrip()
-        )
+        said = f"    {spelled(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}"
+        lines.append((said + degrees.beside(figure, figures.degrees)).rstrip())
     return "\n".join(lines) + "\n"
 
 

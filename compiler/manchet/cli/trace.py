@@ -12,7 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from manchet.cli import sizing
+from manchet.cli import degrees, sizing
 from manchet.cli.figures import figures_for, spelled
 from manchet.cli.status import ERRORS, FINE
 from manchet.workspace.trouble import Unknown
@@ -57,7 +57,8 @@ def run(options: argparse.Namespace) -> int:
     } | {fold(key.replace("_", " ")): fold(spelled(key, figure)) for key, figure in figures.totals.items()}
     if not options.figure:
         for name, figure in known.values():
-            print(f"{show(name)}  {_value(figure, options.exact)}")
+            house = figures.degrees
+            print(f"{show(degrees.said(name, house))}  {_value(figure, options.exact)}{degrees.beside(figure, house)}")
         return FINE
     wanted = fold(options.figure.replace("_", " "))
     wanted = wanted if wanted in known else also.get(wanted, wanted)
@@ -74,7 +75,7 @@ def run(options: argparse.Namespace) -> int:
             f"near: {known[near][0]}" if near else f"manchet trace '{figures.name}' lists them",
         )
     wanted = alike[0]
-    sys.stdout.write("\n".join(chain(known[wanted][1], options.exact)) + "\n")
+    sys.stdout.write("\n".join(chain(known[wanted][1], options.exact, figures.degrees)) + "\n")
     return FINE
 
 
@@ -86,24 +87,27 @@ def _with_the_words(wanted: str, known: Iterable[str]) -> list[str]:
     ]  # fmt: skip
 
 
-def chain(figure: Figure | Given, exact: bool, depth: int = 0, seen: frozenset[str] = frozenset()) -> Iterator[str]:
+def chain(
+    figure: Figure | Given, exact: bool, house: str = "", depth: int = 0, seen: frozenset[str] = frozenset()
+) -> Iterator[str]:
     """The lines that explain a figure, what it is made of one step deeper each time."""
     from manchet.diagnostics.terminal import show
     from manchet.figures.figure import Given
 
     margin = "  " * depth
+    line = f"{margin}{show(degrees.said(figure.name, house))}  {_value(figure, exact)}{degrees.beside(figure, house)}"
     if isinstance(figure, Given):
-        yield f"{margin}{show(figure.name)}  {_value(figure, exact)}  ({show(figure.where)})"
+        yield f"{line}  ({show(figure.where)})"
         return
-    yield f"{margin}{show(figure.name)}  {_value(figure, exact)}"
+    yield line
     key = f"{figure.name} {figure.value} {figure.unit}"
     if key in seen:
         return
-    yield f"{margin}  rule: {show(figure.rule)}"
+    yield f"{margin}  rule: {show(degrees.said(figure.rule, house))}"
     if figure.source:
         yield f"{margin}  source: {show(figure.source)}"
     for given in figure.inputs:
-        yield from chain(given, exact, depth + 1, seen | {key})
+        yield from chain(given, exact, house, depth + 1, seen | {key})
 
 
 def _named(figures: Figures) -> Mapping[str, Figure]:

@@ -74,6 +74,8 @@ class Figures(NamedTuple):
     estimates: Mapping[str, Figure] = {}
     """What the file leaves open, by a name in words: each wait somewhere cooler or warmer, how soon a retarded
     dough is cold, bake loss, baked weight."""
+    degrees: str = ""
+    """"F" where the kitchen writes its temperatures so; every figure is in Celsius all the same."""
 
 
 def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: tuple[Formula, ...] = ()) -> Figures:
@@ -98,7 +100,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(batch, kitchen, baked_in) | oven_figures(batch, beside, kitchen)
-    return Figures(formula.name, formula.way.value, overall, stages, found, estimates)
+    return Figures(formula.name, formula.way.value, overall, stages, found, estimates, kitchen.degrees)
 
 
 def where(place: Place | None) -> str:

@@ -118,6 +118,8 @@ class Kitchen(NamedTuple):
     """"British", "American" or "": whose words are printed."""
     degrees: str = ""
     """"C" or "F": in what it writes its own temperatures; "" where it writes none."""
+    lengths: str = ""
+    """"inch" where it measures its tins in inches, else ""."""
     yeast: str = ""
     yeast_factors: str = ""
     """Whose factors between fresh and dried yeast: a name of `yeast_factors.FACTORS`, "" where no kitchen says."""

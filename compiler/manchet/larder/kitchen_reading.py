@@ -146,6 +146,8 @@ class _Reading(FigureReading):
         else:
             count = self._count(*lines["count"], "24") if "count" in lines else None
             sides = self._sides(lines)
+            inches = any(lines[key][1].amounts[-1].unit == "inch" for key in sides)
+            kitchen = kitchen._replace(lengths="inch" if inches else kitchen.lengths)
             volume = self._volume(entry, what, lines, sides)
             rim, base = rim_of(sides), base_of(sides)
             if node.key == "tin" and "bottom" in sides and rim is not None and base is not None and volume_of(sides):

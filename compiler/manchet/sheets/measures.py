@@ -40,6 +40,10 @@ class Measures(NamedTuple):
     house: House
     words: Words
 
+    @property
+    def in_inches(self) -> bool:
+        return self.house.units == "US" or self.house.lengths == "inch"
+
     # ---- weights
 
     def weight(self, grams: Fraction, step: Fraction = Fraction(1), in_kg: bool = False) -> Weight:
@@ -49,6 +53,13 @@ class Measures(NamedTuple):
         if in_kg:
             return Weight(_figure(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
         return Weight(_figure(grams, printing.telling(grams, _places(step)), fixed=True), self.words["units.g"])
+
+    def pounds_and_hundredths(self, grams: Fraction) -> Weight:
+        """`3 lb 15.30 oz`: for every line of a table in which one is weighed finer than a quarter of an ounce."""
+        pounds, ounces = divmod(printing.rounded(grams / OUNCE, 2), 16)
+        said = _figure(ounces, 2, fixed=True)
+        whole = f"{int(pounds):,}{NBSP}{self.words['units.lb']} " if pounds else ""
+        return Weight(whole + said, self.words["units.oz"])
 
     def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
         if step < OUNCE / 4:
@@ -219,7 +230,7 @@ class Measures(NamedTuple):
         return self.words["units." + self.house.degrees]
 
     def length(self, millimetres: Range) -> str:
-        if self.house.units == "US":
+        if self.in_inches:
             return self._range(millimetres, lambda x: x / INCH, self.words["units.inch"], 2)
         ends = [end for end in millimetres if end is not None]
         return self._range(millimetres, lambda x: x, self.words["units.mm"], 0 if min(ends) >= 10 else 1)

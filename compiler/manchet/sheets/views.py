@@ -12,12 +12,14 @@ from manchet.sheets.water_values import Water
 
 
 class House(NamedTuple):
-    """How this house prints: paper ("A4", "Letter"), units ("metric", "US"), degrees ("C", "F"), whose words."""
+    """How this house prints: paper ("A4", "Letter"), units ("metric", "US"), degrees ("C", "F"), whose words, and lengths
+    ("mm", "inch"; US units have inches)."""
 
     paper: str = "A4"
     units: str = "metric"
     degrees: str = "C"
     words: str = "British"
+    lengths: str = "mm"
 
 
 class Issue(NamedTuple):

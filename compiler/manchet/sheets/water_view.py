@@ -12,7 +12,7 @@ from manchet.figures.water_grid import BOILING, HOT_TAP, Cell, Water
 from manchet.formula.model import Range
 from manchet.quantities.printing import rounded
 from manchet.sheets import water_values
-from manchet.sheets.measures import NBSP, Measures
+from manchet.sheets.measures import NBSP, OUNCE, Measures
 
 STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
 """Celsius between two lines of the grid: 4 C, or 8 F."""
@@ -75,7 +75,7 @@ def stage_water(water: StageWater, m: Measures) -> str:
         )
     said = [_degrees(water.celsius.likely, m)]
     if water.ice and _whole(water.celsius.likely, m) < _whole(water.around.tap, m) and _to_fives(water.ice):
-        said.append(m.words.say("water.ice", m.mass(_to_fives(water.ice))))
+        said.append(m.words.say("water.ice", _weight_of_ice(_to_fives(water.ice), m)))
     return m.words.say("water.at_about", ", ".join(said))
 
 
@@ -138,7 +138,12 @@ def _ice(cell: Cell, water: Water, m: Measures) -> str:
     ice = _to_fives(cell.ice or Fraction(0))
     if not ice or water.tap is None or _whole(cell.celsius, m) >= _whole(water.tap, m):
         return ""
-    return m.words.say("water.ice", m.mass(ice))
+    return m.words.say("water.ice", _weight_of_ice(ice, m))
+
+
+def _weight_of_ice(grams: Fraction, m: Measures) -> str:
+    """In pounds to the quarter ounce, so that a table has one way of saying it."""
+    return str(m.weight(max(grams, OUNCE / 4), OUNCE / 4)) if m.house.units == "US" else m.mass(grams)
 
 
 def _to_fives(grams: Fraction) -> Fraction:

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, NamedTuple
 from manchet.formula.model import Booking, Goes
 from manchet.formula.weighing import NOTABLE, Table, WeighedLine
 from manchet.sheets.all_of_it import goes_whole, leaves_some
-from manchet.sheets.measures import Measures, Weight
+from manchet.sheets.measures import LIGHT, OUNCE, Measures, Weight
 from manchet.sheets.views import Row
 from manchet.sheets.water_view import stage_water
 from manchet.sheets.wording import once
@@ -92,8 +92,16 @@ class Bowl(NamedTuple):
 
     def weight(self, grams: Fraction, step: Fraction) -> Weight:
         fine = self.table.fine is not None and step < self.table.fine
+        if self._in_hundredths():
+            return self.m.pounds_and_hundredths(grams)
         largest = max((line.reading.grams for line in self.table.lines), default=Fraction(0))
         return self.m.weight(grams, step, in_kg=largest >= LARGE and not fine)
+
+    def _in_hundredths(self) -> bool:
+        """In pounds: some line, and no light one, is weighed finer than in quarter ounces; then all are said so."""
+        return self.m.house.units == "US" and any(
+            line.reading.step < OUNCE / 4 and line.reading.grams >= LIGHT for line in self.table.lines
+        )
 
     def _row(self, line: WeighedLine, late: bool = False) -> Row:
         portion = line.weighed.portion

@@ -192,7 +192,7 @@ def _unit(what: str, m: Measures) -> str:
     if what in ("temperature", "core"):
         return m.degree()
     if what == "below rim":
-        return m.words["units.inch" if m.house.units == "US" else "units.mm"]
+        return m.words["units.inch" if m.in_inches else "units.mm"]
     return ""
 
 

@@ -123,7 +123,8 @@ def house_of(kitchen: Kitchen, wish: Wish) -> House:
     """How this house prints: as asked for, else as the kitchen says (or writes its temperatures), else A4, metric, Celsius,
     British."""
     words = wish.words or kitchen.words or "British"
-    return House(wish.paper or "A4", wish.units or "metric", wish.degrees or kitchen.degrees or "C", words)
+    degrees, lengths = wish.degrees or kitchen.degrees or "C", kitchen.lengths or "mm"
+    return House(wish.paper or "A4", wish.units or "metric", degrees, words, lengths)
 
 
 def issue_of(wish: Wish, version: Version) -> Issue:

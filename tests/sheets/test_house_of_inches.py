@@ -1,0 +1,95 @@
+"""A house that measures its tins in inches, or weighs in pounds: one way a sheet, one way a table; and degrees in F."""
+
+import re
+from fractions import Fraction
+
+import pytest
+
+from manchet.bakery import read, written_batch
+from manchet.cli.degrees import beside, said
+from manchet.figures.figure import Figure, Given
+from manchet.figures.totals import totals_of
+from manchet.formula.mixes import mixes_of
+from manchet.formula.weighing import System, weigh
+from manchet.sheets.prep_view import Prepared, prep_sheet
+from manchet.sheets.views import Issue, PrepSheet, Steps
+from manchet.source.text import SourceText
+from manchet.workspace.making import house_of
+from manchet.workspace.wish import Wish
+
+LOAF = """
+kitchen Home
+  air 70 F
+  scale bench
+    reads 1 g
+    up to 5 kg
+  tin loaf tin
+    {inside}
+
+formula Tin loaf
+  kind tin loaf
+  makes 4 loaves at 700 g dough
+  overall
+    white flour 100%
+    water 65%
+    salt 2%
+    instant yeast 0.6%
+  dough
+    everything else
+    mix by hand 8 min to 78 F
+    ferment covered 90 min at 76 F
+    divide
+    shape long
+    place in loaf tin
+    prove covered 60 min at 80 F to 0.75 inch below the rim
+    bake 35 min at 400 F to 200 F core
+    cool 2 h
+"""
+
+
+def sheet(inside: str, units: str) -> PrepSheet:
+    bakery = read([SourceText("loaf.bake", LOAF.format(inside=inside))])
+    batch, kitchen = written_batch(bakery.formulas[0], bakery.kitchen).value, bakery.kitchen
+    assert batch is not None
+    mixes = mixes_of(batch, kitchen)
+    system = System.US if units == "US" else System.METRIC
+    tables = tuple(weigh(making, kitchen, system).value for making in mixes.makings)
+    work = Prepared(batch, mixes, tables, totals_of(batch.formula, bakery.larder), kitchen)
+    return prep_sheet(work, Issue(), house_of(kitchen, Wish(units=units)))
+
+
+def proof(printed: PrepSheet) -> tuple[str, str]:
+    lines = [line for b in printed.blocks for g in b.parts for p in g if isinstance(p, Steps) for line in p.lines]
+    (line,) = [line for line in lines if "below the rim" in line.text]
+    return line.text.replace("\u00a0", " "), next(box.unit for box in line.boxes if box.label == "below rim")
+
+
+@pytest.mark.parametrize(
+    ("inside", "units", "length", "unit"),
+    [
+        ("inside 9 x 5 x 3 inch", "metric", "to 0.75 in below the rim", "in"),
+        ("inside 23 x 13 x 8 cm", "metric", "to 19 mm below the rim", "mm"),
+        ("inside 23 x 13 x 8 cm", "US", "to 0.75 in below the rim", "in"),
+    ],
+)
+def test_lengths_are_said_as_the_house_measures(inside: str, units: str, length: str, unit: str) -> None:
+    text, box = proof(sheet(inside, units))
+    assert length in text and box == unit
+
+
+def test_a_table_in_pounds_is_said_in_one_way() -> None:
+    """On a scale that shows a twentieth of an ounce, flour of 3 lb 10 oz is not 58.95 oz beside 2 lb 6½ oz of water."""
+    rows = sheet("inside 9 x 5 x 3 inch", "US").blocks[0].rows
+    said = [f"{row.weight} {row.unit}".replace("\u00a0", " ") for row in rows]
+    assert all(re.fullmatch(r"(\d+ lb )?\d+\.\d\d oz", weight) for weight in said), said
+    assert all(float(weight.split()[-2]) < 16 for weight in said) and "lb" in said[0]
+
+
+def test_what_is_traced_in_a_house_of_fahrenheit() -> None:
+    water = Given("water temperature", Fraction(25), "C", "")
+    friction = Given("friction", Fraction(10), "C", "")
+    base = Figure("base temperature", Fraction(60), "C", "", (water, water, water), "")
+    assert [beside(one, "F") for one in (water, friction, base)] == [" (77 F)", " (18 F)", " (204 F)"]
+    assert beside(water, "C") == beside(water, "") == ""
+    assert said("an estimate, 20 to 25 C: by half", "F") == "an estimate, 20 to 25 C (68 to 77 F): by half"
+    assert said("poolish, ripen at 20 C", "F") == "poolish, ripen at 20 C (68 F)"
