@@ -20,6 +20,7 @@ from manchet.sheets.step_pictures import own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
 from manchet.sheets.wait_lines import wait_lines
+from manchet.sheets.water_view import home_water
 from manchet.sheets.weigh_view import Bowl, exact_weight
 from manchet.sheets.words_of import words_of
 from manchet.timing.card import course_of
@@ -144,7 +145,7 @@ def _section(at: int, work: Prepared, m: Measures) -> Section:
         aside=_rows(bowl, held=True),
         cautions=caution_view.at_stage(work.cautions, stage.key, m),
         ways=tuple(ways),
-        notes=stage.notes,
+        notes=(*home_water(work.at_home.get(stage.key), m), *stage.notes),
         figures=own(stage.pictures, work),
     )
 

@@ -52,6 +52,8 @@ class Prepared(NamedTuple):
     """Of the stages before the dough, by key."""
     pictures: Mapping[Picture, Figure] | None = {}
     """The baker's own that can be shown; None: no drawings and no pictures at all."""
+    at_home: Mapping[str, StageWater] = {}
+    """Of every stage of a handout that is mixed to a temperature, by key."""
 
 
 def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:

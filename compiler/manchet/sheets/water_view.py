@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.figures.dough_temperature import Balance, capacity
-from manchet.figures.going_in import GoingIn
+from manchet.figures.going_in import HOTTER, GoingIn
 from manchet.figures.ice import ice_in
 from manchet.figures.stage_water import StageWater
 from manchet.figures.water_grid import BOILING, HOT_TAP, Cell, Water
@@ -77,6 +77,26 @@ def stage_water(water: StageWater, m: Measures) -> str:
     if water.ice and _whole(water.celsius.likely, m) < _whole(water.around.tap, m) and _to_fives(water.ice):
         said.append(m.words.say("water.ice", _weight_of_ice(_to_fives(water.ice), m)))
     return m.words.say("water.at_about", ", ".join(said))
+
+
+def home_water(water: StageWater | None, m: Measures) -> tuple[str, ...]:
+    """`water about 24 °C (room and flour at 21 °C)`, for a handout; () where nothing is to be said."""
+    if water is None:
+        return ()
+    room, flour = (_degrees(celsius, m) for celsius in (water.around.air, water.around.flour))
+    if room == flour:
+        taken = m.words.say("handout.room_and_flour", room)
+    else:
+        taken = m.words.say("handout.room_flour", room, flour)
+    for thing in water.balance.rest:
+        if thing.portion.stage and thing.celsius - water.around.air >= HOTTER:
+            taken = m.words.say("handout.with_stage", taken, thing.portion.name, _degrees(thing.celsius, m))
+    if not water.balance.coldest <= water.celsius.likely <= HOT_TAP:
+        name, wanted = water.balance.liquid, _degrees(water.balance.wanted, m)
+        return (m.words.say("handout.water_none", name, wanted, _reached(water.balance, m), taken),)
+    if water.celsius.likely < 0:
+        return (m.words.say("handout.water_ice", water.balance.liquid, taken),)
+    return (m.words.say("handout.water", water.balance.liquid, _degrees(water.celsius.likely, m), taken),)
 
 
 def _figure(water: Water, m: Measures) -> str:

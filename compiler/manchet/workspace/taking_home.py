@@ -9,6 +9,7 @@ from manchet.cautions.registry import cautions_of
 from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.suggest import fold
+from manchet.figures.home_water import home_waters
 from manchet.figures.totals import totals_of
 from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Batch, Formula
@@ -48,7 +49,8 @@ def taken_home(
     cautions = cautions_of(Subject(formula, batch.value, kitchen, bakery.larder, totals))
     work = Prepared(batch.value, mixes, tuple(table.value for table in tables), totals, at_home, cautions)
     reports = [r for table in tables for r in table.diagnostics if r.severity is not Severity.NOTE]
-    work = work._replace(pictures=pictures)
+    waters = home_waters(batch.value, at_home, mixes, bakery.larder)
+    work = work._replace(pictures=pictures, at_home=waters)
     view = handout(work, issue, house, wish.benches, wish.blanks, _made_ahead(bakery, batch.value, at_home))
     return Outcome(view, (*batch.diagnostics, *reports))
 

@@ -1,0 +1,76 @@
+"""What a handout says of the water: by hand, in the kitchen's room or a usual one, which is said aloud."""
+
+import re
+
+import pytest
+
+from manchet.bakery import read, written_batch
+from manchet.figures.home_water import home_waters
+from manchet.formula.mixes import mixes_of
+from manchet.sheets.measures import Measures
+from manchet.sheets.views import House
+from manchet.sheets.water_view import home_water
+from manchet.sheets.words_of import words_of
+from manchet.source.text import SourceText
+
+LOAF = """
+formula Home loaf
+  kind hearth loaf
+  makes 2 loaves at 850 g dough
+  overall
+    white flour 100%
+    water 70%
+    salt 2%
+    fresh yeast 1.5%
+{scald}
+  dough
+{uses}
+    everything else
+    mix slow 5 min
+    mix fast 5 min to 25 C
+    ferment covered 90 min at 24 C
+    divide
+    shape round
+    prove covered 60 min at 24 C
+    bake 35 min at 230 C
+    cool 2 h
+{kitchen}
+"""
+SCALD = """
+  scald with 10% of all flour
+    white flour 100%
+    water 200%
+      at 100 C
+    mix by hand 2 min
+    rest covered 30 min
+"""
+
+
+def said(kitchen: str = "", scald: bool = False, house: House | None = None) -> str:
+    house = house or House()
+    uses, made = ("    scald", SCALD) if scald else ("", "")
+    bakery = read([SourceText("loaf.bake", LOAF.format(kitchen=kitchen, scald=made, uses=uses))])
+    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
+    assert batch is not None
+    waters = home_waters(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    (line,) = home_water(waters["dough"], Measures(house, words_of(house.words)))
+    return line.replace("\u00a0", " ")
+
+
+def test_a_usual_room_is_taken_and_said() -> None:
+    """By hand nothing is worked into it; wetting warms 1 kg of flour and 700 g of water by 3 C: water a little under the dough."""
+    found = re.fullmatch(r"water about (\d+) °C \(room and flour at 21 °C\)", said())
+    assert found is not None and 23 <= int(found[1]) <= 26
+    assert re.fullmatch(r"water about 7\d °F \(room and flour at 70 °F\)", said(house=House(degrees="F")))
+
+
+def test_the_kitchens_own_room_and_what_goes_in_hot() -> None:
+    assert "(room at 16 °C, flour at 14 °C)" in said("kitchen Mine\n  air 16 C\n  flour 14 C\n")
+    hot = said(scald=True)
+    assert re.search(r"scald at [5-7]\d °C\)$", hot), hot
+
+
+@pytest.mark.parametrize(("air", "reached"), [("-30", "with water at 60 °C it comes to about"), ("21", "")])
+def test_where_no_water_does_it_a_sentence_says_so(air: str, reached: str) -> None:
+    text = said(f"kitchen Mine\n  air {air} C\n  flour {air} C\n")
+    assert text.startswith("no water makes it 25 °C") == bool(reached) and reached in text
