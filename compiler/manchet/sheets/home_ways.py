@@ -16,7 +16,7 @@ from manchet.sheets.baked_view import after_the_dough
 from manchet.sheets.handout_oven import oven_of
 from manchet.sheets.handout_values import Doing, Way
 from manchet.sheets.home_size import tray_plan
-from manchet.sheets.measures import Measures
+from manchet.sheets.measures import BOTH, Measures
 from manchet.sheets.mixing_view import order
 from manchet.sheets.prep_view import Prepared
 from manchet.sheets.views import Figure, Row
@@ -62,8 +62,8 @@ class Home(NamedTuple):
         """A preferment is only stirred together, like a batter."""
         return self.work.batch.formula.kind if is_dough else "batter"
 
-    def _doing(self, step: Step, text: str, adds: Adds, figures: tuple[Figure, ...]) -> Doing:
-        line = prep_steps.line_of(step, adds, (), self.m)
+    def _doing(self, step: Step, text: str, bowl: Adds, figures: tuple[Figure, ...]) -> Doing:
+        line = prep_steps.line_of(step, bowl, (), self.m)
         notes = line.notes
         if not home_steps.is_rewritten(step):
             text = line.text
@@ -71,7 +71,9 @@ class Home(NamedTuple):
             sorts = [divided(p, self.work.batch.formula, self.m) for p in self.work.batch.pieces if p.noun]
             text = self.m.words.say("handout.divide_into", text, "; ".join(sorts)) if sorts else text
         notes = (*notes, *self._tin_holds(step))
-        return Doing(text, line.look, step.why, notes, line.adds, line.counts, self._with_tray(step, figures))
+        # At home there is one scale: what stands aside on a sheet, the fine scale, is said only as ounces.
+        adds = line.adds if self.m.house.units == BOTH else tuple(row._replace(aside="") for row in line.adds)
+        return Doing(text, line.look, step.why, notes, adds, line.counts, self._with_tray(step, figures))
 
     def _tin_holds(self, step: Step) -> tuple[str, ...]:
         """How large the bakery's tin is: at home another one serves, if it holds as much."""
