@@ -21,6 +21,7 @@ from manchet.figures.totals import Totals, stage_prefermented, totals_of
 from manchet.figures.tub import tub_figures
 from manchet.figures.water_figures import water_figures
 from manchet.figures.water_grid import water_of
+from manchet.figures.worked_in import worked_in_figures
 from manchet.figures.yeast_grid import moved_figures, yeast_figures
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.mixes import mixes_of
@@ -89,7 +90,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
     stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
     found = _totals(batch, totals, overall, stages, flour)
     mixes = mixes_of(batch, kitchen, totals.wet)
-    found |= swap_figures(formula) | moved_figures(formula)
+    found |= swap_figures(formula) | moved_figures(formula) | worked_in_figures(batch)
     found |= mixing_figures(batch.stages[-1].stage.steps, mixes.mixer)
     water = water_of(batch, kitchen, mixes, larder)
     if water is not None and water.known and not formula.preparation:

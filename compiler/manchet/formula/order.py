@@ -10,7 +10,7 @@ from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.batching import batch_of, piece_grams
 from manchet.formula.crust import dough_for_baked
-from manchet.formula.model import Batch, Branch, Formula, Makes, Way
+from manchet.formula.model import Batch, Branch, Formula, Makes, Portion, Way
 from manchet.formula.nouns import same_noun
 from manchet.larder.kitchen import PLAIN, Kitchen
 from manchet.outcome import Outcome
@@ -136,6 +136,13 @@ def added_after_dividing(formula: Formula, noun: str) -> Fraction:
     """What a branch adds to its dough, per gram of it."""
     branch = branch_for(formula, noun)
     return sum((p.share for p in branch.added), NOTHING) if branch else NOTHING
+
+
+def worked_in(branch: Branch, batch: Batch) -> list[tuple[Portion, Fraction]]:
+    """What one sort gets of its own, and grams of it: of the dough alone, for a piece is weighed with it."""
+    pieces = sum((p.number * p.grams for p in batch.pieces if same_noun(p.noun, branch.noun)), NOTHING)
+    dough = pieces / (1 + sum((portion.share for portion in branch.added), NOTHING))
+    return [(portion, portion.share * dough) for portion in branch.added]
 
 
 def _wanted(formula: Formula, order: Order) -> tuple[Makes, ...] | Diagnostic:

@@ -8,11 +8,11 @@ from fractions import Fraction
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
+from manchet.formula.order import worked_in
 from manchet.formula.weighing import Table
 from manchet.sheets.handout_values import Bench, Share
 from manchet.sheets.home_made import name_of
 from manchet.sheets.measures import Measures
-from manchet.sheets.prep_steps import worked_in
 from manchet.sheets.prep_view import Prepared
 
 SPARE = 10

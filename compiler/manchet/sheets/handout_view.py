@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from manchet.cautions.caution import DEFERS, caution
 from manchet.formula.nouns import same_noun
+from manchet.formula.order import worked_in
 from manchet.formula.weighing import WeighedLine
 from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_steps, views
 from manchet.sheets.handout_values import Handout, Section
@@ -92,7 +93,7 @@ def _bought(work: Prepared, m: Measures) -> list[str]:
                 name = line.weighed.portion.name
                 grams[name] = grams.get(name, Fraction(0)) + line.shown
     for branch in work.batch.formula.branches:
-        for portion, much in prep_steps.worked_in(branch, work.batch):
+        for portion, much in worked_in(branch, work.batch):
             grams[portion.name] = grams.get(portion.name, Fraction(0)) + much
     return [f"{m.grams(much)} {name}" for name, much in grams.items()]
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from manchet.formula.model import Batch, Step
 from manchet.formula.nouns import same_noun
+from manchet.formula.order import worked_in
 from manchet.formula.weighing import WeighedLine
 from manchet.sheets import prep_steps
 from manchet.sheets.handout_values import Before
@@ -33,7 +34,7 @@ def needed(batch: Batch) -> dict[str, Fraction]:
             add(weighed.portion.stage, weighed.grams)
         touching(stage.stage.steps, sum((piece.number for piece in batch.pieces), Fraction(0)))
     for branch in formula.branches:
-        for portion, grams in prep_steps.worked_in(branch, batch):
+        for portion, grams in worked_in(branch, batch):
             add(portion.stage, grams)
         mine = (piece.number for piece in batch.pieces if same_noun(piece.noun, branch.noun))
         touching(branch.steps, sum(mine, Fraction(0)))

@@ -7,9 +7,9 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Batch, Branch, PieceBatch, Portion, StageBatch, Step
+from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
 from manchet.formula.nouns import counted, same_noun
-from manchet.formula.order import added_after_dividing, left_at_the_scale
+from manchet.formula.order import added_after_dividing, left_at_the_scale, worked_in
 from manchet.sheets import baked_view, views, wording
 from manchet.sheets.bake_view import bake_part
 from manchet.sheets.far_view import step_notes
@@ -175,13 +175,6 @@ def for_the(noun: str, batch: Batch, m: Measures) -> str:
     """`for the rolls`, `for the loaf` where there is one."""
     number = sum((piece.number for piece in batch.pieces if same_noun(piece.noun, noun)), Fraction(0))
     return m.words.say("divide.for_the", counted(number, noun))
-
-
-def worked_in(branch: Branch, batch: Batch) -> list[tuple[Portion, Fraction]]:
-    """What one sort gets of its own, and grams of it: of the dough alone, for a piece is weighed with it."""
-    pieces = sum((p.number * p.grams for p in batch.pieces if p.noun == branch.noun), Fraction(0))
-    dough = pieces / (1 + sum((portion.share for portion in branch.added), Fraction(0)))
-    return [(portion, portion.share * dough) for portion in branch.added]
 
 
 def branch_adds(branch: Branch, batch: Batch, m: Measures) -> dict[str, Row]:

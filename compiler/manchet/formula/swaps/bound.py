@@ -17,9 +17,6 @@ from manchet.syntax import nodes
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry
 
-NONE_OF_IT = frozenset({"swap-not-there", "swap-taken-before"})
-"""Reports that a formula has nothing of what is swapped out, never had or no more."""
-
 
 class Wanted(NamedTuple):
     """A swap, the line it stands in, and whether the formula may be without what is swapped out."""
@@ -52,6 +49,12 @@ class Rewritten(NamedTuple):
     swapped: tuple[Swapped, ...]
 
 
+def _quiet(made: Sequence[Swapped]) -> frozenset[str]:
+    """What a formula that may be without it is not told: it has none of it, or its own swap took it."""
+    asked_before = any(each.place.path == OPTION for each in made)
+    return frozenset({"swap-not-there"} if asked_before else {"swap-not-there", "swap-taken-before"})
+
+
 def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors: str) -> Outcome[Rewritten | None]:
     """The formula's lines after its swaps; None where it, or one of them, cannot be."""
     made: list[Swapped] = []
@@ -63,7 +66,7 @@ def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors:
             return Outcome(None, before.diagnostics)
         done = swapped(block, offered.shared, before.value, one.swap, one.line, bench, made)
         if done.value is None:
-            if one.if_there and all(report.name in NONE_OF_IT for report in done.diagnostics):
+            if one.if_there and all(report.name in _quiet(made) for report in done.diagnostics):
                 continue
             return Outcome(None, done.diagnostics)
         block, offered = done.value.formula, offered._replace(shared=done.value.shared)
