@@ -199,3 +199,15 @@ def test_the_total_is_within_half_a_reading_of_the_exact_one(
     closing = max(table.lines[:2], key=lambda line: line.weighed.grams)
     exact = sum((line.wanted for line in table.lines), Fraction(0))
     assert abs(table.total - exact) <= closing.reading.step / 2
+
+
+@pytest.mark.parametrize(
+    ("reads", "grams", "finer"),
+    [("5", "1", "`reads 0.1 g`"), ("0.1", "0.04", "`reads 0.01 g`"), ("0.1", "0.03", "`reads 0.001 g`"), ("0.01", "0.002", "")],
+)  # fmt: skip
+def test_the_scale_to_get_is_finer_than_the_one_there_is(reads: str, grams: str, finer: str) -> None:
+    scale = PLAIN._replace(scales=(Scale("home", Fraction(reads), Fraction(5000)),))
+    lines = weighed(FLOUR, 400), weighed(WATER, 4), weighed(ingredient("thing", "lye"), grams)
+    (report,) = [r for r in weigh(making(*lines), scale).diagnostics if r.name == "too-small-to-weigh"]
+    assert report.help.endswith(finer) and report.help.startswith("make more at once")
+    assert (finer == "") is ("scale fine" not in report.help)

@@ -234,7 +234,7 @@ def _too_small(line: WeighedLine, table: Table, system: System, way_out: Dilutio
     if way_out is None:
         return Diagnostic(
             "too-small-to-weigh", Severity.ERROR, message, portion.place,
-            "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
+            _finer(line),
         )  # fmt: skip
     return Diagnostic(
         "too-small-to-weigh", Severity.WARNING, message, portion.place,
@@ -250,8 +250,20 @@ def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
         f"{portion.name} is {_three(grams, system)} and the scale shows {_show(reading.grams, system)}: "
         f"{decimal(line.moved * 100, 0)}% {'more' if reading.grams > grams else 'less'}",
         portion.place,
-        "make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads 0.1 g`",
+        _finer(line),
     )  # fmt: skip
+
+
+FINER = (Fraction(1, 10), Fraction(1, 100), Fraction(1, 1000))
+"""Grams that finer scales read, as they are sold."""
+
+
+def _finer(line: WeighedLine) -> str:
+    """The first scale finer than the one used that reads to a quarter of the line; where none is sold, make more."""
+    step = next((g for g in FINER if g < line.reading.step and g * 4 <= line.weighed.grams), None)
+    if step is None:
+        return "make more at once"
+    return f"make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads {decimal(step, 3)} g`"
 
 
 def _three(grams: Fraction, system: System) -> str:
