@@ -115,9 +115,25 @@ def test_a_stage_breaks_only_where_half_a_page_would_be_empty() -> None:
 
     assert not flows(2, 3), "it fits"
     assert flows(2, 14), "most of the page would be empty"
-    assert not flows(18, 10), "little is left of the page"
+    assert not flows(18, 6), "little is left of the page"
     assert flows(2, 60), "no page holds it"
     assert PAGES["Letter"] < PAGES["A4"]
+
+
+def test_the_last_stage_breaks_for_the_foot() -> None:
+    """Else a stage that fills what is left of a page would go overleaf as a whole, only to have the foot under it."""
+    view = sheet(FERRY)
+    dough = block(view, "dough")
+    group = next(group for group in dough.parts if isinstance(group[0], Steps))
+    line = group[0].lines[0]  # type: ignore[union-attr]
+
+    def flags(steps: int, blocks: int) -> list[tuple[bool, ...]]:
+        some = dough._replace(rows=dough.rows[:1], aside=(), notes=(), parts=((Steps((line,) * steps),),), goes=())
+        return [one.long for one in flowing(view._replace(head=view.head[:1], blocks=(some,) * blocks))]
+
+    fills = max(n for n in range(40) if flags(n, 2)[0] == (False,))
+    assert flags(fills, 1) == [(True,)], "it fits, but not with the foot"
+    assert flags(fills - 8, 1) == [(False,)]
 
 
 def test_prepared_tables_keep_their_totals() -> None:

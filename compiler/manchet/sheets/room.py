@@ -10,8 +10,11 @@ from manchet.sheets.views import Bake, Block, Branch, Caution, Divide, Figures, 
 PAGES = {"A4": 250.0, "Letter": 232.0}
 """Millimetres of a page that are for the work: its height less the margins of the style."""
 
-_LETTERS = 95
-"""About how many 12-point letters a line of a caution holds."""
+BROKEN = 25.0
+"""What stays empty at the end of a page where a group breaks: a row with its picture does not."""
+
+_LETTERS, _SMALL = 95, 145
+"""About how many letters a line holds: of a caution, at 12 points; of the foot, at 8."""
 
 _STEAM = 13
 """About how many letters the column of the steam holds."""
@@ -21,22 +24,27 @@ def flowing(sheet: PrepSheet) -> tuple[Block, ...]:
     """The blocks, each with the word for each of its groups whether it may go over the end of a page.
 
     A group stays whole, unless it is higher than a page, or would leave more than half of one empty: then its weighing
-    stays whole, and its steps go on overleaf.
+    stays whole, and its steps go on overleaf. The foot goes with the last group: without room for it, some of that
+    group's steps go overleaf with it, so that neither the foot stands alone nor a page stays empty for the group.
     """
     page, at, blocks = PAGES[sheet.paper], _head(sheet), []
-    for block in sheet.blocks:
+    for number, block in enumerate(sheet.blocks, 1):
         flags = []
         for n, group in enumerate(block.parts):
             weighing = _weighing(block) if n == 0 else 0.0
             height = weighing + sum(_part(part) for part in group)
-            height += 7 * len(block.goes) if n == len(block.parts) - 1 else 0
+            is_last = n == len(block.parts) - 1
+            height += 7 * len(block.goes) if is_last else 0
+            foot = _foot(sheet) if is_last and number == len(sheet.blocks) else 0.0
             room = page - at % page
-            if height <= room:
-                flows = False
-            else:
-                first = _part(group[0]) if group and not isinstance(group[0], Steps) else 12.0
-                flows = height > page or (room > page / 2 and weighing + first <= room)
-            at += height if flows or height <= room else room + height
+            first = 0.0 if n == 0 else _part(group[0]) if group and not isinstance(group[0], Steps) else 12.0
+            begins = weighing + first <= room
+            flows = height + foot > room and (height + foot > page or (room > page / 2 and begins))
+            if height > room and not (flows and begins):
+                at += room
+            if height > page - at % page:
+                at += BROKEN
+            at += height
             flags.append(flows)
         blocks.append(block._replace(long=tuple(flags)))
     return tuple(blocks)
@@ -51,6 +59,14 @@ def _head(sheet: PrepSheet) -> float:
     return height + sum(_part(caution) for caution in sheet.cautions)
 
 
+def _foot(sheet: PrepSheet) -> float:
+    """The line about hazards, the overall formula and its totals, notes, and the blanks to sign."""
+    overall = sum(len(one.name) + len(one.percent) + 4 for one in sheet.overall)
+    totals = sum(len(fact.label) + len(fact.value) + 4 for fact in sheet.totals)
+    lines = sum(ceil(letters / _SMALL) for letters in (overall, totals, len(sheet.flours), *map(len, sheet.notes)))
+    return 38.0 + 4.2 * lines
+
+
 def _weighing(block: Block) -> float:
     """The heading of a stage, its weighing, and what is set aside."""
     height = 15 + 5 * len(block.notes) + 6 + sum(_row(row) for row in block.rows) + 8
@@ -58,7 +74,7 @@ def _weighing(block: Block) -> float:
 
 
 def _row(row: Row) -> float:
-    return 13.0 if row.notes else 9.2
+    return 13.0 if row.notes else 8.8
 
 
 def _part(part: Part) -> float:

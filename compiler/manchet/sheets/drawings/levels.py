@@ -57,7 +57,7 @@ def cut(vessel: Vessel, before: float | None, after: float | None, seam: str, sa
         parts.append(_seam(seam, top, rim + deep) + words(MIDDLE, rim + deep + 12, said.seam))
     wide = max((RIGHT + breadth(text) for text in (*said.before, *said.after)), default=0.0)
     wide = max(wide, MIDDLE + 4 + breadth(said.gap))
-    return Art(max(80.0, wide), rim + deep + max(room, 16.0 if seam else 5.0), "".join(parts))
+    return Art(max(80.0, wide), rim + deep + max(room, 15.0 if seam else 5.0), "".join(parts), 4)
 
 
 def _half(vessel: Vessel, scale: float, rim: float, y: float) -> float:
