@@ -224,3 +224,23 @@ formula Short
         "340 g of dough is missing for all of these: make fewer, or lighter ones"
     ]
     assert "missing" not in divided(sheet(text.format(1)))[0].rest
+
+
+def test_nobody_is_asked_for_the_warmth_of_water_where_none_goes_in() -> None:
+    text = """
+formula Eggs
+  kind soft
+  makes 4 loaves at 400 g dough
+  overall
+    white flour 100%
+    {} 45%
+    salt 2%
+    fresh yeast 2%
+  dough
+    everything else
+    mix slow 8 min
+    divide
+    bake 25 min at 190 C
+"""
+    boxes = {liquid: [box.label for box in sheet(text.format(liquid)).readings] for liquid in ("eggs", "water")}
+    assert "water" not in boxes["eggs"] and "water" in boxes["water"]

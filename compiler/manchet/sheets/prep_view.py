@@ -136,7 +136,10 @@ def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
     if work.water is not None and work.water.preferment is not None:
         names.append(m.words["water.preferment"])
     names += [] if work.water is None else hot_readings(work.water)
-    names.append(m.words["water.name"] if work.water is None else work.water.liquid)
+    if work.water is not None:
+        names.append(work.water.liquid)
+    elif work.totals.water_added:
+        names.append(m.words["water.name"])
     return (*(Box(name, m.degree()) for name in names), started)
 
 
