@@ -25,6 +25,11 @@ class Place(NamedTuple):
     text: str = ""
     """The whole line as written, so that a report can quote it without opening the file again."""
 
+    @property
+    def where(self) -> str:
+        """`breads/tern.bake:12`"""
+        return f"{self.path}:{self.line}"
+
 
 class Related(NamedTuple):
     """A second place that belongs to the same mistake, and a few words on why."""

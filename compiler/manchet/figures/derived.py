@@ -105,7 +105,7 @@ def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: t
 
 
 def where(place: Place | None) -> str:
-    return f"{place.path}:{place.line}" if place else "the larder"
+    return place.where if place else "the larder"
 
 
 def _flour(batch: Batch) -> Figure:

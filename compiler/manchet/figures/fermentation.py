@@ -154,7 +154,7 @@ def fermentation_figures(formula: Formula, air: Fraction | None = None) -> dict[
     """
     found: dict[str, Figure] = {}
     for wait in waits_of(formula):
-        place = f"{wait.step.place.path}:{wait.step.place.line}"
+        place = wait.step.place.where
         written = (
             Given(f"{wait.step.verb} as written", wait.time.likely / 60, "min", place),
             Given("as warm as", wait.celsius, "C", place),

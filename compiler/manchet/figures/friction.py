@@ -59,7 +59,7 @@ def friction_of(steps: Sequence[Step], mixer: Mixer | None, wetting: Fraction) -
         Given("the measured mix warms by", mixer.warms, "C", where),
         Given("of that, the heat of wetting in a plain dough", rounded(of_wetting, 1), "C", "a model"),
         Given("turns of the measured mix", measured_turns(mixer), "", where),
-        Given("turns of this mix", turns, "", f"{mixing[0].place.path}:{mixing[0].place.line}"),
+        Given("turns of this mix", turns, "", mixing[0].place.where),
     )
     rule = "(the measured mix - its heat of wetting) x turns of this mix / turns of the measured mix"
     within = min(MEASURED_WITHIN, likely)

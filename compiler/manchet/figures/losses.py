@@ -25,7 +25,7 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
 
     `grams` is the dough of one piece, where `makes` does not say. None for kinds nobody has weighed.
     """
-    where = f"{formula.place.path}:{formula.place.line}"
+    where = formula.place.where
     if formula.bake_loss is not None:
         given = Given("bake loss", formula.bake_loss * 100, "%", where)
         return Figure("bake loss", given.value, "%", "as the head says", (given,), "the file")

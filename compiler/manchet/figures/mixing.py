@@ -68,9 +68,7 @@ def kneading_figures(steps: Sequence[Step]) -> dict[str, Figure]:
         "of 5 min after every 3 beside it"
     )
     inputs = tuple(
-        Given("fast", step.time.likely / 60, "min", f"{step.place.path}:{step.place.line}")
-        for step in fast
-        if step.time is not None
+        Given("fast", step.time.likely / 60, "min", step.place.where) for step in fast if step.time is not None
     )
     return {"kneading by hand": Figure("kneading by hand", (low + high) / 2, "min", rule, inputs, "common practice")}
 
@@ -89,7 +87,7 @@ def mixing_figures(steps: Sequence[Step], mixer: Mixer | None) -> dict[str, Figu
 
 
 def _minutes(step: Step, mixer: Mixer | None) -> Given:
-    where = f"{step.place.path}:{step.place.line}"
+    where = step.place.where
     if step.turns is not None:
         return Given("turns", step.turns.likely, "", where)
     manner = "fast" if is_fast(step) else "slow"

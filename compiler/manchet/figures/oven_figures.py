@@ -32,10 +32,6 @@ def oven_figures(batch: Batch, beside: Iterable[Formula], kitchen: Kitchen) -> d
     return found
 
 
-def _where(kitchen: Kitchen) -> str:
-    return f"{kitchen.place.path}:{kitchen.place.line}" if kitchen.place else "the kitchen"
-
-
 def _whose(bake: Bake) -> str:
     said = ", ".join(filter(None, (bake.stage, bake.noun)))
     return f" of {said}" if said else ""
@@ -54,7 +50,7 @@ def _loads(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     name = f"loads in {bake.oven.name}{_whose(bake)}"
     given = (
         Given("pieces", bake.pieces, "", "the file"),
-        Given("at once", Fraction(bake.holds.number), "", _where(kitchen) if bake.holds.by != "step" else "the file"),
+        Given("at once", Fraction(bake.holds.number), "", kitchen.where if bake.holds.by != "step" else "the file"),
     )
     rule = f"pieces / pieces at once ({SAYS[bake.holds.by]}), rounded up"
     return {name: Figure(name, Fraction(len(loads_of(bake.pieces, bake.holds))), "", rule, given, "arithmetic")}
@@ -70,10 +66,10 @@ def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     step = bake.phases[0]
     start = decimal(oven.falls[0].start, 0)
     given = (
-        Given("at the hottest", most, "C", f"{step.place.path}:{step.place.line}"),
-        Given("at the coldest", least, "C", f"{step.place.path}:{step.place.line}"),
+        Given("at the hottest", most, "C", step.place.where),
+        Given("at the coldest", least, "C", step.place.where),
         *(
-            Given(f"{oven.name} falls an hour, from {decimal(f.start, 0)} C", f.an_hour, "C", _where(kitchen))
+            Given(f"{oven.name} falls an hour, from {decimal(f.start, 0)} C", f.an_hour, "C", kitchen.where)
             for f in oven.falls
         ),
     )
@@ -105,8 +101,8 @@ def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     name = f"{oven.name} after the first load{_whose(bake)}"
     given = (
         Given("goes in at", first.into.celsius, "C", "the hottest heat it may go in at"),
-        Given("a load takes", takes.drop, "C", _where(kitchen)),
-        *((Given("a load of", takes.grams, "g", _where(kitchen)),) if takes.grams is not None else ()),
+        Given("a load takes", takes.drop, "C", kitchen.where),
+        *((Given("a load of", takes.grams, "g", kitchen.where),) if takes.grams is not None else ()),
     )
     rule = "an estimate: the heat it goes in at less what a load takes, by its dough; or what is lost in that time, if more"
     source = f"{kitchen.name or 'the kitchen'}'s own measure of what a load takes"

@@ -11,6 +11,7 @@ from math import isqrt
 from typing import NamedTuple
 
 from manchet.figures.figure import Figure, Given
+from manchet.formula.crust import steps_of
 from manchet.formula.model import Batch, Formula, PieceBatch
 from manchet.formula.tins import tin_called
 from manchet.larder.kitchen import Floor, Kitchen, Oven
@@ -79,9 +80,8 @@ def across_flat(grams: Fraction, thick: Fraction) -> Fraction:
 def thickness(formula: Formula, noun: str) -> Fraction | None:
     """Millimetres that pieces are thick when they go in, where the last thing done to their form is to roll or press them
     flat (`roll out to 3 mm`, `shape flat`); None for all else."""
-    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
     thick: Fraction | None = None
-    for step in formula.stages[-1].steps + branch:
+    for step in steps_of(formula, noun):
         said = next((reach.value.likely for reach in step.reaches if reach.what == "length"), None)
         if step.verb == "roll out" or (step.verb == "press" and said is not None):
             thick = said or THIN
@@ -94,8 +94,7 @@ def thickness(formula: Formula, noun: str) -> Fraction | None:
 
 def shapes(formula: Formula, noun: str) -> Iterator[str]:
     """The words a piece is shaped as, the last first: `shape round`, then `shape long`, is long."""
-    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
-    for step in reversed(formula.stages[-1].steps + branch):
+    for step in reversed(steps_of(formula, noun)):
         if step.verb == "shape":
             yield from (step.shape.casefold(), *reversed(step.manner))
 
@@ -167,7 +166,6 @@ def fullest(floor: Floor, one: Lies, door: Fraction | None = None) -> Load:
 def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str, Figure]:
     """How many of each sort the oven of the bake takes at once, as an estimate."""
     found: dict[str, Figure] = {}
-    where = f"{kitchen.place.path}:{kitchen.place.line}" if kitchen.place else "the kitchen"
     for piece in batch.pieces:
         load = None if oven is None else load_of(piece, batch.formula, kitchen, oven)
         if load is None or oven is None or oven.floor is None:
@@ -178,8 +176,8 @@ def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str,
         if thick is not None and not piece.tin:
             how = f"by its weight, flat, {decimal(thick, 0)} mm thick"
         given = (
-            Given(f"{oven.name}, across", oven.floor.across, "mm", where),
-            Given(f"{oven.name}, door to back", oven.floor.deep, "mm", where),
+            Given(f"{oven.name}, across", oven.floor.across, "mm", kitchen.where),
+            Given(f"{oven.name}, door to back", oven.floor.deep, "mm", kitchen.where),
             Given(f"one of the {noun}, from side to side", load.piece.wide, "mm", how),
             Given(f"one of the {noun}, door to back", load.piece.deep, "mm", how),
             Given("between two", GAP, "mm", "our rule"),

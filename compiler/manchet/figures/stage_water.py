@@ -71,7 +71,7 @@ def stage_water_figures(waters: Mapping[str, StageWater]) -> dict[str, Figure]:
 
 def _figure(water: StageWater) -> Figure:
     stage, balance = water.stage, water.balance
-    where = f"{stage.place.path}:{stage.place.line}"
+    where = stage.place.where
     low, high = (decimal(rounded(end, 0)) for end in (water.celsius.low, water.celsius.high))
     friction = balance.warming.friction
     inputs: list[Given | Figure] = [
@@ -81,7 +81,7 @@ def _figure(water: StageWater) -> Figure:
     ]
     inputs += [
         Given(f"{thing.portion.name} ({thing.why})", rounded(thing.celsius, 1), "C",
-              f"{thing.portion.place.path}:{thing.portion.place.line}")
+              thing.portion.place.where)
         for thing in balance.rest
     ]  # fmt: skip
     if water.ice:

@@ -26,4 +26,4 @@ def _figure(made: Swapped) -> Figure:
 
 
 def _where(place: Place) -> str:
-    return place.path if place.path == OPTION else f"{place.path}:{place.line}"
+    return place.path if place.path == OPTION else place.where

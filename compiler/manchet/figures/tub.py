@@ -166,7 +166,7 @@ def _cold_after(one: Chilled) -> Figure | None:
     if one.cold_after is None:
         return None
     soon, late = (seconds / 3600 for seconds in one.cold_after)
-    place = f"{one.step.place.path}:{one.step.place.line}"
+    place = one.step.place.where
     return Figure(
         "cold after", rounded(soon + late, 0) / 2, "h",
         f"an estimate, {decimal(soon)} to {decimal(late)} h (a fan, still air) until the middle is within "
@@ -184,7 +184,7 @@ def _works_on(one: Chilled, batch: Batch, cold: Figure) -> Figure | None:
         return None
     ends = [end for leaven in leavens for end in one.cooling.work(leaven, one.step.time.likely)]
     low, high = (rounded(end / 1800, 0) / 2 for end in (min(ends), max(ends)))
-    place = f"{one.step.place.path}:{one.step.place.line}"
+    place = one.step.place.where
     return Figure(
         "works on like", (low + high) / 2, "h",
         f"an estimate, {decimal(low)} to {decimal(high)} h at {decimal(one.warmth)} C do as much, most of it before the "

@@ -19,7 +19,7 @@ WETTED = "bakingbusiness.com, bakers' dictionary: 6.5 BTU for a pound of flour"
 def water_figures(water: Water, batch: Batch) -> dict[str, Figure]:
     """By name: the balance with its ends, base temperature, the rule with its friction counted both ways, ice."""
     dough = batch.stages[-1].stage
-    wanted = Given("dough temperature", water.balance.wanted, "C", f"{dough.place.path}:{dough.place.line}")
+    wanted = Given("dough temperature", water.balance.wanted, "C", dough.place.where)
     balance = _balance(water, wanted)
     others = _other_readings(water)
     base = Figure(
@@ -59,7 +59,7 @@ def _balance(water: Water, wanted: Given) -> Figure:
 
 def _brought(thing: GoingIn) -> Figure:
     portion = thing.portion
-    where = f"{portion.place.path}:{portion.place.line}"
+    where = portion.place.where
     inputs = (
         Given("weight for 1 kg of all flour", rounded(portion.share, 3), "kg", where),
         Given("specific heat", rounded(thing.specific, 2), "kJ for 1 kg and 1 C", CHOI_OKOS),

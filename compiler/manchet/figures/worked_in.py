@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Place
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Batch, Branch, PieceBatch
 from manchet.formula.nouns import same_noun
@@ -23,12 +22,12 @@ def worked_in_figures(batch: Batch) -> dict[str, Figure]:
             continue
         for portion, grams in worked_in(branch, batch):
             name = f"{portion.name}, into the {branch.noun}"
-            share = Given(f"{portion.name}, of the dough", portion.share * 100, "%", _where(portion.place))
+            share = Given(f"{portion.name}, of the dough", portion.share * 100, "%", portion.place.where)
             rule = "per cent of the dough divided for them x that dough; that dough = pieces x piece / (1 + all that is added)"
             found[name] = Figure(name, grams, "g", rule, (share, *_pieces(mine, branch)), SOURCE)
         name = f"dough for one of the {branch.noun}, before anything is added"
-        one = Given(f"one of the {branch.noun}", mine[0].grams, "g", _where(batch.formula.place))
-        all_added = Given("all that is added, of the dough", added * 100, "%", _where(branch.added[0].place))
+        one = Given(f"one of the {branch.noun}", mine[0].grams, "g", batch.formula.place.where)
+        all_added = Given("all that is added, of the dough", added * 100, "%", branch.added[0].place.where)
         rule = "weight of a piece / (1 + all that is added / 100)"
         found[name] = Figure(name, mine[0].grams / (1 + added), "g", rule, (one, all_added), SOURCE)
     return found
@@ -38,7 +37,3 @@ def _pieces(mine: list[PieceBatch], branch: Branch) -> tuple[Given, ...]:
     where = "the order, or the file's `makes`"
     numbers = tuple(Given(branch.noun, piece.number, "", where) for piece in mine)
     return numbers + tuple(Given(f"one of the {branch.noun}", piece.grams, "g", where) for piece in mine)
-
-
-def _where(place: Place) -> str:
-    return f"{place.path}:{place.line}"

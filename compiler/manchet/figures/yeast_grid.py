@@ -255,11 +255,11 @@ def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Fig
     places = 0 if low >= 100 else 1 if low >= 10 else 2
     waits = tuple(
         Given(f"{w.step.verb} as written, at {decimal(w.celsius, 1)} C", w.time.likely / 60, "min",
-              f"{w.step.place.path}:{w.step.place.line}")
+              w.step.place.where)
         for w in wait.waits
     )  # fmt: skip
     place = wait.portion.place
-    written = Given(f"{wait.portion.name} as written", grams / times, "g", f"{place.path}:{place.line}")
+    written = Given(f"{wait.portion.name} as written", grams / times, "g", place.where)
     rule = (
         f"an estimate, {decimal(low, places)} to {decimal(high, places)} g: {RULE}; the other end by the army's sponge"
     )
@@ -272,7 +272,7 @@ def moved_figures(formula: Formula) -> dict[str, Figure]:
 
 
 def _moved(one: Moved) -> Figure:
-    where = f"{one.place.path}:{one.place.line}"
+    where = one.place.where
     seconds, celsius = one.seconds or one.written, one.celsius or one.written_celsius
     inputs = (
         Given(f"{one.stage} as written", one.written.likely / 60, "min", where),

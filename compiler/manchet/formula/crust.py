@@ -72,6 +72,7 @@ def crust_of(formula: Formula, noun: str, in_tin: bool, grams: Fraction | None) 
 
 
 def steps_of(formula: Formula, noun: str) -> tuple[Step, ...]:
+    """What is done to the pieces of a noun: the dough's steps, then their own."""
     branch = next((b.steps for b in formula.branches if b.noun == noun), ())
     return formula.stages[-1].steps + branch
 

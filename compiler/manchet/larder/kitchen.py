@@ -133,6 +133,11 @@ class Kitchen(NamedTuple):
     always_allow: tuple[str, ...] = ()
     place: Place | None = None
 
+    @property
+    def where(self) -> str:
+        """The line it begins in, for a figure that comes from it."""
+        return self.place.where if self.place else "the kitchen"
+
 
 PLAIN = Kitchen(name="")
 """The kitchen of someone who has described none: no mixer limit, no scale, no temperature is assumed."""
