@@ -10,6 +10,7 @@ import pytest
 from manchet.figures import base_temperature
 from manchet.figures.heat import WATER
 from manchet.figures.ice import ice_added, ice_in
+from manchet.quantities.units import in_fahrenheit
 
 PRINTED = tomllib.loads(
     (Path(__file__).parent / "published_water.toml").read_text(encoding="utf-8"), parse_float=Fraction
@@ -56,7 +57,7 @@ def test_friction_read_the_wrong_way_is_wrong_by_two_thirds() -> None:
 
 def test_a_base_in_fahrenheit_is_the_sum_of_readings_in_fahrenheit() -> None:
     readings = [Fraction(19), Fraction(21), Fraction(12)]
-    assert base_temperature.in_fahrenheit(sum(readings, Fraction(0)), 3) == sum(r * 9 / 5 + 32 for r in readings)
+    assert in_fahrenheit(sum(readings, Fraction(0)), 3) == sum(r * 9 / 5 + 32 for r in readings)
 
 
 @pytest.mark.parametrize("case", PRINTED["ice"], ids=lambda case: case["source"])

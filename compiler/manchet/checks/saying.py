@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from manchet.formula.durations import duration as duration, span as span
 from manchet.quantities.printing import decimal, telling
+from manchet.quantities.units import in_fahrenheit
 
 
 def _figure(value: Fraction) -> str:
@@ -40,7 +41,7 @@ def celsius(value: Fraction) -> str:
 
 def fahrenheit(value: Fraction) -> str:
     """A Celsius figure said in Fahrenheit."""
-    return f"{_figure(value * 9 / 5 + 32)} F"
+    return f"{_figure(in_fahrenheit(value))} F"
 
 
 def bread(noun: str) -> str:

@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.quantities.printing import decimal
+from manchet.quantities.units import in_fahrenheit
 
 if TYPE_CHECKING:
     from manchet.figures.figure import Figure, Given
@@ -22,14 +23,13 @@ def beside(figure: Figure | Given, degrees: str) -> str:
     """` (75 F)`, to stand after a figure in C; "" for any other, and in a house of Celsius."""
     if degrees != "F" or figure.unit != "C":
         return ""
-    value = figure.value * 9 / 5
-    if not APART.search(figure.name):
-        value += 32 * _readings(figure)
-    return f" ({decimal(value, 0)} F)"
+    return f" ({decimal(in_fahrenheit(figure.value, _readings(figure)), 0)} F)"
 
 
 def _readings(figure: Figure | Given) -> int:
-    """A base temperature is the sum of so many readings; anything else is one."""
+    """A base temperature is the sum of so many readings, a difference is none; anything else is one."""
+    if APART.search(figure.name):
+        return 0
     return len(getattr(figure, "inputs", ())) if figure.name == "base temperature" else 1
 
 
@@ -42,4 +42,4 @@ def said(text: str, degrees: str) -> str:
 
 
 def _fahrenheit(celsius: str) -> str:
-    return decimal(Fraction(celsius) * 9 / 5 + 32, 0)
+    return decimal(in_fahrenheit(Fraction(celsius)), 0)

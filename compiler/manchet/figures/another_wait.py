@@ -22,6 +22,7 @@ from manchet.formula.model import Formula, Moved, Stage, Step, Way
 from manchet.formula.swaps.lines import GRAMS, figure_of, times as multiplied, with_figure
 from manchet.outcome import Outcome
 from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.units import in_fahrenheit
 from manchet.syntax import nodes
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Amount, Entry
@@ -196,7 +197,7 @@ def _no_wait(stage: Stage, asked: Wanted) -> Refused:
 
 
 def _degrees(celsius: Fraction, unit: str) -> str:
-    return f"{decimal(celsius * 9 / 5 + 32, 0)} F" if unit == "F" else f"{decimal(celsius, 1)} C"
+    return f"{decimal(in_fahrenheit(celsius), 0)} F" if unit == "F" else f"{decimal(celsius, 1)} C"
 
 
 def _so_many(times: Fraction) -> str:

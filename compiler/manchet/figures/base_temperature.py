@@ -43,8 +43,3 @@ def water(dough: Fraction, others: Sequence[Fraction], friction: Fraction) -> Fr
 def friction(dough: Fraction, readings: Sequence[Fraction]) -> Fraction:
     """Friction in the sum, from a mix that was measured: all its readings, the water's too, and what came out."""
     return len(readings) * dough - sum(readings)
-
-
-def in_fahrenheit(celsius: Fraction, readings: int) -> Fraction:
-    """A base of so many readings said in Fahrenheit: each of them brings its 32."""
-    return celsius * 9 / 5 + 32 * readings

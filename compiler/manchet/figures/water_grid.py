@@ -79,7 +79,7 @@ class Water(NamedTuple):
 
     @property
     def base(self) -> Fraction:
-        """The sum of the readings in Celsius; in Fahrenheit see `base_temperature.in_fahrenheit`."""
+        """The sum of the readings in Celsius; in Fahrenheit see `units.in_fahrenheit`."""
         return self.celsius.likely + self.flour + self.room + (self.preferment or 0)
 
 

@@ -125,3 +125,8 @@ def factor(unit: str, measures: str = "") -> Fraction | None:
 def dimension(unit: str) -> str:
     """The dimension of a unit name; "" for a bare number."""
     return UNITS[unit].dimension if unit else ""
+
+
+def in_fahrenheit(celsius: Fraction, readings: int = 1) -> Fraction:
+    """Celsius as Fahrenheit. A sum of so many readings brings its 32 as often; a difference (0 readings) brings none."""
+    return celsius * 9 / 5 + 32 * readings

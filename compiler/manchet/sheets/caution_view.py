@@ -46,7 +46,7 @@ def in_degrees(text: str, m: Measures) -> str:
     """`57 and 5 C` as `57 and 5 °C`, or `135 and 41 °F`."""
 
     def figure(celsius: str) -> str:
-        return m.plain(once(Fraction(celsius) * 9 / 5 + 32 if m.house.degrees == "F" else Fraction(celsius)), 0)
+        return m.plain(once(m.reading(Fraction(celsius))), 0)
 
     def said(found: re.Match[str]) -> str:
         first, joint, last = found.groups()

@@ -9,7 +9,7 @@ from typing import NamedTuple
 from manchet.formula.model import Range
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal, rounded
-from manchet.quantities.units import MEASURES
+from manchet.quantities.units import MEASURES, in_fahrenheit
 from manchet.sheets.measures import NBSP, Measures
 
 FAN_LESS = Fraction(20)
@@ -77,14 +77,13 @@ def marks(celsius: Range, m: Measures) -> Marks:
 
 def _dial(celsius: Range, degrees: str, m: Measures, less: Fraction = Fraction(0)) -> str:
     """As a dial is set: to the nearest five."""
-    turned = _each(celsius, lambda c: _five((c * Fraction(9, 5) + 32 if degrees == "F" else c) - less))
+    turned = _each(celsius, lambda c: _five((in_fahrenheit(c) if degrees == "F" else c) - less))
     return m.plain(turned, 0) + NBSP + m.words["units." + degrees]
 
 
 def gas_mark(celsius: Fraction) -> str:
     """The nearest gas mark: 230 C is 8, 180 C is 4, 120 C is ½."""
-    fahrenheit = celsius * Fraction(9, 5) + 32
-    mark = int(rounded((fahrenheit - _FIRST_MARK) / _MARK, 0)) + 1
+    mark = int(rounded((in_fahrenheit(celsius) - _FIRST_MARK) / _MARK, 0)) + 1
     if mark >= 1:
         return str(min(mark, 10))
     return "½" if mark == 0 else "¼"

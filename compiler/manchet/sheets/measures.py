@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from manchet.formula.model import Range
 from manchet.quantities import printing
-from manchet.quantities.units import INCH, POUND
+from manchet.quantities.units import INCH, POUND, in_fahrenheit
 from manchet.sheets.views import House
 from manchet.sheets.words_of import Words
 
@@ -208,7 +208,7 @@ class Measures(NamedTuple):
 
     def degrees(self, celsius: Range) -> str:
         if self.house.degrees == "F":
-            return self._range(celsius, lambda x: x * Fraction(9, 5) + 32, self.words["units.F"], 0)
+            return self._range(celsius, in_fahrenheit, self.words["units.F"], 0)
         return self._range(celsius, _whole_if_converted, self.words["units.C"], 1)
 
     def oven(self, celsius: Range) -> str:
@@ -221,9 +221,13 @@ class Measures(NamedTuple):
         ):
             return self.degrees(Range(*(None if end is None else _nearest_five(end) for end in celsius)))
         if self.house.degrees == "F" and hot:
-            fives = Range(*(None if end is None else _nearest_five(end * Fraction(9, 5) + 32) for end in celsius))
+            fives = Range(*(None if end is None else _nearest_five(in_fahrenheit(end)) for end in celsius))
             return self._range(fives, lambda x: x, self.words["units.F"], 0)
         return self.degrees(celsius)
+
+    def reading(self, celsius: Fraction) -> Fraction:
+        """A temperature as the house's thermometer has it, exact."""
+        return in_fahrenheit(celsius) if self.house.degrees == "F" else celsius
 
     def degree(self) -> str:
         """The unit alone, for a box."""

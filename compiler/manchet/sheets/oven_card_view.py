@@ -15,6 +15,7 @@ from manchet.formula.model import Formula, Range
 from manchet.formula.nouns import counted
 from manchet.larder.kitchen import Fall
 from manchet.quantities.printing import rounded
+from manchet.quantities.units import in_fahrenheit
 from manchet.sheets import wording
 from manchet.sheets.drawings.falling import Lane, way_down
 from manchet.sheets.drawings.pen import drawing
@@ -93,7 +94,7 @@ def _wants(bake: Bake, m: Measures) -> str:
 
 def _difference(celsius: Range, m: Measures) -> str:
     """A difference of temperature: 10 °C are 18 °F."""
-    ends = (end * Fraction(9, 5) if end is not None and m.house.degrees == "F" else end for end in celsius)
+    ends = (in_fahrenheit(end, 0) if end is not None and m.house.degrees == "F" else end for end in celsius)
     return f"{m.plain(Range(*ends), 1)}\N{NO-BREAK SPACE}{m.degree()}"
 
 
@@ -139,14 +140,10 @@ def _curve(plan: Plan, m: Measures) -> tuple[str, str]:
         )  # fmt: skip
         lanes.append(Lane(f"{number} {_name(bake, m)}", float(when.opens), float(when.closes), loads))
         said.append(m.words.say("falling.lane", _name(bake, m), _at(when.opens), _at(when.closes)))
-    points = [(float(point.hours), _degrees(point.celsius, m)) for point in plan.curve]
+    points = [(float(point.hours), float(m.reading(point.celsius))) for point in plan.curve]
     title = m.words.say("falling.curve", plan.oven.name, "; ".join(said))
     art = way_down(points, lanes, m.degree(), m.words["units.h"], m.words["falling.key"])
     return title, drawing("falling oven", title, art).svg
-
-
-def _degrees(celsius: Fraction, m: Measures) -> float:
-    return float(celsius) * 9 / 5 + 32 if m.house.degrees == "F" else float(celsius)
 
 
 # ---- its loads -------------------------------------------------------------------------------------

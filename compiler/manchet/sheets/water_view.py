@@ -172,7 +172,7 @@ def _to_fives(grams: Fraction) -> Fraction:
 
 def _whole(celsius: Fraction, m: Measures) -> Fraction:
     """To the whole degree that the house reads."""
-    return rounded(celsius * 9 / 5 + 32 if m.house.degrees == "F" else celsius, 0)
+    return rounded(m.reading(celsius), 0)
 
 
 def _degrees(celsius: Fraction, m: Measures) -> str:

@@ -148,17 +148,12 @@ def bake_curve(phases: Sequence[Step], m: Measures) -> Drawing | None:
             return None
         start = phase.heats[0].celsius.likely
         end = phase.ramp[1].likely if phase.ramp else start
-        stretches.append(curve.Stretch(float(phase.time.likely) / 60, _heat(start, m), _heat(end, m)))
+        stretches.append(curve.Stretch(float(phase.time.likely) / 60, float(m.reading(start)), float(m.reading(end))))
     said = ", ".join(
         m.words.say("drawings.stretch", m.time(phase.time), _heats(phase, m)) for phase in phases if phase.time
     )
     art = curve.curve(stretches, m.degree(), m.words["units.min"])
     return drawing("bake curve", m.words.say("drawings.curve", said), art)
-
-
-def _heat(celsius: Fraction, m: Measures) -> float:
-    degrees = float(celsius)
-    return degrees * 9 / 5 + 32 if m.house.degrees == "F" else degrees
 
 
 def _heats(phase: Step, m: Measures) -> str:
