@@ -241,8 +241,8 @@ def memory(_: bool) -> Iterator[Row]:
     with shelf(1) as folder:
         _built(folder / "formulas", folder / "out")
         html = next((folder / "out").rglob("*sheet*.html")).read_text(encoding="utf-8")
-    from manchet.bakery import read
     from manchet.source.text import SourceText
+    from manchet.workspace.bakery import read
 
     random, sizes = Random(3), []
     with Apart() as printer:

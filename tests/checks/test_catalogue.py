@@ -2,10 +2,10 @@
 
 import pytest
 
-from manchet.bakery import read
 from manchet.checks.registry import NAMES
 from manchet.diagnostics.catalogue import explain, names
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 SEVERITIES = {"error", "warning", "note"}
 

@@ -6,18 +6,19 @@ from fractions import Fraction
 from pathlib import Path
 
 import manchet.checks
-from manchet.checks.limits import limit, literals
-from manchet.checks.thresholds import DATED, THRESHOLDS
+import manchet.figures.limits
+from manchet.figures.limits.literals import module_of
+from manchet.figures.limits.lookup import limit
+from manchet.figures.limits.thresholds import DATED, THRESHOLDS
 from manchet.formula.head import KINDS
 
-FOLDER = Path(manchet.checks.__file__).parent
+CHECKS = Path(manchet.checks.__file__).parent
+FOLDER = Path(manchet.figures.limits.__file__).parent
 TOML = (FOLDER / "thresholds.toml").read_text(encoding="utf-8")
 
 
 def test_the_literals_are_fresh() -> None:
-    assert (FOLDER / "thresholds.py").read_text(encoding="utf-8") == literals(TOML), (
-        "run `python -m manchet.checks.limits`"
-    )
+    assert (FOLDER / "thresholds.py").read_text(encoding="utf-8") == module_of(TOML), "run `python -m manchet.generate`"
     assert re.fullmatch(r"\d{4}-\d\d-\d\d", DATED)
 
 
@@ -35,7 +36,7 @@ def test_every_kind_is_a_kind_of_the_language() -> None:
 
 def test_every_threshold_is_asked_for() -> None:
     """By its whole name, or by the end of it where a check makes the name from a verb, a class or a kind of stage."""
-    code = "".join(path.read_text(encoding="utf-8") for path in FOLDER.glob("*.py") if path.name != "thresholds.py")
+    code = "".join(path.read_text(encoding="utf-8") for path in CHECKS.rglob("*.py"))
     ends = set(re.findall(r'f"\{[a-z_.]+\}(-[a-z-]+)"', code))
     for name in THRESHOLDS:
         assert f'"{name}"' in code or any(name.endswith(end) for end in ends), name

@@ -5,10 +5,10 @@ from importlib.resources import files
 from pathlib import Path
 
 import manchet.checks
-from manchet.bakery import read
 from manchet.checks.registry import KITCHEN_REMARKS, NAMES, OTHER_REMARKS
 from manchet.diagnostics.diagnostic import Severity
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 FOLDER = Path(manchet.checks.__file__).parent
 BESIDE = {
@@ -92,7 +92,7 @@ def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
     root = files("manchet")
     made_elsewhere = {
         name
-        for package in ("formula", "larder")
+        for package in ("batch", "formula", "kitchen", "larder")
         for name, entry in tomllib.loads((root / package / "explanations.toml").read_text(encoding="utf-8")).items()
         if entry["severity"] != "error"
     }

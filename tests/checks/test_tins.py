@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from manchet.bakery import read
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 LOAF = """formula Tin loaf
   kind {kind}

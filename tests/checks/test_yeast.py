@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.checks.yeast import fresh_equivalent
+from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient
 

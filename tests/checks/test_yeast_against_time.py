@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from manchet.bakery import read
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 ROOT = Path(__file__).parents[2]
 QUIET = ROOT / "tests" / "corpus" / "quiet"

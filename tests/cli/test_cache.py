@@ -7,10 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from manchet import cache
-from manchet.cache import Found, Kept, close_store, open_store, pack, unpack
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.formula.picture import Picture
+from manchet.workspace import cache
+from manchet.workspace.cache import Found, Kept, close_store, open_store, pack, unpack
 
 HOSTILE = "a\\n\\\\n\n\t\x1e\x1f\r\\\u2028\ud800é"
 PLACE = Place(HOSTILE, 3, 4, 5, 6, HOSTILE)

@@ -13,7 +13,7 @@ from pathlib import Path
 import pytest
 from cli.transcripts import Ran, manchet, scene
 
-from manchet.starter import starter
+from manchet.intake.starter import starter
 
 MANCHET = [sys.executable, "-m", "manchet.cli.main"]
 

@@ -16,7 +16,7 @@ from cli.transcripts import manchet, scene
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.text import COLOURED, full, wrapped
-from manchet.starter import starter
+from manchet.intake.starter import starter
 from manchet.workspace import building
 
 
@@ -90,8 +90,8 @@ def test_a_formula_that_is_not_printed_for_no_said_reason_ends_with_one(monkeypa
 
 
 def test_a_watch_that_ends_as_it_starts_says_nothing(capfd: pytest.CaptureFixture[str]) -> None:
-    from manchet.watch import Watch
     from manchet.workspace.folder import Premises
+    from manchet.workspace.saves import Watch
 
     with Watch(Premises(os.getcwd(), whole=False)):
         logging.getLogger("watchdog.observers.inotify").error("called when the thread is inactive")

@@ -5,9 +5,9 @@ from pathlib import Path
 
 import pytest
 
-from manchet.bakery import read
 from manchet.checks.registry import NAMES
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 CASES = sorted((Path(__file__).parent / "loud").glob("*.bake"))
 EXPECT = re.compile(r"# expect: (?P<name>[a-z0-9-]+) on line (?P<line>\d+)")

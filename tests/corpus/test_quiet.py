@@ -4,8 +4,8 @@ from pathlib import Path
 
 import pytest
 
-from manchet.bakery import read
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 CASES = sorted((Path(__file__).parent / "quiet").glob("*.bake"))
 

@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from manchet.bakery import Bakery, read, written_batch
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.suggest import fold
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import Bakery, read, written_batch
 
 RECIPES = Path(__file__).parents[2] / "recipes"
 

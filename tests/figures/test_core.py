@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import pytest
 
-from manchet import bakery
-from manchet.checks.limits import limit
-from manchet.figures.core import CORES, core_figures
+from manchet.figures.limits.lookup import limit
+from manchet.figures.oven.core import CORES, core_figures
 from manchet.formula.model import Formula
 from manchet.source.text import SourceText
+from manchet.workspace import bakery
 
 
 def bread(kind: str, core: str = "") -> Formula:

@@ -5,14 +5,14 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from manchet.bakery import read, written_batch
-from manchet.figures.friction import friction_of
-from manchet.figures.heat import WETTING
-from manchet.figures.ice import ALL_ICE, ice_added, ice_in
-from manchet.figures.water_grid import Water, water_of
-from manchet.formula.mixes import mixes_of
-from manchet.larder.kitchen import Mixer
+from manchet.batch.mixes import mixes_of
+from manchet.figures.water.friction import friction_of
+from manchet.figures.water.heat import WETTING
+from manchet.figures.water.ice import ALL_ICE, ice_added, ice_in
+from manchet.figures.water.water_grid import Water, water_of
+from manchet.kitchen.model import Mixer
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 LOAF = """\
 formula Tried loaf

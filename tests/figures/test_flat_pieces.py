@@ -6,12 +6,12 @@ from fractions import Fraction
 
 import pytest
 
-from manchet import bakery
-from manchet.figures.oven_bakes import bakes_of
-from manchet.figures.oven_floor import across, across_flat, lies, load_of, thickness
-from manchet.formula.model import Batch
-from manchet.larder.kitchen import Kitchen
+from manchet.batch.model import Batch
+from manchet.figures.oven.bakes import bakes_of
+from manchet.figures.oven.floor import across, across_flat, lies, load_of, thickness
+from manchet.kitchen.model import Kitchen
 from manchet.source.text import SourceText
+from manchet.workspace import bakery
 
 TEXT = """\
 formula Round

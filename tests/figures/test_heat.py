@@ -5,7 +5,7 @@ from fractions import Fraction
 import pytest
 from CoolProp.CoolProp import PropsSI
 
-from manchet.figures.heat import COMPONENTS, SIEBEL, component_heat, specific_heat
+from manchet.figures.water.heat import COMPONENTS, SIEBEL, component_heat, specific_heat
 from manchet.larder.book import builtin
 
 LARDER = builtin()

@@ -7,11 +7,12 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, strategies as st
 
+from manchet.batch.model import PieceBatch
 from manchet.diagnostics.diagnostic import Place
-from manchet.figures.level import NOWHERE, Stands, level_of, standing
-from manchet.formula.model import PieceBatch, Step, Work
-from manchet.larder.kitchen import Kitchen, Vessel
-from manchet.larder.tin_volume import tapered
+from manchet.figures.losses.level import NOWHERE, Stands, level_of, standing
+from manchet.formula.model import Step, Who
+from manchet.kitchen.model import Kitchen, Vessel
+from manchet.kitchen.tin_volume import tapered
 
 F = Fraction
 BOX = Vessel("tin", "box", F(2500), 1, (F(250), F(100)), (F(250), F(100)), F(100))
@@ -57,7 +58,7 @@ def test_more_dough_stands_higher_and_fills_what_it_should(one: int, other: int)
 
 
 def step(verb: str, where: str = "", *manner: str) -> Step:
-    return Step(verb, Work.HANDS, NO_PLACE, where=("in", where) if where else None, manner=manner)
+    return Step(verb, Who.HANDS, NO_PLACE, where=("in", where) if where else None, manner=manner)
 
 
 def test_where_the_pieces_stand_step_by_step() -> None:

@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.figures.mixing import measured_turns, speed
-from manchet.formula.mixes import load
-from manchet.larder.kitchen import Mixer
+from manchet.batch.mixes import load
+from manchet.figures.mixing.turns import measured_turns, speed
+from manchet.kitchen.model import Mixer
 
 
 @pytest.mark.parametrize(

@@ -1,8 +1,8 @@
 """The order of the bowl: common practice, so these cases have no source."""
 
-from manchet.bakery import read
-from manchet.figures.order_of_adding import order_of_adding
+from manchet.figures.mixing.order_of_adding import order_of_adding
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 HEAD = """formula Loaf
   makes 10 loaves at 900 g dough

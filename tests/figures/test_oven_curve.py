@@ -7,12 +7,12 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, strategies as st
 
-from manchet import bakery
 from manchet.figures.derived import figures_of
-from manchet.figures.oven_curve import after, hours_to, wanted, window
+from manchet.figures.oven.curve import after, hours_to, wanted, window
 from manchet.formula.model import Range
-from manchet.larder.kitchen import Fall
+from manchet.kitchen.model import Fall
 from manchet.source.text import SourceText
+from manchet.workspace import bakery
 
 
 def falls(*stretches: tuple[str, int]) -> tuple[Fall, ...]:

@@ -8,8 +8,8 @@ from itertools import combinations
 import pytest
 from hypothesis import given, strategies as st
 
-from manchet.figures.oven_floor import GAP, Lies, Load, fullest, places
-from manchet.larder.kitchen import Floor
+from manchet.figures.oven.floor import GAP, Lies, Load, fullest, places
+from manchet.kitchen.model import Floor
 
 
 def floor(across: int, deep: int, is_round: bool = False) -> Floor:

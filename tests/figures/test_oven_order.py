@@ -7,15 +7,15 @@ from itertools import pairwise
 
 from hypothesis import given, strategies as st
 
-from manchet import bakery
 from manchet.diagnostics.diagnostic import Place
-from manchet.figures.oven_bakes import Bake, Holds, bakes_of
-from manchet.figures.oven_curve import wanted
-from manchet.figures.oven_order import by_heat, first_if_colder, ordered
-from manchet.figures.oven_plan import Plan, full_load, planned, window_of
-from manchet.formula.model import Heat, Range, Step, Work
-from manchet.larder.kitchen import Fall, LoadTakes, Oven
+from manchet.figures.oven.bakes import Bake, Holds, bakes_of
+from manchet.figures.oven.curve import wanted
+from manchet.figures.oven.loading_order import by_heat, first_if_colder, ordered
+from manchet.figures.oven.loading_plan import Plan, full_load, planned, window_of
+from manchet.formula.model import Heat, Range, Step, Who
+from manchet.kitchen.model import Fall, LoadTakes, Oven
 from manchet.source.text import SourceText
+from manchet.workspace import bakery
 
 NOWHERE = Place("x.bake", 1, 1, 1, 1, "")
 FALLS = (Fall(Fraction(18), Fraction(330)), Fall(Fraction(12), Fraction(250)), Fall(Fraction(9), Fraction(200)))
@@ -26,7 +26,7 @@ def bake(
 ) -> Bake:
     heat = Range(Fraction(low), Fraction(high))
     length = Range(Fraction(minutes * 60), Fraction(minutes * 60))
-    step = Step("bake", Work.WAITING, NOWHERE, time=length, heats=(Heat(heat),))
+    step = Step("bake", Who.WAITING, NOWHERE, time=length, heats=(Heat(heat),))
     weight = Fraction(pieces * grams)
     return Bake(
         name, "", "", (step,), Oven("mother"), heat, "loaves", Fraction(pieces), weight, Holds(holds, "kitchen")

@@ -7,9 +7,9 @@ from typing import Any
 
 import pytest
 
-from manchet.figures import base_temperature
-from manchet.figures.heat import WATER
-from manchet.figures.ice import ice_added, ice_in
+from manchet.figures.water import base_temperature
+from manchet.figures.water.heat import WATER
+from manchet.figures.water.ice import ice_added, ice_in
 from manchet.quantities.units import in_fahrenheit
 
 PRINTED = tomllib.loads(

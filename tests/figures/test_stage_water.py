@@ -6,15 +6,15 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from manchet.bakery import read, written_batch
+from manchet.batch.mixes import mixes_of
 from manchet.figures.derived import figures_of
-from manchet.figures.stage_water import StageWater, stage_waters
-from manchet.formula.mixes import mixes_of
+from manchet.figures.water.stage_water import StageWater, stage_waters
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
 from manchet.sheets.water_view import stage_water
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 LOAF = """\
 formula Poolish loaf

@@ -4,12 +4,12 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.bakery import read, written_batch
+from manchet.batch.mixes import mixes_of
 from manchet.checks.saying import fahrenheit
-from manchet.figures.going_in import GoingIn
-from manchet.figures.water_grid import Water, water_of
-from manchet.formula.mixes import mixes_of
+from manchet.figures.water.mix_inputs import GoingIn
+from manchet.figures.water.water_grid import Water, water_of
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 RICH = """
 formula Rich loaf

@@ -7,9 +7,9 @@ from fractions import Fraction
 import pytest
 from sheets.test_handout import SORTS
 
-from manchet.bakery import read, written_batch
 from manchet.figures.derived import Figures, figures_of
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 
 def figures(text: str) -> Figures:

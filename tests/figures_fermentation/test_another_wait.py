@@ -6,21 +6,21 @@ import pytest
 from figures_fermentation.test_yeast_grid import POOLISH, STRAIGHT
 from hypothesis import given, settings, strategies as st
 
-from manchet.bakery import Bakery, Changes, read, written_batch
-from manchet.figures.another_wait import wanted
+from manchet.batch.mixes import mixes_of
+from manchet.batch.totals import totals_of
+from manchet.batch.weighing import weigh
+from manchet.changes.waits import wanted
 from manchet.figures.derived import figures_of
-from manchet.figures.totals import totals_of
-from manchet.formula.mixes import mixes_of
 from manchet.formula.model import Formula, Stage
-from manchet.formula.weighing import weigh
+from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.larder.kitchen import PLAIN
 from manchet.sheets.measures import Measures
 from manchet.sheets.prep_view import Prepared, prep_sheet
 from manchet.sheets.views import House, Issue
 from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import Bakery, Changes, read, written_batch
 
 PLAIN_POOLISH = POOLISH.format(ripe="12-14 h at 20 C")
 PLAIN_STRAIGHT = STRAIGHT.format(bulk="2 h at 26 C with 2 folds every 40 min")

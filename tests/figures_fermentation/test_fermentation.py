@@ -7,11 +7,11 @@ import pytest
 from hypothesis import given, strategies as st
 from weighing.kneading import step
 
-from manchet.bakery import read
-from manchet.figures.fermentation import Waiting, fermentation_figures, hours_at, mean_pace, waits_of
-from manchet.figures.yeast_rate import BAKERS, SOUR_BACTERIA, SOUR_YEAST, pace
+from manchet.figures.fermentation.another_warmth import Waiting, fermentation_figures, hours_at, mean_pace, waits_of
+from manchet.figures.fermentation.yeast_rate import BAKERS, SOUR_BACTERIA, SOUR_YEAST, pace
 from manchet.formula.model import Formula, Heat, Range, Step
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 TWO_LEAVENS = """
 formula Two ways
@@ -187,9 +187,9 @@ def test_hours_are_never_less_where_it_is_warm(at: list[Fraction]) -> None:
 
 def test_the_card_of_a_sourdough_that_came_out_warm() -> None:
     """No yeast but a culture's: by the model of a sour's yeast, 26 C is near its best and 22 C a fifth longer."""
-    from manchet.bakery import written_batch
-    from manchet.larder.kitchen import PLAIN
-    from manchet.timing.warmth import came_out_at
+    from manchet.kitchen.model import PLAIN
+    from manchet.timing.card.warmth import came_out_at
+    from manchet.workspace.bakery import written_batch
 
     text = TWO_LEAVENS.replace("    fresh yeast          1.0%\n", "")
     text = text.replace("white flour          100%", "white flour 75%\n    medium rye flour 25%")

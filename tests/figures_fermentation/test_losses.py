@@ -6,15 +6,24 @@ import pytest
 from hypothesis import given, settings, strategies as st
 from sheets.work import sheet
 
-from manchet.bakery import batch_for, read, written_batch
-from manchet.figures.losses import bake_loss_of, baked, half_the_water, kept, loss_figures, moisture, more_skin
-from manchet.formula.crust import bake_loss_range, to_weigh_off
-from manchet.formula.model import Batch, Formula, Range
-from manchet.formula.order import Order
+from manchet.batch.model import Batch
+from manchet.batch.order import Order
+from manchet.batch.usual_bake_loss import bake_loss_range, to_weigh_off
+from manchet.figures.losses.bake_loss import (
+    bake_loss_of,
+    baked,
+    half_the_water,
+    kept,
+    loss_figures,
+    moisture,
+    more_skin,
+)
+from manchet.formula.model import Formula, Range
+from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.larder.kitchen import PLAIN
 from manchet.sheets.views import Divide
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import batch_for, read, written_batch
 
 BREAD = """
 formula Bread

@@ -6,10 +6,10 @@ import pytest
 from figures_fermentation.test_losses import formula
 from hypothesis import given, strategies as st
 
+from manchet.batch.tins import dough_for_tin, tins_for, volume_for
 from manchet.formula.model import Formula
-from manchet.formula.tins import dough_for_tin, tins_for, volume_for
-from manchet.larder.kitchen import PLAIN, Kitchen, Vessel
-from manchet.larder.tin_volume import box, of_water, round_tin, tapered
+from manchet.kitchen.model import PLAIN, Kitchen, Vessel
+from manchet.kitchen.tin_volume import box, of_water, round_tin, tapered
 
 WHITE = formula("2 loaves at 842 g dough", "tin loaf")
 INCH = Fraction("25.4")

@@ -8,18 +8,18 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from manchet.bakery import read, written_batch
-from manchet.figures.cooling import seconds_of_lag
-from manchet.figures.tub import STEP, Cooling, chilled_in, cooling, tub_figures
-from manchet.figures.yeast_rate import BAKERS
-from manchet.formula.mixes import Mixes, mixes_of
-from manchet.formula.model import Batch
-from manchet.larder.kitchen import PLAIN
+from manchet.batch.mixes import Mixes, mixes_of
+from manchet.batch.model import Batch
+from manchet.figures.fermentation.chilling import STEP, Cooling, chilled_in, cooling, tub_figures
+from manchet.figures.fermentation.cooling import seconds_of_lag
+from manchet.figures.fermentation.yeast_rate import BAKERS
+from manchet.kitchen.model import PLAIN
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
-from manchet.timing.card import card_of
+from manchet.timing.card.card import card_of
 from manchet.timing.when import When
+from manchet.workspace.bakery import read, written_batch
 
 
 def tub(grams: int, start: int = 25, fridge: int = 4) -> Cooling:

@@ -5,9 +5,11 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, settings, strategies as st
 
-from manchet.bakery import read, written_batch
+from manchet.batch.mixes import mixes_of
+from manchet.batch.model import Batch
+from manchet.batch.weighing import reading_of
 from manchet.figures.derived import figures_of
-from manchet.figures.yeast_grid import (
+from manchet.figures.fermentation.yeast_grid import (
     MOST_MOVED,
     YeastGrid,
     YeastWait,
@@ -17,16 +19,15 @@ from manchet.figures.yeast_grid import (
     yeast_grids,
     yeast_waits,
 )
-from manchet.figures.yeast_rate import BAKERS, pace
-from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch, Formula
-from manchet.formula.weighing import reading_of
-from manchet.larder.kitchen import PLAIN
+from manchet.figures.fermentation.yeast_rate import BAKERS, pace
+from manchet.formula.model import Formula
+from manchet.kitchen.model import PLAIN
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
 from manchet.sheets.yeast_view import STEP, yeast_table
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 POOLISH = """
 formula Poolish loaf

@@ -6,7 +6,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, strategies as st
 
-from manchet.figures.yeast_rate import (
+from manchet.figures.fermentation.yeast_rate import (
     BAKERS,
     SOUR_BACTERIA,
     SOUR_YEAST,

@@ -2,9 +2,9 @@
 
 import pytest
 
-from manchet.bakery import Bakery, read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import Bakery, read
 
 BUILDS = """\
 formula Two builds

@@ -6,9 +6,10 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.bakery import batch_for, read
-from manchet.formula.order import AS_WRITTEN, Order
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.pieces import PieceWeights
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import batch_for, read
 
 TEXT = """formula Bread
   kind hearth loaf
@@ -50,8 +51,8 @@ def test_as_written() -> None:
 @pytest.mark.parametrize("times", [Fraction(1, 2), Fraction(1, 10), Fraction(3)])
 def test_all_of_it_in_proportion(times: Fraction) -> None:
     bakery = read([SourceText("b.bake", TEXT)])
-    flour = bakery.formulas[0].written_flour
-    assert flour is not None
+    flour = PieceWeights(bakery.formulas[0]).written_flour()
+    assert isinstance(flour, Fraction)
     dust, *_, each, _ = touching(Order(flour=flour * times))
     assert (dust, each) == (100 * times, 2)
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.kitchen.model import PLAIN, Kitchen
+from manchet.kitchen.reading import kitchen_of
 from manchet.larder.book import Larder, builtin
 from manchet.larder.densities import weight_of
 from manchet.larder.ingredient import Ingredient, Question
-from manchet.larder.kitchen import PLAIN, Kitchen
-from manchet.larder.kitchen_reading import kitchen_of
 from manchet.larder.reading import ingredients_of
 from manchet.source.text import SourceText
 from manchet.syntax.nodes import BlockHead, Entry, Material

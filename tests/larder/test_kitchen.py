@@ -7,7 +7,7 @@ from fractions import Fraction
 import pytest
 from larder.reading_help import house
 
-from manchet.larder.kitchen import Cold, Fall, Floor, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
+from manchet.kitchen.model import Cold, Fall, Floor, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
 
 KITCHEN = """\
 kitchen House

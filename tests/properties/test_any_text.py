@@ -5,8 +5,8 @@ from __future__ import annotations
 from benchmarks.generate import by_weight, in_overall, on_dough_flour, recipe
 from hypothesis import given, strategies as st
 
-from manchet.bakery import read
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 SAID = """formula larder kitchen overall dough levain sour scald soaker poolish stage makes loaves at of all with flour
 water salt keep return hold back add everything else mix slow fast 3 min 12-15 h 100% 60 g 76.5 % 1/2 lb to 97 C "words"

@@ -8,9 +8,11 @@ from benchmarks.generate import CULTURE, in_overall, recipe
 from hypothesis import given, strategies as st
 from reference.reading import bakery_of
 
-from manchet.formula.batching import batch_of
-from manchet.formula.model import Batch, Booking
-from manchet.larder.kitchen import PLAIN
+from manchet.batch.batching import batch_of
+from manchet.batch.model import Batch
+from manchet.batch.pieces import PieceWeights
+from manchet.formula.model import Booking
+from manchet.kitchen.model import PLAIN
 
 RANDOMS = st.randoms(use_true_random=False)
 NOTHING = Fraction(0)
@@ -24,8 +26,9 @@ def batch_with(random: object, keep: int = 0) -> Batch:
         text = f"{levain}\n    keep {keep} g as {CULTURE}\n\n  scald{rest}"
     bakery = bakery_of(text)
     (formula,) = bakery.formulas
-    assert formula.written_flour is not None
-    return batch_of(formula, formula.written_flour, PLAIN)
+    flour = PieceWeights(formula).written_flour()
+    assert isinstance(flour, Fraction)
+    return batch_of(formula, flour, PLAIN)
 
 
 @given(random=RANDOMS, keep=st.sampled_from((0, 60, 1000)))

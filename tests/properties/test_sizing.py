@@ -8,10 +8,13 @@ from benchmarks.generate import in_overall, recipe
 from hypothesis import given, strategies as st
 from reference.reading import bakery_of
 
-from manchet.formula.batching import batch_of
-from manchet.formula.model import Batch, Formula
-from manchet.formula.order import Order, sized
-from manchet.larder.kitchen import PLAIN
+from manchet.batch.batching import batch_of
+from manchet.batch.model import Batch
+from manchet.batch.order import Order
+from manchet.batch.pieces import PieceWeights
+from manchet.batch.sizing import sized
+from manchet.formula.model import Formula
+from manchet.kitchen.model import PLAIN
 
 FACTORS = st.fractions(min_value=Fraction(1, 100), max_value=100, max_denominator=1000)
 RANDOMS = st.randoms(use_true_random=False)
@@ -22,8 +25,9 @@ def grams(batch: Batch) -> list[Fraction]:
 
 
 def flour_of(formula: Formula) -> Fraction:
-    assert formula.written_flour is not None
-    return formula.written_flour
+    flour = PieceWeights(formula).written_flour()
+    assert isinstance(flour, Fraction)
+    return flour
 
 
 @given(random=RANDOMS, a=FACTORS, b=FACTORS)

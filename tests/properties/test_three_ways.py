@@ -8,7 +8,7 @@ from benchmarks.generate import by_weight, in_overall, on_dough_flour, recipe
 from hypothesis import given, strategies as st
 from reference.reading import bakery_of
 
-from manchet.figures.totals import totals_of
+from manchet.batch.totals import totals_of
 
 RANDOMS = st.randoms(use_true_random=False)
 

@@ -7,13 +7,13 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-from manchet.bakery import Bakery, Changes, batch_for, read
+from manchet.batch.order import Order
 from manchet.diagnostics.diagnostic import Severity
 from manchet.figures.derived import figures_of as derive
 from manchet.figures.report import report_of
-from manchet.formula.order import Order
 from manchet.quantities.units import UNITS
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import Bakery, Changes, batch_for, read
 
 
 def bakery_of(text: str, path: str = "formula.bake", swaps: Sequence[str] = ()) -> Bakery:

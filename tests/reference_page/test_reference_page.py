@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 from reference_page.examples import OVERALL, Example, examples_of, whole
 
-from manchet.bakery import read
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read
 
 ROOT = Path(__file__).parents[2]
 PAGES = ("grammar/reference.md", "README.md")

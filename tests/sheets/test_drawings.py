@@ -12,10 +12,10 @@ from xml.etree import ElementTree
 import pytest
 
 from manchet.diagnostics.diagnostic import Place
-from manchet.figures.level import Stands
-from manchet.figures.oven_floor import GAP, places
-from manchet.formula.model import Folds, Heat, Range, Reach, Step, Work
-from manchet.larder.kitchen import Floor, Vessel
+from manchet.figures.losses.level import Stands
+from manchet.figures.oven.floor import GAP, places
+from manchet.formula.model import Folds, Heat, Range, Reach, Step, Who
+from manchet.kitchen.model import Floor, Vessel
 from manchet.sheets.drawings.choosing import SHAPE_WORDS, bake_curve, drawings_of
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
@@ -54,7 +54,7 @@ def size(across: int, deep: int, is_round: bool = False) -> Floor:
 
 
 def step(verb: str, **more: Any) -> Step:
-    return Step(verb, Work.HANDS, NOWHERE, **more)
+    return Step(verb, Who.HANDS, NOWHERE, **more)
 
 
 def once(figure: int) -> Range:

@@ -15,9 +15,8 @@ from pypdf import PdfReader
 from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
 from sheets.work import ISSUE
 
-from manchet.bakery import batch_for, read
+from manchet.batch.order import AS_WRITTEN
 from manchet.formula.model import Range
-from manchet.formula.order import AS_WRITTEN
 from manchet.sheets.class_view import sets_for
 from manchet.sheets.data import data_of, schema
 from manchet.sheets.handout_values import Handout
@@ -30,8 +29,9 @@ from manchet.sheets.recipe_data import Times, recipe_of
 from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
-from manchet.workspace.taking_home import taken_home
-from manchet.workspace.wish import Wish
+from manchet.workspace.bakery import batch_for, read
+from manchet.workspace.handouts import taken_home
+from manchet.workspace.print_options import Wish
 
 GOLDEN = Path(__file__).parent / "golden"
 M = Measures(House(), words_of("British"))

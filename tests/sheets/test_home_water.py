@@ -4,14 +4,14 @@ import re
 
 import pytest
 
-from manchet.bakery import read, written_batch
-from manchet.figures.home_water import home_waters
-from manchet.formula.mixes import mixes_of
+from manchet.batch.mixes import mixes_of
+from manchet.figures.water.home_water import home_waters
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
 from manchet.sheets.water_view import home_water
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 LOAF = """
 formula Home loaf

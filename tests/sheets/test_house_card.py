@@ -16,7 +16,7 @@ import manchet.cautions
 from manchet.cautions.caution import DEFERS
 from manchet.cautions.house import card_of
 from manchet.cli.main import command
-from manchet.larder.kitchen import PLAIN, Kitchen, Oven
+from manchet.kitchen.model import PLAIN, Kitchen, Oven
 from manchet.sheets.caution_view import house_card
 from manchet.sheets.html import html_of
 from manchet.sheets.pdf import Pdf, pdf_of

@@ -5,14 +5,14 @@ from datetime import datetime
 
 import pytest
 
-from manchet.bakery import read
-from manchet.larder.kitchen import PLAIN
+from manchet.kitchen.model import PLAIN
 from manchet.sheets.views import House
 from manchet.source.text import SourceText
 from manchet.timing.when import When
-from manchet.workspace.making import Version, house_of, made
+from manchet.workspace.bakery import read
 from manchet.workspace.press import Press
-from manchet.workspace.wish import Wish
+from manchet.workspace.print_options import Wish
+from manchet.workspace.rendering import Version, house_of, made
 
 LOAF = """
 formula Warm loaf

@@ -5,17 +5,17 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.bakery import read, written_batch
+from manchet.batch.mixes import mixes_of
+from manchet.batch.totals import totals_of
+from manchet.batch.weighing import System, weigh
 from manchet.cli.degrees import beside, said
 from manchet.figures.figure import Figure, Given
-from manchet.figures.totals import totals_of
-from manchet.formula.mixes import mixes_of
-from manchet.formula.weighing import System, weigh
 from manchet.sheets.prep_view import Prepared, prep_sheet
 from manchet.sheets.views import Issue, PrepSheet, Steps
 from manchet.source.text import SourceText
-from manchet.workspace.making import house_of
-from manchet.workspace.wish import Wish
+from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.print_options import Wish
+from manchet.workspace.rendering import house_of
 
 LOAF = """
 kitchen Home

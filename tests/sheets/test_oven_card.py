@@ -7,15 +7,15 @@ import re
 
 import jsonschema
 
-from manchet import bakery
-from manchet.figures.oven_bakes import bakes_of
-from manchet.figures.oven_order import ordered
+from manchet.figures.oven.bakes import bakes_of
+from manchet.figures.oven.loading_order import ordered
 from manchet.sheets.data import json_of, schema
 from manchet.sheets.html import html_of
 from manchet.sheets.oven_card_values import Falling, OvenCard, Turn
 from manchet.sheets.oven_card_view import oven_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
+from manchet.workspace import bakery
 
 LOAF = """\
 formula {name}

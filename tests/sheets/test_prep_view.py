@@ -8,10 +8,10 @@ from typing import Any
 
 from sheets.work import ISSUE, prepared, sheet
 
-from manchet.formula.order import Order
+from manchet.batch.order import Order
+from manchet.intake.starter import starter
 from manchet.sheets.prep_steps import worked_in
 from manchet.sheets.views import Bake, Block, Branch, Divide, House, Line, PrepSheet, Row, Steps
-from manchet.starter import starter
 
 FERRY = """
 formula Ferry loaf

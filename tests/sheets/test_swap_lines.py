@@ -8,12 +8,12 @@ from datetime import datetime
 import pytest
 from sheets.test_handout import QUAY
 
-from manchet.bakery import Changes, read
 from manchet.source.text import SourceText
 from manchet.timing.when import When
-from manchet.workspace.making import Version, made
+from manchet.workspace.bakery import Changes, read
 from manchet.workspace.press import Press
-from manchet.workspace.wish import Wish
+from manchet.workspace.print_options import Wish
+from manchet.workspace.rendering import Version, made
 
 VARIANT = "\n  variant dried yeast\n    swap fresh yeast for instant yeast\n"
 SAID = "instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 % made up"

@@ -2,15 +2,15 @@
 
 import re
 
-from manchet.bakery import read, written_batch
-from manchet.figures.water_grid import water_of
-from manchet.formula.mixes import mixes_of
+from manchet.batch.mixes import mixes_of
+from manchet.figures.water.water_grid import water_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
 from manchet.sheets.water_values import Water
 from manchet.sheets.water_view import STEP, water_view
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import read, written_batch
 
 LOAF = """\
 formula Warm loaf

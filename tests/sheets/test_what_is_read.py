@@ -8,8 +8,8 @@ import pytest
 from sheets.test_prep_view import FERRY, block, figure, lines, row
 from sheets.work import card, prepared, sheet
 
+from manchet.batch.order import Order
 from manchet.formula.model import Range
-from manchet.formula.order import Order
 from manchet.sheets.caution_view import in_degrees
 from manchet.sheets.html import blank, html_of, places
 from manchet.sheets.measures import Measures

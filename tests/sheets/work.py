@@ -6,19 +6,19 @@ from collections.abc import Mapping
 from datetime import datetime
 from fractions import Fraction
 
-from manchet.bakery import batch_for, read
+from manchet.batch.mixes import mixes_of
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.totals import totals_of
+from manchet.batch.weighing import System, weigh
+from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
-from manchet.checks.subject import Subject
-from manchet.figures.totals import totals_of
-from manchet.formula.mixes import mixes_of
-from manchet.formula.order import AS_WRITTEN, Order
-from manchet.formula.weighing import System, weigh
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.prep_view import Prepared, prep_sheet
 from manchet.sheets.views import House, Issue, PrepSheet, TimingCard
 from manchet.source.text import SourceText
-from manchet.timing.card import card_of
+from manchet.timing.card.card import card_of
 from manchet.timing.when import When
+from manchet.workspace.bakery import batch_for, read
 
 PLAIN_HOUSE = House()
 ISSUE = Issue("Thu 26 Nov 2026", "tern.bake", "commit 4f2a91c", "9b1e07d4", "14 Nov 2026")
@@ -39,7 +39,7 @@ def prepared(
     mixes = mixes_of(batch, bakery.kitchen, totals.wet)
     system = System.US if house.units == "US" else System.METRIC
     tables = tuple(weigh(making, bakery.kitchen, system).value for making in mixes.makings)
-    cautions = cautions_of(Subject(formula, batch, bakery.kitchen, bakery.larder, totals))
+    cautions = cautions_of(Work(AS_WRITTEN, batch, bakery.kitchen, bakery.larder))
     return Prepared(batch, mixes, tables, totals, bakery.kitchen, cautions, before or {})
 
 

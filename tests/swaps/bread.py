@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from manchet.bakery import Bakery, Changes, read
 from manchet.formula.model import Formula
 from manchet.source.text import SourceText
+from manchet.workspace.bakery import Bakery, Changes, read
 
 STEPS = """
     mix by hand 5 min

@@ -10,7 +10,7 @@ from swaps.bread import only, swapped
 from swaps.rich import ALL_OF, BREADS, BY_WEIGHT, EVERYTHING_ELSE, OF_DOUGH_FLOUR
 from swaps.test_swaps import shares
 
-from manchet.figures.totals import totals_of
+from manchet.batch.totals import totals_of
 from manchet.formula.model import Formula
 from manchet.larder.book import builtin
 

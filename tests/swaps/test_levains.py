@@ -10,7 +10,7 @@ from swaps.bread import STEPS, WAYS, bread, only, swapped
 from swaps.rich import OF_DOUGH_FLOUR
 from swaps.test_swaps import share, shares
 
-from manchet.figures.totals import totals_of
+from manchet.batch.totals import totals_of
 from manchet.formula.model import Formula
 from manchet.larder.book import builtin
 

@@ -9,11 +9,11 @@ from hypothesis import given, settings, strategies as st
 from swaps.bread import STEPS, only, swapped
 from swaps.test_swaps import share, shares
 
-from manchet.bakery import written_batch
-from manchet.figures.totals import totals_of
-from manchet.figures.water_grid import Water, water_of
-from manchet.formula.mixes import mixes_of
+from manchet.batch.mixes import mixes_of
+from manchet.batch.totals import totals_of
+from manchet.figures.water.water_grid import Water, water_of
 from manchet.larder.book import builtin
+from manchet.workspace.bakery import written_batch
 
 KITCHEN = "\nkitchen House\n  air 21 C\n  flour 19 C\n  tap 11 C\n"
 HEAD = "formula Bread\n  makes 4 loaves at 500 g dough\n"

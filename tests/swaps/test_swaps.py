@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given, strategies as st
 from swaps.bread import WAYS, bread, only, swapped
 
-from manchet.figures.totals import totals_of
+from manchet.batch.totals import totals_of
 from manchet.formula.model import Formula, Swapped
 from manchet.larder.book import builtin
 from manchet.larder.yeast_factors import FACTORS

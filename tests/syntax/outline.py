@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from manchet.outcome import Outcome
+from manchet.diagnostics.outcome import Outcome
 from manchet.source.text import SourceText
 from manchet.syntax.nodes import Amount, Entry, File, Word
 from manchet.syntax.parser import parse

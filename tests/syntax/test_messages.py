@@ -9,15 +9,15 @@ from pathlib import Path
 
 import pytest
 
-from manchet import bakery
 from manchet.diagnostics.suggest import distance, fold, nearest
 from manchet.source.text import SourceText
 from manchet.syntax import tables
 from manchet.syntax.classes import VERBS
-from manchet.syntax.faults import REMARKS
-from manchet.syntax.messages import MESSAGES
+from manchet.syntax.mistakes.faults import REMARKS
+from manchet.syntax.mistakes.lookalikes import TWINS
+from manchet.syntax.mistakes.messages import MESSAGES
 from manchet.syntax.parser import MOST_REPORTS, parse
-from manchet.syntax.twins import TWINS
+from manchet.workspace import bakery
 
 ROOT = Path(__file__).parent.parent.parent
 LINES = [

@@ -7,14 +7,14 @@ from pathlib import Path
 
 import pytest
 
-from manchet import bakery
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.formula.block import any_unread
 from manchet.source.text import SourceText
 from manchet.syntax.classes import VERBS
-from manchet.syntax.faults import REMARKS
-from manchet.syntax.forms import STEPS
+from manchet.syntax.mistakes.faults import REMARKS
+from manchet.syntax.mistakes.forms import STEPS
 from manchet.syntax.parser import parse
+from manchet.workspace import bakery
 
 ROOT = Path(__file__).parent.parent.parent
 FILES = sorted(ROOT.glob("recipes/**/*.bake")) + sorted(ROOT.glob("tests/corpus/quiet/*.bake"))

@@ -9,11 +9,12 @@ from hypothesis import given, settings, strategies as st
 from timing.test_schedule import batches, loaf
 from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
 
-from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch, Heat, Range, Reach
-from manchet.larder.kitchen import PLAIN, Kitchen, Mixer, Oven
-from manchet.timing.card import card_of
-from manchet.timing.card_values import Before, Card
+from manchet.batch.mixes import mixes_of
+from manchet.batch.model import Batch
+from manchet.formula.model import Heat, Range, Reach
+from manchet.kitchen.model import PLAIN, Kitchen, Mixer, Oven
+from manchet.timing.card.card import card_of
+from manchet.timing.card.values import Before, Card
 from manchet.timing.when import When
 
 FRIDAY = datetime(2026, 11, 27, 17, 0)

@@ -8,8 +8,8 @@ import pytest
 from weighing.kneading import minutes, step
 
 from manchet.formula.model import Range, Step
-from manchet.larder.kitchen import PLAIN, Mixer
-from manchet.timing.durations import UNTIMED, inside, length_of
+from manchet.kitchen.model import PLAIN, Mixer
+from manchet.timing.jobs.durations import UNTIMED, inside, length_of
 
 TWO_HANDS = PLAIN._replace(hands=2)
 

@@ -7,16 +7,16 @@ from fractions import Fraction
 
 import pytest
 
-from manchet import bakery
-from manchet.figures.oven_bakes import bakes_of
-from manchet.figures.oven_order import ordered
-from manchet.formula.mixes import mixes_of
+from manchet.batch.mixes import mixes_of
+from manchet.figures.oven.bakes import bakes_of
+from manchet.figures.oven.loading_order import ordered
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
-from manchet.timing.card import card_of
-from manchet.timing.card_values import Card, Row
+from manchet.timing.card.card import card_of
+from manchet.timing.card.values import Card, Row
 from manchet.timing.when import When
+from manchet.workspace import bakery
 
 TEXT = """\
 formula Hearth loaf

@@ -5,14 +5,14 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.bakery import read, written_batch
-from manchet.formula.mixes import mixes_of
+from manchet.batch.mixes import mixes_of
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
-from manchet.timing.card import card_of
-from manchet.timing.card_values import Card
+from manchet.timing.card.card import card_of
+from manchet.timing.card.values import Card
 from manchet.timing.when import When
+from manchet.workspace.bakery import read, written_batch
 
 LOAF = """
 formula Room loaf

@@ -11,11 +11,11 @@ from fractions import Fraction
 import pytest
 from weighing.kneading import FLOUR, WATER, batch, stage, step, weighed
 
-from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch
-from manchet.larder.kitchen import PLAIN, Oven
-from manchet.timing.card import card_of
-from manchet.timing.card_values import Card
+from manchet.batch.mixes import mixes_of
+from manchet.batch.model import Batch
+from manchet.kitchen.model import PLAIN, Oven
+from manchet.timing.card.card import card_of
+from manchet.timing.card.values import Card
 from manchet.timing.when import When
 
 DAY = datetime(2026, 11, 27)

@@ -7,12 +7,12 @@ from fractions import Fraction
 from hypothesis import given, settings, strategies as st
 from weighing.kneading import FLOUR, WATER, batch, stage, step, weighed
 
-from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch, StageBatch
-from manchet.larder.kitchen import PLAIN, Kitchen, Mixer
-from manchet.timing.lateness import Given, lateness_of
-from manchet.timing.network import Job, network_of
-from manchet.timing.schedule import critical_jobs, latest_of, stands_until, starts_of
+from manchet.batch.mixes import mixes_of
+from manchet.batch.model import Batch, StageBatch
+from manchet.kitchen.model import PLAIN, Kitchen, Mixer
+from manchet.timing.jobs.lateness import Given, lateness_of
+from manchet.timing.jobs.network import Job, network_of
+from manchet.timing.jobs.schedule import critical_jobs, latest_of, stands_until, starts_of
 
 MIXER = PLAIN._replace(mixers=(Mixer("spiral", None, Fraction(10000)),))
 

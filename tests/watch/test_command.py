@@ -13,7 +13,7 @@ from pathlib import Path
 
 import pytest
 
-from manchet.starter import starter
+from manchet.intake.starter import starter
 
 SECONDS = 30
 

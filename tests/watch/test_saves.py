@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 
 from manchet.source.files import stamp_of
-from manchet.watch import Changes, Watch
 from manchet.workspace.folder import Premises
+from manchet.workspace.saves import Changes, Watch
 
 BEFORE = "formula Tern loaf\n"
 AFTER = "formula Tern loaf\n  kind tin loaf\n"
@@ -214,7 +214,7 @@ def test_a_folder_renamed_away_and_another_put_in_its_place(file: Path, listen: 
 
 
 def test_a_network_mount_is_polled(tmp_path: Path) -> None:
-    from manchet.watch import _why_poll
+    from manchet.workspace.saves import _why_poll
 
     mounts = tmp_path / "mounts"
     here = os.path.realpath(tmp_path)

@@ -5,25 +5,22 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.model import (
-    Batch,
     Booking,
     Branch,
     Folds,
     Formula,
     Goes,
     Heat,
-    PieceBatch,
     Portion,
     Range,
     Stage,
-    StageBatch,
     Step,
     Wait,
     Way,
-    Weighed,
-    Work,
+    Who,
 )
 from manchet.larder.ingredient import Ingredient
 
@@ -88,13 +85,13 @@ def step(
     **more: object,
 ) -> Step:
     """A step of `low` to `high` minutes; `each` is seconds a piece; `folds` is (number, every so many minutes)."""
-    work = Work.MACHINE if verb in MACHINES else Work.WAITING if verb in WAITS else Work.HANDS
+    work = Who.MACHINE if verb in MACHINES else Who.WAITING if verb in WAITS else Who.HANDS
     time = minutes(low, high) if low is not None else None
     if each is not None:
         time = Range(Fraction(each), Fraction(each))
     made = Step(
         verb=verb,
-        work=Work.HANDS if by_hand else work,
+        who=Who.HANDS if by_hand else work,
         place=HERE,
         time=time,
         per="each" if each is not None else "",
@@ -164,7 +161,7 @@ def batch(
         stages=tuple(s.stage for s in stages),
         branches=tuple(Branch(noun, tuple(steps), ()) for noun, steps in branches),
         dough_share=Fraction(0),
-        written_flour=Fraction(0),
+        own_flour=Fraction(0),
         allowed=(),
         notes=(),
         pictures=(),

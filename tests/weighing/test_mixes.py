@@ -7,9 +7,9 @@ from fractions import Fraction
 from hypothesis import given, strategies as st
 from weighing.kneading import BUTTER, FLOUR, WATER, batch, stage, step, weighed
 
-from manchet.formula.mixes import mixes_of
-from manchet.formula.model import StageBatch
-from manchet.larder.kitchen import PLAIN, Mixer
+from manchet.batch.mixes import mixes_of
+from manchet.batch.model import StageBatch
+from manchet.kitchen.model import PLAIN, Mixer
 
 SPIRAL = Mixer("spiral", Fraction(6000), Fraction(45000))
 SMALL = Mixer("planetary", Fraction(1000), Fraction(5000))

@@ -8,13 +8,13 @@ import pytest
 from hypothesis import assume, given, strategies as st
 from weighing.kneading import FLOUR, SALT, SEEDS, STARTER, WATER, YEAST, ingredient, stage, weighed
 
+from manchet.batch.dilution import Dilution, dilution_of
+from manchet.batch.mixes import Making
+from manchet.batch.model import Weighed
+from manchet.batch.weighing import OUNCE, System, Table, reading_of, weigh
 from manchet.diagnostics.diagnostic import Severity
-from manchet.formula.dilution import Dilution, dilution_of
-from manchet.formula.mixes import Making
-from manchet.formula.model import Weighed
-from manchet.formula.weighing import OUNCE, System, Table, reading_of, weigh
+from manchet.kitchen.model import PLAIN, Kitchen, Scale
 from manchet.larder.ingredient import Ingredient
-from manchet.larder.kitchen import PLAIN, Kitchen, Scale
 
 BENCH = Scale("bench", Fraction(5), Fraction(30000))
 FINE = Scale("fine", Fraction(1, 10), Fraction(500))

@@ -1,7 +1,7 @@
-"""Written from hazards.toml by `python -m manchet.cautions.caution`; change that file, not this one."""
+"""Written from hazards.toml by `python -m manchet.generate`; change that file, not this one."""
 
 # fmt: off
-from manchet.cautions.caution import Hazard
+from manchet.cautions.hazard import Hazard
 
 DATED = "2026-11-24"
 

@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from manchet.batch.work import Work
 from manchet.cautions.caution import Caution, caution
-from manchet.checks.lye_bath_strong import lye_in
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import mix_temperature
+from manchet.figures.composition.lye import lye_in
+from manchet.figures.water.mix_temperature import mix_temperature
 from manchet.formula.model import Stage, Step
 from manchet.larder.ingredient import Ingredient
 
@@ -26,18 +26,18 @@ SOURING = frozenset({"culture"})
 WRAPPED_ON_PURPOSE = frozenset({"flatbread", "batter", "steamed", "rye tin loaf"})
 
 
-def of_formula(subject: Subject) -> Iterator[Caution]:
+def of_formula(work: Work) -> Iterator[Caution]:
     """Every hazard of the formula, at each stage that causes it; the same one may come several times."""
-    for stage in subject.formula.stages:
-        yield from _lye(subject, stage)
-        yield from _under_fat(subject, stage)
-        yield from _cooked(subject, stage)
-        yield from _standing(subject, stage)
-        yield from _burns(subject, stage)
+    for stage in work.formula.stages:
+        yield from _lye(work, stage)
+        yield from _under_fat(work, stage)
+        yield from _cooked(work, stage)
+        yield from _standing(work, stage)
+        yield from _burns(work, stage)
         yield from _words_of_steps(stage)
-    yield from _after_heat(subject)
-    yield from _rope(subject)
-    yield from _wrapped(subject)
+    yield from _after_heat(work)
+    yield from _rope(work)
+    yield from _wrapped(work)
 
 
 def _weight(stage: Stage) -> Fraction:
@@ -52,7 +52,7 @@ def _names(stage: Stage, *classes: str) -> list[Ingredient]:
     return [p.ingredient for p in stage.portions if p.ingredient is not None and p.ingredient.class_ in classes]
 
 
-def _lye(subject: Subject, stage: Stage) -> Iterator[Caution]:
+def _lye(work: Work, stage: Stage) -> Iterator[Caution]:
     whole = _weight(stage)
     strength = sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0)) / whole if whole else 0
     if strength >= Fraction(2, 100):
@@ -61,7 +61,7 @@ def _lye(subject: Subject, stage: Stage) -> Iterator[Caution]:
         yield caution("lye-irritant", stage.key)
     steps = stage.steps
     if stage.key == "dough":
-        steps += tuple(step for branch in subject.formula.branches for step in branch.steps)
+        steps += tuple(step for branch in work.formula.branches for step in branch.steps)
     for step in steps:
         applied = step.applied
         if applied is None:
@@ -76,13 +76,13 @@ def _fresh_plant(ingredient: Ingredient) -> bool:
     return (ingredient.class_ == "vegetable" or herb) and not any(word in name for word in DRIED)
 
 
-def _under_fat(subject: Subject, stage: Stage) -> Iterator[Caution]:
+def _under_fat(work: Work, stage: Stage) -> Iterator[Caution]:
     whole = _weight(stage)
     if not whole or _class_share(stage, "fat") / whole < FAT_CONTINUOUS or any(p.is_flour for p in stage.portions):
         return
     if not any(_fresh_plant(i) for i in _names(stage, "vegetable", "spice")):
         return
-    kept = subject.formula.preparation and subject.formula.good_for is not None
+    kept = work.formula.preparation and work.formula.good_for is not None
     waits = any(step.may_wait or (step.verb in ("rest", "soak") and _long(step) > 2 * HOUR) for step in stage.steps)
     yield caution("plants-under-fat" if kept or waits else "plants-in-fat-today", stage.key)
 
@@ -97,9 +97,9 @@ def _reached(step: Step) -> Fraction | None:
     return next((r.value.likely for r in step.reaches if r.what in ("temperature", "core")), None)
 
 
-def _cooked(subject: Subject, stage: Stage) -> Iterator[Caution]:
+def _cooked(work: Work, stage: Stage) -> Iterator[Caution]:
     """Preparations of egg, milk, vegetables or starch that are cooked and kept: a dough or a scald is baked later."""
-    if not subject.formula.preparation:
+    if not work.formula.preparation:
         return
     perishable = _names(stage, "egg", "dairy", "vegetable", "starch")
     heats = [step for step in stage.steps if step.verb in ("simmer", "boil", "heat", "roast", "bake")]
@@ -112,7 +112,7 @@ def _cooked(subject: Subject, stage: Stage) -> Iterator[Caution]:
             yield caution("cook-egg-through", stage.key)
         elif not heats:
             yield caution("raw-egg-kept", stage.key)
-    if heats and (subject.formula.good_for is not None or any(s.verb in ("cool", "chill") for s in stage.steps)):
+    if heats and (work.formula.good_for is not None or any(s.verb in ("cool", "chill") for s in stage.steps)):
         yield caution("cool-it-fast", stage.key, "" if _slow_cooling(stage) else "note")
 
 
@@ -133,11 +133,11 @@ def _slow_cooling(stage: Stage) -> bool:
     return warm_until is None or cold_until is None or warm_until > 2 * HOUR or cold_until > 6 * HOUR
 
 
-def _standing(subject: Subject, stage: Stage) -> Iterator[Caution]:
+def _standing(work: Work, stage: Stage) -> Iterator[Caution]:
     """Cooked flour that stands warm, raw grain that soaks warm. Baked later, it is a note."""
     if _names(stage, *SOURING, "yeast", "sweet-dough yeast") or any(p.stage for p in stage.portions):
         return
-    level = "" if subject.formula.preparation else "note"
+    level = "" if work.formula.preparation else "note"
     if stage.word == "scald":
         warm = Fraction(0)
         for step in stage.steps:
@@ -156,16 +156,16 @@ def _standing(subject: Subject, stage: Stage) -> Iterator[Caution]:
             yield caution("warm-soak", stage.key, level)
 
 
-def _burns(subject: Subject, stage: Stage) -> Iterator[Caution]:
+def _burns(work: Work, stage: Stage) -> Iterator[Caution]:
     living = stage.key == "dough"
     hot = [p.celsius for p in stage.portions if p.celsius is not None and p.ingredient is not None]
     if stage.word in ("scald", "soaker") and (
-        max(hot, default=Fraction(0)) >= 65 or mix_temperature(subject, stage) >= 65
+        max(hot, default=Fraction(0)) >= 65 or mix_temperature(work, stage) >= 65
     ):
         yield caution("scald-burns", stage.key)
     steps = stage.steps
     if living:
-        steps += tuple(step for branch in subject.formula.branches for step in branch.steps)
+        steps += tuple(step for branch in work.formula.branches for step in branch.steps)
     whole = _weight(stage)
     sugary = whole and _class_share(stage, "sweetener") / whole >= Fraction(1, 2)
     for step in steps:
@@ -190,11 +190,11 @@ def _words_of_steps(stage: Stage) -> Iterator[Caution]:
             yield caution("stop-the-mixer", stage.key)
 
 
-def _after_heat(subject: Subject) -> Iterator[Caution]:
+def _after_heat(work: Work) -> Iterator[Caution]:
     """What goes on or in after the last heat is eaten as it is."""
-    if subject.formula.preparation:
+    if work.formula.preparation:
         return
-    for noun_steps in _ways(subject):
+    for noun_steps in _ways(work):
         last = max((i for i, step in enumerate(noun_steps) if step.verb in HEATED), default=None)
         if last is None:
             continue
@@ -216,32 +216,32 @@ def _after_heat(subject: Subject) -> Iterator[Caution]:
                 yield caution("raw-flour-after-heat", "dough")
 
 
-def _ways(subject: Subject) -> list[tuple[Step, ...]]:
-    dough = next((stage for stage in subject.formula.stages if stage.key == "dough"), None)
+def _ways(work: Work) -> list[tuple[Step, ...]]:
+    dough = next((stage for stage in work.formula.stages if stage.key == "dough"), None)
     if dough is None:
         return []
-    return [dough.steps + branch.steps for branch in subject.formula.branches] or [dough.steps]
+    return [dough.steps + branch.steps for branch in work.formula.branches] or [dough.steps]
 
 
-def _rope(subject: Subject) -> Iterator[Caution]:
+def _rope(work: Work) -> Iterator[Caution]:
     """Only where the kitchen is warm, and nothing sours the bread."""
-    air, totals = subject.kitchen.air, subject.totals
-    if air is None or air < 25 or totals.cultures or subject.formula.preparation:
+    air, totals = work.kitchen.air, work.totals
+    if air is None or air < 25 or totals.cultures or work.formula.preparation:
         return
     share = totals.by_class
-    whole = sum((line.share for line in subject.formula.overall if "whole" in line.name.casefold()), Fraction(0))
+    whole = sum((line.share for line in work.formula.overall if "whole" in line.name.casefold()), Fraction(0))
     rough = share.get("grain", Fraction(0)) + share.get("seed", Fraction(0)) + whole
-    scald = next((s.key for s in subject.formula.stages if s.word == "scald"), None)
-    sour = any("vinegar" in line.name or "propionate" in line.name for line in subject.formula.overall)
+    scald = next((s.key for s in work.formula.stages if s.word == "scald"), None)
+    sour = any("vinegar" in line.name or "propionate" in line.name for line in work.formula.overall)
     if not sour and (scald is not None or share.get("bread") or rough > Fraction(20, 100)):
         yield caution("rope-weather", scald or "dough")
 
 
-def _wrapped(subject: Subject) -> Iterator[Caution]:
+def _wrapped(work: Work) -> Iterator[Caution]:
     """Slicing, or wrapping in something that holds steam, sooner than the middle can have cooled."""
-    if subject.kind in WRAPPED_ON_PURPOSE or subject.formula.preparation:
+    if work.kind in WRAPPED_ON_PURPOSE or work.formula.preparation:
         return
-    for steps in _ways(subject):
+    for steps in _ways(work):
         baked = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
         if baked is None:
             continue

@@ -2,26 +2,26 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "bake-loss-implausible"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    loss = subject.formula.bake_loss
-    least, most = limit("bake-loss-least", subject.kind), limit("bake-loss-most", subject.kind)
-    if loss is None or most is None or subject.formula.preparation:
+def check(work: Work) -> Iterator[Diagnostic]:
+    loss = work.formula.bake_loss
+    least, most = limit("bake-loss-least", work.kind), limit("bake-loss-most", work.kind)
+    if loss is None or most is None or work.formula.preparation:
         return
     if (least is None or loss >= least) and loss <= most:
         return
     bounds = f"up to {percent(most)}" if least is None else f"{percent(least)} to {percent(most)}"
     yield warning(
         NAME,
-        subject.formula.place,
-        f"a bake loss of {percent(loss)}; a {subject.kind or 'bread'} loses {bounds} of its dough",
+        work.formula.place,
+        f"a bake loss of {percent(loss)}; a {work.kind or 'bread'} loses {bounds} of its dough",
         "weigh ten pieces before and after baking; look at the decimal point",
     )

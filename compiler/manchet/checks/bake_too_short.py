@@ -4,23 +4,23 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import isqrt
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, longest, of_verbs
 from manchet.checks.saying import duration, grams
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "bake-too-short"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    least = limit("bake-least-for-500-g", subject.kind)
-    if least is None or subject.formula.preparation:
+def check(work: Work) -> Iterator[Diagnostic]:
+    least = limit("bake-least-for-500-g", work.kind)
+    if least is None or work.formula.preparation:
         return
-    heaviest = limit("piece-most", subject.kind)
-    pieces = {piece.noun: piece.grams for piece in subject.batch.pieces}
-    for noun, steps in breads(subject.formula):
+    heaviest = limit("piece-most", work.kind)
+    pieces = {piece.noun: piece.grams for piece in work.batch.pieces}
+    for noun, steps in breads(work.formula):
         weight = pieces.get(noun)
         bakes = list(of_verbs(steps, "bake"))
         if (

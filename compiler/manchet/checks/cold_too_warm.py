@@ -2,23 +2,24 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
-from manchet.checks.subject import Subject
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "cold-too-warm"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    for step in all_steps(subject.formula):
+def check(work: Work) -> Iterator[Diagnostic]:
+    for step in all_steps(work.formula):
         most = limit(f"{step.verb}-warmest") if step.verb in ("chill", "freeze") else None
         if most is None or not step.heats or step.heats[0].celsius.likely <= most:
             continue
         yield warning(
             NAME,
             step.place,
-            f"`{step.verb}` at {subject.degrees(step.heats[0].celsius.likely)}; over {subject.degrees(most)} it does not {step.verb}",
+            f"`{step.verb}` at {degrees(work.kitchen, step.heats[0].celsius.likely)}; over {degrees(work.kitchen, most)} it does not {step.verb}",
             "look at the figure and its unit",
         )

@@ -2,19 +2,19 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import LOAVES, breads
 from manchet.checks.saying import bread
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 
 NAME = "cooling-missing"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    if subject.kind not in LOAVES:
+def check(work: Work) -> Iterator[Diagnostic]:
+    if work.kind not in LOAVES:
         return
-    for noun, steps in breads(subject.formula):
+    for noun, steps in breads(work.formula):
         last = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
         if last is None or any(step.verb in ("cool", "chill", "freeze") for step in steps[last + 1 :]):
             continue

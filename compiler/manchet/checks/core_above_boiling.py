@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
+from manchet.figures.limits.lookup import limit
 
 NAME = "core-above-boiling"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("core-most")
     if most is None:
         return
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         for reach in step.reaches:
             if reach.what == "core" and reach.value.likely > most:
                 core = reach.value.likely

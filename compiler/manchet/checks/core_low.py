@@ -2,20 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, of_verbs
-from manchet.checks.subject import Subject
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "core-low"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    least = limit("core-least", subject.kind)
+def check(work: Work) -> Iterator[Diagnostic]:
+    least = limit("core-least", work.kind)
     if least is None:
         return
-    for _, steps in breads(subject.formula):
+    for _, steps in breads(work.formula):
         cores = [(step, r.value.likely) for step in of_verbs(steps, "bake") for r in step.reaches if r.what == "core"]
         if not cores:
             continue
@@ -24,6 +25,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 step.place,
-                f"a core of {subject.degrees(core)} leaves a {subject.kind} raw inside; {subject.degrees(least)} is the least we know",
+                f"a core of {degrees(work.kitchen, core)} leaves a {work.kind} raw inside; {degrees(work.kitchen, least)} is the least we know",
                 "bake it on to a higher core, or look at the figure",
             )

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from manchet.batch.work import Work
 from manchet.checks.saying import grams
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 from manchet.diagnostics.suggest import fold
@@ -12,17 +12,17 @@ from manchet.diagnostics.suggest import fold
 NAME = "culture-does-not-carry-on"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     taken: dict[str, Fraction] = {}
     back: dict[str, Fraction] = {}
-    for batch in subject.batch.stages:
+    for batch in work.batch.stages:
         for line in batch.weighed:
             ingredient = line.portion.ingredient
             if ingredient is not None and ingredient.class_ == "culture":
                 taken[line.portion.key] = taken.get(line.portion.key, Fraction(0)) + line.grams
         for name, weight in (*batch.kept, *batch.returned):
             back[fold(name)] = back.get(fold(name), Fraction(0)) + weight
-    for stage in subject.formula.stages:
+    for stage in work.formula.stages:
         for keep in stage.keeps:
             key = fold(keep.name)
             short = taken.get(key, Fraction(0)) - back.get(key, Fraction(0))

@@ -2,19 +2,19 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.mixes import mixes_of
+from manchet.batch.work import Work
 from manchet.checks.saying import grams, percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
-from manchet.figures.mixing import by_machine
-from manchet.formula.mixes import mixes_of
+from manchet.figures.mixing.turns import by_machine
 
 NAME = "dough-over-mixer"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    wet = subject.totals.wet
-    mixes = mixes_of(subject.batch, subject.kitchen, wet)
+def check(work: Work) -> Iterator[Diagnostic]:
+    wet = work.totals.wet
+    mixes = mixes_of(work.batch, work.kitchen, wet)
     if mixes.number == 1 or mixes.mixer is None or mixes.most is None:
         return
     dough, takes = f"{grams(mixes.grams * mixes.number)} of dough", f"takes {grams(mixes.most)}"
@@ -23,7 +23,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         takes = f"takes about {grams(mixes.most)} of one so stiff"
     yield note(
         NAME,
-        by_machine(subject.batch.stages[-1].stage.steps)[0].place,
+        by_machine(work.batch.stages[-1].stage.steps)[0].place,
         f"{dough}; {mixes.mixer.name} {takes}: {mixes.number} mixes",
         "make less at a time, or let the sheet split it",
     )

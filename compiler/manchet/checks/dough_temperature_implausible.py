@@ -2,22 +2,22 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import is_alive
 from manchet.checks.saying import celsius
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "dough-temperature-implausible"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least, most = limit("dough-temperature-least"), limit("dough-temperature-most")
     if least is None or most is None:
         return
-    for stage in subject.formula.stages:
-        if not is_alive(stage, subject.formula):
+    for stage in work.formula.stages:
+        if not is_alive(stage, work.formula):
             continue
         for step in stage.steps:
             for reach in step.reaches:

@@ -3,21 +3,21 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "fermentation-too-hot"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most = limit("fermentation-most", subject.kind)
+def check(work: Work) -> Iterator[Diagnostic]:
+    most = limit("fermentation-most", work.kind)
     if most is None:
         return
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         if step.verb not in ("ferment", "prove", "ripen", "retard") or not step.heats:
             continue
         warmth = step.heats[0].celsius.likely

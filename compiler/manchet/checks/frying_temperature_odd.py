@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "frying-temperature-odd"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least, most = limit("fry-least"), limit("fry-most")
     if least is None or most is None:
         return
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         if step.verb != "fry" or not step.heats or least <= step.heats[0].celsius.likely <= most:
             continue
         heat = step.heats[0].celsius.likely

@@ -2,24 +2,24 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import place_of_class
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "hydration-low"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    least = limit("water-least", subject.kind)
-    water = subject.totals.water_in_all
-    if least is None or subject.formula.preparation or water >= least:
+def check(work: Work) -> Iterator[Diagnostic]:
+    least = limit("water-least", work.kind)
+    water = work.totals.water_in_all
+    if least is None or work.formula.preparation or water >= least:
         return
     yield warning(
         NAME,
-        place_of_class(subject.formula, "water", "dairy", "liquid"),
-        f"water in all is {percent(water)} of the flour; a {subject.kind} dough seldom has under {percent(least)}",
+        place_of_class(work.formula, "water", "dairy", "liquid"),
+        f"water in all is {percent(water)} of the flour; a {work.kind} dough seldom has under {percent(least)}",
         "look for a missing liquid, a wrong unit or a slipped decimal point",
     )

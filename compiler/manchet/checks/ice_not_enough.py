@@ -2,25 +2,28 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import dough_balance
+from manchet.batch.work import Work
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
-from manchet.figures.dough_temperature import wanted_of
+from manchet.figures.water.dough_temperature import wanted_of
+from manchet.figures.water.mix_temperature import dough_balance
 
 NAME = "ice-not-enough"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    balance, dough = dough_balance(subject), subject.batch.stages[-1].stage
+def check(work: Work) -> Iterator[Diagnostic]:
+    balance, dough = dough_balance(work), work.batch.stages[-1].stage
     wanted = wanted_of(dough.steps)
     if balance is None or wanted is None or not balance.free or balance.water().high >= balance.coldest:
         return
     reached = balance.dough(balance.coldest).likely
-    how = "all of its water ice" if balance.of_water else f"{balance.liquid} at {subject.degrees(balance.coldest)}"
+    how = (
+        "all of its water ice" if balance.of_water else f"{balance.liquid} at {degrees(work.kitchen, balance.coldest)}"
+    )
     yield note(
         NAME,
         dough.steps[wanted[0]].place,
-        f"{subject.degrees(balance.wanted)} is wanted; with {how} the dough comes out at about {subject.degrees(reached)}",
+        f"{degrees(work.kitchen, balance.wanted)} is wanted; with {how} the dough comes out at about {degrees(work.kitchen, reached)}",
         "chill the flour or what ferments before it, mix less on fast, or write a warmer dough",
     )

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import LOAVES, dough_of, of_verbs
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 from manchet.larder.ingredient import Ingredient
 
 NAME = "inclusions-in-first-mix"
@@ -22,9 +22,9 @@ def is_inclusion(ingredient: Ingredient) -> bool:
     return not ground and (ingredient.class_ in ("fruit", "nut") or any(word in name for word in CHEESE))
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    dough, least = dough_of(subject.formula), limit("inclusion-least")
-    if dough is None or least is None or subject.kind not in LOAVES | {"rolls", "soft"}:
+def check(work: Work) -> Iterator[Diagnostic]:
+    dough, least = dough_of(work.formula), limit("inclusion-least")
+    if dough is None or least is None or work.kind not in LOAVES | {"rolls", "soft"}:
         return
     if not any("by hand" not in step.manner for step in of_verbs(dough.steps, "mix")):
         return

@@ -2,25 +2,26 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import ingredients
-from manchet.checks.subject import Subject
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "kept-too-warm"
 PERISHABLE = frozenset({"egg", "dairy", "vegetable"})
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most, kept = limit("kept-cold-most"), subject.formula.good_for
+def check(work: Work) -> Iterator[Diagnostic]:
+    most, kept = limit("kept-cold-most"), work.formula.good_for
     if most is None or kept is None or kept[1] is None or kept[1].likely <= most:
         return
-    perishable = next((i for i in ingredients(subject.formula) if i.class_ in PERISHABLE), None)
+    perishable = next((i for i in ingredients(work.formula) if i.class_ in PERISHABLE), None)
     if perishable is not None:
         yield warning(
             NAME,
-            subject.formula.place,
-            f"{subject.formula.name} holds {perishable.name} and is to be kept at {subject.degrees(kept[1].likely)}",
-            f"keep it at {subject.degrees(most)} or colder; your own food law may ask for less",
+            work.formula.place,
+            f"{work.formula.name} holds {perishable.name} and is to be kept at {degrees(work.kitchen, kept[1].likely)}",
+            f"keep it at {degrees(work.kitchen, most)} or colder; your own food law may ask for less",
         )

@@ -2,17 +2,17 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 
 NAME = "kind-against-flour"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula, rye = subject.formula, subject.totals.rye
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula, rye = work.formula, work.totals.rye
     most, least = limit("rye-in-wheat-most"), limit("rye-in-rye-least")
     if most is None or least is None or formula.preparation:
         return

@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
@@ -17,8 +17,8 @@ PROMISES = {
 }
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     if formula.kind not in PROMISES or formula.preparation:
         return
     verbs, example = PROMISES[formula.kind]

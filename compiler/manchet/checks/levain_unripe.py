@@ -3,22 +3,22 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import SOURS, flour_in, of_verbs, shares_of
 from manchet.checks.saying import percent, span
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "levain-unripe"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     little, short = limit("culture-seed-little"), limit("ripen-little-seed-shortest")
     slip = limit("ripen-shortest")
     if little is None or short is None or slip is None:
         return
-    for stage in subject.formula.stages:
+    for stage in work.formula.stages:
         flour, seed = flour_in(stage), shares_of(stage, "culture")
         if stage.word not in SOURS or not flour or not seed or any(p.stage for p in stage.portions):
             continue

@@ -5,28 +5,28 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from manchet.batch.work import Work
 from manchet.checks.looking import breads
 from manchet.checks.saying import grams, millimetres
-from manchet.checks.subject import Subject
 from manchet.checks.tin_fill_odd import too_full
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import warning
-from manchet.figures.level import RISING, Stands, level_of, standing
+from manchet.figures.losses.level import RISING, Stands, level_of, standing
 from manchet.quantities.printing import decimal
 
 NAME = "level-too-low"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula, batch = subject.formula, subject.batch
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula, batch = work.formula, work.batch
     for noun, steps in breads(formula):
-        stands = standing(steps, noun if formula.branches else "", batch.pieces, subject.kitchen)
+        stands = standing(steps, noun if formula.branches else "", batch.pieces, work.kitchen)
         for step, where in zip(steps, stands, strict=True):
             for reach in step.reaches if step.verb in RISING else ():
                 if reach.what == "volume" and reach.value.likely < 1:
                     yield _shrinks(step.place, reach.value.likely)
                 elif reach.what == "below rim":
-                    yield from _in_the_tin(subject, step.place, where, reach.value.likely)
+                    yield from _in_the_tin(work, step.place, where, reach.value.likely)
 
 
 def _shrinks(place: Place, times: Fraction) -> Diagnostic:
@@ -36,13 +36,13 @@ def _shrinks(place: Place, times: Fraction) -> Diagnostic:
     )  # fmt: skip
 
 
-def _in_the_tin(subject: Subject, place: Place, stands: Stands, below: Fraction) -> Iterator[Diagnostic]:
+def _in_the_tin(work: Work, place: Place, stands: Stands, below: Fraction) -> Iterator[Diagnostic]:
     level, vessel = level_of(stands, below), stands.vessel
     if not level.sinks or level.depth is None or vessel is None:
         return
     dough = ""
     if level.before is not None and stands.grams is not None:
-        if too_full(subject, stands.grams, vessel):
+        if too_full(work, stands.grams, vessel):
             return
         dough = f"{grams(stands.grams)} of dough stands about {millimetres(_nearest_five(level.before * level.depth))} high in {vessel.name} before it rises"
     deep = f"{vessel.name} is {millimetres(level.depth)} deep"

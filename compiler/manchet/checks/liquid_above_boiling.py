@@ -2,23 +2,23 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import is_alive
 from manchet.checks.saying import celsius
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
+from manchet.figures.limits.lookup import limit
 
 NAME = "liquid-above-boiling"
 _BOILS = frozenset({"water", "liquid", "dairy"})
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("liquid-most")
     if most is None:
         return
-    for stage in subject.formula.stages:
-        if is_alive(stage, subject.formula):
+    for stage in work.formula.stages:
+        if is_alive(stage, work.formula):
             continue  # there it is too hot for what lives, long before it boils
         for portion in stage.portions:
             warmth = portion.celsius

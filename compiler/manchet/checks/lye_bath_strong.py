@@ -3,24 +3,25 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.composition.lye import lye_in
+from manchet.figures.limits.lookup import limit
 from manchet.larder.ingredient import Ingredient
 
 NAME = "lye-bath-strong"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("lye-bath-most")
     if most is None:
         return
-    for stage in subject.formula.stages:
+    for stage in work.formula.stages:
         lye = sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0))
         whole = sum((p.share for p in stage.portions), Fraction(0))
-        if (stage.key == "dough" and not subject.formula.preparation) or not whole or lye / whole <= most:
+        if (stage.key == "dough" and not work.formula.preparation) or not whole or lye / whole <= most:
             continue
         place = next(p.place for p in stage.portions if _is_lye(p.ingredient))
         yield warning(
@@ -33,10 +34,3 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
 
 def _is_lye(ingredient: Ingredient | None) -> bool:
     return ingredient is not None and ingredient.class_ == "lye"
-
-
-def lye_in(ingredient: Ingredient | None) -> Fraction:
-    """How much of it is lye, by weight: a liquor is what its water leaves."""
-    if ingredient is None or ingredient.class_ != "lye":
-        return Fraction(0)
-    return 1 - ingredient.composition.get("water", Fraction(0)) / 100

@@ -2,17 +2,17 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import dough_of
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
 NAME = "lye-in-dough"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    dough = dough_of(subject.formula)
-    if dough is None or subject.formula.preparation:
+def check(work: Work) -> Iterator[Diagnostic]:
+    dough = dough_of(work.formula)
+    if dough is None or work.formula.preparation:
         return
     for portion in dough.portions:
         if portion.ingredient is not None and portion.ingredient.class_ == "lye":

@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import place_of, portions
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 from manchet.larder.ingredient import Ingredient
 
 NAME = "malt-active-high"
@@ -19,15 +19,15 @@ def is_active(ingredient: Ingredient) -> bool:
     return ingredient.class_ == "malt" and "red" not in ingredient.name.casefold().split()
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most = limit("malt-active-most", subject.kind)
-    if most is None or subject.formula.preparation:
+def check(work: Work) -> Iterator[Diagnostic]:
+    most = limit("malt-active-most", work.kind)
+    if most is None or work.formula.preparation:
         return
-    share = sum((p.share for p in portions(subject.formula) if p.ingredient and is_active(p.ingredient)), Fraction(0))
+    share = sum((p.share for p in portions(work.formula) if p.ingredient and is_active(p.ingredient)), Fraction(0))
     if share > most:
         yield warning(
             NAME,
-            place_of(subject.formula, is_active),
+            place_of(work.formula, is_active),
             f"{percent(share)} active malt; over {percent(most)} the crumb turns gummy",
             "look at the decimal point, or use a malt that is not active for colour and taste",
         )

@@ -2,30 +2,30 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import duration, span
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 from manchet.formula.model import Step
 
 NAME = "minutes-for-hours"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     for stage in formula.stages:
         for step in stage.steps:
             quick = stage.word in ("sponge", "preferment", "stage")
-            yield from _short(subject, step, "sponge-ripen-shortest" if step.verb == "ripen" and quick else "")
+            yield from _short(work, step, "sponge-ripen-shortest" if step.verb == "ripen" and quick else "")
     for branch in formula.branches:
         for step in branch.steps:
-            yield from _short(subject, step, "")
+            yield from _short(work, step, "")
 
 
-def _short(subject: Subject, step: Step, key: str) -> Iterator[Diagnostic]:
+def _short(work: Work, step: Step, key: str) -> Iterator[Diagnostic]:
     hot = bool(step.heats) and step.heats[0].celsius.likely >= 280
-    least = None if step.verb == "bake" and hot else limit(key or f"{step.verb}-shortest", subject.kind)
+    least = None if step.verb == "bake" and hot else limit(key or f"{step.verb}-shortest", work.kind)
     if step.time is None or step.time.high is None or least is None or step.time.high >= least or step.per:
         return
     yield warning(

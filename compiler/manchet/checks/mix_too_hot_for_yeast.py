@@ -2,28 +2,29 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import is_alive
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import hottest_place, mix_temperature
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
+from manchet.figures.limits.lookup import limit
+from manchet.figures.water.mix_temperature import hottest_place, mix_temperature
 
 NAME = "mix-too-hot-for-yeast"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     death = limit("yeast-dies-at")
     if death is None:
         return
-    for stage in subject.formula.stages:
-        if not is_alive(stage, subject.formula) or any(s.verb in ("simmer", "boil", "heat") for s in stage.steps):
+    for stage in work.formula.stages:
+        if not is_alive(stage, work.formula) or any(s.verb in ("simmer", "boil", "heat") for s in stage.steps):
             continue
-        warmth = mix_temperature(subject, stage)
+        warmth = mix_temperature(work, stage)
         if warmth >= death:
             yield error(
                 NAME,
-                hottest_place(subject, stage),
-                f"{stage.name} comes out of the mix at about {subject.degrees(warmth)}, and its yeast dies at {subject.degrees(death)}",
+                hottest_place(work, stage),
+                f"{stage.name} comes out of the mix at about {degrees(work.kitchen, warmth)}, and its yeast dies at {degrees(work.kitchen, death)}",
                 "let the hot part cool first (`cool 1-2 h to 30 C`)",
             )

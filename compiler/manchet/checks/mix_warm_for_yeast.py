@@ -2,28 +2,29 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import is_alive
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import hottest_place, mix_temperature
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
+from manchet.figures.water.mix_temperature import hottest_place, mix_temperature
 
 NAME = "mix-warm-for-yeast"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     warm, death = limit("yeast-suffers-at"), limit("yeast-dies-at")
     if warm is None or death is None:
         return
-    for stage in subject.formula.stages:
-        if not is_alive(stage, subject.formula) or any(s.verb in ("simmer", "boil", "heat") for s in stage.steps):
+    for stage in work.formula.stages:
+        if not is_alive(stage, work.formula) or any(s.verb in ("simmer", "boil", "heat") for s in stage.steps):
             continue
-        warmth = mix_temperature(subject, stage)
+        warmth = mix_temperature(work, stage)
         if warm <= warmth < death:
             yield warning(
                 NAME,
-                hottest_place(subject, stage),
-                f"{stage.name} comes out of the mix at about {subject.degrees(warmth)}; yeast suffers from {subject.degrees(warm)} on",
+                hottest_place(work, stage),
+                f"{stage.name} comes out of the mix at about {degrees(work.kitchen, warmth)}; yeast suffers from {degrees(work.kitchen, warm)} on",
                 "use cooler water, or let the hot part cool first",
             )

@@ -3,20 +3,20 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import dough_of
 from manchet.checks.saying import duration
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
-from manchet.figures.mixing import by_machine, is_fast
+from manchet.figures.limits.lookup import limit
+from manchet.figures.mixing.turns import by_machine, is_fast
 
 NAME = "mixed-too-long"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most, dough = limit("fast-mix-most", subject.kind), dough_of(subject.formula)
-    longest = limit("mix-longest", subject.kind)
+def check(work: Work) -> Iterator[Diagnostic]:
+    most, dough = limit("fast-mix-most", work.kind), dough_of(work.formula)
+    longest = limit("mix-longest", work.kind)
     if most is None or longest is None or dough is None:
         return
     fast = [s for s in by_machine(dough.steps) if is_fast(s) and s.time is not None]

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import HEATING, LOAVES, breads
 from manchet.checks.saying import bread
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
@@ -15,15 +15,15 @@ SHAPED = {"divide", "shape", "prove"}
 BAKED = LOAVES | {"rolls", "soft", "laminated", "filled", "boiled", "lye", "gluten-free", "crisp", "biscuit"}
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    if subject.kind not in BAKED:
+def check(work: Work) -> Iterator[Diagnostic]:
+    if work.kind not in BAKED:
         return
-    for noun, steps in breads(subject.formula):
+    for noun, steps in breads(work.formula):
         verbs = {step.verb for step in steps}
         if verbs & SHAPED and not verbs & HEATING and not verbs & {"do", "freeze"}:
             yield warning(
                 NAME,
-                steps[-1].place if steps else subject.formula.place,
+                steps[-1].place if steps else work.formula.place,
                 f"no step bakes {bread(noun)}",
                 "add a line such as `bake 40 min at 230 C`",
             )

@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import LOAVES, all_steps
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 
 NAME = "never-divided"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     if formula.kind not in LOAVES | {"rolls", "soft", "boiled", "lye"}:
         return
     number = sum((makes.number or 1 for makes in formula.makes), 0)

@@ -2,20 +2,20 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import FERMENTING, HEATING, breads, dough_of, is_alive, likely, of_verbs
 from manchet.checks.saying import bread
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
 NAME = "never-ferments"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    dough = dough_of(subject.formula)
-    if dough is None or subject.formula.preparation or not is_alive(dough, subject.formula):
+def check(work: Work) -> Iterator[Diagnostic]:
+    dough = dough_of(work.formula)
+    if dough is None or work.formula.preparation or not is_alive(dough, work.formula):
         return
-    for noun, steps in breads(subject.formula):
+    for noun, steps in breads(work.formula):
         first_heat = next((i for i, step in enumerate(steps) if step.verb in HEATING), None)
         if first_heat is None:
             continue

@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import RISEN, ingredients
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
@@ -11,8 +11,8 @@ NAME = "nothing-raises-it"
 RAISING = frozenset({"yeast", "sweet-dough yeast", "culture", "raising agent"})
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     if formula.preparation or formula.kind not in RISEN:
         return
     if any(ingredient.class_ in RAISING for ingredient in ingredients(formula)):

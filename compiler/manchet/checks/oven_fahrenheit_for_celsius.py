@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius, duration
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "oven-fahrenheit-for-celsius"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     hottest, longest, never = limit("oven-fierce"), limit("oven-fierce-longest"), limit("oven-most")
     if hottest is None or longest is None or never is None:
         return
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         if step.verb not in ("bake", "roast") or not step.heats or step.time is None:
             continue
         heat = max(h.celsius.likely for h in step.heats)

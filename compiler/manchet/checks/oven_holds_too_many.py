@@ -2,24 +2,24 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
-from manchet.checks.subject import Subject
+from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
-from manchet.figures.oven_curve import first_bakes, oven_of
-from manchet.figures.oven_floor import load_of
+from manchet.figures.limits.lookup import limit
+from manchet.figures.oven.curve import first_bakes, oven_of
+from manchet.figures.oven.floor import load_of
 from manchet.formula.nouns import same_noun
 
 NAME = "oven-holds-too-many"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     slack = limit("oven-load-slack")
     assert slack is not None
-    for noun, first in first_bakes(subject.formula):
-        oven = oven_of(first, subject.kitchen)
-        for piece in subject.batch.pieces if oven is not None else ():
-            load = load_of(piece, subject.formula, subject.kitchen, oven) if noun in ("", piece.noun) and oven else None
+    for noun, first in first_bakes(work.formula):
+        oven = oven_of(first, work.kitchen)
+        for piece in work.batch.pieces if oven is not None else ():
+            load = load_of(piece, work.formula, work.kitchen, oven) if noun in ("", piece.noun) and oven else None
             said = next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) if oven else 0
             if load is None or oven is None or not said or said <= len(load.lie) * slack:
                 continue

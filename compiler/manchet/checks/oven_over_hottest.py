@@ -2,20 +2,21 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
-from manchet.checks.subject import Subject
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
 NAME = "oven-over-hottest"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    ovens = subject.kitchen.ovens
+def check(work: Work) -> Iterator[Diagnostic]:
+    ovens = work.kitchen.ovens
     known = [oven.hottest for oven in ovens if oven.hottest is not None]
     if not known or len(known) < len(ovens):
         return
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         if step.verb not in ("bake", "roast") or not step.heats:
             continue
         heat = min(h.celsius.low if h.celsius.low is not None else h.celsius.likely for h in step.heats)
@@ -23,6 +24,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 step.place,
-                f"{subject.degrees(heat)} is asked for; {subject.kitchen.name} has no oven over {subject.degrees(max(known))}",
+                f"{degrees(work.kitchen, heat)} is asked for; {work.kitchen.name} has no oven over {degrees(work.kitchen, max(known))}",
                 "bake longer at what the oven can do, or correct `hottest` in the kitchen",
             )

@@ -2,22 +2,22 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, of_verbs
 from manchet.checks.saying import celsius
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "oven-too-cold"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    least, slow = limit("oven-least", subject.kind), limit("oven-slow-from")
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, slow = limit("oven-least", work.kind), limit("oven-slow-from")
     if least is None or slow is None:
         return
     seen = set()
-    for _, steps in breads(subject.formula):
+    for _, steps in breads(work.formula):
         for step in of_verbs(steps, "bake"):
             if not step.heats or step.time is None or step.time.likely >= slow or step.place in seen:
                 continue

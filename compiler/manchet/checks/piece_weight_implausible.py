@@ -2,22 +2,22 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import grams
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "piece-weight-implausible"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    several = len(subject.formula.makes) > 1
-    kind = "" if several else subject.kind  # rolls from a loaf's dough are rolls
+def check(work: Work) -> Iterator[Diagnostic]:
+    several = len(work.formula.makes) > 1
+    kind = "" if several else work.kind  # rolls from a loaf's dough are rolls
     least, most = limit("piece-least", kind), limit("piece-most", kind)
-    if least is None or most is None or subject.formula.preparation:
+    if least is None or most is None or work.formula.preparation:
         return
-    for makes in subject.formula.makes:
+    for makes in work.formula.makes:
         if makes.number is None or makes.grams is None or least <= makes.grams <= most:
             continue
         yield warning(

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 from manchet.diagnostics.suggest import distance, fold
-from manchet.larder.kitchen import Kitchen
+from manchet.kitchen.model import Kitchen
 
 NAME = "place-misspelt"
 
@@ -15,10 +15,10 @@ SHORT = 6
 """Letters under which one slip is allowed and not two. Our rule."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    there = {fold(name): name for name in _things(subject.kitchen)}
+def check(work: Work) -> Iterator[Diagnostic]:
+    there = {fold(name): name for name in _things(work.kitchen)}
     said = set()
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         place = fold(step.where[1]) if step.where is not None else ""
         if not place or place in there or place in said:
             continue
@@ -27,7 +27,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             said.add(place)
             written = step.where[1] if step.where is not None else ""
             yield warning(
-                NAME, step.place, f"{subject.kitchen.name} has no {written}, and it has a {near}",
+                NAME, step.place, f"{work.kitchen.name} has no {written}, and it has a {near}",
                 f"if it is meant, write `{near}`; else nothing checks how many there are and what they hold",
             )  # fmt: skip
 

@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.saying import span
-from manchet.checks.subject import Subject
+from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 
 NAME = "preferment-over-ripe"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     long, warm = limit("ripen-warm-longest"), limit("ripen-warm-from")
-    if long is None or warm is None or subject.kind == "batter":
+    if long is None or warm is None or work.kind == "batter":
         return
-    for stage in subject.formula.stages:
+    for stage in work.formula.stages:
         if stage.word not in PREFERMENTS | SOURS or stage.from_nothing:
             continue
         for step in stage.steps:
@@ -26,7 +26,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
                 yield note(
                     NAME,
                     step.place,
-                    f"{stage.name} ripens {span(step.time)} at {subject.degrees(step.heats[0].celsius.likely)} "
+                    f"{stage.name} ripens {span(step.time)} at {degrees(work.kitchen, step.heats[0].celsius.likely)} "
                     "and will be past its best",
                     "make it shorter or cooler, or take less seed",
                 )

@@ -2,23 +2,23 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import flour_in
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 
 NAME = "preferment-wetness-odd"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    for stage in subject.formula.stages:
+def check(work: Work) -> Iterator[Diagnostic]:
+    for stage in work.formula.stages:
         least, most = limit(f"{stage.word}-water-least"), limit(f"{stage.word}-water-most")
         flour = flour_in(stage)
         if least is None or most is None or not flour or any(p.stage for p in stage.portions):
             continue
-        water = sum(p.share * subject.larder.poured(p.ingredient).water for p in stage.portions if p.ingredient) / flour
+        water = sum(p.share * work.larder.poured(p.ingredient).water for p in stage.portions if p.ingredient) / flour
         if least <= water <= most:
             continue
         yield note(

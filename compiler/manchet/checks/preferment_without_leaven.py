@@ -2,19 +2,19 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import PREFERMENTS, SOURS, flour_in, is_alive, of_verbs
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 
 NAME = "preferment-without-leaven"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    for stage in subject.formula.stages:
+def check(work: Work) -> Iterator[Diagnostic]:
+    for stage in work.formula.stages:
         if stage.word not in PREFERMENTS | SOURS | {"old dough"} or not flour_in(stage):
             continue
-        if stage.from_nothing or is_alive(stage, subject.formula) or not any(of_verbs(stage.steps, "ripen")):
+        if stage.from_nothing or is_alive(stage, work.formula) or not any(of_verbs(stage.steps, "ripen")):
             continue
         needs = "a culture" if stage.word in SOURS else "yeast"
         yield warning(

@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import PREFERMENTS, flour_in, of_verbs
-from manchet.checks.saying import duration, percent
-from manchet.checks.subject import Subject
-from manchet.checks.yeast import fresh_equivalent
+from manchet.checks.saying import degrees, duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
-from manchet.figures.fermentation import hours_at
+from manchet.figures.fermentation.another_warmth import hours_at
+from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
+from manchet.figures.limits.lookup import limit
 
 NAME = "preferment-yeast-against-time"
 SHORTEST = Fraction(1)
@@ -19,11 +19,11 @@ WARM = Fraction(27)
 """Celsius at which the hours are counted."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least, most = limit("preferment-yeast-hours-least"), limit("preferment-yeast-hours-most")
     if least is None or most is None:
         return
-    for stage in subject.formula.stages:
+    for stage in work.formula.stages:
         flour = flour_in(stage)
         if stage.word not in PREFERMENTS or not flour:
             continue
@@ -42,6 +42,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             NAME,
             yeasts[0].place,
             f"{says} is {'far too much' if high else 'far too little'} for {stage.name} to ripen the like of "
-            f"{duration(hours * 3600)} at {subject.degrees(WARM)}",
+            f"{duration(hours * 3600)} at {degrees(work.kitchen, WARM)}",
             f"look at the decimal point: {percent(yeasts[0].share / flour * (Fraction(1, 10) if high else 10))}?",
         )

@@ -2,25 +2,25 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "prefermented-high"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most = limit("prefermented-most", subject.kind)
-    share = subject.totals.prefermented
-    if most is None or subject.formula.preparation or share <= most:
+def check(work: Work) -> Iterator[Diagnostic]:
+    most = limit("prefermented-most", work.kind)
+    share = work.totals.prefermented
+    if most is None or work.formula.preparation or share <= most:
         return
-    stages = [s for s in subject.formula.stages if s.flour_share is not None]
+    stages = [s for s in work.formula.stages if s.flour_share is not None]
     biggest = max(stages, key=lambda s: s.flour_share or 0, default=None)
     yield warning(
         NAME,
-        biggest.place if biggest else subject.formula.place,
+        biggest.place if biggest else work.formula.place,
         f"{percent(share)} of all flour is in preferments; over {percent(most)} the dough has lost its strength",
         "the figure after `with` is a share of all flour; look at it",
     )

@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import place_of, portions
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 from manchet.larder.ingredient import Ingredient
 
 NAME = "raising-agent-high"
@@ -23,16 +23,16 @@ def is_powder(ingredient: Ingredient) -> bool:
     return ingredient.class_ == "raising agent" and "powder" in ingredient.name.casefold()
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    if subject.formula.preparation:
+def check(work: Work) -> Iterator[Diagnostic]:
+    if work.formula.preparation:
         return
     for wanted, key, what in ((is_soda, "soda-most", "soda"), (is_powder, "baking-powder-most", "baking powder")):
         most = limit(key)
-        share = sum((p.share for p in portions(subject.formula) if p.ingredient and wanted(p.ingredient)), Fraction(0))
+        share = sum((p.share for p in portions(work.formula) if p.ingredient and wanted(p.ingredient)), Fraction(0))
         if most is not None and share > most:
             yield warning(
                 NAME,
-                place_of(subject.formula, wanted),
+                place_of(work.formula, wanted),
                 f"{percent(share)} {what}; over {percent(most)} it tastes of it",
                 "look at the decimal point and the spoon",
             )

@@ -10,12 +10,12 @@ from collections.abc import Callable, Iterator
 from functools import cache
 from importlib import import_module
 
-from manchet.checks.subject import Subject
+from manchet.batch.work import Work
 from manchet.checks.traits import traits_of
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.reports import note, warning
 
-Check = Callable[[Subject], Iterator[Diagnostic]]
+Check = Callable[[Work], Iterator[Diagnostic]]
 
 CHECKS: dict[str, tuple[str, ...]] = {
     "bake-loss-implausible": ("bake loss",),
@@ -25,8 +25,10 @@ CHECKS: dict[str, tuple[str, ...]] = {
     "core-above-boiling": ("core",),
     "core-low": ("core",),
     "culture-does-not-carry-on": ("keep",),
+    "dough-left-over": ("by weight",),
     "dough-loss-implausible": ("dough loss",),
     "dough-over-mixer": ("kitchen mixer",),
+    "dough-short-of-pieces": ("by weight",),
     "dough-temperature-implausible": ("verb mix",),
     "dough-under-mixer": ("kitchen mixer",),
     "fermentation-too-hot": ("verb ferment", "verb prove", "verb ripen", "verb retard"),
@@ -112,30 +114,30 @@ def check_called(name: str) -> Check:
     return found
 
 
-def check_size(subject: Subject) -> tuple[Diagnostic, ...]:
+def check_size(work: Work) -> tuple[Diagnostic, ...]:
     """What the checks `OF_SIZE` say of the subject's batch, but for what is allowed."""
-    quiet = {allowed.name for allowed in subject.formula.allowed} | set(subject.kitchen.always_allow)
-    traits = traits_of(subject)
+    quiet = {allowed.name for allowed in work.formula.allowed} | set(work.kitchen.always_allow)
+    traits = traits_of(work)
     about = ((name, CHECKS[name]) for name in sorted(OF_SIZE - quiet))
     return tuple(
         report
         for name, words in about
         if not words or not traits.isdisjoint(words)
-        for report in check_called(name)(subject)
+        for report in check_called(name)(work)
     )
 
 
-def check(subject: Subject) -> tuple[Diagnostic, ...]:
+def check(work: Work) -> tuple[Diagnostic, ...]:
     """The reports of all checks that the formula, its stages and the kitchen do not allow; and each `allow` of one of
     these checks that allowed nothing. An error cannot be allowed.
     """
-    traits = traits_of(subject)
+    traits = traits_of(work)
     reports: list[Diagnostic] = []
     for name, about in CHECKS.items():
         if not about or not traits.isdisjoint(about):
-            reports += check_called(name)(subject)
-    formula = subject.formula
-    quiet = {allowed.name for allowed in formula.allowed} | set(subject.kitchen.always_allow)
+            reports += check_called(name)(work)
+    formula = work.formula
+    quiet = {allowed.name for allowed in formula.allowed} | set(work.kitchen.always_allow)
     heard = {report.name for report in reports if report.severity is not Severity.ERROR}
     left = [report for report in reports if report.severity is Severity.ERROR or report.name not in quiet]
     for allowed in formula.allowed:
@@ -166,7 +168,7 @@ def check(subject: Subject) -> tuple[Diagnostic, ...]:
 
 OTHER_REMARKS = frozenset(
     {
-        "culture-flour-not-in-overall", "culture-of-nothing", "dough-left-over", "dough-short-of-pieces", "measured-by-spoon",
+        "culture-flour-not-in-overall", "culture-of-nothing", "measured-by-spoon",
         "moved-by-rounding", "too-small-to-weigh", "water-unknown",
     }
 )  # fmt: skip

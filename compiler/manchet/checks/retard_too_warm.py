@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import all_steps
-from manchet.checks.saying import span
-from manchet.checks.subject import Subject
+from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "retard-too-warm"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most, long, hot = limit("retard-most"), limit("retard-long"), limit("fermentation-most", subject.kind)
+def check(work: Work) -> Iterator[Diagnostic]:
+    most, long, hot = limit("retard-most"), limit("retard-long"), limit("fermentation-most", work.kind)
     if most is None or long is None or hot is None:
         return
-    for step in all_steps(subject.formula):
+    for step in all_steps(work.formula):
         if step.verb != "retard" or not step.heats or step.time is None:
             continue
         warmth = step.heats[0].celsius.likely
@@ -24,6 +24,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             yield warning(
                 NAME,
                 step.place,
-                f"{span(step.time)} at {subject.degrees(warmth)}: the dough goes on fermenting and falls",
-                f"keep it under {subject.degrees(most)}, or make it shorter",
+                f"{span(step.time)} at {degrees(work.kitchen, warmth)}: the dough goes on fermenting and falls",
+                f"keep it under {degrees(work.kitchen, most)}, or make it shorter",
             )

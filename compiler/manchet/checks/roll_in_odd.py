@@ -2,22 +2,22 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import dough_of, of_verbs
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 from manchet.diagnostics.suggest import fold
+from manchet.figures.limits.lookup import limit
 
 NAME = "roll-in-odd"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    least, most, dough = limit("roll-in-least"), limit("roll-in-most"), dough_of(subject.formula)
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, most, dough = limit("roll-in-least"), limit("roll-in-most"), dough_of(work.formula)
     if least is None or most is None or dough is None:
         return
-    by_key = {stage.key: stage for stage in subject.formula.stages}
+    by_key = {stage.key: stage for stage in work.formula.stages}
     for step in of_verbs(dough.steps, "lock in"):
         block = sum(by_key[fold(g.name)].out_share for g in step.goes if fold(g.name) in by_key)
         base = sum(p.share for p in dough.portions if p.key not in {fold(g.name) for g in step.goes})

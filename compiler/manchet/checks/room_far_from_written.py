@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import PREFERMENTS, SOURS
-from manchet.checks.saying import span
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import no_water_does_it
+from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
-from manchet.figures.fermentation import Waiting, leavens_of
+from manchet.figures.fermentation.another_warmth import Waiting, leavens_of
+from manchet.figures.limits.lookup import limit
+from manchet.figures.water.mix_temperature import no_water_does_it
 from manchet.formula.model import Range, Stage, Step
 from manchet.quantities.printing import rounded
 
@@ -20,16 +20,16 @@ HALF_HOUR = 1800
 """Seconds to which such an estimate is said."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    air, of_dough, coldest = subject.kitchen.air, limit("room-difference-of-a-dough"), limit("room-from")
+def check(work: Work) -> Iterator[Diagnostic]:
+    air, of_dough, coldest = work.kitchen.air, limit("room-difference-of-a-dough"), limit("room-from")
     of_preferment = limit("room-difference")
     if air is None or of_preferment is None or of_dough is None or coldest is None:
         return
-    if any(cold.word == "prover" for cold in subject.kitchen.colds):
+    if any(cold.word == "prover" for cold in work.kitchen.colds):
         return
     told = False
-    for stage in subject.formula.stages:
-        is_dough = stage is subject.formula.stages[-1]
+    for stage in work.formula.stages:
+        is_dough = stage is work.formula.stages[-1]
         most = of_dough if is_dough else of_preferment
         for step in stage.steps:
             if step.verb != _wait_of(stage, is_dough) or (told and is_dough):  # one room, and one cause
@@ -43,16 +43,16 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
                 continue
             if is_dough and air > high:  # in a hot room nobody overlooks it: the dough is seen to run away
                 continue
-            if is_dough and no_water_does_it(subject):
+            if is_dough and no_water_does_it(work):
                 return
             told = True
             does = "ferments" if is_dough else "ripens"
             yield note(
                 NAME,
                 step.place,
-                f"{stage.name} {does} at {subject.degrees(written.likely)}, and {subject.kitchen.name} is at {subject.degrees(air)}",
+                f"{stage.name} {does} at {degrees(work.kitchen, written.likely)}, and {work.kitchen.name} is at {degrees(work.kitchen, air)}",
                 "say where it stands (`in …`), or write the time for the room as it is"
-                + _there(subject, stage, step, air),
+                + _there(work, stage, step, air),
             )
 
 
@@ -63,11 +63,11 @@ def _wait_of(stage: Stage, is_dough: bool) -> str:
     return "ripen" if stage.word in PREFERMENTS | SOURS else ""
 
 
-def _there(subject: Subject, stage: Stage, step: Step, air: Fraction) -> str:
+def _there(work: Work, stage: Stage, step: Step, air: Fraction) -> str:
     """About how long that is, where the model of warmth holds."""
-    leavens = leavens_of(stage, subject.formula)
+    leavens = leavens_of(stage, work.formula)
     there = Waiting(stage.name, step, step.time, leavens).at(air) if step.time is not None and leavens else None
     if there is None:
         return ""
     low, high = (rounded((end or Fraction(0)) / HALF_HOUR, 0) * HALF_HOUR for end in there.seconds)
-    return f": about {span(Range(low, high))} at {subject.degrees(air)}, by an estimate"
+    return f": about {span(Range(low, high))} at {degrees(work.kitchen, air)}, by an estimate"

@@ -2,22 +2,22 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, longest, of_verbs
 from manchet.checks.saying import duration, percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "rye-cooling-short"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     much, least = limit("rye-much"), limit("rye-cooling-least")
-    rye = subject.totals.rye
+    rye = work.totals.rye
     if much is None or least is None or rye < much:
         return
-    for _, steps in breads(subject.formula):
+    for _, steps in breads(work.formula):
         baked = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=len(steps))
         cools = list(of_verbs(steps[baked + 1 :], "cool", "rest"))
         if cools and longest(cools) < least:

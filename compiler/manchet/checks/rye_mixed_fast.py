@@ -3,19 +3,19 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import dough_of, of_verbs
 from manchet.checks.saying import duration, percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 
 NAME = "rye-mixed-fast"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    much, most, dough = limit("rye-much"), limit("rye-fast-most"), dough_of(subject.formula)
-    if much is None or most is None or dough is None or subject.totals.rye < much:
+def check(work: Work) -> Iterator[Diagnostic]:
+    much, most, dough = limit("rye-much"), limit("rye-fast-most"), dough_of(work.formula)
+    if much is None or most is None or dough is None or work.totals.rye < much:
         return
     fast = [s for s in of_verbs(dough.steps, "mix") if "fast" in s.manner and s.time is not None]
     total = sum((s.time.likely for s in fast if s.time is not None), Fraction(0))
@@ -23,6 +23,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield note(
             NAME,
             fast[-1].place,
-            f"{duration(total)} of fast mixing for a dough of {percent(subject.totals.rye)} rye",
+            f"{duration(total)} of fast mixing for a dough of {percent(work.totals.rye)} rye",
             f"mix it slow; {duration(most)} on fast is plenty",
         )

@@ -2,20 +2,20 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import place_of_class
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "salt-high"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    most = limit("salt-most", subject.kind)
-    salt = subject.totals.salt
-    if most is None or subject.formula.preparation or salt <= most:
+def check(work: Work) -> Iterator[Diagnostic]:
+    most = limit("salt-most", work.kind)
+    salt = work.totals.salt
+    if most is None or work.formula.preparation or salt <= most:
         return
     tenth = salt / 10
     help = (
@@ -25,7 +25,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     )
     yield warning(
         NAME,
-        place_of_class(subject.formula, "salt"),
+        place_of_class(work.formula, "salt"),
         f"salt is {percent(salt)} of the flour in all; more than {percent(most)} is hard to eat and slows the yeast",
         help,
     )

@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
-from manchet.checks.subject import Subject
+from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "salt-missing"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    usual = limit("salt-usual", subject.kind)
-    if usual is None or subject.formula.preparation or subject.totals.salt > 0:
+def check(work: Work) -> Iterator[Diagnostic]:
+    usual = limit("salt-usual", work.kind)
+    if usual is None or work.formula.preparation or work.totals.salt > 0:
         return
     yield warning(
         NAME,
-        subject.formula.place,
-        f"{subject.formula.name} has no salt, and nothing in it brings any",
+        work.formula.place,
+        f"{work.formula.name} has no salt, and nothing in it brings any",
         'add a line such as `salt 2%`, or say `allow salt-missing because "…"`',
     )

@@ -8,6 +8,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.formula.durations import duration as duration, span as span
+from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import decimal, telling
 from manchet.quantities.units import in_fahrenheit
 
@@ -42,6 +43,11 @@ def celsius(value: Fraction) -> str:
 def fahrenheit(value: Fraction) -> str:
     """A Celsius figure said in Fahrenheit."""
     return f"{_figure(in_fahrenheit(value))} F"
+
+
+def degrees(kitchen: Kitchen, value: Fraction) -> str:
+    """A temperature as the kitchen writes its own: `26 C`, `79 F`."""
+    return fahrenheit(value) if kitchen.degrees == "F" else celsius(value)
 
 
 def bread(noun: str) -> str:

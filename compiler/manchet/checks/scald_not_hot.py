@@ -2,24 +2,25 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import is_alive
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import mix_temperature
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
+from manchet.figures.water.mix_temperature import mix_temperature
 
 NAME = "scald-not-hot"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("scald-least")
     if least is None:
         return
-    for stage in subject.formula.stages:
-        if stage.word != "scald" or is_alive(stage, subject.formula):
+    for stage in work.formula.stages:
+        if stage.word != "scald" or is_alive(stage, work.formula):
             continue
-        warmths = [mix_temperature(subject, stage)]
+        warmths = [mix_temperature(work, stage)]
         for step in stage.steps:
             warmths += [r.value.likely for r in step.reaches if r.what in ("temperature", "core")]
             warmths += [heat.celsius.likely for heat in step.heats]
@@ -30,6 +31,6 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield warning(
             NAME,
             stage.place,
-            f"{stage.name} gets no warmer than about {subject.degrees(max(warmths))}; starch swells from {subject.degrees(least)} on",
+            f"{stage.name} gets no warmer than about {degrees(work.kitchen, max(warmths))}; starch swells from {degrees(work.kitchen, least)} on",
             "give the water its temperature (`water … at 98 C`), or a step `heat … to 65 C`",
         )

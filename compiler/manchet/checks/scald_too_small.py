@@ -2,20 +2,20 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import grams
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 
 NAME = "scald-too-small"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("scald-weight-least")
     if least is None:
         return
-    for batch in subject.batch.stages:
+    for batch in work.batch.stages:
         if batch.stage.word == "scald" and 0 < batch.into < least:
             yield note(
                 NAME,

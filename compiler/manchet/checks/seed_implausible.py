@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import SOURS, flour_in
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "seed-implausible"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least, most = limit("culture-seed-least"), limit("culture-seed-most")
     if least is None or most is None:
         return
-    for stage in subject.formula.stages:
+    for stage in work.formula.stages:
         flour = flour_in(stage)
         if stage.word not in SOURS or not flour or any(p.stage for p in stage.portions):
             continue

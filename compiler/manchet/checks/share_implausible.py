@@ -3,29 +3,29 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import place_of_class
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "share-implausible"
 CLASSES = ("fat", "egg", "sweetener", "spice", "malt", "fruit", "nut", "seed", "dairy")
 """Salt, water, yeast and raising agents have checks of their own."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    if subject.formula.preparation or subject.formula.kind in ("biscuit", "batter"):
+def check(work: Work) -> Iterator[Diagnostic]:
+    if work.formula.preparation or work.formula.kind in ("biscuit", "batter"):
         return
     for class_ in CLASSES:
         most = limit(f"{class_}-most")
-        share = subject.totals.by_class.get(class_, Fraction(0))
+        share = work.totals.by_class.get(class_, Fraction(0))
         if most is None or share <= most:
             continue
         yield warning(
             NAME,
-            place_of_class(subject.formula, class_),
+            place_of_class(work.formula, class_),
             f"{percent(share)} of the flour is {class_}; no bread we know of has over {percent(most)}",
             f"was {percent(share / 10)} meant? look at the decimal point and the unit",
         )

@@ -2,17 +2,17 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.kept_too_warm import PERISHABLE
 from manchet.checks.looking import ingredients
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 
 NAME = "shelf-life-missing"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     if not formula.preparation or formula.good_for is not None:
         return
     perishable = next((i for i in ingredients(formula) if i.class_ in PERISHABLE), None)

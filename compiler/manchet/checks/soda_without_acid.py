@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import ingredients, place_of
 from manchet.checks.raising_agent_high import is_powder, is_soda
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
 from manchet.larder.ingredient import Ingredient
@@ -22,8 +22,8 @@ def is_sour(ingredient: Ingredient) -> bool:
     return ingredient.class_ in ("culture", "fruit") or is_powder(ingredient) or any(word in name for word in SOUR)
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     if formula.preparation or formula.kind in ("lye", "boiled", "biscuit"):
         return
     found = list(ingredients(formula))

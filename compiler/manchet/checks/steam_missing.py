@@ -2,19 +2,19 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, of_verbs
 from manchet.checks.saying import bread
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 
 NAME = "steam-missing"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    if subject.kind != "hearth loaf":
+def check(work: Work) -> Iterator[Diagnostic]:
+    if work.kind != "hearth loaf":
         return
-    for noun, steps in breads(subject.formula):
+    for noun, steps in breads(work.formula):
         bakes = list(of_verbs(steps, "bake"))
         if not bakes or any(step.steam or step.lid is not None for step in bakes):
             continue

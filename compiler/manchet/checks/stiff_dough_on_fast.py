@@ -2,20 +2,20 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
-from manchet.figures.mixing import by_machine, is_fast
+from manchet.figures.limits.lookup import limit
+from manchet.figures.mixing.turns import by_machine, is_fast
 
 NAME = "stiff-dough-on-fast"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("fast-water-least")
-    wet = subject.totals.wet
-    fast = [step for step in by_machine(subject.batch.stages[-1].stage.steps) if is_fast(step)]
+    wet = work.totals.wet
+    fast = [step for step in by_machine(work.batch.stages[-1].stage.steps) if is_fast(step)]
     if most is None or not fast or wet > most:
         return
     yield note(

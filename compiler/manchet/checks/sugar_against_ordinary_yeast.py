@@ -3,24 +3,24 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import dough_of, place_of_class
 from manchet.checks.saying import percent
-from manchet.checks.subject import Subject
-from manchet.checks.yeast import fresh_equivalent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
+from manchet.figures.limits.lookup import limit
 
 NAME = "sugar-against-ordinary-yeast"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    totals = subject.totals
+def check(work: Work) -> Iterator[Diagnostic]:
+    totals = work.totals
     most, dose = limit("sugar-in-water-most"), limit("sugar-yeast-dose")
     ordinary = [(yeast, share) for yeast, share in totals.yeasts if yeast.class_ == "yeast"]
     if most is None or dose is None or not ordinary or len(ordinary) < len(totals.yeasts):
         return
-    sugar = totals.sugar - _late_sugar(subject)
+    sugar = totals.sugar - _late_sugar(work)
     if sugar + totals.water_in_all <= 0 or sugar / (sugar + totals.water_in_all) <= most:
         return
     fresh = sum((fresh_equivalent(yeast, share) for yeast, share in ordinary), Fraction(0))
@@ -28,16 +28,16 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         return
     yield note(
         NAME,
-        place_of_class(subject.formula, "yeast"),
+        place_of_class(work.formula, "yeast"),
         f"{percent(sugar / (sugar + totals.water_in_all))} of the dough's water phase is sugar, "
         f"and {ordinary[0][0].name} is made for less",
         f"use sweet-dough yeast, or raise the yeast to the like of {percent(dose)} fresh",
     )
 
 
-def _late_sugar(subject: Subject) -> Fraction:
+def _late_sugar(work: Work) -> Fraction:
     """Sugar that is added after the dough has fermented: it never meets the yeast at work."""
-    dough = dough_of(subject.formula)
+    dough = dough_of(work.formula)
     if dough is None:
         return Fraction(0)
     waited = False
@@ -48,7 +48,7 @@ def _late_sugar(subject: Subject) -> Fraction:
             late |= {goes.key for goes in step.goes}
     return sum(
         (
-            p.share * subject.larder.poured(p.ingredient).sugar
+            p.share * work.larder.poured(p.ingredient).sugar
             for p in dough.portions
             if p.ingredient is not None and p.held and p.key in late
         ),

@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
+from manchet.batch.tins import rule_of, tins_for
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, of_verbs
 from manchet.checks.saying import grams
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import note, warning
 from manchet.diagnostics.suggest import fold
-from manchet.formula.tins import rule_of, tins_for
-from manchet.larder.kitchen import Vessel
+from manchet.figures.limits.lookup import limit
+from manchet.kitchen.model import Vessel
 from manchet.quantities.printing import decimal
 
 NAME = "tin-fill-odd"
@@ -21,47 +21,45 @@ TIN_LOAVES = ("tin loaf", "rye tin loaf")
 """Judged by what is published for their dough; other kinds only where it is far out."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    least, most = _limits(subject)
-    vessels = {fold(v.name): v for v in subject.kitchen.vessels if v.word in ("tin", "basket") and v.millilitres}
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, most = _limits(work)
+    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.word in ("tin", "basket") and v.millilitres}
     if least is None or most is None or not vessels:
         return
-    pieces = {piece.noun: piece.grams for piece in subject.batch.pieces if not piece.tin}
-    for noun, steps in breads(subject.formula):
+    pieces = {piece.noun: piece.grams for piece in work.batch.pieces if not piece.tin}
+    for noun, steps in breads(work.formula):
         weight = pieces.get(noun)
         for step in of_verbs(steps, "place"):
             vessel = vessels.get(fold(step.where[1])) if step.where else None
             if vessel is None or weight is None or not vessel.millilitres:
                 continue
             if not least <= weight / vessel.millilitres <= most:
-                yield _report(subject, step.place, weight, vessel, least, most)
+                yield _report(work, step.place, weight, vessel, least, most)
 
 
-def too_full(subject: Subject, weight: Fraction, vessel: Vessel) -> bool:
+def too_full(work: Work, weight: Fraction, vessel: Vessel) -> bool:
     """Whether this check says that so much dough is too much for the tin: then its levels are no second mistake."""
-    most = _limits(subject)[1]
+    most = _limits(work)[1]
     return most is not None and vessel.millilitres is not None and weight > most * vessel.millilitres
 
 
-def _limits(subject: Subject) -> tuple[Fraction | None, Fraction | None]:
-    if subject.kind in TIN_LOAVES:
-        dough = rule_of(subject.formula).key
+def _limits(work: Work) -> tuple[Fraction | None, Fraction | None]:
+    if work.kind in TIN_LOAVES:
+        dough = rule_of(work.formula).key
         return limit(f"{dough}-tin-least"), limit(f"{dough}-tin-most")
-    return limit("tin-fill-least", subject.kind), limit("tin-fill-most", subject.kind)
+    return limit("tin-fill-least", work.kind), limit("tin-fill-most", work.kind)
 
 
-def _report(
-    subject: Subject, place: Place, weight: Fraction, vessel: Vessel, least: Fraction, most: Fraction
-) -> Diagnostic:
+def _report(work: Work, place: Place, weight: Fraction, vessel: Vessel, least: Fraction, most: Fraction) -> Diagnostic:
     assert vessel.millilitres is not None
     fill = weight / vessel.millilitres
     this = f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml"
-    suits = tins_for(weight, subject.formula, subject.kitchen)
+    suits = tins_for(weight, work.formula, work.kitchen)
     instead = (
         f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
     )
-    if subject.kind in TIN_LOAVES:
-        rule, far = rule_of(subject.formula), limit("tin-fill-far") or Fraction(1)
+    if work.kind in TIN_LOAVES:
+        rule, far = rule_of(work.formula), limit("tin-fill-far") or Fraction(1)
         usual = f"such a tin takes about {grams(vessel.millilitres / rule.divisor)} ({decimal(rule.divisor)} ml a gram for {rule.dough})"
         if least / far <= fill <= most * far:
             return note(NAME, place, f"{this} is {'much' if fill > most else 'little'}", f"{usual}; {instead}")

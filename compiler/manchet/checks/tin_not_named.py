@@ -2,16 +2,16 @@
 
 from collections.abc import Iterator
 
+from manchet.batch.work import Work
 from manchet.checks.looking import breads
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
 
 NAME = "tin-not-named"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula = subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula = work.formula
     if formula.kind not in ("tin loaf", "rye tin loaf") or any(makes.tin for makes in formula.makes):
         return
     ways = list(breads(formula))

@@ -2,19 +2,19 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import breads
 from manchet.checks.saying import grams
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "topping-implausible"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    pieces = {piece.noun: piece.grams for piece in subject.batch.pieces}
-    for noun, steps in breads(subject.formula):
+def check(work: Work) -> Iterator[Diagnostic]:
+    pieces = {piece.noun: piece.grams for piece in work.batch.pieces}
+    for noun, steps in breads(work.formula):
         weight = pieces.get(noun)
         for step in steps:
             most = limit(f"{step.verb}-on-piece-most")

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from manchet.batch.work import Work
 from manchet.checks.looking import LOAVES, all_steps, ingredients, portions
-from manchet.checks.subject import Subject
+from manchet.formula.model import Way
 
 RAISING = frozenset({"class yeast", "class sweet-dough yeast", "class culture", "class raising agent"})
 COOKING = frozenset({"verb simmer", "verb boil", "verb heat"})
 
 
-def traits_of(subject: Subject) -> frozenset[str]:
+def traits_of(work: Work) -> frozenset[str]:
     """`class …` of its ingredients, `verb …` of its steps, `stage …`, `kind …`, `kitchen …`, and single words."""
-    formula, kitchen = subject.formula, subject.kitchen
+    formula, kitchen = work.formula, work.kitchen
     found = {f"kind {formula.kind}"}
     found |= {f"class {ingredient.class_}" for ingredient in ingredients(formula)}
     found |= {f"stage {stage.word}" for stage in formula.stages}
@@ -31,6 +32,7 @@ def traits_of(subject: Subject) -> frozenset[str]:
         word
         for word, true in (
             ("a loaf", formula.kind in LOAVES),
+            ("by weight", formula.way is Way.BY_WEIGHT and not formula.preparation),
             ("unsalted", "class salt" not in found),
             ("unbaked", "verb bake" not in found),
             ("undivided", "verb divide" not in found),

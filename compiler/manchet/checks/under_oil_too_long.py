@@ -2,18 +2,18 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import portions
 from manchet.checks.saying import duration, percent
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
+from manchet.figures.limits.lookup import limit
 
 NAME = "under-oil-too-long"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    formula, most, much = subject.formula, limit("under-oil-longest"), limit("under-oil-fat-least")
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula, most, much = work.formula, limit("under-oil-longest"), limit("under-oil-fat-least")
     if most is None or much is None or formula.good_for is None or formula.good_for[0] <= most:
         return
     plant = next((p for p in portions(formula) if p.ingredient and p.ingredient.class_ == "vegetable"), None)

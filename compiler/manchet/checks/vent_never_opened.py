@@ -2,21 +2,21 @@
 
 from collections.abc import Iterator
 
-from manchet.checks.limits import limit
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, likely, of_verbs
 from manchet.checks.saying import bread
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
 
 NAME = "vent-never-opened"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
+def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("vent-bake-least")
-    if least is None or subject.kind not in ("hearth loaf", "rye hearth loaf"):
+    if least is None or work.kind not in ("hearth loaf", "rye hearth loaf"):
         return
-    for noun, steps in breads(subject.formula):
+    for noun, steps in breads(work.formula):
         bakes = list(of_verbs(steps, "bake"))
         steamed = [step for step in bakes if step.steam]
         if not steamed or likely(bakes) < least or any(step.vent or step.lid is not None for step in bakes):

@@ -3,25 +3,25 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from manchet.batch.work import Work
 from manchet.checks.looking import breads, of_verbs
-from manchet.checks.subject import Subject
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import warning
 from manchet.diagnostics.suggest import fold
 from manchet.formula.nouns import same_noun
-from manchet.larder.kitchen import Vessel
+from manchet.kitchen.model import Vessel
 
 NAME = "vessels-too-few"
 ONE_EACH = ("tin", "basket")
 """Take one piece, where the kitchen does not say what they hold; of a tray or a couche nobody knows."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    vessels = {fold(v.name): v for v in subject.kitchen.vessels if v.number}
+def check(work: Work) -> Iterator[Diagnostic]:
+    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.number}
     if not vessels:
         return
-    for noun, names in _wanted(subject):
-        number = next((piece.number for piece in subject.batch.pieces if piece.noun == noun), None)
+    for noun, names in _wanted(work):
+        number = next((piece.number for piece in work.batch.pieces if piece.noun == noun), None)
         for name, place in names.items():
             vessel = vessels.get(name)
             each = None if vessel is None else _takes(vessel, noun)
@@ -30,15 +30,15 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
             wants = "a" if each == 1 else f"{-(-number // each)} of the"
             on = "" if each == 1 else f", {each} on each"
             yield warning(
-                NAME, place, f"{number} {noun} want {wants} {vessel.name}{on}; {subject.kitchen.name} has {vessel.number}",
+                NAME, place, f"{number} {noun} want {wants} {vessel.name}{on}; {work.kitchen.name} has {vessel.number}",
                 "make fewer, or correct `count` in the kitchen",
             )  # fmt: skip
 
 
-def _wanted(subject: Subject) -> Iterator[tuple[str, dict[str, Place]]]:
+def _wanted(work: Work) -> Iterator[tuple[str, dict[str, Place]]]:
     """For each bread the vessels it is put in, by folded name, and where the file says so first."""
-    tins = {makes.noun: (fold(makes.tin), makes.place) for makes in subject.formula.makes if makes.tin}
-    for noun, steps in breads(subject.formula):
+    tins = {makes.noun: (fold(makes.tin), makes.place) for makes in work.formula.makes if makes.tin}
+    for noun, steps in breads(work.formula):
         names = {fold(step.where[1]): step.place for step in reversed(tuple(of_verbs(steps, "place"))) if step.where}
         if noun in tins:
             names.setdefault(*tins[noun])

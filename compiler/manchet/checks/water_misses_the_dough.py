@@ -3,17 +3,18 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.checks.limits import limit
-from manchet.checks.subject import Subject
-from manchet.checks.warmth import dough_balance
+from manchet.batch.work import Work
+from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import note
+from manchet.figures.limits.lookup import limit
+from manchet.figures.water.mix_temperature import dough_balance
 
 NAME = "water-misses-the-dough"
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    within, balance = limit("dough-temperature-within"), dough_balance(subject)
+def check(work: Work) -> Iterator[Diagnostic]:
+    within, balance = limit("dough-temperature-within"), dough_balance(work)
     if within is None or balance is None or balance.free:
         return
     given = [t for t in balance.rest if t.portion.ingredient is not None and t.portion.ingredient.class_ == "water"]
@@ -25,7 +26,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     yield note(
         NAME,
         most.portion.place,
-        f"with {most.portion.name} at {subject.degrees(most.celsius)} the dough comes out at about "
-        f"{subject.degrees(Fraction(round(out.likely)))}, and {subject.degrees(balance.wanted)} is wanted",
+        f"with {most.portion.name} at {degrees(work.kitchen, most.celsius)} the dough comes out at about "
+        f"{degrees(work.kitchen, Fraction(round(out.likely)))}, and {degrees(work.kitchen, balance.wanted)} is wanted",
         "leave the temperature out, and the sheet works out the one that fits; or look at the kitchen's figures",
     )

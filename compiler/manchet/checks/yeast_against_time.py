@@ -7,15 +7,15 @@ The reckoning is silent where a preferment, a culture or a fridge does part of t
 from collections.abc import Iterator
 from fractions import Fraction
 
+from manchet.batch.work import Work
 from manchet.checks.hours_for_minutes import too_long
-from manchet.checks.limits import limit
 from manchet.checks.looking import breads, of_verbs, place_of_class
-from manchet.checks.saying import duration, percent
-from manchet.checks.subject import Subject
-from manchet.checks.yeast import fresh_equivalent
+from manchet.checks.saying import degrees, duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import warning
-from manchet.figures.fermentation import hours_at
+from manchet.figures.fermentation.another_warmth import hours_at
+from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
+from manchet.figures.limits.lookup import limit
 
 NAME = "yeast-against-time"
 WARM = Fraction(27)
@@ -24,11 +24,11 @@ SLOWED = Fraction(5, 100)
 """Sugar, of flour, above which it slows ordinary yeast."""
 
 
-def check(subject: Subject) -> Iterator[Diagnostic]:
-    totals, formula = subject.totals, subject.formula
+def check(work: Work) -> Iterator[Diagnostic]:
+    totals, formula = work.totals, work.formula
     sweet = totals.sugar > SLOWED
-    usual, factor = limit("yeast-hours-sweet" if sweet else "yeast-hours", subject.kind), limit("yeast-hours-factor")
-    too_much = limit("yeast-most", subject.kind)
+    usual, factor = limit("yeast-hours-sweet" if sweet else "yeast-hours", work.kind), limit("yeast-hours-factor")
+    too_much = limit("yeast-most", work.kind)
     if usual is None or factor is None or too_much is None or totals.cultures or totals.prefermented > 0:
         return
     fresh = sum((fresh_equivalent(yeast, share) for yeast, share in totals.yeasts), Fraction(0))
@@ -37,7 +37,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
     for noun, steps in breads(formula):
         if any(of_verbs(steps, "retard", "chill", "freeze", "thaw")):
             continue
-        if any(step.time is None or too_long(subject, step) for step in of_verbs(steps, "ferment", "prove")):
+        if any(step.time is None or too_long(work, step) for step in of_verbs(steps, "ferment", "prove")):
             continue
         hours = hours_at(WARM, of_verbs(steps, "ferment", "prove"))
         if not hours:
@@ -54,7 +54,7 @@ def check(subject: Subject) -> Iterator[Diagnostic]:
         yield warning(
             NAME,
             place_of_class(formula, "yeast", "sweet-dough yeast"),
-            f"{said} usually raises a dough in about {duration(needed * 3600)} at {subject.degrees(WARM)}; "
+            f"{said} usually raises a dough in about {duration(needed * 3600)} at {degrees(work.kitchen, WARM)}; "
             f"{whose} has the like of {duration(hours * 3600)}",
             help,
         )

@@ -21,8 +21,8 @@ from manchet.cli.reporting import UNEXPLAINED, said
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import show
+from manchet.workspace.print_options import FORMS, KINDS, ON_DEMAND, Wish, printed_day
 from manchet.workspace.trouble import Unknown
-from manchet.workspace.wish import FORMS, KINDS, ON_DEMAND, Wish, printed_day
 
 if TYPE_CHECKING:
     from datetime import datetime
@@ -83,8 +83,8 @@ def printing(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.check import status_of
-    from manchet.workspace.asked import asked_for
     from manchet.workspace.building import built, jobs_of, sized_jobs, without_formulas
+    from manchet.workspace.selection import asked_for
     from manchet.workspace.writing import output_folder
 
     wish = wish_of(options)

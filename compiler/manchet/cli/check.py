@@ -43,8 +43,8 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.reporting import from_here
-    from manchet.workspace.asked import asked_for
     from manchet.workspace.checking import checked, checked_with
+    from manchet.workspace.selection import asked_for
 
     swaps, waits = tuple(options.swap), tuple(options.wait)
     done = [

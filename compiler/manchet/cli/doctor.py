@@ -90,7 +90,7 @@ def _pdf() -> list[Finding]:
 def _cache() -> list[Finding]:
     import os
 
-    from manchet.cache import folder
+    from manchet.workspace.cache import folder
 
     path = folder()
     if path:
@@ -106,8 +106,8 @@ def _saves() -> list[Finding]:
     from manchet.workspace.trouble import Trouble
 
     try:
-        from manchet.watch import Watch
         from manchet.workspace.folder import Premises
+        from manchet.workspace.saves import Watch
 
         with Watch(Premises(os.getcwd(), whole=False)) as watch:
             how = (

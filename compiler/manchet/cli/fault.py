@@ -12,7 +12,7 @@ def recorded(fault: BaseException) -> tuple[str, str]:
     import traceback
 
     from manchet import __version__
-    from manchet.cache import folder
+    from manchet.workspace.cache import folder
 
     said = "manchet: something went wrong inside manchet itself; no formula of yours is to blame"
     account = "".join(

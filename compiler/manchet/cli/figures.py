@@ -46,8 +46,8 @@ def run(options: argparse.Namespace) -> int:
 
 def figures_for(options: argparse.Namespace) -> Figures | None:
     """The figures asked for; None after saying why there are none."""
-    from manchet.bakery import batch_for
     from manchet.figures.derived import figures_of
+    from manchet.workspace.bakery import batch_for
     from manchet.workspace.opening import baked_beside, opened
 
     if not options.what:

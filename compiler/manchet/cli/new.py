@@ -21,7 +21,7 @@ from manchet.diagnostics.text import wrapped
 from manchet.workspace.trouble import Blocked, Unknown, reason
 
 if TYPE_CHECKING:
-    from manchet.brought_in import Known
+    from manchet.intake.table_import import Known
 
 EXAMPLES = (
     "manchet new 'Saturday tin'",
@@ -46,7 +46,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def _headings() -> str:
     """The headings that are known, a line for each column."""
-    from manchet.table_columns import HEADINGS
+    from manchet.intake.table_columns import HEADINGS
 
     known: dict[str, list[str]] = {}
     for heading, column in HEADINGS.items():
@@ -61,7 +61,7 @@ def _headings() -> str:
 
 
 def run(options: argparse.Namespace) -> int:
-    from manchet.starter import is_a_name, starter
+    from manchet.intake.starter import is_a_name, starter
 
     name = " ".join(options.name.split())
     if not is_a_name(name):
@@ -71,7 +71,7 @@ def run(options: argparse.Namespace) -> int:
     if options.table is None:
         _write(options.output, name, starter(name))
         return FINE
-    from manchet.brought_in import brought_in, rows_asking
+    from manchet.intake.table_import import brought_in, rows_asking
 
     try:
         made = brought_in(name, _table(options.table), _known)
@@ -125,7 +125,7 @@ def _table(path: str) -> str:
 
 
 def _known(name: str) -> Known:
-    from manchet.brought_in import Known
+    from manchet.intake.table_import import Known
     from manchet.larder.book import builtin
     from manchet.larder.ingredient import Question
 

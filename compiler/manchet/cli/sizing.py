@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from manchet.formula.order import Order
+    from manchet.batch.order import Order
 
 LONGEST = 200
 """Characters of a figure or a name that is given with an option."""
@@ -43,7 +43,7 @@ def swapping(parser: argparse.ArgumentParser) -> None:
 
 def swap(text: str) -> str:
     """One ingredient for another: `fresh yeast for instant yeast`."""
-    from manchet.formula.swaps.bound import asked
+    from manchet.changes.swaps.binding import asked
 
     if len(text) > LONGEST or "\n" in text or asked(text) is None:
         forms = "'fresh yeast for instant yeast', or 'fresh yeast for ripe wheat starter with 20% of all flour'"
@@ -53,7 +53,7 @@ def swap(text: str) -> str:
 
 def wait(text: str) -> str:
     """A stage whose wait is to be another: `poolish 16 h at 18 C`, `poolish 16 h`, `dough at 22 C`."""
-    from manchet.figures.another_wait import wanted
+    from manchet.changes.waits import wanted
 
     if len(text) > LONGEST or "\n" in text or wanted(text) is None:
         raise argparse.ArgumentTypeError(
@@ -65,7 +65,7 @@ def wait(text: str) -> str:
 
 def order_of(options: argparse.Namespace) -> Order:
     """What is wanted. Raises `Unknown` where two options contradict each other."""
-    from manchet.formula.order import Order
+    from manchet.batch.order import Order
     from manchet.workspace.trouble import Unknown
 
     whole = [word for word in ("dough", "flour", "have") if getattr(options, word) is not None]

@@ -26,10 +26,10 @@ from manchet.workspace.trouble import Blocked, Trouble
 if TYPE_CHECKING:
     from manchet.diagnostics.diagnostic import Diagnostic
     from manchet.source.files import Stamp
-    from manchet.watch import Changes, Watch
-    from manchet.workspace.asked import Asked
     from manchet.workspace.building import Built
     from manchet.workspace.press import Press
+    from manchet.workspace.saves import Changes, Watch
+    from manchet.workspace.selection import Asked
 
 MOST_NAMED = 6
 """Formulas that a block names; of more it says how many."""
@@ -52,9 +52,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> int:
-    from manchet.watch import Watch
-    from manchet.workspace.asked import asked_for
     from manchet.workspace.press import Apart, Press
+    from manchet.workspace.saves import Watch
+    from manchet.workspace.selection import asked_for
     from manchet.workspace.trouble import Unknown
     from manchet.workspace.writing import output_folder
 
@@ -90,8 +90,8 @@ class Bench:
 
     def saved(self, changes: Changes) -> None:
         """Builds what the changes reach, and says so in one block."""
-        from manchet.workspace.asked import asked_for
         from manchet.workspace.checking import common
+        from manchet.workspace.selection import asked_for
 
         before, had = common(self.asked.files), self.asked
         names = [*changes.changed, *(f"{path} (gone)" for path in changes.gone)]

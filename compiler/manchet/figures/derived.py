@@ -6,28 +6,29 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.batch.mixes import mixes_of
+from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
+from manchet.batch.totals import Totals, stage_prefermented, totals_of
 from manchet.diagnostics.diagnostic import Place
-from manchet.figures.core import core_figures
-from manchet.figures.fermentation import fermentation_figures
+from manchet.figures.composition.swapped import swap_figures
+from manchet.figures.composition.worked_in import worked_in_figures
+from manchet.figures.fermentation.another_warmth import fermentation_figures
+from manchet.figures.fermentation.chilling import tub_figures
+from manchet.figures.fermentation.yeast_grid import moved_figures, yeast_figures
 from manchet.figures.figure import Figure, Given
-from manchet.figures.losses import loss_figures
-from manchet.figures.mixing import kneading_figures, mixing_figures
-from manchet.figures.oven_curve import first_bakes, oven_of
-from manchet.figures.oven_figures import oven_figures
-from manchet.figures.oven_floor import load_figures
-from manchet.figures.stage_water import stage_water_figures, stage_waters
-from manchet.figures.swapped import swap_figures
-from manchet.figures.totals import Totals, stage_prefermented, totals_of
-from manchet.figures.tub import tub_figures
-from manchet.figures.water_figures import water_figures
-from manchet.figures.water_grid import water_of
-from manchet.figures.worked_in import worked_in_figures
-from manchet.figures.yeast_grid import moved_figures, yeast_figures
+from manchet.figures.losses.bake_loss import loss_figures
+from manchet.figures.mixing.turns import kneading_figures, mixing_figures
+from manchet.figures.oven.core import core_figures
+from manchet.figures.oven.curve import first_bakes, oven_of
+from manchet.figures.oven.floor import load_figures
+from manchet.figures.oven.oven_figures import oven_figures
+from manchet.figures.water.stage_water import stage_water_figures, stage_waters
+from manchet.figures.water.water_figures import water_figures
+from manchet.figures.water.water_grid import water_of
 from manchet.formula.draft import PREFERMENTS
-from manchet.formula.mixes import mixes_of
-from manchet.formula.model import Batch, Formula, OverallLine, PieceBatch, Portion, StageBatch, Way, Weighed
+from manchet.formula.model import Formula, OverallLine, Portion, Way
+from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder
-from manchet.larder.kitchen import PLAIN, Kitchen
 
 NOTHING = Fraction(0)
 BALANCE = "arithmetic of the formula: what is weighed equals what comes out and what is lost"
@@ -110,7 +111,7 @@ def where(place: Place | None) -> str:
 
 def _flour(batch: Batch) -> Figure:
     formula = batch.formula
-    if formula.way is Way.BY_WEIGHT and batch.flour == formula.written_flour:
+    if formula.way is Way.BY_WEIGHT and batch.flour == formula.own_flour:
         flours = [line for line in formula.overall if line.is_flour]
         inputs = tuple(
             Given(line.name, line.share * batch.flour, "g", where(line.place)) for line in flours or formula.overall

@@ -7,9 +7,9 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error, warning
+from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import error
 from manchet.diagnostics.suggest import fold
-from manchet.formula.asked_way import asked_way
 from manchet.formula.block import (
     allowed_in,
     any_unread,
@@ -29,12 +29,11 @@ from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
 from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
-from manchet.formula.overall_way import overall_way
 from manchet.formula.said_once import said_once
 from manchet.formula.shares import Drafts, Shares, is_flour, overruled_by, says
+from manchet.formula.with_overall import overall_way
+from manchet.formula.without_overall import asked_way
 from manchet.larder.book import Larder
-from manchet.outcome import Outcome
-from manchet.quantities.printing import mass_text
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
@@ -290,7 +289,7 @@ class _Binder:
             stages=shares.stages,
             branches=branches,
             dough_share=last_stage.out_share,
-            written_flour=None,
+            own_flour=shares.flour if way is Way.BY_WEIGHT else None,
             allowed=tuple(allowed_in(self.block)),
             notes=tuple(notes_in(self.block.children)) if not self.preparation else last.notes,
             pictures=() if self.preparation else tuple(pictures_in(self.block.children)),
@@ -298,10 +297,8 @@ class _Binder:
             preparation=self.preparation,
             good_for=last.good_for,
         )
-        written = self._written_flour(formula, shares.flour)
-        if says(self.reports):
-            return None
-        return formula._replace(written_flour=written)
+        self._judge_amount(head, way)
+        return None if says(self.reports) else formula
 
     def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:
         if any(isinstance(e.node, nodes.Unread) and e.node.guess == "line" for e in self.block.children):
@@ -321,58 +318,15 @@ class _Binder:
     def _branch(self, draft: DraftBranch) -> Branch:
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
 
-    def _judge_pieces(self, formula: Formula, flour: Fraction) -> None:
-        """Whether a formula by weight gives the dough its pieces need; our rule: not 1 % less, nor 5 % more."""
-        from manchet.formula.order import dough_for_makes, dough_span
-
-        needed = dough_for_makes(formula, formula.makes)
-        if isinstance(needed, Diagnostic):
-            self.reports.append(needed)
+    def _judge_amount(self, head: Head, way: Way) -> None:
+        if way is Way.BY_WEIGHT or head.from_flour is not None or head.makes:
             return
-        span = dough_span(formula, formula.makes)
-        if span is None:
-            return
-        least, most = span
-        there = formula.dough_share * flour * (1 - formula.dough_loss)
-        if needed and there * Fraction(95, 100) > most:
-            self.reports.append(
-                warning(
-                    "dough-left-over", formula.makes[0].place,
-                    f"the weights give {mass_text(there)} of dough, the pieces take {mass_text(needed)}: {mass_text(there - needed)} is left",
-                    "make more or heavier pieces, or weigh less",
-                )
-            )  # fmt: skip
-        if needed is not None and least > there * Fraction(101, 100):
-            self.reports.append(
-                warning(
-                    "dough-short-of-pieces", formula.makes[0].place,
-                    f"the pieces need {mass_text(needed)} of dough, the weights give {mass_text(there)}",
-                    "make fewer or lighter pieces, or weigh more",
-                )
-            )  # fmt: skip
-
-    def _written_flour(self, formula: Formula, own: Fraction) -> Fraction | None:
-        """Grams of flour for what the head asks; a formula by weight is as it is written."""
-        from manchet.formula.order import flour_for_makes
-
-        if formula.way is Way.BY_WEIGHT:
-            self._judge_pieces(formula, own)
-            return own
-        if formula.from_flour is not None:
-            return formula.from_flour
-        if not formula.makes:
-            self.reports.append(
-                error(
-                    "no-makes", self.place, f"how much? {self.name} does not say what it makes",
-                    "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`",
-                )
-            )  # fmt: skip
-            return None
-        flour = flour_for_makes(formula, formula.makes)
-        if isinstance(flour, Diagnostic):
-            self.reports.append(flour)
-            return None
-        return flour
+        self.reports.append(
+            error(
+                "no-makes", self.place, f"how much? {self.name} does not say what it makes",
+                "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`",
+            )
+        )  # fmt: skip
 
 
 def _added(item: Item) -> Portion:

@@ -8,6 +8,9 @@ from typing import NamedTuple
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.ranges import Range
 
+OPTION = "--swap"
+"""The place of a swap that was asked for with the command."""
+
 
 class Swapped(NamedTuple):
     """One ingredient put in another's place: `factor` grams of it for a gram, by whom, and what moved with it.

@@ -16,7 +16,7 @@ from manchet.formula.picture import Picture
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes
-from manchet.syntax.faults import reported
+from manchet.syntax.mistakes.faults import reported
 from manchet.syntax.nodes import Entry
 
 BUILT_BY_CULTURE = frozenset({"levain", "sour"})
@@ -245,7 +245,7 @@ class _Reader:
             self._weigh("all", found, None, entry)
             return
         self.whole = False
-        from manchet.syntax.diagnosis import no_name  # a sound file has no need of it
+        from manchet.syntax.mistakes.diagnosis import no_name  # a sound file has no need of it
 
         mistake = no_name(entry.line.body)
         if mistake is not None:

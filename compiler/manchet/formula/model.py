@@ -1,8 +1,6 @@
 """A formula as the trade looks at it: materials (what is weighed), stages (where it is mixed), steps (what is done).
 
-Two values, one made from the other:
-* `Formula`: names bound, percentages resolved to exact shares, not yet of any size.
-* `Batch`: the same for a wanted amount of flour, every weight in exact grams.
+Names are bound and percentages resolved to exact shares; it is not yet of any size (see `batch.model`).
 
 Shares are grams per gram of all flour; masses are grams; times seconds; temperatures degrees Celsius; all `Fraction`.
 """
@@ -41,7 +39,7 @@ class Booking(Enum):
     """Not a culture."""
 
 
-class Work(Enum):
+class Who(Enum):
     HANDS = "hands-on"
     WAITING = "waiting"
     MACHINE = "machine"
@@ -116,11 +114,11 @@ class Goes(NamedTuple):
 class Step(NamedTuple):
     """One thing done. `verb` is a verb of the vocabulary or add, lock in, return, keep, discard, top up.
 
-    Every field but verb and work may be absent (None, "", ()).
+    Every field but verb and who may be absent (None, "", ()).
     """
 
     verb: str
-    work: Work
+    who: Who
     place: Place
     time: Range | None = None
     per: str = ""
@@ -300,8 +298,8 @@ class Formula(NamedTuple):
     branches: tuple[Branch, ...]
     dough_share: Fraction
     """Grams of finished dough (after all losses but the dough loss) per gram of all flour."""
-    written_flour: Fraction | None
-    """Grams of all flour for the amount the file asks for; None where only a kitchen can say (a tin's volume).
+    own_flour: Fraction | None
+    """Grams of all flour that the file itself weighs; None for a formula in per cent.
 
     A preparation, or a formula without flour, counts by all that is weighed instead of by flour."""
     allowed: tuple[Allowed, ...]
@@ -314,58 +312,3 @@ class Formula(NamedTuple):
     swapped: tuple[Swapped, ...] = ()
     moved: tuple[Moved, ...] = ()
     """Waits asked for with the command, not by the file."""
-
-
-# ---- the batch: a formula at a size ---------------------------------------------------------------
-
-
-class Weighed(NamedTuple):
-    """One line of a stage's weighing, in grams for the whole order (keeps included)."""
-
-    portion: Portion
-    grams: Fraction
-
-
-class StageBatch(NamedTuple):
-    """A stage at its size. All figures grams, for all mixes together.
-
-    into = sum of the weighed lines; out = into - losses + top-ups; out = used + kept + returned + left.
-    """
-
-    stage: Stage
-    weighed: tuple[Weighed, ...]
-    into: Fraction
-    lost: Fraction
-    topped_up: Fraction
-    out: Fraction
-    used: tuple[tuple[str, Fraction], ...]
-    """(key of the stage that uses it, grams)."""
-    kept: tuple[tuple[str, Fraction], ...]
-    """(name it is kept as, grams)."""
-    returned: tuple[tuple[str, Fraction], ...]
-    left: Fraction
-
-
-class PieceBatch(NamedTuple):
-    """Pieces of one sort: how many, and grams of dough each at the scale."""
-
-    number: Fraction
-    noun: str
-    grams: Fraction
-    baked_grams: Fraction | None
-    """By the file's bake loss; None without one."""
-    tin: str
-    baked_wanted: Fraction | None = None
-    """Grams the baked piece is to weigh, where the file gives no bake loss: `grams` is then an estimate."""
-
-
-class Batch(NamedTuple):
-    formula: Formula
-    flour: Fraction
-    """All flour of the overall formula, in grams."""
-    stages: tuple[StageBatch, ...]
-    pieces: tuple[PieceBatch, ...]
-    dough: Fraction
-    """Finished dough, before the dough loss."""
-    divided: Fraction
-    """What reaches the scale: dough less the dough loss."""

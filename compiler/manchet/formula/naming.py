@@ -73,7 +73,7 @@ class Names(NamedTuple):
 
     def no_such_line(self, word: Word, line: Line, amount: str) -> Diagnostic:
         """The report for a line that is only a name, and not a stage's. `amount` is one as this formula writes them."""
-        from manchet.syntax.beginnings import slip_of  # a sound file has no need of it
+        from manchet.syntax.mistakes.beginnings import slip_of  # a sound file has no need of it
 
         phrases = first_words()
         near = nearest(word.text, self.stages.values())

@@ -10,7 +10,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import error
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
-from manchet.formula.vessel import Contents, contents, held_by_name, start_share
+from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
 
 NOTHING = Fraction(0)
 

@@ -9,7 +9,7 @@ from typing import Any
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
 from manchet.formula import measures
-from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Work
+from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Who
 from manchet.formula.naming import Meaning, Names
 from manchet.formula.picture import Picture
 from manchet.formula.step_faults import step_faults
@@ -26,16 +26,16 @@ LOOKED_AFTER = frozenset({"boil", "simmer"})
 """Waiting for the clock, but not to be left alone."""
 
 
-def work_of(verb: str, manner: Iterable[str]) -> Work:
+def who_works(verb: str, manner: Iterable[str]) -> Who:
     """Who works: a verb of the vocabulary, unless the line says `by hand`, `hands-on` or `waiting`."""
     said = set(manner)
     if "waiting" in said:
-        return Work.WAITING
+        return Who.WAITING
     if "hands-on" in said or "by hand" in said:
-        return Work.HANDS
+        return Who.HANDS
     if verb in MACHINE:
-        return Work.MACHINE
-    return Work.WAITING if verb in WAITING or verb in LOOKED_AFTER else Work.HANDS
+        return Who.MACHINE
+    return Who.WAITING if verb in WAITING or verb in LOOKED_AFTER else Who.HANDS
 
 
 def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:
@@ -127,7 +127,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
     said.setdefault("shape", next((m for m in manner if verb == "shape" and m in SHAPES), ""))
     step = Step(
         verb=verb,
-        work=work_of(verb, manner),
+        who=who_works(verb, manner),
         place=entry.line.place(),
         manner=tuple(manner),
         heats=tuple(heats),

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
 
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import POURED_CLASSES, Blend, Ingredient, Poured, Question
 from manchet.larder.names import key
-from manchet.outcome import Outcome
 
 DRY_BELOW = 10
 """Grams of water in 100 g below which an ingredient of a poured class is a dry good (sugar, milk powder, dried yeast),

@@ -1,4 +1,4 @@
-"""The built-in larder, made of builtin.bake by `python -m manchet.larder.compile`. Read by stock.py."""
+"""The built-in larder, made of builtin.bake by `python -m manchet.generate`. Read by stock.py."""
 
 # fmt: off
 ENTRIES = """

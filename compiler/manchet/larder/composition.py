@@ -6,11 +6,11 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.figures import shown, worth
 from manchet.larder.ingredient import Blend, Ingredient
-from manchet.outcome import Outcome
 from manchet.quantities.units import MASS, PERCENT, UNITS
 from manchet.syntax.nodes import Amount, Entry, Material, Unread, Word
 

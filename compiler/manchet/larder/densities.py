@@ -10,10 +10,10 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import error, listed, warning
 from manchet.larder.figures import shown
 from manchet.larder.ingredient import Ingredient
-from manchet.outcome import Outcome
 from manchet.quantities.units import MASS, MEASURES, UNITS, VOLUME, WHOLE, factor
 from manchet.source.text import Line
 from manchet.syntax.nodes import Amount

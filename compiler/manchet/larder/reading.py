@@ -7,13 +7,13 @@ from collections.abc import Callable
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import error, listed
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.allergens import ALLERGENS, allergen
 from manchet.larder.composition import composition_of, parts_of
 from manchet.larder.figures import worth
 from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question, Takes
-from manchet.outcome import Outcome
 from manchet.quantities.units import DENSITY, MASS, PERCENT, TEMPERATURE, TIME
 from manchet.syntax.nodes import Entry as Written, EntryName, Setting, Unread
 

@@ -1,6 +1,6 @@
 """The built-in entries, each made when it is first asked for.
 
-Reading `builtin.bake` at every start would take longer than checking a formula, so `python -m manchet.larder.compile`
+Reading `builtin.bake` at every start would take longer than checking a formula, so `python -m manchet.generate`
 writes it down once as `builtin.py`: an entry a line, its fields between tabs. Two long texts rather than tables of
 Python, because those take ten times as long to load where no bytecode is kept.
 """

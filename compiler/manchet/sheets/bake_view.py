@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
-from manchet.figures.core import core_of
-from manchet.figures.oven_bakes import dries, holds_of, loads_of
-from manchet.figures.oven_curve import floor_heat, oven_of, window
-from manchet.formula.model import Batch, Step
+from manchet.batch.model import Batch
+from manchet.figures.oven.bakes import dries, holds_of, loads_of
+from manchet.figures.oven.core import core_of
+from manchet.figures.oven.curve import floor_heat, oven_of, window
+from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
-from manchet.larder.kitchen import Kitchen
+from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import rounded
 from manchet.sheets import wording
 from manchet.sheets.measures import Measures

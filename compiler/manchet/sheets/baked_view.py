@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.figures.losses import about_baked
-from manchet.formula.crust import bake_loss_range, to_tens, to_weigh_off
-from manchet.formula.model import Batch, Formula, PieceBatch
-from manchet.formula.order import added_after_dividing
+from manchet.batch.model import Batch, PieceBatch
+from manchet.batch.pieces import added_after_dividing
+from manchet.batch.usual_bake_loss import bake_loss_range, to_tens, to_weigh_off
+from manchet.figures.losses.bake_loss import about_baked
+from manchet.formula.model import Formula
 from manchet.quantities.printing import decimal
 from manchet.sheets.measures import Measures
 from manchet.sheets.wording import once

@@ -6,9 +6,9 @@ from collections.abc import Iterable
 from datetime import datetime
 from fractions import Fraction
 
-from manchet.figures.yeast_grid import YeastGrid, hours_to_say
-from manchet.formula.model import Range, Work
-from manchet.larder.kitchen import PLAIN, Kitchen
+from manchet.figures.fermentation.yeast_grid import YeastGrid, hours_to_say
+from manchet.formula.model import Range, Who
+from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.quantities.printing import rounded
 from manchet.sheets import day_picture, far_view, views, wording
 from manchet.sheets.measures import Measures
@@ -18,8 +18,8 @@ from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.wait_values import Warmth
 from manchet.sheets.words_of import words_of
 from manchet.sheets.yeast_view import yeast_table
-from manchet.timing.card_values import Before, Card, Change, Clash, Gives, Late, Row
-from manchet.timing.loads import RECOVER
+from manchet.timing.card.values import Before, Card, Change, Clash, Gives, Late, Row
+from manchet.timing.jobs.loads import RECOVER
 
 COOKED = frozenset({"bake", "roast", "griddle", "fry", "boil", "simmer", "steam"})
 """Nobody is told to shorten these when it is late: what they end by is a look, or a core."""
@@ -114,7 +114,7 @@ def job_text(row: Row, m: Measures) -> str:
     words = m.words
     if row.job == "step" and row.step is not None:
         said = wording.sentence(row.step._replace(where=None) if row.place else row.step, m, names=True)
-        if row.pieces and row.who is Work.HANDS:
+        if row.pieces and row.who is Who.HANDS:
             one = row.pieces == 1
             said = words.say("card.one_piece" if one else "card.pieces", said, m.plain(wording.once(row.pieces), 0))
         if row.of > 1:
@@ -197,7 +197,7 @@ def _latest(row: Row, m: Measures) -> tuple[str, str]:
 def _gives(row: Row, m: Measures) -> str:
     """For a wait: whether it stretches, shortens, or what it made may stand; for what may not, that too."""
     words, gives = m.words, row.gives
-    if row.job != "step" or row.step is None or row.who is not Work.WAITING:
+    if row.job != "step" or row.step is None or row.who is not Who.WAITING:
         return ""
     if row.step.verb == RECOVER:
         return ""

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Sequence
 from fractions import Fraction
 
+from manchet.batch.pieces import worked_in
+from manchet.batch.weighing import Table
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
-from manchet.formula.order import worked_in
-from manchet.formula.weighing import Table
 from manchet.sheets.handout_values import Bench, Share
 from manchet.sheets.home_made import name_of
 from manchet.sheets.measures import Measures

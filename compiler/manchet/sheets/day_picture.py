@@ -9,8 +9,8 @@ from typing import NamedTuple
 
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import Bar, Key, Lane, Picture, Tick
-from manchet.timing import card_values
-from manchet.timing.card_values import Card
+from manchet.timing.card import values as card_values
+from manchet.timing.card.values import Card
 
 WIDTH = 750
 LEFT = 112

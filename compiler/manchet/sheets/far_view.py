@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from manchet.formula.model import Batch, StageBatch
-from manchet.formula.written_for import FarStep, far_step, too_small_to_cook
-from manchet.larder.kitchen import Kitchen
+from manchet.batch.far_from_written import FarStep, far_step, too_small_to_cook
+from manchet.batch.model import Batch, StageBatch
+from manchet.kitchen.model import Kitchen
 from manchet.sheets.measures import Measures
 
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
+from manchet.batch.totals import Totals
+from manchet.batch.weighing import Table
 from manchet.diagnostics.suggest import fold
-from manchet.figures.totals import Totals
 from manchet.formula.model import Formula
-from manchet.formula.weighing import Table
 from manchet.sheets.measures import OUNCE, Measures
 from manchet.sheets.views import Fact, Overall
 

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.batch.usual_bake_loss import THIN_NAMES, steps_of
 from manchet.diagnostics.suggest import fold
-from manchet.figures.core import core_of
-from manchet.figures.oven_floor import shapes
-from manchet.formula.crust import THIN_NAMES, steps_of
+from manchet.figures.oven.core import core_of
+from manchet.figures.oven.floor import shapes
 from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
 from manchet.sheets.handout_values import Oven, Phase

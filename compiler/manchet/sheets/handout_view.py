@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.batch.pieces import worked_in
+from manchet.batch.weighing import WeighedLine
 from manchet.cautions.caution import DEFERS, caution
 from manchet.formula.nouns import same_noun
-from manchet.formula.order import worked_in
-from manchet.formula.weighing import WeighedLine
 from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_steps, views
 from manchet.sheets.handout_values import Handout, Section
 from manchet.sheets.home_made import before
@@ -24,7 +24,7 @@ from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.water_view import home_water
 from manchet.sheets.weigh_view import Bowl, exact_weight
 from manchet.sheets.words_of import words_of
-from manchet.timing.card import course_of
+from manchet.timing.card.card import course_of
 
 POT = "hot-lid"
 AT_HOME = ("raw-dough", "oven-steam", POT)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.formula.model import Batch, Step
+from manchet.batch.model import Batch
+from manchet.batch.pieces import worked_in
+from manchet.batch.weighing import WeighedLine
+from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
-from manchet.formula.order import worked_in
-from manchet.formula.weighing import WeighedLine
 from manchet.sheets import prep_steps
 from manchet.sheets.handout_values import Before
 from manchet.sheets.measures import Measures

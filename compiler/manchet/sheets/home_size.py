@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.figures.oven_curve import oven_of as oven_at
-from manchet.figures.oven_floor import GAP, across, load_of, places
-from manchet.formula.model import Batch, Formula, PieceBatch, Stage, Step
-from manchet.formula.order import Order
-from manchet.larder.kitchen import Floor, Kitchen
+from manchet.batch.model import Batch, PieceBatch
+from manchet.batch.order import Order
+from manchet.figures.oven.curve import oven_of as oven_at
+from manchet.figures.oven.floor import GAP, across, load_of, places
+from manchet.formula.model import Formula, Stage, Step
+from manchet.kitchen.model import Floor, Kitchen
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures

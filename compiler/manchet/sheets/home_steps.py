@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from manchet.figures.mixing import is_fast, kneading
-from manchet.formula.model import Step, Work
+from manchet.figures.mixing.turns import is_fast, kneading
+from manchet.formula.model import Step, Who
 from manchet.sheets import wording
 from manchet.sheets.measures import Measures
 
@@ -12,7 +12,7 @@ STIRRED = frozenset({"rye hearth loaf", "rye tin loaf", "batter", "quick bread",
 
 
 def is_machine_mix(step: Step) -> bool:
-    return step.verb == "mix" and step.work is Work.MACHINE
+    return step.verb == "mix" and step.who is Who.MACHINE
 
 
 def is_rewritten(step: Step) -> bool:

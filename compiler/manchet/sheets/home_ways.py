@@ -6,10 +6,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.model import Formula, PieceBatch, Step
+from manchet.batch.model import PieceBatch
+from manchet.batch.pieces import added_after_dividing
+from manchet.batch.tins import tin_called
+from manchet.formula.model import Formula, Step
 from manchet.formula.nouns import counted
-from manchet.formula.order import added_after_dividing
-from manchet.formula.tins import tin_called
 from manchet.quantities.printing import rounded
 from manchet.sheets import home_steps, prep_steps, step_pictures, wording
 from manchet.sheets.baked_view import after_the_dough

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.kitchen.model import Kitchen
 from manchet.larder.ingredient import Ingredient
-from manchet.larder.kitchen import Kitchen
 from manchet.larder.yeast_factors import FACTORS, USUAL, Factors
 from manchet.sheets.measures import Measures
 

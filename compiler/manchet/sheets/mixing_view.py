@@ -7,11 +7,12 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from manchet.checks.limits import limit
-from manchet.figures.mixing import by_machine, is_fast, turns_of
-from manchet.figures.order_of_adding import order_of_adding
-from manchet.formula.mixes import Mixes
-from manchet.formula.model import StageBatch, Step
+from manchet.batch.mixes import Mixes
+from manchet.batch.model import StageBatch
+from manchet.figures.limits.lookup import limit
+from manchet.figures.mixing.order_of_adding import order_of_adding
+from manchet.figures.mixing.turns import by_machine, is_fast, turns_of
+from manchet.formula.model import Step
 from manchet.quantities.printing import rounded
 from manchet.sheets import home_steps
 from manchet.sheets.measures import Measures

@@ -6,14 +6,14 @@ from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 from itertools import groupby
 
-from manchet.figures.core import core_of
-from manchet.figures.oven_bakes import Bake
-from manchet.figures.oven_curve import fastest, hours_to
-from manchet.figures.oven_order import first_if_colder
-from manchet.figures.oven_plan import Load, Plan, window_of
+from manchet.figures.oven.bakes import Bake
+from manchet.figures.oven.core import core_of
+from manchet.figures.oven.curve import fastest, hours_to
+from manchet.figures.oven.loading_order import first_if_colder
+from manchet.figures.oven.loading_plan import Load, Plan, window_of
 from manchet.formula.model import Formula, Range
 from manchet.formula.nouns import counted
-from manchet.larder.kitchen import Fall
+from manchet.kitchen.model import Fall
 from manchet.quantities.printing import rounded
 from manchet.quantities.units import in_fahrenheit
 from manchet.sheets import wording

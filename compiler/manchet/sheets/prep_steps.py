@@ -6,10 +6,11 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from manchet.batch.model import Batch, PieceBatch, StageBatch
+from manchet.batch.pieces import added_after_dividing, left_at_the_scale, worked_in
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Batch, Branch, PieceBatch, StageBatch, Step
+from manchet.formula.model import Branch, Step
 from manchet.formula.nouns import counted, same_noun
-from manchet.formula.order import added_after_dividing, left_at_the_scale, worked_in
 from manchet.sheets import baked_view, views, wording
 from manchet.sheets.bake_view import bake_part
 from manchet.sheets.far_view import step_notes

@@ -6,18 +6,19 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.batch.mixes import Mixes
+from manchet.batch.model import Batch, PieceBatch, StageBatch
+from manchet.batch.totals import Totals
+from manchet.batch.weighing import Table
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.diagnostics.suggest import fold
-from manchet.figures.stage_water import StageWater
-from manchet.figures.totals import Totals
-from manchet.figures.water_grid import Water
-from manchet.formula.mixes import Mixes
-from manchet.formula.model import Batch, Formula, PieceBatch, Range, StageBatch, Step
+from manchet.figures.water.stage_water import StageWater
+from manchet.figures.water.water_grid import Water
+from manchet.formula.changed import OPTION
+from manchet.formula.model import Formula, Range, Step
 from manchet.formula.nouns import counted
 from manchet.formula.picture import Picture
-from manchet.formula.variant import OPTION
-from manchet.formula.weighing import Table
-from manchet.larder.kitchen import Kitchen
+from manchet.kitchen.model import Kitchen
 from manchet.sheets import baked_view, caution_view, foot_view, prep_steps, views, wording
 from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
 from manchet.sheets.far_view import stage_notes

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 from typing import TYPE_CHECKING
 
-from manchet.figures.level import Stands, standing
+from manchet.figures.losses.level import Stands, standing
 from manchet.formula.model import Step
 from manchet.formula.picture import Picture
 from manchet.sheets.drawings.choosing import bake_curve, drawings_of

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.figures.dough_temperature import Balance, capacity
-from manchet.figures.going_in import HOTTER, GoingIn
-from manchet.figures.ice import ice_in
-from manchet.figures.stage_water import StageWater
-from manchet.figures.water_grid import BOILING, HOT_TAP, Cell, Water
+from manchet.figures.water.dough_temperature import Balance, capacity
+from manchet.figures.water.ice import ice_in
+from manchet.figures.water.mix_inputs import HOTTER, GoingIn
+from manchet.figures.water.stage_water import StageWater
+from manchet.figures.water.water_grid import BOILING, HOT_TAP, Cell, Water
 from manchet.formula.model import Range
 from manchet.quantities.printing import rounded
 from manchet.sheets import water_values

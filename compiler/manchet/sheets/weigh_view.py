@@ -5,8 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import TYPE_CHECKING, NamedTuple
 
+from manchet.batch.weighing import NOTABLE, Table, WeighedLine
 from manchet.formula.model import Booking, Goes
-from manchet.formula.weighing import NOTABLE, Table, WeighedLine
 from manchet.sheets.all_of_it import goes_whole, leaves_some
 from manchet.sheets.measures import LIGHT, OUNCE, Measures, Weight
 from manchet.sheets.views import Row

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.formula.model import Folds, Goes, Range, Step, Work
+from manchet.formula.model import Folds, Goes, Range, Step, Who
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import Box, Phase
 
@@ -183,7 +183,7 @@ def boxes(step: Step, m: Measures) -> tuple[Box, ...]:
     for reach in step.reaches:
         if reach.what in _BOXED:
             found.append(Box(m.words["box." + reach.what], _unit(reach.what, m)))
-    if step.work is Work.WAITING and step.heats and not any(r.what == "temperature" for r in step.reaches):
+    if step.who is Who.WAITING and step.heats and not any(r.what == "temperature" for r in step.reaches):
         found.append(Box(m.words["box.around"], m.degree()))
     return (*found, Box(m.words["box.time"]))
 

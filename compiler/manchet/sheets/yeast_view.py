@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.figures.yeast_grid import Cell, YeastGrid
-from manchet.formula.dilution import LEAST_READINGS, RATIOS, READINGS
-from manchet.formula.weighing import System, reading_of
-from manchet.larder.kitchen import Kitchen
+from manchet.batch.dilution import LEAST_READINGS, RATIOS, READINGS
+from manchet.batch.weighing import System, reading_of
+from manchet.figures.fermentation.yeast_grid import Cell, YeastGrid
+from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import rounded
 from manchet.sheets.measures import Measures
 from manchet.sheets.wait_values import YeastCell, YeastRow, YeastTable

@@ -7,7 +7,7 @@ import stat
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
-from manchet.outcome import Outcome
+from manchet.diagnostics.outcome import Outcome
 from manchet.source.text import SourceText
 
 LARGEST = 2_000_000

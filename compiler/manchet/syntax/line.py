@@ -7,12 +7,12 @@ from typing import Any, NamedTuple
 from manchet.quantities.units import UNITS
 from manchet.syntax import classes as c, tables as t
 from manchet.syntax.building import ACTIONS
-from manchet.syntax.characters import look_alike, plain
 from manchet.syntax.driver import Stuck, run
-from manchet.syntax.faults import REMARKS, Fault, Trouble
-from manchet.syntax.figures import fault_of
-from manchet.syntax.lacking import CHECKED, wrong_with
 from manchet.syntax.lexer import Tokens
+from manchet.syntax.mistakes.characters import look_alike, plain
+from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble
+from manchet.syntax.mistakes.lacking import CHECKED, wrong_with
+from manchet.syntax.mistakes.odd_figures import fault_of
 from manchet.syntax.nodes import (
     Add,
     BareName,
@@ -94,7 +94,7 @@ def _is_name(trouble: Trouble) -> bool:
     """Whether a line alone may be a name: words without a digit always; of all else the diagnosis judges."""
     if not any(letter.isdigit() for letter in trouble.body) and all(raw.kind == "WORD" for raw in trouble.raws):
         return True
-    from manchet.syntax.diagnosis import is_plain_name
+    from manchet.syntax.mistakes.diagnosis import is_plain_name
 
     return is_plain_name(trouble)
 

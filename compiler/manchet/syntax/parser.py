@@ -8,14 +8,14 @@ from __future__ import annotations
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.outcome import Outcome
+from manchet.diagnostics.outcome import Outcome
 from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.context import context_under
-from manchet.syntax.faults import REMARKS, Fault, Trouble, reported
-from manchet.syntax.lacking import lacking
 from manchet.syntax.line import read_line
+from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble, reported
+from manchet.syntax.mistakes.lacking import lacking
 from manchet.syntax.nodes import Entry, File
 
 DEEPEST = 64
@@ -108,7 +108,7 @@ def parse(source: SourceText) -> Outcome[File]:
         for fault in sure:
             reports.add(fault, line)
         if found.trouble is not None:
-            from manchet.syntax.recovery import unread  # a sound file has no need of it
+            from manchet.syntax.mistakes.recovery import unread  # a sound file has no need of it
 
             if not sure and not reports.full(line):
                 _diagnose(found.trouble, line, odd, reports)
@@ -133,7 +133,7 @@ def parse(source: SourceText) -> Outcome[File]:
 
 def _diagnose(trouble: Trouble, line: Line, odd: bool, reports: _Reports) -> None:
     """Say why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too."""
-    from manchet.syntax.diagnosis import diagnosed  # a sound file has no need of it
+    from manchet.syntax.mistakes.diagnosis import diagnosed  # a sound file has no need of it
 
     fault = diagnosed(trouble)
     if not (odd and fault.name in ("line-outside-stage", "line-outside-block")):

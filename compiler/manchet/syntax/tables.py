@@ -1,6 +1,6 @@
 """The grammar's tables: read from `grammar/tables.py` if they were made from the grammar as it stands, else made anew.
 
-lark turns the grammar into tables; it is imported only for that. `python -m manchet.syntax.tables` writes them.
+lark turns the grammar into tables; it is imported only for that. `python -m manchet.generate` writes them.
 """
 
 from __future__ import annotations
@@ -175,21 +175,16 @@ def _rule(rule: Any) -> Rule:
     return Rule(origin, len(expansion), action, tuple(plan))
 
 
-def written(grammar: str) -> str:
+def module_of(grammar: str) -> str:
     """The text of `grammar/tables.py` for a grammar."""
     tables = made_from(grammar)
     rows = "".join(f"    {row!r},\n" for row in tables.rows)
     rules = "".join(f"    {tuple(rule)!r},\n" for rule in tables.rules)
     return (
-        '"""The tables of manchet.lark, written by `python -m manchet.syntax.tables`. Not for editing."""\n\n'
+        '"""The tables of manchet.lark, written by `python -m manchet.generate`. Not for editing."""\n\n'
         "# ruff: noqa\n# fmt: off\n"
         f"GRAMMAR = {grammar!r}\n"
         f"STARTS: dict[str, int] = {tables.starts!r}\n"
         f"ROWS: tuple[dict[str, int], ...] = (\n{rows})\n"
         f"RULES: tuple[tuple[str, int, str, tuple[int | None, ...]], ...] = (\n{rules})\n"
     )
-
-
-if __name__ == "__main__":
-    with open(_beside("tables.py"), "w", encoding="utf-8") as out:
-        out.write(written(grammar_text()))

@@ -10,24 +10,24 @@ import os
 from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
-from manchet import cache
-from manchet.bakery import Bakery, Changes
+from manchet.batch.order import AS_WRITTEN, Order
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
-from manchet.formula.order import AS_WRITTEN, Order
-from manchet.workspace.asked import Asked
-from manchet.workspace.former import former_overalls
+from manchet.workspace import cache
+from manchet.workspace.bakery import Bakery, Changes
+from manchet.workspace.committed import former_overalls
 from manchet.workspace.headings import Block
-from manchet.workspace.making import Made, Version, made
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, has_errors, kitchen_of, not_refused
-from manchet.workspace.posting import Baking, posted
+from manchet.workspace.posted_cards import Baking, posted
 from manchet.workspace.press import Press
+from manchet.workspace.print_options import FORMS, KINDS, ON_DEMAND, Wish
+from manchet.workspace.rendering import Made, Version, made
 from manchet.workspace.replacing import last_sheets
+from manchet.workspace.selection import Asked
 from manchet.workspace.slugs import slugs
 from manchet.workspace.trouble import Unknown
 from manchet.workspace.versions import versions
-from manchet.workspace.wish import FORMS, KINDS, ON_DEMAND, Wish
 from manchet.workspace.workers import spread
 from manchet.workspace.writing import write
 

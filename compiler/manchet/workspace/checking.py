@@ -11,13 +11,13 @@ from bisect import bisect_right
 from collections.abc import Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING, NamedTuple
 
-from manchet import cache
-from manchet.cache import Found, Kept
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
-from manchet.workspace.asked import Asked, no_such_kitchen
+from manchet.workspace import cache
+from manchet.workspace.cache import Found, Kept
 from manchet.workspace.headings import Block, blocks
-from manchet.workspace.raw import Raw
+from manchet.workspace.raw_files import Raw
+from manchet.workspace.selection import Asked, no_such_kitchen
 from manchet.workspace.texts import texts
 
 if TYPE_CHECKING:
@@ -73,8 +73,8 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
 
 def checked_with(asked: Asked, kitchen: str, swaps: tuple[str, ...], waits: tuple[str, ...]) -> Checked:
     """All reports on what was asked for, after some swaps and with other waits. Nothing of it is kept. Raises `Unknown`."""
-    from manchet.bakery import Changes
     from manchet.formula.pictured import pictures_named
+    from manchet.workspace.bakery import Changes
     from manchet.workspace.opening import bakery_of_files, kitchen_of, not_refused
 
     bakery = bakery_of_files(asked, asked.paths, kitchen, Changes(swaps, asked.names, waits))
@@ -126,8 +126,8 @@ def _dealt(files: Sequence[Raw], parts: int) -> Iterator[Sequence[Raw]]:
 
 def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], kitchen: str) -> dict[str, str]:
     """Checks the files `new` with what the files `lent` share. (path, bytes) in, path and packed result out."""
-    from manchet.bakery import read
     from manchet.formula.pictured import pictures_named
+    from manchet.workspace.bakery import read
 
     wanted = dict(new)
     sources, unreadable = texts({**dict(lent), **wanted})

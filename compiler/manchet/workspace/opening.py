@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
-from manchet.bakery import Bakery, Changes, read
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
-from manchet.larder.kitchen import Kitchen
-from manchet.workspace.asked import Asked, asked_for, no_such_kitchen
+from manchet.kitchen.model import Kitchen
+from manchet.workspace.bakery import Bakery, Changes, read
 from manchet.workspace.headings import Block
+from manchet.workspace.selection import Asked, asked_for, no_such_kitchen
 from manchet.workspace.texts import texts
 from manchet.workspace.trouble import Unknown
 

@@ -6,10 +6,10 @@ import os
 from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.formula.picture import Picture
 from manchet.formula.pictured import pictures_named
-from manchet.outcome import Outcome
 from manchet.sheets.own_picture import MOST_BYTES, Shown, shown
 from manchet.sheets.views import Figure
 from manchet.source.files import Stamp, stamp_of

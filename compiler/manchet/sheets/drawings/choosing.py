@@ -9,7 +9,7 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.figures.level import NOWHERE, Stands
+from manchet.figures.losses.level import NOWHERE, Stands
 from manchet.formula.model import Range, Step
 from manchet.sheets.drawings import curve, finger, folds, plaits, scoring, shapes
 from manchet.sheets.drawings.filling import filling

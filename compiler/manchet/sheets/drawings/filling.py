@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.figures.level import RISING, Level, Stands, level_of
+from manchet.figures.losses.level import RISING, Level, Stands, level_of
 from manchet.formula.model import Range, Reach, Step
 from manchet.quantities.units import INCH
 from manchet.sheets.drawings import levels

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.figures.oven_floor import Place
-from manchet.larder.kitchen import Floor
+from manchet.figures.oven.floor import Place
+from manchet.kitchen.model import Floor
 from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, box, line, n, oval, words
 
 DOOR = Fraction(40, 100)

@@ -1,0 +1,149 @@
+"""A formula at a size: every weight in exact grams, what is kept and returned mixed on top."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
+from manchet.batch.pieces import PieceWeights
+from manchet.batch.toppings import at_size
+from manchet.formula.model import Formula, Makes, Portion, Stage
+from manchet.formula.stage_balance import contents
+from manchet.kitchen.model import Kitchen
+
+NOTHING = Fraction(0)
+ONE = Fraction(1)
+
+
+def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[Makes, ...] | None = None) -> Batch:
+    """Weigh a formula out for so many grams of all flour.
+
+    A stage that keeps some is mixed larger by just that much, all its lines in proportion, and so are the stages
+    that go into it; the dough still gets its full share. `makes` replaces the head's lines (an order for other
+    pieces).
+    """
+    wanted = formula.makes if makes is None else makes
+    weights = PieceWeights(formula, kitchen)
+    formula = at_size(formula, flour, wanted, weights.written_flour())
+    larger = _sizes(formula, flour)
+    stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
+    dough = formula.dough_share * flour
+    pieces = tuple(p for p in (_pieces(m, weights) for m in wanted) if p is not None)
+    return Batch(formula, flour, stages, pieces, dough, dough * (1 - formula.dough_loss))
+
+
+def _sizes(formula: Formula, flour: Fraction) -> dict[str, Fraction]:
+    """By what factor each stage is mixed larger than the bread alone would need."""
+    larger: dict[str, Fraction] = {}
+    for stage in reversed(formula.stages):
+        used = scaled = NOTHING
+        for user in formula.stages:
+            for portion in user.portions:
+                if portion.stage == stage.key:
+                    used += portion.share
+                    scaled += portion.share * larger[user.key]
+        made = stage.out_share * flour
+        kept = sum((grams for _, grams in _kept(stage, formula, flour)), NOTHING)
+        if not made:
+            larger[stage.key] = ONE
+            continue
+        if stage is formula.stages[-1]:
+            used = scaled = stage.out_share
+        left = stage.out_share - used
+        larger[stage.key] = ((scaled + left) * flour + kept) / made
+    return larger
+
+
+def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fraction]) -> StageBatch:
+    size = flour * larger[stage.key]
+    weighed = tuple(Weighed(portion, portion.share * size) for portion in stage.portions)
+    account = contents(
+        sum((p.share for p in stage.portions if not p.held), NOTHING),
+        _held(stage.portions),
+        stage.steps,
+        _returned(stage),
+    )
+    used = tuple(
+        (user.key, portion.share * flour * larger[user.key])
+        for user in formula.stages
+        for portion in user.portions
+        if portion.stage == stage.key
+    )
+    out = account.out * size
+    kept = _kept(stage, formula, flour)
+    gone = sum((g for _, g in used), NOTHING) + sum((g for _, g in kept), NOTHING)
+    if stage is formula.stages[-1]:
+        gone = out
+    return StageBatch(
+        stage=stage,
+        weighed=weighed,
+        into=account.into * size,
+        lost=account.lost * size,
+        topped_up=account.topped_up * size,
+        out=out,
+        used=used,
+        kept=kept,
+        returned=tuple((name, share * size) for name, share in _returned_names(stage)),
+        left=out - gone,
+    )
+
+
+def _kept(stage: Stage, formula: Formula, flour: Fraction) -> tuple[tuple[str, Fraction], ...]:
+    """What a stage keeps: (name, grams). `keep enough` is as much as the stage, mixed that much larger, takes of it:
+    with t taken for the bread alone of m made, k = t m / (m - t)."""
+    kept = []
+    for keep in stage.keeps:
+        grams = keep.grams
+        if keep.how == "enough":
+            taken, made = _taken(stage, keep.key, formula), stage.out_share
+            grams = taken * made / (made - taken) * flour if taken < made else NOTHING
+        if grams is not None:
+            kept.append((keep.name, grams))
+    return tuple(kept)
+
+
+def _taken(stage: Stage, culture: str, formula: Formula) -> Fraction:
+    """The share of a culture that comes into a stage, directly and through the stages used in it."""
+    stages = {s.key: s for s in formula.stages}
+    taken = NOTHING
+    for portion in stage.portions:
+        if portion.stage in stages and stages[portion.stage].out_share:
+            used = stages[portion.stage]
+            taken += _taken(used, culture, formula) * portion.share / used.out_share
+        elif portion.key == culture:
+            taken += portion.share
+    return taken
+
+
+def _held(portions: tuple[Portion, ...]) -> dict[str, Fraction]:
+    held: dict[str, Fraction] = {}
+    for portion in portions:
+        if portion.held:
+            held[portion.key] = held.get(portion.key, NOTHING) + portion.share
+    return held
+
+
+def _returned_keys(stage: Stage) -> list[tuple[str, str]]:
+    return [(goes.key, goes.name) for step in stage.steps if step.verb == "return" for goes in step.goes]
+
+
+def _returned(stage: Stage) -> dict[str, Fraction]:
+    keys = _returned_keys(stage)
+    return {key: stage.returned_share / len(keys) for key, _ in keys} if keys else {}
+
+
+def _returned_names(stage: Stage) -> list[tuple[str, Fraction]]:
+    keys = _returned_keys(stage)
+    return [(name, stage.returned_share / len(keys)) for _, name in keys]
+
+
+def _pieces(makes: Makes, weights: PieceWeights) -> PieceBatch | None:
+    if makes.number is None:
+        return None
+    grams = weights.of_one(makes)
+    if grams is None:
+        return None
+    loss = weights.formula.bake_loss
+    baked = None if loss is None else grams * (1 - loss)
+    wanted = makes.written if makes.state == "baked" and baked is None else None
+    return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin, wanted)

@@ -1,0 +1,79 @@
+"""Where today's amount is far from the one a file was written for: its minutes, losses and heats were another size's.
+
+Thresholds are our own rules: a piece a quarter heavier or lighter bakes and proves otherwise; a dough or a pot three
+times as large (or a third) keeps its warmth, and boils away, otherwise; under 60 g of a cooked stage dries out (from memory).
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.model import Batch, StageBatch
+from manchet.batch.pieces import PieceWeights
+from manchet.formula.nouns import same_noun
+from manchet.kitchen.model import Kitchen
+
+PIECE = Fraction(1, 4)
+MASS = Fraction(3)
+SMALL = Fraction(60)
+COOKED = frozenset({"heat", "simmer", "boil"})
+PROVING = frozenset({"prove", "retard"})
+HEATING = frozenset({"bake", "griddle", "fry", "roast"})
+
+
+class Far(NamedTuple):
+    """Grams as the file was written for, and as they are today."""
+
+    written: Fraction
+    wanted: Fraction
+
+
+class FarStep(NamedTuple):
+    """What of a step was written for another size: "bake", "prove", "dough" (its bulk) or "pot"."""
+
+    what: str
+    far: Far
+
+
+def far_step(verb: str, batch: Batch, stage: StageBatch | None, kitchen: Kitchen, noun: str) -> FarStep | None:
+    """The bake and the proof of a piece of another weight, the fermentation or the pot of another mass.
+
+    `stage` is None in the way of one sort of piece, whose `noun` is given.
+    """
+    far: Far | None = None
+    what = ""
+    if verb in HEATING or verb in PROVING:
+        what, far = "bake" if verb in HEATING else "prove", far_piece(batch, kitchen, noun)
+    elif stage is not None and (verb == "ferment" or verb in COOKED):
+        what, far = "dough" if verb == "ferment" else "pot", far_mass(batch, kitchen, stage)
+    return None if far is None else FarStep(what, far)
+
+
+def far_piece(batch: Batch, kitchen: Kitchen, noun: str) -> Far | None:
+    """The piece of that noun (any, if ""), where it is more than a quarter heavier or lighter than the file's."""
+    weights = PieceWeights(batch.formula, kitchen)
+    for makes in batch.formula.makes:
+        written = weights.of_one(makes)
+        for piece in batch.pieces:
+            if written is None or not same_noun(piece.noun, makes.noun) or (noun and not same_noun(noun, piece.noun)):
+                continue
+            if abs(piece.grams - written) > written * PIECE:
+                return Far(written, piece.grams)
+    return None
+
+
+def far_mass(batch: Batch, kitchen: Kitchen, stage: StageBatch) -> Far | None:
+    """A stage's whole lot, where it is more than three times the file's, or less than a third of it."""
+    flour = PieceWeights(batch.formula, kitchen).written_flour()
+    if not isinstance(flour, Fraction):
+        return None
+    written = stage.stage.into_share * flour
+    if written and not written / MASS <= stage.into <= written * MASS:
+        return Far(written, stage.into)
+    return None
+
+
+def too_small_to_cook(stage: StageBatch) -> bool:
+    cooked = stage.stage.word == "scald" or any(step.verb in COOKED for step in stage.stage.steps)
+    return cooked and stage.into < SMALL

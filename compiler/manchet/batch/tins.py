@@ -1,0 +1,95 @@
+"""How much dough a tin takes, by its volume and the kind of bread."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Formula
+from manchet.kitchen.model import Kitchen, Vessel
+from manchet.quantities.printing import decimal
+
+
+class Rule(NamedTuple):
+    """What a dough wants of a tin: millilitres for a gram of it, and what such a dough is called."""
+
+    key: str
+    divisor: Fraction
+    dough: str
+
+
+WHITE = Rule("white", Fraction(178, 100), "white bread")
+HALF = Rule("half", Fraction(171, 100), "half-and-half")
+WHOLE = Rule("wholemeal", Fraction(166, 100), "wholemeal")
+RYE = Rule("rye", Fraction(140, 100), "rye")
+LIDDED = Rule("lidded", Fraction("16.387064") / Fraction("5.5"), "a lidded tin")
+"""White, half-and-half and wholemeal: the published divisors 1.78, 1.71 and 1.66 (Risen Flour, "Calculating loaf tin
+capacity": 1500 ml takes 842 g, 1800 ml 1011 g). Lidded: the middle of 5 to 6 g for a cubic inch (toolntricks.com:
+13 x 4 x 4 inches take 1040 to 1248 g). Rye: common practice, no source."""
+
+
+class TinDough(NamedTuple):
+    """Grams of dough for one tin, and why."""
+
+    grams: Fraction
+    vessel: Vessel
+    divisor: Fraction
+    rule: str
+
+
+def tin_called(name: str, kitchen: Kitchen) -> Vessel | None:
+    wanted = fold(name)
+    return next((v for v in kitchen.vessels if v.word in ("tin", "pot") and fold(v.name) == wanted), None)
+
+
+def dough_for_tin(name: str, formula: Formula, kitchen: Kitchen) -> TinDough | None:
+    """What one tin of the kitchen takes of this formula's dough; None for a tin the kitchen does not know."""
+    vessel = tin_called(name, kitchen)
+    if vessel is None or vessel.millilitres is None:
+        return None
+    _, divisor, dough = rule_of(formula)
+    rule = f"volume of the tin / {decimal(divisor)} ml per gram, for {dough}"
+    return TinDough(vessel.millilitres / divisor, vessel, divisor, rule)
+
+
+class TinFor(NamedTuple):
+    """A tin of the kitchen for a weight of dough: what it takes by the rule, and how full this weight makes it (1: just)."""
+
+    vessel: Vessel
+    takes: Fraction
+    fill: Fraction
+
+
+NEAR = Fraction(15, 100)
+"""How far a weight may be from what a tin takes and still be baked in it. Our rule: the published divisors lie as far
+apart."""
+
+
+def volume_for(grams: Fraction, formula: Formula) -> Fraction:
+    """Millilitres of the tin that this much of the formula's dough asks for."""
+    return grams * rule_of(formula).divisor
+
+
+def tins_for(grams: Fraction, formula: Formula, kitchen: Kitchen) -> tuple[TinFor, ...]:
+    """The kitchen's tins for that much dough, the best first; () where none is near."""
+    found = []
+    for vessel in kitchen.vessels:
+        tin = dough_for_tin(vessel.name, formula, kitchen) if vessel.word == "tin" else None
+        if tin is not None and abs(grams / tin.grams - 1) <= NEAR:
+            found.append(TinFor(tin.vessel, tin.grams, grams / tin.grams))
+    return tuple(sorted(found, key=lambda tin: (abs(tin.fill - 1), tin.vessel.name)))
+
+
+def rule_of(formula: Formula) -> Rule:
+    """By its kind, its lid and its flour. Rye in a closed tin fills it as rye does: it hardly rises."""
+    if formula.kind == "rye tin loaf":
+        return RYE
+    if any(step.lid for stage in formula.stages for step in stage.steps if step.verb == "bake"):
+        return LIDDED
+    if formula.kind == "rye hearth loaf":
+        return RYE
+    whole = sum((line.share for line in formula.overall if line.is_flour and "whole" in fold(line.name)), Fraction(0))
+    if whole > Fraction(3, 4):
+        return WHOLE
+    return HALF if whole >= Fraction(1, 4) else WHITE

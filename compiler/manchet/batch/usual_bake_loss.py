@@ -1,0 +1,130 @@
+"""What the oven takes of a dough whose file does not say, by shape, size, tin and lid: what was weighed, as a range.
+
+An estimate, for sizing by baked weight and for the sheet; a `bake loss` in the file takes its place.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.model import PieceBatch
+from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Formula, Makes, Range, Step
+from manchet.quantities.printing import rounded
+
+NOTHING = Fraction(0)
+
+
+class Crust(NamedTuple):
+    """How much of its dough a shape loses in the oven, in per cent, least and most, and who says so."""
+
+    what: str
+    least: int
+    most: int
+    source: str
+
+
+LIDDED = Crust("baked under a lid", 5, 9, "common practice; pans lose less than the hearth (Hamelman, as quoted)")
+THIN = Crust(
+    "long and thin, much crust", 17, 24, "335 g of dough loses up to 80 g: a television check of baguettes, 2023"
+)
+TIN = Crust(
+    "in a tin", 8, 13, "10-13 %: Gisslen, Professional Baking; pans lose less than the hearth (Hamelman, as quoted)"
+)
+ROLL = Crust("a roll", 9, 15, "84 g of dough gives 75 g: weighed by a baker; 10-13 %: Gisslen, Professional Baking")
+SMALL = Crust(
+    "a small loaf on the hearth",
+    12,
+    18,
+    "314 g of dough gives 267 g: weighed by a baker; 10-20 % (Hamelman, as quoted)",
+)
+LOAF = Crust(
+    "a loaf on the hearth", 10, 16,
+    "10-13 %: Gisslen, Professional Baking; 13.1 %: Count Rumford, 1794, and Accum, 1821; 15.3 % of brown bread: Accum",
+)  # fmt: skip
+"""Baked in the oven's heat with no lid and no tin."""
+
+SMALL_LOAF = Fraction(400)
+"""Grams of dough below which a hearth loaf loses as a small one. Our rule."""
+
+ROLL_LIKE = frozenset({"rolls", "boiled", "lye"})
+LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf", "soft"}) | ROLL_LIKE
+"""Kinds whose loss is known. What a crisp, a batter, a cake or a filled bread loses is its maker's to weigh."""
+
+THIN_NAMES = ("baguette", "ficelle", "flute", "stick")
+
+
+def crust_of(formula: Formula, noun: str, in_tin: bool, grams: Fraction | None) -> Crust | None:
+    """How pieces of a noun are baked; None for kinds nobody has weighed. `grams` is the dough of one, where that is known."""
+    steps = steps_of(formula, noun)
+    bakes = [step for step in steps if step.verb == "bake"]
+    if formula.kind not in LOAVES or not bakes:
+        return None
+    if any(step.lid for step in bakes) and not any(step.lid is False for step in bakes):
+        return LIDDED
+    if in_tin or "tin" in formula.kind or any(_goes_into_a_tin(step) for step in steps):
+        return TIN
+    if any(thin in fold(noun) for thin in THIN_NAMES):
+        return THIN
+    if formula.kind in ROLL_LIKE or "roll" in fold(noun):
+        return ROLL
+    return SMALL if grams is not None and grams < SMALL_LOAF else LOAF
+
+
+def steps_of(formula: Formula, noun: str) -> tuple[Step, ...]:
+    """What is done to the pieces of a noun: the dough's steps, then their own."""
+    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
+    return formula.stages[-1].steps + branch
+
+
+def _goes_into_a_tin(step: Step) -> bool:
+    return step.verb == "place" and step.where is not None and fold(step.where[1]).split(" ")[-1] in ("tin", "tins")
+
+
+def bake_loss_range(formula: Formula, makes: Makes | PieceBatch) -> Range | None:
+    """Bake loss as a share, least and most; both alike where the file says it. None for kinds nobody has weighed."""
+    if formula.bake_loss is not None:
+        return Range(formula.bake_loss, formula.bake_loss)
+    crust = crust_of(formula, makes.noun, bool(makes.tin), makes.grams)
+    return None if crust is None else Range(Fraction(crust.least, 100), Fraction(crust.most, 100))
+
+
+def to_weigh_off(grams: Fraction, loss: Range) -> Range:
+    """Grams of dough for a wanted baked weight. Who must not sell it too light weighs off the upper."""
+    return Range(grams / (1 - (loss.low or NOTHING)), grams / (1 - (loss.high or NOTHING)))
+
+
+def dough_for_baked(formula: Formula, makes: Makes) -> Range | None:
+    """Grams of dough to weigh off for one piece whose baked weight is written, least and most.
+
+    Exact, and both alike, by the file's bake loss. Without one an estimate, to ten grams from 200 g on and to one below;
+    None for kinds nobody has weighed, and for a weight in all.
+    """
+    if makes.written is None:
+        return None
+    if formula.bake_loss is not None:
+        exact = makes.written / (1 - formula.bake_loss)
+        return Range(exact, exact)
+    loss = bake_loss_range(formula, makes._replace(grams=makes.written * DOUGH_OF_BAKED))
+    if loss is None or makes.number is None:
+        return None
+    dough = to_weigh_off(makes.written, loss)
+    return Range(to_tens(dough.low or NOTHING), to_tens(dough.high or NOTHING))
+
+
+def piece_for_baked(formula: Formula, makes: Makes) -> Fraction | None:
+    """The one figure that is weighed off: exact by the file's bake loss, else the middle of the estimate."""
+    dough = dough_for_baked(formula, makes)
+    if dough is None or dough.low == dough.high:
+        return None if dough is None else dough.low
+    return to_tens(dough.likely)
+
+
+DOUGH_OF_BAKED = Fraction(115, 100)
+"""Dough for 1 g of bread, to find whether a loaf is a small one before its loss is known."""
+
+
+def to_tens(grams: Fraction) -> Fraction:
+    """An estimate of a weight: to ten grams from 200 g on, for it is no finer."""
+    return rounded(grams / 10, 0) * 10 if grams >= 200 else rounded(grams, 0)

@@ -1,0 +1,91 @@
+"""`Work`: one batch in one kitchen, which is what everything printed and every check is about.
+
+Reading ends in a `Formula`, of no size and in no kitchen. From there on an order, a kitchen and a larder belong to each
+answer, and a `Work` holds them together, so that two forms of one dough cannot be worked out from different ones.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Hashable
+from functools import cached_property, wraps
+from typing import Concatenate, Final, ParamSpec, TypeVar
+
+from manchet.batch.mixes import Mixes, mixes_of
+from manchet.batch.model import Batch, StageBatch
+from manchet.batch.order import Order
+from manchet.batch.sizing import sized
+from manchet.batch.totals import Totals, totals_of
+from manchet.diagnostics.outcome import Outcome
+from manchet.formula.model import Formula, Stage
+from manchet.kitchen.model import Kitchen
+from manchet.larder.book import Larder
+
+P = ParamSpec("P")
+T = TypeVar("T")
+
+
+class Work:
+    """One batch in one kitchen. Never changed after it is made; see `work_of`.
+
+    What only `batch` knows is a property here. What a higher room works out of it is a function of that room marked
+    `once`, and `answers` keeps what it said: so this class knows none of them.
+    """
+
+    def __init__(self, order: Order, batch: Batch, kitchen: Kitchen, larder: Larder) -> None:
+        self.order: Final = order
+        self.batch: Final = batch
+        self.kitchen: Final = kitchen
+        self.larder: Final = larder
+        self.answers: Final[dict[tuple[Hashable, ...], object]] = {}
+
+    @property
+    def formula(self) -> Formula:
+        return self.batch.formula
+
+    @property
+    def kind(self) -> str:
+        return self.batch.formula.kind
+
+    @property
+    def dough(self) -> StageBatch:
+        """The stage that is divided; of a preparation, all of it."""
+        return self.batch.stages[-1]
+
+    @cached_property
+    def totals(self) -> Totals:
+        return totals_of(self.formula, self.larder)
+
+    @cached_property
+    def mixes(self) -> Mixes:
+        return mixes_of(self.batch, self.kitchen, self.totals.wet)
+
+
+def work_of(formula: Formula, order: Order, kitchen: Kitchen, larder: Larder) -> Outcome[Work | None]:
+    """The work that an order asks for; None, with the reason, where it cannot be sized."""
+    batch = sized(formula, order, kitchen)
+    made = None if batch.value is None else Work(order, batch.value, kitchen, larder)
+    return Outcome(made, batch.diagnostics)
+
+
+def once(function: Callable[Concatenate[Work, P], T]) -> Callable[Concatenate[Work, P], T]:
+    """A function of a `Work` that is worked out once for the same arguments, and then remembered by the `Work`.
+
+    Arguments have to be hashable. A stage goes by its key: its hash would walk through all that is in it.
+    """
+
+    @wraps(function)
+    def remembered(work: Work, /, *args: P.args, **kwargs: P.kwargs) -> T:
+        key = (function, *map(_key, args), *kwargs.items())
+        if key not in work.answers:
+            work.answers[key] = function(work, *args, **kwargs)
+        return work.answers[key]  # type: ignore[return-value]
+
+    return remembered
+
+
+def _key(argument: object) -> Hashable:
+    if isinstance(argument, Stage):
+        return argument.key
+    if isinstance(argument, StageBatch):
+        return argument.stage.key
+    return argument

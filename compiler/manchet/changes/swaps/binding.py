@@ -1,0 +1,75 @@
+"""The swaps of a formula carried out in its lines, one after another."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from manchet.changes.swaps.lines import Bench
+from manchet.changes.swaps.swapping import swapped
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
+from manchet.formula.binding import Offered, bind
+from manchet.formula.changed import OPTION
+from manchet.formula.model import Swapped
+from manchet.source.text import Line
+from manchet.syntax import nodes
+from manchet.syntax.line import read_line
+from manchet.syntax.nodes import Entry
+
+
+class Wanted(NamedTuple):
+    """A swap, the line it stands in, and whether the formula may be without what is swapped out."""
+
+    swap: nodes.Swap
+    line: Line
+    if_there: bool = False
+
+
+def wanted(entry: Entry) -> Wanted:
+    """The swap of a variant's line."""
+    assert isinstance(entry.node, nodes.Swap)
+    return Wanted(entry.node, entry.line)
+
+
+def asked(text: str, if_there: bool = False) -> Wanted | None:
+    """The swap that `fresh yeast for instant yeast` asks for; None where the text asks for none."""
+    body = f"swap {text}"
+    read = read_line(body, "variant")
+    if not isinstance(read.node, nodes.Swap) or read.faults:
+        return None
+    return Wanted(read.node, Line(OPTION, 1, body, 0, body, ""), if_there)
+
+
+class Rewritten(NamedTuple):
+    """A formula's lines after its swaps, what it is offered after them, and what they came to."""
+
+    block: Entry
+    offered: Offered
+    swapped: tuple[Swapped, ...]
+
+
+def _quiet(made: Sequence[Swapped]) -> frozenset[str]:
+    """What a formula that may be without it is not told: it has none of it, or its own swap took it."""
+    asked_before = any(each.place.path == OPTION for each in made)
+    return frozenset({"swap-not-there"} if asked_before else {"swap-not-there", "swap-taken-before"})
+
+
+def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors: str) -> Outcome[Rewritten | None]:
+    """The formula's lines after its swaps; None where it, or one of them, cannot be."""
+    made: list[Swapped] = []
+    bench = Bench(offered.larder, offered.measures, factors)
+    reports: tuple[Diagnostic, ...] = ()
+    for one in swaps:
+        before = bind(block, offered)
+        if before.value is None:
+            return Outcome(None, before.diagnostics)
+        done = swapped(block, offered.shared, before.value, one.swap, one.line, bench, made)
+        if done.value is None:
+            if one.if_there and all(report.name in _quiet(made) for report in done.diagnostics):
+                continue
+            return Outcome(None, done.diagnostics)
+        block, offered = done.value.formula, offered._replace(shared=done.value.shared)
+        made.append(done.value.swapped)
+        reports += done.diagnostics
+    return Outcome(Rewritten(block, offered, tuple(made)), reports)

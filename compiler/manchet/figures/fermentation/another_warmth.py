@@ -1,0 +1,186 @@
+"""What a wait becomes when the place is not as warm as written, and the yeast that moves it. All of it estimates."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.figures.fermentation.yeast_rate import (
+    BAKERS,
+    NOTHING,
+    SOUR_BACTERIA,
+    SOUR_YEAST,
+    THUMB_SOURCE,
+    Leaven,
+    holds,
+    longer_by_thumb,
+    pace,
+)
+from manchet.figures.figure import Figure, Given
+from manchet.formula.model import Formula, Range, Stage, Step
+from manchet.quantities.printing import decimal, rounded
+
+WAITS = frozenset({"ripen", "ferment", "prove"})
+"""Waits that are over when the leaven has done its work. A retard is over when the baker comes back."""
+
+AROUND = (-4, -2, 2, 4)
+"""Degrees from the written ones for which a wait is told."""
+
+SLICES = 12
+"""Into how many pieces a falling or rising temperature is cut; more change no printed figure."""
+
+MOST_MOVED = 4
+"""Yeast is not told for a wait that needs more than so many times as much, or as little. Our rule."""
+
+
+class Elsewhere(NamedTuple):
+    """A wait at another temperature: seconds, from the shortest to the longest of what is written and who works."""
+
+    celsius: Fraction
+    seconds: Range
+    by_thumb: Fraction
+    """The likely time by the trade's rule of thumb, to read beside it."""
+
+
+class Waiting(NamedTuple):
+    """A wait with a time and a temperature, and what works in it."""
+
+    where: str
+    """The stage or the bread it belongs to."""
+    step: Step
+    time: Range
+    leavens: tuple[Leaven, ...]
+
+    @property
+    def celsius(self) -> Fraction:
+        """As written; halfway, where it falls or rises."""
+        first, last = ends(self.step)
+        return (first + last) / 2
+
+    def at(self, celsius: Fraction) -> Elsewhere | None:
+        """The same work done at one other temperature; None outside the model's range for any that work in it."""
+        first = ends(self.step)[0]
+        if not all(holds(leaven, celsius) and holds(leaven, first) for leaven in self.leavens):
+            return None
+        longer = [mean_pace(leaven, self.step) / pace(leaven, celsius) for leaven in self.leavens]
+        low = self.time.likely if self.time.low is None else self.time.low
+        high = self.time.likely if self.time.high is None else self.time.high
+        thumb = self.time.likely * longer_by_thumb(self.celsius, celsius)
+        return Elsewhere(celsius, Range(low * min(longer), high * max(longer)), thumb)
+
+    def yeast_for(self, seconds: Fraction, celsius: Fraction) -> Fraction | None:
+        """By what the baker's yeast is multiplied to be as far in another time and warmth.
+
+        Yeast times time times pace stays the same. The US Army manual for bakers of 1916 gives a sponge with half the
+        yeast 8 h for 5, not 10: so a longer wait may want a little less than this says. None where something else
+        works too, outside the model's range, and beyond `MOST_MOVED`.
+        """
+        there = self.at(celsius)
+        if self.leavens != (BAKERS,) or there is None or seconds <= 0:
+            return None
+        times = there.seconds.likely / seconds
+        return times if Fraction(1, MOST_MOVED) <= times <= MOST_MOVED else None
+
+
+def waits_of(formula: Formula) -> tuple[Waiting, ...]:
+    """Every wait of a formula that has a time, a temperature and something alive in it, in working order."""
+    found: list[Waiting] = []
+    for stage in formula.stages:
+        found += _waits(stage.name, stage.steps, leavens_of(stage, formula))
+    for branch in formula.branches:
+        found += _waits(branch.noun, branch.steps, leavens_of(formula.stages[-1], formula))
+    return tuple(found)
+
+
+def _waits(where: str, steps: Iterable[Step], leavens: tuple[Leaven, ...]) -> Iterator[Waiting]:
+    for step in steps:
+        if leavens and step.verb in WAITS and step.time is not None and step.heats:
+            yield Waiting(where, step, step.time, leavens)
+
+
+def leavens_of(stage: Stage, formula: Formula) -> tuple[Leaven, ...]:
+    """What works in a stage, its own and what other stages bring. Bacteria count where a sour is to ripen."""
+    classes = set(_classes(stage, {other.key: other for other in formula.stages}, frozenset()))
+    found = []
+    if not classes.isdisjoint(("yeast", "sweet-dough yeast")):
+        found.append(BAKERS)
+    if "culture" in classes:
+        found.append(SOUR_YEAST)
+        if any(step.verb == "ripen" for step in stage.steps):
+            found.append(SOUR_BACTERIA)
+    return tuple(found)
+
+
+def _classes(stage: Stage, stages: dict[str, Stage], seen: frozenset[str]) -> Iterator[str]:
+    for portion in stage.portions:
+        if portion.ingredient is not None:
+            yield portion.ingredient.class_
+        if portion.stage in stages and portion.stage not in seen:
+            yield from _classes(stages[portion.stage], stages, seen | {stage.key, portion.stage})
+
+
+def ends(step: Step) -> tuple[Fraction, Fraction]:
+    """Celsius at the start and at the end of a step that has a temperature."""
+    first = step.heats[0].celsius.likely
+    return first, first if step.ramp is None else step.ramp[1].likely
+
+
+def mean_pace(leaven: Leaven, step: Step) -> Fraction:
+    """How fast it works on the average of a step that has a temperature; one that falls or rises does so steadily."""
+    first, last = ends(step)
+    if first == last:
+        return pace(leaven, first)
+    width = (last - first) / SLICES
+    return sum((pace(leaven, first + width * (2 * n + 1) / 2) for n in range(SLICES)), NOTHING) / SLICES
+
+
+def hours_at(celsius: Fraction, steps: Iterable[Step], leaven: Leaven = BAKERS) -> Fraction | None:
+    """The waiting of some steps as hours at one temperature; None where one has none or is outside the model's range."""
+    total = NOTHING
+    for step in steps:
+        if step.time is None:
+            continue
+        if not step.heats or not holds(leaven, celsius) or not all(holds(leaven, end) for end in ends(step)):
+            return None
+        total += step.time.likely / 3600 * mean_pace(leaven, step) / pace(leaven, celsius)
+    return total
+
+
+def fermentation_figures(formula: Formula, air: Fraction | None = None) -> dict[str, Figure]:
+    """For each wait what it takes some degrees cooler and warmer, in minutes, by a name that says so.
+
+    `air` is the kitchen's, Celsius: a wait that names no place of its own is told for it too.
+    """
+    found: dict[str, Figure] = {}
+    for wait in waits_of(formula):
+        place = wait.step.place.where
+        written = (
+            Given(f"{wait.step.verb} as written", wait.time.likely / 60, "min", place),
+            Given("as warm as", wait.celsius, "C", place),
+        )
+        elsewhere = {wait.celsius + degrees for degrees in AROUND}
+        if air is not None and wait.step.where is None:
+            elsewhere.add(air)
+        for celsius in sorted(elsewhere - {wait.celsius}):
+            there = wait.at(celsius)
+            if there is None:
+                continue
+            name = f"{wait.where}, {wait.step.verb} at {decimal(there.celsius, 1)} C"
+            thumb = Figure("by the rule of thumb", _minutes(there.by_thumb), "min",
+                           "a tenth longer for each degree cooler", (), THUMB_SOURCE)  # fmt: skip
+            low = min(there.seconds.low or NOTHING, there.by_thumb)
+            high = max(there.seconds.high or NOTHING, there.by_thumb)
+            rule = (
+                f"an estimate, {decimal(_minutes(low), 0)} to {decimal(_minutes(high), 0)} min by both: the written time x "
+                f"how fast {' and '.join(leaven.name for leaven in wait.leavens)} worked / how fast there"
+            )
+            source = "; ".join(leaven.source for leaven in wait.leavens)
+            found.setdefault(name, Figure(name, _minutes(there.seconds.likely), "min", rule, (*written, thumb), source))
+    return found
+
+
+def _minutes(seconds: Fraction) -> Fraction:
+    """No finer than an estimate is: to five minutes from half an hour on, to half an hour from five hours on."""
+    step = 1 if seconds < 1800 else 5 if seconds < 18_000 else 30
+    return rounded(seconds / 60 / step, 0) * step

@@ -1,0 +1,289 @@
+"""The yeast that moves a wait to another time or another warmth: for a poolish, a biga, a sponge, a straight dough.
+
+Only where baker's yeast weighed into the very stage does all the work, and no fridge takes part: yeast x time x pace stays
+the same. The bulk and the proof of a straight dough are taken together.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from math import isqrt
+from typing import NamedTuple
+
+from manchet.batch.mixes import Mixes
+from manchet.batch.model import Batch
+from manchet.figures.fermentation.another_warmth import MOST_MOVED, WAITS, Waiting, leavens_of, mean_pace
+from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, pace
+from manchet.figures.figure import Figure, Given
+from manchet.formula.model import Formula, Moved, Portion, Range, Stage, Step
+from manchet.quantities.printing import decimal, rounded
+
+STEP = Fraction(2)
+"""Celsius between two columns."""
+ACROSS = (-2, -1, 1, 2)
+"""Columns beside the written one, in steps."""
+DOWN = (Fraction(1, 2), Fraction(3, 4), Fraction(5, 4), Fraction(3, 2))
+"""Rows above and below the written one, as shares of its time."""
+HOUR = Fraction(3600)
+
+COLD_WAITS = frozenset({"retard", "chill", "freeze", "thaw"})
+YEASTS = frozenset({"yeast", "sweet-dough yeast"})
+ARMY = "US Army, Manual for Army Bakers, 1916: half the yeast, a sponge of 5 h takes up to 8 h"
+RULE = "yeast as written x the work of the written wait / (hours x how fast the yeast works there)"
+
+CARRIES_ON = "most of the bread's yeast is in it, so the dough moves too: go by its look"
+
+
+class YeastWait(NamedTuple):
+    """The waits of one stage that its own baker's yeast raises alone."""
+
+    stage: Stage
+    branch: str
+    """The noun of the pieces whose proof is meant, where there are several sorts; else ""."""
+    waits: tuple[Waiting, ...]
+    portion: Portion
+    """The yeast: its first line, should it stand in several."""
+    share: Fraction
+    """All of that yeast in the stage, grams per gram of all flour."""
+    carries_on: bool
+    """It is most of the bread's yeast, and goes on working in the dough: that moves too, and nobody can say how far."""
+
+    @property
+    def seconds(self) -> Range:
+        """From the shortest to the longest that is written, all waits together."""
+        return Range(
+            sum((w.time.likely if w.time.low is None else w.time.low for w in self.waits), NOTHING),
+            sum((w.time.likely if w.time.high is None else w.time.high for w in self.waits), NOTHING),
+        )
+
+    @property
+    def likely(self) -> Fraction:
+        return sum((w.time.likely for w in self.waits), NOTHING)
+
+    @property
+    def work(self) -> Fraction:
+        """Seconds at the yeast's best that would do the same."""
+        return sum((w.time.likely * mean_pace(BAKERS, w.step) for w in self.waits), NOTHING)
+
+    @property
+    def celsius(self) -> Range:
+        """From the coolest to the warmest that is written."""
+        found = [w.celsius for w in self.waits]
+        return Range(min(found), max(found))
+
+    @property
+    def mean(self) -> Fraction:
+        """Celsius, each wait counting by its time."""
+        return sum((w.time.likely * w.celsius for w in self.waits), NOTHING) / self.likely
+
+    def times(self, seconds: Fraction, celsius: Fraction | None = None) -> Fraction | None:
+        """By what the yeast is multiplied for so many seconds in all at one temperature (None: as warm as written).
+
+        None outside the model's range, and beyond `MOST_MOVED`.
+        """
+        if seconds <= 0 or (celsius is not None and not holds(BAKERS, celsius)):
+            return None
+        there = self.work / self.likely if celsius is None else pace(BAKERS, celsius)
+        times = self.work / (seconds * there)
+        return times if Fraction(1, MOST_MOVED) <= times <= MOST_MOVED else None
+
+
+def by_the_army(times: Fraction) -> Fraction:
+    """The same by the one trial in print: half the yeast for 1.6 times the hours, near enough the power 3/2 of `times`."""
+    return times * Fraction(isqrt(times.numerator * times.denominator * 10**12), times.denominator * 10**6)
+
+
+def yeast_waits(formula: Formula) -> tuple[YeastWait, ...]:
+    """Every wait of a formula that yeast can move, in working order."""
+    found = (_yeast_wait(stage, formula) for stage in formula.stages)
+    return () if formula.preparation else tuple(wait for wait in found if wait is not None)
+
+
+def why_not(stage: Stage, formula: Formula) -> str:
+    """Why yeast cannot move the waits of a stage, as a part of a sentence; "" where it can."""
+    steps = _steps(stage, formula)[0]
+    yeasts = _own_yeast(stage)
+    if "culture" in _classes_in(stage, formula):
+        return "a culture works in it, and nobody weighs out how much of that is alive"
+    if not yeasts:
+        return "no yeast is weighed into it"
+    if any(_raised(other, formula) for other in _stages_in(stage, formula)):
+        return "what ferments before it brings yeast of its own, and nobody knows how much by then"
+    if len({p.key for p in yeasts}) > 1:
+        return "two sorts of yeast work in it"
+    if any(step.verb in COLD_WAITS for step in steps):
+        return "it stands in the cold, where the dough's own slow cooling decides"
+    waits = [step for step in steps if step.verb in WAITS]
+    if not waits:
+        return "it has no wait that ends when the yeast has done its work (`ripen`, `ferment`, `prove`)"
+    if any(step.time is None or not step.heats for step in waits):
+        return "one of its waits has no time or no temperature"
+    if not all(holds(BAKERS, end) for step in waits for end in _ends(step)):
+        low, high = (decimal(end) for end in BAKERS.holds)
+        return f"it stands colder or warmer than {low} to {high} C, where the model of yeast is silent"
+    return ""
+
+
+def _yeast_wait(stage: Stage, formula: Formula) -> YeastWait | None:
+    if leavens_of(stage, formula) != (BAKERS,) or why_not(stage, formula):
+        return None
+    steps, branch = _steps(stage, formula)
+    waits = tuple(
+        Waiting(stage.name, step, step.time, (BAKERS,))
+        for step in steps
+        if step.verb in WAITS and step.time is not None and step.time.likely > 0
+    )
+    portions = _own_yeast(stage)
+    share = sum((p.share for p in portions), NOTHING)
+    if not waits or not share:
+        return None
+    everywhere = sum((p.share for other in formula.stages for p in _own_yeast(other)), NOTHING)
+    carries_on = stage is not formula.stages[-1] and share * 2 > everywhere
+    return YeastWait(stage, branch, waits, portions[0], share, carries_on)
+
+
+def _steps(stage: Stage, formula: Formula) -> tuple[tuple[Step, ...], str]:
+    """What is done with a stage; with the dough, also what is done with the first sort of its pieces, and their noun."""
+    if stage is not formula.stages[-1] or not formula.branches:
+        return stage.steps, ""
+    first = formula.branches[0]
+    return (*stage.steps, *first.steps), first.noun if len(formula.branches) > 1 else ""
+
+
+def _own_yeast(stage: Stage) -> list[Portion]:
+    return [p for p in stage.portions if p.ingredient is not None and p.ingredient.class_ in YEASTS and p.share]
+
+
+def _stages_in(stage: Stage, formula: Formula) -> Iterator[Stage]:
+    used = {portion.stage for portion in stage.portions if portion.stage}
+    return (other for other in formula.stages if other.key in used and other is not stage)
+
+
+def _classes_in(stage: Stage, formula: Formula) -> frozenset[str]:
+    own = {p.ingredient.class_ for p in stage.portions if p.ingredient is not None}
+    return frozenset(own).union(*(_classes_in(other, formula) for other in _stages_in(stage, formula)))
+
+
+def _raised(stage: Stage, formula: Formula) -> bool:
+    return not _classes_in(stage, formula).isdisjoint(YEASTS)
+
+
+def _ends(step: Step) -> Iterable[Fraction]:
+    return (step.heats[0].celsius.likely, *([] if step.ramp is None else [step.ramp[1].likely]))
+
+
+# ---- the grid -----------------------------------------------------------------------------------------
+
+
+class Cell(NamedTuple):
+    """How much of the yeast as written, and grams of it in one making of the stage; None where the model is silent."""
+
+    times: Fraction | None
+    grams: Fraction | None
+    written: bool
+
+
+class Row(NamedTuple):
+    seconds: Range
+    cells: tuple[Cell, ...]
+    """One for each of the grid's `celsius`."""
+
+
+class YeastGrid(NamedTuple):
+    wait: YeastWait
+    makings: int
+    """How many times the stage is made; the grams are for one."""
+    celsius: tuple[Range, ...]
+    rows: tuple[Row, ...]
+
+
+def yeast_grids(batch: Batch, mixes: Mixes, step: Fraction = STEP) -> tuple[YeastGrid, ...]:
+    """For each wait that yeast can move, hours by Celsius; `step` is what the columns go by."""
+    made = {making.stage.stage.key: making for making in mixes.makings}
+    found = []
+    for wait in yeast_waits(batch.formula):
+        making = made[wait.stage.key]
+        grams = sum((w.grams for w in making.weighed if w.portion.key == wait.portion.key), NOTHING)
+        found.append(_grid(wait, making.times, grams, step))
+    return tuple(found)
+
+
+def _grid(wait: YeastWait, makings: int, grams: Fraction, step: Fraction) -> YeastGrid:
+    middle = rounded(wait.mean, 0) if wait.celsius.low != wait.celsius.high else wait.mean
+    columns: list[Fraction | None] = [middle + step * n for n in ACROSS if n < 0]
+    columns += [None, *(middle + step * n for n in ACROSS if n > 0)]
+
+    def row(seconds: Fraction, said: Range) -> Row:
+        cells = []
+        for celsius in columns:
+            times = wait.times(seconds, celsius)
+            written = celsius is None and seconds == wait.likely
+            cells.append(Cell(times, None if times is None else grams * times, written))
+        return Row(said, tuple(cells))
+
+    hours = sorted({hours_to_say(wait.likely * share) for share in DOWN} - {wait.likely})
+    rows = [row(seconds, Range(seconds, seconds)) for seconds in hours]
+    at = sum(1 for seconds in hours if seconds < wait.likely)
+    rows.insert(at, row(wait.likely, wait.seconds))
+    said = tuple(wait.celsius if celsius is None else Range(celsius, celsius) for celsius in columns)
+    return YeastGrid(wait, makings, said, tuple(rows))
+
+
+def hours_to_say(seconds: Fraction) -> Fraction:
+    """A time a baker would plan by, in seconds: whole hours from six on, half hours from two, else quarters."""
+    step = HOUR if seconds >= 6 * HOUR else HOUR / 2 if seconds >= 2 * HOUR else HOUR / 4
+    return max(rounded(seconds / step, 0), Fraction(1)) * step
+
+
+def yeast_figures(batch: Batch, mixes: Mixes) -> dict[str, Figure]:
+    """The yeast for other waits, in grams for the whole batch, by the name `poolish: instant yeast for 16 h at 18 C`."""
+    found: dict[str, Figure] = {}
+    for grid in yeast_grids(batch, mixes):
+        wait = grid.wait
+        for row in grid.rows:
+            for celsius, cell in zip(grid.celsius, row.cells, strict=True):
+                if cell.times is None or cell.grams is None or cell.written:
+                    continue
+                hours = decimal(row.seconds.likely / 3600, 2)
+                name = f"{wait.stage.name}: {wait.portion.name} for {hours} h at {decimal(celsius.likely, 1)} C"
+                found[name] = _figure(name, wait, cell.times, cell.grams * grid.makings)
+    return found
+
+
+def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Figure:
+    low, high = sorted((grams, grams / times * by_the_army(times)))
+    places = 0 if low >= 100 else 1 if low >= 10 else 2
+    waits = tuple(
+        Given(f"{w.step.verb} as written, at {decimal(w.celsius, 1)} C", w.time.likely / 60, "min",
+              w.step.place.where)
+        for w in wait.waits
+    )  # fmt: skip
+    place = wait.portion.place
+    written = Given(f"{wait.portion.name} as written", grams / times, "g", place.where)
+    rule = (
+        f"an estimate, {decimal(low, places)} to {decimal(high, places)} g: {RULE}; the other end by the army's sponge"
+    )
+    return Figure(name, rounded(grams, places), "g", rule, (written, *waits), f"{BAKERS.source}; {ARMY}")
+
+
+def moved_figures(formula: Formula) -> dict[str, Figure]:
+    """By what the yeast of a wait that was asked for is multiplied, by the name `wait: poolish`."""
+    return {f"wait: {one.stage}": _moved(one) for one in formula.moved}
+
+
+def _moved(one: Moved) -> Figure:
+    where = one.place.where
+    seconds, celsius = one.seconds or one.written, one.celsius or one.written_celsius
+    inputs = (
+        Given(f"{one.stage} as written", one.written.likely / 60, "min", where),
+        Given("as warm as written", one.written_celsius.likely, "C", where),
+        Given("asked for", seconds.likely / 60, "min", "--wait"),
+        Given("as warm as asked for", celsius.likely, "C", "--wait"),
+        Given(f"{one.yeast} in all, as written", one.in_all * 100, "%", where),
+        Given(f"{one.yeast} in all, now", one.in_all_now * 100, "%", "--wait"),
+    )
+    other = decimal(rounded(by_the_army(one.times), 2), 2)
+    rule = f"an estimate, by the army's sponge {other}: {RULE}, to two decimals; flour and water as written"
+    rule += f"; {CARRIES_ON}" if one.carries_on else ""
+    return Figure(f"{one.yeast}, so many times as much", one.times, "", rule, inputs, f"{BAKERS.source}; {ARMY}")

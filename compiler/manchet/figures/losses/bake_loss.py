@@ -1,0 +1,207 @@
+"""What bread loses: in the oven, where the file gives no figure; on the shelf; and how moist it is then. All estimates."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+from collections.abc import Iterator
+from fractions import Fraction
+from itertools import pairwise
+
+from manchet.batch.model import Batch, PieceBatch
+from manchet.batch.usual_bake_loss import LOAVES, SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
+from manchet.figures.figure import Figure, Given
+from manchet.formula.model import Formula, Makes, OverallLine, Range
+from manchet.larder.book import Larder
+from manchet.quantities.printing import decimal, rounded
+
+NOTHING = Fraction(0)
+
+
+KEEPING = ((0, Fraction(0)), (24, Fraction(125, 6400)), (48, Fraction(500, 6400)), (70, Fraction(900, 6400)))
+"""Hours and share lost by an unwrapped 4 lb loaf: 1.25, 5 and 9 oz of 64 (Goddard, grocers' guide)."""
+
+
+def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | None = None) -> Figure | None:
+    """Per cent of its dough that a piece loses in the oven and while it cools: the file's, else an estimate.
+
+    `grams` is the dough of one piece, where `makes` does not say. None for kinds nobody has weighed.
+    """
+    where = formula.place.where
+    if formula.bake_loss is not None:
+        given = Given("bake loss", formula.bake_loss * 100, "%", where)
+        return Figure("bake loss", given.value, "%", "as the head says", (given,), "the file")
+    crust = crust_of(formula, makes.noun, bool(makes.tin), makes.grams if grams is None else grams)
+    if crust is None:
+        return None
+    return Figure(
+        "bake loss", Fraction(crust.least + crust.most, 2), "%",
+        f"an estimate, {crust.least} to {crust.most} %: {crust.what}; weigh ten before and after, and write `bake loss`",
+        (), crust.source,
+    )  # fmt: skip
+
+
+def baked(grams: Fraction, loss: Range) -> Range:
+    """Grams of bread that so much dough gives, least and most."""
+    return Range(grams * (1 - (loss.high or NOTHING)), grams * (1 - (loss.low or NOTHING)))
+
+
+def about_baked(grams: Fraction, loss: Range) -> Fraction:
+    """Grams of bread to print: to ten from 200 g on, for it is an estimate."""
+    return to_tens(baked(grams, loss).likely)
+
+
+def kept(hours: Fraction) -> Fraction | None:
+    """The share of its weight an unwrapped loaf has lost, a straight line between what was weighed; None after 70 h."""
+    for (before, least), (after, most) in pairwise(KEEPING):
+        if before <= hours <= after:
+            return least + (most - least) * (hours - before) / (after - before)
+    return None
+
+
+def half_the_water(formula: Formula, larder: Larder) -> Fraction:
+    """Bake loss as a share by an old rule of thumb: dough loses in the oven half the water it took up (Boutroux, 1897)."""
+    taken = sum((_poured_water(line, larder) for line in formula.overall), NOTHING)
+    return taken / 2 / formula.dough_share
+
+
+def moisture(formula: Formula, larder: Larder, loss: Fraction) -> Fraction | None:
+    """Water in the whole baked loaf, as a share of it: all the water there is, flour's own too, less the losses.
+
+    None where a preparation or a flour of unknown moisture goes in. What is lost on the way is taken for water; what
+    rising eats (1 to 2 % of the flour) is left out. A crumb is some points moister than its loaf.
+    """
+    water = weighed = NOTHING
+    for line in formula.overall:
+        if line.ingredient is None or (line.is_flour and "water" not in line.ingredient.composition):
+            return None
+        share = line.ingredient.composition.get("water")
+        water += _poured_water(line, larder) if share is None else line.share * share / 100
+        weighed += line.share
+    dough = formula.dough_share
+    water -= weighed - dough + loss * dough
+    return water / (dough * (1 - loss))
+
+
+def _poured_water(line: OverallLine, larder: Larder) -> Fraction:
+    return NOTHING if line.ingredient is None else line.share * larder.poured(line.ingredient).water
+
+
+def loss_figures(batch: Batch, larder: Larder) -> dict[str, Figure]:
+    """Of each sort of piece: bake loss and baked weight where the file gives no loss, dough to weigh off where a baked
+    weight is wanted, moisture, and what a plain loaf weighs when it has lain for a day and for two."""
+    if batch.formula.preparation:
+        return {}
+    found: dict[str, Figure] = _dough_loss(batch)
+    for piece in batch.pieces:
+        whose = f" of {piece.noun}" if len(batch.pieces) > 1 else ""
+        for name, figure in _of_piece(batch.formula, piece, larder):
+            found[f"{name}{whose}, estimate"] = figure
+    return found
+
+
+DOUGH_LOSS = (1, 2, 5)
+"""Per cent of its dough that bowl, bench, scale and fermentation take: least, likely, most."""
+
+
+def _dough_loss(batch: Batch) -> dict[str, Figure]:
+    """What to reckon with between bowl and scale, where the file says no dough loss and pieces are weighed off."""
+    formula = batch.formula
+    if formula.dough_loss or not batch.pieces or formula.kind not in LOAVES:
+        return {}
+    least, likely, most = (Fraction(share) for share in DOUGH_LOSS)
+    head = formula.makes[0].place
+    pieces = Given("dough in the pieces", batch.divided, "g", f"{head.path}:{head.line}")
+    mixed = Figure(
+        "dough to mix for that", rounded(batch.divided / (1 - likely / 100) / 10, 0) * 10, "g",
+        "dough in the pieces / (1 - dough loss / 100)", (pieces,), "arithmetic",
+    )  # fmt: skip
+    rule = (
+        f"an estimate, {decimal(least)} to {decimal(most)} %: what stays in bowl, on bench and scale, and what fermentation "
+        "takes; weigh it once, and write `dough loss`"
+    )
+    source = "2 %: W. Prejean, The Bakery Network, 2011, and 2.03 %: Count Rumford, 1794; 5 % and more: IREKS Compendium 13.5"
+    return {"dough loss, estimate": Figure("dough loss", likely, "%", rule, (mixed,), source)}
+
+
+def _of_piece(formula: Formula, piece: PieceBatch, larder: Larder) -> Iterator[tuple[str, Figure]]:
+    loss, span = bake_loss_of(formula, piece), bake_loss_range(formula, piece)
+    if loss is None or span is None:
+        return
+    head = formula.makes[0].place if formula.makes else formula.place
+    dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", f"{head.path}:{head.line}")
+    weight = _baked_weight(piece, span, dough, loss)
+    if formula.bake_loss is None:
+        half = Figure("by half the water", rounded(half_the_water(formula, larder) * 100, 0), "%",
+                      "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
+        yield "bake loss", loss._replace(inputs=(*loss.inputs, half))
+        yield "baked weight", weight
+        if piece.baked_wanted is not None:
+            yield "dough to weigh off", _weighed_off(piece, piece.baked_wanted, span, loss)
+    yield from _kept(formula, piece, weight)
+    moist = moisture(formula, larder, span.likely)
+    if moist is not None and moist > 0:
+        yield "moisture", Figure(
+            "moisture of the loaf", rounded(moist * 100, 0), "%",
+            "an estimate: all the water weighed in and in the flour, less the bake loss / baked weight",
+            (loss,), "the larder's composition of each ingredient; US law allows bread up to 38 % (21 CFR 136.110)",
+        )  # fmt: skip
+
+
+def _baked_weight(piece: PieceBatch, span: Range, dough: Given, loss: Figure) -> Figure:
+    if piece.baked_grams is not None:
+        rule = "dough for one x (1 - bake loss / 100)"
+        return Figure("baked weight", piece.baked_grams, "g", rule, (dough, loss), loss.source)
+    ends = baked(piece.grams, span)
+    rule = f"an estimate, {_span(ends)} g: dough for one x (1 - bake loss / 100)"
+    likely = about_baked(piece.grams, span) if piece.baked_wanted is None else piece.baked_wanted
+    return Figure("baked weight", likely, "g", rule, (dough, loss), loss.source)
+
+
+def _weighed_off(piece: PieceBatch, wanted: Fraction, span: Range, loss: Figure) -> Figure:
+    ends = to_weigh_off(wanted, span)
+    rule = (
+        f"an estimate, {_span(ends)} g: baked weight / (1 - bake loss / 100); "
+        "who must not sell it too light takes the upper"
+    )
+    given = Given("wanted baked", wanted, "g", "the head, or what was asked for")
+    return Figure("dough to weigh off", piece.grams, "g", rule, (given, loss), loss.source)
+
+
+def _span(ends: Range) -> str:
+    return f"{decimal(ends.low or NOTHING, 0)} to {decimal(ends.high or NOTHING, 0)}"
+
+
+# ---- on the shelf -------------------------------------------------------------------------------------
+
+PLAIN_LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf"})
+"""Kinds like the loaf that was weighed: no fat or sugar to hold its water."""
+
+WEIGHED_LOAF = Fraction(4 * 45359237, 100000)
+"""Grams of the 4 lb loaf that was weighed on the shelf."""
+
+DAYS = (24, 48)
+
+
+def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple[str, Figure]]:
+    if formula.kind not in PLAIN_LOAVES or piece.grams < SMALL_LOAF:
+        return
+    for hours in DAYS:
+        share = kept(Fraction(hours))
+        assert share is not None
+        more = share * more_skin(weight.value)
+        light, heavy = sorted((weight.value * (1 - share), weight.value * (1 - more)))
+        name = f"weight after {hours} h unwrapped"
+        rule = (
+            f"an estimate, {decimal(light, 0)} to {decimal(heavy, 0)} g: baked weight x (1 - what a 4 lb loaf lost), and "
+            "by so much more as a loaf of this weight has more skin for its weight"
+        )
+        lost = Given("a 4 lb loaf lost", rounded(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
+        yield name, Figure(name, rounded((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)
+
+
+GODDARD = "Goddard, grocers' guide: a 4 lb loaf weighed from day to day"
+
+
+def more_skin(grams: Fraction) -> Fraction:
+    """How much more skin for its weight a loaf has than the one that was weighed: as the cube root of their weights."""
+    return Fraction(bisect_left(range(10_000), WEIGHED_LOAF / grams, key=lambda n: Fraction(n, 1000) ** 3), 1000)

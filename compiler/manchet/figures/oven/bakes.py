@@ -1,0 +1,157 @@
+"""What goes into an oven: each bread, or whatever else is baked or roasted there, with its heat, minutes and loads."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from fractions import Fraction
+from math import ceil
+from typing import NamedTuple
+
+from manchet.batch.model import Batch, PieceBatch
+from manchet.figures.oven.curve import IN_OVEN, floor_heat, oven_of, wanted
+from manchet.figures.oven.floor import load_of
+from manchet.formula.model import Formula, Range, Step, Who
+from manchet.formula.nouns import same_noun
+from manchet.kitchen.model import Kitchen, Oven
+
+NOTHING = Fraction(0)
+DRYING = Fraction(150)
+"""Celsius under which a phase dries and bakes nothing: it goes in by itself when the oven has fallen so far. Our rule."""
+
+
+class Holds(NamedTuple):
+    """How many lie in an oven at once, and who says so: "step" (`6 at a time`), "kitchen" (`holds`), "floor" (measured)."""
+
+    number: int
+    by: str
+
+
+class Bake(NamedTuple):
+    """One thing that goes into an oven, in as many loads as it takes. Its phases are done without leaving the oven."""
+
+    formula: str
+    noun: str
+    """`loaves`; "" where the dough is not parted."""
+    stage: str
+    """A stage that is baked or roasted before it goes into a dough; "" for the bread itself."""
+    phases: tuple[Step, ...]
+    oven: Oven
+    heat: Range
+    """The heat it goes in at, Celsius: the floor's, where the file tells them apart."""
+    each: str
+    """What its pieces are called; "" where they are of several sorts, or not counted."""
+    pieces: Fraction
+    """0 where it is not counted in pieces."""
+    grams: Fraction
+    """The dough of all of it."""
+    holds: Holds | None
+    """None: nobody knows how many go in at once; they are taken to go in together."""
+
+    @property
+    def wants(self) -> tuple[Fraction, Fraction]:
+        """From what heat to what heat it may go in, the coldest first."""
+        return wanted(self.heat)
+
+    @property
+    def dries(self) -> bool:
+        return dries(self.phases[0])
+
+    @property
+    def turns(self) -> int:
+        """How often the oven is filled anew without a stop: for what says its own `6 at a time`; else once."""
+        return len(loads_of(self.pieces, self.holds)) if self.holds is not None and self.holds.by == "step" else 1
+
+    @property
+    def seconds(self) -> Range:
+        """From going in to coming out of a load, shortest and longest; no length where a phase has none."""
+        ends = [_ends(step) for step in self.phases]
+        low, high = (sum(part, NOTHING) * self.turns for part in zip(*ends, strict=True))
+        return Range(low, high)
+
+    @property
+    def loads(self) -> tuple[Fraction, ...]:
+        """The pieces of each load, full ones first; one load where they are not counted, and of what goes in and out
+        without a stop."""
+        return (self.pieces,) if self.turns > 1 else loads_of(self.pieces, self.holds)
+
+
+def _ends(step: Step) -> tuple[Fraction, Fraction]:
+    if step.time is None:
+        return NOTHING, NOTHING
+    sides = 2 if step.per == "side" else 1
+    low = step.time.low if step.time.low is not None else step.time.likely
+    high = step.time.high if step.time.high is not None else step.time.likely
+    return low * sides, high * sides
+
+
+def loads_of(pieces: Fraction, holds: Holds | None) -> tuple[Fraction, ...]:
+    """So many pieces in loads, full ones first; one load where nobody knows how many go in at once."""
+    if holds is None or pieces <= holds.number:
+        return (pieces,)
+    full = ceil(pieces / holds.number) - 1
+    return (*(Fraction(holds.number),) * full, pieces - full * holds.number)
+
+
+def bakes_of(batch: Batch, kitchen: Kitchen) -> Iterator[Bake]:
+    """All that a batch bakes or roasts at a heat the file gives, in working order."""
+    for made in batch.stages[:-1]:
+        for phases in runs(made.stage.steps, kitchen):
+            for bake in _in_oven(phases, kitchen, made.stage.name, made.into):
+                yield bake._replace(formula=batch.formula.name)
+    formula = batch.formula
+    stem = formula.stages[-1].steps
+    ways = [(branch.noun, (*stem, *branch.steps)) for branch in formula.branches] or [("", stem)]
+    for noun, steps in ways:
+        sorts = tuple(piece for piece in batch.pieces if not noun or same_noun(noun, piece.noun))
+        pieces = sum((piece.number for piece in sorts), NOTHING)
+        grams = sum((piece.number * piece.grams for piece in sorts), NOTHING) or batch.divided
+        for phases in runs(steps, kitchen):
+            for bake in _in_oven(phases, kitchen, "", grams):
+                holds = holds_of(phases[0], sorts, formula, kitchen, bake.oven)
+                each = sorts[0].noun if len(sorts) == 1 else ""
+                yield bake._replace(formula=formula.name, noun=noun, each=each, pieces=pieces, holds=holds)
+
+
+def _in_oven(phases: tuple[Step, ...], kitchen: Kitchen, stage: str, grams: Fraction) -> Iterator[Bake]:
+    oven, heat = oven_of(phases[0], kitchen), floor_heat(phases[0])
+    if oven is not None and heat is not None:
+        yield Bake("", "", stage, phases, oven, heat, "", NOTHING, grams, None)
+
+
+def holds_of(
+    first: Step, sorts: tuple[PieceBatch, ...], formula: Formula, kitchen: Kitchen, oven: Oven
+) -> Holds | None:
+    """How many of these pieces lie in the oven at once. Of several sorts in one bake: as many as of the bulkiest."""
+    if first.at_a_time:
+        return Holds(first.at_a_time, "step")
+    said = [next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) for piece in sorts]
+    if said and all(said):
+        return Holds(min(said), "kitchen")
+    loads = [load_of(piece, formula, kitchen, oven) for piece in sorts]
+    room = [len(load.lie) for load in loads if load is not None and load.lie]
+    return Holds(min(room), "floor") if room and len(room) == len(sorts) else None
+
+
+def runs(steps: Iterable[Step], kitchen: Kitchen) -> Iterator[tuple[Step, ...]]:
+    """The phases of each bake. What is done by hand between two phases (turned out of the tin, brushed) does not end a
+    bake; a wait does, another oven does, and so does a heat that only dries.
+    """
+    phases: list[Step] = []
+    for step in steps:
+        if step.verb not in IN_OVEN:
+            if phases and step.who is not Who.HANDS:
+                yield tuple(phases)
+                phases = []
+            continue
+        if phases and (dries(step) > dries(phases[-1]) or oven_of(step, kitchen) != oven_of(phases[-1], kitchen)):
+            yield tuple(phases)
+            phases = []
+        phases.append(step)
+    if phases:
+        yield tuple(phases)
+
+
+def dries(step: Step) -> bool:
+    """A phase that dries and bakes nothing."""
+    heat = floor_heat(step)
+    return heat is not None and heat.likely < DRYING

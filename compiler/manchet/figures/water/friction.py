@@ -1,0 +1,78 @@
+"""How much a mix warms its dough: the kitchen's measured mix, taken for the turns that this one gives it.
+
+A mix is measured from what went in to what came out, so the heat of wetting is in the figure. It is taken off, as a plain
+dough has it, and what is left is work; every dough gets the wetting of its own flour again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.figures.figure import Given
+from manchet.figures.mixing.turns import by_machine, measured_turns, turns_of
+from manchet.figures.water.heat import DRY, PLAIN_WATER, WATER
+from manchet.formula.model import Range, Step
+from manchet.kitchen.model import Mixer
+from manchet.quantities.printing import rounded
+
+MEASURED_WITHIN = Fraction(1)
+"""Celsius by which a measured mix and today's may differ. Our rule: a hand thermometer, another flour, another load."""
+
+A_MINUTE = Range(Fraction(5, 9), Fraction(10, 9))
+"""Celsius a minute where no mix was measured: 1 to 2 F (common practice)."""
+
+BY_HAND = Range(Fraction(0), Fraction(25, 27))
+"""Celsius in all: at most 5 F in the sum of three readings (Cook's Illustrated), none in Wihlfahrt's examples."""
+
+
+class Friction(NamedTuple):
+    """Celsius that the dough gains by being worked: the likely figure and its ends, how it was found, from what."""
+
+    likely: Fraction
+    low: Fraction
+    high: Fraction
+    rule: str
+    source: str
+    inputs: tuple[Given, ...] = ()
+
+
+def friction_of(steps: Sequence[Step], mixer: Mixer | None, wetting: Fraction) -> Friction:
+    """What the mixing steps do to the temperature of the dough; waits between them are left out.
+
+    `wetting` is the heat of wetting, in kJ for 1 kg of flour.
+    """
+    mixing = by_machine(steps)
+    if not mixing:
+        return _between(BY_HAND, "worked by hand", "Cook's Illustrated, and Wihlfahrt, A Treatise on Baking")
+    measured = mixer is not None and mixer.warms is not None and measured_turns(mixer) > 0
+    if mixer is None or mixer.warms is None or not measured:
+        minutes = sum((step.time.likely for step in mixing if step.time is not None), Fraction(0)) / 60
+        ends = Range(minutes * _low(A_MINUTE), minutes * _high(A_MINUTE))
+        return _between(ends, "minutes of mixing x 1 to 2 F; the kitchen has no measured mix", "common practice")
+    turns = sum((turns_of(step, mixer) for step in mixing), Fraction(0))
+    of_wetting = wetting / (DRY + PLAIN_WATER * WATER)
+    likely = max(mixer.warms - of_wetting, Fraction(0)) * turns / measured_turns(mixer)
+    where = f"mixer {mixer.name}"
+    inputs = (
+        Given("the measured mix warms by", mixer.warms, "C", where),
+        Given("of that, the heat of wetting in a plain dough", rounded(of_wetting, 1), "C", "a model"),
+        Given("turns of the measured mix", measured_turns(mixer), "", where),
+        Given("turns of this mix", turns, "", mixing[0].place.where),
+    )
+    rule = "(the measured mix - its heat of wetting) x turns of this mix / turns of the measured mix"
+    within = min(MEASURED_WITHIN, likely)
+    return Friction(likely, likely - within, likely + within, rule, "the kitchen's measured mix", inputs)
+
+
+def _between(ends: Range, rule: str, source: str) -> Friction:
+    return Friction(ends.likely, _low(ends), _high(ends), rule, source)
+
+
+def _low(ends: Range) -> Fraction:
+    return ends.low or Fraction(0)
+
+
+def _high(ends: Range) -> Fraction:
+    return ends.high or Fraction(0)

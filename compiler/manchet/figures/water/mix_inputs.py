@@ -1,0 +1,195 @@
+"""How warm each thing is when it goes into the bowl, and what it takes to warm it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.mixes import Making
+from manchet.figures.fermentation.cooling import Warmth, exactly, stood
+from manchet.figures.water.heat import BOWL, PASTE, specific_heat
+from manchet.formula.model import Formula, Portion, Stage
+from manchet.kitchen.model import Kitchen
+from manchet.larder.book import DRY_BELOW, Larder
+from manchet.larder.ingredient import Ingredient
+from manchet.quantities.printing import decimal
+
+NOTHING = Fraction(0)
+
+ROOM = Fraction(20)
+"""Celsius, of whatever the file gives no temperature and the kitchen none either."""
+
+FROM_THE_FRIDGE = frozenset({"dairy", "egg", "yeast", "sweet-dough yeast"})
+"""Classes that come from the kitchen's fridge when they are moist (milk, eggs, fresh yeast) and nothing is said; butter
+does too. Common practice."""
+
+STANDS_OUT = 2 * 3600
+"""Seconds after which a stage that stands nowhere in particular, and is not hot, has the room's temperature. Our rule."""
+
+HOTTER = Fraction(5)
+"""Celsius above the room from which a stage counts as hot: what it has lost by then, and what was taken of it, matters.
+Our rule."""
+
+SOME = Fraction(5000)
+"""Grams of a stage of which nobody says how much is made: about a bowl. Our rule."""
+
+
+class Around(NamedTuple):
+    """The temperatures things have if nothing else is said, Celsius."""
+
+    air: Fraction
+    flour: Fraction
+    tap: Fraction
+    fridge: Fraction
+    made: Mapping[str, Fraction] = {}
+    """Grams in one making of a stage, by its key: a large hot stage keeps its heat, a small one loses it."""
+
+
+class GoingIn(NamedTuple):
+    """One thing that goes in: Celsius, kJ/kg K, why it is so warm, and between what it may lie if that is an estimate."""
+
+    portion: Portion
+    celsius: Fraction
+    specific: Fraction
+    why: str
+    ends: tuple[Fraction, Fraction] | None = None
+
+    @property
+    def capacity(self) -> Fraction:
+        """kJ for 1 C, for each kg of all flour."""
+        return self.portion.share * self.specific
+
+    @property
+    def heat(self) -> Fraction:
+        """kJ above 0 C, for each kg of all flour."""
+        return self.capacity * self.celsius
+
+    @property
+    def colder(self) -> Fraction:
+        """kJ, at most, by which it may bring less."""
+        return NOTHING if self.ends is None else self.capacity * (self.celsius - self.ends[0])
+
+    @property
+    def warmer(self) -> Fraction:
+        """kJ, at most, by which it may bring more."""
+        return NOTHING if self.ends is None else self.capacity * (self.ends[1] - self.celsius)
+
+
+def around(kitchen: Kitchen, makings: Iterable[Making] = ()) -> Around:
+    """The kitchen's own figures; what it does not give is as warm as its air, or 20 C."""
+    air = kitchen.air if kitchen.air is not None else ROOM
+    fridges = (cold.keeps for cold in kitchen.colds if cold.word == "fridge" and cold.keeps is not None)
+    return Around(
+        air=air,
+        flour=kitchen.flour if kitchen.flour is not None else air,
+        tap=kitchen.tap if kitchen.tap is not None else air,
+        fridge=next(fridges, air),
+        made={making.stage.stage.key: making.stage.out / making.times for making in makings},
+    )
+
+
+def going_in(portions: Iterable[Portion], formula: Formula, place: Around, larder: Larder) -> tuple[GoingIn, ...]:
+    """Each portion as it is weighed."""
+    found = []
+    for portion in portions:
+        inner = _inner(portion, formula)
+        if inner is not None:
+            specific = _stage_heat(inner, formula, place, larder)
+        else:
+            specific = PASTE if portion.ingredient is None else specific_heat(portion.ingredient, larder)
+        found.append(_going_in(portion, specific, inner, formula, place, larder))
+    return tuple(found)
+
+
+def met(things: Iterable[GoingIn]) -> Fraction | None:
+    """Celsius at which things meet: none of them gains or loses but to another. None if there is nothing."""
+    things = tuple(things)
+    capacity = sum((thing.capacity for thing in things), Fraction(0))
+    return sum((thing.heat for thing in things), Fraction(0)) / capacity if capacity else None
+
+
+def last_temperature(stage: Stage, formula: Formula, place: Around, larder: Larder) -> Warmth | None:
+    """How warm a stage is when it is used: the last figure its steps reach or stand in; how far a hot one has cooled is an
+    estimate.
+
+    None: it has stood long enough to be as warm as the room, or nothing is said.
+    """
+    warmth: Warmth | None = None
+    if any(p.celsius is not None for p in stage.portions):
+        warmth = _met_in_a_bowl([p for p in stage.portions if not p.held], formula, place, larder)
+    for step in stage.steps:
+        reached = next((r.value.likely for r in step.reaches if r.what in ("temperature", "core")), None)
+        if reached is not None:
+            warmth = exactly(reached)
+        elif step.ramp is not None:
+            warmth = exactly(step.ramp[1].likely)
+        elif step.heats and step.verb != "bake":
+            warmth = exactly(step.heats[0].celsius.likely)
+        elif step.verb in ("boil", "simmer"):
+            warmth = exactly(Fraction(100))
+        elif step.verb in ("rest", "cool", "chill", "soak", "ripen") and step.time is not None:
+            if warmth is not None and warmth.likely - place.air >= HOTTER:
+                specific = _stage_heat(stage, formula, place, larder)
+                to = place.fridge if step.verb == "chill" else place.air
+                warmth = stood(warmth, step.time.likely, place.made.get(stage.key) or SOME, to, specific)
+            elif step.time.likely >= STANDS_OUT:
+                warmth = None
+    return warmth
+
+
+def _met_in_a_bowl(portions: Iterable[Portion], formula: Formula, place: Around, larder: Larder) -> Warmth | None:
+    """At what things meet; the colder end is with a bowl, as warm as the room, that takes its part of the heat."""
+    things = going_in(portions, formula, place, larder)
+    warmth = met(things)
+    if warmth is None:
+        return None
+    with_bowl = (warmth + BOWL * place.air) / (1 + BOWL)
+    return Warmth(warmth, min(warmth, with_bowl), max(warmth, with_bowl))
+
+
+def _inner(portion: Portion, formula: Formula) -> Stage | None:
+    """The stage a portion is of; None for an ingredient, and for a preparation, which stands in a file of its own."""
+    return next((stage for stage in formula.stages if portion.stage and stage.key == portion.stage), None)
+
+
+def _stage_heat(stage: Stage, formula: Formula, place: Around, larder: Larder) -> Fraction:
+    """kJ/kg K of what a stage is mixed of."""
+    things = going_in(stage.portions, formula, place, larder)
+    weight = sum((thing.portion.share for thing in things), Fraction(0))
+    return sum((thing.capacity for thing in things), Fraction(0)) / weight if weight else PASTE
+
+
+def _going_in(
+    portion: Portion, specific: Fraction, inner: Stage | None, formula: Formula, place: Around, larder: Larder
+) -> GoingIn:
+    if inner is None or portion.celsius is not None:
+        celsius, why = _celsius(portion, place)
+        return GoingIn(portion, celsius, specific, why)
+    last = last_temperature(inner, formula, place, larder)
+    if last is None:
+        return GoingIn(portion, place.air, specific, "as warm as the room")
+    if last.low == last.high:
+        return GoingIn(portion, last.likely, specific, "as its last step leaves it")
+    why = f"an estimate of how far it has cooled, {decimal(last.low, 0)} to {decimal(last.high, 0)} C"
+    return GoingIn(portion, last.likely, specific, why, (last.low, last.high))
+
+
+def _celsius(portion: Portion, place: Around) -> tuple[Fraction, str]:
+    ingredient = portion.ingredient
+    if portion.celsius is not None:
+        return portion.celsius, "as the file says"
+    if ingredient is not None and ingredient.kept_at is not None:
+        return ingredient.kept_at, "as the larder keeps it"
+    if portion.is_flour:
+        return place.flour, "the kitchen's flour"
+    if ingredient is not None and ingredient.class_ == "water":
+        return place.tap, "from the tap"
+    if ingredient is not None and _is_chilled(ingredient):
+        return place.fridge, "from the fridge"
+    return place.air, "as warm as the room"
+
+
+def _is_chilled(ingredient: Ingredient) -> bool:
+    moist = ingredient.composition.get("water", Fraction(0)) >= DRY_BELOW
+    return moist and (ingredient.class_ in FROM_THE_FRIDGE or ingredient.class_ == "fat")

@@ -1,0 +1,93 @@
+"""The water of what is mixed before the dough, a poolish or a levain that is to come out warm: by the dough's own balance."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.mixes import Mixes
+from manchet.batch.model import Batch
+from manchet.figures.figure import Figure, Given
+from manchet.figures.water.dough_temperature import RULE, SOURCE, Balance, Estimate, balance_of
+from manchet.figures.water.ice import ice_in
+from manchet.figures.water.mix_inputs import Around, around
+from manchet.figures.water.water_grid import BOILING
+from manchet.formula.model import Stage
+from manchet.kitchen.model import Kitchen
+from manchet.larder.book import Larder
+from manchet.quantities.printing import decimal, rounded
+
+HOT = frozenset({"scald"})
+"""Stages whose water is hot on purpose; the file says how hot."""
+
+
+class StageWater(NamedTuple):
+    """The liquid of one stage: Celsius, and grams of ice in one making of it (None: the tap is not known)."""
+
+    stage: Stage
+    balance: Balance
+    celsius: Estimate
+    around: Around
+    ice: Fraction | None
+
+    @property
+    def can_be(self) -> bool:
+        """Not colder than ice, nor hotter than water gets."""
+        return self.balance.coldest <= self.celsius.likely < BOILING
+
+    @property
+    def liquids(self) -> frozenset[str]:
+        """The keys of the lines that are to be so warm."""
+        return frozenset(thing.portion.key for thing in self.balance.free)
+
+
+def stage_waters(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder) -> Mapping[str, StageWater]:
+    """By the key of the stage, for each that is mixed to a temperature in a kitchen that gives its own.
+
+    None for the dough, which has a sheet's grid, and for a scald.
+    """
+    if batch.formula.preparation or (kitchen.air is None and kitchen.flour is None):
+        return {}
+    found = {}
+    place = around(kitchen, mixes.makings)
+    for making in mixes.makings[:-1]:
+        stage = making.stage.stage
+        balance = None if stage.word in HOT else balance_of(stage, batch.formula, place, mixes.mixer, larder)
+        if balance is None or not balance.free:
+            continue
+        celsius = balance.water()
+        keys = {thing.portion.key for thing in balance.free}
+        grams = sum((w.grams for w in making.weighed if w.portion.key in keys), Fraction(0))
+        tap = kitchen.tap if balance.of_water else None
+        ice = None if tap is None or celsius.likely < balance.coldest else ice_in(grams, tap, celsius.likely)
+        found[stage.key] = StageWater(stage, balance, celsius, place, ice)
+    return found
+
+
+def stage_water_figures(waters: Mapping[str, StageWater]) -> dict[str, Figure]:
+    """One a stage, by the name `poolish: water temperature`."""
+    return {f"{water.stage.name}: {water.balance.liquid} temperature": _figure(water) for water in waters.values()}
+
+
+def _figure(water: StageWater) -> Figure:
+    stage, balance = water.stage, water.balance
+    where = stage.place.where
+    low, high = (decimal(rounded(end, 0)) for end in (water.celsius.low, water.celsius.high))
+    friction = balance.warming.friction
+    inputs: list[Given | Figure] = [
+        Given(f"{stage.name} is to come out at", balance.wanted, "C", where),
+        Figure("friction", rounded(friction.likely, 1), "C", friction.rule, friction.inputs, friction.source),
+        Given("room, and the bowl", balance.room, "C", "the kitchen"),
+    ]
+    inputs += [
+        Given(f"{thing.portion.name} ({thing.why})", rounded(thing.celsius, 1), "C",
+              thing.portion.place.where)
+        for thing in balance.rest
+    ]  # fmt: skip
+    if water.ice:
+        inputs.append(Given("of it ice", rounded(water.ice, 0), "g", "ice = water x (tap - wanted) / (tap + 80)"))
+    name = f"{stage.name}, {balance.liquid} temperature"
+    return Figure(
+        name, rounded(water.celsius.likely, 0), "C", f"an estimate, {low} to {high} C: {RULE}", tuple(inputs), SOURCE
+    )

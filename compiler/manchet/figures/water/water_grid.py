@@ -1,0 +1,147 @@
+"""The water of a dough for the sheet: base temperature, the figure, and what it is in a warmer or colder bakehouse.
+
+The heat balance fills all of it. The base temperature is the balance said as the trade says it: what water, flour and room
+(and a preferment) add up to where the balance was made. So figure and base agree at the kitchen's own temperatures; where
+it is warmer the two part, since the rule lets flour and room count as much as water.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.mixes import Mixes
+from manchet.batch.model import Batch
+from manchet.figures.water.dough_temperature import Balance, Estimate, balance_of
+from manchet.figures.water.ice import ice_in
+from manchet.figures.water.mix_inputs import HOTTER, GoingIn, around
+from manchet.formula.draft import PREFERMENTS
+from manchet.kitchen.model import Kitchen
+from manchet.larder.book import Larder
+
+STEP = Fraction(4)
+"""Celsius between two lines of the grid. Our rule: about what a night does to a flour store."""
+
+BOILING = Fraction(100)
+
+HOT_TAP = Fraction(60)
+"""Celsius of the hottest water a tap gives: it is stored so hot for Legionella's sake. Common practice."""
+
+
+class Cell(NamedTuple):
+    """The liquid at one flour and one room: Celsius, and grams of ice in one bowl's liquid (0 where none is needed).
+
+    `ice` is None where the kitchen's tap is not known, and where the liquid cannot be so cold or so hot (`can_be` is False
+    then).
+    """
+
+    room: Fraction
+    celsius: Fraction
+    ice: Fraction | None
+    can_be: bool = True
+
+
+class Row(NamedTuple):
+    flour: Fraction
+    cells: tuple[Cell, ...]
+
+
+class Water(NamedTuple):
+    """All exact: grams for one bowl, Celsius. The page rounds; each of the temperatures is an estimate."""
+
+    balance: Balance
+    liquid: str
+    """What is to be warmed or cooled: water, or the milk of a dough without water."""
+    grams: Fraction
+    preferment: Fraction | None
+    """Celsius of the preferments together; None where none goes in, and the base has three readings."""
+    flour: Fraction
+    room: Fraction
+    tap: Fraction | None
+    """The kitchen's; None where it gives none, and for a liquid that does not come from the tap."""
+    celsius: Estimate
+    """At that flour and room."""
+    assumed: bool
+    """The kitchen gives temperatures. If not, the base was made at 20 C, and there are no figure and no grid to print."""
+    known: bool
+    """The kitchen gives a temperature or a mixer's warming; if not, all of this is assumed, and none of it is printed."""
+    ice: Fraction | None
+    """Grams, as in `Cell`."""
+    grid: tuple[Row, ...]
+    hot: tuple[GoingIn, ...] = ()
+    """The stages that go in much warmer than the room: how warm is read, or assumed, and moves the water."""
+    preferments: frozenset[str] = frozenset()
+    """The keys of the stages that `preferment` is of."""
+
+    @property
+    def readings(self) -> int:
+        return 3 if self.preferment is None else 4
+
+    @property
+    def base(self) -> Fraction:
+        """The sum of the readings in Celsius; in Fahrenheit see `units.in_fahrenheit`."""
+        return self.celsius.likely + self.flour + self.room + (self.preferment or 0)
+
+
+def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step: Fraction = STEP) -> Water | None:
+    """The water of the dough; None where its mix is to reach no temperature, or all it is made with has one.
+
+    `step` is what the grid goes by, in Celsius.
+    """
+    place = around(kitchen, mixes.makings)
+
+    def at(flour: Fraction, room: Fraction) -> Balance | None:
+        now = place._replace(flour=flour, air=room)
+        return balance_of(batch.stages[-1].stage, batch.formula, now, mixes.mixer, larder)
+
+    balance = at(place.flour, place.air)
+    if balance is None or not balance.free:
+        return None
+    grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * _bowl(batch, mixes)
+    tap = kitchen.tap if balance.of_water else None
+
+    def cell(flour: Fraction, room: Fraction) -> Cell:
+        there = at(flour, room)
+        assert there is not None
+        celsius = there.water().likely
+        can_be = there.coldest <= celsius < BOILING
+        return Cell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
+
+    assumed = kitchen.air is not None or kitchen.flour is not None
+    spread = (-step, Fraction(0), step)
+    grid = tuple(
+        Row(place.flour + warmer, tuple(cell(place.flour + warmer, place.air + air) for air in spread))
+        for warmer in spread
+    )
+    return Water(
+        balance=balance,
+        liquid=balance.liquid,
+        grams=grams,
+        preferment=_preferment(balance, batch),
+        preferments=_preferments(batch),
+        flour=place.flour,
+        room=place.air,
+        tap=tap,
+        celsius=balance.water(),
+        assumed=assumed,
+        known=assumed or kitchen.tap is not None or (mixes.mixer is not None and mixes.mixer.warms is not None),
+        ice=grid[1].cells[1].ice if assumed else None,
+        grid=grid if assumed else (),
+        hot=tuple(t for t in balance.rest if t.portion.stage and t.celsius - place.air >= HOTTER),
+    )
+
+
+def _bowl(batch: Batch, mixes: Mixes) -> Fraction:
+    """Grams of all flour that one mix of the dough stands for."""
+    return batch.flour / mixes.number
+
+
+def _preferment(balance: Balance, batch: Batch) -> Fraction | None:
+    """Celsius of what ferments before the dough, together: the fourth reading."""
+    things = [t for t in balance.rest if t.portion.stage in _preferments(batch)]
+    weight = sum((t.portion.share for t in things), Fraction(0))
+    return sum((t.portion.share * t.celsius for t in things), Fraction(0)) / weight if weight else None
+
+
+def _preferments(batch: Batch) -> frozenset[str]:
+    return frozenset(stage.stage.key for stage in batch.stages if stage.stage.word in PREFERMENTS)

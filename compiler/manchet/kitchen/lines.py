@@ -1,0 +1,115 @@
+"""The figures on a kitchen's lines, read into their values; what does not fit its line is reported."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.reports import error
+from manchet.diagnostics.suggest import fold
+from manchet.kitchen import plausible
+from manchet.kitchen.sizes import SIZE_EXAMPLES, Sides, sides_of
+from manchet.larder.figures import worth
+from manchet.quantities.units import TEMPERATURE
+from manchet.syntax.nodes import Entry as Written, Setting
+
+COLDEST, HOTTEST = Fraction(-60), Fraction(900)
+"""Degrees Celsius between which anything in a bakehouse lies: a blast freezer, a bread oven just fired. Our rule."""
+
+Lines = dict[str, tuple[Written, Setting]]
+"""The lines of one thing by their words."""
+
+
+class FigureReading:
+    """Reads figures, and gathers what is wrong with them."""
+
+    measures = ""
+    """Whose pints and gallons."""
+
+    def __init__(self) -> None:
+        self.reports: list[Diagnostic] = []
+
+    def _sides(self, lines: Lines) -> dict[str, Sides]:
+        """The measures of a thing by their lines, in millimetres."""
+        found = {}
+        for key, example in SIZE_EXAMPLES.items():
+            if key in lines:
+                sides = sides_of(lines[key][1])
+                if sides is None:
+                    self._unfit(*lines[key], example)
+                else:
+                    found[key] = sides
+        return found
+
+    def _holds(self, lines: Lines) -> tuple[tuple[int, str], ...]:
+        """`holds 24 loaves, or 6 rounds`: each figure with the word after it."""
+        if "holds" not in lines:
+            return ()
+        line, node = lines["holds"]
+        found: list[tuple[int, str]] = []
+        for number, amount in enumerate(node.amounts):
+            noun = node.names[number].text if number < len(node.names) else ""
+            if (
+                amount.unit
+                or amount.low is None
+                or amount.low != amount.high
+                or amount.low < 1
+                or amount.low.denominator != 1
+                or not noun
+            ):
+                self._unfit(line, node, "24 loaves, or 6 rounds")
+                return ()
+            if any(fold(noun) == fold(held) for _, held in found):
+                message = f"`holds` says twice how many {noun}"
+                self.reports.append(error("kitchen-line-twice", line.line.place(), message, "keep one figure for them"))
+                return ()
+            found.append((int(amount.low), noun))
+        return tuple(found)
+
+    def _turns(self, lines: Lines, key: str) -> Fraction | None:
+        """Turns a minute: `slow 110 turns a minute`."""
+        if key not in lines:
+            return None
+        line, node = lines[key]
+        amount = node.amounts[0] if node.amounts else None
+        if amount is None or amount.unit not in ("turns", "") or not amount.low or amount.low != amount.high:
+            self._unfit(line, node, "110 turns a minute")
+            return None
+        return amount.low
+
+    def _figure(self, lines: Lines, key: str, dimension: str, example: str) -> Fraction | None:
+        """A single positive figure in its base unit; pints and gallons are of the kitchen's `measures`."""
+        if key not in lines:
+            return None
+        line, node = lines[key]
+        figure = worth(node.amounts[0], dimension, self.measures) if node.amounts else None
+        if figure is None or figure <= 0:
+            self._unfit(line, node, example)
+            return None
+        return figure
+
+    def _maybe_temperature(self, lines: Lines, key: str, example: str, what: str) -> Fraction | None:
+        return self._temperature(*lines[key], example, what) if key in lines else None
+
+    def _temperature(self, line: Written, node: Setting, example: str, what: str) -> Fraction | None:
+        """Degrees Celsius of `what`, a key of `plausible.SPANS`. What cannot be is not kept."""
+        degrees = worth(node.amounts[0], TEMPERATURE) if node.amounts else None
+        if degrees is None or not COLDEST <= degrees <= HOTTEST:
+            self._unfit(line, node, example)
+            return None
+        odd = plausible.temperature(what, node.key, node.amounts[0], degrees, line.line.place())
+        if odd is not None:
+            self.reports.append(odd)
+        return None if odd is not None and odd.severity is Severity.ERROR else degrees
+
+    def _count(self, line: Written, node: Setting, example: str) -> int | None:
+        amount = node.amounts[0] if node.amounts else None
+        figure = amount.low if amount and amount.low == amount.high and amount.unit in ("", "whole") else None
+        if figure is None or figure.denominator != 1 or figure < 1:
+            self._unfit(line, node, example)
+            return None
+        return int(figure)
+
+    def _unfit(self, line: Written, node: Setting, example: str) -> None:
+        message = f"`{line.line.body}` is no figure that fits `{node.key}`"
+        self.reports.append(error("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))

@@ -1,0 +1,159 @@
+"""How a line begins: a word that is none of ours, a word of the trade for one of ours, a line in the wrong place."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from manchet.diagnostics.suggest import LONGEST, distance, nearest
+from manchet.syntax.classes import OPENINGS, Openings
+from manchet.syntax.mistakes.faults import Fault, Trouble
+from manchet.syntax.mistakes.forms import STEPS
+from manchet.syntax.mistakes.lookalikes import TWINS, twin
+from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.tokens import WEIGHTS
+
+
+def of_another_trade(t: Trouble) -> Fault | None:
+    """A word of the trade that is not one of this language, or a slip of one, and what to write instead."""
+    if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder", "entry", "thing"):
+        return None
+    words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
+    found = twin(words)
+    if found is None and words and t.rule == "bare_name":
+        found = _slip_of_a_twin(words[0], t.context)
+    if found is None:
+        return None
+    written, offer = found
+    if t.rule == "step" and " " not in written:
+        return None
+    weight = next((raw.text for raw in t.raws if raw.kind == "MASS"), None)
+    if TWINS["scale"] in offer and weight is not None:
+        offer = pieces_of(weight)
+    return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer})
+
+
+def pieces_of(weight: str) -> str:
+    return f"write `divide`; the {weight} stands in `makes`, as in `makes 14 loaves at {weight} dough`"
+
+
+def after_a_name(name: str, weight: str) -> str:
+    """What to write for `scale at 450 g`: what looks like an ingredient and its amount, with an `at` between."""
+    words = name.split()
+    if words[0] in ("scale", "divide", "portion"):
+        return pieces_of(weight)
+    found = twin(words) or _slip_of_a_twin(words[0], "stage")
+    if found is not None:
+        return found[1]
+    if words[0] in STEPS:
+        return f"write it as in `{STEPS[words[0]]}`"
+    return f"write `{short(name.rpartition(' ')[0])} {weight}`"
+
+
+def _slip_of_a_twin(word: str, context: str) -> tuple[str, str] | None:
+    """`kneed` for `knead`: nearer to a word of the trade than to any of ours, and a letter or two from it."""
+    least = steps_allowed(word) + 1
+    if least < 2:
+        return None
+    found = None
+    for other in TWINS:
+        if (steps := distance(word, other, least - 1)) < least:
+            least, found = steps, other
+    if found is None or any(distance(word, own, least) <= least for own in candidates_of(context)):
+        return None
+    return word, f"for `{found}`: {TWINS[found]}"
+
+
+def steps_allowed(word: str) -> int:
+    """How many letters a slip may be away: none in two letters, one in four, else two."""
+    return 0 if not 2 < len(word) <= LONGEST else 1 if len(word) < 6 else 2
+
+
+def slip_of(word: str, phrases: Iterable[str]) -> str | None:
+    """The shortest of the phrases that `word` begins, else the first of those it is a slip of."""
+    phrases = tuple(phrases)
+    if len(word) > 3:
+        begun = min((phrase for phrase in phrases if phrase.startswith(word)), key=len, default=None)
+        if begun is not None:
+            return begun
+    least, found = steps_allowed(word) + 1, None
+    if least < 2:
+        return None
+    for phrase in phrases:
+        if (steps := distance(word, phrase, least - 1)) < least:
+            least, found = steps, phrase
+    return found
+
+
+def outside(t: Trouble) -> Fault | None:
+    """A line that would be sound elsewhere."""
+    first = t.raws[0].text
+    if t.context == "top" and t.rule == "bare_name":
+        if first in OPENINGS["formula"] or first in OPENINGS["stage"] or first in OPENINGS["verbs"]:
+            return Fault(
+                "line-outside-block",
+                0,
+                t.raws[0].end,
+                {"word": first, "offer": "put it under its `formula` line, two spaces deeper"},
+            )
+        if any(raw.kind in WEIGHTS for raw in t.raws):
+            return Fault(
+                "line-outside-block",
+                0,
+                len(t.body),
+                {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"},
+            )
+    if t.context in ("formula", "variant") and t.rule == "bare_name":
+        if nearest(first, (*OPENINGS[t.context],)) is not None:
+            return None
+        works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
+        if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
+            return Fault("line-outside-stage", 0, len(t.body), {"text": short(t.body)})
+    return None
+
+
+def unknown(t: Trouble) -> Fault | None:
+    """A first word that begins no line here."""
+    if t.rule != "bare_name":
+        return None
+    first = t.raws[0]
+    candidates = tuple(candidates_of(t.context))
+    words = [raw.text for raw in t.raws if raw.kind == "WORD"]
+    near = None
+    for size in (3, 2, 1):
+        written = " ".join(words[:size])
+        if len(words) >= size and (near := nearest(written, [c for c in candidates if c.count(" ") == size - 1])):
+            break
+    else:
+        written = first.text
+    offer = f"did you mean `{near}`?" if near else _begin(t.context)
+    return Fault("unknown-word", first.start, first.start + len(written), {"word": short(written), "offer": offer})
+
+
+def candidates_of(context: str) -> Iterator[str]:
+    """Every phrase that may open a line in a context."""
+    for openings in _openings_of(context):
+        for word, group in openings.items():
+            for opening in group:
+                yield " ".join((word, *opening.rest))
+
+
+def _openings_of(context: str) -> tuple[Openings, ...]:
+    if context in ("stage", "preparation"):
+        return OPENINGS[context], OPENINGS["verbs"]
+    return (OPENINGS[context],) if context in OPENINGS else ()
+
+
+def _begin(context: str) -> str:
+    return {
+        "top": "at the left edge stand `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
+        "formula": "here stand `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
+        "variant": "here stands what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
+        "kitchen": "here stand `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
+        "thing": "here stand its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
+        "entry": "here stand `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
+        "overall": "here stand ingredients and their share, as in `water 76%`",
+        "composition": "here stand parts and their weight, as in `protein 8.9 g`",
+    }.get(
+        context,
+        "an ingredient is a name and an amount, as in `water 76%`; a step begins with its verb, as in `mix slow 5 min`",
+    )

@@ -1,0 +1,350 @@
+"""Why a line could not be read, in the words of the person who wrote it: the first reason that fits."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+from itertools import pairwise
+
+from manchet.diagnostics.suggest import nearest
+from manchet.quantities.units import LONG_FORMS, UNITS
+from manchet.syntax.classes import OPENINGS
+from manchet.syntax.context import MATERIALS
+from manchet.syntax.mistakes.beginnings import of_another_trade, outside, unknown
+from manchet.syntax.mistakes.characters import other_digit
+from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble
+from manchet.syntax.mistakes.forms import FORMS, SHAPES
+from manchet.syntax.mistakes.lacking import LOOSE
+from manchet.syntax.mistakes.odd_figures import fault_of, short
+from manchet.syntax.mistakes.step_parts import form_of, nearest_part, unreadable_part
+from manchet.syntax.tokens import WEIGHTS, Raw, pieces
+
+Reason = Callable[[Trouble], Fault | None]
+
+
+def diagnosed(trouble: Trouble) -> Fault:
+    """The one report of a line that could not be read."""
+    for reason in REASONS:
+        fault = reason(trouble)
+        if fault is not None:
+            return fault
+    return _generic(trouble)
+
+
+def is_plain_name(t: Trouble) -> bool:
+    """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma or a number that
+    wants a unit says no; the last number may belong to the name, as in `build 1`."""
+    if any(raw.kind not in ("WORD", "NUMBER") for raw in t.raws):
+        return len(t.raws) == 1 and t.raws[0].kind == "QUOTED"
+    if any(reason(t) for reason in (_digits, _figures, _about)):
+        return False
+    lack = _units(t)
+    return lack is None or (lack.name == "missing-unit" and lack.end == len(t.body) and t.context != "composition")
+
+
+def no_name(body: str) -> Fault | None:
+    """The mistake in a line that is only words, and turned out to be no stage's name: `salt 2`, `knead`, a pinch."""
+    t = Trouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
+    return next((fault for reason in _OF_A_NAME if (fault := reason(t))), None)
+
+
+# ---- reasons, the surest first ---------------------------------------------------------------------
+
+
+def _unclosed(t: Trouble) -> Fault | None:
+    last = t.raws[-1]
+    if last.kind != "UNCLOSED":
+        return None
+    return Fault("quote-unclosed", last.start, last.end, {"text": short(last.text[1:].strip() or "…")})
+
+
+def _digits(t: Trouble) -> Fault | None:
+    return other_digit(t.body)
+
+
+def _comma(t: Trouble) -> Fault | None:
+    for one, comma, two in _threes(t.raws):
+        glued = one.end == comma.start and comma.end == two.start
+        if one.kind == "NUMBER" and comma.kind == "COMMA" and glued and two.text[:1].isdigit():
+            written = t.body[one.start : two.end]
+            point = f"{one.text}.{two.text}"
+            instead = f"`{point}`"
+            if re.match(r"[0-9]{3}(?![0-9])", two.text):
+                exact = re.sub(r"\.?0+(?![0-9.])", "", point)
+                instead = f"`{one.text}{two.text}`, or `{exact}` if the comma is a decimal point"
+            return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead})
+    return None
+
+
+def _figures(t: Trouble) -> Fault | None:
+    for raw in t.raws:
+        if raw.kind == "WORD":
+            if re.fullmatch(r"[0-9.]+e[+-]?[0-9]+[a-z%]*", raw.text):
+                return Fault("number-exponent", raw.start, raw.end, {"written": t.body[raw.start : raw.end]})
+            if re.match(r"-[0-9.]", raw.text) and raw.start and t.raws[t.raws.index(raw) - 1].text in ("at", "to"):
+                start, word = t.raws[t.raws.index(raw) - 1].start, t.body[: raw.start].split()[-1]
+                words = {"written": t.body[start : raw.end], "offer": f"write `{word} {raw.text} C`"}
+                return Fault("missing-unit", raw.start, raw.end, words)
+            if re.match(r"-[0-9.]", raw.text):
+                return Fault(
+                    "negative-amount", raw.start, t.raws[-1].end, {"written": t.body[raw.start : t.raws[-1].end]}
+                )
+            if re.fullmatch(r"[0-9]{40,}.*", raw.text):
+                return Fault("number-too-long", raw.start, raw.end, {"written": short(raw.text)})
+        elif raw.fault and raw.fault not in REMARKS:
+            return fault_of(raw, t.body)
+    return None
+
+
+_FIGURES = WEIGHTS | {"TIME", "TEMPERATURE", "LENGTH", "TURNS", "NUMBER"}
+_PINCHES = {"pinch", "dash", "handful", "knob", "drizzle", "splash", "sprinkling", "touch", "bit", "glug", "some"}
+
+
+def _about(t: Trouble) -> Fault | None:
+    for one, two in _twos(t.raws):
+        loose = one.kind == "WORD" and one.text in LOOSE and two.kind in _FIGURES
+        if loose:
+            offer = _loose_offer(two, t.rule)
+            return Fault("about-amount", one.start, two.end, {"written": t.body[one.start : two.end], "offer": offer})
+    for raw in t.raws:
+        if raw.kind == "WORD" and re.match(r"[~≈±][0-9.]", raw.text):
+            return Fault(
+                "about-amount",
+                raw.start,
+                raw.end,
+                {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw, t.rule)},
+            )
+    return None
+
+
+def _loose_offer(raw: Raw, rule: str) -> str:
+    if raw.kind == "WORD" or rule in ("step", "clause_line"):
+        return f"write `{raw.text.lstrip('~≈±')}`, or a range with both its ends"
+    if raw.kind in WEIGHTS:
+        return f"write `{raw.text}`; what is by feel is `add water as needed`, or `, to taste`"
+    return "give a range, as in `40-50 min`"
+
+
+def _to_range(t: Trouble) -> Fault | None:
+    for one, word, two in _threes(t.raws):
+        if two.kind == "TEMPERATURE" and not t.body.endswith(("at ", "to "), 0, one.start):
+            continue  # `mix fast 3 to 22 C`: the 3 lacks its unit
+        if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and t.rule != "makes":
+            written = t.body[one.start : two.end]
+            return Fault("to-as-range", one.start, two.end, {"written": written, "instead": f"{one.text}-{two.text}"})
+    return None
+
+
+def _overnight(t: Trouble) -> Fault | None:
+    for raw in t.raws:
+        if raw.kind == "WORD" and raw.text in ("overnight", "nightly"):
+            return Fault("overnight", raw.start, raw.end, {"word": raw.text})
+    return None
+
+
+def _of_the_flour(t: Trouble) -> Fault | None:
+    """A share of flour that does not say of which: of a stage it is always of all flour."""
+    shares = t.rule in ("stage", "swap")
+    instead = "`of all flour`" if shares else "`of all flour`, or nothing for this stage's own"
+    for at, raw in enumerate(t.raws):
+        rest = [after.text for after in t.raws[at + 1 : at + 3]]
+        if raw.text == "of" and (rest[:1] == ["flour"] or rest in (["the", "flour"], ["total", "flour"])):
+            end = t.raws[at + 1 + rest.index("flour")].end
+            return Fault("of-the-flour", raw.start, end, {"written": t.body[raw.start : end], "instead": instead})
+    last = t.raws[-1]
+    if shares and last.kind == "PERCENT" and "with" in (raw.text for raw in t.raws):
+        written, whole = t.body[last.start : last.end], short(t.body)
+        return Fault("of-the-flour", last.start, last.end, {"written": written, "instead": f"`{whole} of all flour`"})
+    return None
+
+
+def _by_feel(t: Trouble) -> Fault | None:
+    if t.context not in MATERIALS:
+        return None
+    for at, raw in enumerate(t.raws):
+        if (
+            raw.kind == "WORD"
+            and raw.text in _PINCHES
+            and (at == 0 or t.raws[at - 1].text in ("a", "an", "one", "1", "some") or at == len(t.raws) - 1)
+        ):
+            start = t.raws[at - 1].start if at else raw.start
+            return _no_amount(t, start, raw.end)
+    if t.rule == "bare_name" and all(raw.kind == "WORD" for raw in t.raws):
+        feel = re.search(r"(to taste|as needed|as required)$", t.body)
+        return _no_amount(t, *feel.span()) if feel else None
+    return None
+
+
+def _no_amount(t: Trouble, start: int, end: int) -> Fault:
+    name = t.body[:start].strip() or re.sub("^of ", "", t.body[end:].strip()) or "salt"
+    return Fault("by-feel-amount", start, end, {"written": t.body[start:end], "name": short(name)})
+
+
+def _amount_first(t: Trouble) -> Fault | None:
+    first = t.raws[0]
+    if (
+        t.context not in MATERIALS
+        or first.kind not in WEIGHTS | {"NUMBER"}
+        or len(t.raws) < 2
+        or t.raws[1].kind != "WORD"
+    ):
+        return None
+    if first.kind == "NUMBER":
+        unit = t.raws[1].text
+        if unit.rstrip("s.") in UNITS or unit in LONG_FORMS:
+            return None
+    rest = t.body[first.end :].strip()
+    rest = rest[3:] if rest.startswith("of ") else rest
+    if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
+        return None
+    amount = first.text if first.kind != "NUMBER" else f"{first.text} whole"
+    return Fault("amount-first", first.start, first.end, {"written": first.text, "instead": f"{rest} {amount}"})
+
+
+def _units(t: Trouble) -> Fault | None:
+    """A number that a word follows which is no unit, or that nothing follows."""
+    if t.rule == "bare_name" and t.context not in MATERIALS | {"step"}:
+        return None
+    if t.rule not in ("bare_name", "material", "step", "tail", "clause_line", "hold_back", "add", "keep", "setting"):
+        return None
+    for at in range(len(t.raws) - 1, 0, -1):
+        raw = t.raws[at]
+        if raw.kind != "NUMBER" or (t.rule == "setting" and at < len(t.raws) - 1):
+            continue
+        after = t.raws[at + 1] if at + 1 < len(t.raws) else None
+        if after is None or after.kind == "COMMA":
+            if t.rule == "setting" and "NUMBER" in t.expected:
+                return None
+            material = t.context in MATERIALS and t.rule != "step"
+            name = t.body[: raw.start].strip()
+            if not material and t.rule in ("step", "clause_line"):
+                return None  # said with the other parts of a step
+            offer = _amounts(name, raw.text)
+            start = 0 if material else t.raws[at - 1].start
+            if t.rule == "setting":
+                offer = _shape(t)
+            return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})
+        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in MATERIALS | {"step"}:
+            written = f"{raw.text} {after.text}"
+            return Fault(
+                "unknown-unit",
+                raw.start,
+                after.end,
+                {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)},
+            )
+    glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
+    if glued and t.context in MATERIALS | {"step"}:
+        return Fault(
+            "unknown-unit", *glued.span(), {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
+        )
+    return None
+
+
+def _amounts(name: str, number: str) -> str:
+    """How a number may have been meant: few are counted, as eggs are."""
+    whole, grams, share = f"`{name} {number} whole`", f"`{name} {number} g`", f"`{name} {number}%`"
+    if number.isdigit() and int(number) <= MOST_COUNTED:
+        return f"write {whole}, {grams} or {share}"
+    return f"write {grams} or {share}"
+
+
+MOST_COUNTED = 60
+"""Five trays of a dozen eggs; nobody counts more."""
+
+
+def _unit_offer(word: str, t: Trouble) -> str:
+    near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 2 else None
+    if near:
+        return f"did you mean `{LONG_FORMS.get(near, near)}`?"
+    if t.rule == "step" and word in ("times", "x", "pieces"):
+        return form_of(t)
+    if t.rule == "step":
+        return "times are in `d h min s`, temperatures in `C F`, lengths in `mm cm inch`"
+    return "weights are in `g kg lb oz`, volumes in `ml l cup tbsp tsp pt qt gal`, shares in `%`, pieces in `whole`"
+
+
+def _lacks(t: Trouble) -> Fault | None:
+    """What the rule still waits for where the line ends."""
+    body, first = t.body, t.raws[0]
+    ended = t.at >= len(t.spans)
+    word = body[: t.spans[0][1]] if t.spans else first.text
+    if t.rule == "makes":
+        weight = next((raw for raw in t.raws if raw.kind == "MASS"), None)
+        offer = f"write `{body} dough` or `{body} baked`" if weight is not None and ended else FORMS["makes"]
+        return Fault("makes-unclear", 0, len(body), {"text": short(body), "offer": offer})
+    if t.rule == "allow" and ended and len(t.spans) > 1:
+        name = body[t.spans[1][0] : t.spans[1][1]]
+        return Fault("why-allowed", 0, len(body), {"name": name, "instead": f'{word} {name} because "…"'})
+    if "QUOTED" in t.expected and t.rule in ("about", "allow", "setting", "clause_line", "step") and t.at > 0:
+        before = body[t.spans[t.at - 1][0] : t.spans[t.at - 1][1]]
+        known = before in ("about", "because", "until", "why", "note", "picture", "if late", "source")
+        if known and len(t.expected) < 4:
+            rest = re.sub('["“”„]', "", body[t.spans[t.at - 1][1] :]).strip() or "…"
+            start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
+            return Fault("quotes-missing", start, end, {"word": before, "instead": f'{before} "{rest}"'})
+    if (
+        ended
+        and "NAME" in t.expected
+        and t.rule in ("block", "kind", "top_up", "lock_in", "give_back", "branch", "variant", "without")
+    ):
+        return Fault("name-missing", 0, len(body), {"what": f"`{word}`", "instead": f"{word} NAME"})
+    return None
+
+
+def _name(t: Trouble) -> Fault | None:
+    """A name that a comma or a quote cuts in two."""
+    if t.rule != "material":
+        return None
+    weights = [raw for raw in t.raws if raw.kind in WEIGHTS]
+    if t.raws[0].text in OPENINGS["verbs"] and weights and t.raws.index(weights[0]) > 1:
+        before = t.raws[t.raws.index(weights[0]) - 1]
+        near = nearest_part(before.text, ("_LOSES", "_STEAM"))
+        if near:
+            words = {"text": before.text, "form": f"did you mean `{near}`?"}
+            return Fault("unreadable-line", before.start, before.end, words)
+    for raw in t.raws[: t.raws.index(weights[0])] if weights else ():
+        if raw.kind in ("COMMA", "QUOTED"):
+            name = t.body[: weights[0].start].strip()
+            what = "a comma" if raw.kind == "COMMA" else "quotes"
+            instead = f'"{name.replace(chr(34), "")}" {weights[0].text}'
+            return Fault("name-needs-quotes", raw.start, raw.end, {"what": what, "instead": instead})
+    if len(weights) > 1:
+        one, two = weights[0], weights[1]
+        quoted = (
+            f'if the first belongs to the name, put the name in quotes: `"{t.body[: two.start].strip()}" {two.text}`'
+        )
+        return Fault("weight-twice", two.start, two.end, {"first": one.text, "second": two.text, "offer": quoted})
+    return None
+
+
+def _generic(t: Trouble) -> Fault:
+    form = _shape(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
+    if t.at >= len(t.spans):
+        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form})
+    start, end = t.spans[t.at]
+    return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
+
+
+def _shape(t: Trouble) -> str:
+    for size in (3, 2, 1):
+        key = " ".join(raw.text for raw in t.raws[:size])
+        if key in SHAPES:
+            return f"write it as in `{SHAPES[key]}`"
+    return "write a word of the vocabulary and its figure"
+
+
+REASONS: tuple[Reason, ...] = (
+    _unclosed, _digits, _figures, _comma, _about, _to_range, _overnight, _of_the_flour, outside, of_another_trade, _by_feel,
+    _amount_first, _name, _lacks, _units, unreadable_part, unknown,
+)  # fmt: skip
+
+
+_OF_A_NAME: tuple[Reason, ...] = (_overnight, _of_the_flour, of_another_trade, _by_feel, _units)
+
+
+def _twos(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw]]:
+    return pairwise(raws)
+
+
+def _threes(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw, Raw]]:
+    return zip(raws, raws[1:], raws[2:], strict=False)

@@ -1,0 +1,140 @@
+"""What a line that can be read still lacks, or says in a way that cannot be: a range as an amount, half a fold."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from manchet.syntax import nodes as n
+from manchet.syntax.mistakes.faults import Fault
+from manchet.syntax.nodes import Amount, Clause
+
+
+def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
+    """What is wrong with a node by itself, whatever stands under it."""
+    kind = type(node)
+    if kind is n.Material:
+        loose = node.name.text.rpartition(" ")[2].lower()
+        if loose in LOOSE and " " in node.name.text:
+            start, end = node.name.end - len(loose), node.amount.end
+            offer = (
+                f"write `{body[node.amount.start : end]}`; what is by feel is `add water as needed`, or `, to taste`"
+            )
+            return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}),)
+        if loose in _BEFORE_HEAT and " " in node.name.text:
+            return (_not_an_ingredient(node, loose, body),)
+        return _single(node.amount, body)
+    if kind is n.Step or kind is n.ClauseLine:
+        found: tuple[Fault, ...] = ()
+        for clause in node.clauses:
+            if type(clause) in _CLAUSES:
+                found += _clause(clause, node, body)
+        return found
+    if kind is n.HoldBack or kind is n.Add:
+        return tuple(fault for part in node.items if part.amount for fault in _single(part.amount, body))
+    if kind is n.Makes:
+        return tuple(fault for amount in (node.number, node.weight) if amount for fault in _single(amount, body))
+    amount = node.share if kind is n.StageHead else node.amount
+    return () if amount is None else _single(amount, body)
+
+
+LOOSE = frozenset({"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c.", "~"})
+"""Words that leave a figure open."""
+
+_BEFORE_HEAT = frozenset({"at", "to", "into"})
+"""No ingredient's name ends in one: `scale at 450 g` is a step, in somebody else's words."""
+
+
+def _not_an_ingredient(node: n.Material, last: str, body: str) -> Fault:
+    from manchet.syntax.mistakes.beginnings import after_a_name  # a sound file has no need of it
+
+    name, amount = node.name, node.amount
+    weight = body[amount.start : amount.end]
+    words = {"text": f"{last} {weight}", "form": after_a_name(name.text.lower(), weight)}
+    return Fault("unreadable-line", name.end - len(last), amount.end, words)
+
+
+CHECKED = frozenset(
+    {n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead}
+)
+_CLAUSES = frozenset({n.Within, n.AtATime, n.Applied})
+
+
+def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
+    if amount.low == amount.high:
+        return ()
+    name = "range-as-amount" if amount.unit else "range-as-number"
+    return (Fault(name, amount.start, amount.end, {"written": body[amount.start : amount.end]}),)
+
+
+def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
+    if isinstance(clause, n.Applied):
+        return _touching(clause, node, body)
+    if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
+        return (Fault("part-of-a-number", 0, len(body), {"written": body}),)
+    return ()
+
+
+def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
+    name = clause.name
+    if isinstance(node, n.Step) and node.verb.text not in _TOUCHING:
+        return (_not_with(node.verb.text, name),)
+    before = body[: name.end]
+    if clause.amount is None:
+        return (
+            Fault(
+                "touching-without-weight", name.start, name.end, {"name": name.text, "instead": f"{before} 6 g each"}
+            ),
+        )
+    if not clause.per:
+        written = body[clause.amount.start : clause.amount.end]
+        words = {
+            "amount": written,
+            "name": name.text,
+            "each": f"{before} {written} each",
+            "all": f"{before} {written} in all",
+        }
+        return (Fault("each-or-in-all", clause.amount.start, clause.amount.end, words), *_single(clause.amount, body))
+    return _single(clause.amount, body)
+
+
+def _not_with(verb: str, name: n.Word) -> Fault:
+    from manchet.syntax.mistakes.step_parts import nearest_part  # a sound file has no need of it
+
+    near = nearest_part(f"with {name.text.lower()}", ("_STEAM", "ONE_WORK"))
+    if near:
+        offer = f"did you mean `{near}`?"
+    else:
+        offer = (
+            "write folds as in `with 4 folds every 30 min`, "
+            f"an ingredient on a line of its own, as in `add {name.text}`"
+        )
+    return Fault("with-what", name.start, name.end, {"verb": verb, "name": name.text, "offer": offer})
+
+
+def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
+    """What a step needs to mean anything and neither it nor the lines under it say. (Times and heats are checks.)"""
+    verb = step.verb
+    clauses = step.clauses + under
+    kinds = {type(clause) for clause in clauses}
+    if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
+        return Fault("whose-time", verb.start, verb.end, {})
+    if verb.text in _TOUCHING and n.Applied not in kinds:
+        return Fault(
+            "touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{_TOUCHING[verb.text]}`"}
+        )
+    if verb.text in ("place", "wrap") and n.Where not in kinds:
+        return Fault(
+            "place-without-thing",
+            verb.start,
+            verb.end,
+            {"verb": verb.text, "offer": "write `place in long tin`, `wrap in cloth`"},
+        )
+    return None
+
+
+_TOUCHING = {
+    "fill": "fill with pear butter 40 g each", "spread": "spread with pear butter 40 g each",
+    "brush": "brush with egg wash 6 g each", "sprinkle": "sprinkle with hazelnuts 5 g each",
+    "dust": "dust with rice flour 6 g each", "dip": "dip in sesame 3 g each",
+    "grease": "grease tins with sunflower oil 3 g each",
+}  # fmt: skip

@@ -1,0 +1,109 @@
+"""A part of a step that cannot be read: the word it may have been meant as, else the form of that verb."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from manchet.syntax.mistakes.beginnings import slip_of
+from manchet.syntax.mistakes.faults import Fault, Trouble
+from manchet.syntax.mistakes.forms import FORMS, STEPS
+from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.phrases import CLAUSES
+from manchet.syntax.tokens import Raw
+
+
+def form_of(t: Trouble) -> str:
+    """`write bake 30 min at 230 C`: the form of the verb a step begins with."""
+    if t.rule == "step":
+        for size in (2, 1):
+            verb = " ".join(raw.text for raw in t.raws[:size])
+            verb = _SAME.get(verb, verb)
+            if verb == "divide":
+                return "write `divide` alone: the pieces and their weight stand in `makes`"
+            if verb in STEPS:
+                return f"write it as in `{STEPS[verb]}`"
+    return FORMS["clause_line"]
+
+
+_SAME = {"bulk": "ferment", "proof": "prove", "mold": "shape", "mould": "shape"}
+
+
+def unreadable_part(t: Trouble) -> Fault | None:
+    """What stands where a step stopped making sense."""
+    if t.rule not in ("step", "clause_line"):
+        return None
+    warm = _heat_alone(t)
+    if warm is not None:
+        return warm
+    if t.at >= len(t.spans):
+        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form_of(t)})
+    start, end = t.spans[t.at]
+    at = next(number for number, raw in enumerate(t.raws) if raw.end > start)
+    raw, before = t.raws[at], t.raws[at - 1] if at else None
+    if before is not None and before.kind == "NUMBER" and at > 1:
+        return _number(t, at - 1)
+    if raw.kind == "NUMBER":
+        return _number(t, at)
+    if raw.text == "for":
+        return Fault("unreadable-line", raw.start, raw.end, {"text": "for", "form": f"leave out `for`; {form_of(t)}"})
+    written = [piece for piece in t.raws[at:] if piece.end <= end] or [raw]
+    return _meant(t, written)
+
+
+def _heat_alone(t: Trouble) -> Fault | None:
+    """`bake 230 C 30 min`: a temperature that neither `at` nor `to` leads in."""
+    end = t.spans[t.at - 1][1] if t.at else 0
+    at = next((number for number, raw in enumerate(t.raws) if raw.end == end), 0)
+    raw = t.raws[at]
+    if not at or raw.kind != "TEMPERATURE" or t.raws[at - 1].text in ("at", "to") or set(t.expected) != {"SPOT"}:
+        return None
+    offer = f"write `at {raw.text}` for the heat around it, `to {raw.text}` for its own"
+    return Fault("unreadable-line", raw.start, raw.end, {"text": raw.text, "form": offer})
+
+
+def _meant(t: Trouble, written: list[Raw]) -> Fault:
+    near = None
+    size = min(len(written), 4)  # no phrase has more words
+    while size and near is None:
+        last = written[size - 1]
+        near = nearest_part(" ".join(raw.text for raw in written[:size]), t.expected)
+        size -= near is None
+    if near is not None:
+        last = written[size - 1]
+        text = t.body[written[0].start : last.end]
+        form = f"did you mean `{near}`?"
+        return Fault("unreadable-line", written[0].start, last.end, {"text": short(text), "form": form})
+    start, end = written[0].start, written[-1].end
+    if "TEMPERATURE" in t.expected and t.at > 0 and "TIME" not in t.expected:
+        before = t.body[slice(*t.spans[t.at - 1])]
+        form = f"after `{before}` stands a figure; {form_of(t)}"
+        return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
+    return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form_of(t)})
+
+
+def nearest_part(word: str, expected: Iterable[str]) -> str | None:
+    """The phrase that `word` begins or is a slip of, of those whose tokens are expected."""
+    allowed = set(expected)
+    phrases = [
+        " ".join((first, *phrase.rest))
+        for first, group in CLAUSES.items()
+        for phrase in group
+        if phrase.token in allowed and len(first) > 2
+    ]
+    return slip_of(word, phrases)
+
+
+def _number(t: Trouble, at: int) -> Fault:
+    """A bare number: after `at` and `to` a temperature, in an oven's or a wait's place a time."""
+    raw = t.raws[at]
+    before = t.raws[at - 1]
+    if before.text in ("at", "to"):
+        start, offer = before.start, f"write `{before.text} {raw.text} C`"
+    elif before.text in ("into", "in", "on", "as"):
+        start, offer = before.start, form_of(t)
+    else:
+        start, offer = (
+            raw.start,
+            f"write `{raw.text} min`, or with another unit; {form_of(t).removeprefix('write it ')}",
+        )
+    return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})

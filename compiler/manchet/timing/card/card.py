@@ -1,0 +1,258 @@
+"""The timing card of one formula: every job with its clock, its latest and what lateness does."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime, timedelta
+from fractions import Fraction
+from math import floor
+from typing import NamedTuple
+
+from manchet.batch.mixes import Mixes
+from manchet.batch.model import Batch
+from manchet.formula.model import Range, Who
+from manchet.kitchen.model import Kitchen
+from manchet.quantities.printing import rounded
+from manchet.timing.card.before import before_you_go
+from manchet.timing.card.clashes import clashes_of
+from manchet.timing.card.falling import with_floors
+from manchet.timing.card.far_from_written import with_far
+from manchet.timing.card.growing_cold import with_cooling
+from manchet.timing.card.in_the_room import with_rooms
+from manchet.timing.card.lanes import lanes_of
+from manchet.timing.card.values import Card, Change, Gives, Late, Row
+from manchet.timing.card.warmth import came_out_at
+from manchet.timing.jobs.durations import inside
+from manchet.timing.jobs.firings import Firing, firings_of
+from manchet.timing.jobs.lateness import Given, lateness_of
+from manchet.timing.jobs.network import Job, network_of
+from manchet.timing.jobs.places import place_of
+from manchet.timing.jobs.schedule import (
+    Latest,
+    critical_jobs,
+    latest_of,
+    stands_until,
+    starts_of,
+    waits,
+)
+from manchet.timing.when import When
+
+ASKED = (15, 30, 45)
+"""Minutes late that the card answers for."""
+
+DAY = timedelta(days=1)
+
+
+class Course(NamedTuple):
+    """The work with all that is known of its times, in seconds from the first line of the card."""
+
+    jobs: tuple[Job, ...]
+    starts: tuple[Fraction, ...]
+    firings: tuple[Firing, ...]
+    total: Fraction
+
+
+def course_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> Course:
+    """Jobs, their beginnings, and the firing of the ovens; the first of all at 0."""
+    jobs = network_of(batch, kitchen, mixes)
+    starts = starts_of(jobs)
+    firings = firings_of(jobs, starts, kitchen)
+    earliest = min([Fraction(0), *(firing.begins for firing in firings)])
+    starts = tuple(start - earliest for start in starts)
+    firings = tuple(firing.later(-earliest) for firing in firings)
+    total = max((start + job.length.planned for start, job in zip(starts, jobs, strict=True)), default=Fraction(0))
+    return Course(jobs, starts, firings, total)
+
+
+def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
+    """The card, counted forward from a start or back from the moment the bread is ready.
+
+    Times are rounded to the minute as they are turned into clock times, always from the first line, so that the same
+    work begun a quarter of an hour later reads a quarter of an hour later in every line.
+    """
+    course = course_of(batch, kitchen, mixes)
+    start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
+    while when.not_before is not None and start < when.not_before:
+        start += DAY
+    rows = with_floors(_rows(course, kitchen, start), batch, kitchen)
+    rows = with_far(with_rooms(with_cooling(rows, batch, mixes), batch, kitchen), batch, kitchen)
+    return Card(
+        name=batch.formula.name,
+        start=start,
+        ready=start + timedelta(minutes=minute(course.total)),
+        out_of_oven=max((row.start for row in rows if row.job == "take out of oven"), default=None),
+        rows=rows,
+        came_out_at=came_out_at(batch),
+        before_you_go=before_you_go(batch, rows),
+        clashes=clashes_of(batch, rows, kitchen),
+        lanes=lanes_of(batch.formula.name, rows, kitchen),
+        mixes=mixes.number,
+        untimed=sum(1 for row in rows if row.job == "step" and not row.timed),
+        swapped=batch.formula.swapped,
+        moved=batch.formula.moved,
+    )
+
+
+def minute(seconds: Fraction) -> int:
+    """Whole minutes, the nearest."""
+    return int(rounded(seconds / 60, 0))
+
+
+class Clock(NamedTuple):
+    """Turns seconds of the course into the bakehouse's clock."""
+
+    start: datetime
+
+    def at(self, seconds: Fraction) -> datetime:
+        return self.start + timedelta(minutes=minute(seconds))
+
+    def not_after(self, seconds: Fraction) -> datetime:
+        """The last whole minute that is not later."""
+        return self.start + timedelta(minutes=floor(seconds / 60))
+
+
+def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[Row, ...]:
+    clock = Clock(start)
+    critical = critical_jobs(course.jobs, starts_of(course.jobs))
+    latest = latest_of(course.jobs, course.starts)
+    names = {job.stage.key: job.stage.name or job.stage.word for job in course.jobs}
+    found: list[tuple[Fraction, int, Row]] = []
+    for firing in course.firings:
+        found += [(begin, -1, line) for begin, line in _firing_rows(firing, clock)]
+    for at in range(len(course.jobs)):
+        row = _job_row(course, at, kitchen, clock, latest[at], names)._replace(critical=at in critical)
+        found.append((course.starts[at], at, row))
+        found += [(begin, at, line) for begin, line in _inside_rows(course, at, row, clock)]
+    return tuple(row for _, _, row in sorted(found, key=lambda one: one[:2]))
+
+
+def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: Latest, names: dict[str, str]) -> Row:
+    job, begin = course.jobs[at], course.starts[at]
+    start = clock.at(begin)
+    last = max(clock.not_after(latest.at), start)
+    stands = stands_until(course.jobs, course.starts, at)
+    return Row(
+        start=start,
+        end=clock.at(begin + job.length.planned),
+        elapsed=minute(begin),
+        job="step",
+        step=job.step,
+        stage="" if job.is_dough else names[job.stage.key],
+        branch=job.branch,
+        mix=job.mix,
+        pieces=job.pieces,
+        who=job.step.who,
+        timed=job.length.timed,
+        seconds=job.length.range,
+        place=place_of(job.step, kitchen),
+        number=job.load,
+        of=job.loads,
+        celsius=None,
+        critical=False,
+        latest=last,
+        moves=names.get(latest.moves, latest.moves),
+        slack=int((last - start).total_seconds()) // 60,
+        stands_until=None if stands is None else max(clock.not_after(stands), start),
+        gives=_gives(job),
+        late=tuple(_late(course, at, asked) for asked in ASKED),
+    )
+
+
+def _gives(job: Job) -> Gives:
+    wait = job.step.may_wait
+    length = job.length
+    return Gives(
+        shortens=length.planned - length.low if waits(job) else Fraction(0),
+        stretches=(None if length.high is None else length.high - length.planned) if waits(job) else Fraction(0),
+        waits=Fraction(0) if wait is None else wait.seconds.high or wait.seconds.low or Fraction(0),
+        waits_at=None if wait is None else wait.celsius,
+    )
+
+
+def _late(course: Course, at: int, asked: int) -> Late:
+    jobs = course.jobs
+    found = lateness_of(jobs, course.starts, at, Fraction(asked * 60))
+
+    def changes(given: Iterable[Given]) -> tuple[Change, ...]:
+        return tuple(
+            Change("" if jobs[j].is_dough else jobs[j].stage.name or jobs[j].stage.word, jobs[j].step, minute(seconds))
+            for j, seconds in given
+            if minute(seconds)
+        )
+
+    return Late(
+        minutes=asked,
+        shorter=changes(found.shorter),
+        longer=changes(found.longer),
+        over=changes(found.over),
+        bake=minute(found.bake),
+        ready=minute(found.ready),
+    )
+
+
+NOTHING_GIVEN = Gives(Fraction(0), Fraction(0), Fraction(0), None)
+
+
+def _inside_rows(course: Course, at: int, row: Row, clock: Clock) -> list[tuple[Fraction, Row]]:
+    """The folds inside a wait, the turn and the damper inside a bake, and the end of the last phase of a bake."""
+    job, begin = course.jobs[at], course.starts[at]
+    bare = row._replace(
+        latest=None, moves="", slack=0, stands_until=None, gives=NOTHING_GIVEN, late=(), critical=False,
+        who=Who.HANDS, timed=False, seconds=Range(Fraction(0), Fraction(0)),
+    )  # fmt: skip
+    found = []
+    for work in inside(job.step):
+        if work.after <= job.length.planned:
+            when = clock.at(begin + work.after)
+            line = bare._replace(job=work.work, start=when, end=when, number=work.number, of=work.of)
+            found.append((begin + work.after, line._replace(elapsed=minute(begin + work.after))))
+    end = begin + job.length.planned
+    if _ends_bake(course.jobs, at):
+        when = clock.at(end)
+        out = bare._replace(job="take out of oven", start=when, end=when, elapsed=minute(end))
+        found.append((end, out))
+    return found
+
+
+def _ends_bake(jobs: tuple[Job, ...], at: int) -> bool:
+    if jobs[at].step.verb != "bake":
+        return False
+    follows = next((j for j in jobs[at + 1 :] if any(n.job == at for n in j.needs)), None)
+    return follows is None or follows.step.verb != "bake"
+
+
+def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, Row]]:
+    """That an oven is lit; and of one that falls, that its fire is out."""
+    if firing.start is not None:
+        yield firing.start, _fire_row("preheat", firing, firing.start, firing.hot, firing.celsius, clock)
+    if firing.falls and firing.into is not None:
+        row = _fire_row("fire out", firing, firing.hot, firing.end, firing.celsius, clock)
+        yield firing.hot, row._replace(falls_to=firing.into)
+
+
+def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius: Range | None, clock: Clock) -> Row:
+    return Row(
+        start=clock.at(start),
+        end=clock.at(end),
+        elapsed=minute(start),
+        job=job,
+        step=firing.step,
+        stage="",
+        branch="",
+        mix=0,
+        pieces=Fraction(0),
+        who=Who.MACHINE,
+        timed=True,
+        seconds=Range(end - start, end - start),
+        place=firing.oven.name,
+        number=0,
+        of=0,
+        celsius=celsius,
+        critical=False,
+        latest=clock.at(start),
+        moves="oven",
+        slack=0,
+        stands_until=None,
+        gives=NOTHING_GIVEN,
+        late=(),
+    )

@@ -1,0 +1,25 @@
+"""A step whose minutes were written for another weight of piece, of dough or of what is in the pot."""
+
+from __future__ import annotations
+
+from manchet.batch.far_from_written import FarStep, far_step
+from manchet.batch.model import Batch
+from manchet.kitchen.model import Kitchen
+from manchet.timing.card.values import Row
+
+
+def with_far(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> tuple[Row, ...]:
+    """The rows; each such step says so, the first time it is done."""
+    stages = {stage.stage.name: stage for stage in batch.stages[:-1]} | {"": batch.stages[-1]}
+    seen: set[tuple[str, str]] = set()
+    found = []
+    for row in rows:
+        far: FarStep | None = None
+        if row.step is not None and row.job == "step":
+            stage = None if row.branch else stages.get(row.stage)
+            far = far_step(row.step.verb, batch, stage, kitchen, row.branch)
+            where = (row.step.verb, row.stage or row.branch)
+            far = None if where in seen else far
+            seen.add(where)
+        found.append(row._replace(far=far))
+    return tuple(found)

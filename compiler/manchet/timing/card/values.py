@@ -1,0 +1,222 @@
+"""What a timing card holds, as values: the sheets print them in the house's own words."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.far_from_written import FarStep
+from manchet.formula.model import Moved, Range, Step, Swapped, Who
+
+
+class Gives(NamedTuple):
+    """What a step yields to lateness. All in seconds; None is an open end (`at least 24 h`)."""
+
+    shortens: Fraction
+    """It may be this much shorter than planned."""
+    stretches: Fraction | None
+    """It may be this much longer than planned and still be what the file says."""
+    waits: Fraction
+    """After that the dough may still wait this long (`may wait`), at `waits_at`."""
+    waits_at: Range | None
+
+    @property
+    def must_not_wait(self) -> bool:
+        """Nothing in the file says that what this step makes may stand."""
+        return self.stretches == 0 and self.waits == 0
+
+
+class Change(NamedTuple):
+    """One thing that gives when a job is late: whose step it is, and by how many minutes."""
+
+    stage: str
+    """Name as written; "" for the dough."""
+    step: Step
+    minutes: int
+
+
+class Late(NamedTuple):
+    """What becomes of the day if a job begins `minutes` late, and the baker does what the file allows."""
+
+    minutes: int
+    shorter: tuple[Change, ...]
+    """Waits cut short, within their ranges, in working order."""
+    longer: tuple[Change, ...]
+    """Waits that stand longer meanwhile, within their ranges or what they `may wait`."""
+    over: tuple[Change, ...]
+    """Waits that stand longer than the file allows: the step's `if late` says what to do, or nothing does."""
+    bake: int
+    """Minutes that the (first) bake moves."""
+    ready: int
+    """Minutes that the bread is later."""
+
+
+class Floor(NamedTuple):
+    """The floor of a falling oven when a load goes in, all in Celsius. An estimate."""
+
+    written: Range
+    heat: Fraction
+    least: Fraction
+    """Colder than that it should not be."""
+    fallen: bool
+    """Not the first load of this fire: for that one the oven is what is written."""
+
+
+class InRoom(NamedTuple):
+    """What a wait takes in the room as it is. An estimate."""
+
+    celsius: Fraction
+    """Of the room."""
+    written: Fraction
+    """Celsius as the file has it."""
+    seconds: Range | None
+    """At most, or at least, where an end is open; None: so cold or warm that nobody can say."""
+
+
+class Row(NamedTuple):
+    """One line of the card.
+
+    `job` is "step" (then `step` is what is done), "fold", "turn" or "stir" (work inside a wait), "turn bread",
+    "vent" (inside a bake; `step` is the wait or the bake), "preheat", "fire out" (of an oven that falls: hour 0 of its own
+    card) or "take out of oven".
+    """
+
+    start: datetime
+    end: datetime
+    elapsed: int
+    """Minutes since the first line of the card."""
+    job: str
+    step: Step | None
+    stage: str
+    """The stage's name as written, "" for the dough."""
+    branch: str
+    """The noun of the branch (`loaves`), "" before the dough is divided, or where all is one."""
+    mix: int
+    """Which mix, from 1; 0 where it is done once for all mixes."""
+    pieces: Fraction
+    """How many pieces this line handles; 0 before the dough is divided."""
+    who: Who
+    timed: bool
+    """False: neither the file nor the kitchen says how long it takes; it is shown with no length."""
+    seconds: Range
+    """How long it takes, shortest and longest."""
+    place: str
+    """Where: as written, or the oven or mixer of the kitchen, or ""."""
+    number: int
+    """Which fold, or which load of the oven, 1 of `of`; else 0."""
+    of: int
+    celsius: Range | None
+    """For "preheat" and "fire out": to what it was heated."""
+    critical: bool
+    """On the longest way through the work: a minute lost here, with nothing cut short, is a minute lost."""
+    latest: datetime | None
+    """Until when it may begin before something else moves: the oven, another stage, the bread. None inside a wait."""
+    moves: str
+    """What moves then: "oven", "mixer" (the next mix), "ready", or the name of the stage that waits, "dough" too."""
+    slack: int
+    """Minutes from `start` to `latest`."""
+    stands_until: datetime | None
+    """Until when what waits for this job may stand, by its range and `may wait`. None: the file sets no end."""
+    gives: Gives
+    late: tuple[Late, ...]
+    """For 15, 30 and 45 minutes; empty for work inside a wait."""
+    falls_to: Fraction | None = None
+    """For "fire out": Celsius that the floor has come down to at the end of this line. An estimate."""
+    floor: Floor | None = None
+    """Where a load goes into an oven whose fall the kitchen gives."""
+    cold_after: Range | None = None
+    """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
+    in_room: InRoom | None = None
+    """For a wait whose room is not as warm as the file has it."""
+    far: FarStep | None = None
+    """Where its minutes were written for another size."""
+
+
+class Before(NamedTuple):
+    """One item of "before you go".
+
+    `what` is "feed" (a culture: `grams` is what the formula takes), "put away" (what is kept), "soak" (a stage for
+    next day: `at` is when), "take out" (to come to `celsius`) or "set oven" (`at`, `celsius`).
+    """
+
+    what: str
+    name: str
+    grams: Fraction
+    celsius: Fraction | None
+    at: datetime | None
+
+
+class Clash(NamedTuple):
+    """More is wanted at once than the kitchen has. A remark: nothing is planned anew.
+
+    `what` is "oven", "mixer" or "hands"; `share` is how much is wanted of what there is (3/2: half too much).
+    """
+
+    what: str
+    name: str
+    start: datetime
+    end: datetime
+    share: Fraction
+    who: tuple[str, ...]
+    """The products, or the stages, that want it."""
+
+
+class Bar(NamedTuple):
+    """A stretch of the day's picture."""
+
+    start: datetime
+    end: datetime
+    kind: str
+    """"hands-on", "waiting", "machine", "preheat" or "fire out"."""
+    label: str
+    """The verb, or the product."""
+    row: int
+    """Index of the card's line that it pictures."""
+
+
+class Lane(NamedTuple):
+    """One row of the picture. `what` is "stage", "product", "oven", "mixer" or "person"; people are "1", "2" …
+
+    A product's name is the branch's noun, or the formula's (the dough until it is divided into branches).
+    """
+
+    what: str
+    name: str
+    mix: int
+    """From 1, or 0."""
+    bars: tuple[Bar, ...]
+
+
+class Warmth(NamedTuple):
+    """A line of "the dough came out at": how long the bulk is then, in seconds, as "about" (an estimate)."""
+
+    celsius: Fraction
+    low: Fraction
+    high: Fraction | None
+
+
+class Card(NamedTuple):
+    """The card of one formula at one size. Times are wall-clock times of the bakehouse, without time zone."""
+
+    name: str
+    start: datetime
+    """The first line's time; it may be the night before."""
+    ready: datetime
+    """When the last of it is cooled and ready."""
+    out_of_oven: datetime | None
+    """When the last bread leaves the oven (or the griddle, the pot); None if nothing is baked."""
+    rows: tuple[Row, ...]
+    """In order of time. A new day line is due where `start.date()` changes."""
+    came_out_at: tuple[Warmth, ...]
+    """Empty where the file gives no dough temperature, or no bulk."""
+    before_you_go: tuple[Before, ...]
+    clashes: tuple[Clash, ...]
+    lanes: tuple[Lane, ...]
+    mixes: int
+    untimed: int
+    """How many jobs have no time given."""
+    swapped: tuple[Swapped, ...] = ()
+    """What was swapped in the formula: other yeast, other times."""
+    moved: tuple[Moved, ...] = ()
+    """Waits that were asked for at another time or warmth."""

@@ -1,0 +1,90 @@
+"""How long one step takes: as the file says, or as the pieces, the hands and the mixer make of it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil
+from typing import NamedTuple
+
+from manchet.formula.model import Range, Step
+from manchet.kitchen.model import Kitchen, Mixer
+
+NOTHING = Fraction(0)
+
+
+class Length(NamedTuple):
+    """Seconds. `high` is None for an open end; `planned` lies between and is what the card counts with."""
+
+    low: Fraction
+    planned: Fraction
+    high: Fraction | None
+    timed: bool
+    """False: nobody says how long it takes. The step is shown and takes no time."""
+
+    @property
+    def range(self) -> Range:
+        return Range(self.low, self.high)
+
+
+UNTIMED = Length(NOTHING, NOTHING, NOTHING, False)
+
+
+def length_of(step: Step, pieces: Fraction, kitchen: Kitchen, mixer: Mixer | None = None) -> Length:
+    """How long a step takes for so many pieces.
+
+    * `12-15 h`: that; the card counts with the middle, or with the end that is given.
+    * `20 s each`: times the pieces, shared by the kitchen's hands (one, where it does not say).
+    * `60 s a side`: twice; `6 at a time`: once for every six, and what is left.
+    * `700 turns`: by the mixer's turns a minute, if the kitchen gives them.
+    * nothing said: the kitchen's seconds a piece for this verb, if it has them; else untimed.
+    """
+    hands = kitchen.hands or 1
+    if step.time is not None:
+        times = Fraction(1)
+        if step.at_a_time and pieces:
+            times = Fraction(ceil(pieces / step.at_a_time))
+        elif step.per == "each":
+            if not pieces:
+                return UNTIMED
+            times = pieces / hands
+        return _length(step.time, times * 2 if step.per == "side" else times)
+    if step.turns is not None and mixer is not None:
+        turns_a_minute = mixer.fast_turns if "fast" in step.manner else mixer.slow_turns
+        return _length(step.turns, 60 / turns_a_minute) if turns_a_minute else UNTIMED
+    each = dict(kitchen.minutes).get(step.verb)
+    if each is None or not pieces:
+        return UNTIMED
+    return _length(Range(each, each), pieces / hands)
+
+
+def _length(once: Range, times: Fraction) -> Length:
+    low = NOTHING if once.low is None else once.low * times
+    high = None if once.high is None else once.high * times
+    return Length(low, once.likely * times, high, True)
+
+
+class Inside(NamedTuple):
+    """Work inside a wait or a bake, `after` seconds from its beginning: the `number`th of `of`."""
+
+    work: str
+    """"fold", "turn", "stir", "turn bread" or "vent"."""
+    after: Fraction
+    number: int
+    of: int
+
+
+def inside(step: Step) -> tuple[Inside, ...]:
+    """The folds, turns and stirs of a wait, the turn of the bread and of the damper in a bake, in order of time.
+
+    `with 4 folds every 30 min` are at 30, 60, 90 and 120 min; `with a fold after 45 min` is one.
+    """
+    found = [
+        Inside(folds.work, folds.seconds * (at if folds.every else 1), at, folds.number)
+        for folds in step.folds
+        for at in range(1, folds.number + 1)
+    ]
+    if step.turn_after is not None:
+        found.append(Inside("turn bread", step.turn_after, 1, 1))
+    if step.vent_after is not None:
+        found.append(Inside("vent", step.vent_after, 1, 1))
+    return tuple(sorted(found, key=lambda one: one.after))

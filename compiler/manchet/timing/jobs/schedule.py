@@ -1,0 +1,153 @@
+"""When each job begins: the dough goes straight through, every other stage is timed to be ready for its use.
+
+All times are seconds from the first job of all, exact. Nothing here knows a clock.
+"""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.timing.jobs.network import Job
+
+ZERO = Fraction(0)
+
+HEAT = frozenset({"bake", "roast", "griddle", "fry"})
+"""Verbs that need a hot oven (or griddle) that stands ready and waits for nobody."""
+
+
+class Latest(NamedTuple):
+    """Until when a job may begin if every wait after it is cut to its shortest, and what moves next if it is later.
+
+    `moves` is "oven", "ready", "mixer", or the key of the stage that is waiting.
+    """
+
+    at: Fraction
+    moves: str
+
+
+def starts_of(jobs: tuple[Job, ...]) -> tuple[Fraction, ...]:
+    """The planned beginning of every job, the earliest at 0.
+
+    Forward from the beginning of the dough for the dough and its branches, which never stand between two steps (a
+    second mix waits only for the mixer); backward from their use for all other stages, so that they are ready just
+    then. Lengths are the planned ones.
+    """
+    starts: list[Fraction] = [ZERO] * len(jobs)
+    for at, job in enumerate(jobs):
+        if job.is_dough:
+            before = [n.job for n in job.needs if jobs[n.job].is_dough]
+            starts[at] = max((starts[j] + jobs[j].length.planned for j in before), default=ZERO)
+    wanted_by = followers_of(jobs)
+    for at in range(len(jobs) - 1, -1, -1):
+        if not jobs[at].is_dough:
+            use = min((starts[j] for j in wanted_by[at]), default=ZERO)
+            starts[at] = use - jobs[at].length.planned
+    first = min(starts, default=ZERO)
+    return tuple(start - first for start in starts)
+
+
+def followers_of(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
+    """For every job those that need it."""
+    found: list[list[int]] = [[] for _ in jobs]
+    for at, job in enumerate(jobs):
+        for need in job.needs:
+            found[need.job].append(at)
+    return tuple(tuple(one) for one in found)
+
+
+def critical_jobs(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> frozenset[int]:
+    """The jobs that make the day as long as it is: any of them longer, with nothing cut short, and the day is longer.
+
+    These are the stages that are begun first of all, as far as one follows the other without a gap; and of the dough
+    the longest way to its end, but for what lies before the use of those stages: there a longer mix only means that
+    the mixer is started earlier, while the stage ripens.
+    """
+    tight = _tight(jobs, starts)
+    end = max((start + job.length.planned for start, job in zip(starts, jobs, strict=True)), default=ZERO)
+    dough = [at for at, job in enumerate(jobs) if job.is_dough]
+    last = {at for at in dough if starts[at] + jobs[at].length.planned == end}
+    to_the_end = _back_from(last, jobs, tight)
+    first = {at for at, job in enumerate(jobs) if starts[at] == 0 and not job.is_dough}
+    for at in range(len(jobs)):
+        if any(before in first for before in tight[at]) and not jobs[at].is_dough:
+            first.add(at)
+    if any(starts[at] == 0 for at in dough):
+        return frozenset(first | to_the_end)
+    uses = [at for at in dough if any(before in first for before in tight[at])]
+    before_all_uses = set(dough).intersection(*(_back_from({use}, jobs, tight) - {use} for use in uses))
+    return frozenset(first | (to_the_end - before_all_uses))
+
+
+def _tight(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[tuple[int, ...], ...]:
+    """For every job what it needs and what ends just when it begins."""
+    return tuple(
+        tuple(n.job for n in job.needs if starts[n.job] + jobs[n.job].length.planned == starts[at])
+        for at, job in enumerate(jobs)
+    )
+
+
+def _back_from(last: set[int], jobs: tuple[Job, ...], tight: tuple[tuple[int, ...], ...]) -> set[int]:
+    """Of the dough: these jobs, and all that lead up to them without a gap."""
+    found = set(last)
+    for at in range(len(jobs) - 1, -1, -1):
+        if at in found:
+            found.update(before for before in tight[at] if jobs[before].is_dough)
+    return found
+
+
+def latest_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Latest, ...]:
+    """How long each job may be put off before something else moves.
+
+    What must not move: the first bake of a dough, the use of a stage in another, the mixer's next mix, the time the
+    bread is ready. Up to there waits may shrink to their shortest.
+    """
+    after = followers_of(jobs)
+    found: list[Latest] = [Latest(ZERO, "")] * len(jobs)
+    for at in range(len(jobs) - 1, -1, -1):
+        job = jobs[at]
+        limits = [_limit(jobs, starts, found, at, j) for j in after[at]]
+        if not limits:
+            limits = [Latest(starts[at] + job.length.planned, "ready")]
+        limit = min(limits)
+        found[at] = Latest(max(limit.at - job.length.low, starts[at]), limit.moves)
+    return tuple(found)
+
+
+def _limit(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], found: list[Latest], at: int, then: int) -> Latest:
+    """By when job `at` must be done for the sake of `then`, which needs it."""
+    how = next(n.how for n in jobs[then].needs if n.job == at)
+    if how == "stage":
+        return Latest(starts[then], jobs[then].stage.key)
+    if how == "mixer":
+        return Latest(starts[then], "mixer")
+    if begins_bake(jobs, at, then):
+        return Latest(starts[then], "oven")
+    return found[then]
+
+
+def begins_bake(jobs: tuple[Job, ...], before: int, at: int) -> bool:
+    """Job `at` is the first phase of a bake: it needs the oven and the job before it does not."""
+    return jobs[at].step.verb in HEAT and jobs[before].step.verb not in HEAT
+
+
+def stands_until(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
+    """Until when what waits for this job may stand: the longest of its wait, and what it `may wait` after it."""
+    ends = [_may_stand(jobs, starts, need.job) for need in jobs[at].needs if need.how != "mixer"]
+    return min((end for end in ends if end is not None), default=None)
+
+
+def _may_stand(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
+    job = jobs[at]
+    wait = job.step.may_wait
+    more = ZERO if wait is None else wait.seconds.high or wait.seconds.low or ZERO
+    if waits(job):
+        return None if job.length.high is None else starts[at] + job.length.high + more
+    if wait is not None:
+        return starts[at] + job.length.planned + more
+    return None if job.length.planned else stands_until(jobs, starts, at)
+
+
+def waits(job: Job) -> bool:
+    """A step that is over when its time is, and not when somebody is done."""
+    return job.step.who.value == "waiting"

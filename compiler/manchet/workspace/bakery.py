@@ -1,0 +1,386 @@
+"""The one module that knows the order: from the text of some files to a bakery that is read, bound and checked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import TYPE_CHECKING, NamedTuple
+
+from manchet.batch.model import Batch
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.sizing import sized
+from manchet.batch.work import work_of
+from manchet.changes.variants import full_name, lines_of, rewritten, swaps_of, variants_of, without_variants
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import error
+from manchet.diagnostics.suggest import fold
+from manchet.formula.binding import Offered, bind
+from manchet.formula.changed import OPTION
+from manchet.formula.draft import draft_of, stage_key
+from manchet.formula.model import Formula
+from manchet.formula.naming import Names
+from manchet.kitchen.model import PLAIN, Kitchen
+from manchet.larder.book import Larder, builtin
+from manchet.larder.ingredient import Ingredient, Question
+from manchet.source.text import SourceText
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry, File, Word
+from manchet.syntax.parser import parse
+
+if TYPE_CHECKING:
+    from manchet.changes.waits import Refused
+
+
+class Bakery(NamedTuple):
+    """Everything some files say. `formulas` holds the sound ones, preparations too; `unsound` names the others."""
+
+    files: tuple[File, ...]
+    larder: Larder
+    kitchens: tuple[Kitchen, ...]
+    formulas: tuple[Formula, ...]
+    unsound: tuple[tuple[str, Place], ...]
+    diagnostics: tuple[Diagnostic, ...]
+    refused: tuple[Refused, ...] = ()
+    """Waits asked for that no formula could be given, and why: no mistake of a file."""
+
+    @property
+    def kitchen(self) -> Kitchen:
+        """The kitchen to plan with where none is named: the first."""
+        return self.kitchens[0] if self.kitchens else PLAIN
+
+    def kitchen_for(self, path: str, named: str = "") -> Kitchen:
+        """The kitchen a file's breads are made in: the one named, else the one that stands nearest to the file.
+
+        Nearest is the kitchen in the same folder, then in the folder above, and so on; else the first of the bakery.
+        """
+        if named:
+            return self.kitchen_called(named) or self.kitchen
+        above = [k for k in self.kitchens if k.place is not None and path.startswith(_folder(k.place.path))]
+        return max(above, key=lambda k: len(_folder(k.place.path)) if k.place else 0, default=self.kitchen)
+
+    def formula(self, name: str) -> Formula | None:
+        wanted = fold(name)
+        return next((f for f in self.formulas if fold(f.name) == wanted), None)
+
+    def kitchen_called(self, name: str) -> Kitchen | None:
+        wanted = fold(name)
+        return next((k for k in self.kitchens if fold(k.name) == wanted), None)
+
+
+class _Blocks(NamedTuple):
+    """The blocks of column 0, sorted by what they are."""
+
+    formulas: tuple[Entry, ...]
+    preparations: tuple[Entry, ...]
+    larders: tuple[Entry, ...]
+    kitchens: tuple[Entry, ...]
+    stages: tuple[Entry, ...]
+
+
+class Changes(NamedTuple):
+    """What is asked for on top of what the files say: `fresh yeast for instant yeast`, `poolish 16 h at 18 C`.
+
+    A formula among `names` (folded) has to have what is swapped out or moved; any other is left as it is where it has not.
+    """
+
+    swaps: tuple[str, ...] = ()
+    names: frozenset[str] = frozenset()
+    waits: tuple[str, ...] = ()
+
+
+def read(
+    sources: Iterable[SourceText], only: frozenset[str] | None = None, kitchen: str = "", changes: Changes | None = None
+) -> Bakery:
+    """Read, bind and check files that belong together.
+
+    `only` names the paths whose formulas are bound and whose reports are wanted; the others serve with their larders,
+    kitchens, shared stages and preparations. `kitchen` is the kitchen the checks judge by, the nearest if "". `changes`
+    are carried out in every formula bound.
+    """
+    files: list[File] = []
+    reports: list[Diagnostic] = []
+    for source in sources:
+        parsed = parse(source)
+        files.append(parsed.value)
+        reports += parsed.diagnostics
+    blocks = _blocks(files)
+    unread = {entry.line for file in files for entry in file.entries if isinstance(entry.node, nodes.Unread)}
+    reports += _same_names((*blocks.formulas, *_named_variants(blocks.formulas), *blocks.preparations))
+    reports += _same_names(blocks.stages)
+    reports += _same_names(blocks.kitchens)
+    larder, found = _larder(blocks.larders)
+    reports += found
+    kitchens, found = _kitchens(blocks.kitchens)
+    reports += found
+    bakery = Bakery(tuple(files), larder, kitchens, (), (), ())
+    offered = _offered(blocks, larder, bakery.kitchen_for("", kitchen))
+    reports += _judge_shared(blocks.stages, offered)
+    formulas: list[Formula] = []
+    unsound: list[tuple[str, Place]] = []
+    refused: list[Refused] = []
+    for block in blocks.formulas + blocks.preparations:
+        if only is not None and block.line.path not in only and block not in blocks.preparations:
+            continue
+        house = bakery.kitchen_for(block.line.path, kitchen)
+        said: list[Diagnostic] = []
+        for made in _versions(block, larder):
+            bound = _bound(made.value, offered._replace(measures=house.measures), house, changes)
+            refused += bound.refused
+            about = [*made.diagnostics]
+            if bound.value is None or made.diagnostics:
+                about += bound.diagnostics
+            else:
+                about += _not_allowed(bound.diagnostics, bound.value, house)
+                about += checked(bound.value, larder, house)
+            if bound.value is None or made.diagnostics or block.line in unread:
+                unsound.append((_name_of(made.value.block), made.value.block.line.place()))
+            else:
+                formulas.append(bound.value)
+            said += about if made.value.block.line is block.line else news(about, said, made.value)
+        reports += said
+    if changes is not None and changes.swaps and not changes.names:
+        reports += _swapped_nowhere(changes, formulas, reports)
+    wanted = [r for r in reports if only is None or r.place.path in only or r.severity is Severity.ERROR]
+    if changes is not None and not changes.names and any(formula.moved for formula in formulas):
+        refused = []  # a wait that one of several formulas has was not asked of the others
+    return bakery._replace(
+        formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place)),
+        refused=tuple(refused),
+    )  # fmt: skip
+
+
+def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitchen) -> list[Diagnostic]:
+    """The remarks of binding that neither the formula nor the whole house allows."""
+    quiet = {allowed.name for allowed in formula.allowed} | set(kitchen.always_allow)
+    return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
+
+
+class Bound(NamedTuple):
+    """A formula, or None with the reports that say why; and what was asked of it in vain."""
+
+    value: Formula | None
+    diagnostics: tuple[Diagnostic, ...]
+    refused: tuple[Refused, ...] = ()
+
+
+def _bound(written: Version, offered: Offered, house: Kitchen, changes: Changes | None) -> Bound:
+    """A formula bound, after the swaps of its variant and what was asked for."""
+    asked_for = changes if changes is not None and _is_formula(written.block) else Changes()
+    if not (written.swaps or asked_for.swaps or asked_for.waits):
+        return Bound(*bind(written.block, offered))
+    from manchet.changes.swaps import binding as bound
+
+    named = fold(_name_of(written.block)) in asked_for.names
+    asked = [one for text in asked_for.swaps if (one := bound.asked(text, not named)) is not None]
+    own = [bound.wanted(entry) for entry in written.swaps]
+    swapped = bound.with_swaps(written.block, [*own, *asked], offered, house.yeast_factors)
+    if swapped.value is None:
+        return Bound(None, swapped.diagnostics)
+    block, offered, done = swapped.value
+    if asked_for.waits and (named or not asked_for.names):
+        from manchet.changes.waits import bind_with_waits
+
+        made, refused = bind_with_waits(block, offered, asked_for.waits)
+    else:
+        made, refused = bind(block, offered), ()
+    value = None if made.value is None else made.value._replace(swapped=done)
+    return Bound(value, (*swapped.diagnostics, *made.diagnostics), refused)
+
+
+def _is_formula(block: Entry) -> bool:
+    return isinstance(block.node, nodes.BlockHead) and block.node.word == "formula"
+
+
+def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterable[Diagnostic]) -> list[Diagnostic]:
+    """A report for each swap asked for of which no formula had anything; not for one that `said` reports on."""
+    from manchet.changes.swaps import binding as bound
+
+    made = [one.place for formula in formulas for one in formula.swapped] + [report.place for report in said]
+    done = {fold(place.text) for place in made if place.path == OPTION}
+    found = []
+    for text in changes.swaps:
+        one = bound.asked(text)
+        if one is not None and fold(one.line.raw) not in done:
+            place = one.line.place(one.swap.off.start, one.swap.off.end)
+            help = "ask for one formula by its name to see what can be swapped in it"
+            found.append(error("swap-not-there", place, f"no formula here has {one.swap.off.text} to swap", help))
+    return found
+
+
+class Version(NamedTuple):
+    """A formula as written, or a variant rewritten into one, and the variant's lines that swap."""
+
+    block: Entry
+    swaps: tuple[Entry, ...] = ()
+    lines: range = range(0)
+    """The variant's own lines."""
+
+
+def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Version]]:
+    """A formula, then each of its variants as a formula of its own."""
+    found = variants_of(block)
+    yield Outcome(Version(without_variants(block) if found else block))
+    for variant in found:
+        made = rewritten(block, variant, larder.key)
+        yield Outcome(Version(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
+
+
+def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Version) -> list[Diagnostic]:
+    """What reports on a variant say that was not said of its formula.
+
+    Of the lines that a variant takes over, each mistake is said once. What is wrong with them in the variant alone is
+    said at its heading, with the line. An `allow` that only the formula needs is no mistake in the variant.
+    """
+    known = {(report.name, report.place) for report in said}
+    found = []
+    for report in reports:
+        place = report.place
+        if (report.name, place) in known:
+            continue
+        if place.line not in variant.lines and place.path != OPTION:
+            if report.name == "allow-unused":
+                continue
+            taken_over = Related(place, "this line, in the variant")
+            report = report._replace(place=variant.block.line.place(), related=(*report.related, taken_over))
+        found.append(report)
+    return found
+
+
+def checked(formula: Formula, larder: Larder, kitchen: Kitchen) -> tuple[Diagnostic, ...]:
+    """What the checks say of a sound formula at the size its file asks for."""
+    from manchet.checks.registry import check
+
+    work = work_of(formula, AS_WRITTEN, kitchen, larder)
+    return work.diagnostics if work.value is None else check(work.value)
+
+
+def written_batch(formula: Formula, kitchen: Kitchen) -> Outcome[Batch | None]:
+    """The batch the file itself asks for."""
+    return sized(formula, AS_WRITTEN, kitchen)
+
+
+def batch_for(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
+    """The batch for an order."""
+    return sized(formula, order, kitchen)
+
+
+def _folder(path: str) -> str:
+    """The folder of a path with its last stroke, "" for none."""
+    return path[: path.rfind("/") + 1]
+
+
+def _by_place(report: Diagnostic) -> tuple[str, int, int, str]:
+    return report.place.path, report.place.line, report.place.column, report.name
+
+
+def _blocks(files: Iterable[File]) -> _Blocks:
+    formulas: list[Entry] = []
+    preparations: list[Entry] = []
+    larders: list[Entry] = []
+    kitchens: list[Entry] = []
+    stages: list[Entry] = []
+    sorts = {"formula": formulas, "preparation": preparations, "larder": larders, "kitchen": kitchens}
+    for file in files:
+        for entry in map(_as_meant, file.entries):
+            match entry.node:
+                case nodes.BlockHead(word, _):
+                    sorts[word].append(entry)
+                case nodes.StageHead():
+                    stages.append(entry)
+                case _:
+                    pass
+    return _Blocks(tuple(formulas), tuple(preparations), tuple(larders), tuple(kitchens), tuple(stages))
+
+
+def _as_meant(entry: Entry) -> Entry:
+    """A block whose heading could not be read, as the one that was meant; any other as it is.
+
+    So the mistakes under it are reported along with the heading's, and what draws on it is not told that it is missing.
+    """
+    node = entry.node
+    if isinstance(node, nodes.Unread) and node.opens in ("formula", "preparation", "larder", "kitchen") and node.name:
+        return entry._replace(node=nodes.BlockHead(node.opens, node.name))
+    return entry
+
+
+def _name_of(entry: Entry) -> str:
+    node = entry.node
+    if isinstance(node, nodes.StageHead):
+        return (node.name or node.word).text
+    assert isinstance(node, nodes.BlockHead)
+    return node.name.text
+
+
+def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:
+    """The variants of some formulas under their full names."""
+    for formula in formulas:
+        for variant in variants_of(formula):
+            yield Entry(variant.line, nodes.BlockHead("formula", Word(full_name(formula, variant), 0, 0)))
+
+
+def _same_names(entries: tuple[Entry, ...]) -> list[Diagnostic]:
+    first: dict[str, Entry] = {}
+    reports = []
+    for entry in entries:
+        key = fold(_name_of(entry))
+        there = first.setdefault(key, entry)
+        if there is entry:
+            continue
+        where = there.line.path if there.line.path != entry.line.path else f"line {there.line.number}"
+        reports.append(
+            error(
+                "two-blocks-one-name", entry.line.place(), f"{_name_of(entry)} is there already, in {where}",
+                f"if {entry.line.path} is a copy, remove it; else give one of the two another name",
+                (there.line.place(), "the first stands here"),
+            )
+        )  # fmt: skip
+    return reports
+
+
+def _larder(entries: tuple[Entry, ...]) -> tuple[Larder, list[Diagnostic]]:
+    larder = builtin()
+    if not entries:
+        return larder, []
+    from manchet.larder.reading import ingredients_of
+
+    reports: list[Diagnostic] = []
+    own: list[Ingredient | Question] = []
+    for entry in entries:
+        ingredients = ingredients_of(entry)
+        reports += ingredients.diagnostics
+        own += ingredients.value
+    filled = larder.with_entries(own)
+    return filled.value, reports + list(filled.diagnostics)
+
+
+def _kitchens(entries: tuple[Entry, ...]) -> tuple[tuple[Kitchen, ...], list[Diagnostic]]:
+    if not entries:
+        return (), []
+    from manchet.kitchen.reading import kitchen_of
+
+    reports: list[Diagnostic] = []
+    kitchens = []
+    for entry in entries:
+        kitchen = kitchen_of(entry)
+        reports += kitchen.diagnostics
+        kitchens.append(kitchen.value)
+    return tuple(kitchens), reports
+
+
+def _offered(blocks: _Blocks, larder: Larder, kitchen: Kitchen) -> Offered:
+    shared: dict[str, Entry] = {}
+    for entry in blocks.stages:
+        assert isinstance(entry.node, nodes.StageHead)
+        shared.setdefault(stage_key(entry.node), entry)
+    preparations = {fold(_name_of(p)): _name_of(p) for p in blocks.preparations}
+    return Offered(larder, shared, preparations, kitchen.measures)
+
+
+def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> list[Diagnostic]:
+    """Report on each shared stage once, where it stands, and not in every formula that draws on it."""
+    names = Names({k: _name_of(e) for k, e in offered.shared.items()}, offered.preparations, offered.larder)
+    reports: list[Diagnostic] = []
+    for entry in stages:
+        assert isinstance(entry.node, nodes.StageHead)
+        reports += draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)[1]
+    return reports

@@ -1,0 +1,59 @@
+"""What is to be printed, and how this house prints."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import NamedTuple
+
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.timing.when import When
+
+KINDS = ("sheet", "card", "house", "oven")
+ON_DEMAND = ("handout",)
+"""Printed only where it is asked for by name."""
+FORMS = ("html", "pdf", "json")
+
+
+class Wish(NamedTuple):
+    """`kinds` and `forms` are some of KINDS and FORMS. "" leaves paper, units, degrees and words to the kitchen.
+
+    The day and the clock come in, so that the same input gives the same sheet.
+    """
+
+    order: Order = AS_WRITTEN
+    kitchen: str = ""
+    kinds: tuple[str, ...] = KINDS
+    forms: tuple[str, ...] = FORMS
+    paper: str = ""
+    units: str = ""
+    degrees: str = ""
+    words: str = ""
+    when: When | None = None
+    """What the timing card counts from."""
+    dated: bool = False
+    """Whether that was said; else the day is the day of printing, and the sheet promises no hour."""
+    today: str = ""
+    """As it is printed."""
+    swaps: tuple[str, ...] = ()
+    """What is swapped in every formula: `fresh yeast for instant yeast`."""
+    waits: tuple[str, ...] = ()
+    """Waits of the one formula that are to be others: `poolish 16 h at 18 C`."""
+    pictures: bool = True
+    """Drawings, and the baker's own pictures, on sheet and handout."""
+    benches: int = 0
+    """For a class of so many benches, the handout has the teacher's weigh-out; 0 for none."""
+    blanks: bool = False
+    """The handout leaves its per cents blank, with the answers on a page of their own."""
+
+    def day_of(self, ready: datetime) -> str:
+        return printed_day(ready) if self.dated else self.today
+
+    def clock_of(self, moment: datetime | None) -> str:
+        return f"{moment:%H:%M}" if self.dated and moment is not None else ""
+
+
+def printed_day(moment: datetime) -> str:
+    """`Thu 26 Nov 2026`"""
+    days = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+    months = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+    return f"{days[moment.weekday()]} {moment.day} {months[moment.month - 1]} {moment.year}"

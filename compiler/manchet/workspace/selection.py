@@ -1,0 +1,141 @@
+"""What was asked for on the command line: files, folders and names of formulas, found on disk.
+
+Paths are shown as the baker can use them: relative to the folder the command runs in.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.suggest import fold, nearest
+from manchet.workspace.folder import SUFFIX, Premises, premises_of
+from manchet.workspace.raw_files import Raw, raw_files
+from manchet.workspace.trouble import Unknown
+
+
+class Asked(NamedTuple):
+    """One bakery, and what of it is wanted.
+
+    `files` is all of it, for a formula draws on larder, kitchens and shared stages wherever they stand. `paths` are
+    the files asked about; `names` the formulas asked for by name (folded), empty for every formula in `paths`.
+    """
+
+    premises: Premises
+    prefix: str
+    """Put before a path inside the bakery to make it a path from here."""
+    files: tuple[Raw, ...]
+    paths: frozenset[str]
+    names: frozenset[str]
+    diagnostics: tuple[Diagnostic, ...]
+
+    @property
+    def root(self) -> str:
+        return self.premises.root
+
+
+def asked_for(words: Sequence[str]) -> tuple[Asked, ...]:
+    """What `words` ask for, one bakery at a time. No words ask for this folder. Raises `Unknown`."""
+    bakeries: dict[Premises, tuple[set[str], list[str]]] = {}
+    for word in words or ["."]:
+        _refuse_nonsense(word)
+        if os.path.lexists(word):
+            bakeries.setdefault(premises_of(word), (set(), []))[0].add(_real(word))
+        else:
+            bakeries.setdefault(premises_of("."), (set(), []))[1].append(word)
+    return tuple(_in_bakery(premises, places, names) for premises, (places, names) in bakeries.items())
+
+
+def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
+    """The formulas and preparations of some files: folded name to the name as written and the path it stands in."""
+    return {
+        fold(block.name): (block.name, file.path)
+        for file in files
+        for top in file.blocks
+        if top.word in ("formula", "preparation") and top.name
+        for block in top.with_variants()
+    }
+
+
+def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
+    near = nearest(name, known)
+    here = f"kitchens here: {', '.join(known)}" if known else "no file here has a kitchen"
+    return Unknown(f"there is no kitchen called {name}", f"near: {near}" if near else here)
+
+
+def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> Asked:
+    root = premises.root
+    prefix = _prefix(root)
+    files, diagnostics = raw_files(premises, prefix)
+    real = {file.path: os.path.join(root, file.path.removeprefix(prefix)) for file in files}
+    paths = {path for path, place in real.items() if any(_inside(place, asked) for asked in places)}
+    known = formula_names(files)
+    wanted = set()
+    for name in names:
+        if fold(name) not in known:
+            if name.endswith(SUFFIX) or os.sep in name:
+                raise _no_such_path(name)
+            raise _no_such_formula(name, [written for written, _ in known.values()])
+        wanted.add(fold(name))
+        paths.add(known[fold(name)][1])
+    if places and names:
+        # A folder and a name together: everything in the folder, and the one.
+        wanted |= {key for key, (_, path) in known.items() if any(_inside(real[path], asked) for asked in places)}
+    said = tuple(one for one in diagnostics if not places or any(_inside(_at(root, prefix, one), p) for p in places))
+    return Asked(premises, prefix, files, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
+
+
+def _at(root: str, prefix: str, diagnostic: Diagnostic) -> str:
+    return os.path.join(root, diagnostic.place.path.removeprefix(prefix))
+
+
+def _inside(place: str, asked: str) -> bool:
+    return place == asked or place.startswith(asked.rstrip(os.sep) + os.sep)
+
+
+def _real(word: str) -> str:
+    """The place meant: the folder it is in with its links resolved, but a linked file under its own name."""
+    if os.path.isdir(word):
+        return os.path.realpath(word)
+    if not word.endswith(SUFFIX):
+        raise Unknown(f"{word} is not a formula file", f"formulas stand in files that end in {SUFFIX}")
+    return os.path.join(os.path.realpath(os.path.dirname(word) or "."), os.path.basename(word))
+
+
+def _prefix(root: str) -> str:
+    here = os.path.realpath(os.getcwd())
+    try:
+        relative = os.path.relpath(root, here)
+    except ValueError:  # another drive
+        return root.replace(os.sep, "/") + "/"
+    return "" if relative == "." else relative.replace(os.sep, "/").rstrip("/") + "/"
+
+
+def _refuse_nonsense(word: str) -> None:
+    if not word.strip():
+        raise Unknown("an empty name was given", "give a file, a folder or the name of a formula")
+    if "\0" in word:
+        raise Unknown(f"{word!r} is no name for a file or a formula")
+
+
+def _no_such_path(word: str) -> Unknown:
+    folder, name = os.path.split(word)
+    try:
+        beside = [entry for entry in os.listdir(folder or ".") if not entry.startswith(".")]
+    except OSError:
+        return Unknown(f"there is no file or folder {word}, nor the folder {folder}")
+    near = nearest(name, beside)
+    return Unknown(f"there is no file or folder {word}", f"near: {os.path.join(folder, near)}" if near else "")
+
+
+def _no_such_formula(name: str, known: Sequence[str]) -> Unknown:
+    near = nearest(name, known)
+    if near:
+        return Unknown(f"there is no formula, file or folder called {name}", f"near: {near}")
+    few = ", ".join(sorted(known)[:8])
+    return Unknown(
+        f"there is no formula, file or folder called {name}",
+        f"formulas here: {few}{' …' if len(known) > 8 else ''}" if known else f"no {SUFFIX} file here holds a formula",
+    )
