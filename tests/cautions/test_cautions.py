@@ -5,17 +5,16 @@ import tomllib
 from pathlib import Path
 
 import pytest
+from works import work_in
 
 import manchet.cautions
-from manchet.batch.order import AS_WRITTEN
-from manchet.batch.work import Work
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.cautions.hazards import HAZARDS
 from manchet.cautions.house import card_of
 from manchet.cautions.registry import cautions_of
 from manchet.kitchen.model import PLAIN
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 FOLDER = Path(manchet.cautions.__file__).parent
 QUIET = Path(__file__).parents[1] / "corpus" / "quiet"
@@ -25,10 +24,8 @@ def cautions(text: str, name: str = "") -> dict[str, Caution]:
     bakery = read([SourceText("case.bake", text)])
     formula = bakery.formula(name) if name else bakery.formulas[0]
     assert formula is not None, [r.message for r in bakery.diagnostics]
-    batch = written_batch(formula, bakery.kitchen).value
-    assert batch is not None
-    subject = Work(AS_WRITTEN, batch, bakery.kitchen, bakery.larder)
-    found = cautions_of(subject)
+    work = work_in(bakery, formula)
+    found = cautions_of(work)
     assert len({c.name for c in found}) == len(found), "each hazard once"
     return {c.name: c for c in found}
 

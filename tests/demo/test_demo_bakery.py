@@ -7,12 +7,13 @@ from functools import cache
 from pathlib import Path
 
 import pytest
+from works import work_in
 
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.suggest import fold
 from manchet.diagnostics.text import short
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, read, written_batch
+from manchet.workspace.bakery import Bakery, read
 
 RECIPES = Path(__file__).parents[2] / "recipes"
 
@@ -52,8 +53,7 @@ def test_every_culture_carries_on(name: str) -> None:
     demo = _demo()
     formula = demo.formula(name)
     assert formula is not None
-    batch = written_batch(formula, demo.kitchen_for(formula.place.path)).value
-    assert batch is not None
+    batch = work_in(demo, formula).batch
     pots: Counter[str] = Counter()
     for made in batch.stages:
         for line in made.weighed:

@@ -4,15 +4,15 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, settings, strategies as st
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
 from manchet.figures.water.friction import friction_of
 from manchet.figures.water.heat import WETTING
 from manchet.figures.water.ice import ALL_ICE, ice_added, ice_in
 from manchet.figures.water.water_grid import Water, water_of
 from manchet.kitchen.model import Mixer
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 LOAF = """\
 formula Tried loaf
@@ -69,9 +69,8 @@ def water(room: int = 21, flour: int = 20, tap: int = 12, kitchen: bool = True, 
         text += KITCHEN.format(room=room, flour=flour, tap=tap)
     bakery = read([SourceText("loaf.bake", text)])
     (found,) = bakery.formulas
-    batch = written_batch(found, bakery.kitchen).value
-    assert batch is not None
-    return water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, found)
+    return water_of(work)
 
 
 def likely(**asked: object) -> Fraction:
@@ -181,9 +180,8 @@ formula Milk loaf
 """
     bakery = read([SourceText("loaf.bake", text + KITCHEN.format(room=20, flour=20, tap=10))])
     (found,) = bakery.formulas
-    batch = written_batch(found, bakery.kitchen).value
-    assert batch is not None
-    asked = water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, found)
+    asked = water_of(work)
     assert asked is not None and asked.liquid == "milk" and asked.tap is None and asked.readings == 3
     assert 22 < asked.celsius.likely < 34
     assert all(cell.ice is None for row in asked.grid for cell in row.cells)
@@ -217,9 +215,8 @@ formula Bun dough
     lines = text.format(share=share, warm=f"what is left of the water at {warm}" if warm else "")
     bakery = read([SourceText("bun.bake", lines.replace("    \n", "") + KITCHEN.format(room=20, flour=20, tap=10))])
     (found,) = bakery.formulas
-    batch = written_batch(found, bakery.kitchen).value
-    assert batch is not None
-    asked = water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, found)
+    asked = water_of(work)
     assert asked is not None and asked.liquid == liquid
     assert asked.balance.dough(asked.celsius.likely).likely == 26
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from works import work_in
 
-from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.floor import across, across_flat, lies, load_of, thickness
-from manchet.kitchen.model import Kitchen
 from manchet.source.text import SourceText
 from manchet.workspace import bakery
 
@@ -38,12 +38,10 @@ kitchen House
 """
 
 
-def made(*steps: str) -> tuple[Batch, Kitchen]:
+def made(*steps: str) -> Work:
     found = bakery.read((SourceText("x.bake", TEXT.format(steps="\n    ".join(steps))),))
     assert found.formulas, found.diagnostics
-    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert batch is not None
-    return batch, found.kitchen
+    return work_in(found, found.formulas[0])
 
 
 @pytest.mark.parametrize(
@@ -62,32 +60,30 @@ def made(*steps: str) -> tuple[Batch, Kitchen]:
     ],
 )
 def test_how_thick(steps: tuple[str, ...], thick: Fraction | None) -> None:
-    batch, _kitchen = made(*steps)
-    assert thickness(batch.formula, "rounds") == thick
+    assert thickness(made(*steps).formula, "rounds") == thick
 
 
 def test_a_round_of_260_grams_at_3_mm_is_32_cm_wide() -> None:
     """260 g at 1.1 kg/l are 236.4 ml; 3 mm thick that is a disc of 788 cm2."""
     assert across_flat(Fraction(260), Fraction(3)) == 316
-    batch, kitchen = made("roll out to 3 mm")
-    one = lies(batch.pieces[0], batch.formula, kitchen)
+    work = made("roll out to 3 mm")
+    one = lies(work, work.batch.pieces[0])
     assert one is not None and (one.wide, one.deep) == (316, 316)
 
 
 def test_fewer_go_into_a_load_everywhere() -> None:
     """Six across and four deep, 336 mm each with the gap; balls, 127 mm wide, would be 143."""
-    batch, kitchen = made("roll out to 3 mm")
-    load = load_of(batch.pieces[0], batch.formula, kitchen, kitchen.ovens[0])
+    work = made("roll out to 3 mm")
+    load = load_of(work, work.batch.pieces[0], work.kitchen.ovens[0])
     assert load is not None and len(load.lie) == 6 * 4
-    (bake,) = bakes_of(batch, kitchen)
+    (bake,) = bakes_of(work)
     assert bake.holds is not None and bake.holds.number == 24
-    balls, _ = made("shape round")
-    (other,) = bakes_of(balls, kitchen)
+    (other,) = bakes_of(made("shape round"))
     assert other.holds is not None and other.holds.number > 100
 
 
 def test_a_thick_one_rises_as_wide_as_any() -> None:
     """Scones rolled out to 20 mm: what they are when baked counts."""
-    batch, kitchen = made("roll out to 30 mm")
-    one = lies(batch.pieces[0], batch.formula, kitchen)
-    assert one is not None and one.wide == across(batch.pieces[0].grams) == 127
+    work = made("roll out to 30 mm")
+    one = lies(work, work.batch.pieces[0])
+    assert one is not None and one.wide == across(work.batch.pieces[0].grams) == 127

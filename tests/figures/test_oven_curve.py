@@ -6,6 +6,7 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, strategies as st
+from works import work_in, works
 
 from manchet.figures.derived import figures_of
 from manchet.figures.oven.curve import after, hours_to, wanted, window
@@ -113,11 +114,7 @@ def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
 
 def test_it_is_among_the_figures() -> None:
     found = house(("Lean", "230-240 C", "round"), ("Late", "230 C in deck", "round"))
-    lean, late = (
-        figures_of(batch, found.larder, found.kitchen).estimates
-        for formula in found.formulas
-        if (batch := bakery.written_batch(formula, found.kitchen).value) is not None
-    )
+    lean, late = (figures_of(work_in(found, formula)).estimates for formula in found.formulas)
     assert lean["goes into mother, from"].value == Fraction(10, 12)
     assert lean["goes into mother, until"].value == Fraction(20, 12)
     assert not any("goes into" in name for name in late)
@@ -128,9 +125,8 @@ def test_how_many_lie_on_the_floor(shape: str, number: int) -> None:
     """900 g: round 193 mm across, so 5 in a row 213 mm apart, four rows; oval 153 x 306, two rows of
     seven lengthways, but five rows of three lying across; a stick 96 x 768, ten side by side."""
     found = house(("Lean", "230-240 C", shape))
-    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert batch is not None
-    estimates = figures_of(batch, found.larder, found.kitchen).estimates
+    work = work_in(found, found.formulas[0])
+    estimates = figures_of(work).estimates
     assert estimates["loaves in one load of mother, estimate"].value == number
 
 
@@ -138,9 +134,8 @@ def test_the_turn_is_among_the_figures() -> None:
     found = house(("Soft", "190 C", "round"), ("Flat", "250 C", "flat"), ("Lean", "230-240 C", "round"))
     turns = []
     for formula in found.formulas:
-        batch = bakery.written_batch(formula, found.kitchen).value
-        assert batch is not None
-        figure = figures_of(batch, found.larder, found.kitchen, found.formulas).estimates["turn in mother"]
+        work = work_in(found, formula)
+        figure = figures_of(work, works(found)).estimates["turn in mother"]
         turns.append((formula.name, figure.value, [given.name for given in figure.inputs]))
     order = ["Flat", "Lean", "Soft"]
     assert turns == [("Soft", 3, order), ("Flat", 1, order), ("Lean", 2, order)]
@@ -150,8 +145,7 @@ def test_a_range_gives_a_range_of_hours() -> None:
     """breadnz.com again, as it is printed: 10-13 C an hour from 250 C, 8-10 from 200. Bread until 190 C."""
     ranges = HOUSE.replace("falls 12 C", "falls 10-13 C").replace("falls 9 C", "falls 8-10 C")
     found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", heat="190-250 C", shape="round") + ranges),))
-    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert batch is not None
-    until = figures_of(batch, found.larder, found.kitchen).estimates["goes into mother, until"]
+    work = work_in(found, found.formulas[0])
+    until = figures_of(work).estimates["goes into mother, until"]
     assert until.rule.endswith("; 4.8 to 6.3 h by the ends of its ranges")
     assert until.value == 50 / Fraction("11.5") + 10 / Fraction(9)

@@ -6,6 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from hypothesis import given, strategies as st
+from works import work_in
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.oven.bakes import Bake, Holds, bakes_of
@@ -188,9 +189,8 @@ kitchen House
 
 def bakes(number: str = "40 loaves", more: str = "") -> list[Bake]:
     found = bakery.read((SourceText("x.bake", TEXT.format(number=number, more=more)),))
-    made = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert made is not None
-    return list(bakes_of(made, found.kitchen))
+    work = work_in(found, found.formulas[0])
+    return list(bakes_of(work))
 
 
 def test_what_goes_into_the_oven() -> None:

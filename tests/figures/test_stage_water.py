@@ -5,8 +5,8 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, settings, strategies as st
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
 from manchet.figures.derived import figures_of
 from manchet.figures.water.stage_water import StageWater, stage_waters
 from manchet.sheets.measures import Measures
@@ -14,7 +14,7 @@ from manchet.sheets.views import House
 from manchet.sheets.water_view import stage_water
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 LOAF = """\
 formula Poolish loaf
@@ -61,9 +61,8 @@ def waters(
     text = LOAF.format(word=word, name=word, to=to, at=at)
     bakery = read([SourceText("loaf.bake", text + (KITCHEN.format(air=air, flour=flour, tap=tap) if kitchen else ""))])
     (formula,) = bakery.formulas
-    batch = written_batch(formula, bakery.kitchen).value
-    assert batch is not None
-    return stage_waters(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, formula)
+    return stage_waters(work)
 
 
 @settings(max_examples=30, deadline=None)
@@ -117,8 +116,7 @@ def test_what_water_cannot_be_is_said() -> None:
 def test_among_the_estimates_with_rule_and_source() -> None:
     bakery = read([SourceText("loaf.bake", LOAF.format(word="poolish", name="poolish", to=" to 23 C", at="")
                               + KITCHEN.format(air="air 20 C", flour=20, tap=12))])  # fmt: skip
-    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert batch is not None
-    figure = figures_of(batch, bakery.larder, bakery.kitchen).estimates["poolish: water temperature"]
+    work = work_in(bakery, bakery.formulas[0])
+    figure = figures_of(work).estimates["poolish: water temperature"]
     assert (figure.value, figure.unit) == (20, "C")
     assert figure.rule.startswith("an estimate, ") and "Choi and Okos" in figure.source

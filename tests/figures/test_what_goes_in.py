@@ -3,13 +3,13 @@
 from fractions import Fraction
 
 import pytest
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
 from manchet.checks.saying import fahrenheit
-from manchet.figures.water.mix_inputs import GoingIn
+from manchet.figures.water.mix_inputs import MixInput
 from manchet.figures.water.water_grid import Water, water_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 RICH = """
 formula Rich loaf
@@ -69,9 +69,8 @@ def water(**changed: str) -> Water:
     bakery = read([SourceText("rich.bake", RICH.format(**{**USUAL, **changed}))])
     errors = [d for d in bakery.diagnostics if d.severity.value == "error"]
     assert not errors, errors
-    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert batch is not None
-    found = water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, bakery.formulas[0])
+    found = water_of(work)
     assert found is not None
     return found
 
@@ -115,7 +114,7 @@ def test_a_hot_scald_goes_in_hot() -> None:
     assert 60 < hot < 90
 
 
-def scald(cools: str, air: str = "22 C") -> GoingIn:
+def scald(cools: str, air: str = "22 C") -> MixInput:
     return next(thing for thing in water(cools=cools, air=air).balance.rest if thing.portion.name == "scald")
 
 

@@ -6,17 +6,17 @@ from fractions import Fraction
 
 import pytest
 from sheets.test_handout import SORTS
+from works import work_in
 
 from manchet.figures.derived import Figures, figures_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 
 def figures(text: str) -> Figures:
     bakery = read([SourceText("pier.bake", text)])
-    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert batch is not None
-    return figures_of(batch, bakery.larder, bakery.kitchen)
+    work = work_in(bakery, bakery.formulas[0])
+    return figures_of(work)
 
 
 def test_hazelnuts_of_a_roll() -> None:

@@ -6,21 +6,20 @@ import pytest
 from figures_fermentation.test_yeast_grid import POOLISH, STRAIGHT
 from hypothesis import given, settings, strategies as st
 
-from manchet.batch.mixes import mixes_of
-from manchet.batch.totals import totals_of
-from manchet.batch.weighing import weigh
+from manchet.batch.order import AS_WRITTEN
+from manchet.batch.work import work_of
 from manchet.changes.waits import wanted
 from manchet.figures.derived import figures_of
 from manchet.formula.model import Formula, Stage
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
 from manchet.sheets.measures import Measures
-from manchet.sheets.prep_view import Prepared, prep_sheet
+from manchet.sheets.prep_view import prep_sheet
 from manchet.sheets.views import House, Issue
 from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, Changes, read, written_batch
+from manchet.workspace.bakery import Bakery, Changes, read
 
 PLAIN_POOLISH = POOLISH.format(ripe="12-14 h at 20 C")
 PLAIN_STRAIGHT = STRAIGHT.format(bulk="2 h at 26 C with 2 folds every 40 min")
@@ -256,9 +255,9 @@ def test_whatever_is_asked_it_is_moved_or_refused(name: str, much: str) -> None:
 
 def test_a_figure_of_its_own() -> None:
     after = moved(PLAIN_POOLISH, "poolish 8 h at 24 C")
-    batch = written_batch(after, PLAIN).value
-    assert batch is not None
-    figure = figures_of(batch, builtin()).totals["wait: poolish"]
+    work = work_of(after, AS_WRITTEN, PLAIN, builtin()).value
+    assert work is not None
+    figure = figures_of(work).totals["wait: poolish"]
     assert figure.value == Fraction("1.23") and "estimate" in figure.rule
     assert [(g.name, g.value) for g in figure.inputs][2:4] == [("asked for", 480), ("as warm as asked for", 24)]
 
@@ -271,11 +270,8 @@ def test_what_was_approved_is_the_file() -> None:
         (None, False),
     ):
         found = read([SourceText("test.bake", text)], changes=changes)
-        batch = written_batch(found.formulas[0], PLAIN).value
-        assert batch is not None
-        mixes = mixes_of(batch, PLAIN)
-        tables = tuple(weigh(making, PLAIN).value for making in mixes.makings)
-        work = Prepared(batch, mixes, tables, totals_of(batch.formula, found.larder), PLAIN)
+        work = work_of(found.formulas[0], AS_WRITTEN, PLAIN, found.larder).value
+        assert work is not None
         assert prep_sheet(work, Issue(), House()).warning.startswith("NOT APPROVED") == warned
 
 

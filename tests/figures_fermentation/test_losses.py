@@ -5,10 +5,13 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, settings, strategies as st
 from sheets.work import sheet
+from works import by_hand
 
 from manchet.batch.model import Batch
-from manchet.batch.order import Order
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.sizing import sized
 from manchet.batch.usual_bake_loss import bake_loss_range, to_weigh_off
+from manchet.batch.work import Work, work_of
 from manchet.figures.losses.bake_loss import (
     bake_loss_of,
     baked,
@@ -23,7 +26,7 @@ from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
 from manchet.sheets.views import Divide
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import batch_for, read, written_batch
+from manchet.workspace.bakery import read
 
 BREAD = """
 formula Bread
@@ -54,10 +57,14 @@ def formula(makes: str, kind: str = "hearth loaf", water: int = 62, shape: str =
     return bakery.formulas[0]
 
 
+def plain(of: Formula) -> Work:
+    made = work_of(of, AS_WRITTEN, PLAIN, builtin())
+    assert made.value is not None
+    return made.value
+
+
 def batch(of: Formula) -> Batch:
-    made = written_batch(of, PLAIN).value
-    assert made is not None
-    return made
+    return plain(of).batch
 
 
 OUNCE = Fraction("28.349523125")
@@ -105,7 +112,7 @@ def test_the_files_own_loss_decides() -> None:
     bread = read([SourceText("test.bake", text)]).formulas[0]
     figure = bake_loss_of(bread, bread.makes[0])
     assert figure is not None and (figure.value, figure.source) == (Fraction("14.5"), "the file")
-    found = loss_figures(batch(bread), builtin())
+    found = loss_figures(plain(bread))
     assert "bake loss, estimate" not in found and "baked weight, estimate" not in found
     assert found["moisture, estimate"].inputs[0] == figure
 
@@ -113,14 +120,14 @@ def test_the_files_own_loss_decides() -> None:
 def test_silent_for_what_nobody_has_weighed() -> None:
     bread = formula("20 crackers at 20 g dough", "crisp", shape="flat")
     assert bake_loss_of(bread, bread.makes[0]) is None
-    assert loss_figures(batch(bread), builtin()) == {}
+    assert loss_figures(plain(bread)) == {}
 
 
 def test_half_the_water() -> None:
     """Boutroux, 1897: dough loses in the oven half the water it took up. 100 flour and 62 water, salt, yeast: 165 (the
     yeast's own water counts). Round loaves of 2 kg then come to 125-135 from 100 of flour, as he prints."""
     bread = formula("2 loaves at 2000 g dough")
-    loss = half_the_water(bread, builtin())
+    loss = half_the_water(plain(bread))
     assert float(loss) == pytest.approx(0.62 / 2 / 1.65, abs=0.003)
     assert 125 <= bread.dough_share * (1 - loss) * 100 <= 135
 
@@ -136,15 +143,15 @@ def test_a_loaf_that_is_kept() -> None:
 def test_pan_bread_is_as_moist_as_the_law_lets_it_be() -> None:
     """US law allows bread 38 % (21 CFR 136.110). A lean tin loaf of 60 % water, baked out, comes to about that."""
     bread = formula("2 loaves at 900 g dough", "tin loaf", water=58)
-    by = {percent: moisture(bread, builtin(), Fraction(percent, 100)) for percent in (8, 13)}
+    by = {percent: moisture(plain(bread), Fraction(percent, 100)) for percent in (8, 13)}
     assert by[8] is not None and by[13] is not None
     assert 0.34 < by[13] < 0.38 < by[8] < 0.42
-    wetter = moisture(formula("2 loaves at 900 g dough", "tin loaf", water=70), builtin(), Fraction(13, 100))
+    wetter = moisture(plain(formula("2 loaves at 900 g dough", "tin loaf", water=70)), Fraction(13, 100))
     assert wetter is not None and wetter > by[13]
 
 
 def test_estimates_are_rounded_and_say_their_range() -> None:
-    found = loss_figures(batch(formula("2 loaves at 850 g dough")), builtin())
+    found = loss_figures(plain(formula("2 loaves at 850 g dough")))
     weight = found["baked weight, estimate"]
     assert (weight.value, weight.unit) == (740, "g")
     assert "714 to 765 g" in weight.rule
@@ -183,7 +190,7 @@ def test_a_wanted_baked_weight_is_weighed_off_by_the_estimate() -> None:
     (piece,) = made.pieces
     assert (piece.grams, piece.baked_grams, piece.baked_wanted) == (920, None, 800)
     assert made.divided == 12 * 920
-    figure = loss_figures(made, builtin())["dough to weigh off, estimate"]
+    figure = loss_figures(by_hand(made))["dough to weigh off, estimate"]
     assert figure.value == 920 and "889 to 952 g" in figure.rule and "Gisslen" in figure.source
 
 
@@ -204,7 +211,7 @@ def test_it_can_be_asked_for_on_the_command_line() -> None:
 
     state, grams = piece_weight("800 g baked")
     bread = formula("12 loaves at 900 g dough")
-    made = batch_for(bread, Order(pieces=((Fraction(20), ""),), piece_grams=grams, piece_state=state), PLAIN).value
+    made = sized(bread, Order(pieces=((Fraction(20), ""),), piece_grams=grams, piece_state=state), PLAIN).value
     assert made is not None
     assert [(p.number, p.grams, p.baked_wanted) for p in made.pieces] == [(20, 920, 800)]
 
@@ -285,7 +292,7 @@ def test_the_sheet_says_between_what_to_weigh_off() -> None:
 def test_a_plain_loaf_on_the_shelf() -> None:
     """Accum's quartern loaf of 5 lb dough is Goddard's of about 4 lb: after 48 h it has lost 5 oz in 64."""
     made = batch(formula("1 loaf at 2086 g dough"))
-    found = loss_figures(made, builtin())
+    found = loss_figures(by_hand(made))
     fresh, day, two = (
         found[name + ", estimate"].value
         for name in ("baked weight", "weight after 24 h unwrapped", "weight after 48 h unwrapped")
@@ -300,8 +307,8 @@ def test_a_small_loaf_dries_faster_and_a_soft_one_is_not_told() -> None:
     assert more_skin(Fraction("1814.37")) == pytest.approx(1, abs=0.001)
     assert more_skin(Fraction("1814.37") / 8) == 2
     for kind, makes in (("soft", "2 loaves at 900 g dough"), ("rolls", "20 rolls at 60 g dough")):
-        assert not any("unwrapped" in name for name in loss_figures(batch(formula(makes, kind)), builtin()))
-    known = loss_figures(batch(formula("2 loaves at 900 g dough\n  bake loss 14%")), builtin())
+        assert not any("unwrapped" in name for name in loss_figures(plain(formula(makes, kind))))
+    known = loss_figures(plain(formula("2 loaves at 900 g dough\n  bake loss 14%")))
     assert "weight after 24 h unwrapped, estimate" in known
 
 
@@ -309,7 +316,7 @@ def test_white_bread_is_as_moist_as_it_is_in_tables() -> None:
     """White bread of 44 to 45 % water, and rye of 46 % (Geankoplis, table A.4-1: 2.72 to 2.85 kJ/kg K): hearth bread of
     75 % water, lightly baked, comes near it; no lean loaf is moister."""
     wet, lean = formula("2 loaves at 900 g dough", water=78), formula("2 loaves at 900 g dough", water=60)
-    moist, dry = (moisture(bread, builtin(), Fraction(10, 100)) for bread in (wet, lean))
+    moist, dry = (moisture(plain(bread), Fraction(10, 100)) for bread in (wet, lean))
     assert moist is not None and dry is not None
     assert 0.43 < moist < 0.46 and 0.36 < dry < 0.40
 
@@ -317,9 +324,9 @@ def test_white_bread_is_as_moist_as_it_is_in_tables() -> None:
 def test_what_bowl_and_bench_take_is_an_estimate_that_sizes_nothing() -> None:
     """2 % (Prejean, 2011; Rumford, 1794: 2.03 %): said beside, and the dough mixed stays what the pieces take."""
     made = batch(formula("10 loaves at 980 g dough"))
-    figure = loss_figures(made, builtin())["dough loss, estimate"]
+    figure = loss_figures(by_hand(made))["dough loss, estimate"]
     assert (figure.value, made.dough) == (2, 9800) and "1 to 5 %" in figure.rule
     (mixed,) = figure.inputs
     assert mixed.value == 10000
     said = batch(formula("10 loaves at 980 g dough\n  dough loss 1.5%"))
-    assert "dough loss, estimate" not in loss_figures(said, builtin())
+    assert "dough loss, estimate" not in loss_figures(by_hand(said))

@@ -6,7 +6,7 @@ import pytest
 from figures_fermentation.test_losses import formula
 from hypothesis import given, strategies as st
 
-from manchet.batch.tins import dough_for_tin, tins_for, volume_for
+from manchet.batch.tins import dough_for_tin, rule_of, tins_for, volume_for
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN, Kitchen, Vessel
 from manchet.kitchen.tin_volume import box, of_water, round_tin, tapered
@@ -47,7 +47,7 @@ def test_weighed_water() -> None:
 
 
 def dough(ml: int, of: Formula = WHITE) -> float:
-    tin = dough_for_tin(f"tin {ml}", of, kitchen(ml))
+    tin = dough_for_tin(f"tin {ml}", rule_of(of), kitchen(ml))
     assert tin is not None
     return float(tin.grams)
 
@@ -77,12 +77,12 @@ def test_one_tin_by_another() -> None:
 
 
 def test_the_best_tin_comes_first() -> None:
-    found = tins_for(Fraction(842), WHITE, kitchen(1000, 1600, 1500, 2500))
+    found = tins_for(Fraction(842), rule_of(WHITE), kitchen(1000, 1600, 1500, 2500))
     assert [tin.vessel.name for tin in found] == ["tin 1500", "tin 1600"]
     assert float(found[0].fill) == pytest.approx(1, abs=0.01)
-    assert tins_for(Fraction(842), WHITE, PLAIN) == ()
+    assert tins_for(Fraction(842), rule_of(WHITE), PLAIN) == ()
     tray = PLAIN._replace(vessels=(Vessel("tray", "tray", Fraction(1500)),))
-    assert tins_for(Fraction(842), WHITE, tray) == ()
+    assert tins_for(Fraction(842), rule_of(WHITE), tray) == ()
 
 
 KINDS = {
@@ -96,10 +96,10 @@ KINDS = {
 @given(st.integers(200, 6000))
 def test_tin_and_dough_invert(kind: str, ml: int) -> None:
     bread = KINDS[kind]
-    tin = dough_for_tin(f"tin {ml}", bread, kitchen(ml))
+    tin = dough_for_tin(f"tin {ml}", rule_of(bread), kitchen(ml))
     assert tin is not None
     assert volume_for(tin.grams, bread) == ml
-    (best,) = tins_for(tin.grams, bread, kitchen(ml))
+    (best,) = tins_for(tin.grams, rule_of(bread), kitchen(ml))
     assert best.fill == 1
 
 

@@ -7,19 +7,18 @@ from pathlib import Path
 
 import pytest
 from hypothesis import given, settings, strategies as st
+from works import first_work, work_in
 
-from manchet.batch.mixes import Mixes, mixes_of
-from manchet.batch.model import Batch
-from manchet.figures.fermentation.chilling import STEP, Cooling, chilled_in, cooling, tub_figures
+from manchet.batch.work import Work
+from manchet.figures.fermentation.chilling import STEP, Cooling, chilled_in, chilling_figures, cooling
 from manchet.figures.fermentation.cooling import seconds_of_lag
 from manchet.figures.fermentation.yeast_rate import BAKERS
-from manchet.kitchen.model import PLAIN
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.when import When
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 
 def tub(grams: int, start: int = 25, fridge: int = 4) -> Cooling:
@@ -72,11 +71,7 @@ def test_it_cools_steadily_and_a_bigger_one_slower(grams: int, start: int, fridg
 def test_how_soon_a_retarded_loaf_is_cold() -> None:
     """The loud example's loaves of 1 kg from 25 C in a fridge of 5 C: cold in three hours to seven."""
     loud = Path(__file__).parents[1] / "corpus" / "loud" / "room-far-from-written.bake"
-    bakery = read([SourceText("test.bake", loud.read_text(encoding="utf-8"))])
-    formula, kitchen = bakery.formulas[0], bakery.kitchen
-    batch = written_batch(formula, kitchen).value
-    assert batch is not None
-    figure = tub_figures(batch, mixes_of(batch, kitchen))["dough, retard: cold after"]
+    figure = chilling_figures(first_work(loud.read_text(encoding="utf-8")))["dough, retard: cold after"]
     assert 3 <= figure.value <= 7 and figure.unit == "h"
     assert [(g.name, g.value) for g in figure.inputs] == [
         ("dough in one piece", 1000), ("as warm as", 25), ("the fridge", 5)
@@ -126,19 +121,17 @@ formula Cold loaf
 """
 
 
-def cold_loaf(text: str = COLD_LOAF) -> tuple[Batch, Mixes]:
+def cold_loaf(text: str = COLD_LOAF) -> Work:
     bakery = read([SourceText("test.bake", text)])
     (formula,) = bakery.formulas
-    batch = written_batch(formula, bakery.kitchen).value
-    assert batch is not None
-    return batch, mixes_of(batch, bakery.kitchen)
+    return work_in(bakery, formula)
 
 
 def test_every_warm_dough_that_goes_into_the_fridge_and_how_large_it_is() -> None:
     """The old dough in its tub, the dough in its own, a roll; not the loaves, whose dough is cold already."""
-    batch, mixes = cold_loaf()
-    tub_of_dough = batch.dough
-    found = [(c.where, c.step.verb, c.grams, c.warmth, c.fridge) for c in chilled_in(batch, mixes)]
+    work = cold_loaf()
+    batch, tub_of_dough = work.batch, work.batch.dough
+    found = [(c.where, c.step.verb, c.grams, c.warmth, c.fridge) for c in chilled_in(work)]
     assert found == [
         ("old dough", "ripen", batch.stages[0].out, 24, 6),
         ("dough", "retard", tub_of_dough, 25, 5),
@@ -147,21 +140,21 @@ def test_every_warm_dough_that_goes_into_the_fridge_and_how_large_it_is() -> Non
 
 
 def test_a_roll_is_cold_sooner_than_a_tub() -> None:
-    batch, mixes = cold_loaf()
-    figures = tub_figures(batch, mixes)
+    figures = chilling_figures(cold_loaf())
     roll, tub = figures["rolls, retard: cold after"], figures["dough, retard: cold after"]
     assert 1 <= roll.value <= 3 < tub.value
     assert "estimate" in figures["dough, retard: works on like"].rule
 
 
 def test_the_card_says_it_where_the_dough_goes_into_the_fridge() -> None:
-    batch, mixes = cold_loaf()
-    made = card_of(batch, PLAIN, mixes, When(datetime(2026, 11, 27, 17, 0), False))
+    work = cold_loaf()
+    when = When(datetime(2026, 11, 27, 17, 0), False)
+    made = card_of(work, when)
     said = {(row.stage, row.branch, row.step.verb): row.cold_after for row in made.rows if row.step and row.cold_after}
     assert set(said) == {("old dough", "", "ripen"), ("", "", "retard"), ("", "rolls", "retard")}
     for cold in said.values():
         assert cold is not None and cold.low is not None and cold.high is not None
         assert 0 < cold.low < cold.high
-    view = timing_card(made, Issue(), House())
+    view = timing_card(work, when, Issue(), House())
     looks = [job.look for job in view.jobs if "cold in the middle" in job.look]
     assert len(looks) == 3 and all("about" in look and "estimate" in look for look in looks)

@@ -4,10 +4,11 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, settings, strategies as st
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
-from manchet.batch.model import Batch
-from manchet.batch.weighing import reading_of
+from manchet.batch.order import AS_WRITTEN
+from manchet.batch.scales import reading_of
+from manchet.batch.work import Work, work_of
 from manchet.figures.derived import figures_of
 from manchet.figures.fermentation.yeast_grid import (
     MOST_MOVED,
@@ -22,12 +23,13 @@ from manchet.figures.fermentation.yeast_grid import (
 from manchet.figures.fermentation.yeast_rate import BAKERS, pace
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN
+from manchet.larder.book import builtin
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
 from manchet.sheets.yeast_view import STEP, yeast_table
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 POOLISH = """
 formula Poolish loaf
@@ -95,15 +97,14 @@ def formula(text: str, **more: str) -> Formula:
     return bakery.formulas[0]
 
 
-def batch(of: Formula) -> Batch:
-    made = written_batch(of, PLAIN).value
-    assert made is not None
-    return made
+def plain(of: Formula) -> Work:
+    made = work_of(of, AS_WRITTEN, PLAIN, builtin())
+    assert made.value is not None
+    return made.value
 
 
 def grid(text: str, step: Fraction = Fraction(2), **more: str) -> YeastGrid:
-    made = batch(formula(text, **more))
-    (found,) = yeast_grids(made, mixes_of(made, PLAIN), step)
+    (found,) = yeast_grids(plain(formula(text, **more)), step)
     return found
 
 
@@ -182,10 +183,10 @@ warmths = st.integers(15, 32).map(Fraction)
 @settings(max_examples=40, deadline=None)
 @given(st.integers(60, 900), warmths)
 def test_the_written_wait_is_the_written_yeast(minutes: int, celsius: Fraction) -> None:
-    made = batch(formula(POOLISH, ripe=f"{minutes} min at {celsius} C"))
-    (found,) = yeast_grids(made, mixes_of(made, PLAIN))
+    made = plain(formula(POOLISH, ripe=f"{minutes} min at {celsius} C"))
+    (found,) = yeast_grids(made)
     (cell,) = [cell for row in found.rows for cell in row.cells if cell.written]
-    weighed = next(w.grams for w in made.stages[0].weighed if w.portion.name == "instant yeast")
+    weighed = next(w.grams for w in made.batch.stages[0].weighed if w.portion.name == "instant yeast")
     assert (cell.times, cell.grams) == (1, weighed)
     assert found.wait.times(found.wait.likely, celsius) == 1
 
@@ -260,9 +261,8 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
 
     def cells(reads: str) -> tuple[set[str], str]:
         bakery = read([SourceText("test.bake", POOLISH.format(ripe="12-14 h at 20 C") + kitchen.format(reads))])
-        made = written_batch(bakery.formulas[0], bakery.kitchen).value
-        assert made is not None
-        (found,) = yeast_grids(made, mixes_of(made, bakery.kitchen))
+        work = work_in(bakery, bakery.formulas[0])
+        (found,) = yeast_grids(work)
         table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
         return {
             cell.weight.partition(".")[2][:-2] for row in table.rows for cell in row.cells if cell.weight
@@ -276,9 +276,8 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
 def test_for_one_bowl_of_several() -> None:
     text = STRAIGHT + "\nkitchen House\n  mixer spiral\n    takes 2-12 kg dough\n"
     bakery = read([SourceText("test.bake", text.format(bulk="2 h at 26 C"))])
-    made = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert made is not None
-    (found,) = yeast_grids(made, mixes_of(made, bakery.kitchen))
+    work = work_in(bakery, bakery.formulas[0])
+    (found,) = yeast_grids(work)
     assert found.makings == 2
     table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
     assert table.note == "For one of 2 bowls."
@@ -286,12 +285,10 @@ def test_for_one_bowl_of_several() -> None:
 
 
 def test_among_the_estimates_for_the_whole_batch() -> None:
-    made = batch(formula(POOLISH))
-    from manchet.larder.book import builtin
-
-    found = figures_of(made, builtin()).estimates
+    made = plain(formula(POOLISH))
+    found = figures_of(made).estimates
     figure = found["poolish: instant yeast for 16 h at 18 C"]
-    weighed = next(w.grams for w in made.stages[0].weighed if w.portion.name == "instant yeast")
+    weighed = next(w.grams for w in made.batch.stages[0].weighed if w.portion.name == "instant yeast")
     assert float(figure.value) == pytest.approx(float(weighed) * 0.98, abs=0.02)
     assert figure.rule.startswith("an estimate, ") and "Salvado" in figure.source and "1916" in figure.source
     assert [given.name for given in figure.inputs] == ["instant yeast as written", "ripen as written, at 20 C"]

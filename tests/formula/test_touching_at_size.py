@@ -5,11 +5,12 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from works import work_in
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.pieces import PieceWeights
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import batch_for, read
+from manchet.workspace.bakery import read
 
 TEXT = """formula Bread
   kind hearth loaf
@@ -38,8 +39,7 @@ TEXT = """formula Bread
 
 def touching(order: Order) -> list[Fraction]:
     bakery = read([SourceText("b.bake", TEXT)])
-    batch = batch_for(bakery.formulas[0], order, bakery.kitchen).value
-    assert batch is not None
+    batch = work_in(bakery, bakery.formulas[0], order).batch
     ways = [batch.formula.stages[-1].steps, *(branch.steps for branch in batch.formula.branches)]
     return [step.applied.grams for steps in ways for step in steps if step.applied is not None]
 

@@ -7,13 +7,15 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
+from works import work_in
+
 from manchet.batch.order import Order
 from manchet.diagnostics.diagnostic import Severity
 from manchet.figures.derived import figures_of as derive
 from manchet.figures.report import report_of
 from manchet.quantities.units import UNITS
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, Changes, batch_for, read
+from manchet.workspace.bakery import Bakery, Changes, read
 
 
 def bakery_of(text: str, path: str = "formula.bake", swaps: Sequence[str] = ()) -> Bakery:
@@ -28,9 +30,10 @@ def figures_of(file: Path, asked: Mapping[str, Any]) -> dict[str, Any]:
     """The report on the one formula of a file at the size that is asked for."""
     bakery = bakery_of(file.read_text(encoding="utf-8"), file.name, asked.get("swaps", ()))
     (formula,) = bakery.formulas
-    batch = batch_for(formula, order_of(asked), bakery.kitchen)
-    assert batch.value is not None, batch.diagnostics
-    return report_of(derive(batch.value, bakery.larder, bakery.kitchen, bakery.formulas))
+    beside = (bakery.work(other).value for other in bakery.formulas)
+    return report_of(
+        derive(work_in(bakery, formula, order_of(asked)), tuple(work for work in beside if work is not None))
+    )
 
 
 def order_of(asked: Mapping[str, Any]) -> Order:

@@ -14,8 +14,8 @@ import pytest
 from pypdf import PdfReader
 from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
 from sheets.work import ISSUE
+from works import work_in
 
-from manchet.batch.order import AS_WRITTEN
 from manchet.formula.model import Range
 from manchet.sheets.class_view import sets_for
 from manchet.sheets.data import data_of, schema
@@ -29,7 +29,7 @@ from manchet.sheets.recipe_data import Times, recipe_of
 from manchet.sheets.views import House
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import batch_for, read
+from manchet.workspace.bakery import read
 from manchet.workspace.handouts import taken_home
 from manchet.workspace.print_options import Wish
 
@@ -84,7 +84,7 @@ PLAIN, AT_HOME = House(), Wish()
 def taken(text: str = QUAY, house: House = PLAIN, wish: Wish = AT_HOME) -> Handout:
     bakery = read([SourceText("quay.bake", text)])
     assert [d for d in bakery.diagnostics if d.severity.value == "error"] == []
-    made = taken_home(bakery, bakery.formulas[0], bakery.kitchen, wish, ISSUE, house, ".")
+    made = taken_home(bakery, bakery.formulas[0], wish, ISSUE, house, {})
     assert made.value is not None, made.diagnostics
     return made.value
 
@@ -114,9 +114,9 @@ def test_two_loaves_or_what_fits_the_tray() -> None:
 def test_never_more_than_the_file_makes() -> None:
     for number in (1, 2, 5, 300):
         bakery = read([SourceText("q.bake", QUAY.replace("24 loaves at 900 g", f"{number} rolls at 60 g"))])
-        written = batch_for(bakery.formulas[0], AS_WRITTEN, bakery.kitchen).value
-        assert written is not None
-        assert order_at_home(written).pieces == ((Fraction(min(number, 12)), "rolls"),)
+        assert order_at_home(work_in(bakery, bakery.formulas[0]).batch).pieces == (
+            (Fraction(min(number, 12)), "rolls"),
+        )
 
 
 def doings(view: Handout) -> Iterator[Any]:

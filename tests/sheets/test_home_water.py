@@ -3,15 +3,15 @@
 import re
 
 import pytest
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
 from manchet.figures.water.home_water import home_waters
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
 from manchet.sheets.water_view import home_water
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 LOAF = """
 formula Home loaf
@@ -50,9 +50,8 @@ def said(kitchen: str = "", scald: bool = False, house: House | None = None) -> 
     house = house or House()
     uses, made = ("    scald", SCALD) if scald else ("", "")
     bakery = read([SourceText("loaf.bake", LOAF.format(kitchen=kitchen, scald=made, uses=uses))])
-    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert batch is not None
-    waters = home_waters(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, bakery.formulas[0])
+    waters = home_waters(work)
     (line,) = home_water(waters["dough"], Measures(house, words_of(house.words)))
     return line.replace("\u00a0", " ")
 

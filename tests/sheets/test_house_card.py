@@ -15,6 +15,7 @@ from sheets.work import ISSUE, prepared
 import manchet.cautions
 from manchet.cautions.caution import DEFERS
 from manchet.cautions.house import card_of
+from manchet.cautions.registry import cautions_of
 from manchet.cli.main import command
 from manchet.kitchen.model import PLAIN, Kitchen, Oven
 from manchet.sheets.caution_view import house_card
@@ -63,7 +64,7 @@ def test_whatever_a_sheet_points_to_is_on_the_card() -> None:
     for heat in ("wood", "gas", "electric"):
         text = LOAF.replace("kitchen House\n", f"kitchen House\n  oven mother\n    heat {heat}\n")
         work = prepared(text.replace("2600 g", "26 kg").replace("1800 g", "18 kg"))
-        called = {one.name for one in work.cautions if one.of == "house"}
+        called = {one.name for one in cautions_of(work) if one.of == "house"}
         assert called and called <= {one.name for one in card_of(work.kitchen)}, heat
 
 

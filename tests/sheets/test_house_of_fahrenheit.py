@@ -59,7 +59,7 @@ def printed(text: str, **asked: str) -> str:
     bakery = read([SourceText("loaf.bake", text)])
     (formula,) = bakery.formulas
     wish = Wish(kinds=("sheet", "card"), forms=("html",), when=When(datetime(2026, 11, 27, 20, 0), False), **asked)  # type: ignore[arg-type]
-    files = made(bakery, formula, bakery.kitchen, wish, Version("loaf.bake", ""), Press()).files
+    files = made(bakery, formula, wish, Version("loaf.bake", ""), Press()).files
     return re.sub(r"<style>.*?</style>", "", "".join(content.decode() for content in files.values()), flags=re.S)
 
 

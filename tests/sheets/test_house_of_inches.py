@@ -4,16 +4,14 @@ import re
 from fractions import Fraction
 
 import pytest
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
-from manchet.batch.totals import totals_of
-from manchet.batch.weighing import System, weigh
 from manchet.cli.degrees import beside, said
 from manchet.figures.figure import Figure, Given
-from manchet.sheets.prep_view import Prepared, prep_sheet
+from manchet.sheets.prep_view import prep_sheet
 from manchet.sheets.views import Issue, PrepSheet, Steps
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 from manchet.workspace.print_options import Wish
 from manchet.workspace.rendering import house_of
 
@@ -49,13 +47,8 @@ formula Tin loaf
 
 def sheet(inside: str, units: str) -> PrepSheet:
     bakery = read([SourceText("loaf.bake", LOAF.format(inside=inside))])
-    batch, kitchen = written_batch(bakery.formulas[0], bakery.kitchen).value, bakery.kitchen
-    assert batch is not None
-    mixes = mixes_of(batch, kitchen)
-    system = System.US if units == "US" else System.METRIC
-    tables = tuple(weigh(making, kitchen, system).value for making in mixes.makings)
-    work = Prepared(batch, mixes, tables, totals_of(batch.formula, bakery.larder), kitchen)
-    return prep_sheet(work, Issue(), house_of(kitchen, Wish(units=units)))
+    work = work_in(bakery, bakery.formulas[0])
+    return prep_sheet(work, Issue(), house_of(work.kitchen, Wish(units=units)))
 
 
 def proof(printed: PrepSheet) -> tuple[str, str]:

@@ -6,6 +6,7 @@ import json
 import re
 
 import jsonschema
+from works import work_in, works
 
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.loading_order import ordered
@@ -59,8 +60,7 @@ def card(
     texts = [LOAF.format(name=name, kind=kind, number=number, heat=heat) for name, kind, number, heat in breads]
     found = bakery.read((SourceText("x.bake", "\n".join([*texts, HOUSE + takes])),))
     assert len(found.formulas) == len(breads), found.diagnostics
-    made = [bakery.written_batch(formula, found.kitchen).value for formula in found.formulas]
-    bakes = [bake for one in made if one is not None for bake in bakes_of(one, found.kitchen)]
+    bakes = [bake for work in works(found) for bake in bakes_of(work)]
     plan = ordered(bakes, found.kitchen.ovens[0])
     formulas = {formula.name: formula for formula in found.formulas}
     return oven_card("House", [plan], formulas, (), Issue(), house)
@@ -134,9 +134,8 @@ def test_a_load_that_nobody_measured_is_said_with_how_to_measure_it() -> None:
 def test_what_an_oven_holds_may_be_unknown() -> None:
     text = HOUSE.replace("    holds 24 loaves\n", "")
     found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", kind="soft", number=60, heat="230 C") + text),))
-    made = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert made is not None
-    plan = ordered(list(bakes_of(made, found.kitchen)), found.kitchen.ovens[0])
+    work = work_in(found, found.formulas[0])
+    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, ("Odd",), Issue(), BRITISH).ovens
     assert "How many go in at once is not known of: Lean." in "".join(oven.notes)
 
@@ -167,9 +166,8 @@ def test_what_has_a_mistake_is_named() -> None:
     found = bakery.read(
         (SourceText("x.bake", LOAF.format(name="Pizza", kind="flatbread", number=2, heat="400 C") + HOUSE),)
     )
-    made = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert made is not None
-    plan = ordered(list(bakes_of(made, found.kitchen)), found.kitchen.ovens[0])
+    work = work_in(found, found.formulas[0])
+    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     page = html_of(oven_card("", [plan], {}, ("Odd loaf",), Issue(), BRITISH))
     assert "Not on this card, because of mistakes in their files: Odd loaf." in page
     assert "Pizza wants" in page and "<table" not in page, "all of it too hot: no table, and why"
@@ -179,9 +177,8 @@ def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
     """From 240 to 220 C: 100 min at 12 C an hour, 80 at 15."""
     text = HOUSE.replace("falls 12 C", "falls 9-15 C")
     found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", kind="soft", number=20, heat="230 C") + text),))
-    made = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert made is not None
-    plan = ordered(list(bakes_of(made, found.kitchen)), found.kitchen.ovens[0])
+    work = work_in(found, found.formulas[0])
+    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, (), Issue(), BRITISH).ovens
     assert {fact.label: plain(fact.value) for fact in oven.facts}["falls"] == (
         "18 °C an hour from 300 °C; 9–15 °C an hour from 250 °C"

@@ -109,7 +109,7 @@ def test_a_step_that_nothing_can_be_shown_of_has_nothing() -> None:
 
 
 def test_no_pictures_means_none() -> None:
-    view = prep_sheet(prepared(LOAF)._replace(pictures=None), ISSUE, PLAIN_HOUSE)
+    view = prep_sheet(prepared(LOAF), ISSUE, PLAIN_HOUSE, pictures=None)
     assert not rows(view) and not any(line.figures for line in lines(view)) and "<svg" not in html_of(view)
     assert [line._replace(figures=(), rows=0) for line in lines(sheet(LOAF))] == list(lines(view))
 

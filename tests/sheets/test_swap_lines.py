@@ -25,7 +25,7 @@ WISH = Wish(
 def forms(text: str, swap: str = "") -> dict[str, str]:
     """Every form of the file's last formula, as a build writes them."""
     bakery = read([SourceText("quay.bake", text)], changes=Changes((swap,)) if swap else None)
-    files = made(bakery, bakery.formulas[-1], bakery.kitchen, WISH, Version("quay.bake", "9b1e"), Press()).files
+    files = made(bakery, bakery.formulas[-1], WISH, Version("quay.bake", "9b1e"), Press()).files
     return {name: content.decode().replace("\N{NO-BREAK SPACE}", " ") for name, content in files.items()}
 
 

@@ -2,7 +2,8 @@
 
 import re
 
-from manchet.batch.mixes import mixes_of
+from works import work_in
+
 from manchet.figures.water.water_grid import water_of
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import House
@@ -10,7 +11,7 @@ from manchet.sheets.water_values import Water
 from manchet.sheets.water_view import STEP, water_view
 from manchet.sheets.words_of import words_of
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 LOAF = """\
 formula Warm loaf
@@ -45,10 +46,8 @@ AMERICAN = House("Letter", "US", "F", "American")
 
 def view(house: House = METRIC, kitchen: str = KITCHEN, loaf: str = LOAF) -> Water:
     bakery = read([SourceText("loaf.bake", loaf + kitchen)])
-    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert batch is not None
-    mixes = mixes_of(batch, bakery.kitchen)
-    water = water_of(batch, bakery.kitchen, mixes, bakery.larder, STEP[house.degrees])
+    work = work_in(bakery, bakery.formulas[0])
+    water = water_of(work, STEP[house.degrees])
     assert water is not None
     return water_view(water, Measures(house, words_of(house.words)))
 

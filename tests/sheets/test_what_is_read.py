@@ -9,6 +9,7 @@ from sheets.test_prep_view import FERRY, block, figure, lines, row
 from sheets.work import card, prepared, sheet
 
 from manchet.batch.order import Order
+from manchet.batch.weighing import weighings
 from manchet.formula.model import Range
 from manchet.sheets.caution_view import in_degrees
 from manchet.sheets.html import blank, html_of, places
@@ -137,9 +138,7 @@ def test_the_last_stage_breaks_for_the_foot() -> None:
 
 
 def test_prepared_tables_keep_their_totals() -> None:
-    from manchet.sheets.all_of_it import adding_up
-
-    for table in adding_up(prepared(POOLISH).tables):
+    for table in weighings(prepared(POOLISH)).value:
         assert table.total == sum(line.reading.grams for line in table.lines)
 
 

@@ -8,12 +8,11 @@ import pytest
 from hypothesis import given, settings, strategies as st
 from swaps.bread import STEPS, only, swapped
 from swaps.test_swaps import share, shares
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
 from manchet.batch.totals import totals_of
 from manchet.figures.water.water_grid import Water, water_of
 from manchet.larder.book import builtin
-from manchet.workspace.bakery import written_batch
 
 KITCHEN = "\nkitchen House\n  air 21 C\n  flour 19 C\n  tap 11 C\n"
 HEAD = "formula Bread\n  makes 4 loaves at 500 g dough\n"
@@ -60,9 +59,8 @@ SWAPS = (
 def tempered(text: str, *swaps: str) -> Water | None:
     bakery = swapped(text, *swaps)
     formula = only(bakery)
-    batch = written_batch(formula, bakery.kitchen).value
-    assert batch is not None
-    return water_of(batch, bakery.kitchen, mixes_of(batch, bakery.kitchen), bakery.larder)
+    work = work_in(bakery, formula)
+    return water_of(work)
 
 
 @pytest.mark.parametrize("way", WAYS)

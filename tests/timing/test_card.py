@@ -8,8 +8,8 @@ from fractions import Fraction
 from hypothesis import given, settings, strategies as st
 from timing.test_schedule import batches, loaf
 from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
+from works import by_hand
 
-from manchet.batch.mixes import mixes_of
 from manchet.batch.model import Batch
 from manchet.formula.model import Heat, Range, Reach
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer, Oven
@@ -23,7 +23,7 @@ ROW = PLAIN._replace(hands=2, ovens=(MOTHER,), mixers=(Mixer("spiral", Fraction(
 
 
 def card(made: Batch, at: datetime = FRIDAY, kitchen: Kitchen = PLAIN, is_ready: bool = False) -> Card:
-    return card_of(made, kitchen, mixes_of(made, kitchen), When(at, is_ready))
+    return card_of(by_hand(made, kitchen), When(at, is_ready))
 
 
 def lines(made: Card) -> list[str]:
@@ -67,7 +67,7 @@ def test_a_day_that_is_not_said_is_moved_until_the_work_can_begin() -> None:
     """It is 21:40; bread at 13:22 tomorrow would have been begun at 17:00 today."""
     now = datetime(2026, 11, 24, 21, 40)
     when = When(datetime(2026, 11, 25, 13, 22), True, now)
-    made = card_of(loaf(), PLAIN, mixes_of(loaf(), PLAIN), when)
+    made = card_of(by_hand(loaf()), when)
     assert (made.start, made.ready) == (datetime(2026, 11, 25, 17, 0), datetime(2026, 11, 26, 13, 22))
 
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from datetime import datetime
 from fractions import Fraction
 
-from manchet.batch.mixes import mixes_of
+from works import work_in
+
+from manchet.batch.work import Work
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
@@ -44,11 +46,16 @@ FALLS = "    falls 12 C an hour from 280 C\n"
 HOME = House()
 
 
-def card(falls: str) -> Card:
+WHEN = When(datetime(2026, 11, 27, 6, 0), False)
+
+
+def work(falls: str) -> Work:
     found = bakery.read((SourceText("x.bake", TEXT + falls),))
-    made = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert made is not None
-    return card_of(made, found.kitchen, mixes_of(made, found.kitchen), When(datetime(2026, 11, 27, 6, 0), False))
+    return work_in(found, found.formulas[0])
+
+
+def card(falls: str) -> Card:
+    return card_of(work(falls), WHEN)
 
 
 def test_each_load_finds_the_oven_colder() -> None:
@@ -65,7 +72,9 @@ def test_each_load_finds_the_oven_colder() -> None:
 
 def test_the_card_says_so_beside_the_written_heat() -> None:
     looks = [
-        job.look.replace("\u00a0", " ") for job in timing_card(card(FALLS), Issue(), HOME).jobs if "floor" in job.look
+        job.look.replace("\u00a0", " ")
+        for job in timing_card(work(FALLS), WHEN, Issue(), HOME).jobs
+        if "floor" in job.look
     ]
     assert looks == [
         "if the floor is under 240 °C: bake longer, to its core",

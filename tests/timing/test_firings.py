@@ -6,8 +6,9 @@ from datetime import datetime, timedelta
 from fractions import Fraction
 
 import pytest
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
+from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.loading_order import ordered
 from manchet.sheets.card_view import timing_card
@@ -47,12 +48,17 @@ kitchen House
 """
 
 
-def card(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT) -> Card:
+WHEN = When(datetime(2026, 11, 27, 6, 0), False)
+
+
+def work(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT) -> Work:
     found = bakery.read((SourceText("x.bake", text.format(bake=bake, heats=heats)),))
     assert found.formulas, found.diagnostics
-    made = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert made is not None
-    return card_of(made, found.kitchen, mixes_of(made, found.kitchen), When(datetime(2026, 11, 27, 6, 0), False))
+    return work_in(found, found.formulas[0])
+
+
+def card(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT) -> Card:
+    return card_of(work(bake, heats, text), WHEN)
 
 
 def only(made: Card, job: str) -> Row:
@@ -82,9 +88,8 @@ def test_it_is_lit_so_early_that_it_has_fallen_by_the_bake() -> None:
 def test_alone_the_hours_are_those_of_the_oven_card(bake: str) -> None:
     made = card(bake)
     found = bakery.read((SourceText("x.bake", TEXT.format(bake=bake, heats="3 h")),))
-    batch = bakery.written_batch(found.formulas[0], found.kitchen).value
-    assert batch is not None
-    plan = ordered(list(bakes_of(batch, found.kitchen)), found.kitchen.ovens[0])
+    work = work_in(found, found.formulas[0])
+    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     into = plan.loads[0].into
     hours = Fraction(int((first_bake(made).start - only(made, "fire out").start).total_seconds()), 3600)
     assert abs(hours - into.hours) <= Fraction(1, 60)
@@ -93,7 +98,7 @@ def test_alone_the_hours_are_those_of_the_oven_card(bake: str) -> None:
 
 
 def test_the_line_says_how_hot_and_until_when() -> None:
-    said = [job.job.replace("\u00a0", " ") for job in timing_card(card(), Issue(), House()).jobs]
+    said = [job.job.replace("\u00a0", " ") for job in timing_card(work(), WHEN, Issue(), House()).jobs]
     assert "Heat the oven, to 320 °C (takes 3 h)" in said
     (out,) = (text for text in said if text.startswith("Fire out"))
     assert out == "Fire out, the floor at 320 °C; it falls to 250 °C by about 11:20"
@@ -102,7 +107,9 @@ def test_the_line_says_how_hot_and_until_when() -> None:
 def test_what_wants_the_hottest_goes_in_when_the_fire_is_out() -> None:
     made = card("10 min at 310-330 C")
     assert only(made, "fire out").start == first_bake(made).start
-    said = [job.job.replace("\u00a0", " ") for job in timing_card(made, Issue(), House()).jobs]
+    said = [
+        job.job.replace("\u00a0", " ") for job in timing_card(work("10 min at 310-330 C"), WHEN, Issue(), House()).jobs
+    ]
     assert "Fire out, the floor at 320 °C" in said
 
 

@@ -4,15 +4,16 @@ from datetime import datetime
 from fractions import Fraction
 
 import pytest
+from works import work_in
 
-from manchet.batch.mixes import mixes_of
+from manchet.batch.work import Work
 from manchet.sheets.card_view import timing_card
 from manchet.sheets.views import House, Issue
 from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card
 from manchet.timing.when import When
-from manchet.workspace.bakery import read, written_batch
+from manchet.workspace.bakery import read
 
 LOAF = """
 formula Room loaf
@@ -49,16 +50,20 @@ kitchen House
 """
 
 
-def card(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "", place: str = " in cupboard") -> Card:
+WHEN = When(datetime(2026, 11, 27, 17, 0), False)
+
+
+def work(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "", place: str = " in cupboard") -> Work:
     bakery = read([SourceText("loaf.bake", LOAF.format(ripe=ripe, air=air, more=more, place=place))])
-    batch = written_batch(bakery.formulas[0], bakery.kitchen).value
-    assert batch is not None
-    mixes = mixes_of(batch, bakery.kitchen)
-    return card_of(batch, bakery.kitchen, mixes, When(datetime(2026, 11, 27, 17, 0), False))
+    return work_in(bakery, bakery.formulas[0])
 
 
-def said(made: Card) -> list[str]:
-    return [job.look for job in timing_card(made, Issue(), House()).jobs if "the room" in job.look]
+def card(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "", place: str = " in cupboard") -> Card:
+    return card_of(work(ripe, air, more, place), WHEN)
+
+
+def said(made: Work) -> list[str]:
+    return [job.look for job in timing_card(made, WHEN, Issue(), House()).jobs if "the room" in job.look]
 
 
 def test_a_warm_room_by_hand() -> None:
@@ -69,7 +74,7 @@ def test_a_warm_room_by_hand() -> None:
     assert low is not None and high is not None
     assert float(low / 3600) == pytest.approx(12 * 0.2198 / 0.2903, abs=0.02)
     assert float(high / 3600) == pytest.approx(14 * 0.2198 / 0.2903, abs=0.02)
-    assert said(card()) == ["in the room, 24\u00a0°C, about 9–11\u00a0h (estimate)"]
+    assert said(work()) == ["in the room, 24\u00a0°C, about 9–11\u00a0h (estimate)"]
 
 
 @pytest.mark.parametrize(
@@ -83,7 +88,7 @@ def test_a_warm_room_by_hand() -> None:
     ],
 )
 def test_silent(ripe: str, air: int, more: str) -> None:
-    assert said(card(ripe, air, more)) == []
+    assert said(work(ripe, air, more)) == []
 
 
 def test_one_figure_stays_one() -> None:
@@ -95,7 +100,7 @@ def test_one_figure_stays_one() -> None:
 
 def test_bulk_and_proof_are_told_too_and_how_far_it_may_come() -> None:
     """A dough keeps its own warmth a while: at 18 C no longer than so long, at 32 C no sooner."""
-    cold, warm = said(card("12 h at 18 C", 18, place="")), said(card("12 h at 32 C", 32, place=""))
+    cold, warm = said(work("12 h at 18 C", 18, place="")), said(work("12 h at 32 C", 32, place=""))
     assert cold == [
         "in the room, 18\u00a0°C, up to about 105\u00a0min (estimate)",
         "in the room, 18\u00a0°C, up to about 2\u00a0h (estimate)",
@@ -104,10 +109,10 @@ def test_bulk_and_proof_are_told_too_and_how_far_it_may_come() -> None:
 
 
 def test_in_a_room_too_cold_to_be_told_a_place_is_asked_for() -> None:
-    needs = [text for text in said(card("12 h at 20 C", 8, place="")) if "it needs a place at" in text]
+    needs = [text for text in said(work("12 h at 20 C", 8, place="")) if "it needs a place at" in text]
     assert [text.split("at ")[-1] for text in needs] == ["20\u00a0°C", "25\u00a0°C", "27\u00a0°C"]
 
 
 @pytest.mark.parametrize("more", ["  prover box\n    keeps 26 C", "  prover box"])
 def test_a_prover_is_the_place_that_is_meant(more: str) -> None:
-    assert said(card("12 h at 18 C", 18, more, place="")) == []
+    assert said(work("12 h at 18 C", 18, more, place="")) == []

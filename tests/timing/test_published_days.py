@@ -10,8 +10,8 @@ from fractions import Fraction
 
 import pytest
 from weighing.kneading import FLOUR, WATER, batch, stage, step, weighed
+from works import by_hand
 
-from manchet.batch.mixes import mixes_of
 from manchet.batch.model import Batch
 from manchet.kitchen.model import PLAIN, Oven
 from manchet.timing.card.card import card_of
@@ -53,7 +53,7 @@ def test_rumford_s_fifth_batch() -> None:
         When(DAY + timedelta(hours=11, minutes=45), False),
         When(DAY + timedelta(hours=19, minutes=50), True),
     ):
-        found = clocks(card_of(made, kitchen, mixes_of(made, kitchen), when))
+        found = clocks(card_of(by_hand(made, kitchen), when))
         assert found == {
             "ripen": "11:45",
             "preheat": "16:15",
@@ -76,7 +76,7 @@ def test_an_oven_fired_every_ninety_minutes_holds_one_dough_at_a_time() -> None:
         branches = [("loaves", [step("bake", 90)]), ("rounds", [step("prove", apart), step("bake", 90)])]
         made = batch(dough, pieces=[(108, "loaves"), (108, "rounds")], branches=branches)
         oven = kitchen.ovens[0]._replace(holds=((108, "loaves"), (108, "rounds")))
-        found = card_of(made, kitchen._replace(ovens=(oven,)), mixes_of(made, kitchen), When(DAY, False))
+        found = card_of(by_hand(made, kitchen._replace(ovens=(oven,))), When(DAY, False))
         assert [c.share for c in found.clashes] == [2] * clash
 
 
@@ -97,7 +97,7 @@ def test_a_preferment_overnight(source: str, hours: tuple[int, int], slack: int)
     dough = stage("dough", [weighed("preferment", 1000), weighed(FLOUR, 2000)], [step("mix", 8)])
     made = batch(preferment, dough)
     ready = DAY + timedelta(days=1, hours=5, minutes=8)
-    found = card_of(made, PLAIN, mixes_of(made, PLAIN), When(ready, True))
+    found = card_of(by_hand(made), When(ready, True))
     ripen, mix = found.rows
     assert mix.start == DAY + timedelta(days=1, hours=5), source
     assert ripen.start == mix.start - timedelta(hours=low + high) / 2

@@ -6,8 +6,8 @@ from fractions import Fraction
 
 from hypothesis import given, settings, strategies as st
 from weighing.kneading import FLOUR, WATER, batch, stage, step, weighed
+from works import by_hand as hand_made
 
-from manchet.batch.mixes import mixes_of
 from manchet.batch.model import Batch, StageBatch
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer
 from manchet.timing.jobs.lateness import Given, lateness_of
@@ -42,7 +42,7 @@ def loaf() -> Batch:
 
 
 def network(made: Batch, kitchen: Kitchen = PLAIN) -> tuple[Job, ...]:
-    return network_of(made, kitchen, mixes_of(made, kitchen))
+    return network_of(hand_made(made, kitchen))
 
 
 def told(jobs: tuple[Job, ...], given: tuple[Given, ...]) -> list[tuple[str, Fraction]]:

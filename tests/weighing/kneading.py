@@ -14,6 +14,7 @@ from manchet.formula.model import (
     Formula,
     Goes,
     Heat,
+    OverallLine,
     Portion,
     Range,
     Stage,
@@ -34,7 +35,7 @@ def ingredient(name: str, class_: str, kept_at: int | None = None) -> Ingredient
 
 
 FLOUR = ingredient("white flour", "wheat flour")
-WATER = ingredient("water", "water")
+WATER = ingredient("water", "water")._replace(composition={"water": Fraction(100)})
 SALT = ingredient("salt", "salt")
 YEAST = ingredient("instant yeast", "yeast")
 STARTER = ingredient("ripe rye starter", "culture", 4)
@@ -157,7 +158,7 @@ def batch(
         from_flour=None,
         dough_loss=Fraction(0),
         bake_loss=None,
-        overall=(),
+        overall=(OverallLine("water", WATER, "", Fraction(65, 100), False, False, None),),
         stages=tuple(s.stage for s in stages),
         branches=tuple(Branch(noun, tuple(steps), ()) for noun, steps in branches),
         dough_share=Fraction(0),

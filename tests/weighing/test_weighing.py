@@ -11,7 +11,9 @@ from weighing.kneading import FLOUR, SALT, SEEDS, STARTER, WATER, YEAST, ingredi
 from manchet.batch.dilution import Dilution, dilution_of
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
-from manchet.batch.weighing import OUNCE, System, Table, reading_of, weigh
+from manchet.batch.scales import OUNCE, System, reading_of
+from manchet.batch.weighed_table import Table
+from manchet.batch.weighing import weigh
 from manchet.diagnostics.diagnostic import Severity
 from manchet.kitchen.model import PLAIN, Kitchen, Scale
 from manchet.larder.ingredient import Ingredient

@@ -9,10 +9,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.model import Batch, StageBatch
+from manchet.batch.model import StageBatch
 from manchet.batch.pieces import PieceWeights
+from manchet.batch.work import Work, once
 from manchet.formula.nouns import same_noun
-from manchet.kitchen.model import Kitchen
 
 PIECE = Fraction(1, 4)
 MASS = Fraction(3)
@@ -36,7 +36,7 @@ class FarStep(NamedTuple):
     far: Far
 
 
-def far_step(verb: str, batch: Batch, stage: StageBatch | None, kitchen: Kitchen, noun: str) -> FarStep | None:
+def far_step(work: Work, verb: str, stage: StageBatch | None, noun: str) -> FarStep | None:
     """The bake and the proof of a piece of another weight, the fermentation or the pot of another mass.
 
     `stage` is None in the way of one sort of piece, whose `noun` is given.
@@ -44,15 +44,16 @@ def far_step(verb: str, batch: Batch, stage: StageBatch | None, kitchen: Kitchen
     far: Far | None = None
     what = ""
     if verb in HEATING or verb in PROVING:
-        what, far = "bake" if verb in HEATING else "prove", far_piece(batch, kitchen, noun)
+        what, far = "bake" if verb in HEATING else "prove", far_piece(work, noun)
     elif stage is not None and (verb == "ferment" or verb in COOKED):
-        what, far = "dough" if verb == "ferment" else "pot", far_mass(batch, kitchen, stage)
+        what, far = "dough" if verb == "ferment" else "pot", far_mass(work, stage)
     return None if far is None else FarStep(what, far)
 
 
-def far_piece(batch: Batch, kitchen: Kitchen, noun: str) -> Far | None:
+@once
+def far_piece(work: Work, noun: str) -> Far | None:
     """The piece of that noun (any, if ""), where it is more than a quarter heavier or lighter than the file's."""
-    weights = PieceWeights(batch.formula, kitchen)
+    batch, weights = work.batch, PieceWeights(work.formula, work.kitchen)
     for makes in batch.formula.makes:
         written = weights.of_one(makes)
         for piece in batch.pieces:
@@ -63,9 +64,10 @@ def far_piece(batch: Batch, kitchen: Kitchen, noun: str) -> Far | None:
     return None
 
 
-def far_mass(batch: Batch, kitchen: Kitchen, stage: StageBatch) -> Far | None:
+@once
+def far_mass(work: Work, stage: StageBatch) -> Far | None:
     """A stage's whole lot, where it is more than three times the file's, or less than a third of it."""
-    flour = PieceWeights(batch.formula, kitchen).written_flour()
+    flour = PieceWeights(work.formula, work.kitchen).written_flour()
     if not isinstance(flour, Fraction):
         return None
     written = stage.stage.into_share * flour

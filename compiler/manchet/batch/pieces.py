@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.batch.model import Batch
-from manchet.batch.tins import dough_for_tin
+from manchet.batch.tins import dough_for_tin, rule_of
 from manchet.batch.usual_bake_loss import dough_for_baked, piece_for_baked
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import error
@@ -33,7 +33,7 @@ class PieceWeights(NamedTuple):
             return makes.grams
         if makes.state == "baked":
             return piece_for_baked(self.formula, makes)
-        tin = dough_for_tin(makes.tin, self.formula, self.kitchen)
+        tin = dough_for_tin(makes.tin, rule_of(self.formula), self.kitchen)
         return None if tin is None else tin.grams
 
     def dough(self, makes: tuple[Makes, ...]) -> Fraction | Diagnostic | None:

@@ -43,14 +43,13 @@ def tin_called(name: str, kitchen: Kitchen) -> Vessel | None:
     return next((v for v in kitchen.vessels if v.word in ("tin", "pot") and fold(v.name) == wanted), None)
 
 
-def dough_for_tin(name: str, formula: Formula, kitchen: Kitchen) -> TinDough | None:
-    """What one tin of the kitchen takes of this formula's dough; None for a tin the kitchen does not know."""
+def dough_for_tin(name: str, rule: Rule, kitchen: Kitchen) -> TinDough | None:
+    """What one tin of the kitchen takes of a dough by its rule; None for a tin the kitchen does not know."""
     vessel = tin_called(name, kitchen)
     if vessel is None or vessel.millilitres is None:
         return None
-    _, divisor, dough = rule_of(formula)
-    rule = f"volume of the tin / {decimal(divisor)} ml per gram, for {dough}"
-    return TinDough(vessel.millilitres / divisor, vessel, divisor, rule)
+    said = f"volume of the tin / {decimal(rule.divisor)} ml per gram, for {rule.dough}"
+    return TinDough(vessel.millilitres / rule.divisor, vessel, rule.divisor, said)
 
 
 class TinFor(NamedTuple):
@@ -71,11 +70,11 @@ def volume_for(grams: Fraction, formula: Formula) -> Fraction:
     return grams * rule_of(formula).divisor
 
 
-def tins_for(grams: Fraction, formula: Formula, kitchen: Kitchen) -> tuple[TinFor, ...]:
+def tins_for(grams: Fraction, rule: Rule, kitchen: Kitchen) -> tuple[TinFor, ...]:
     """The kitchen's tins for that much dough, the best first; () where none is near."""
     found = []
     for vessel in kitchen.vessels:
-        tin = dough_for_tin(vessel.name, formula, kitchen) if vessel.word == "tin" else None
+        tin = dough_for_tin(vessel.name, rule, kitchen) if vessel.word == "tin" else None
         if tin is not None and abs(grams / tin.grams - 1) <= NEAR:
             found.append(TinFor(tin.vessel, tin.grams, grams / tin.grams))
     return tuple(sorted(found, key=lambda tin: (abs(tin.fill - 1), tin.vessel.name)))

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.model import Booking, Formula, Portion, Stage
 from manchet.larder.book import Larder
-from manchet.larder.ingredient import Ingredient
+from manchet.larder.ingredient import Ingredient, Poured
 
 NOTHING = Fraction(0)
 YEASTS = frozenset({"yeast", "sweet-dough yeast"})
@@ -43,6 +43,10 @@ class Totals(NamedTuple):
     def wet(self) -> Fraction:
         """Water in all and fat: how soft the dough is to a mixer."""
         return self.water_in_all + self.fat
+
+
+Holding = Callable[[Ingredient], Poured]
+"""What a gram of an ingredient holds."""
 
 
 def totals_of(formula: Formula, larder: Larder) -> Totals:
@@ -83,9 +87,9 @@ def totals_of(formula: Formula, larder: Larder) -> Totals:
         salt=salt,
         sugar=sugar,
         fat=fat,
-        prefermented=prefermented(formula, larder),
+        prefermented=_prefermented(formula, larder.poured),
         rye=flours.get("rye flour", NOTHING),
-        bound_water=_bound_water(formula, larder),
+        bound_water=_bound_water(formula, larder.poured),
         yeasts=tuple(yeasts.values()),
         cultures=_cultures(formula),
         by_class=by_class,
@@ -93,7 +97,7 @@ def totals_of(formula: Formula, larder: Larder) -> Totals:
     )
 
 
-def prefermented(formula: Formula, larder: Larder) -> Fraction:
+def _prefermented(formula: Formula, poured: Holding) -> Fraction:
     """Flour that has fermented before the dough is mixed, as a share of all flour.
 
     Flour weighed into poolish, biga, sponge, old dough, levain and sour, and the flour inside counted cultures
@@ -103,7 +107,7 @@ def prefermented(formula: Formula, larder: Larder) -> Fraction:
     for stage in formula.stages:
         for portion in stage.portions:
             if portion.booking is Booking.COUNTED and portion.ingredient is not None:
-                found += portion.share * stage.reaching * larder.poured(portion.ingredient).flour
+                found += portion.share * stage.reaching * poured(portion.ingredient).flour
             elif portion.is_flour and not portion.stage and stage.word in PREFERMENTS:
                 found += portion.share * stage.reaching
     return found
@@ -120,10 +124,10 @@ def _flour_in(portion: Portion, larder: Larder) -> Fraction:
     return portion.share if portion.is_flour and not portion.stage else NOTHING
 
 
-def _bound_water(formula: Formula, larder: Larder) -> Fraction:
+def _bound_water(formula: Formula, poured: Holding) -> Fraction:
     return sum(
         (
-            portion.share * larder.poured(portion.ingredient).water
+            portion.share * poured(portion.ingredient).water
             for stage in formula.stages
             if stage.word in ("soaker", "scald")
             for portion in stage.portions

@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
-from enum import Enum
 from fractions import Fraction
-from math import ceil
-from typing import NamedTuple
 
 from manchet.batch.dilution import READINGS, READINGS_OF_SPICE, Dilution, dilution_of, nearest
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
+from manchet.batch.scales import OUNCE, System, reading_of, scales_of
+from manchet.batch.weighed_table import Table, WeighedLine
+from manchet.batch.whole_tubs import adding_up
+from manchet.batch.work import Work, once
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.outcome import Outcome
-from manchet.kitchen.model import Kitchen, Scale
+from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import decimal, telling
-
-OUNCE = Fraction(45359237, 1600000)
-"""Grams, exact (avoirdupois)."""
 
 NOTABLE = Fraction(2, 100)
 """A line moved by more than this is remarked on. Our own rule."""
@@ -25,102 +23,15 @@ DISSOLVES = frozenset({"yeast", "sweet-dough yeast", "salt", "sweetener", "malt"
 """What may be stirred into water or flour to be weighed. Never lye, never a culture."""
 
 
-class System(Enum):
-    """The units a whole sheet is printed in."""
+@once
+def weighings(work: Work, system: System = System.METRIC) -> Outcome[tuple[Table, ...]]:
+    """Every making of a work as its scales read, in working order: the figures that every form of it prints.
 
-    METRIC = "metric"
-    US = "US customary"
-
-
-class Reading(NamedTuple):
-    """An amount as a scale shows it: a whole number of `step`s, in grams (a quarter ounce is exact too)."""
-
-    grams: Fraction
-    step: Fraction
-    scale: str
-    """The kitchen's name for the scale, "" for an assumed one."""
-    goes: int
-    """In how many goes, where the scale cannot hold it all; else 1."""
-
-
-class WeighedLine(NamedTuple):
-    """One line to weigh. `weighed` is what the formula asks, exact; `reading` is what stands on the sheet."""
-
-    weighed: Weighed
-    wanted: Fraction
-    """Exact grams for this line: as weighed, less what a dilution brings of it, or the part of a dilution to use."""
-    reading: Reading
-    closes: bool
-    """This line took up what rounding left over."""
-    dilution: Dilution | None
-    """The bench's way out for an amount that no scale here can weigh: `reading` is then the part of it to use."""
-
-    @property
-    def shown(self) -> Fraction:
-        """Grams that stand on the sheet: as the scale reads, or exact where it would read nothing of something."""
-        return self.reading.grams or self.wanted
-
-    @property
-    def moved(self) -> Fraction:
-        """By what share of itself the ingredient is moved (1/50 is 2 %)."""
-        if self.dilution is not None:
-            exact, given = self.weighed.grams, self.dilution.brings
-        else:
-            exact, given = self.wanted, self.reading.grams
-        return abs(given - exact) / exact if exact else Fraction(0)
-
-
-class Table(NamedTuple):
-    """The weighing of one making of a stage. `total` is exactly the sum of the lines' readings, in grams."""
-
-    making: Making
-    lines: tuple[WeighedLine, ...]
-    total: Fraction
-    fine: Fraction | None
-    """Lines whose `step` is below this are for the fine scale; None if one scale weighs them all."""
-    assumed: bool
-    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz under 8 oz)."""
-
-
-ASSUMED = {
-    System.METRIC: (Scale("", Fraction(1)), Scale("", Fraction(1, 10), Fraction(20))),
-    System.US: (Scale("", OUNCE / 4), Scale("", OUNCE / 100, 8 * OUNCE - OUNCE / 200)),
-}
-
-OUNCE_STEPS = tuple(OUNCE * Fraction(step) for step in ("0.005", "0.01", "0.05", "0.1", "0.25", "0.5", "1"))
-"""What scales show in ounces."""
-
-
-def scales_of(kitchen: Kitchen, system: System) -> tuple[Scale, ...]:
-    """The kitchen's scales, or the assumed ones.
-
-    In US customary units a scale that reads in grams is taken to show the next coarser of
-    0.005, 0.01, 0.05, 0.1, 1/4, 1/2 and 1 oz (a scale that reads 1 g shows 0.05 oz).
+    What goes on whole is read as its tub (see `whole_tubs`).
     """
-    if not kitchen.scales:
-        return ASSUMED[system]
-    if system is System.METRIC:
-        return kitchen.scales
-    return tuple(s._replace(reads=next((o for o in OUNCE_STEPS if o >= s.reads), OUNCE)) for s in kitchen.scales)
-
-
-def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC) -> Reading:
-    """The amount on the scale for it: the coarsest that reads to a fiftieth of it, else the finest that can hold it.
-
-    So what rounding moves is at most a hundredth (our own rule): 497 g of flour is weighed on a scale that reads 5 g.
-
-    In quarter ounces this is the rule of the US Armed Forces Recipe Service (TM 10-412, card A-1): .00-.12 is nothing,
-    .13-.37 a quarter, and so on.
-    """
-    scales = scales_of(kitchen, system)
-    holding = [s for s in scales if s.up_to is None or s.up_to >= grams]
-    if not holding:
-        scale = max(scales, key=lambda s: s.up_to or Fraction(0))
-        goes = ceil(grams / scale.up_to) if scale.up_to else 1
-        return Reading(nearest(grams, scale.reads), scale.reads, scale.name, goes)
-    coarse = [s for s in holding if s.reads * 50 <= grams]
-    scale = max(coarse, key=lambda s: s.reads) if coarse else min(holding, key=lambda s: s.reads)
-    return Reading(nearest(grams, scale.reads), scale.reads, scale.name, 1)
+    weighed = [weigh(making, work.kitchen, system) for making in work.mixes.makings]
+    reports = tuple(report for table in weighed for report in table.diagnostics)
+    return Outcome(adding_up([table.value for table in weighed]), reports)
 
 
 def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> Outcome[Table]:

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from manchet.batch.mixes import mixes_of
 from manchet.batch.work import Work
 from manchet.checks.saying import grams, percent
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -13,8 +12,7 @@ NAME = "dough-over-mixer"
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    wet = work.totals.wet
-    mixes = mixes_of(work.batch, work.kitchen, wet)
+    wet, mixes = work.totals.wet, work.mixes
     if mixes.number == 1 or mixes.mixer is None or mixes.most is None:
         return
     dough, takes = f"{grams(mixes.grams * mixes.number)} of dough", f"takes {grams(mixes.most)}"
@@ -23,7 +21,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         takes = f"takes about {grams(mixes.most)} of one so stiff"
     yield note(
         NAME,
-        by_machine(work.batch.stages[-1].stage.steps)[0].place,
+        by_machine(work.dough.stage.steps)[0].place,
         f"{dough}; {mixes.mixer.name} {takes}: {mixes.number} mixes",
         "make less at a time, or let the sheet split it",
     )

@@ -19,7 +19,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     for noun, first in first_bakes(work.formula):
         oven = oven_of(first, work.kitchen)
         for piece in work.batch.pieces if oven is not None else ():
-            load = load_of(piece, work.formula, work.kitchen, oven) if noun in ("", piece.noun) and oven else None
+            load = load_of(work, piece, oven) if noun in ("", piece.noun) and oven else None
             said = next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) if oven else 0
             if load is None or oven is None or not said or said <= len(load.lie) * slack:
                 continue

@@ -54,7 +54,7 @@ def _report(work: Work, place: Place, weight: Fraction, vessel: Vessel, least: F
     assert vessel.millilitres is not None
     fill = weight / vessel.millilitres
     this = f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml"
-    suits = tins_for(weight, work.formula, work.kitchen)
+    suits = tins_for(weight, rule_of(work.formula), work.kitchen)
     instead = (
         f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
     )

@@ -47,7 +47,6 @@ def run(options: argparse.Namespace) -> int:
 def figures_for(options: argparse.Namespace) -> Figures | None:
     """The figures asked for; None after saying why there are none."""
     from manchet.figures.derived import figures_of
-    from manchet.workspace.bakery import batch_for
     from manchet.workspace.opening import baked_beside, opened
 
     if not options.what:
@@ -58,11 +57,9 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
         if not any(one.severity is Severity.ERROR for one in found.diagnostics):
             print(f"{options.what} has no figures: {UNEXPLAINED}", file=sys.stderr)
         return None
-    batch = batch_for(found.formula, sizing.order_of(options), found.kitchen)
-    said(batch.diagnostics)
-    if batch.value is None:
-        return None
-    return figures_of(batch.value, found.bakery.larder, found.kitchen, baked_beside(found, options.kitchen))
+    work = found.bakery.work(found.formula, sizing.order_of(options), options.kitchen)
+    said(work.diagnostics)
+    return None if work.value is None else figures_of(work.value, baked_beside(found, options.kitchen))
 
 
 def json_text(figures: Figures) -> str:

@@ -6,14 +6,14 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.mixes import mixes_of
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
-from manchet.batch.totals import Totals, stage_prefermented, totals_of
+from manchet.batch.totals import Totals, stage_prefermented
+from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
 from manchet.figures.fermentation.another_warmth import fermentation_figures
-from manchet.figures.fermentation.chilling import tub_figures
+from manchet.figures.fermentation.chilling import chilling_figures
 from manchet.figures.fermentation.yeast_grid import moved_figures, yeast_figures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.losses.bake_loss import loss_figures
@@ -27,7 +27,6 @@ from manchet.figures.water.water_figures import water_figures
 from manchet.figures.water.water_grid import water_of
 from manchet.formula.draft import PREFERMENTS
 from manchet.formula.model import Formula, OverallLine, Portion, Way
-from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder
 
 NOTHING = Fraction(0)
@@ -80,28 +79,24 @@ class Figures(NamedTuple):
     """"F" where the kitchen writes its temperatures so; every figure is in Celsius all the same."""
 
 
-def figures_of(batch: Batch, larder: Larder, kitchen: Kitchen = PLAIN, beside: tuple[Formula, ...] = ()) -> Figures:
-    """Derive every figure of a batch. The kitchen's temperatures and mixer decide how warm the water is; `beside` are the
-    formulas that it shares a falling oven with.
-    """
-    formula = batch.formula
-    totals = totals_of(formula, larder)
+def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
+    """Derive every figure of a work. `beside` is what it shares a falling oven with."""
+    batch, formula, kitchen, totals = work.batch, work.formula, work.kitchen, work.totals
     flour = _flour(batch)
     overall = tuple(_overall_line(line, formula, flour) for line in formula.overall)
-    stages = tuple(_stage(stage, batch, flour, larder) for stage in batch.stages)
+    stages = tuple(_stage(stage, work, flour) for stage in batch.stages)
     found = _totals(batch, totals, overall, stages, flour)
-    mixes = mixes_of(batch, kitchen, totals.wet)
     found |= swap_figures(formula) | moved_figures(formula) | worked_in_figures(batch)
-    found |= mixing_figures(batch.stages[-1].stage.steps, mixes.mixer)
-    water = water_of(batch, kitchen, mixes, larder)
+    found |= mixing_figures(batch.stages[-1].stage.steps, work.mixes.mixer)
+    water = water_of(work)
     if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
-    estimates = fermentation_figures(formula, kitchen.air) | tub_figures(batch, mixes) | loss_figures(batch, larder)
-    estimates |= yeast_figures(batch, mixes) | core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
-    estimates |= stage_water_figures(stage_waters(batch, kitchen, mixes, larder))
+    estimates = fermentation_figures(formula, kitchen.air) | chilling_figures(work) | loss_figures(work)
+    estimates |= yeast_figures(work) | core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
+    estimates |= stage_water_figures(stage_waters(work))
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
-        estimates |= load_figures(batch, kitchen, baked_in) | oven_figures(batch, beside, kitchen)
+        estimates |= load_figures(work, baked_in) | oven_figures(work, beside)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates, kitchen.degrees)
 
 
@@ -167,8 +162,8 @@ def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Materia
     return Material(line.name, percent, grams, "all flour", line.is_flour, line.stage, "apart" if line.apart else "")
 
 
-def _stage(stage: StageBatch, batch: Batch, flour: Figure, larder: Larder) -> StageFigures:
-    materials = tuple(_material(w, stage, batch, flour) for w in _joined(stage.weighed))
+def _stage(stage: StageBatch, work: Work, flour: Figure) -> StageFigures:
+    materials = tuple(_material(w, stage, work.batch, flour) for w in _joined(stage.weighed))
     weighed = tuple(m.grams for m in materials)
     name = stage.stage.name
     total = Figure(f"{name}, weighed in", stage.into, "g", "the sum of its lines", weighed, BALANCE)
@@ -196,7 +191,7 @@ def _stage(stage: StageBatch, batch: Batch, flour: Figure, larder: Larder) -> St
         materials,
         total,
         out,
-        _flour_share(stage, larder),
+        _flour_share(stage, work.larder),
         kept,
         returned,
         lost,

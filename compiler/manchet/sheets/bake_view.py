@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
-from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.oven.bakes import dries, holds_of, loads_of
 from manchet.figures.oven.core import core_of
 from manchet.figures.oven.curve import floor_heat, oven_of, window
@@ -18,14 +18,13 @@ from manchet.sheets.measures import Measures
 from manchet.sheets.views import Bake, Box, Phase
 
 
-def bake_part(
-    phases: Sequence[Step], is_last: bool, batch: Batch, mixes: int, kitchen: Kitchen, noun: str, m: Measures
-) -> Bake:
+def bake_part(work: Work, phases: Sequence[Step], is_last: bool, noun: str, m: Measures) -> Bake:
     """`is_last`: nothing is baked after it. `noun` is the sort of piece whose way this is, "" where the dough is not parted."""
+    kitchen = work.kitchen
     boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
     table = [_phase(step, kitchen, m) for step in phases]
-    notes = (*_loads(phases, batch, mixes, kitchen, noun, m), *_falling(phases[0], kitchen, m))
-    core = core_of(batch.formula, phases) if is_last and not dries(phases[0]) else None
+    notes = (*_loads(work, phases, noun, m), *_falling(phases[0], kitchen, m))
+    core = core_of(work.formula, phases) if is_last and not dries(phases[0]) else None
     if core is not None:
         about = m.words.say("load.core_about", m.degrees(wording.once(Fraction(core.celsius))))
         table[-1] = table[-1]._replace(core=about)
@@ -41,12 +40,12 @@ def _phase(step: Step, kitchen: Kitchen, m: Measures) -> Phase:
     return phase._replace(steam=m.words.say("load.steam_by", phase.steam, oven.steam))
 
 
-def _loads(phases: Sequence[Step], batch: Batch, mixes: int, kitchen: Kitchen, noun: str, m: Measures) -> Iterable[str]:
+def _loads(work: Work, phases: Sequence[Step], noun: str, m: Measures) -> Iterable[str]:
     """`24 at once in the mother: 2 loads of 24, 16; 4 min between two …`, where not all go in at once."""
-    oven = oven_of(phases[0], kitchen)
-    sorts = tuple(piece for piece in batch.pieces if not noun or same_noun(noun, piece.noun))
+    oven, mixes = oven_of(phases[0], work.kitchen), work.mixes.number
+    sorts = tuple(piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun))
     pieces = sum((piece.number for piece in sorts), Fraction(0))
-    holds = None if oven is None else holds_of(phases[0], sorts, batch.formula, kitchen, oven)
+    holds = None if oven is None else holds_of(work, phases[0], sorts, oven)
     loads = loads_of(Fraction(-(-pieces // mixes)), holds)
     if oven is None or holds is None or holds.by == "step" or len(loads) == 1:
         return

@@ -6,9 +6,9 @@ from collections.abc import Iterable
 from datetime import datetime
 from fractions import Fraction
 
-from manchet.figures.fermentation.yeast_grid import YeastGrid, hours_to_say
+from manchet.batch.work import Work
+from manchet.figures.fermentation.yeast_grid import hours_to_say, yeast_grids
 from manchet.formula.model import Range, Who
-from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.quantities.printing import rounded
 from manchet.sheets import day_picture, far_view, views, wording
 from manchet.sheets.measures import Measures
@@ -17,22 +17,19 @@ from manchet.sheets.views import Fact, House, Issue, Job
 from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.wait_values import Warmth
 from manchet.sheets.words_of import words_of
-from manchet.sheets.yeast_view import yeast_table
+from manchet.sheets.yeast_view import STEP, yeast_table
+from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Before, Card, Change, Clash, Gives, Late, Row
 from manchet.timing.jobs.loads import RECOVER
+from manchet.timing.when import When
 
 COOKED = frozenset({"bake", "roast", "griddle", "fry", "boil", "simmer", "steam"})
 """Nobody is told to shorten these when it is late: what they end by is a look, or a core."""
 
 
-def timing_card(
-    card: Card, issue: Issue, house: House, yeasts: Iterable[YeastGrid] = (), kitchen: Kitchen = PLAIN
-) -> views.TimingCard:
-    """The view of the timing card. Pure: the day, the version and the house's habits all come in.
-
-    `yeasts` is read on the scales of the `kitchen`.
-    """
-    words = words_of(house.words)
+def timing_card(work: Work, when: When, issue: Issue, house: House) -> views.TimingCard:
+    """The view of the timing card. Pure: the day, the version and the house's habits all come in."""
+    words, card = words_of(house.words), card_of(work, when)
     m = Measures(house, words)
     mix = words.say("head.mixes_short", str(card.mixes)) if card.mixes > 1 else ""
     date = issue.date or m.day(card.ready)
@@ -61,7 +58,7 @@ def timing_card(
         notes=(*_loads_apart(card, m), *(_clash(clash, m) for clash in card.clashes)),
         untimed=_untimed(card, m),
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
-        yeasts=tuple(yeast_table(grid, kitchen, m) for grid in yeasts),
+        yeasts=tuple(yeast_table(grid, work.kitchen, m) for grid in yeast_grids(work, STEP[house.degrees])),
     )  # fmt: skip
 
 

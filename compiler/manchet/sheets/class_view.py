@@ -6,14 +6,15 @@ from collections.abc import Collection, Iterable, Sequence
 from fractions import Fraction
 
 from manchet.batch.pieces import worked_in
-from manchet.batch.weighing import Table
+from manchet.batch.weighed_table import Table
+from manchet.batch.weighing import weighings
+from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.sheets.handout_values import Bench, Share
 from manchet.sheets.home_made import name_of
 from manchet.sheets.measures import Measures
-from manchet.sheets.prep_view import Prepared
 
 SPARE = 10
 """One set to spare for every so many benches begun. Our own rule."""
@@ -28,12 +29,12 @@ def spare_for(benches: int) -> int:
     return -(-benches // SPARE)
 
 
-def bench(work: Prepared, made: Sequence[Prepared], benches: int, m: Measures) -> Bench:
+def bench(work: Work, made: Sequence[Work], benches: int, m: Measures) -> Bench:
     """Every figure is the bench's own, as its scale reads it, so many times over: the sets come out even."""
     sets = sets_for(benches)
     said = m.words.say("handout.sets", str(sets), str(benches), str(spare_for(benches)))
     stages = [_stage(table, sets, m, each.batch.formula.name if each is not work else "")
-              for each in (*made, work) for table in each.tables]  # fmt: skip
+              for each in (*made, work) for table in weighings(each).value]  # fmt: skip
     ahead = {fold(each.batch.formula.name) for each in made}
     besides = tuple(Share(name, m.grams(one), m.grams(one * sets)) for name, one in _besides(work, ahead))
     if besides:
@@ -41,7 +42,7 @@ def bench(work: Prepared, made: Sequence[Prepared], benches: int, m: Measures) -
     return Bench(m.words["handout.for_the_teacher"], said, tuple(stages))
 
 
-def _besides(work: Prepared, ahead: Collection[str]) -> list[tuple[str, Fraction]]:
+def _besides(work: Work, ahead: Collection[str]) -> list[tuple[str, Fraction]]:
     """What one bench gets that is in no bowl: what touches the bread, what is worked into a part of the dough; but for what
     is made ahead and weighed out for itself."""
     formula, found = work.batch.formula, dict[str, Fraction]()

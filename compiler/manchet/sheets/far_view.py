@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from manchet.batch.far_from_written import FarStep, far_step, too_small_to_cook
-from manchet.batch.model import Batch, StageBatch
-from manchet.kitchen.model import Kitchen
+from manchet.batch.model import StageBatch
+from manchet.batch.work import Work
 from manchet.sheets.measures import Measures
 
 
@@ -13,11 +13,9 @@ def stage_notes(stage: StageBatch, m: Measures) -> tuple[str, ...]:
     return (m.words.say("far.small", m.about(stage.into)),) if too_small_to_cook(stage) else ()
 
 
-def step_notes(
-    verb: str, batch: Batch, stage: StageBatch | None, kitchen: Kitchen, noun: str, m: Measures
-) -> tuple[str, ...]:
+def step_notes(work: Work, verb: str, stage: StageBatch | None, noun: str, m: Measures) -> tuple[str, ...]:
     """At a step: what of it was written for another size. `stage` is None in the way of one sort, whose `noun` is given."""
-    far = far_step(verb, batch, stage, kitchen, noun)
+    far = far_step(work, verb, stage, noun)
     return () if far is None else (said(far, m),)
 
 

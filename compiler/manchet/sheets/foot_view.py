@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from manchet.batch.totals import Totals
-from manchet.batch.weighing import Table
+from manchet.batch.weighed_table import Table
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.sheets.measures import OUNCE, Measures

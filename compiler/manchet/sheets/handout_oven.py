@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from manchet.batch.usual_bake_loss import THIN_NAMES, steps_of
+from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
 from manchet.figures.oven.core import core_of
 from manchet.figures.oven.floor import shapes
@@ -15,9 +16,8 @@ from manchet.sheets.handout_values import Oven, Phase
 from manchet.sheets.home_measures import FAN_LESS, HOTTEST, marks
 from manchet.sheets.home_size import floor_plan
 from manchet.sheets.measures import Measures
-from manchet.sheets.prep_view import Prepared
+from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.step_pictures import curve_of, figures
-from manchet.sheets.views import Figure
 
 HEARTH = frozenset({"hearth loaf", "rye hearth loaf"})
 POTTED = Fraction(350)
@@ -28,14 +28,13 @@ IN_A_POT = frozenset({"round", "oval", "ball", "boule", "batard"})
 """What is shaped so is round, or short enough for a pot. Our own rule."""
 
 
-def oven_of(
-    bake: Sequence[Step], work: Prepared, noun: str, grams: Fraction, m: Measures, shown: tuple[Figure, ...]
-) -> Oven:
-    """`grams`: of the largest piece that is baked here, of this noun; `shown`: the baker's own pictures."""
-    ours = curve_of([_on_one_dial(step) for step in bake], work, m)
-    if work.pictures is not None and grams >= POTTED and _on_a_stone(bake, work, noun):
+def oven_of(bake: Sequence[Step], work: Work, pictures: Pictures, noun: str, grams: Fraction, m: Measures) -> Oven:
+    """`grams`: of the largest piece that is baked here, of this noun."""
+    ours = curve_of([_on_one_dial(step) for step in bake], pictures, m)
+    if pictures is not None and grams >= POTTED and _on_a_stone(bake, work, noun):
         ours += figures(floor_plan(bake[0], work, m))
     phases = [_phase(step, m) for step in bake]
+    shown = own([picture for step in bake for picture in step.pictures], pictures)
     core = core_of(work.batch.formula, bake)
     if core is not None:
         about = m.degrees(wording.once(Fraction(core.celsius)))
@@ -81,7 +80,7 @@ def _phase(step: Step, m: Measures) -> Phase:
     )  # fmt: skip
 
 
-def _on_a_stone(bake: Sequence[Step], work: Prepared, noun: str) -> bool:
+def _on_a_stone(bake: Sequence[Step], work: Work, noun: str) -> bool:
     """A hearth bread with nothing under or over it."""
     formula = work.batch.formula
     bare = not any(step.lid is not None for step in bake) and not any(piece.tin for piece in work.batch.pieces)
@@ -92,7 +91,7 @@ def _on_a_stone(bake: Sequence[Step], work: Prepared, noun: str) -> bool:
 ON_SOMETHING = ("tray", "trays", "tin", "tins")
 
 
-def _fits_a_pot(work: Prepared, noun: str, grams: Fraction) -> bool:
+def _fits_a_pot(work: Work, noun: str, grams: Fraction) -> bool:
     """A round or a short loaf; one that is not shaped, by its name."""
     nouns = [fold(noun)] if noun else [fold(piece.noun) for piece in work.batch.pieces]
     other = any(name in word for word in nouns for name in (*THIN_NAMES, "roll", "bun", "flat"))
@@ -100,7 +99,7 @@ def _fits_a_pot(work: Prepared, noun: str, grams: Fraction) -> bool:
     return POTTED <= grams <= FULL_POT and shaped in IN_A_POT and not other
 
 
-def _advice(bake: Sequence[Step], work: Prepared, noun: str, grams: Fraction, m: Measures) -> list[str]:
+def _advice(bake: Sequence[Step], work: Work, noun: str, grams: Fraction, m: Measures) -> list[str]:
     """What a pot or a stone does here, when to heat the oven, and what to do where the file is hotter than it."""
     lidded = any(step.lid is not None for step in bake)
     steamed = any(step.steam for step in bake)

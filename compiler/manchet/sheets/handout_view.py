@@ -6,8 +6,12 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from manchet.batch.pieces import worked_in
-from manchet.batch.weighing import WeighedLine
+from manchet.batch.weighed_table import WeighedLine
+from manchet.batch.weighing import weighings
+from manchet.batch.work import Work
 from manchet.cautions.caution import DEFERS, caution
+from manchet.cautions.registry import cautions_of
+from manchet.figures.water.home_water import home_waters
 from manchet.formula.nouns import same_noun
 from manchet.sheets import caution_view, class_view, foot_view, home_yeast, prep_steps, views
 from manchet.sheets.handout_values import Handout, Section
@@ -15,9 +19,8 @@ from manchet.sheets.home_made import before
 from manchet.sheets.home_measures import spoons
 from manchet.sheets.home_ways import Home, pieces_of
 from manchet.sheets.measures import BOTH, Measures
-from manchet.sheets.prep_view import Prepared
+from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.recipe_data import Times, recipe_of
-from manchet.sheets.step_pictures import own
 from manchet.sheets.swap_lines import swap_lines
 from manchet.sheets.views import Fact, House, Issue, Row
 from manchet.sheets.wait_lines import wait_lines
@@ -32,18 +35,24 @@ AT_HOME = ("raw-dough", "oven-steam", POT)
 
 
 def handout(
-    work: Prepared, issue: Issue, house: House, benches: int = 0, blanks: bool = False, made: Sequence[Prepared] = ()
+    work: Work,
+    issue: Issue,
+    house: House,
+    pictures: Pictures,
+    benches: int = 0,
+    blanks: bool = False,
+    made: Sequence[Work] = (),
 ) -> Handout:
     """The view. `made`: the preparations it needs, each as much as that."""
     words = words_of(house.words)
     m = Measures(house._replace(units=BOTH if house.units == "US" else "metric"), words)
-    formula = work.batch.formula
-    sections = tuple(_section(at, work, m) for at in range(len(work.tables)))
+    formula, tables, cautions = work.formula, weighings(work).value, cautions_of(work)
+    sections = tuple(_section(at, work, pictures, m) for at in range(len(tables)))
     head = tuple(Fact(words["head.makes"], pieces_of(p, formula, m)) for p in work.batch.pieces)
     whole = m.mass(work.batch.dough)
     head = head or (Fact(words["head.makes"], whole if formula.preparation else words.say("head.whole", whole)),)
-    spoony = any(_spoons(line, Bowl(table, work, m)) for table in work.tables for line in table.lines)
-    named = [c.name for c in work.cautions]
+    spoony = any(_spoons(line, Bowl(table, work, m)) for table in tables for line in table.lines)
+    named = [c.name for c in cautions]
     potted = any(
         words["handout.stone"] in way.oven.advice
         for section in sections
@@ -65,7 +74,7 @@ def handout(
         yeast=_yeast(work, m),
         sections=sections,
         cautions=(
-            *caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages], m),
+            *caution_view.belong_nowhere(cautions, [s.stage.key for s in work.batch.stages], m),
             *(caution_view.caution_view(c, m) for c in home),
         ),
         defers=DEFERS,
@@ -75,7 +84,7 @@ def handout(
         bench=class_view.bench(work, made, benches, m) if benches else None,
         notes=() if formula.preparation else formula.notes,
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
-        figures=own(formula.pictures, work),
+        figures=own(formula.pictures, pictures),
         before=tuple(before(each, m) for each in made),
         recipe=recipe_of(
             formula.name, formula.about, words["language"], [fact.value for fact in head], _bought(work, m), sections,
@@ -84,10 +93,10 @@ def handout(
     )  # fmt: skip
 
 
-def _bought(work: Prepared, m: Measures) -> list[str]:
+def _bought(work: Work, m: Measures) -> list[str]:
     """What goes in, the stages taken apart: `958 g white flour`."""
     grams: dict[str, Fraction] = {}
-    for table in work.tables:
+    for table in weighings(work).value:
         for line in table.lines:
             if not line.weighed.portion.stage:
                 name = line.weighed.portion.name
@@ -98,15 +107,15 @@ def _bought(work: Prepared, m: Measures) -> list[str]:
     return [f"{m.grams(much)} {name}" for name, much in grams.items()]
 
 
-def _times(work: Prepared) -> Times:
+def _times(work: Work) -> Times:
     """How long it all takes at home, and how long of that something bakes: the longest way of several."""
     steps = [stage.steps for stage in work.batch.formula.stages]
     ways = [steps[-1] + branch.steps for branch in work.batch.formula.branches] or [steps[-1]]
     baked = [sum((s.time.likely for s in way if s.verb == "bake" and s.time is not None), Fraction(0)) for way in ways]
-    return Times(max(baked), course_of(work.batch, work.kitchen, work.mixes).total)
+    return Times(max(baked), course_of(work).total)
 
 
-def _yeast(work: Prepared, m: Measures) -> str:
+def _yeast(work: Work, m: Measures) -> str:
     """Which yeast the weights are for: one kind is never weighed as another."""
     yeasts = [yeast for yeast, _ in work.totals.yeasts]
     if not yeasts:
@@ -117,7 +126,7 @@ def _yeast(work: Prepared, m: Measures) -> str:
     return m.words.say("handout.yeast", names)
 
 
-def _largest(work: Prepared, noun: str) -> Fraction:
+def _largest(work: Work, noun: str) -> Fraction:
     """Grams of the largest piece of one sort, or of any where no noun is given."""
     there = (p.grams for p in work.batch.pieces if not noun or same_noun(p.noun, noun))
     return max(there, default=work.batch.dough)
@@ -126,12 +135,12 @@ def _largest(work: Prepared, noun: str) -> Fraction:
 # ---- a stage --------------------------------------------------------------------------------------
 
 
-def _section(at: int, work: Prepared, m: Measures) -> Section:
-    table = work.tables[at]
+def _section(at: int, work: Work, pictures: Pictures, m: Measures) -> Section:
+    table = weighings(work).value[at]
     batch, stage = table.making.stage, table.making.stage.stage
     bowl = Bowl(table, work, m)
-    is_dough = batch is work.batch.stages[-1]
-    home = Home(work, m)
+    is_dough = batch is work.dough
+    home = Home(work, pictures, m)
     branches = work.batch.formula.branches if is_dough else ()
     after = tuple(step for branch in branches for step in branch.steps)
     ways = list(home.ways("", stage.steps, after, bowl, is_dough, _largest(work, "")))
@@ -144,10 +153,10 @@ def _section(at: int, work: Prepared, m: Measures) -> Section:
         kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
         rows=_rows(bowl, held=False),
         aside=_rows(bowl, held=True),
-        cautions=caution_view.at_stage(work.cautions, stage.key, m),
+        cautions=caution_view.at_stage(cautions_of(work), stage.key, m),
         ways=tuple(ways),
-        notes=(*home_water(work.at_home.get(stage.key), m), *stage.notes),
-        figures=own(stage.pictures, work),
+        notes=(*home_water(home_waters(work).get(stage.key), m), *stage.notes),
+        figures=own(stage.pictures, pictures),
     )
 
 

@@ -6,13 +6,14 @@ from fractions import Fraction
 
 from manchet.batch.model import Batch
 from manchet.batch.pieces import worked_in
-from manchet.batch.weighing import WeighedLine
+from manchet.batch.weighed_table import WeighedLine
+from manchet.batch.weighing import weighings
+from manchet.batch.work import Work
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.sheets import prep_steps
 from manchet.sheets.handout_values import Before
 from manchet.sheets.measures import Measures
-from manchet.sheets.prep_view import Prepared
 from manchet.sheets.weigh_view import Bowl
 
 
@@ -42,10 +43,10 @@ def needed(batch: Batch) -> dict[str, Fraction]:
     return found
 
 
-def before(work: Prepared, m: Measures) -> Before:
+def before(work: Work, m: Measures) -> Before:
     """One preparation: `egg wash 24 g`, `eggs 20 g, milk 4 g`, `whisk 2 min; strain`."""
     rows, steps = [], []
-    for table in work.tables:
+    for table in weighings(work).value:
         bowl = Bowl(table, work, m)
         rows += [f"{name_of(line, table.lines, m)} {m.grams(line.shown)}" for line in table.lines]
         steps += [_said(step, bowl, m) for step in table.making.stage.stage.steps]

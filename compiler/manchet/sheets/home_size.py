@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch
 from manchet.batch.order import Order
+from manchet.batch.work import Work
 from manchet.figures.oven.curve import oven_of as oven_at
 from manchet.figures.oven.floor import GAP, across, load_of, places
 from manchet.formula.model import Formula, Stage, Step
@@ -14,7 +15,6 @@ from manchet.kitchen.model import Floor, Kitchen
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
-from manchet.sheets.prep_view import Prepared
 
 TRAY = Floor(Fraction(460), Fraction(330))
 """A domestic baking tray, in mm, as sold for a half sheet (18 x 13 inches)."""
@@ -63,12 +63,12 @@ def kitchen_at_home(kitchen: Kitchen, words: str) -> Kitchen:
     return kitchen._replace(mixers=(), ovens=ovens, scales=(), measures=measures)
 
 
-def floor_plan(bake: Step, work: Prepared, m: Measures) -> tuple[Drawing, ...]:
+def floor_plan(bake: Step, work: Work, m: Measures) -> tuple[Drawing, ...]:
     """The measured floor of the oven from above, for two loaves of one sort and more that all lie on it."""
     batch, oven = work.batch, oven_at(bake, work.kitchen)
     if oven is None or oven.floor is None or len(batch.pieces) != 1:
         return ()
-    load, number = load_of(batch.pieces[0], batch.formula, work.kitchen, oven), int(batch.pieces[0].number)
+    load, number = load_of(work, batch.pieces[0], oven), int(batch.pieces[0].number)
     if load is None or number < 2 or len(load.lie) < number:
         return ()
     lie = places(oven.floor, load.piece.wide, load.piece.deep, GAP, number)

@@ -9,6 +9,7 @@ from typing import NamedTuple
 from manchet.batch.model import PieceBatch
 from manchet.batch.pieces import added_after_dividing
 from manchet.batch.tins import tin_called
+from manchet.batch.work import Work
 from manchet.formula.model import Formula, Step
 from manchet.formula.nouns import counted
 from manchet.quantities.printing import rounded
@@ -19,7 +20,7 @@ from manchet.sheets.handout_values import Doing, Way
 from manchet.sheets.home_size import tray_plan
 from manchet.sheets.measures import BOTH, Measures
 from manchet.sheets.mixing_view import order
-from manchet.sheets.prep_view import Prepared
+from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.views import Figure, Row
 from manchet.sheets.weigh_view import Bowl
 
@@ -30,7 +31,8 @@ Adds = Bowl | Mapping[str, Row]
 class Home(NamedTuple):
     """One formula as it is made at home."""
 
-    work: Prepared
+    work: Work
+    pictures: Pictures
     m: Measures
 
     def ways(
@@ -42,12 +44,13 @@ class Home(NamedTuple):
         doings: list[Doing] = []
         bake: list[Step] = []
         mixed = False
-        drawn = step_pictures.pictures_of_steps(steps, noun, follow, self.work, self.m)
+        drawn = step_pictures.pictures_of_steps(steps, noun, follow, self.work, self.pictures, self.m)
         for step, after, figures in zip(steps, [*steps, None][1:], drawn, strict=True):
             if step.verb == "bake":
                 bake.append(step)
                 if after is None or after.verb != "bake":
-                    yield Way(title, _with_rows(doings), oven_of(bake, self.work, noun, grams, self.m, self._own(bake)))
+                    oven = oven_of(bake, self.work, self.pictures, noun, grams, self.m)
+                    yield Way(title, _with_rows(doings), oven)
                     title, doings, bake = "", [], []
                 continue
             text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
@@ -87,17 +90,9 @@ class Home(NamedTuple):
 
     def _with_tray(self, step: Step, figures: tuple[Figure, ...]) -> tuple[Figure, ...]:
         """Ours, and where pieces are shaped how they lie on the tray."""
-        if (
-            self.work.pictures is None
-            or step.verb != "shape"
-            or step_pictures.own(step.pictures, self.work)
-            or self._in_pots()
-        ):
+        if self.pictures is None or step.verb != "shape" or own(step.pictures, self.pictures) or self._in_pots():
             return figures
         return figures + step_pictures.figures(tray_plan(step, self.work.batch.pieces, self.m))
-
-    def _own(self, steps: Sequence[Step]) -> tuple[Figure, ...]:
-        return step_pictures.own([picture for step in steps for picture in step.pictures], self.work)
 
     def _in_pots(self) -> bool:
         formula = self.work.batch.formula

@@ -7,6 +7,7 @@ from datetime import datetime
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.batch.scales import System
 from manchet.formula.model import Range
 from manchet.quantities import printing
 from manchet.quantities.units import INCH, POUND, in_fahrenheit
@@ -39,6 +40,10 @@ class Measures(NamedTuple):
 
     house: House
     words: Words
+
+    @property
+    def system(self) -> System:
+        return System.US if self.house.units == "US" else System.METRIC
 
     @property
     def in_inches(self) -> bool:

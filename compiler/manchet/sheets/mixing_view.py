@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
-from typing import TYPE_CHECKING
 
 from manchet.batch.mixes import Mixes
 from manchet.batch.model import StageBatch
+from manchet.batch.work import Work
 from manchet.figures.limits.lookup import limit
 from manchet.figures.mixing.order_of_adding import order_of_adding
 from manchet.figures.mixing.turns import by_machine, is_fast, turns_of
@@ -18,9 +18,6 @@ from manchet.sheets import home_steps
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import Fact
 from manchet.sheets.wording import once
-
-if TYPE_CHECKING:
-    from manchet.sheets.prep_view import Prepared
 
 INTENSIVE = Fraction(8 * 60)
 """Seconds of fast mixing from which on a mix is an intensive one: 8 to 15 min (DiMuzio, Bread Baking, 2010)."""
@@ -36,7 +33,7 @@ def stiff_mixes(mixes: Mixes, m: Measures) -> tuple[Fact, ...]:
     return (Fact("", m.words.say("head.stiff", mixes.mixer.name, m.about(mixes.most))),)
 
 
-def mixing_notes(step: Step, stage: StageBatch | None, work: Prepared, m: Measures) -> tuple[str, ...]:
+def mixing_notes(step: Step, stage: StageBatch | None, work: Work, m: Measures) -> tuple[str, ...]:
     """Beside a mix of a machine. None in the way of one sort of piece, where nothing is mixed."""
     if stage is None or step.verb != "mix":
         return ()
@@ -47,7 +44,7 @@ def mixing_notes(step: Step, stage: StageBatch | None, work: Prepared, m: Measur
     if step is mixing[0]:
         said += order(stage, m)
     said += _minutes(step, work, m)
-    if stage is work.batch.stages[-1]:
+    if stage is work.dough:
         said += _by_hand(step, stage, work, m)
         said += _no_return(step, mixing, work.batch.formula.kind, m)
     return tuple(said)
@@ -62,7 +59,7 @@ def order(stage: StageBatch, m: Measures) -> list[str]:
     return [m.words.say("mixing.order", m.words["mixing.then"].join(turns))]
 
 
-def _minutes(step: Step, work: Prepared, m: Measures) -> list[str]:
+def _minutes(step: Step, work: Work, m: Measures) -> list[str]:
     """What turns are in minutes, on a mixer that says how fast it turns."""
     mixer = work.mixes.mixer
     own = None if mixer is None else mixer.fast_turns if is_fast(step) else mixer.slow_turns
@@ -72,7 +69,7 @@ def _minutes(step: Step, work: Prepared, m: Measures) -> list[str]:
     return [m.words.say("mixing.minutes", m.time(once(half_minutes * 30)), mixer.name)]
 
 
-def _by_hand(step: Step, stage: StageBatch, work: Prepared, m: Measures) -> list[str]:
+def _by_hand(step: Step, stage: StageBatch, work: Work, m: Measures) -> list[str]:
     """Where the house has no mixer, or one that cannot take hold of so little."""
     if work.mixes.under is None and (work.kitchen.mixers or not work.kitchen.name):
         return []

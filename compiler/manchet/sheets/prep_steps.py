@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import TYPE_CHECKING
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch
 from manchet.batch.pieces import added_after_dividing, left_at_the_scale, worked_in
+from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Branch, Step
 from manchet.formula.nouns import counted, same_noun
@@ -16,27 +16,25 @@ from manchet.sheets.bake_view import bake_part
 from manchet.sheets.far_view import step_notes
 from manchet.sheets.measures import Measures
 from manchet.sheets.mixing_view import mixing_notes
-from manchet.sheets.step_pictures import curve_of, own, pictures_of_steps
+from manchet.sheets.own_pictures import Pictures, own
+from manchet.sheets.step_pictures import curve_of, pictures_of_steps
 from manchet.sheets.views import Box, Divide, Figure, Figures, Line, Part, Row, Steps
 from manchet.sheets.weigh_view import Bowl
 
-if TYPE_CHECKING:
-    from manchet.sheets.prep_view import Prepared
 
-
-def parts_of(batch: StageBatch, bowl: Bowl, work: Prepared, m: Measures) -> list[Part]:
+def parts_of(batch: StageBatch, bowl: Bowl, work: Work, pictures: Pictures, m: Measures) -> list[Part]:
     """All that is done in a stage, and after the dough, the way of each sort."""
-    branches = work.batch.formula.branches if batch is work.batch.stages[-1] else ()
+    branches = work.formula.branches if batch is work.dough else ()
     after = tuple(step for branch in branches for step in branch.steps)
-    shown = own(batch.stage.pictures, work)
+    shown = own(batch.stage.pictures, pictures)
     parts: list[Part] = [Figures(shown)] if shown else []
-    drawn = pictures_of_steps(batch.stage.steps, "", after, work, m)
-    parts += _grouped(batch.stage.steps, drawn, bowl, bowl.numbers, work, m, batch)
+    drawn = pictures_of_steps(batch.stage.steps, "", after, work, pictures, m)
+    parts += _grouped(batch.stage.steps, drawn, bowl, bowl.numbers, work, pictures, m, batch)
     for branch in branches:
         adds = branch_adds(branch, work.batch, m)
         parts.append(views.Branch(for_the(branch.noun, work.batch, m)))
-        drawn = pictures_of_steps(branch.steps, branch.noun, (), work, m)
-        parts += _grouped(branch.steps, drawn, adds, (), work, m, None, branch.noun)
+        drawn = pictures_of_steps(branch.steps, branch.noun, (), work, pictures, m)
+        parts += _grouped(branch.steps, drawn, adds, (), work, pictures, m, None, branch.noun)
     return parts
 
 
@@ -54,10 +52,11 @@ def groups(parts: Sequence[Part]) -> tuple[tuple[Part, ...], ...]:
 
 def _grouped(
     steps: Sequence[Step],
-    pictures: Sequence[tuple[Figure, ...]],
+    drawn: Sequence[tuple[Figure, ...]],
     adds: Bowl | Mapping[str, Row],
     numbers: tuple[str, ...],
-    work: Prepared,
+    work: Work,
+    pictures: Pictures,
     m: Measures,
     stage: StageBatch | None,
     noun: str = "",
@@ -74,16 +73,16 @@ def _grouped(
             parts.append(Steps(tuple(lines)))
             lines.clear()
         if phases:
-            bake = bake_part(phases, phases[-1] is last, work.batch, work.mixes.number, work.kitchen, noun, m)
-            far = step_notes("bake", work.batch, stage, work.kitchen, noun, m)
+            bake = bake_part(work, phases, phases[-1] is last, noun, m)
+            far = step_notes(work, "bake", stage, noun, m)
             parts.append(bake._replace(notes=(*bake.notes, *far)))
-            row = (*curve_of(phases, work, m), *baking)
+            row = (*curve_of(phases, pictures, m), *baking)
             if row:
                 parts.append(Figures(row))
             baking.clear()
             phases.clear()
 
-    for step, shown in zip(steps, pictures, strict=True):
+    for step, shown in zip(steps, drawn, strict=True):
         if step.verb == "bake":
             if not phases:
                 close()
@@ -93,7 +92,7 @@ def _grouped(
         if phases:
             close()
         line = line_of(step, adds, numbers, m)
-        far = step_notes(step.verb, work.batch, stage, work.kitchen, noun, m)
+        far = step_notes(work, step.verb, stage, noun, m)
         beside = mixing_notes(step, stage, work, m)
         lines.append(line._replace(notes=(*line.notes, *far, *beside), figures=shown))
         if step.verb == "divide":

@@ -4,64 +4,56 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes
 from manchet.batch.model import Batch, PieceBatch, StageBatch
-from manchet.batch.totals import Totals
-from manchet.batch.weighing import Table
-from manchet.cautions.caution import DEFERS, Caution
+from manchet.batch.weighed_table import Table
+from manchet.batch.weighing import weighings
+from manchet.batch.whole_tubs import goes_whole, leaves_some
+from manchet.batch.work import Work
+from manchet.cautions.caution import DEFERS
+from manchet.cautions.registry import cautions_of
 from manchet.diagnostics.suggest import fold
-from manchet.figures.water.stage_water import StageWater
-from manchet.figures.water.water_grid import Water
+from manchet.figures.water.stage_water import stage_waters
+from manchet.figures.water.water_grid import Water, water_of
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Formula, Range, Step
 from manchet.formula.nouns import counted
-from manchet.formula.picture import Picture
-from manchet.kitchen.model import Kitchen
 from manchet.sheets import baked_view, caution_view, foot_view, prep_steps, views, wording
-from manchet.sheets.all_of_it import adding_up, goes_whole, leaves_some
 from manchet.sheets.far_view import stage_notes
 from manchet.sheets.measures import Measures
 from manchet.sheets.mixing_view import stiff_mixes
+from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.room import flowing
-from manchet.sheets.step_pictures import drawn_once, own
+from manchet.sheets.step_pictures import drawn_once
 from manchet.sheets.swap_lines import swap_lines
-from manchet.sheets.views import Block, Box, Fact, Figure, House, Issue
+from manchet.sheets.views import Block, Box, Fact, House, Issue
 from manchet.sheets.wait_lines import wait_lines
-from manchet.sheets.water_view import hot_readings, water_view
+from manchet.sheets.water_view import STEP, hot_readings, water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
+
+NO_VERSION: Mapping[str, Fraction] = {}
+NO_PICTURES: Pictures = {}
 
 POT = ("levain", "sour")
 """Stages of which what is kept goes into the pot."""
 
 
-class Prepared(NamedTuple):
-    """All that a prep sheet is made from. `tables` are the weighings of `mixes.makings`, in the same order."""
+def prep_sheet(
+    work: Work,
+    issue: Issue,
+    house: House,
+    before: Mapping[str, Fraction] = NO_VERSION,
+    pictures: Pictures = NO_PICTURES,
+) -> views.PrepSheet:
+    """The view of the prep sheet. Pure: the day, the version and the house's habits all come in.
 
-    batch: Batch
-    mixes: Mixes
-    tables: tuple[Table, ...]
-    totals: Totals
-    kitchen: Kitchen
-    cautions: tuple[Caution, ...] = ()
-    before: Mapping[str, Fraction] = {}
-    """The overall formula of the version before, by key: grams per gram of all flour."""
-    water: Water | None = None
-    waters: Mapping[str, StageWater] = {}
-    """Of the stages before the dough, by key."""
-    pictures: Mapping[Picture, Figure] | None = {}
-    """The baker's own that can be shown; None: no drawings and no pictures at all."""
-    at_home: Mapping[str, StageWater] = {}
-    """Of every stage of a handout that is mixed to a temperature, by key."""
-
-
-def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
-    """The view of the prep sheet. Pure: the day, the version and the house's habits all come in."""
+    `before` is the overall formula of the version before, by key: grams per gram of all flour.
+    """
     words = words_of(house.words)
     m = Measures(house, words)
-    work = work._replace(tables=adding_up(work.tables))
+    tables, cautions = weighings(work, m.system).value, cautions_of(work)
+    water = _water(work, m)
     formula, number = work.batch.formula, work.mixes.number
     mix = words.say("head.mixes_short", str(number)) if number > 1 else ""
     sheet = views.PrepSheet(
@@ -76,21 +68,25 @@ def prep_sheet(work: Prepared, issue: Issue, house: House) -> views.PrepSheet:
         warning=words["head.not_approved"] if _no_longer_approved(formula, issue) else "",
         head=_head(work, issue, m),
         readings=_readings(work, m),
-        blocks=drawn_once(_block(n, table, work, m) for n, table in enumerate(work.tables, 1)),
-        cautions=caution_view.belong_nowhere(work.cautions, [s.stage.key for s in work.batch.stages], m),
-        hazards=words["foot.hazards"] if any(c.of == "house" for c in work.cautions) else "",
-        defers=DEFERS if work.cautions else "",
-        overall=foot_view.overall(work.batch.formula, work.before, m),
+        blocks=drawn_once(_block(n, table, work, pictures, m) for n, table in enumerate(tables, 1)),
+        cautions=caution_view.belong_nowhere(cautions, [s.stage.key for s in work.batch.stages], m),
+        hazards=words["foot.hazards"] if any(c.of == "house" for c in cautions) else "",
+        defers=DEFERS if cautions else "",
+        overall=foot_view.overall(formula, before, m),
         overall_head=words["overall_whole" if formula.preparation else "overall"],
         totals=() if formula.preparation else foot_view.totals(work.totals, m),
         flours=foot_view.flours(formula, m),
         lots=(words["foot.lot"],) if formula.preparation else tuple(words.table["foot"]["lots"]),
-        water=None if work.water is None or not work.water.known else water_view(work.water, m),
+        water=None if water is None or not water.known else water_view(water, m),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
-        figures=own(formula.pictures, work),
-        notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(work.tables, m)),
+        figures=own(formula.pictures, pictures),
+        notes=(*(() if formula.preparation else formula.notes), *foot_view.scale_notes(tables, m)),
     )  # fmt: skip
     return sheet._replace(blocks=flowing(sheet))
+
+
+def _water(work: Work, m: Measures) -> Water | None:
+    return None if work.formula.preparation else water_of(work, STEP[m.house.degrees])
 
 
 def _no_longer_approved(formula: Formula, issue: Issue) -> bool:
@@ -102,7 +98,7 @@ def _no_longer_approved(formula: Formula, issue: Issue) -> bool:
 # ---- the head -------------------------------------------------------------------------------------
 
 
-def _head(work: Prepared, issue: Issue, m: Measures) -> tuple[Fact, ...]:
+def _head(work: Work, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     words, batch = m.words, work.batch
     facts = [Fact(words["head.makes"], _pieces(p, batch, m)) for p in batch.pieces]
     dough = batch.stages[-1] if batch.stages else None
@@ -128,17 +124,18 @@ def _head(work: Prepared, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     return tuple(facts)
 
 
-def _readings(work: Prepared, m: Measures) -> tuple[Box, ...]:
+def _readings(work: Work, m: Measures) -> tuple[Box, ...]:
     """What the thermometer says before the mixing: the water's temperature follows from it."""
     started = Box(m.words["started"])
-    if work.batch.formula.preparation:
+    if work.formula.preparation:
         return (started,)
+    water = _water(work, m)
     names = [m.words["flour"], m.words["room"]]
-    if work.water is not None and work.water.preferment is not None:
+    if water is not None and water.preferment is not None:
         names.append(m.words["water.preferment"])
-    names += [] if work.water is None else hot_readings(work.water)
-    if work.water is not None:
-        names.append(work.water.liquid)
+    names += [] if water is None else hot_readings(water)
+    if water is not None:
+        names.append(water.liquid)
     elif work.totals.water_added:
         names.append(m.words["water.name"])
     return (*(Box(name, m.degree()) for name in names), started)
@@ -168,10 +165,10 @@ def _dough_temperature(steps: Sequence[Step]) -> Range | None:
 # ---- a stage --------------------------------------------------------------------------------------
 
 
-def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
+def _block(number: int, table: Table, work: Work, pictures: Pictures, m: Measures) -> Block:
     making = table.making
     batch, stage = making.stage, making.stage.stage
-    bowl = Bowl(table, work, m)
+    bowl = Bowl(table, work, m, stage_waters(work))
     return Block(
         number=str(number),
         title=stage.name or m.words["kinds." + stage.word],
@@ -184,13 +181,16 @@ def _block(number: int, table: Table, work: Prepared, m: Measures) -> Block:
         aside=bowl.rows(held=True),
         notes=(*stage_notes(batch, m), *_kept(batch, m), *_borrowed(batch, m), *stage.notes),
         parts=prep_steps.groups(
-            [*caution_view.at_stage(work.cautions, stage.key, m), *prep_steps.parts_of(batch, bowl, work, m)]
+            [
+                *caution_view.at_stage(cautions_of(work), stage.key, m),
+                *prep_steps.parts_of(batch, bowl, work, pictures, m),
+            ]
         ),
         goes=_goes(table, work, m),
     )
 
 
-def _made(times: int, work: Prepared, m: Measures) -> str:
+def _made(times: int, work: Work, m: Measures) -> str:
     number = work.mixes.number
     if number == 1:
         return ""
@@ -233,11 +233,12 @@ def _borrowed(batch: StageBatch, m: Measures) -> list[str]:
     ]
 
 
-def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
+def _goes(table: Table, work: Work, m: Measures) -> tuple[str, ...]:
     """Where what was made goes, and the part of it for each bowl: the very figures that are weighed there."""
     batch, times = table.making.stage, table.making.times
+    tables = weighings(work, m.system).value
     said = []
-    for user in work.tables:
+    for user in tables:
         bowl, name = Bowl(user, work, m), user.making.stage.stage.name
         lines = [line for line in user.lines if line.weighed.portion.stage == batch.stage.key]
         if not lines or user.making.stage is batch:
@@ -246,7 +247,7 @@ def _goes(table: Table, work: Prepared, m: Measures) -> tuple[str, ...]:
         if user.making.times > times:
             whole = bowl.weight(each * user.making.times, step)
             said.append(m.words.say("stage.goes_bowls", name, str(whole), str(bowl.weight(each, step))))
-        elif goes_whole(table, work.tables):
+        elif goes_whole(table, tables):
             phrase = "stage.rest_goes" if leaves_some(table) else "stage.all_goes"
             said.append(m.words.say(phrase, name, str(bowl.weight(each, step))))
         else:

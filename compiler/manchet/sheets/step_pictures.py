@@ -4,42 +4,32 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from itertools import pairwise
-from typing import TYPE_CHECKING
 
+from manchet.batch.work import Work
 from manchet.figures.losses.level import Stands, standing
 from manchet.formula.model import Step
-from manchet.formula.picture import Picture
 from manchet.sheets.drawings.choosing import bake_curve, drawings_of
 from manchet.sheets.drawings.pen import Drawing
 from manchet.sheets.measures import Measures
+from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.views import Block, Figure, Figures, Part, Steps
-
-if TYPE_CHECKING:
-    from manchet.sheets.prep_view import Prepared
-
 
 LINE = 11
 """Millimetres of a step's line on the prep sheet, with its box."""
 
 
-def own(named: Iterable[Picture], work: Prepared) -> tuple[Figure, ...]:
-    """The baker's own. One that could not be shown is left out, and was reported."""
-    there = work.pictures or {}
-    return tuple(there[one] for one in named if one in there)
-
-
 def pictures_of_steps(
-    steps: Sequence[Step], noun: str, after: Sequence[Step], work: Prepared, m: Measures
+    steps: Sequence[Step], noun: str, after: Sequence[Step], work: Work, pictures: Pictures, m: Measures
 ) -> tuple[tuple[Figure, ...], ...]:
     """For each step of one way its pictures, without captions; a bake has its baker's own alone.
 
     `noun`: of the pieces that go this way, "" for all; `after`: steps that follow in the ways of the sorts.
     """
-    if work.pictures is None:
+    if pictures is None:
         return ((),) * len(steps)
     stands = standing(steps, noun, work.batch.pieces, work.kitchen)
     return tuple(
-        own(step.pictures, work) or _ours(step, stands[at], (*steps[at + 1 :], *after), m)
+        own(step.pictures, pictures) or _ours(step, stands[at], (*steps[at + 1 :], *after), m)
         for at, step in enumerate(steps)
     )
 
@@ -52,9 +42,9 @@ def figures(drawn: Iterable[Drawing | None]) -> tuple[Figure, ...]:
     return tuple(Figure(one.title, one.svg, high=one.high) for one in drawn if one is not None)
 
 
-def curve_of(phases: Sequence[Step], work: Prepared, m: Measures) -> tuple[Figure, ...]:
+def curve_of(phases: Sequence[Step], pictures: Pictures, m: Measures) -> tuple[Figure, ...]:
     """The heat of a bake over its minutes, where a table does not say it as well."""
-    return () if work.pictures is None else figures((bake_curve(phases, m),))
+    return () if pictures is None else figures((bake_curve(phases, m),))
 
 
 def spans(pictures: Sequence[tuple[Figure, ...]], line: int) -> tuple[int, ...]:

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from manchet.figures.water.dough_temperature import Balance, capacity
 from manchet.figures.water.ice import ice_in
-from manchet.figures.water.mix_inputs import HOTTER, GoingIn
+from manchet.figures.water.mix_inputs import HOTTER, MixInput
 from manchet.figures.water.stage_water import StageWater
 from manchet.figures.water.water_grid import BOILING, HOT_TAP, Cell, Water
 from manchet.formula.model import Range
@@ -50,7 +50,7 @@ def hot_readings(water: Water) -> list[str]:
     return [thing.portion.name for thing in water.hot if thing.portion.stage not in water.preferments]
 
 
-def _hot(thing: GoingIn, water: Water, m: Measures) -> water_values.Hot:
+def _hot(thing: MixInput, water: Water, m: Measures) -> water_values.Hot:
     """`scald`: `taken at about 62 °C`; `57–67 °C as it cools (estimate); 5 °C warmer: water 2 °C colder`."""
     words, beside = m.words, []
     taken = "water.taken_about" if thing.ends else "water.taken"

@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
-from manchet.batch.weighing import NOTABLE, Table, WeighedLine
+from manchet.batch.weighed_table import Table, WeighedLine
+from manchet.batch.weighing import NOTABLE, weighings
+from manchet.batch.whole_tubs import goes_whole, leaves_some
+from manchet.batch.work import Work
+from manchet.figures.water.stage_water import StageWater
 from manchet.formula.model import Booking, Goes
-from manchet.sheets.all_of_it import goes_whole, leaves_some
 from manchet.sheets.measures import LIGHT, OUNCE, Measures, Weight
 from manchet.sheets.views import Row
 from manchet.sheets.water_view import stage_water
 from manchet.sheets.wording import once
-
-if TYPE_CHECKING:
-    from manchet.sheets.prep_view import Prepared
 
 LARGE = Fraction(10000)
 """From here on a table is in kilograms: a bench scale shows them so, and long figures are misread."""
@@ -32,8 +33,10 @@ class Bowl(NamedTuple):
     """One making of a stage, as it stands on the scale."""
 
     table: Table
-    work: Prepared
+    work: Work
     m: Measures
+    waters: Mapping[str, StageWater] = {}
+    """What is poured into stages before the dough, by key, where a sheet says how warm it is to be at its line."""
 
     @property
     def times(self) -> int:
@@ -136,15 +139,14 @@ class Bowl(NamedTuple):
         notes = []
         if portion.celsius is not None:
             notes.append(say("stage.at", self.m.degrees(once(portion.celsius))))
-        water = self.work.waters.get(self.table.making.stage.stage.key)
+        water = self.waters.get(self.table.making.stage.stage.key)
         if water is not None and portion.key in water.liquids and not portion.held:
             notes.append(stage_water(water, self.m))
         if portion.booking is not Booking.NONE:
             notes.append(words["stage.from_pot"])
-        source = next(
-            (x for x in self.work.tables if portion.stage and x.making.stage.stage.key == portion.stage), None
-        )
-        if source is not None and goes_whole(source, self.work.tables):
+        tables = weighings(self.work, self.m.system).value
+        source = next((x for x in tables if portion.stage and x.making.stage.stage.key == portion.stage), None)
+        if source is not None and goes_whole(source, tables):
             notes.append(words["stage.all_left" if leaves_some(source) else "stage.all_of_it"])
         if portion.stage and self._made_once(portion.stage):
             notes.append(say("stage.part_for_bowl", str(self.work.mixes.number)))

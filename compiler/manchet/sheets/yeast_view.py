@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.batch.dilution import LEAST_READINGS, RATIOS, READINGS
-from manchet.batch.weighing import System, reading_of
+from manchet.batch.scales import System, reading_of
 from manchet.figures.fermentation.yeast_grid import Cell, YeastGrid
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import rounded

@@ -5,10 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import TYPE_CHECKING, NamedTuple
 
-from manchet.batch.model import Batch
 from manchet.batch.order import AS_WRITTEN, Order
-from manchet.batch.sizing import sized
-from manchet.batch.work import work_of
+from manchet.batch.work import Work, work_of
 from manchet.changes.variants import full_name, lines_of, rewritten, swaps_of, variants_of, without_variants
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.outcome import Outcome
@@ -17,7 +15,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
 from manchet.formula.draft import draft_of, stage_key
-from manchet.formula.model import Formula
+from manchet.formula.model import Allowed, Formula
 from manchet.formula.naming import Names
 from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder, builtin
@@ -57,6 +55,10 @@ class Bakery(NamedTuple):
             return self.kitchen_called(named) or self.kitchen
         above = [k for k in self.kitchens if k.place is not None and path.startswith(_folder(k.place.path))]
         return max(above, key=lambda k: len(_folder(k.place.path)) if k.place else 0, default=self.kitchen)
+
+    def work(self, formula: Formula, order: Order = AS_WRITTEN, kitchen: str = "") -> Outcome[Work | None]:
+        """A formula at a size in its kitchen, the nearest or the one named; None, with the reason, where it cannot be sized."""
+        return work_of(formula, order, self.kitchen_for(formula.place.path, kitchen), self.larder)
 
     def formula(self, name: str) -> Formula | None:
         wanted = fold(name)
@@ -113,7 +115,7 @@ def read(
     kitchens, found = _kitchens(blocks.kitchens)
     reports += found
     bakery = Bakery(tuple(files), larder, kitchens, (), (), ())
-    offered = _offered(blocks, larder, bakery.kitchen_for("", kitchen))
+    offered = _offered(blocks, larder, bakery.kitchen_for("", kitchen).measures)
     reports += _judge_shared(blocks.stages, offered)
     formulas: list[Formula] = []
     unsound: list[tuple[str, Place]] = []
@@ -130,8 +132,8 @@ def read(
             if bound.value is None or made.diagnostics:
                 about += bound.diagnostics
             else:
-                about += _not_allowed(bound.diagnostics, bound.value, house)
-                about += checked(bound.value, larder, house)
+                about += _not_allowed(bound.diagnostics, bound.value.allowed, house.always_allow)
+                about += checked(bakery.work(bound.value, kitchen=kitchen))
             if bound.value is None or made.diagnostics or block.line in unread:
                 unsound.append((_name_of(made.value.block), made.value.block.line.place()))
             else:
@@ -149,9 +151,9 @@ def read(
     )  # fmt: skip
 
 
-def _not_allowed(reports: Iterable[Diagnostic], formula: Formula, kitchen: Kitchen) -> list[Diagnostic]:
+def _not_allowed(reports: Iterable[Diagnostic], allowed: Iterable[Allowed], always: Iterable[str]) -> list[Diagnostic]:
     """The remarks of binding that neither the formula nor the whole house allows."""
-    quiet = {allowed.name for allowed in formula.allowed} | set(kitchen.always_allow)
+    quiet = {one.name for one in allowed} | set(always)
     return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
 
 
@@ -246,22 +248,11 @@ def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Ver
     return found
 
 
-def checked(formula: Formula, larder: Larder, kitchen: Kitchen) -> tuple[Diagnostic, ...]:
-    """What the checks say of a sound formula at the size its file asks for."""
+def checked(work: Outcome[Work | None]) -> tuple[Diagnostic, ...]:
+    """What the checks say of a sound formula at the size its file asks for; or why it cannot be sized."""
     from manchet.checks.registry import check
 
-    work = work_of(formula, AS_WRITTEN, kitchen, larder)
     return work.diagnostics if work.value is None else check(work.value)
-
-
-def written_batch(formula: Formula, kitchen: Kitchen) -> Outcome[Batch | None]:
-    """The batch the file itself asks for."""
-    return sized(formula, AS_WRITTEN, kitchen)
-
-
-def batch_for(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
-    """The batch for an order."""
-    return sized(formula, order, kitchen)
 
 
 def _folder(path: str) -> str:
@@ -367,13 +358,13 @@ def _kitchens(entries: tuple[Entry, ...]) -> tuple[tuple[Kitchen, ...], list[Dia
     return tuple(kitchens), reports
 
 
-def _offered(blocks: _Blocks, larder: Larder, kitchen: Kitchen) -> Offered:
+def _offered(blocks: _Blocks, larder: Larder, measures: str) -> Offered:
     shared: dict[str, Entry] = {}
     for entry in blocks.stages:
         assert isinstance(entry.node, nodes.StageHead)
         shared.setdefault(stage_key(entry.node), entry)
     preparations = {fold(_name_of(p)): _name_of(p) for p in blocks.preparations}
-    return Offered(larder, shared, preparations, kitchen.measures)
+    return Offered(larder, shared, preparations, measures)
 
 
 def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> list[Diagnostic]:

@@ -11,9 +11,9 @@ from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Formula
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery, Changes
 from manchet.workspace.committed import former_overalls
@@ -152,6 +152,7 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], 
     changes = Changes(wish.swaps, asked.names, wish.waits)
     bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, changes)
     not_refused(bakery)
+    kitchen_of(bakery, wish.kitchen, "")
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and "sheet" in wish.kinds}
     former = former_overalls(asked, committed)
@@ -161,12 +162,11 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], 
         if formula is None or has_errors(reports, job.path):
             yield Made(job.block.name, {}, reports, slug=job.slug, bound=False)
             continue
-        kitchen = kitchen_of(bakery, wish.kitchen, job.path)
         version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
         size = wish._replace(order=AS_WRITTEN) if job.own_size else wish
         if size.order != AS_WRITTEN:
             reports = _but_for_its_size(reports)
-        one = made(bakery, formula, kitchen, size, version, press, asked.root)
+        one = made(bakery, formula, size, version, press, asked.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts:
         yield from posted(asked, bakery, _baking(asked, bakery, jobs, posts, wish), wish, press)
@@ -188,7 +188,7 @@ def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[J
         paths = {job.path for job in posts}
         bakery = bakery_of_files(asked, paths, wish.kitchen, Changes(wish.swaps, asked.names, wish.waits))
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
-    sized: list[tuple[Formula, Order]] = []
+    works: list[Work] = []
     missing: list[tuple[str, str]] = []
     for job in posts:
         if job.block.word == "variant" and not asked.names:
@@ -198,8 +198,9 @@ def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[J
         if formula is None or has_errors(reports, job.path):
             missing.append((job.block.name, job.path))
         else:
-            sized.append((formula, AS_WRITTEN if job.own_size else wish.order))
-    return Baking(tuple(sized), tuple(missing))
+            work = bakery.work(formula, AS_WRITTEN if job.own_size else wish.order, wish.kitchen).value
+            works += () if work is None else (work,)
+    return Baking(tuple(works), tuple(missing))
 
 
 def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:

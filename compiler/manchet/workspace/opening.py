@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
+from manchet.batch.order import AS_WRITTEN
+from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
@@ -45,7 +47,7 @@ def opened(word: str, kitchen: str = "", swaps: tuple[str, ...] = (), waits: tup
     return Opened(asked, bakery, kitchen_of(bakery, kitchen, path), formula, reports)
 
 
-def baked_beside(found: Opened, kitchen: str = "") -> tuple[Formula, ...]:
+def baked_beside(found: Opened, kitchen: str = "") -> tuple[Work, ...]:
     """What else the bakery bakes in the same kitchen, as a build of all of it does for the oven card: without variants, and
     without what has errors. `kitchen` is the one asked for by name, "" for each formula's nearest. Nothing where no oven
     of the kitchen falls: then nobody waits for a turn."""
@@ -55,12 +57,13 @@ def baked_beside(found: Opened, kitchen: str = "") -> tuple[Formula, ...]:
     blocks = [(path, block) for path, block in formula_blocks(everything) if block.word != "variant"]
     bakery = bakery_of_files(everything, {path for path, _ in blocks}, kitchen)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
-    beside = []
+    beside: list[Work] = []
     for path, block in blocks:
         formula = formulas.get((path, block.line))
         reports = [one for one in bakery.diagnostics if concerns(one, path, block, everything)]
         if formula is not None and not has_errors(reports, path) and kitchen_of(bakery, kitchen, path) == found.kitchen:
-            beside.append(formula)
+            work = bakery.work(formula, AS_WRITTEN, kitchen).value
+            beside += () if work is None else (work,)
     return tuple(beside)
 
 

@@ -22,10 +22,6 @@ _SAYS = {
 }  # fmt: skip
 
 
-Pictures = Mapping[Picture, Figure] | None
-"""The baker's own that can be shown; None where no pictures are wanted."""
-
-
 def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Figure]]:
     """The pictures that can be shown; one that cannot is a warning, and left out.
 

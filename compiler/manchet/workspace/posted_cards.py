@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from manchet.batch.order import Order
+from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.sheets.oven_card_values import OvenCard
 from manchet.sheets.views import HouseCard
 from manchet.workspace import cache
-from manchet.workspace.bakery import Bakery, batch_for
+from manchet.workspace.bakery import Bakery
 from manchet.workspace.opening import kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import Wish
@@ -24,9 +23,9 @@ from manchet.workspace.versions import versions
 
 
 class Baking(NamedTuple):
-    """What a run bakes: each formula with its amount; and the names and files of those that have mistakes."""
+    """What a run bakes: each formula at its size; and the names and files of those that have mistakes."""
 
-    formulas: tuple[tuple[Formula, Order], ...]
+    works: tuple[Work, ...]
     missing: tuple[tuple[str, str], ...]
 
 
@@ -41,7 +40,7 @@ def posted(asked: Asked, bakery: Bakery, baking: Baking, wish: Wish, press: Pres
         commit, edited = known.get(path, ("", False))
         version = Version(path.removeprefix(asked.prefix), cache.digest(data.get(path, b""))[:8], commit, edited)
         own = Baking(
-            tuple(one for one in baking.formulas if kitchen_of(bakery, wish.kitchen, one[0].place.path) == kitchen),
+            tuple(work for work in baking.works if work.kitchen == kitchen),
             tuple(one for one in baking.missing if kitchen_of(bakery, wish.kitchen, one[1]) == kitchen),
         )
         made = _cards(kitchen, own, wish, version, press)
@@ -82,10 +81,9 @@ def _oven_card(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version) -
     from manchet.figures.oven.loading_order import ordered
     from manchet.sheets.oven_card_view import oven_card
 
-    batches = [batch_for(formula, order, kitchen).value for formula, order in baking.formulas]
-    bakes = [bake for batch in batches if batch is not None for bake in bakes_of(batch, kitchen)]
+    bakes = [bake for work in baking.works for bake in bakes_of(work)]
     plans = [ordered(own, oven) for oven in falling if (own := [bake for bake in bakes if bake.oven == oven])]
-    formulas = {formula.name: formula for formula, _ in baking.formulas}
+    formulas = {work.formula.name: work.formula for work in baking.works}
     missing = [name for name, _ in baking.missing]
     issue, house = issue_of(wish, version), house_of(kitchen, wish)
     return oven_card(kitchen.name, plans, formulas, missing, issue, house) if plans else None

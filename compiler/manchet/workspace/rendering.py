@@ -6,22 +6,21 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes, mixes_of
-from manchet.batch.model import Batch
 from manchet.batch.order import AS_WRITTEN
-from manchet.batch.totals import totals_of
-from manchet.batch.weighing import System, weigh
+from manchet.batch.scales import System
+from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.sheets.handout_values import Handout
 from manchet.sheets.oven_card_values import OvenCard
+from manchet.sheets.own_pictures import Pictures
 from manchet.sheets.pdf import NoPdf
 from manchet.sheets.views import House, Issue, Sheet
 from manchet.source.files import Stamp
-from manchet.workspace.bakery import Bakery, batch_for
-from manchet.workspace.pictures import Pictures, pictures_of, stamps_of
+from manchet.workspace.bakery import Bakery
+from manchet.workspace.pictures import pictures_of, stamps_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import Wish
 from manchet.workspace.replacing import Last
@@ -65,25 +64,24 @@ class Printed(NamedTuple):
     missing: tuple[str, ...] = ()
 
 
-def made(
-    bakery: Bakery, formula: Formula, kitchen: Kitchen, wish: Wish, version: Version, press: Press, root: str = ""
-) -> Made:
+def made(bakery: Bakery, formula: Formula, wish: Wish, version: Version, press: Press, root: str = "") -> Made:
     """Everything that was wished for. No file at all where the size asked for cannot be made.
 
     A page that `press` has printed as it is now has its PDF already, and none is made.
     """
-    batch = batch_for(formula, wish.order, kitchen)
-    if batch.value is None:
-        return Made(formula.name, {}, batch.diagnostics)
+    asked = bakery.work(formula, wish.order, wish.kitchen)
+    if asked.value is None:
+        return Made(formula.name, {}, asked.diagnostics)
+    work = asked.value
     shows = stamps_of(formula, root) if _shows_pictures(wish) else {}
     pictures, reports = _pictures(formula, wish, root)
-    sheets, more = _views(bakery, batch.value, kitchen, wish, version, pictures)
-    reports = (*reports, *more, *_of_this_size(bakery, batch.value, kitchen, wish))
-    views: dict[str, Sheet | Handout] = dict(sheets)
+    sheets, more = _views(work, wish, version, pictures)
+    reports = (*reports, *more, *_of_this_size(work, wish))
+    views: dict[str, Sheet | Handout] = {**sheets}
     if "handout" in wish.kinds:
         from manchet.workspace.handouts import taken_home
 
-        taken = taken_home(bakery, formula, kitchen, wish, issue_of(wish, version), house_of(kitchen, wish), pictures)
+        taken = taken_home(bakery, formula, wish, issue_of(wish, version), house_of(work.kitchen, wish), pictures)
         reports = (*reports, *taken.diagnostics)
         if taken.value is not None:
             views["handout"] = taken.value
@@ -94,16 +92,16 @@ def made(
         files |= {f"{kind}.{form}": content for form, content in printed.files.items()}
         lacking = lacking or printed.lacking
         reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
-    return Made(formula.name, files, (*batch.diagnostics, *reports), lacking, shows=shows)
+    return Made(formula.name, files, (*asked.diagnostics, *reports), lacking, shows=shows)
 
 
-def _of_this_size(bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish) -> tuple[Diagnostic, ...]:
+def _of_this_size(work: Work, wish: Wish) -> tuple[Diagnostic, ...]:
     """What an amount that was asked for wants of mixer, oven and tins. The file's own amount was judged with the file."""
     if wish.order == AS_WRITTEN or {"sheet", "card"}.isdisjoint(wish.kinds):
         return ()
     from manchet.checks.registry import check_size
 
-    return check_size(Work(wish.order, batch, kitchen, bakery.larder))
+    return check_size(work)
 
 
 def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[Diagnostic, ...]]:
@@ -138,61 +136,33 @@ def _state(version: Version) -> str:
 
 
 def _views(
-    bakery: Bakery, batch: Batch, kitchen: Kitchen, wish: Wish, version: Version, pictures: Pictures
+    work: Work, wish: Wish, version: Version, pictures: Pictures
 ) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
-    mixes = mixes_of(batch, kitchen, totals_of(batch.formula, bakery.larder).wet)
-    house = house_of(kitchen, wish)
+    house = house_of(work.kitchen, wish)
     issue = issue_of(wish, version)
     views: dict[str, Sheet] = {}
     reports: tuple[Diagnostic, ...] = ()
     if wish.when is not None:
         from manchet.timing.card.card import card_of
 
-        card = card_of(batch, kitchen, mixes, wish.when)
+        card = card_of(work, wish.when)
         issue = issue._replace(date=wish.day_of(card.ready), out_at=wish.clock_of(card.out_of_oven))
         if "card" in wish.kinds:
-            from manchet.figures.fermentation.yeast_grid import yeast_grids
             from manchet.sheets.card_view import timing_card
-            from manchet.sheets.yeast_view import STEP
 
-            grids = yeast_grids(batch, mixes, STEP[house.degrees])
-            views["card"] = timing_card(card, _replacing(issue, version, "card"), house, grids, kitchen)
+            views["card"] = timing_card(work, wish.when, _replacing(issue, version, "card"), house)
     if "sheet" in wish.kinds:
+        from manchet.sheets.prep_view import prep_sheet
+
         issue = _replacing(issue, version, "sheet")
-        views["sheet"], reports = _sheet(bakery, batch, mixes, kitchen, issue, house, version.before, pictures)
+        views["sheet"] = prep_sheet(work, issue, house, version.before, pictures)
+        reports = weighings(work, System.US if house.units == "US" else System.METRIC).diagnostics
     return views, reports
 
 
 def _replacing(issue: Issue, version: Version, kind: str) -> Issue:
     last = version.last.get(kind)
     return issue if last is None else issue._replace(replaces=last.replaced_by(issue.date, issue.digest))
-
-
-def _sheet(
-    bakery: Bakery,
-    batch: Batch,
-    mixes: Mixes,
-    kitchen: Kitchen,
-    issue: Issue,
-    house: House,
-    before: Mapping[str, Fraction],
-    pictures: Pictures,
-) -> tuple[Sheet, tuple[Diagnostic, ...]]:
-    from manchet.cautions.registry import cautions_of
-    from manchet.figures.water.stage_water import stage_waters
-    from manchet.figures.water.water_grid import water_of
-    from manchet.sheets.prep_view import Prepared, prep_sheet
-    from manchet.sheets.water_view import STEP
-
-    totals = totals_of(batch.formula, bakery.larder)
-    system = System.US if house.units == "US" else System.METRIC
-    tables = [weigh(making, kitchen, system) for making in mixes.makings]
-    cautions = cautions_of(Work(AS_WRITTEN, batch, kitchen, bakery.larder))
-    water = None if batch.formula.preparation else water_of(batch, kitchen, mixes, bakery.larder, STEP[house.degrees])
-    waters = stage_waters(batch, kitchen, mixes, bakery.larder)
-    values = tuple(table.value for table in tables)
-    work = Prepared(batch, mixes, values, totals, kitchen, cautions, before, water, waters, pictures)
-    return prep_sheet(work, issue, house), tuple(report for table in tables for report in table.diagnostics)
 
 
 def in_forms(

@@ -10,9 +10,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
+from manchet.batch.totals import Holding
 from manchet.changes.swaps.exchange import Exchange
 from manchet.formula.model import Booking, Formula, OverallLine, Portion, Stage
-from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
 
 NOTHING = Fraction(0)
@@ -23,7 +23,7 @@ MOSTLY = Fraction(4, 5)
 Fits = Callable[[Portion], bool]
 
 
-def within_reach(found: Exchange, before: Formula, out: Ingredient, larder: Larder) -> Exchange:
+def within_reach(found: Exchange, before: Formula, out: Ingredient, poured: Holding) -> Exchange:
     """The exchange, with its water taken off (or put into) the largest liquid that can, where the water beside it cannot.
 
     Who takes out a liquid gets water for it, whatever else there is.
@@ -31,10 +31,10 @@ def within_reach(found: Exchange, before: Formula, out: Ingredient, larder: Lard
     moved = dict(found.moves).get("water", NOTHING)
     if not moved or _takes(before, out, moved, _is_water) or (moved > 0 and out.class_ in POURED):
         return found
-    liquid = _liquid(before, out, moved, larder)
+    liquid = _liquid(before, out, moved, poured)
     if liquid is None:
         return found
-    holds = larder.poured(liquid).water
+    holds = poured(liquid).water
     moves = tuple((liquid.name, grams / holds) if name == "water" else (name, grams) for name, grams in found.moves)
     said = (
         f"there is not so much water to take off, so there is less {liquid.name}"
@@ -70,16 +70,16 @@ def _is_water(portion: Portion) -> bool:
     return portion.ingredient is not None and portion.ingredient.class_ == "water"
 
 
-def _liquid(before: Formula, out: Ingredient, moved: Fraction, larder: Larder) -> Ingredient | None:
+def _liquid(before: Formula, out: Ingredient, moved: Fraction, poured: Holding) -> Ingredient | None:
     def fits(line: OverallLine) -> bool:
         known = line.ingredient
         if known is None or known.class_ not in POURED or known.name == out.name:
             return False
-        poured = larder.poured(known)
-        if poured.water < MOSTLY or poured.salt:
+        holds = poured(known)
+        if holds.water < MOSTLY or holds.salt:
             return False
         return _takes(
-            before, out, moved / poured.water, lambda p: p.ingredient is not None and p.ingredient.name == known.name
+            before, out, moved / holds.water, lambda p: p.ingredient is not None and p.ingredient.name == known.name
         )
 
     best = max((line for line in before.overall if fits(line)), key=lambda line: line.share, default=None)

@@ -82,7 +82,7 @@ def _carried(
 ) -> Outcome[Carried | None]:  # fmt: skip
     """The swap by an exchange: what is weighed, and what touches the bread."""
     out, comes = pair
-    found = within_reach(found, before, out, bench.larder)
+    found = within_reach(found, before, out, bench.larder.poured)
     work = Swapping(before, swap, line, out, found, bench)
     lines = work.carried(formula, shared)
     if isinstance(lines, Diagnostic):

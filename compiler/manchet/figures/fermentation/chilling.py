@@ -9,8 +9,8 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes
 from manchet.batch.model import Batch
+from manchet.batch.work import Work, once
 from manchet.figures.fermentation.another_warmth import leavens_of
 from manchet.figures.fermentation.cooling import BLOWING, STILL, seconds_of_lag
 from manchet.figures.fermentation.yeast_rate import NOTHING, Leaven, holds, pace
@@ -102,8 +102,10 @@ def _to_print(seconds: Fraction) -> Fraction:
     return max(rounded(seconds / step, 0), Fraction(1)) * step
 
 
-def chilled_in(batch: Batch, mixes: Mixes) -> tuple[Chilled, ...]:
+@once
+def chilled_in(work: Work) -> tuple[Chilled, ...]:
     """Each time that a dough, or what is made before it, is put into a fridge while it is warm."""
+    batch, mixes = work.batch, work.mixes
     found: list[Chilled] = []
     for making in mixes.makings[:-1]:
         stage = making.stage.stage
@@ -138,16 +140,16 @@ def _followed(
     return found, grams, warmth
 
 
-def tub_figures(batch: Batch, mixes: Mixes) -> dict[str, Figure]:
+def chilling_figures(work: Work) -> dict[str, Figure]:
     """For each dough that goes into the fridge warm: in how many hours its middle is cold, and what its leaven does
     until then and after."""
     found: dict[str, Figure] = {}
-    for one in chilled_in(batch, mixes):
+    for one in chilled_in(work):
         cold = _cold_after(one)
         if cold is None:
             continue
         found.setdefault(f"{one.where}, {one.step.verb}: cold after", cold)
-        works = _works_on(one, batch, cold)
+        works = _works_on(one, work.batch, cold)
         if works is not None:
             found.setdefault(f"{one.where}, {one.step.verb}: works on like", works)
     return found

@@ -11,8 +11,7 @@ from fractions import Fraction
 from math import isqrt
 from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes
-from manchet.batch.model import Batch
+from manchet.batch.work import Work, once
 from manchet.figures.fermentation.another_warmth import MOST_MOVED, WAITS, Waiting, leavens_of, mean_pace
 from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, pace
 from manchet.figures.figure import Figure, Given
@@ -198,11 +197,12 @@ class YeastGrid(NamedTuple):
     rows: tuple[Row, ...]
 
 
-def yeast_grids(batch: Batch, mixes: Mixes, step: Fraction = STEP) -> tuple[YeastGrid, ...]:
+@once
+def yeast_grids(work: Work, step: Fraction = STEP) -> tuple[YeastGrid, ...]:
     """For each wait that yeast can move, hours by Celsius; `step` is what the columns go by."""
-    made = {making.stage.stage.key: making for making in mixes.makings}
+    made = {making.stage.stage.key: making for making in work.mixes.makings}
     found = []
-    for wait in yeast_waits(batch.formula):
+    for wait in yeast_waits(work.formula):
         making = made[wait.stage.key]
         grams = sum((w.grams for w in making.weighed if w.portion.key == wait.portion.key), NOTHING)
         found.append(_grid(wait, making.times, grams, step))
@@ -236,10 +236,10 @@ def hours_to_say(seconds: Fraction) -> Fraction:
     return max(rounded(seconds / step, 0), Fraction(1)) * step
 
 
-def yeast_figures(batch: Batch, mixes: Mixes) -> dict[str, Figure]:
+def yeast_figures(work: Work) -> dict[str, Figure]:
     """The yeast for other waits, in grams for the whole batch, by the name `poolish: instant yeast for 16 h at 18 C`."""
     found: dict[str, Figure] = {}
-    for grid in yeast_grids(batch, mixes):
+    for grid in yeast_grids(work):
         wait = grid.wait
         for row in grid.rows:
             for celsius, cell in zip(grid.celsius, row.cells, strict=True):

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from manchet.batch.model import Batch, PieceBatch
 from manchet.batch.usual_bake_loss import LOAVES, SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
+from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Makes, OverallLine, Range
 from manchet.larder.book import Larder
@@ -58,26 +59,26 @@ def kept(hours: Fraction) -> Fraction | None:
     return None
 
 
-def half_the_water(formula: Formula, larder: Larder) -> Fraction:
+def half_the_water(work: Work) -> Fraction:
     """Bake loss as a share by an old rule of thumb: dough loses in the oven half the water it took up (Boutroux, 1897)."""
-    taken = sum((_poured_water(line, larder) for line in formula.overall), NOTHING)
-    return taken / 2 / formula.dough_share
+    taken = sum((_poured_water(line, work.larder) for line in work.formula.overall), NOTHING)
+    return taken / 2 / work.formula.dough_share
 
 
-def moisture(formula: Formula, larder: Larder, loss: Fraction) -> Fraction | None:
+def moisture(work: Work, loss: Fraction) -> Fraction | None:
     """Water in the whole baked loaf, as a share of it: all the water there is, flour's own too, less the losses.
 
     None where a preparation or a flour of unknown moisture goes in. What is lost on the way is taken for water; what
     rising eats (1 to 2 % of the flour) is left out. A crumb is some points moister than its loaf.
     """
     water = weighed = NOTHING
-    for line in formula.overall:
+    for line in work.formula.overall:
         if line.ingredient is None or (line.is_flour and "water" not in line.ingredient.composition):
             return None
         share = line.ingredient.composition.get("water")
-        water += _poured_water(line, larder) if share is None else line.share * share / 100
+        water += _poured_water(line, work.larder) if share is None else line.share * share / 100
         weighed += line.share
-    dough = formula.dough_share
+    dough = work.formula.dough_share
     water -= weighed - dough + loss * dough
     return water / (dough * (1 - loss))
 
@@ -86,15 +87,16 @@ def _poured_water(line: OverallLine, larder: Larder) -> Fraction:
     return NOTHING if line.ingredient is None else line.share * larder.poured(line.ingredient).water
 
 
-def loss_figures(batch: Batch, larder: Larder) -> dict[str, Figure]:
+def loss_figures(work: Work) -> dict[str, Figure]:
     """Of each sort of piece: bake loss and baked weight where the file gives no loss, dough to weigh off where a baked
     weight is wanted, moisture, and what a plain loaf weighs when it has lain for a day and for two."""
-    if batch.formula.preparation:
+    batch = work.batch
+    if work.formula.preparation:
         return {}
     found: dict[str, Figure] = _dough_loss(batch)
     for piece in batch.pieces:
         whose = f" of {piece.noun}" if len(batch.pieces) > 1 else ""
-        for name, figure in _of_piece(batch.formula, piece, larder):
+        for name, figure in _of_piece(work, piece):
             found[f"{name}{whose}, estimate"] = figure
     return found
 
@@ -123,7 +125,8 @@ def _dough_loss(batch: Batch) -> dict[str, Figure]:
     return {"dough loss, estimate": Figure("dough loss", likely, "%", rule, (mixed,), source)}
 
 
-def _of_piece(formula: Formula, piece: PieceBatch, larder: Larder) -> Iterator[tuple[str, Figure]]:
+def _of_piece(work: Work, piece: PieceBatch) -> Iterator[tuple[str, Figure]]:
+    formula = work.formula
     loss, span = bake_loss_of(formula, piece), bake_loss_range(formula, piece)
     if loss is None or span is None:
         return
@@ -131,14 +134,14 @@ def _of_piece(formula: Formula, piece: PieceBatch, larder: Larder) -> Iterator[t
     dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", f"{head.path}:{head.line}")
     weight = _baked_weight(piece, span, dough, loss)
     if formula.bake_loss is None:
-        half = Figure("by half the water", rounded(half_the_water(formula, larder) * 100, 0), "%",
+        half = Figure("by half the water", rounded(half_the_water(work) * 100, 0), "%",
                       "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
         yield "bake loss", loss._replace(inputs=(*loss.inputs, half))
         yield "baked weight", weight
         if piece.baked_wanted is not None:
             yield "dough to weigh off", _weighed_off(piece, piece.baked_wanted, span, loss)
     yield from _kept(formula, piece, weight)
-    moist = moisture(formula, larder, span.likely)
+    moist = moisture(work, span.likely)
     if moist is not None and moist > 0:
         yield "moisture", Figure(
             "moisture of the loaf", rounded(moist * 100, 0), "%",

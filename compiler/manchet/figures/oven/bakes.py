@@ -7,10 +7,11 @@ from fractions import Fraction
 from math import ceil
 from typing import NamedTuple
 
-from manchet.batch.model import Batch, PieceBatch
+from manchet.batch.model import PieceBatch
+from manchet.batch.work import Work, once
 from manchet.figures.oven.curve import IN_OVEN, floor_heat, oven_of, wanted
 from manchet.figures.oven.floor import load_of
-from manchet.formula.model import Formula, Range, Step, Who
+from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Oven
 
@@ -92,8 +93,14 @@ def loads_of(pieces: Fraction, holds: Holds | None) -> tuple[Fraction, ...]:
     return (*(Fraction(holds.number),) * full, pieces - full * holds.number)
 
 
-def bakes_of(batch: Batch, kitchen: Kitchen) -> Iterator[Bake]:
+@once
+def bakes_of(work: Work) -> tuple[Bake, ...]:
     """All that a batch bakes or roasts at a heat the file gives, in working order."""
+    return tuple(_bakes(work))
+
+
+def _bakes(work: Work) -> Iterator[Bake]:
+    batch, kitchen = work.batch, work.kitchen
     for made in batch.stages[:-1]:
         for phases in runs(made.stage.steps, kitchen):
             for bake in _in_oven(phases, kitchen, made.stage.name, made.into):
@@ -107,7 +114,7 @@ def bakes_of(batch: Batch, kitchen: Kitchen) -> Iterator[Bake]:
         grams = sum((piece.number * piece.grams for piece in sorts), NOTHING) or batch.divided
         for phases in runs(steps, kitchen):
             for bake in _in_oven(phases, kitchen, "", grams):
-                holds = holds_of(phases[0], sorts, formula, kitchen, bake.oven)
+                holds = holds_of(work, phases[0], sorts, bake.oven)
                 each = sorts[0].noun if len(sorts) == 1 else ""
                 yield bake._replace(formula=formula.name, noun=noun, each=each, pieces=pieces, holds=holds)
 
@@ -118,16 +125,14 @@ def _in_oven(phases: tuple[Step, ...], kitchen: Kitchen, stage: str, grams: Frac
         yield Bake("", "", stage, phases, oven, heat, "", NOTHING, grams, None)
 
 
-def holds_of(
-    first: Step, sorts: tuple[PieceBatch, ...], formula: Formula, kitchen: Kitchen, oven: Oven
-) -> Holds | None:
+def holds_of(work: Work, first: Step, sorts: tuple[PieceBatch, ...], oven: Oven) -> Holds | None:
     """How many of these pieces lie in the oven at once. Of several sorts in one bake: as many as of the bulkiest."""
     if first.at_a_time:
         return Holds(first.at_a_time, "step")
     said = [next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) for piece in sorts]
     if said and all(said):
         return Holds(min(said), "kitchen")
-    loads = [load_of(piece, formula, kitchen, oven) for piece in sorts]
+    loads = [load_of(work, piece, oven) for piece in sorts]
     room = [len(load.lie) for load in loads if load is not None and load.lie]
     return Holds(min(room), "floor") if room and len(room) == len(sorts) else None
 

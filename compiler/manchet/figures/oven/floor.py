@@ -10,12 +10,13 @@ from fractions import Fraction
 from math import isqrt
 from typing import NamedTuple
 
-from manchet.batch.model import Batch, PieceBatch
+from manchet.batch.model import PieceBatch
 from manchet.batch.tins import tin_called
 from manchet.batch.usual_bake_loss import steps_of
+from manchet.batch.work import Work, once
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula
-from manchet.kitchen.model import Floor, Kitchen, Oven
+from manchet.kitchen.model import Floor, Oven
 from manchet.quantities.printing import decimal
 
 GAP = Fraction(20)
@@ -59,16 +60,16 @@ def across(grams: Fraction) -> Fraction:
     return Fraction(wide)
 
 
-def lies(piece: PieceBatch, formula: Formula, kitchen: Kitchen) -> Lies | None:
+def lies(work: Work, piece: PieceBatch) -> Lies | None:
     """The place of one piece, its long side from door to back (`fullest` tries it across too): its tin's (None where nobody
     has measured that); else by weight and shape. One that is rolled or pressed flat is as wide as its dough makes it at its
     thickness, if that is wider than it would be risen. A long piece of the same weight keeps its volume: as wide as a round one
     / the cube root of how many times as long as wide it is."""
     if piece.tin:
-        tin = tin_called(piece.tin, kitchen)
+        tin = tin_called(piece.tin, work.kitchen)
         return None if tin is None or tin.rim is None else Lies(min(tin.rim), max(tin.rim))
-    times = next((LONG[word] for word in shapes(formula, piece.noun) if word in LONG), 1)
-    thick = thickness(formula, piece.noun)
+    times = next((LONG[word] for word in shapes(work.formula, piece.noun) if word in LONG), 1)
+    thick = thickness(work.formula, piece.noun)
     wide = max(across(piece.grams / times), NOTHING if thick is None else across_flat(piece.grams / times, thick))
     return Lies(wide, wide * times)
 
@@ -148,10 +149,11 @@ class Load(NamedTuple):
     lie: tuple[Place, ...]
 
 
-def load_of(piece: PieceBatch, formula: Formula, kitchen: Kitchen, oven: Oven) -> Load | None:
+@once
+def load_of(work: Work, piece: PieceBatch, oven: Oven) -> Load | None:
     """The fullest load of one sort, long pieces with their ends to the door or lying across, whichever are more; empty
     where none goes through the door. None: floor or tin is not measured."""
-    one = lies(piece, formula, kitchen)
+    one = lies(work, piece)
     if oven.floor is None or one is None or piece.grams <= 0:
         return None
     return fullest(oven.floor, one, oven.door)
@@ -164,21 +166,22 @@ def fullest(floor: Floor, one: Lies, door: Fraction | None = None) -> Load:
     return max(through, key=lambda load: len(load.lie), default=Load(one, ()))
 
 
-def load_figures(batch: Batch, kitchen: Kitchen, oven: Oven | None) -> dict[str, Figure]:
+def load_figures(work: Work, oven: Oven | None) -> dict[str, Figure]:
     """How many of each sort the oven of the bake takes at once, as an estimate."""
     found: dict[str, Figure] = {}
-    for piece in batch.pieces:
-        load = None if oven is None else load_of(piece, batch.formula, kitchen, oven)
+    where = work.kitchen.where
+    for piece in work.batch.pieces:
+        load = None if oven is None else load_of(work, piece, oven)
         if load is None or oven is None or oven.floor is None:
             continue
         noun = piece.noun or "pieces"
-        thick = thickness(batch.formula, piece.noun)
+        thick = thickness(work.formula, piece.noun)
         how = "by its tin" if piece.tin else "by its weight and shape"
         if thick is not None and not piece.tin:
             how = f"by its weight, flat, {decimal(thick, 0)} mm thick"
         given = (
-            Given(f"{oven.name}, across", oven.floor.across, "mm", kitchen.where),
-            Given(f"{oven.name}, door to back", oven.floor.deep, "mm", kitchen.where),
+            Given(f"{oven.name}, across", oven.floor.across, "mm", where),
+            Given(f"{oven.name}, door to back", oven.floor.deep, "mm", where),
             Given(f"one of the {noun}, from side to side", load.piece.wide, "mm", how),
             Given(f"one of the {noun}, door to back", load.piece.deep, "mm", how),
             Given("between two", GAP, "mm", "our rule"),

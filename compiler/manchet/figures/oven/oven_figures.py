@@ -5,31 +5,28 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 
-from manchet.batch.model import Batch
-from manchet.batch.order import AS_WRITTEN
-from manchet.batch.sizing import sized
+from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.figures.oven.bakes import Bake, bakes_of, loads_of
 from manchet.figures.oven.curve import fastest, hours_to, slowest, window
 from manchet.figures.oven.loading_order import ordered
 from manchet.figures.oven.loading_plan import Plan
-from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen, Oven
 from manchet.quantities.printing import decimal
 
 
-def oven_figures(batch: Batch, beside: Iterable[Formula], kitchen: Kitchen) -> dict[str, Figure]:
-    """For each thing that the batch bakes: its loads, and in a falling oven its window, the floor after a load, its turn
+def oven_figures(work: Work, beside: Iterable[Work]) -> dict[str, Figure]:
+    """For each thing that the work bakes: its loads, and in a falling oven its window, the floor after a load, its turn
     among all that is baked beside it, as the oven card counts it (none where it is alone)."""
-    bakes = tuple(bakes_of(batch, kitchen))
+    bakes, kitchen = bakes_of(work), work.kitchen
     found: dict[str, Figure] = {}
     for bake in bakes:
         found |= _loads(bake, kitchen)
         if bake.oven.falls:
             found |= _window(bake, kitchen) | _after(bake, kitchen)
     for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
-        others = [one for one in beside if one.name != batch.formula.name]
-        found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven, kitchen)
+        others = [one for one in beside if one.formula.name != work.formula.name]
+        found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven)
     return found
 
 
@@ -110,11 +107,8 @@ def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     return {name: Figure(name, first.out.celsius, "C", rule, given, source)}
 
 
-def _turns(own: list[Bake], others: Iterable[Formula], oven: Oven, kitchen: Kitchen) -> dict[str, Figure]:
-    bakes = [*own]
-    for formula in others:
-        batch = _as_written(formula, kitchen)
-        bakes += [bake for bake in (bakes_of(batch, kitchen) if batch is not None else ()) if bake.oven == oven]
+def _turns(own: list[Bake], others: Iterable[Work], oven: Oven) -> dict[str, Figure]:
+    bakes = [*own, *(bake for other in others for bake in bakes_of(other) if bake.oven == oven)]
     plan = ordered(bakes, oven)
     on_card = tuple(dict.fromkeys(load.bake for load in plan.loads))
     turns = tuple(dict.fromkeys((*on_card, *(load.bake for load in plan.late), *plan.too_hot)))
@@ -142,7 +136,3 @@ def _off_the_card(bake: Bake, plan: Plan, on_card: tuple[Bake, ...]) -> str:
     if bake in plan.too_hot:
         return "; it wants more heat than the measured fall begins with, and stands last"
     return "; by then the floor is too cold for it, and it stands behind what fits"
-
-
-def _as_written(formula: Formula, kitchen: Kitchen) -> Batch | None:
-    return sized(formula, AS_WRITTEN, kitchen).value

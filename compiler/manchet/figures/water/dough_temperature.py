@@ -13,11 +13,12 @@ from collections.abc import Callable, Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.batch.work import Work, once
 from manchet.figures.water.friction import Friction, friction_of
 from manchet.figures.water.heat import BOWL, WETTING, WETTING_MOST
 from manchet.figures.water.ice import ALL_ICE
-from manchet.figures.water.mix_inputs import Around, GoingIn, going_in
-from manchet.formula.model import Formula, Stage, Step
+from manchet.figures.water.mix_inputs import MixInput, Surroundings, mix_inputs, surroundings
+from manchet.formula.model import Stage, Step
 from manchet.kitchen.model import Mixer
 from manchet.larder.book import Larder
 
@@ -55,8 +56,8 @@ class Balance(NamedTuple):
 
     wanted: Fraction
     """Celsius that the mix is to reach."""
-    free: tuple[GoingIn, ...]
-    rest: tuple[GoingIn, ...]
+    free: tuple[MixInput, ...]
+    rest: tuple[MixInput, ...]
     room: Fraction
     """Celsius of the bowl."""
     warming: Warming
@@ -123,7 +124,13 @@ class Balance(NamedTuple):
         return Estimate(model(self.warming.wetting, self.warming.friction.likely, NOTHING), min(ends), max(ends))
 
 
-def balance_of(stage: Stage, formula: Formula, place: Around, mixer: Mixer | None, larder: Larder) -> Balance | None:
+@once
+def balance(work: Work, stage: Stage) -> Balance | None:
+    """The balance of a stage where and how this work makes it."""
+    return balance_of(stage, work, surroundings(work), work.mixes.mixer)
+
+
+def balance_of(stage: Stage, work: Work, place: Surroundings, mixer: Mixer | None) -> Balance | None:
     """What meets in a stage's bowl until its mix has the wanted temperature; None where the file wants none.
 
     There is no free liquid where each has a temperature in the file, and where it is too little to warm or cool the rest.
@@ -134,8 +141,8 @@ def balance_of(stage: Stage, formula: Formula, place: Around, mixer: Mixer | Non
     until, celsius = wanted
     before = stage.steps[: until + 1]
     added = {goes.key for step in before if step.verb == "add" for goes in step.goes}
-    things = going_in((p for p in stage.portions if p.share and (not p.held or p.key in added)), formula, place, larder)
-    free = _free(things, larder)
+    things = mix_inputs((p for p in stage.portions if p.share and (not p.held or p.key in added)), work, place)
+    free = _free(things, work.larder)
     flour = sum((t.portion.share for t in things if t.portion.is_flour and not t.portion.stage), NOTHING)
     return Balance(
         wanted=celsius,
@@ -147,7 +154,7 @@ def balance_of(stage: Stage, formula: Formula, place: Around, mixer: Mixer | Non
     )
 
 
-def capacity(things: Iterable[GoingIn]) -> Fraction:
+def capacity(things: Iterable[MixInput]) -> Fraction:
     return sum((thing.capacity for thing in things), NOTHING)
 
 
@@ -163,7 +170,7 @@ def wanted_of(steps: tuple[Step, ...]) -> tuple[int, Fraction] | None:
     return found
 
 
-def _free(things: tuple[GoingIn, ...], larder: Larder) -> tuple[GoingIn, ...]:
+def _free(things: tuple[MixInput, ...], larder: Larder) -> tuple[MixInput, ...]:
     """Water without a temperature in the file; where there is too little of it, with it the most of the milk, beer or
     juice, or all of them, the largest first."""
     enough = LEVER * capacity(things)
@@ -176,10 +183,10 @@ def _free(things: tuple[GoingIn, ...], larder: Larder) -> tuple[GoingIn, ...]:
     return ()
 
 
-def _is_water(thing: GoingIn) -> bool:
+def _is_water(thing: MixInput) -> bool:
     return thing.portion.ingredient is not None and thing.portion.ingredient.class_ == "water"
 
 
-def _may_be_warmed(thing: GoingIn, larder: Larder) -> bool:
+def _may_be_warmed(thing: MixInput, larder: Larder) -> bool:
     ingredient = thing.portion.ingredient
     return ingredient is not None and ingredient.class_ in POURED and larder.poured(ingredient).water >= WATERY

@@ -5,14 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from manchet.batch.mixes import Mixes
-from manchet.batch.model import Batch
+from manchet.batch.work import Work, once
 from manchet.figures.water.dough_temperature import Warming, balance_of
 from manchet.figures.water.friction import Friction
-from manchet.figures.water.mix_inputs import around
+from manchet.figures.water.mix_inputs import surroundings_in
 from manchet.figures.water.stage_water import HOT, StageWater
 from manchet.kitchen.model import Cold, Kitchen
-from manchet.larder.book import Larder
 
 ROOM, TAP, FRIDGE = Fraction(21), Fraction(12), Fraction(5)
 """Celsius of a kitchen at home that does not say. Our rule."""
@@ -22,15 +20,16 @@ BY_HAND = Friction(
 )
 
 
-def home_waters(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder) -> Mapping[str, StageWater]:
+@once
+def home_waters(work: Work) -> Mapping[str, StageWater]:
     """By the key of the stage, for each that is mixed to a temperature, the dough too; a scald's water is hot anyway."""
-    if batch.formula.preparation:
+    if work.formula.preparation:
         return {}
-    place = around(_with_usual(kitchen), mixes.makings)
+    place = surroundings_in(_with_usual(work.kitchen), work.mixes.makings)
     found = {}
-    for making in mixes.makings:
+    for making in work.mixes.makings:
         stage = making.stage.stage
-        balance = None if stage.word in HOT else balance_of(stage, batch.formula, place, None, larder)
+        balance = None if stage.word in HOT else balance_of(stage, work, place, None)
         if balance is None or not balance.free:
             continue
         warming, other = (Warming(w.wetting, BY_HAND) for w in (balance.warming, balance.other))

@@ -7,11 +7,12 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.batch.mixes import Making
+from manchet.batch.work import Work, once
 from manchet.figures.fermentation.cooling import Warmth, exactly, stood
 from manchet.figures.water.heat import BOWL, PASTE, specific_heat
 from manchet.formula.model import Formula, Portion, Stage
 from manchet.kitchen.model import Kitchen
-from manchet.larder.book import DRY_BELOW, Larder
+from manchet.larder.book import DRY_BELOW
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal
 
@@ -35,7 +36,7 @@ SOME = Fraction(5000)
 """Grams of a stage of which nobody says how much is made: about a bowl. Our rule."""
 
 
-class Around(NamedTuple):
+class Surroundings(NamedTuple):
     """The temperatures things have if nothing else is said, Celsius."""
 
     air: Fraction
@@ -46,7 +47,7 @@ class Around(NamedTuple):
     """Grams in one making of a stage, by its key: a large hot stage keeps its heat, a small one loses it."""
 
 
-class GoingIn(NamedTuple):
+class MixInput(NamedTuple):
     """One thing that goes in: Celsius, kJ/kg K, why it is so warm, and between what it may lie if that is an estimate."""
 
     portion: Portion
@@ -76,11 +77,17 @@ class GoingIn(NamedTuple):
         return NOTHING if self.ends is None else self.capacity * (self.ends[1] - self.celsius)
 
 
-def around(kitchen: Kitchen, makings: Iterable[Making] = ()) -> Around:
+@once
+def surroundings(work: Work) -> Surroundings:
+    """Those of the kitchen it is made in."""
+    return surroundings_in(work.kitchen, work.mixes.makings)
+
+
+def surroundings_in(kitchen: Kitchen, makings: Iterable[Making] = ()) -> Surroundings:
     """The kitchen's own figures; what it does not give is as warm as its air, or 20 C."""
     air = kitchen.air if kitchen.air is not None else ROOM
     fridges = (cold.keeps for cold in kitchen.colds if cold.word == "fridge" and cold.keeps is not None)
-    return Around(
+    return Surroundings(
         air=air,
         flour=kitchen.flour if kitchen.flour is not None else air,
         tap=kitchen.tap if kitchen.tap is not None else air,
@@ -89,27 +96,19 @@ def around(kitchen: Kitchen, makings: Iterable[Making] = ()) -> Around:
     )
 
 
-def going_in(portions: Iterable[Portion], formula: Formula, place: Around, larder: Larder) -> tuple[GoingIn, ...]:
+def mix_inputs(portions: Iterable[Portion], work: Work, place: Surroundings) -> tuple[MixInput, ...]:
     """Each portion as it is weighed."""
-    found = []
-    for portion in portions:
-        inner = _inner(portion, formula)
-        if inner is not None:
-            specific = _stage_heat(inner, formula, place, larder)
-        else:
-            specific = PASTE if portion.ingredient is None else specific_heat(portion.ingredient, larder)
-        found.append(_going_in(portion, specific, inner, formula, place, larder))
-    return tuple(found)
+    return tuple(_mix_input(portion, work, place) for portion in portions)
 
 
-def met(things: Iterable[GoingIn]) -> Fraction | None:
+def temperature_together(things: Iterable[MixInput]) -> Fraction | None:
     """Celsius at which things meet: none of them gains or loses but to another. None if there is nothing."""
     things = tuple(things)
     capacity = sum((thing.capacity for thing in things), Fraction(0))
     return sum((thing.heat for thing in things), Fraction(0)) / capacity if capacity else None
 
 
-def last_temperature(stage: Stage, formula: Formula, place: Around, larder: Larder) -> Warmth | None:
+def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Warmth | None:
     """How warm a stage is when it is used: the last figure its steps reach or stand in; how far a hot one has cooled is an
     estimate.
 
@@ -117,7 +116,7 @@ def last_temperature(stage: Stage, formula: Formula, place: Around, larder: Lard
     """
     warmth: Warmth | None = None
     if any(p.celsius is not None for p in stage.portions):
-        warmth = _met_in_a_bowl([p for p in stage.portions if not p.held], formula, place, larder)
+        warmth = _together_in_a_bowl([p for p in stage.portions if not p.held], work, place)
     for step in stage.steps:
         reached = next((r.value.likely for r in step.reaches if r.what in ("temperature", "core")), None)
         if reached is not None:
@@ -130,7 +129,7 @@ def last_temperature(stage: Stage, formula: Formula, place: Around, larder: Lard
             warmth = exactly(Fraction(100))
         elif step.verb in ("rest", "cool", "chill", "soak", "ripen") and step.time is not None:
             if warmth is not None and warmth.likely - place.air >= HOTTER:
-                specific = _stage_heat(stage, formula, place, larder)
+                specific = specific_heat_of(work, stage)
                 to = place.fridge if step.verb == "chill" else place.air
                 warmth = stood(warmth, step.time.likely, place.made.get(stage.key) or SOME, to, specific)
             elif step.time.likely >= STANDS_OUT:
@@ -138,10 +137,10 @@ def last_temperature(stage: Stage, formula: Formula, place: Around, larder: Lard
     return warmth
 
 
-def _met_in_a_bowl(portions: Iterable[Portion], formula: Formula, place: Around, larder: Larder) -> Warmth | None:
+def _together_in_a_bowl(portions: Iterable[Portion], work: Work, place: Surroundings) -> Warmth | None:
     """At what things meet; the colder end is with a bowl, as warm as the room, that takes its part of the heat."""
-    things = going_in(portions, formula, place, larder)
-    warmth = met(things)
+    things = mix_inputs(portions, work, place)
+    warmth = temperature_together(things)
     if warmth is None:
         return None
     with_bowl = (warmth + BOWL * place.air) / (1 + BOWL)
@@ -153,29 +152,36 @@ def _inner(portion: Portion, formula: Formula) -> Stage | None:
     return next((stage for stage in formula.stages if portion.stage and stage.key == portion.stage), None)
 
 
-def _stage_heat(stage: Stage, formula: Formula, place: Around, larder: Larder) -> Fraction:
+@once
+def specific_heat_of(work: Work, stage: Stage) -> Fraction:
     """kJ/kg K of what a stage is mixed of."""
-    things = going_in(stage.portions, formula, place, larder)
-    weight = sum((thing.portion.share for thing in things), Fraction(0))
-    return sum((thing.capacity for thing in things), Fraction(0)) / weight if weight else PASTE
+    weight = sum((portion.share for portion in stage.portions), Fraction(0))
+    capacity = sum((portion.share * _specific_heat(portion, work) for portion in stage.portions), Fraction(0))
+    return capacity / weight if weight else PASTE
 
 
-def _going_in(
-    portion: Portion, specific: Fraction, inner: Stage | None, formula: Formula, place: Around, larder: Larder
-) -> GoingIn:
+def _specific_heat(portion: Portion, work: Work) -> Fraction:
+    inner = _inner(portion, work.formula)
+    if inner is not None:
+        return specific_heat_of(work, inner)
+    return PASTE if portion.ingredient is None else specific_heat(portion.ingredient, work.larder)
+
+
+def _mix_input(portion: Portion, work: Work, place: Surroundings) -> MixInput:
+    specific, inner = _specific_heat(portion, work), _inner(portion, work.formula)
     if inner is None or portion.celsius is not None:
         celsius, why = _celsius(portion, place)
-        return GoingIn(portion, celsius, specific, why)
-    last = last_temperature(inner, formula, place, larder)
+        return MixInput(portion, celsius, specific, why)
+    last = last_temperature(inner, work, place)
     if last is None:
-        return GoingIn(portion, place.air, specific, "as warm as the room")
+        return MixInput(portion, place.air, specific, "as warm as the room")
     if last.low == last.high:
-        return GoingIn(portion, last.likely, specific, "as its last step leaves it")
+        return MixInput(portion, last.likely, specific, "as its last step leaves it")
     why = f"an estimate of how far it has cooled, {decimal(last.low, 0)} to {decimal(last.high, 0)} C"
-    return GoingIn(portion, last.likely, specific, why, (last.low, last.high))
+    return MixInput(portion, last.likely, specific, why, (last.low, last.high))
 
 
-def _celsius(portion: Portion, place: Around) -> tuple[Fraction, str]:
+def _celsius(portion: Portion, place: Surroundings) -> tuple[Fraction, str]:
     ingredient = portion.ingredient
     if portion.celsius is not None:
         return portion.celsius, "as the file says"

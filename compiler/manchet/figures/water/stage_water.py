@@ -6,16 +6,13 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes
-from manchet.batch.model import Batch
+from manchet.batch.work import Work, once
 from manchet.figures.figure import Figure, Given
-from manchet.figures.water.dough_temperature import RULE, SOURCE, Balance, Estimate, balance_of
+from manchet.figures.water.dough_temperature import RULE, SOURCE, Balance, Estimate, balance
 from manchet.figures.water.ice import ice_in
-from manchet.figures.water.mix_inputs import Around, around
+from manchet.figures.water.mix_inputs import Surroundings, surroundings
 from manchet.figures.water.water_grid import BOILING
 from manchet.formula.model import Stage
-from manchet.kitchen.model import Kitchen
-from manchet.larder.book import Larder
 from manchet.quantities.printing import decimal, rounded
 
 HOT = frozenset({"scald"})
@@ -28,7 +25,7 @@ class StageWater(NamedTuple):
     stage: Stage
     balance: Balance
     celsius: Estimate
-    around: Around
+    around: Surroundings
     ice: Fraction | None
 
     @property
@@ -42,26 +39,27 @@ class StageWater(NamedTuple):
         return frozenset(thing.portion.key for thing in self.balance.free)
 
 
-def stage_waters(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder) -> Mapping[str, StageWater]:
+@once
+def stage_waters(work: Work) -> Mapping[str, StageWater]:
     """By the key of the stage, for each that is mixed to a temperature in a kitchen that gives its own.
 
     None for the dough, which has a sheet's grid, and for a scald.
     """
-    if batch.formula.preparation or (kitchen.air is None and kitchen.flour is None):
+    kitchen = work.kitchen
+    if work.formula.preparation or (kitchen.air is None and kitchen.flour is None):
         return {}
     found = {}
-    place = around(kitchen, mixes.makings)
-    for making in mixes.makings[:-1]:
+    for making in work.mixes.makings[:-1]:
         stage = making.stage.stage
-        balance = None if stage.word in HOT else balance_of(stage, batch.formula, place, mixes.mixer, larder)
-        if balance is None or not balance.free:
+        met = None if stage.word in HOT else balance(work, stage)
+        if met is None or not met.free:
             continue
-        celsius = balance.water()
-        keys = {thing.portion.key for thing in balance.free}
+        celsius = met.water()
+        keys = {thing.portion.key for thing in met.free}
         grams = sum((w.grams for w in making.weighed if w.portion.key in keys), Fraction(0))
-        tap = kitchen.tap if balance.of_water else None
-        ice = None if tap is None or celsius.likely < balance.coldest else ice_in(grams, tap, celsius.likely)
-        found[stage.key] = StageWater(stage, balance, celsius, place, ice)
+        tap = kitchen.tap if met.of_water else None
+        ice = None if tap is None or celsius.likely < met.coldest else ice_in(grams, tap, celsius.likely)
+        found[stage.key] = StageWater(stage, met, celsius, surroundings(work), ice)
     return found
 
 

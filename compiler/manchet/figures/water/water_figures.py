@@ -9,7 +9,7 @@ from manchet.figures.figure import Figure, Given
 from manchet.figures.water import base_temperature, ice
 from manchet.figures.water.dough_temperature import RULE, SOURCE
 from manchet.figures.water.heat import BOWL, CHOI_OKOS, WETTING
-from manchet.figures.water.mix_inputs import GoingIn
+from manchet.figures.water.mix_inputs import MixInput
 from manchet.figures.water.water_grid import Water
 from manchet.quantities.printing import decimal, rounded
 
@@ -57,7 +57,7 @@ def _balance(water: Water, wanted: Given) -> Figure:
     return Figure(f"{water.liquid} temperature", rounded(water.celsius.likely, 0), "C", rule, inputs, SOURCE)
 
 
-def _brought(thing: GoingIn) -> Figure:
+def _brought(thing: MixInput) -> Figure:
     portion = thing.portion
     where = portion.place.where
     inputs = (

@@ -10,14 +10,12 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes
 from manchet.batch.model import Batch
+from manchet.batch.work import Work, once
 from manchet.figures.water.dough_temperature import Balance, Estimate, balance_of
 from manchet.figures.water.ice import ice_in
-from manchet.figures.water.mix_inputs import HOTTER, GoingIn, around
+from manchet.figures.water.mix_inputs import HOTTER, MixInput, surroundings
 from manchet.formula.draft import PREFERMENTS
-from manchet.kitchen.model import Kitchen
-from manchet.larder.book import Larder
 
 STEP = Fraction(4)
 """Celsius between two lines of the grid. Our rule: about what a night does to a flour store."""
@@ -68,7 +66,7 @@ class Water(NamedTuple):
     ice: Fraction | None
     """Grams, as in `Cell`."""
     grid: tuple[Row, ...]
-    hot: tuple[GoingIn, ...] = ()
+    hot: tuple[MixInput, ...] = ()
     """The stages that go in much warmer than the room: how warm is read, or assumed, and moves the water."""
     preferments: frozenset[str] = frozenset()
     """The keys of the stages that `preferment` is of."""
@@ -83,21 +81,22 @@ class Water(NamedTuple):
         return self.celsius.likely + self.flour + self.room + (self.preferment or 0)
 
 
-def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step: Fraction = STEP) -> Water | None:
+@once
+def water_of(work: Work, step: Fraction = STEP) -> Water | None:
     """The water of the dough; None where its mix is to reach no temperature, or all it is made with has one.
 
     `step` is what the grid goes by, in Celsius.
     """
-    place = around(kitchen, mixes.makings)
+    batch, kitchen, mixes, place = work.batch, work.kitchen, work.mixes, surroundings(work)
 
     def at(flour: Fraction, room: Fraction) -> Balance | None:
         now = place._replace(flour=flour, air=room)
-        return balance_of(batch.stages[-1].stage, batch.formula, now, mixes.mixer, larder)
+        return balance_of(work.dough.stage, work, now, mixes.mixer)
 
     balance = at(place.flour, place.air)
     if balance is None or not balance.free:
         return None
-    grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * _bowl(batch, mixes)
+    grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * batch.flour / mixes.number
     tap = kitchen.tap if balance.of_water else None
 
     def cell(flour: Fraction, room: Fraction) -> Cell:
@@ -129,11 +128,6 @@ def water_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, larder: Larder, step:
         grid=grid if assumed else (),
         hot=tuple(t for t in balance.rest if t.portion.stage and t.celsius - place.air >= HOTTER),
     )
-
-
-def _bowl(batch: Batch, mixes: Mixes) -> Fraction:
-    """Grams of all flour that one mix of the dough stands for."""
-    return batch.flour / mixes.number
 
 
 def _preferment(balance: Balance, batch: Batch) -> Fraction | None:

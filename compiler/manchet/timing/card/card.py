@@ -8,8 +8,7 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
-from manchet.batch.mixes import Mixes
-from manchet.batch.model import Batch
+from manchet.batch.work import Work, once
 from manchet.formula.model import Range, Who
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import rounded
@@ -52,11 +51,12 @@ class Course(NamedTuple):
     total: Fraction
 
 
-def course_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> Course:
+@once
+def course_of(work: Work) -> Course:
     """Jobs, their beginnings, and the firing of the ovens; the first of all at 0."""
-    jobs = network_of(batch, kitchen, mixes)
+    jobs = network_of(work)
     starts = starts_of(jobs)
-    firings = firings_of(jobs, starts, kitchen)
+    firings = firings_of(jobs, starts, work.kitchen)
     earliest = min([Fraction(0), *(firing.begins for firing in firings)])
     starts = tuple(start - earliest for start in starts)
     firings = tuple(firing.later(-earliest) for firing in firings)
@@ -64,18 +64,19 @@ def course_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> Course:
     return Course(jobs, starts, firings, total)
 
 
-def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
+def card_of(work: Work, when: When) -> Card:
     """The card, counted forward from a start or back from the moment the bread is ready.
 
     Times are rounded to the minute as they are turned into clock times, always from the first line, so that the same
     work begun a quarter of an hour later reads a quarter of an hour later in every line.
     """
-    course = course_of(batch, kitchen, mixes)
+    batch, kitchen, course = work.batch, work.kitchen, course_of(work)
     start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
     while when.not_before is not None and start < when.not_before:
         start += DAY
-    rows = with_floors(_rows(course, kitchen, start), batch, kitchen)
-    rows = with_far(with_rooms(with_cooling(rows, batch, mixes), batch, kitchen), batch, kitchen)
+    rows = _rows(course, kitchen, start)
+    for remarks in (with_floors, with_cooling, with_rooms, with_far):
+        rows = remarks(work, rows)
     return Card(
         name=batch.formula.name,
         start=start,
@@ -84,9 +85,9 @@ def card_of(batch: Batch, kitchen: Kitchen, mixes: Mixes, when: When) -> Card:
         rows=rows,
         came_out_at=came_out_at(batch),
         before_you_go=before_you_go(batch, rows),
-        clashes=clashes_of(batch, rows, kitchen),
+        clashes=clashes_of(work, rows),
         lanes=lanes_of(batch.formula.name, rows, kitchen),
-        mixes=mixes.number,
+        mixes=work.mixes.number,
         untimed=sum(1 for row in rows if row.job == "step" and not row.timed),
         swapped=batch.formula.swapped,
         moved=batch.formula.moved,

@@ -8,6 +8,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Who
 from manchet.formula.nouns import same_noun
@@ -25,11 +26,12 @@ class Use(NamedTuple):
     who: str
 
 
-def clashes_of(batch: Batch, rows: tuple[Row, ...], kitchen: Kitchen) -> tuple[Clash, ...]:
+def clashes_of(work: Work, rows: tuple[Row, ...]) -> tuple[Clash, ...]:
     """All clashes, in order of time. What the kitchen does not say (places in the oven, hands) is not judged."""
+    kitchen = work.kitchen
     found: list[Clash] = []
     for oven in kitchen.ovens:
-        found += _too_much("oven", oven.name, _oven_uses(batch, rows, kitchen, oven))
+        found += _too_much("oven", oven.name, _oven_uses(work, rows, oven))
     if kitchen.mixers:
         found += _too_much("mixer", _joint_name(kitchen), _mixer_uses(rows, kitchen))
     if kitchen.hands:
@@ -52,18 +54,18 @@ def _too_much(what: str, name: str, uses: Iterable[Use]) -> list[Clash]:
     return found
 
 
-def _oven_uses(batch: Batch, rows: tuple[Row, ...], kitchen: Kitchen, oven: Oven) -> list[Use]:
+def _oven_uses(work: Work, rows: tuple[Row, ...], oven: Oven) -> list[Use]:
     """What each dough takes of an oven's places, from its first phase to its last."""
     found: dict[tuple[str, int], Use] = {}
     for row in rows:
-        if row.job != "step" or row.step is None or oven_of(row.step, kitchen) != oven:
+        if row.job != "step" or row.step is None or oven_of(row.step, work.kitchen) != oven:
             continue
-        share = _share_of_oven(batch, row, oven)
+        share = _share_of_oven(work.batch, row, oven)
         if share is None:
             continue
         before = found.get((row.branch, row.mix))
         start = before.start if before is not None else row.start
-        found[row.branch, row.mix] = Use(start, row.end, share, _said(batch, row))
+        found[row.branch, row.mix] = Use(start, row.end, share, _said(work.batch, row))
     return list(found.values())
 
 

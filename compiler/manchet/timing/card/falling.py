@@ -7,11 +7,11 @@ from datetime import datetime
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.curve import IN_OVEN, after, hours_to
 from manchet.figures.oven.loading_plan import drop_of, full_load
-from manchet.kitchen.model import Kitchen, Oven
+from manchet.kitchen.model import Oven
 from manchet.timing.card.values import Floor, Row
 
 
@@ -28,17 +28,17 @@ class _Inside(NamedTuple):
     takes: Fraction
 
 
-def with_floors(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> tuple[Row, ...]:
+def with_floors(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
     """The rows; those at which a load goes into an oven whose fall is known say how hot its floor is then.
 
     Hour 0 is where the fire is out (`firings`); without one the oven is taken to be as hot as the first load wants it. What loads take out of it is counted where
     the kitchen says it.
     """
-    return tuple(_rows(rows, batch, kitchen)) if any(oven.falls for oven in kitchen.ovens) else rows
+    return tuple(_rows(work, rows)) if any(oven.falls for oven in work.kitchen.ovens) else rows
 
 
-def _rows(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> Iterator[Row]:
-    bakes = {bake.phases[0].place: bake for bake in bakes_of(batch, kitchen) if not bake.stage}
+def _rows(work: Work, rows: tuple[Row, ...]) -> Iterator[Row]:
+    bakes = {bake.phases[0].place: bake for bake in bakes_of(work) if not bake.stage}
     full = full_load(tuple(bakes.values()))
     floors: dict[str, _Reading] = {}
     empty: set[str] = set()

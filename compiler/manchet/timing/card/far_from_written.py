@@ -3,21 +3,20 @@
 from __future__ import annotations
 
 from manchet.batch.far_from_written import FarStep, far_step
-from manchet.batch.model import Batch
-from manchet.kitchen.model import Kitchen
+from manchet.batch.work import Work
 from manchet.timing.card.values import Row
 
 
-def with_far(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> tuple[Row, ...]:
+def with_far(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
     """The rows; each such step says so, the first time it is done."""
-    stages = {stage.stage.name: stage for stage in batch.stages[:-1]} | {"": batch.stages[-1]}
+    stages = {stage.stage.name: stage for stage in work.batch.stages[:-1]} | {"": work.dough}
     seen: set[tuple[str, str]] = set()
     found = []
     for row in rows:
         far: FarStep | None = None
         if row.step is not None and row.job == "step":
             stage = None if row.branch else stages.get(row.stage)
-            far = far_step(row.step.verb, batch, stage, kitchen, row.branch)
+            far = far_step(work, row.step.verb, stage, row.branch)
             where = (row.step.verb, row.stage or row.branch)
             far = None if where in seen else far
             seen.add(where)

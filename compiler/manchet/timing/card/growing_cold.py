@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from manchet.batch.mixes import Mixes
-from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.fermentation.chilling import chilled_in
 from manchet.formula.model import Range
 from manchet.timing.card.values import Row
 
 
-def with_cooling(rows: tuple[Row, ...], batch: Batch, mixes: Mixes) -> tuple[Row, ...]:
+def with_cooling(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
     """The rows; those that put a warm dough into a fridge say from when to when its middle is cold."""
-    cold = {(one.step.place, one.branch): Range(*one.cold_after) for one in chilled_in(batch, mixes) if one.cold_after}
+    cold = {(one.step.place, one.branch): Range(*one.cold_after) for one in chilled_in(work) if one.cold_after}
     return tuple(
         row._replace(cold_after=cold.get((row.step.place, row.branch)) or cold.get((row.step.place, "")))
         if row.step is not None and row.job == "step"

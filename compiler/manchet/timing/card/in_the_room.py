@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.fermentation.another_warmth import Elsewhere, Waiting, waits_of
 from manchet.formula.model import Range
 from manchet.kitchen.model import Kitchen
@@ -23,15 +23,15 @@ PROVED_WITHIN = Fraction(3)
 """The same for bulk and proof in a prover, which has a knob. Our rule."""
 
 
-def with_rooms(rows: tuple[Row, ...], batch: Batch, kitchen: Kitchen) -> tuple[Row, ...]:
+def with_rooms(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
     """The rows; a wait that names no place says what it takes at the kitchen's own air; nothing where the model of its
     warmth is silent even as written."""
-    air = kitchen.air
+    air = work.kitchen.air
     if air is None:
         return rows
     there = {}
-    for wait in waits_of(batch.formula):
-        if _has_its_place(wait, air, kitchen) or wait.at(wait.celsius) is None:
+    for wait in waits_of(work.formula):
+        if _has_its_place(wait, air, work.kitchen) or wait.at(wait.celsius) is None:
             continue
         elsewhere = wait.at(air)
         there[wait.step.place] = InRoom(

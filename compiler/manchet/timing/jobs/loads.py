@@ -6,12 +6,11 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.model import Batch
+from manchet.batch.work import Work
 from manchet.figures.oven.bakes import holds_of, loads_of
 from manchet.figures.oven.curve import IN_OVEN, oven_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
-from manchet.kitchen.model import Kitchen
 
 RECOVER = "recover"
 """The verb of the wait between two loads: no file says it, the kitchen's `recovers` does."""
@@ -26,13 +25,13 @@ class Doing(NamedTuple):
     loads: int = 0
 
 
-def in_loads(steps: Iterable[tuple[Step, Fraction]], batch: Batch, kitchen: Kitchen, noun: str = "") -> Iterator[Doing]:
+def in_loads(work: Work, steps: Iterable[tuple[Step, Fraction]], noun: str = "") -> Iterator[Doing]:
     """The steps of a chain; each bake once for every load. A step that says `6 at a time` counts its own loads."""
     waiting = [Doing(step, pieces) for step, pieces in steps]
     while waiting:
         run = _bake_at_the_beginning(waiting)
         if run:
-            yield from _load_by_load(waiting[:run], batch, kitchen, noun)
+            yield from _load_by_load(work, waiting[:run], noun)
         else:
             yield waiting[0]
         del waiting[: run or 1]
@@ -49,11 +48,11 @@ def _bake_at_the_beginning(doings: list[Doing]) -> int:
     return run
 
 
-def _load_by_load(run: list[Doing], batch: Batch, kitchen: Kitchen, noun: str) -> Iterator[Doing]:
+def _load_by_load(work: Work, run: list[Doing], noun: str) -> Iterator[Doing]:
     first = run[0]
-    oven = oven_of(first.step, kitchen)
-    sorts = tuple(piece for piece in batch.pieces if not noun or same_noun(noun, piece.noun))
-    holds = None if oven is None else holds_of(first.step, sorts, batch.formula, kitchen, oven)
+    oven = oven_of(first.step, work.kitchen)
+    sorts = tuple(piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun))
+    holds = None if oven is None else holds_of(work, first.step, sorts, oven)
     loads = loads_of(first.pieces, holds)
     if len(loads) == 1 or oven is None or any(doing.step.at_a_time for doing in run):
         yield from run

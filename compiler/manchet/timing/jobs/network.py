@@ -12,7 +12,8 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.batch.mixes import Mixes
-from manchet.batch.model import Batch, StageBatch
+from manchet.batch.model import StageBatch
+from manchet.batch.work import Work
 from manchet.formula.model import Stage, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Mixer
@@ -66,8 +67,9 @@ class Setting(NamedTuple):
     """The job after which the mixer is free for this mix."""
 
 
-def network_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> tuple[Job, ...]:
+def network_of(work: Work) -> tuple[Job, ...]:
     """All jobs of a batch. A stage without steps makes no job; what it uses must be done before it is used itself."""
+    batch, kitchen, mixes = work.batch, work.kitchen, work.mixes
     jobs: list[Job] = []
     done: dict[tuple[str, int], tuple[int, ...]] = {}
     bowl_free: int | None = None
@@ -76,7 +78,7 @@ def network_of(batch: Batch, kitchen: Kitchen, mixes: Mixes) -> tuple[Job, ...]:
         is_dough = made is dough
         for mix in _mixes_of(made, is_dough, mixes):
             setting = Setting(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
-            trunk, *branches = _chains(batch, made, is_dough, mix, mixes.number, kitchen)
+            trunk, *branches = _chains(work, made, is_dough, mix)
             begins = len(jobs)
             end = _lay(jobs, trunk, None, setting)
             for branch in branches:
@@ -102,25 +104,23 @@ def _mixes_of(made: StageBatch, is_dough: bool, mixes: Mixes) -> tuple[int, ...]
     return tuple(range(1, mixes.number + 1)) if several else (0,)
 
 
-def _chains(
-    batch: Batch, made: StageBatch, is_dough: bool, mix: int, number: int, kitchen: Kitchen
-) -> tuple[Chain, ...]:
+def _chains(work: Work, made: StageBatch, is_dough: bool, mix: int) -> tuple[Chain, ...]:
     """The steps of a stage; for the dough also those of its branches, with the pieces of this mix."""
     steps = made.stage.steps
     if not is_dough:
         return (Chain(made, "", tuple(Doing(step, Fraction(0)) for step in steps)),)
-    pieces = [(p.noun, _of_this_mix(p.number, mix, number)) for p in batch.pieces]
+    pieces = [(p.noun, _of_this_mix(p.number, mix, work.mixes.number)) for p in work.batch.pieces]
     everything = sum((n for _, n in pieces), Fraction(0))
     divides = next((at for at, step in enumerate(steps) if step.verb == "divide"), None)
     handled = tuple(
         (step, everything if divides is None or at >= divides else Fraction(0)) for at, step in enumerate(steps)
     )
     branches = []
-    for branch in batch.formula.branches:
+    for branch in work.formula.branches:
         of_branch = sum((n for noun, n in pieces if same_noun(noun, branch.noun)), Fraction(0))
-        parted = in_loads(((step, of_branch) for step in branch.steps), batch, kitchen, branch.noun)
+        parted = in_loads(work, ((step, of_branch) for step in branch.steps), branch.noun)
         branches.append(Chain(made, branch.noun, tuple(parted)))
-    return (Chain(made, "", tuple(in_loads(handled, batch, kitchen))), *branches)
+    return (Chain(made, "", tuple(in_loads(work, handled))), *branches)
 
 
 def _of_this_mix(pieces: Fraction, mix: int, number: int) -> Fraction:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.batch.weighing import Table, WeighedLine
+from manchet.batch.weighed_table import Table, WeighedLine
 from manchet.quantities.printing import rounded
 
 

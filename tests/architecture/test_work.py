@@ -1,0 +1,56 @@
+"""A batch, its kitchen, its larder, its order and its formula travel together, as a `Work`; only its makers hold them apart."""
+
+from __future__ import annotations
+
+import ast
+import re
+from pathlib import Path
+
+PACKAGE = Path(__file__).parents[2] / "compiler" / "manchet"
+
+PARTS = {"Formula", "Order", "Batch", "Kitchen", "Larder"}
+
+MAKERS = {
+    "batch/work.py": {"__init__", "work_of"},
+    "batch/sizing.py": {"sized"},
+    "batch/batching.py": {"batch_of"},
+    "batch/mixes.py": {"mixes_of"},
+    "batch/totals.py": {"totals_of"},
+    "workspace/bakery.py": {"work"},
+}
+"""What puts a Work together. Ten at most: whatever else needs two of the parts takes the Work."""
+
+
+def test_only_the_makers_of_a_work_take_two_of_its_parts() -> None:
+    found: dict[str, set[str]] = {}
+    for module in sorted(PACKAGE.rglob("*.py")):
+        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+            if not isinstance(node, ast.FunctionDef):
+                continue
+            given = [*node.args.posonlyargs, *node.args.args, *node.args.kwonlyargs]
+            named = [set(re.findall(r"\w+", ast.unparse(one.annotation))) & PARTS for one in given if one.annotation]
+            if sum(bool(parts) for parts in named) > 1:
+                found.setdefault(str(module.relative_to(PACKAGE)), set()).add(node.name)
+    assert found == MAKERS
+    assert sum(map(len, MAKERS.values())) <= 10
+
+
+def test_the_demo_is_divided_into_mixes_once_a_formula(monkeypatch) -> None:  # type: ignore[no-untyped-def]
+    """n formulas, n divisions: whoever wants the mixes of a work asks the work."""
+    from manchet.batch import work
+    from manchet.source.text import SourceText
+    from manchet.workspace.bakery import read
+
+    divided: list[str] = []
+    mixes_of = work.mixes_of
+
+    def counting(batch, kitchen, wet):  # type: ignore[no-untyped-def]
+        divided.append(batch.formula.name)
+        return mixes_of(batch, kitchen, wet)
+
+    monkeypatch.setattr(work, "mixes_of", counting)
+    recipes = PACKAGE.parents[1] / "recipes"
+    files = [SourceText(str(file), file.read_text(encoding="utf-8")) for file in sorted(recipes.rglob("*.bake"))]
+    bakery = read(files)
+    assert len(divided) == len(set(divided)) <= len(bakery.formulas)
+    assert len(divided) >= 20
