@@ -6,23 +6,37 @@ from typing import Any
 
 import pytest
 
-from manchet.sheets.words_of import TABLES, words_of
+from manchet.sheets.words_of import DEFAULT, LANGUAGES, OVERLAYS, table_called, words_of
 
 
-def shape(table: Any, path: str = "") -> dict[str, int]:
-    """Every phrase by its address, and how many places it leaves open."""
-    found: dict[str, int] = {}
+def phrases(table: Any, path: str = "") -> dict[str, Any]:
+    """Every phrase by its address."""
+    found: dict[str, Any] = {}
     for name, value in table.items():
-        if isinstance(value, dict):
-            found |= shape(value, f"{path}{name}.")
-        else:
-            found[path + name] = value.count("{}") if isinstance(value, str) else len(value)
+        found |= phrases(value, f"{path}{name}.") if isinstance(value, dict) else {path + name: value}
     return found
 
 
-def test_the_tables_have_the_same_words_with_the_same_places() -> None:
-    shapes = {name: shape(words_of(name).table) for name in TABLES}
-    assert shapes["British"] == shapes["American"]
+def places(phrase: str | list[str]) -> int:
+    """How many places a phrase leaves open, or how many words a list has."""
+    return phrase.count("{}") if isinstance(phrase, str) else len(phrase)
+
+
+def test_every_language_has_the_same_words_with_the_same_places() -> None:
+    base = phrases(words_of(DEFAULT).table)
+    assert len(base) > 500
+    for language in LANGUAGES:
+        said = phrases(words_of(language).table)
+        assert [address for address, phrase in base.items() if places(said[address]) != places(phrase)] == []
+        assert list(said) == list(base)
+
+
+@pytest.mark.parametrize("language", OVERLAYS)
+def test_an_overlay_says_only_what_it_prints_otherwise(language: str) -> None:
+    base, overlay = phrases(words_of(DEFAULT).table), phrases(table_called(OVERLAYS[language]))
+    assert [address for address in overlay if address not in base] == [], "the base has no such word"
+    assert [address for address, phrase in overlay.items() if phrase == base[address]] == [], "as in the base"
+    assert all(phrases(words_of(language).table)[address] == phrase for address, phrase in overlay.items())
 
 
 def test_each_house_has_its_own_spelling() -> None:
@@ -37,10 +51,10 @@ def test_every_verb_and_manner_of_the_language_can_be_printed() -> None:
     from manchet.syntax.classes import VERBS
 
     verbs = {o.canonical for openings in VERBS.values() for o in openings if o.token == "VERB"}
-    phrases = [o.reading.phrases for openings in VERBS.values() for o in openings if o.token == "VERB"]
-    manners = {p.canonical for some in phrases for found in some.values() for p in found if p.token == "MANNER"}
+    readings = [o.reading.phrases for openings in VERBS.values() for o in openings if o.token == "VERB"]
+    manners = {p.canonical for some in readings for found in some.values() for p in found if p.token == "MANNER"}
     assert len(verbs) > 40 and len(manners) > 10
-    for language in TABLES:
+    for language in LANGUAGES:
         assert [verb for verb in verbs if words_of(language).known("verbs", verb) is None] == []
         assert [word for word in manners if words_of(language).known("manner", word) is None] == []
 

@@ -1,4 +1,4 @@
-"""The printed words of a language, out of its one table."""
+"""The printed words of a language: British English is the base, and another language says only what it prints otherwise."""
 
 from __future__ import annotations
 
@@ -8,10 +8,11 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
-TABLES = {"British": "british", "American": "american"}
-"""The languages that can be printed, by the kitchen's word for them, and the table of each."""
-
 DEFAULT = "British"
+OVERLAYS = {"American": "american"}
+"""Every other language that can be printed, by the kitchen's word for it, and the table that is laid over the base."""
+
+LANGUAGES = (DEFAULT, *OVERLAYS)
 
 
 class Words:
@@ -45,6 +46,19 @@ class Words:
 @cache
 def words_of(language: str) -> Words:
     """The table for "British", "American", or "" (then British)."""
-    name = TABLES[language or DEFAULT]
-    text = files("manchet.sheets").joinpath("words", f"{name}.toml").read_text(encoding="utf-8")
-    return Words(tomllib.loads(text))
+    if language in ("", DEFAULT):
+        return Words(table_called("british"))
+    return Words(laid_over(words_of(DEFAULT).table, table_called(OVERLAYS[language])))
+
+
+def table_called(name: str) -> dict[str, Any]:
+    """One file of words as it stands; raises FileNotFoundError where there is none."""
+    return tomllib.loads(files("manchet.sheets").joinpath("words", f"{name}.toml").read_text(encoding="utf-8"))
+
+
+def laid_over(base: Mapping[str, Any], overlay: Mapping[str, Any]) -> dict[str, Any]:
+    """The base with the words of the overlay in place of its own, group by group."""
+    return {
+        name: laid_over(word, overlay.get(name, {})) if isinstance(word, dict) else overlay.get(name, word)
+        for name, word in base.items()
+    }
