@@ -14,32 +14,38 @@ GRAMMAR = Path(str(manchet.grammar.__file__)).parent
 
 
 class Generated(NamedTuple):
-    """A file that is made from another. `text` makes it; it raises `ValueError` where the source has mistakes."""
+    """A file that is made from others. `text` makes it; it raises `ValueError` where a source has mistakes."""
 
     file: Path
-    source: Path
-    text: Callable[[str], str]
+    text: Callable[[], str]
 
 
 def all_generated() -> tuple[Generated, ...]:
     from manchet.cautions import literals as hazards
     from manchet.figures.limits import literals as thresholds
     from manchet.larder import compile as larder
+    from manchet.sheets import data
     from manchet.syntax import tables as grammar
 
     limits, cautions, built_in = (PACKAGE / "figures" / "limits", PACKAGE / "cautions", PACKAGE / "larder")
     return (
-        Generated(GRAMMAR / "tables.py", GRAMMAR / "manchet.lark", grammar.module_of),
-        Generated(built_in / "builtin.py", built_in / "builtin.bake", larder.module_of),
-        Generated(limits / "thresholds.py", limits / "thresholds.toml", thresholds.module_of),
-        Generated(cautions / "hazards.py", cautions / "hazards.toml", hazards.module_of),
+        _translated(GRAMMAR / "manchet.lark", GRAMMAR / "tables.py", grammar.module_of),
+        _translated(built_in / "builtin.bake", built_in / "builtin.py", larder.module_of),
+        _translated(limits / "thresholds.toml", limits / "thresholds.py", thresholds.module_of),
+        _translated(cautions / "hazards.toml", cautions / "hazards.py", hazards.module_of),
+        Generated(PACKAGE / "sheets" / "sheet.schema.json", data.schema_text),
     )
+
+
+def _translated(source: Path, file: Path, text_of: Callable[[str], str]) -> Generated:
+    """A file that says what one other says, for the program to read."""
+    return Generated(file, lambda: text_of(source.read_text(encoding="utf-8")))
 
 
 def main() -> None:
     for one in all_generated():
         try:
-            text = one.text(one.source.read_text(encoding="utf-8"))
+            text = one.text()
         except ValueError as mistakes:
             sys.exit(str(mistakes))
         if not one.file.exists() or one.file.read_text(encoding="utf-8") != text:

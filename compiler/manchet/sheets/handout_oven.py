@@ -12,7 +12,7 @@ from manchet.figures.oven.core import core_of
 from manchet.figures.oven.floor import shapes
 from manchet.formula.model import Heat, Range, Step
 from manchet.sheets import wording
-from manchet.sheets.handout_values import Oven, Phase
+from manchet.sheets.handout_values import HomeOven, HomePhase
 from manchet.sheets.home_measures import FAN_LESS, HOTTEST, marks
 from manchet.sheets.home_size import floor_plan
 from manchet.sheets.measures import Measures
@@ -28,7 +28,7 @@ IN_A_POT = frozenset({"round", "oval", "ball", "boule", "batard"})
 """What is shaped so is round, or short enough for a pot. Our own rule."""
 
 
-def oven_of(bake: Sequence[Step], work: Work, pictures: Pictures, noun: str, grams: Fraction, m: Measures) -> Oven:
+def oven_of(bake: Sequence[Step], work: Work, pictures: Pictures, noun: str, grams: Fraction, m: Measures) -> HomeOven:
     """`grams`: of the largest piece that is baked here, of this noun."""
     ours = curve_of([_on_one_dial(step) for step in bake], pictures, m)
     if pictures is not None and grams >= POTTED and _on_a_stone(bake, work, noun):
@@ -40,7 +40,7 @@ def oven_of(bake: Sequence[Step], work: Work, pictures: Pictures, noun: str, gra
         about = m.degrees(wording.once(Fraction(core.celsius)))
         phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
     other = m.words["handout.celsius" if m.house.degrees == "F" else "handout.fahrenheit"]
-    return Oven(other, tuple(phases), tuple(_advice(bake, work, noun, grams, m)), (*ours, *shown))
+    return HomeOven(other, tuple(phases), tuple(_advice(bake, work, noun, grams, m)), (*ours, *shown))
 
 
 def _on_one_dial(step: Step) -> Step:
@@ -65,7 +65,7 @@ def _still(fan: Range) -> Range:
     return Range(*(None if end is None else end + FAN_LESS for end in fan))
 
 
-def _phase(step: Step, m: Measures) -> Phase:
+def _phase(step: Step, m: Measures) -> HomePhase:
     heat = dial(step)
     core = next((m.degrees(reach.value) for reach in step.reaches if reach.what == "core"), "")
     minutes = m.time(step.time) if step.time is not None else ""
@@ -73,9 +73,9 @@ def _phase(step: Step, m: Measures) -> Phase:
     if step.ramp is not None:
         notes = (m.words.say("say." + step.ramp[0], m.oven(step.ramp[1])), *notes)
     if heat is None:
-        return Phase(minutes, "", "", "", "", core, wording.look(step, m), step.why, notes)
+        return HomePhase(minutes, "", "", "", "", core, wording.look(step, m), step.why, notes)
     said = marks(heat, m)
-    return Phase(
+    return HomePhase(
         minutes, said.oven, said.fan, said.other, said.gas, core, wording.look(step, m), step.why, notes
     )  # fmt: skip
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from manchet.sheets.views import Caution, Fact, Figure, Overall, Row, Running
 
@@ -21,7 +21,7 @@ class Doing(NamedTuple):
     """Beside how many steps its pictures stand, from this one on."""
 
 
-class Phase(NamedTuple):
+class HomePhase(NamedTuple):
     """One phase of a bake as four ovens say it."""
 
     minutes: str
@@ -36,11 +36,12 @@ class Phase(NamedTuple):
     notes: tuple[str, ...] = ()
 
 
-class Oven(NamedTuple):
-    """`other` stands over the phases' other degrees."""
+class HomeOven(NamedTuple):
+    """A bake at home: its phases, and what to know of oven, pot and stone."""
 
     other: str
-    phases: tuple[Phase, ...]
+    """What stands over the phases' other degrees."""
+    phases: tuple[HomePhase, ...]
     advice: tuple[str, ...]
     figures: tuple[Figure, ...] = ()
 
@@ -50,7 +51,7 @@ class Way(NamedTuple):
 
     title: str
     doings: tuple[Doing, ...]
-    oven: Oven | None = None
+    oven: HomeOven | None = None
 
 
 class Section(NamedTuple):
@@ -93,6 +94,8 @@ class Bench(NamedTuple):
 
 
 class Handout(NamedTuple):
+    """A formula to take home: for hands and one domestic oven."""
+
     title: str
     about: str
     language: str
@@ -115,7 +118,7 @@ class Handout(NamedTuple):
     notes: tuple[str, ...]
     recipe: str
     """The same for machines: JSON-LD in the words of schema.org, fit to stand in HTML."""
-    form: str = "handout"
+    form: Literal["handout"] = "handout"
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
     figures: tuple[Figure, ...] = ()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from manchet.sheets.views import Box, Fact, Running
 
@@ -44,6 +44,8 @@ class Falling(NamedTuple):
 
 
 class OvenCard(NamedTuple):
+    """What goes into the falling ovens of a kitchen, in order; posted at the oven."""
+
     title: str
     language: str
     paper: str
@@ -52,4 +54,4 @@ class OvenCard(NamedTuple):
     missing: str
     """What is not on it because of a mistake in its file, or ""."""
     ovens: tuple[Falling, ...]
-    form: str = "oven"
+    form: Literal["oven"] = "oven"

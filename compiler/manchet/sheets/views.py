@@ -5,7 +5,7 @@ A view holds no number to reckon with and no name to look up. The same view is w
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from manchet.sheets.wait_values import Warmth, YeastTable
 from manchet.sheets.water_values import Water
@@ -110,8 +110,10 @@ class Line(NamedTuple):
 
 
 class Steps(NamedTuple):
+    """Steps one after another, in one table."""
+
     lines: tuple[Line, ...]
-    part: str = "steps"
+    part: Literal["steps"] = "steps"
 
 
 class Sort(NamedTuple):
@@ -126,12 +128,14 @@ class Sort(NamedTuple):
 
 
 class Divide(NamedTuple):
+    """The divide list: what is weighed off the dough."""
+
     sorts: tuple[Sort, ...]
     rest: str = ""
     """What is left of the dough when all pieces are weighed off, where that is anything to speak of."""
     off: tuple[str, ...] = ()
     """Between what the dough for a wanted baked weight lies, where the file gives no bake loss."""
-    part: str = "divide"
+    part: Literal["divide"] = "divide"
 
 
 class Branch(NamedTuple):
@@ -139,7 +143,7 @@ class Branch(NamedTuple):
 
     title: str
     adds: tuple[Row, ...] = ()
-    part: str = "branch"
+    part: Literal["branch"] = "branch"
 
 
 class Phase(NamedTuple):
@@ -155,17 +159,19 @@ class Phase(NamedTuple):
 
 
 class Bake(NamedTuple):
+    """The phases of one bake, in one table; the boxes stand beside each."""
+
     phases: tuple[Phase, ...]
     boxes: tuple[Box, ...] = ()
     notes: tuple[str, ...] = ()
-    part: str = "bake"
+    part: Literal["bake"] = "bake"
 
 
 class Figures(NamedTuple):
     """Pictures of a stage or of a bake, in one row."""
 
     figures: tuple[Figure, ...]
-    part: str = "figures"
+    part: Literal["figures"] = "figures"
 
 
 class Caution(NamedTuple):
@@ -180,7 +186,7 @@ class Caution(NamedTuple):
     missed: str = ""
     source: str = ""
     grave: bool = True
-    part: str = "caution"
+    part: Literal["caution"] = "caution"
 
 
 Part = Steps | Divide | Branch | Bake | Figures | Caution
@@ -222,6 +228,8 @@ class Overall(NamedTuple):
 
 
 class PrepSheet(NamedTuple):
+    """One formula at one size, in the order of the work: what is weighed, what is done, what happened."""
+
     title: str
     about: str
     language: str
@@ -248,7 +256,7 @@ class PrepSheet(NamedTuple):
     lots: tuple[str, ...]
     notes: tuple[str, ...] = ()
     water: Water | None = None
-    form: str = "sheet"
+    form: Literal["sheet"] = "sheet"
     swapped: tuple[str, ...] = ()
     """What was swapped, by what factor and source, and what moved with it; waits that were moved: a line each."""
     figures: tuple[Figure, ...] = ()
@@ -264,7 +272,7 @@ class HouseCard(NamedTuple):
     running: Running
     cautions: tuple[Caution, ...]
     defers: str
-    form: str = "house"
+    form: Literal["house"] = "house"
 
 
 # ---- the timing card ------------------------------------------------------------------------------
@@ -318,6 +326,8 @@ class Lane(NamedTuple):
 
 
 class Tick(NamedTuple):
+    """An hour, marked along the foot of the picture."""
+
     x: str
     text: str
     day: str = ""
@@ -350,6 +360,8 @@ class Picture(NamedTuple):
 
 
 class TimingCard(NamedTuple):
+    """One formula by the clock: its jobs, until when each may begin, and what to do if it is late."""
+
     title: str
     language: str
     paper: str
@@ -361,7 +373,7 @@ class TimingCard(NamedTuple):
     """Before you go."""
     pictures: tuple[Picture, ...]
     notes: tuple[str, ...] = ()
-    form: str = "card"
+    form: Literal["card"] = "card"
     untimed: str = ""
     """That some jobs stand there with no length; it is read before the clock times are."""
     swapped: tuple[str, ...] = ()

@@ -21,6 +21,8 @@ class YeastCell(NamedTuple):
 
 
 class YeastRow(NamedTuple):
+    """The yeast for one wait at each warmth."""
+
     hours: str
     cells: tuple[YeastCell, ...]
     """One for each of `degrees`."""

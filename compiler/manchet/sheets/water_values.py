@@ -13,6 +13,8 @@ class WaterCell(NamedTuple):
 
 
 class WaterRow(NamedTuple):
+    """The water at one flour temperature, for each room."""
+
     flour: str
     cells: tuple[WaterCell, ...]
     """One for each of `rooms`."""
