@@ -21,25 +21,69 @@ class Generated(NamedTuple):
 
 
 def all_generated() -> tuple[Generated, ...]:
-    from manchet.cautions import literals as hazards
-    from manchet.figures.limits import literals as thresholds
-    from manchet.larder import compile as larder
-    from manchet.sheets import data
-    from manchet.syntax import tables as grammar
-
-    limits, cautions, built_in = (PACKAGE / "figures" / "limits", PACKAGE / "cautions", PACKAGE / "larder")
+    """The names of the reports first: whatever can make a report needs them."""
     return (
-        _translated(GRAMMAR / "manchet.lark", GRAMMAR / "tables.py", grammar.module_of),
-        _translated(built_in / "builtin.bake", built_in / "builtin.py", larder.module_of),
-        _translated(limits / "thresholds.toml", limits / "thresholds.py", thresholds.module_of),
-        _translated(cautions / "hazards.toml", cautions / "hazards.py", hazards.module_of),
-        Generated(PACKAGE / "sheets" / "sheet.schema.json", data.schema_text),
+        Generated(PACKAGE / "diagnostics" / "names.py", _names),
+        Generated(PACKAGE / "checks" / "index.py", _checks),
+        Generated(GRAMMAR / "tables.py", _grammar),
+        Generated(PACKAGE / "larder" / "builtin.py", _larder),
+        Generated(PACKAGE / "figures" / "limits" / "thresholds.py", _thresholds),
+        Generated(PACKAGE / "cautions" / "hazards.py", _hazards),
+        Generated(PACKAGE / "sheets" / "sheet.schema.json", _schema),
     )
 
 
-def _translated(source: Path, file: Path, text_of: Callable[[str], str]) -> Generated:
-    """A file that says what one other says, for the program to read."""
-    return Generated(file, lambda: text_of(source.read_text(encoding="utf-8")))
+def _names() -> str:
+    from manchet.diagnostics.literals import module_of
+
+    return module_of(_texts(PACKAGE, "*/reports/*.bake", "checks/*/*.bake"))
+
+
+def _checks() -> str:
+    from manchet.checks.literals import module_of
+
+    return module_of(_texts(PACKAGE / "checks", "*/[!_]*.py"))
+
+
+def _grammar() -> str:
+    from manchet.syntax.tables import module_of
+
+    return module_of(_text(GRAMMAR / "manchet.lark"))
+
+
+def _larder() -> str:
+    from manchet.larder.compile import module_of
+
+    return module_of(_text(PACKAGE / "larder" / "builtin.bake"))
+
+
+def _thresholds() -> str:
+    from manchet.figures.limits.literals import module_of
+
+    return module_of(_text(PACKAGE / "figures" / "limits" / "thresholds.toml"))
+
+
+def _hazards() -> str:
+    from manchet.cautions.literals import module_of
+
+    return module_of(_text(PACKAGE / "cautions" / "hazards.toml"))
+
+
+def _schema() -> str:
+    from manchet.sheets.data import schema_text
+
+    return schema_text()
+
+
+def _text(file: Path) -> str:
+    """As it is to the byte: in some cases the ends of lines are what is wrong."""
+    return file.read_bytes().decode("utf-8")
+
+
+def _texts(folder: Path, *patterns: str) -> dict[str, str]:
+    """The text of every such file by its path in the folder."""
+    files = {file for pattern in patterns for file in folder.glob(pattern)}
+    return {file.relative_to(folder).as_posix(): _text(file) for file in sorted(files)}
 
 
 def main() -> None:

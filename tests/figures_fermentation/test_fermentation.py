@@ -1,12 +1,12 @@
 """What a wait becomes elsewhere, through formulas as bakers write them."""
 
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from hypothesis import given, strategies as st
 from weighing.kneading import step
 
+from manchet.diagnostics.catalogue import explain
 from manchet.figures.fermentation.another_warmth import Waiting, fermentation_figures, hours_at, mean_pace, waits_of
 from manchet.figures.fermentation.yeast_rate import BAKERS, SOUR_BACTERIA, SOUR_YEAST, pace
 from manchet.formula.model import Formula, Heat, Range, Step
@@ -209,8 +209,9 @@ def test_a_wait_is_told_for_the_room_as_it_is() -> None:
 
 def test_the_report_of_a_cool_room_says_about_how_long() -> None:
     """A levain of 8-10 h at 24 C in a room of 17 C; at 12 C the model is silent, and so is the report."""
-    loud = Path(__file__).parents[1] / "corpus" / "loud" / "room-far-from-written.bake"
-    text = loud.read_text(encoding="utf-8")
+    case = explain("room-far-from-written")
+    assert case is not None
+    text = case.mistake
 
     def help_at(air: int) -> str:
         found = read([SourceText("test.bake", text.replace("air            12 C", f"air            {air} C"))])

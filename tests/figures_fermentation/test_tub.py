@@ -3,13 +3,13 @@
 from datetime import datetime
 from fractions import Fraction
 from itertools import pairwise
-from pathlib import Path
 
 import pytest
 from hypothesis import given, settings, strategies as st
 from works import first_work, work_in
 
 from manchet.batch.work import Work
+from manchet.diagnostics.catalogue import explain
 from manchet.figures.fermentation.chilling import STEP, Cooling, chilled_in, chilling_figures, cooling
 from manchet.figures.fermentation.cooling import seconds_of_lag
 from manchet.figures.fermentation.yeast_rate import BAKERS
@@ -69,9 +69,10 @@ def test_it_cools_steadily_and_a_bigger_one_slower(grams: int, start: int, fridg
 
 
 def test_how_soon_a_retarded_loaf_is_cold() -> None:
-    """The loud example's loaves of 1 kg from 25 C in a fridge of 5 C: cold in three hours to seven."""
-    loud = Path(__file__).parents[1] / "corpus" / "loud" / "room-far-from-written.bake"
-    figure = chilling_figures(first_work(loud.read_text(encoding="utf-8")))["dough, retard: cold after"]
+    """The example's loaves of 1 kg from 25 C in a fridge of 5 C: cold in three hours to seven."""
+    case = explain("room-far-from-written")
+    assert case is not None
+    figure = chilling_figures(first_work(case.mistake))["dough, retard: cold after"]
     assert 3 <= figure.value <= 7 and figure.unit == "h"
     assert [(g.name, g.value) for g in figure.inputs] == [
         ("dough in one piece", 1000), ("as warm as", 25), ("the fridge", 5)

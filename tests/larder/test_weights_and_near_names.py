@@ -1,16 +1,14 @@
-"""What an amount weighs; which names may be slips; explanations held to their examples."""
+"""What an amount weighs; which names may be slips; its reports made by the larder alone."""
 
 from __future__ import annotations
 
-import os
-import re
-import tomllib
 from fractions import Fraction
 
 import pytest
 from larder.reading_help import named, reports_on
 
-from manchet.larder import book
+from manchet.diagnostics.catalogue import explain
+from manchet.diagnostics.names import REPORTS
 from manchet.larder.book import builtin
 from manchet.larder.densities import weight_of
 from manchet.larder.near import Use, likely_slips, one_slip_apart
@@ -18,7 +16,6 @@ from manchet.source.text import Line
 from manchet.syntax.nodes import Amount
 
 LINE = Line("a.bake", 1, "x 1 cup", 0, "x 1 cup", "")
-FOLDER = os.path.dirname(os.path.abspath(book.__file__))
 
 
 def weight(figure: str, unit: str, name: str, measures: str = "") -> tuple[Fraction | None, list[str]]:
@@ -97,23 +94,15 @@ def test_names_that_look_like_a_slip() -> None:
     assert likely_slips(uses, builtin()) == (("pear mix", "pea mix"),)
 
 
-with open(os.path.join(FOLDER, "explanations.toml"), "rb") as _file:
-    EXPLANATIONS = tomllib.load(_file)
+OF_THE_LARDER = [name for name, (_, folder) in REPORTS.items() if folder == "larder/reports"]
 
 
-@pytest.mark.parametrize("name", [name for name, entry in EXPLANATIONS.items() if "example" in entry])
-def test_each_example_gives_its_report_and_put_right_none(name: str) -> None:
-    explanation = EXPLANATIONS[name]
-    (report,) = reports_on(explanation["example"])
-    assert (report.name, report.severity.value) == (name, explanation["severity"])
-    assert report.message == report.message.strip() and report.help
-    assert [report.message for report in reports_on(explanation["instead"])] == []
-
-
-def test_every_report_is_explained_and_every_explanation_of_a_report() -> None:
-    used = set()
-    for file in os.listdir(FOLDER):
-        if file.endswith(".py") and file != "builtin.py":
-            with open(os.path.join(FOLDER, file), encoding="utf-8") as source:
-                used |= set(re.findall(r'(?:error|warning|note|fault)\(\s*"([a-z0-9-]+)"', source.read()))
-    assert used == set(EXPLANATIONS)
+@pytest.mark.parametrize("name", OF_THE_LARDER)
+def test_the_larder_alone_gives_each_of_its_reports(name: str) -> None:
+    case = explain(name)
+    assert case is not None
+    if case.mistake:
+        (report,) = reports_on(case.mistake)
+        assert (report.name, report.severity.value) == (name, case.severity)
+        assert report.message == report.message.strip() and report.help
+        assert [report.message for report in reports_on(case.put_right)] == []

@@ -9,7 +9,7 @@ from manchet.batch.model import Batch
 from manchet.batch.tins import dough_for_tin, rule_of
 from manchet.batch.usual_bake_loss import dough_for_baked, piece_for_baked
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.model import Branch, Formula, Makes, Portion, Way
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import PLAIN, Kitchen
@@ -69,12 +69,12 @@ class PieceWeights(NamedTuple):
 
 
 def _no_bake_loss(formula: Formula, line: Makes) -> Diagnostic:
-    return error(
-        "no-bake-loss-for-baked-weight", line.place,
+    message = (
         f"{line.noun or 'the bread'}: a baked weight, but the head has no bake loss, and {_what(formula, line)} has "
-        "none that could be taken instead",
-        "add a line such as `bake loss 13%`, or give the weight as dough",
-    )  # fmt: skip
+        "none that could be taken instead"
+    )
+    help = "add a line such as `bake loss 13%`, or give the weight as dough"
+    return report("no-bake-loss-for-baked-weight", line.place, message, help)
 
 
 def _what(formula: Formula, line: Makes) -> str:

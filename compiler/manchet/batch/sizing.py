@@ -11,11 +11,12 @@ from manchet.batch.order import Order
 from manchet.batch.pieces import PieceWeights
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.lookup import made_of_nothing, makes_called, overall_called
 from manchet.formula.model import Formula, Makes, Way
-from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen
+from manchet.larder.densities import weight_of_one
 
 NOTHING = Fraction(0)
 
@@ -33,7 +34,7 @@ def sized(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | N
     if isinstance(flour, Diagnostic):
         return Outcome(None, (flour,))
     if flour <= 0:
-        return Outcome(None, (_nothing(formula),))
+        return Outcome(None, (made_of_nothing(formula),))
     if order.is_whole:
         makes = sizing.as_many_as_it_gives(makes, flour)
     return Outcome(batch_of(formula, flour, kitchen, makes))
@@ -50,14 +51,9 @@ class _Sizing(NamedTuple):
         formula, order = self.weights.formula, self.order
         makes = list(formula.makes)
         for number, noun in order.pieces:
-            at = next((i for i, m in enumerate(makes) if not noun or same_noun(m.noun, noun)), None)
-            if at is None or (not noun and len(makes) > 1):
-                return _which(formula, noun)
-            if makes[at].number is None and order.piece_grams is None:
-                return error(
-                    "unknown-noun", formula.place, f"{formula.name} is not made by the piece",
-                    "give a piece weight too, or the amount as dough or flour",
-                )  # fmt: skip
+            at = makes_called(formula, noun, order.piece_grams is not None)
+            if isinstance(at, Diagnostic):
+                return at
             makes[at] = makes[at]._replace(number=number)
         if order.tin and makes:
             makes[0] = makes[0]._replace(tin=order.tin, state="tin", grams=None, written=None)
@@ -106,19 +102,6 @@ class _Sizing(NamedTuple):
         )
 
 
-def _which(formula: Formula, noun: str) -> Diagnostic:
-    made = [m.noun for m in formula.makes if m.noun]
-    if not made:
-        return error(
-            "unknown-noun",
-            formula.place,
-            f"{formula.name} makes nothing by the piece",
-            "say the amount as dough or flour",
-        )
-    what = f"{formula.name} makes no {noun}" if noun else f"{formula.name} makes more than one thing"
-    return error("unknown-noun", formula.place, what, f"it makes {' and '.join(made)}: say which, as in `24 {made[0]}`")
-
-
 def unknown_tin(tin: str, makes: Makes, kitchen: Kitchen) -> Diagnostic:
     """The report for a tin that no kitchen has, or whose volume it does not say."""
     there = [v.name for v in kitchen.vessels if v.word == "tin"]
@@ -126,36 +109,18 @@ def unknown_tin(tin: str, makes: Makes, kitchen: Kitchen) -> Diagnostic:
     known = any(fold(t) == fold(tin) for t in there)
     what = f"the kitchen does not say what a {tin} holds" if known else f"no tin is called {tin}"
     help = f"did you mean `{near}`? " if near and not known else ""
-    return error(
-        "unknown-tin", makes.place, what,
-        f"{help}write in the kitchen `tin {tin}` and below it `volume 1900 ml` (weigh the water it holds)",
-    )  # fmt: skip
+    help = f"{help}write in the kitchen `tin {tin}` and below it `volume 1900 ml` (weigh the water it holds)"
+    return report("unknown-tin", makes.place, what, help)
 
 
 def _least(formula: Formula, name: str, amount: Fraction, whole: bool) -> Fraction | Diagnostic:
-    wanted = fold(name)
-    lines = [
-        line
-        for line in formula.overall
-        if fold(line.name) == wanted or (line.ingredient is not None and fold(line.ingredient.name) == wanted)
-    ]
+    """Grams of all flour with which so much of an ingredient is used up, in grams or (`whole`) by count."""
+    lines = overall_called(formula, name)
+    if isinstance(lines, Diagnostic):
+        return lines
     share = sum((line.share for line in lines), NOTHING)
-    if not share:
-        near = nearest(wanted, [fold(line.name) for line in formula.overall])
-        return error(
-            "unknown-ingredient", formula.place, f"{formula.name} has no {name}",
-            f"did you mean {near}?" if near else f"it has {', '.join(dict.fromkeys(line.name for line in formula.overall))}",
-        )  # fmt: skip
     if not whole:
         return amount / share
-    one = next((line.ingredient.whole for line in lines if line.ingredient is not None), None)
-    if one is None:
-        return error(
-            "weight-of-one-unknown", formula.place, f"the larder does not say what one of {name} weighs",
-            f"give the weight of all there is: `{name} 500 g`",
-        )  # fmt: skip
-    return amount * one / share
-
-
-def _nothing(formula: Formula) -> Diagnostic:
-    return error("no-weight", formula.place, f"{formula.name} cannot be made of nothing", "ask for more than 0")
+    ingredient = next((line.ingredient for line in lines if line.ingredient is not None), None)
+    one = weight_of_one(ingredient, name, formula.place, f"give the weight of all there is: `{name} 500 g`")
+    return one if isinstance(one, Diagnostic) else amount * one / share

@@ -11,8 +11,9 @@ from manchet.batch.scales import OUNCE, System, reading_of, scales_of
 from manchet.batch.weighed_table import Table, WeighedLine
 from manchet.batch.whole_tubs import adding_up
 from manchet.batch.work import Work, once
-from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import graver, report
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import decimal, telling
 
@@ -143,26 +144,21 @@ def _too_small(line: WeighedLine, table: Table, system: System, way_out: Dilutio
         f"that reads {_show(line.reading.step, system)}"
     )
     if way_out is None:
-        return Diagnostic(
-            "too-small-to-weigh", Severity.ERROR, message, portion.place,
-            _finer(line),
-        )  # fmt: skip
-    return Diagnostic(
-        "too-small-to-weigh", Severity.WARNING, message, portion.place,
+        return graver(report("too-small-to-weigh", portion.place, message, _finer(line)))
+    help = (
         f"stir {_show(way_out.dissolve, system)} into {_show(way_out.into, system)} of {way_out.carrier} and use "
-        f"{_show(way_out.use, system)} of that; the sheet takes the {way_out.carrier} off its own line",
-    )  # fmt: skip
+        f"{_show(way_out.use, system)} of that; the sheet takes the {way_out.carrier} off its own line"
+    )
+    return report("too-small-to-weigh", portion.place, message, help)
 
 
 def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
     portion, grams, reading = line.weighed.portion, line.weighed.grams, line.reading
-    return Diagnostic(
-        "moved-by-rounding", Severity.NOTE,
+    message = (
         f"{portion.name} is {_three(grams, system)} and the scale shows {_show(reading.grams, system)}: "
-        f"{decimal(line.moved * 100, 0)}% {'more' if reading.grams > grams else 'less'}",
-        portion.place,
-        _finer(line),
-    )  # fmt: skip
+        f"{decimal(line.moved * 100, 0)}% {'more' if reading.grams > grams else 'less'}"
+    )
+    return report("moved-by-rounding", portion.place, message, _finer(line))
 
 
 FINER = (Fraction(1, 10), Fraction(1, 100), Fraction(1, 1000))

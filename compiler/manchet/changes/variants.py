@@ -11,7 +11,7 @@ from collections.abc import Callable
 from manchet.changes.rewriting import names_in, taken_out
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import nearest
 from manchet.formula.draft import stage_key
 from manchet.formula.head import said_by
@@ -117,12 +117,9 @@ def _said(node: nodes.Node | nodes.Unread) -> str:
 def _put_overall(children: list[Entry], entry: Entry, formula: str, key: Key, reports: list[Diagnostic]) -> None:
     at = next((at for at, child in enumerate(children) if isinstance(child.node, nodes.OverallHead)), None)
     if at is None:
-        reports.append(
-            error(
-                "variant-without-overall", entry.line.place(), f"{formula} has no `overall` whose lines could differ",
-                "write the stage that differs, whole, under its heading",
-            )
-        )  # fmt: skip
+        message = f"{formula} has no `overall` whose lines could differ"
+        help = "write the stage that differs, whole, under its heading"
+        reports.append(report("variant-without-overall", entry.line.place(), message, help))
         return
     lines = list(children[at].children)
     where = {key(line.node.name.text): n for n, line in enumerate(lines) if isinstance(line.node, nodes.Material)}
@@ -166,5 +163,5 @@ def _take_out(
     near = nearest(word.text, here.values())
     offer = f"did you mean `{near}`?" if near else f"what is in it: {', '.join(sorted(here.values()))}"
     reports.append(
-        error("without-what", entry.line.place(word.start, word.end), f"there is no {word.text} in {name}", offer)
+        report("without-what", entry.line.place(word.start, word.end), f"there is no {word.text} in {name}", offer)
     )

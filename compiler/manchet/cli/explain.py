@@ -35,18 +35,17 @@ def run(options: argparse.Namespace) -> int:
         return FINE
     # Pasted with its brackets, as often as not.
     wanted = options.name.strip("[] ")
-    explanation = explain(wanted)
-    if explanation is None:
+    case = explain(wanted)
+    if case is None:
         near = nearest(wanted, names())
         raise Unknown(
             f"no report is called {options.name}", f"near: {near}" if near else "manchet explain lists the names"
         )
-    said = f"{explanation.name} ({explanation.severity}): {explanation.title}\n\n{explanation.text}"
+    said = f"{case.name} ({case.severity}): {case.title}\n\n{case.text}"
     print("\n".join(wrapped(line, wide, "") for line in said.split("\n")))
-    if explanation.example:
-        print(f"\nfor example\n\n{_indented(explanation.example)}")
-    if explanation.instead:
-        print(f"\ninstead\n\n{_indented(explanation.instead)}")
+    if case.mistake:
+        print(f"\nfor example\n\n{_indented(case.mistake)}")
+        print(f"\ninstead\n\n{_indented(case.put_right)}")
     return FINE
 
 

@@ -1,21 +1,35 @@
-"""Making a report, in one line: an error, a warning or a note at a place."""
+"""Making a report, in one line. How grave it is, its case alone says."""
 
 from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.diagnostics.names import REPORTS
 
 
-def error(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
-    """Something that cannot be true: no sheet is printed for this formula."""
-    return _report(Severity.ERROR, name, place, message, help, related)
+def report(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
+    """The report of that name. `related` are further places that belong to it, each with a few words on why."""
+    severity, _ = REPORTS[name]
+    return Diagnostic(name, Severity(severity), message, place, help, tuple(Related(*one) for one in related))
 
 
-def warning(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
-    return _report(Severity.WARNING, name, place, message, help, related)
+def graver(diagnostic: Diagnostic) -> Diagnostic:
+    """The warning as an error: what is usually a remark on craft cannot be true here, or cannot be done."""
+    assert diagnostic.severity is Severity.WARNING
+    return diagnostic._replace(severity=Severity.ERROR)
 
 
-def note(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
-    return _report(Severity.NOTE, name, place, message, help, related)
+def milder(diagnostic: Diagnostic) -> Diagnostic:
+    """The warning as a note: here it is hardly worth a word."""
+    assert diagnostic.severity is Severity.WARNING
+    return diagnostic._replace(severity=Severity.NOTE)
+
+
+def remarks_of(*packages: str) -> frozenset[str]:
+    """The reports of these packages that are no errors: whoever means what is written may leave it so."""
+    folders = {f"{package}/reports" for package in packages}
+    return frozenset(
+        name for name, (severity, folder) in REPORTS.items() if severity != Severity.ERROR.value and folder in folders
+    )
 
 
 def listed(names: tuple[str, ...], last: str = "or") -> str:
@@ -23,9 +37,3 @@ def listed(names: tuple[str, ...], last: str = "or") -> str:
     if len(names) < 2:
         return "".join(names)
     return f"{', '.join(names[:-1])} {last} {names[-1]}"
-
-
-def _report(
-    severity: Severity, name: str, place: Place, message: str, help: str, related: tuple[tuple[Place, str], ...]
-) -> Diagnostic:
-    return Diagnostic(name, severity, message, place, help, tuple(Related(*r) for r in related))

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.block import (
     allowed_in,
@@ -117,14 +117,16 @@ class _Binder:
             if key in found:
                 dough = key == "dough"
                 self.reports.append(
-                    error(
-                        "two-doughs" if dough else "same-name-twice", entry.line.place(),
+                    report(
+                        "two-doughs" if dough else "same-name-twice",
+                        entry.line.place(),
                         f"there are two stages called {(entry.node.name or entry.node.word).text}",
                         "a formula has one dough: write the first mix as `stage first dough`"
-                        if dough else "give one of them another name",
+                        if dough
+                        else "give one of them another name",
                         (found[key].line.place(), "the first stands here"),
                     )
-                )  # fmt: skip
+                )
             else:
                 found[key] = entry
         return found
@@ -153,13 +155,12 @@ class _Binder:
         if not has_lines(entry):
             there = self.offered.shared.get(key)
             if there is None:
-                self.reports.append(
-                    error(
-                        "stage-empty", entry.line.place(), f"{written_name(entry)} has nothing under it",
-                        "write what goes into it below, two spaces deeper; "
-                        "or write it once in column 0 for several formulas to use",
-                    )
-                )  # fmt: skip
+                message = f"{written_name(entry)} has nothing under it"
+                help = (
+                    "write what goes into it below, two spaces deeper; "
+                    "or write it once in column 0 for several formulas to use"
+                )
+                self.reports.append(report("stage-empty", entry.line.place(), message, help))
                 lines = entry
             else:
                 lines, shared = there, True
@@ -180,12 +181,8 @@ class _Binder:
         if "dough" in self.drafts:
             return self.drafts["dough"]
         if not any(isinstance(e.node, nodes.Unread) for e in self.block.children):
-            self.reports.append(
-                error(
-                    "no-dough", self.place, f"{self.name} has no `dough`",
-                    "write the heading `dough`, and under it what is mixed into it and how",
-                )
-            )  # fmt: skip
+            help = "write the heading `dough`, and under it what is mixed into it and how"
+            self.reports.append(report("no-dough", self.place, f"{self.name} has no `dough`", help))
         return None
 
     # ---- overall and the ways --------------------------------------------------------------------
@@ -205,12 +202,9 @@ class _Binder:
         for item in draft.items:
             if item.how == "grams":
                 whole = False
-                self.reports.append(
-                    error(
-                        "weight-in-overall", item.place, f"{item.meaning.name} is given as a weight; overall is per cent only",
-                        "write it in per cent of all flour",
-                    )
-                )  # fmt: skip
+                message = f"{item.meaning.name} is given as a weight; overall is per cent only"
+                help = "write it in per cent of all flour"
+                self.reports.append(report("weight-in-overall", item.place, message, help))
             else:
                 seen.setdefault(item.meaning.key, item)
             self._judge_stage_name(item)
@@ -221,26 +215,22 @@ class _Binder:
         stage = self.drafts.get(fold(item.meaning.name))
         if stage is not None:
             self.reports.append(
-                error(
-                    "stage-named-like-ingredient", stage.place,
+                report(
+                    "stage-named-like-ingredient",
+                    stage.place,
                     f"the stage {stage.name} is called like the ingredient {item.meaning.name}",
                     f"give the stage another name, such as `{stage.word} soaked {stage.name}`",
                     (item.place, "this is the ingredient"),
                 )
-            )  # fmt: skip
+            )
 
     def _way(self, head: Head, overall: object, last: Draft | None) -> Way | None:
         if self.preparation:
             return Way.BY_WEIGHT
         if overall is not None:
             if head.of_dough_flour is not None:
-                self.reports.append(
-                    error(
-                        "two-ways", head.of_dough_flour,
-                        "`percentages of dough flour` and `overall` are two ways of writing a formula",
-                        "keep one of them",
-                    )
-                )  # fmt: skip
+                message = "`percentages of dough flour` and `overall` are two ways of writing a formula"
+                self.reports.append(report("two-ways", head.of_dough_flour, message, "keep one of them"))
                 return None
             return Way.OVERALL
         if head.of_dough_flour is not None:
@@ -249,12 +239,8 @@ class _Binder:
             return Way.BY_WEIGHT
         in_percent = [i for i in last.items if i.how == "percent" and i.basis != "what is soaked"]
         if in_percent and not any(i.how == "grams" for i in last.items):
-            self.reports.append(
-                error(
-                    "way-not-said", last.place, "the dough is in per cent, but of what?",
-                    "add `overall` with the whole formula, or write `percentages of dough flour` in the head",
-                )
-            )  # fmt: skip
+            help = "add `overall` with the whole formula, or write `percentages of dough flour` in the head"
+            self.reports.append(report("way-not-said", last.place, "the dough is in per cent, but of what?", help))
             return None
         return Way.BY_WEIGHT
 
@@ -308,12 +294,9 @@ class _Binder:
             if any(same_noun(branch.noun, n) for n in nouns):
                 continue
             listed = ", ".join(f"`{n}`" for n in nouns if n) or "none"
-            self.reports.append(
-                error(
-                    "unknown-noun", branch.place, f"nothing this formula makes is called {branch.noun}",
-                    f"the head makes {listed}; add a line `makes 24 {branch.noun} at 110 g dough`",
-                )
-            )  # fmt: skip
+            message = f"nothing this formula makes is called {branch.noun}"
+            help = f"the head makes {listed}; add a line `makes 24 {branch.noun} at 110 g dough`"
+            self.reports.append(report("unknown-noun", branch.place, message, help))
 
     def _branch(self, draft: DraftBranch) -> Branch:
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
@@ -321,12 +304,8 @@ class _Binder:
     def _judge_amount(self, head: Head, way: Way) -> None:
         if way is Way.BY_WEIGHT or head.from_flour is not None or head.makes:
             return
-        self.reports.append(
-            error(
-                "no-makes", self.place, f"how much? {self.name} does not say what it makes",
-                "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`",
-            )
-        )  # fmt: skip
+        help = "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`"
+        self.reports.append(report("no-makes", self.place, f"how much? {self.name} does not say what it makes", help))
 
 
 def _added(item: Item) -> Portion:

@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula import measures
 from manchet.formula.model import Goes, Keep, Range, Step
@@ -171,12 +171,14 @@ class _Reader:
             if there is not item and item.meaning.ingredient is not None:
                 name = item.meaning.name
                 self.reports.append(
-                    error(
-                        "ingredient-twice", item.place, f"{name} stands twice here",
+                    report(
+                        "ingredient-twice",
+                        item.place,
+                        f"{name} stands twice here",
                         f"write one line with all of it; in a stage, two temperatures may stand apart: `{name} … at 30 C`",
                         (there.place, "the first stands here"),
                     )
-                )  # fmt: skip
+                )
 
     def _line(self, entry: Entry) -> None:
         line = entry.line
@@ -252,24 +254,18 @@ class _Reader:
             self.reports.append(reported(mistake, entry.line))
             return
         if isinstance(found, Meaning):
-            self.reports.append(
-                error(
-                    "amount-missing", place, f"how much {name.text}? the line gives no amount",
-                    f"write `{name.text} {self.amount}`, or `all of the {name.text}` if overall says how much",
-                )
-            )  # fmt: skip
+            message = f"how much {name.text}? the line gives no amount"
+            help = f"write `{name.text} {self.amount}`, or `all of the {name.text}` if overall says how much"
+            self.reports.append(report("amount-missing", place, message, help))
             return
         self.reports.append(self.names.no_such_line(name, entry.line, self.amount))
 
     def _weigh(self, how: str, meaning: Meaning, at: nodes.Amount | None, entry: Entry) -> None:
         if self.steps:
             name = meaning.name
-            self.reports.append(
-                error(
-                    "weighed-after-a-step", entry.line.place(), f"{name} is weighed after work has begun",
-                    f"move this line above the first step, `hold back {name}`, and here write `add {name}`",
-                )
-            )  # fmt: skip
+            message = f"{name} is weighed after work has begun"
+            help = f"move this line above the first step, `hold back {name}`, and here write `add {name}`"
+            self.reports.append(report("weighed-after-a-step", entry.line.place(), message, help))
         celsius = measures.celsius(at).likely if at else None
         self.items.append(Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place()))
 
@@ -283,12 +279,9 @@ class _Reader:
         figure, how = self._figure(node.amount, meaning, entry)
         if figure == 0:
             amount = entry.line.place(node.amount.start, node.amount.end)
-            self.reports.append(
-                error(
-                    "nothing-of-it", amount, f"`{entry.line.body[node.amount.start : node.amount.end]}` of {meaning.name} is none",
-                    "write how much goes in, or take the line out",
-                )
-            )  # fmt: skip
+            message = f"`{entry.line.body[node.amount.start : node.amount.end]}` of {meaning.name} is none"
+            help = "write how much goes in, or take the line out"
+            self.reports.append(report("nothing-of-it", amount, message, help))
         if not figure:
             self.items.pop()
             self.whole = False
@@ -376,9 +369,6 @@ class _Reader:
         place = entry.line.place(noun.start, noun.end)
         self.branches.append(DraftBranch(noun.text, tuple(inner.steps), added, place))
         for item in inner.items:
-            self.reports.append(
-                error(
-                    "weighed-in-a-branch", item.place, f"{item.meaning.name} is weighed after the dough is divided",
-                    f"write `add {item.meaning.name} 12% of the dough`, or weigh it above",
-                )
-            )  # fmt: skip
+            message = f"{item.meaning.name} is weighed after the dough is divided"
+            help = f"write `add {item.meaning.name} 12% of the dough`, or weigh it above"
+            self.reports.append(report("weighed-in-a-branch", item.place, message, help))

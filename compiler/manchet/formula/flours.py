@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.draft import Item
 from manchet.formula.percents import percent
 from manchet.formula.shares import is_flour
@@ -47,7 +47,7 @@ def flour_reports(overall: Overall, overruled: dict[str, bool]) -> Iterator[Diag
     doubtful = [i.meaning.name for i in lines if not is_flour(i, overruled) and _in_doubt(i)]
     if doubtful:
         help += f"; or say `{doubtful[0]} …, counted as flour`"
-    yield error("flours-not-100", overall.place, f"the flours of overall come to {percent(total)}: {listed}", help)
+    yield report("flours-not-100", overall.place, f"the flours of overall come to {percent(total)}: {listed}", help)
 
 
 def _in_doubt(item: Item) -> bool:

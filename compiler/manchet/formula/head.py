@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Makes
 from manchet.formula.percents import percent
@@ -45,11 +45,14 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
         if said:
             if said in first:
                 reports.append(
-                    error(
-                        "said-twice", line.place(), f"`{said}` stands twice in this formula",
-                        "keep one of the two lines", (first[said], "the first stands here"),
+                    report(
+                        "said-twice",
+                        line.place(),
+                        f"`{said}` stands twice in this formula",
+                        "keep one of the two lines",
+                        (first[said], "the first stands here"),
                     )
-                )  # fmt: skip
+                )
                 continue
             first[said] = line.place()
         match node:
@@ -85,10 +88,10 @@ def _wrong_status(node: nodes.Status, line: Line) -> list[Diagnostic]:
     if fold(word.text) not in ("trial", "approved"):
         place = line.place(word.start, word.end)
         return [
-            error("unknown-status", place, f"`{word.text}` is no status: a formula is on trial or approved", _STATUS)
+            report("unknown-status", place, f"`{word.text}` is no status: a formula is on trial or approved", _STATUS)
         ]
     if day is not None and not _is_day(day.text):
-        return [error("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)]
+        return [report("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)]
     return []
 
 
@@ -126,7 +129,7 @@ def _kind(name: nodes.Word, place: Place, reports: list[Diagnostic]) -> str:
     near = nearest(kind, KINDS)
     offer = f"did you mean `{near}`? " if near else ""
     reports.append(
-        error("unknown-kind", place, f"`{name.text}` is no kind of bread", f"{offer}the kinds are {', '.join(KINDS)}")
+        report("unknown-kind", place, f"`{name.text}` is no kind of bread", f"{offer}the kinds are {', '.join(KINDS)}")
     )
     return ""
 
@@ -144,11 +147,11 @@ def _makes(node: nodes.Makes, place: Place, reports: list[Diagnostic]) -> Makes 
     tin = node.tin.text if node.tin else ""
     if number is not None and (number <= 0 or number.denominator != 1):
         reports.append(
-            error("no-pieces", place, f"{number} {noun or 'pieces'} cannot be made", "give a whole number, 1 or more")
+            report("no-pieces", place, f"{number} {noun or 'pieces'} cannot be made", "give a whole number, 1 or more")
         )
         return None
     if written is not None and written <= 0:
-        reports.append(error("no-weight", place, "a weight of 0 cannot be made", "give the weight of one piece"))
+        reports.append(report("no-weight", place, "a weight of 0 cannot be made", "give the weight of one piece"))
         return None
     return Makes(number, noun, written if node.state == "dough" else None, node.state or "tin", written, tin, place)
 
@@ -156,11 +159,7 @@ def _makes(node: nodes.Makes, place: Place, reports: list[Diagnostic]) -> Makes 
 def _with_loss(head: Head, which: str, amount: nodes.Amount, place: Place, reports: list[Diagnostic]) -> Head:
     loss = (amount.low or Fraction(0)) / 100
     if not 0 <= loss < 1:
-        reports.append(
-            error(
-                "loss-of-everything", place, f"a {which} loss of {percent(loss)} leaves nothing",
-                "give what is lost, in per cent of what was there",
-            )
-        )  # fmt: skip
+        message = f"a {which} loss of {percent(loss)} leaves nothing"
+        reports.append(report("loss-of-everything", place, message, "give what is lost, in per cent of what was there"))
         return head
     return head._replace(dough_loss=loss) if which == "dough" else head._replace(bake_loss=loss)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft
 from manchet.formula.order_of_work import circle
 from manchet.formula.shares import Drafts
@@ -20,19 +20,17 @@ def circle_reports(
     first = path[0]
     if any(draft is not first for draft in path):
         chain = " goes into ".join(draft.name for draft in reversed(path))
-        yield error("circle", first.place, f"these stages go round in a circle: {chain}", "leave one of the uses out")
+        yield report("circle", first.place, f"these stages go round in a circle: {chain}", "leave one of the uses out")
         return
-    if any(report.name == "stage-named-like-ingredient" for report in so_far):
+    if any(one.name == "stage-named-like-ingredient" for one in so_far):
         return
     if larder.ingredient(first.name) is not None:
-        yield error(
-            "stage-named-like-ingredient", first.place,
-            f"the stage {first.name} is called like the ingredient it weighs",
-            f"give the stage another name, such as `{first.word} soaked {first.name}`",
-        )  # fmt: skip
+        message = f"the stage {first.name} is called like the ingredient it weighs"
+        help = f"give the stage another name, such as `{first.word} soaked {first.name}`"
+        yield report("stage-named-like-ingredient", first.place, message, help)
         return
     item = next(item for item in first.items if item.meaning.stage == first.key)
-    yield error("added-to-itself", item.place, f"{first.name} goes into itself", "leave this line out")
+    yield report("added-to-itself", item.place, f"{first.name} goes into itself", "leave this line out")
 
 
 def return_reports(drafts: Drafts) -> Iterator[Diagnostic]:
@@ -43,10 +41,9 @@ def return_reports(drafts: Drafts) -> Iterator[Diagnostic]:
                 continue
             for goes in step.goes:
                 if not _came_in(goes.key, draft, drafts):
-                    yield error(
-                        "return-of-nothing", step.place, f"{goes.name} goes back to the pot, but none came in",
-                        f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out",
-                    )  # fmt: skip
+                    message = f"{goes.name} goes back to the pot, but none came in"
+                    help = f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out"
+                    yield report("return-of-nothing", step.place, message, help)
 
 
 def _came_in(culture: str, draft: Draft, drafts: Drafts) -> bool:

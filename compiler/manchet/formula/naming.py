@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
@@ -53,23 +53,16 @@ class Names(NamedTuple):
         if isinstance(found, Question):
             choices = ", ".join(f"`{c}`" for c in found.choices)
             why = f": {found.why}" if found.why else ""
-            return error(
-                "ambiguous-ingredient",
-                place,
-                f"`{word.text}` can mean more than one thing{why}",
-                f"write which one: {choices}",
-            )
+            message = f"`{word.text}` can mean more than one thing{why}"
+            return report("ambiguous-ingredient", place, message, f"write which one: {choices}")
         return self.unknown(word, line)
 
     def unknown(self, word: Word, line: Line) -> Diagnostic:
         near = self.near(word.text)
         offer = f"did you mean {' or '.join(f'`{n}`' for n in near)}? if not, add" if near else "add"
-        return error(
-            "unknown-ingredient",
-            line.place(word.start, word.end),
-            f"`{word.text}` is neither a stage of this formula nor in the larder",
-            f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`",
-        )
+        message = f"`{word.text}` is neither a stage of this formula nor in the larder"
+        help = f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`"
+        return report("unknown-ingredient", line.place(word.start, word.end), message, help)
 
     def no_such_line(self, word: Word, line: Line, amount: str) -> Diagnostic:
         """The report for a line that is only a name, and not a stage's. `amount` is one as this formula writes them."""
@@ -78,12 +71,9 @@ class Names(NamedTuple):
         phrases = first_words()
         near = nearest(word.text, self.stages.values())
         near = near or slip_of(fold(word.text), phrases) or slip_of(fold(word.text).partition(" ")[0], phrases)
-        return error(
-            "neither-stage-nor-step",
-            line.place(word.start, word.end),
-            f"`{word.text}` is neither a stage of this formula nor the beginning of a step",
-            f"did you mean `{near}`?" if near else f"an ingredient needs an amount: `{word.text} {amount}`",
-        )
+        message = f"`{word.text}` is neither a stage of this formula nor the beginning of a step"
+        help = f"did you mean `{near}`?" if near else f"an ingredient needs an amount: `{word.text} {amount}`"
+        return report("neither-stage-nor-step", line.place(word.start, word.end), message, help)
 
     def near(self, name: str) -> tuple[str, ...]:
         own = nearest(fold(name), (*self.stages, *self.preparations))

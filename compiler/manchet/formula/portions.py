@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
 from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
@@ -70,13 +70,9 @@ def _hold_back(
         if at is None and not sure:
             continue
         if at is None:
-            reports.append(
-                error(
-                    "held-back-but-not-weighed", hold.place,
-                    f"{hold.meaning.name} is held back, but {draft.name} weighs none",
-                    f"weigh {hold.meaning.name} above, or leave it off the `hold back` line",
-                )
-            )  # fmt: skip
+            message = f"{hold.meaning.name} is held back, but {draft.name} weighs none"
+            help = f"weigh {hold.meaning.name} above, or leave it off the `hold back` line"
+            reports.append(report("held-back-but-not-weighed", hold.place, message, help))
             continue
         portions[at : at + 1] = _split(portions[at], _held_share(hold, base), hold, reports)
     return portions
@@ -92,13 +88,9 @@ def _split(portion: Portion, held: Fraction | None, hold: Hold, reports: list[Di
     if held is None or held == portion.share:
         return [portion._replace(held=True)]
     if held > portion.share:
-        reports.append(
-            error(
-                "more-held-back-than-weighed", hold.place,
-                f"more {portion.name} is held back than this stage weighs",
-                f"hold back less, or write `hold back {portion.name}` for all of it",
-            )
-        )  # fmt: skip
+        message = f"more {portion.name} is held back than this stage weighs"
+        help = f"hold back less, or write `hold back {portion.name}` for all of it"
+        reports.append(report("more-held-back-than-weighed", hold.place, message, help))
         return [portion._replace(held=True)]
     stay = portion.share - held
     percent = portion.percent
@@ -135,12 +127,9 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
                 continue
             left = waiting[goes.key] - (waiting[goes.key] if goes.share is None else goes.share)
             if left < 0:
-                reports.append(
-                    error(
-                        "more-added-than-held", step.place, f"more {goes.name} is added than is held back",
-                        f"write `add {goes.name}` for all that is left of it",
-                    )
-                )  # fmt: skip
+                message = f"more {goes.name} is added than is held back"
+                help = f"write `add {goes.name}` for all that is left of it"
+                reports.append(report("more-added-than-held", step.place, message, help))
             if left <= 0:
                 del waiting[goes.key]
                 emptied.add(goes.key)
@@ -151,21 +140,14 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
         if draft.may_mean("add", held.name):
             continue
         where = next((h.place for h in draft.holds if h.meaning.key == key), held.place)
-        reports.append(
-            error(
-                "held-back-never-added", where, f"{held.name} is held back and never added",
-                f"write `add {held.name}` at the step where it goes in",
-            )
-        )  # fmt: skip
+        help = f"write `add {held.name}` at the step where it goes in"
+        reports.append(report("held-back-never-added", where, f"{held.name} is held back and never added", help))
 
 
 def _nothing_held(goes: Goes, place: Place, draft: Draft, emptied: bool) -> Diagnostic:
     if emptied:
-        return error(
-            "added-twice", place, f"{goes.name} is added here again, but all of it is in already",
-            f"leave this one out, or say how much goes in at each: `add {goes.name} 3%`",
-        )  # fmt: skip
-    return error(
-        "add-of-nothing-held", place, f"{goes.name} is added, but was neither weighed and held back nor made as a stage",
-        f"weigh {goes.name} among the materials of {draft.name} and write `hold back {goes.name}`",
-    )  # fmt: skip
+        help = f"leave this one out, or say how much goes in at each: `add {goes.name} 3%`"
+        return report("added-twice", place, f"{goes.name} is added here again, but all of it is in already", help)
+    message = f"{goes.name} is added, but was neither weighed and held back nor made as a stage"
+    help = f"weigh {goes.name} among the materials of {draft.name} and write `hold back {goes.name}`"
+    return report("add-of-nothing-held", place, message, help)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.model import Step
 
 TIMED = frozenset(
@@ -21,15 +21,11 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
     """The errors of one step."""
     if step.verb in TIMED and step.time is None and step.turns is None:
         example = {"mix": "mix slow 5 min", "cool": "cool 1-2 h to 30 C"}.get(step.verb, f"{step.verb} 40-50 min")
-        yield error(
-            "step-time-missing", step.place, f"`{step.verb}` has no time",
-            f"give one, a range if you like (`{example}`); the cue after `until` outranks it",
-        )  # fmt: skip
+        help = f"give one, a range if you like (`{example}`); the cue after `until` outranks it"
+        yield report("step-time-missing", step.place, f"`{step.verb}` has no time", help)
     if step.verb in HEATED and not step.heats and step.ramp is None:
-        yield error(
-            "heat-missing", step.place, f"`{step.verb}` has no temperature",
-            f"say how hot it is around it, as in `{step.verb} … at {HEATED[step.verb]}`",
-        )  # fmt: skip
+        help = f"say how hot it is around it, as in `{step.verb} … at {HEATED[step.verb]}`"
+        yield report("heat-missing", step.place, f"`{step.verb}` has no temperature", help)
     if step.folds and step.time is not None and step.time.high is not None:
         yield from _folds_too_many(step)
 
@@ -42,8 +38,8 @@ def _folds_too_many(step: Step) -> Iterator[Diagnostic]:
     for folds in step.folds:
         last = folds.number * folds.seconds
         if last > step.time.high:
-            yield error(
-                "folds-longer-than-rest", step.place,
-                f"the last {folds.work} would come after {duration(last)}, and `{step.verb}` lasts {span(step.time)}",
-                f"fewer {folds.work}s, or closer together, or a longer `{step.verb}`",
-            )  # fmt: skip
+            message = (
+                f"the last {folds.work} would come after {duration(last)}, and `{step.verb}` lasts {span(step.time)}"
+            )
+            help = f"fewer {folds.work}s, or closer together, or a longer `{step.verb}`"
+            yield report("folds-longer-than-rest", step.place, message, help)

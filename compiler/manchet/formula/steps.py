@@ -7,7 +7,7 @@ from fractions import Fraction
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula import measures
 from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Who
 from manchet.formula.naming import Meaning, Names
@@ -64,7 +64,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
 
     def once(key: str, value: object, line: Line, what: str) -> None:
         if key in said:
-            reports.append(error("clause-twice", line.place(), f"this step has {what} twice", "keep one of the two"))
+            reports.append(report("clause-twice", line.place(), f"this step has {what} twice", "keep one of the two"))
         else:
             said[key] = value
 
@@ -150,14 +150,10 @@ def _loss(amount: nodes.Amount, line: Line, made_good: bool, reports: list[Diagn
     place = line.place(amount.start, amount.end)
     loss = measures.plain(amount).likely
     if amount.low != amount.high and not made_good:
-        reports.append(
-            error(
-                "loses-range", place, "a loss cannot be a range: the balance would not close",
-                "choose one figure, or say `top up with water` below and give one figure here",
-            )
-        )  # fmt: skip
+        help = "choose one figure, or say `top up with water` below and give one figure here"
+        reports.append(report("loses-range", place, "a loss cannot be a range: the balance would not close", help))
     if not 0 <= loss < 100:
-        reports.append(error("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%"))
+        reports.append(report("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%"))
         return Fraction(0)
     return loss / 100
 

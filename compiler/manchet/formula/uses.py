@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Item
 
 
@@ -15,34 +15,28 @@ def heading_of(draft: Draft) -> str:
 
 
 def never_used(draft: Draft) -> Diagnostic:
-    return error(
-        "never-used", draft.place, f"{draft.name} is made and never used",
-        f"write `{draft.name}` in the dough, or `keep what is left as …` in {draft.name}",
-    )  # fmt: skip
+    help = f"write `{draft.name}` in the dough, or `keep what is left as …` in {draft.name}"
+    return report("never-used", draft.place, f"{draft.name} is made and never used", help)
 
 
 def used_twice(draft: Draft, by: list[tuple[str, Place]]) -> Diagnostic:
     first, again = by[0], by[1]
-    return error(
-        "used-twice", again[1], f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again",
-        "leave one of the two lines out", (first[1], "the first takes all of it"),
-    )  # fmt: skip
+    message = f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again"
+    help = "leave one of the two lines out"
+    return report("used-twice", again[1], message, help, (first[1], "the first takes all of it"))
 
 
 def everything_else_missing(dough: Draft, left: list[Item]) -> Diagnostic:
     """Several lines of overall go nowhere, and nothing takes the rest: one slip, one report."""
     names = ", ".join(item.meaning.name for item in left)
-    return error(
-        "everything-else-missing", dough.place, f"these lines of overall go into no stage, or not all of them: {names}",
-        "write `everything else` under `dough`",
-    )  # fmt: skip
+    message = f"these lines of overall go into no stage, or not all of them: {names}"
+    return report("everything-else-missing", dough.place, message, "write `everything else` under `dough`")
 
 
 def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
-    return error(
-        "everything-else-twice", item.place, f"`everything else` stands in {first.name} already, so nothing is left here",
-        "leave one of the two lines out", (first.place, "this stage takes it"),
-    )  # fmt: skip
+    message = f"`everything else` stands in {first.name} already, so nothing is left here"
+    help = "leave one of the two lines out"
+    return report("everything-else-twice", item.place, message, help, (first.place, "this stage takes it"))
 
 
 def moved_unweighed(key: str, drafts: Iterable[Draft]) -> bool:

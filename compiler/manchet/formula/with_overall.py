@@ -6,7 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error, note
+from manchet.diagnostics.reports import report
 from manchet.formula import uses
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
@@ -102,34 +102,24 @@ class _Way:
         line = self.lines.get(key)
         if line is None:
             if self.overall_whole:
-                self.reports.append(
-                    error(
-                        "not-in-overall", item.place, f"overall has no {item.meaning.name}, so there is none to take",
-                        f"add `{item.meaning.name} …%` to overall, or leave this line out",
-                    )
-                )  # fmt: skip
+                message = f"overall has no {item.meaning.name}, so there is none to take"
+                help = f"add `{item.meaning.name} …%` to overall, or leave this line out"
+                self.reports.append(report("not-in-overall", item.place, message, help))
             return NOTHING
         return line.figure
 
     def _weight_among_percents(self, item: Item) -> None:
         self.whole = False
-        self.reports.append(
-            error(
-                "percent-and-weight-mixed", item.place,
-                f"{item.meaning.name} is given as a weight in a formula written in per cent",
-                "write it in per cent, or write the whole formula by weight, without `overall`",
-            )
-        )  # fmt: skip
+        message = f"{item.meaning.name} is given as a weight in a formula written in per cent"
+        help = "write it in per cent, or write the whole formula by weight, without `overall`"
+        self.reports.append(report("percent-and-weight-mixed", item.place, message, help))
 
     def _share_and_ask(self, item: Item) -> None:
         self.whole = False
         name = item.meaning.name
-        self.reports.append(
-            error(
-                "share-and-ask", item.place, f"how much {name} there is follows from its own lines, not from here",
-                f"write `{name}` alone: the bread gets all of it",
-            )
-        )  # fmt: skip
+        message = f"how much {name} there is follows from its own lines, not from here"
+        help = f"write `{name}` alone: the bread gets all of it"
+        self.reports.append(report("share-and-ask", item.place, message, help))
 
     def _soaked(self, key: str, draft: Draft) -> None:
         shares = self.shares[key]
@@ -152,25 +142,19 @@ class _Way:
         if draft.share is None:
             if flours:
                 self.whole = False
-                self.reports.append(
-                    error(
-                        "share-missing", draft.place,
-                        f"{draft.name} weighs flour ({flours[0][0].meaning.name}) but does not say how much of it",
-                        f"write `{uses.heading_of(draft)} with {percent(total)} of all flour`, and its flours as 100%",
-                    )
-                )  # fmt: skip
+                message = f"{draft.name} weighs flour ({flours[0][0].meaning.name}) but does not say how much of it"
+                help = f"write `{uses.heading_of(draft)} with {percent(total)} of all flour`, and its flours as 100%"
+                self.reports.append(report("share-missing", draft.place, message, help))
             return
         if total != draft.share:
             of_stage = total / draft.share if draft.share else NOTHING
             listed = " + ".join(f"{i.meaning.name} {percent(s / draft.share)}" for i, s in flours if draft.share)
-            self.reports.append(
-                error(
-                    "stage-flours-not-100", draft.place,
-                    f"the flours weighed into {draft.name} come to {percent(of_stage)} of its flour"
-                    f": {listed or 'it weighs none'}",
-                    "its own flours are 100%; a culture stands on top and is not counted here",
-                )
-            )  # fmt: skip
+            message = (
+                f"the flours weighed into {draft.name} come to {percent(of_stage)} of its flour"
+                f": {listed or 'it weighs none'}"
+            )
+            help = "its own flours are 100%; a culture stands on top and is not counted here"
+            self.reports.append(report("stage-flours-not-100", draft.place, message, help))
 
     # ---- what follows ----------------------------------------------------------------------------
 
@@ -195,13 +179,9 @@ class _Way:
             elif booking is Booking.COUNTED:
                 self._book_culture(draft, at, item, share)
             elif self.overall_whole:
-                self.reports.append(
-                    error(
-                        "not-in-overall", item.place,
-                        f"{draft.name} weighs {item.meaning.name}, but overall has none",
-                        f"add `{item.meaning.name} {percent(share)}` to overall: it holds all that is weighed",
-                    )
-                )  # fmt: skip
+                message = f"{draft.name} weighs {item.meaning.name}, but overall has none"
+                help = f"add `{item.meaning.name} {percent(share)}` to overall: it holds all that is weighed"
+                self.reports.append(report("not-in-overall", item.place, message, help))
 
     def _use(self, key: str, share: Fraction, draft: Draft, item: Item) -> None:
         self.used.setdefault(key, []).append((share, draft.name, item.place))
@@ -230,12 +210,8 @@ class _Way:
             return ""
         key = counted_key(item.counted_as, self.drafts.larder)
         if key not in self.lines and self.overall_whole:
-            self.reports.append(
-                error(
-                    "not-in-overall", item.place, f"counted as {item.counted_as}, but overall has none",
-                    "name a flour that stands in overall",
-                )
-            )  # fmt: skip
+            message = f"counted as {item.counted_as}, but overall has none"
+            self.reports.append(report("not-in-overall", item.place, message, "name a flour that stands in overall"))
         return key
 
     def _culture_apart(self, draft: Draft, at: int, item: Item, share: Fraction, missing: str) -> None:
@@ -244,14 +220,12 @@ class _Way:
         name = item.meaning.name
         if missing and self.overall_whole and not item.counted_as:
             flours = [i.meaning.name for i in self.lines.values() if is_flour(i, self.overruled)]
-            self.reports.append(
-                note(
-                    "culture-flour-not-in-overall", item.place,
-                    f"{name} brings {missing}, which overall does not list: it is booked on a line of its own",
-                    f"say which is meant: `{name} …, counted as {flours[0] if flours else 'white flour'}`, "
-                    f"or `{name} …, counted apart`",
-                )
-            )  # fmt: skip
+            message = f"{name} brings {missing}, which overall does not list: it is booked on a line of its own"
+            help = (
+                f"say which is meant: `{name} …, counted as {flours[0] if flours else 'white flour'}`, "
+                f"or `{name} …, counted apart`"
+            )
+            self.reports.append(report("culture-flour-not-in-overall", item.place, message, help))
 
     def _left_of(self, key: str) -> Fraction:
         return self.lines[key].figure - sum((share for share, _, _ in self.used.get(key, ())), NOTHING)
@@ -357,21 +331,19 @@ class _Way:
             if left < 0:
                 place = takes[-1][2]
                 self.reports.append(
-                    error(
-                        "takes-more-than-there-is", place,
+                    report(
+                        "takes-more-than-there-is",
+                        place,
                         f"the stages take {percent(item.figure - left)} {name}, overall has {percent(item.figure)}: {sums}",
                         f"raise {name} in overall to {percent(item.figure - left)}, or take less",
                         (item.place, "overall says this"),
                     )
-                )  # fmt: skip
+                )
             else:
                 rest = f"{percent(left)} of it goes nowhere ({sums})" if sums else "goes into no stage"
-                self.reports.append(
-                    error(
-                        "never-used", item.place, f"{name} {percent(item.figure)} stands in overall, but {rest}",
-                        f"use it: `{name}` in a stage, or `everything else` in the dough",
-                    )
-                )  # fmt: skip
+                message = f"{name} {percent(item.figure)} stands in overall, but {rest}"
+                help = f"use it: `{name}` in a stage, or `everything else` in the dough"
+                self.reports.append(report("never-used", item.place, message, help))
 
     # ---- overall as it is printed ----------------------------------------------------------------
 

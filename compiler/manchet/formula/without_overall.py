@@ -9,7 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
@@ -81,55 +81,37 @@ class _Asked:
 
     def _judge_writing(self, draft: Draft) -> None:
         if draft.share is not None:
-            self.reports.append(
-                error(
-                    "share-without-overall", draft.place,
-                    f"{draft.name} asks for a share of all flour, but this formula has no `overall`",
-                    f"leave the share away: {draft.name} is sized by what its user asks, or by its weights",
-                )
-            )  # fmt: skip
+            message = f"{draft.name} asks for a share of all flour, but this formula has no `overall`"
+            help = f"leave the share away: {draft.name} is sized by what its user asks, or by its weights"
+            self.reports.append(report("share-without-overall", draft.place, message, help))
         weights = [i for i in draft.items if i.how == "grams"]
         for item in draft.items:
             if item.how in ("left", "else") or (item.how == "all" and not item.meaning.stage):
-                self.reports.append(
-                    error(
-                        "not-in-overall", item.place, "there is no `overall` to take this from",
-                        "give the amount here, or write the formula with `overall`",
-                    )
-                )  # fmt: skip
+                message = "there is no `overall` to take this from"
+                help = "give the amount here, or write the formula with `overall`"
+                self.reports.append(report("not-in-overall", item.place, message, help))
             elif (
                 item.how == "percent"
                 and item.basis != "what is soaked"
                 and (weights or (self.way is Way.BY_WEIGHT and draft.key == self.last))
                 and not _basis_line(draft)
             ):
-                self.reports.append(
-                    error(
-                        "percent-and-weight-mixed", item.place,
-                        f"{item.meaning.name} is in per cent, other lines of {draft.name} are weights",
-                        "write all of them as weights, or all in per cent",
-                    )
-                )  # fmt: skip
+                message = f"{item.meaning.name} is in per cent, other lines of {draft.name} are weights"
+                help = "write all of them as weights, or all in per cent"
+                self.reports.append(report("percent-and-weight-mixed", item.place, message, help))
         if self.way is Way.DOUGH_FLOUR and weights:
-            self.reports.append(
-                error(
-                    "percent-and-weight-mixed", weights[0].place,
-                    f"{weights[0].meaning.name} is given as a weight in a formula written in per cent",
-                    "write it in per cent of the flour",
-                )
-            )  # fmt: skip
+            message = f"{weights[0].meaning.name} is given as a weight in a formula written in per cent"
+            help = "write it in per cent of the flour"
+            self.reports.append(report("percent-and-weight-mixed", weights[0].place, message, help))
             return
         flours = [i for i in draft.items if self._flour(i) and i.how == "percent" and i.basis == ""]
         total = sum((i.figure for i in flours), NOTHING)
         if flours and total != 1 and draft.whole and not weights:
             listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours)
             name = "flours-not-100" if draft.word == "dough" else "stage-flours-not-100"
-            self.reports.append(
-                error(
-                    name, draft.place, f"the flours of {draft.name} come to {percent(total)}: {listed}",
-                    "change one of them so that they add up to 100%; a culture or another stage stands on top",
-                )
-            )  # fmt: skip
+            message = f"the flours of {draft.name} come to {percent(total)}: {listed}"
+            help = "change one of them so that they add up to 100%; a culture or another stage stands on top"
+            self.reports.append(report(name, draft.place, message, help))
 
     def _fill(self, draft: Draft) -> Filled:
         shares: list[Fraction] = []
@@ -167,13 +149,9 @@ class _Asked:
         """All there is of a stage that is given outright: what its other users do not take by weight."""
         used = self.drafts.stages[item.meaning.stage]
         if not self._outright(used):
-            self.reports.append(
-                error(
-                    "stage-of-no-size", item.place,
-                    f"how much {used.name}? it is written in per cent of its own flour, so its user must say",
-                    f"write `{used.name} 40%` or `{used.name} 400 g` here",
-                )
-            )  # fmt: skip
+            message = f"how much {used.name}? it is written in per cent of its own flour, so its user must say"
+            help = f"write `{used.name} 40%` or `{used.name} 400 g` here"
+            self.reports.append(report("stage-of-no-size", item.place, message, help))
             return NOTHING
         taken = sum(
             (
@@ -230,22 +208,21 @@ class _Asked:
     def _judge_rest(self, draft: Draft, made: Fraction, asked: Fraction, place: Place) -> None:
         if asked > made and self.whole:
             self.reports.append(
-                error(
-                    "takes-more-than-there-is", place,
+                report(
+                    "takes-more-than-there-is",
+                    place,
                     f"{mass_text(asked)} of {draft.name} is taken, but only {mass_text(made)} is made",
                     f"take {mass_text(made)} or less, or make more; to take all of it write `{draft.name}` alone",
                     (draft.place, "it is made here"),
                 )
-            )  # fmt: skip
+            )
         elif asked < made and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
-            self.reports.append(
-                error(
-                    "leftover", place, f"{mass_text(made - asked)} of {draft.name} is left over ({mass_text(made)} is made)",
-                    f"leave the amount away to take all of it: `{draft.name}`; or say in {draft.name} "
-                    "`keep what is left as …` or `discard what is left`",
-                    (draft.place, "it is made here"),
-                )
-            )  # fmt: skip
+            message = f"{mass_text(made - asked)} of {draft.name} is left over ({mass_text(made)} is made)"
+            help = (
+                f"leave the amount away to take all of it: `{draft.name}`; or say in {draft.name} "
+                "`keep what is left as …` or `discard what is left`"
+            )
+            self.reports.append(report("leftover", place, message, help, (draft.place, "it is made here")))
 
     # ---- the overall formula that follows --------------------------------------------------------
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.kitchen import plausible
 from manchet.kitchen.sizes import SIZE_EXAMPLES, Sides, sides_of
@@ -61,7 +61,9 @@ class FigureReading:
                 return ()
             if any(fold(noun) == fold(held) for _, held in found):
                 message = f"`holds` says twice how many {noun}"
-                self.reports.append(error("kitchen-line-twice", line.line.place(), message, "keep one figure for them"))
+                self.reports.append(
+                    report("kitchen-line-twice", line.line.place(), message, "keep one figure for them")
+                )
                 return ()
             found.append((int(amount.low), noun))
         return tuple(found)
@@ -112,4 +114,4 @@ class FigureReading:
 
     def _unfit(self, line: Written, node: Setting, example: str) -> None:
         message = f"`{line.line.body}` is no figure that fits `{node.key}`"
-        self.reports.append(error("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))
+        self.reports.append(report("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))

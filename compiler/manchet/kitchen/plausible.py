@@ -11,7 +11,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.reports import error, warning
+from manchet.diagnostics.reports import report
 from manchet.kitchen.model import Fall, Oven
 from manchet.larder.figures import shown
 from manchet.quantities.units import UNITS
@@ -59,7 +59,7 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
             return None
         message = f"{said} is frost, {shown(Fraction(round(celsius)))} C, for {span.what}"
         help = f"did you mean `{key} {shown(amount.low or celsius)} C`? If it is so, write `{key} {shown(celsius)} C`"
-        return warning("kitchen-temperature-odd", place, message, help)
+        return report("kitchen-temperature-odd", place, message, help)
     meant = [f"`{key} {figure}`" for figure in _meant(span, amount)]
     usually = reading(Fraction(span.usually), unit)
     help = (
@@ -67,9 +67,9 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
     )
     if _within(span.possible, celsius):
         message = f"{said} is outside what {span.what} has, {_ends(span.usual, unit)}"
-        return warning("kitchen-temperature-odd", place, message, help)
+        return report("kitchen-temperature-odd", place, message, help)
     message = f"{said} is no temperature of {span.what}, {_ends(span.possible, unit)}"
-    return error("kitchen-temperature-impossible", place, message, help)
+    return report("kitchen-temperature-impossible", place, message, help)
 
 
 def reading(celsius: Fraction, unit: str) -> str:
@@ -110,22 +110,18 @@ def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Ite
         if cold > hot * FASTER:
             slow, fast = _rate(fall, unit), _rate(below, unit)
             above, under = reading(fall.start, unit), reading(below.start, unit)
-            yield warning(
-                "oven-falls-faster-when-colder",
-                lines[below.start],
-                f"{what} falls {fast} an hour from {under}, and {slow} where it is hotter; an oven loses less the colder it is",
+            message = f"{what} falls {fast} an hour from {under}, and {slow} where it is hotter; an oven loses less the colder it is"
+            help = (
                 f"read it again; are the two exchanged? `falls {fast} an hour from {above}`, "
-                f"`falls {slow} an hour from {under}`",
+                f"`falls {slow} an hour from {under}`"
             )
+            yield report("oven-falls-faster-when-colder", lines[below.start], message, help)
             break
     if oven.falls and oven.hottest is not None and oven.falls[0].start > oven.hottest:
         start, hottest = reading(oven.falls[0].start, unit), reading(oven.hottest, unit)
-        yield error(
-            "oven-falls-from-over-hottest",
-            lines[oven.falls[0].start],
-            f"{what} falls from {start}, and its `hottest` is {hottest}",
-            f"write `hottest {start}`, or begin the fall at {hottest}",
-        )
+        message = f"{what} falls from {start}, and its `hottest` is {hottest}"
+        help = f"write `hottest {start}`, or begin the fall at {hottest}"
+        yield report("oven-falls-from-over-hottest", lines[oven.falls[0].start], message, help)
 
 
 def _rate(fall: Fall, unit: str) -> str:
@@ -142,5 +138,5 @@ def tin(what: str, rim: tuple[Fraction, ...], base: tuple[Fraction, ...], place:
                 f"{what} is {shown(below)} mm at its floor and {shown(above)} mm at its rim: no loaf comes out of it"
             )
             help = "exchange the figures of the rim and of `bottom`, or measure again"
-            yield warning("tin-wider-below", place, message, help)
+            yield report("tin-wider-below", place, message, help)
             return

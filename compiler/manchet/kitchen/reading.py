@@ -7,7 +7,7 @@ from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error, listed
+from manchet.diagnostics.reports import listed, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.kitchen import plausible
 from manchet.kitchen.lines import COLDEST, HOTTEST, FigureReading, Lines
@@ -83,7 +83,7 @@ class _Reading(FigureReading):
                 shown = SHOWN[node.key]
                 message = f"`{node.key} {said}` is none we know" if said else f"`{node.key}` says nothing"
                 help = f"write `{node.key} {listed(shown)}`"
-                self.reports.append(error("kitchen-word-unknown", entry.line.place(), message, help))
+                self.reports.append(report("kitchen-word-unknown", entry.line.place(), message, help))
             else:
                 self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
                 self.measures = self.kitchen.measures
@@ -107,7 +107,7 @@ class _Reading(FigureReading):
                     return
         message = f"`{entry.line.body}` does not say how long one piece takes"
         help = f"write `{step.verb.text} 20 s each`"
-        self.reports.append(error("kitchen-time-missing", entry.line.place(), message, help))
+        self.reports.append(report("kitchen-time-missing", entry.line.place(), message, help))
 
     def _thing(self, entry: Written, node: Setting) -> None:
         name = " ".join(word.text for word in node.names)
@@ -185,7 +185,7 @@ class _Reading(FigureReading):
             most = "nothing is said" if mixer.most_grams is None else f"{shown(mixer.most_grams / 1000)} kg"
             message = f"a stiff dough is the harder one; of a softer dough {most}"
             help = "write what it takes of a dough of 60% water, as in `takes 6-45 kg dough`, and less here"
-            self.reports.append(error("stiff-dough-without-soft", line.line.place(), message, help))
+            self.reports.append(report("stiff-dough-without-soft", line.line.place(), message, help))
             return mixer
         return mixer._replace(stiff_grams=grams)
 
@@ -218,7 +218,7 @@ class _Reading(FigureReading):
         if measured is None and sides.keys() == SIZE_EXAMPLES.keys() & lines.keys() != set() and not unread:
             message = f"the measures of {what} do not make a volume"
             help = "write `inside` with three; or `top`, `bottom` and `deep`; or `round` and `deep`"
-            self.reports.append(error("tin-size-unclear", entry.line.place(), message, help))
+            self.reports.append(report("tin-size-unclear", entry.line.place(), message, help))
         return said or (of_water(water) if water else measured)
 
     def _falls(self, what: str, lines: list[Written]) -> dict[Fraction, tuple[Fall, Place]]:
@@ -232,7 +232,7 @@ class _Reading(FigureReading):
             elif fall.start in found:
                 message = f"{what} falls from {shown(fall.start)} C in two lines"
                 help = "keep one line `falls` for each heat it begins at"
-                self.reports.append(error("kitchen-line-twice", line.line.place(), message, help))
+                self.reports.append(report("kitchen-line-twice", line.line.place(), message, help))
             else:
                 found[fall.start] = (fall, line.line.place())
         return dict(sorted(found.items(), reverse=True))
@@ -275,7 +275,9 @@ class _Reading(FigureReading):
         if not reads:
             if "reads" not in lines:
                 message = f"nobody knows to what the scale {name}".rstrip() + " reads"
-                self.reports.append(error("scale-reads-missing", entry.line.place(), message, "add a line `reads 5 g`"))
+                self.reports.append(
+                    report("scale-reads-missing", entry.line.place(), message, "add a line `reads 5 g`")
+                )
             return None
         most = self._figure(lines, "up to", MASS, "30 kg")
         if most is not None and most <= reads:
@@ -287,7 +289,7 @@ class _Reading(FigureReading):
         if key in seen:
             message = f"{owner} has two lines `{key}`"
             self.reports.append(
-                error("kitchen-line-twice", entry.line.place(), message, "keep one, or name them apart")
+                report("kitchen-line-twice", entry.line.place(), message, "keep one, or name them apart")
             )
             return False
         seen.add(key)
@@ -300,7 +302,7 @@ class _Reading(FigureReading):
             return True
         message = f"{owner} has a `floor` and a `round floor`"
         help = "keep `floor` for one with corners, else `round floor`"
-        self.reports.append(error("kitchen-line-twice", entry.line.place(), message, help))
+        self.reports.append(report("kitchen-line-twice", entry.line.place(), message, help))
         return False
 
     def _misplaced(self, entry: Written, owner: str, keys: tuple[str, ...]) -> None:
@@ -308,7 +310,7 @@ class _Reading(FigureReading):
         near = nearest(entry.node.key, keys)
         help = (f"did you mean `{near}`? " if near else "") + f"here stand {listed(keys, 'and')}"
         message = f"`{entry.node.key}` is no line of {owner}"
-        self.reports.append(error("no-kitchen-line", entry.line.place(), message, help))
+        self.reports.append(report("no-kitchen-line", entry.line.place(), message, help))
 
 
 def _with(kitchen: Kitchen, field: str, value: Any) -> Kitchen:

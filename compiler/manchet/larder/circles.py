@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.larder.ingredient import Ingredient, Question, place_of
 from manchet.larder.names import key
 
@@ -53,8 +53,8 @@ def _parts(entry: Entry, own: dict[str, Entry]) -> tuple[str, ...]:
 def _report(entry: Entry, path: tuple[str, ...], part: str | None, own: dict[str, Entry]) -> Diagnostic:
     if part is None:
         message = f"{entry.name} is made of blends inside blends, more than {DEEPEST} deep"
-        return error("made-of-too-much", place_of(entry), message, "write the blend with fewer blends inside it")
+        return report("made-of-too-much", place_of(entry), message, "write the blend with fewer blends inside it")
     round_ = [own[name].name for name in path[path.index(part) :]]
     shown = round_ if len(round_) < 6 else [*round_[:2], "…", *round_[-2:]]
     message = " is made of ".join((*shown, round_[0]))
-    return error("made-of-itself", place_of(entry), message, f"take {round_[0]} out of `made of` there")
+    return report("made-of-itself", place_of(entry), message, f"take {round_[0]} out of `made of` there")

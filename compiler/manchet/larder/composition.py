@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error, listed
+from manchet.diagnostics.reports import listed, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.figures import shown, worth
 from manchet.larder.ingredient import Blend, Ingredient
@@ -48,17 +48,17 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
             near = nearest(fold(word.text), FIGURES)
             help = f"did you mean `{near}`? " if near else ""
             message = f"`{word.text}` is no figure of composition"
-            reports.append(error("composition-unknown", place, message, f"{help}they are {listed(FIGURES, 'and')}"))
+            reports.append(report("composition-unknown", place, message, f"{help}they are {listed(FIGURES, 'and')}"))
             continue
         grams = worth(amount, MASS)
         if grams is None or grams < 0:
             place = entry.line.place(amount.start, amount.end)
             message = f"{entry.line.body[amount.start : amount.end]} of {figure} in 100 g is no weight"
-            reports.append(error("composition-no-weight", place, message, f"write `{figure} 13 g`"))
+            reports.append(report("composition-no-weight", place, message, f"write `{figure} 13 g`"))
             continue
         if figure in found:
             reports.append(
-                error("composition-twice", place, f"{figure} of {name} is given twice", "keep one of the two lines")
+                report("composition-twice", place, f"{figure} of {name} is given twice", "keep one of the two lines")
             )
             continue
         found[figure] = grams
@@ -81,7 +81,7 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
         if figure is None or figure <= 0:
             place = entry.line.place(amount.start, amount.end)
             message = f"{entry.line.body[amount.start : amount.end]} of {word.text} is no part of {ingredient.name}"
-            reports.append(error("part-not-weighed", place, message, f"write per cent or a weight: `{word.text} 50%`"))
+            reports.append(report("part-not-weighed", place, message, f"write per cent or a weight: `{word.text} 50%`"))
             continue
         kinds.add(kind)
         lines.append((word, figure, entry))
@@ -89,21 +89,18 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
     if len(kinds) > 1:
         message = f"{ingredient.name} is made of per cent and of weights at once"
         reports.append(
-            error("parts-of-two-kinds", head.line.place(), message, "write all of them in per cent, or all as weights")
+            report("parts-of-two-kinds", head.line.place(), message, "write all of them in per cent, or all as weights")
         )
         return Outcome((), tuple(reports))
     if not lines:
         if not reports:
             message = f"nothing is said of what {ingredient.name} is made of"
-            reports.append(
-                error(
-                    "parts-missing", head.line.place(), message, "write the parts one step deeper: `white flour 100%`"
-                )
-            )
+            help = "write the parts one step deeper: `white flour 100%`"
+            reports.append(report("parts-missing", head.line.place(), message, help))
         return Outcome((), tuple(reports))
     if kinds == {PERCENT} and total != 1 and ingredient.class_ not in ("culture", "") and not reports:
         message = f"the parts of {ingredient.name} make up {shown(total * 100)}%, not 100%"
-        reports.append(error("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
+        reports.append(report("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
     parts = tuple(
         Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in lines
     )
@@ -117,7 +114,7 @@ def _lines(head: Entry, reports: list[Diagnostic], example: str) -> list[tuple[W
             found.append((entry.node.name, entry.node.amount, entry))
         elif not isinstance(entry.node, Unread):
             message = f"`{entry.line.body}` is no name with its amount"
-            reports.append(error("part-without-amount", entry.line.place(), message, f"write `{example}`"))
+            reports.append(report("part-without-amount", entry.line.place(), message, f"write `{example}`"))
     return found
 
 
@@ -132,9 +129,9 @@ def _impossible(name: str, found: Mapping[str, Fraction], head: Entry) -> list[D
     if total > 100 + ROUNDING:
         message = f"100 g of {name} hold {shown(total)} g"
         help = "carbohydrate is without fibre here: take the fibre off, or look at the decimal points"
-        return [error("composition-over-100", head.line.place(), message, help)]
+        return [report("composition-over-100", head.line.place(), message, help)]
     for part, whole in _PARTS:
         if part in found and whole in found and found[part] > found[whole] + ROUNDING:
             message = f"{name} has {shown(found[part])} g of {part} in {shown(found[whole])} g of {whole}"
-            return [error("composition-part-over-whole", head.line.place(), message, f"{part} are counted in {whole}")]
+            return [report("composition-part-over-whole", head.line.place(), message, f"{part} are counted in {whole}")]
     return []

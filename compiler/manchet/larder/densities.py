@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error, listed, warning
+from manchet.diagnostics.reports import listed, report
 from manchet.larder.figures import shown
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.units import MASS, MEASURES, UNITS, VOLUME, WHOLE, factor
@@ -35,21 +35,20 @@ def weight_of(amount: Amount, ingredient: Ingredient | None, measures: str, line
         return Outcome(figure * UNITS[amount.unit].factor)
     place = line.place(amount.start, amount.end)
     if dimension == WHOLE:
-        if ingredient is None or ingredient.whole is None:
-            name = ingredient.name if ingredient else "this"
-            return Outcome(
-                None,
-                (
-                    error(
-                        "weight-of-one-unknown", place, f"the larder does not say what one of {name} weighs",
-                        f"write the weight, or in your larder under {name}: `whole 50 g`",
-                    ),
-                ),
-            )  # fmt: skip
-        return Outcome(figure * ingredient.whole)
+        name = ingredient.name if ingredient else "this"
+        help = f"write the weight, or in your larder under {name}: `whole 50 g`"
+        one = weight_of_one(ingredient, name, place, help)
+        return Outcome(None, (one,)) if isinstance(one, Diagnostic) else Outcome(figure * one)
     if dimension == VOLUME:
         return _of_volume(figure, amount, ingredient, measures, line)
     return Outcome(None)
+
+
+def weight_of_one(ingredient: Ingredient | None, name: str, place: Place, help: str) -> Fraction | Diagnostic:
+    """Grams of one egg, one apple; or the report that nobody knows them, with `help` on what to write instead."""
+    if ingredient is not None and ingredient.whole is not None:
+        return ingredient.whole
+    return report("weight-of-one-unknown", place, f"the larder does not say what one of {name} weighs", help)
 
 
 def _of_volume(
@@ -57,7 +56,6 @@ def _of_volume(
 ) -> Outcome[Fraction | None]:
     place = line.place(amount.start, amount.end)
     name = ingredient.name if ingredient else "what is made here"
-    reports: tuple[Diagnostic, ...] = ()
     millilitres = factor(amount.unit, measures)
     if millilitres is None:
         lines = tuple(f"`measures {country}`" for country, units in MEASURES.items() if amount.unit in units)
@@ -65,34 +63,18 @@ def _of_volume(
         message = f"`{written}`: a {amount.unit} differs from country to country"
         if measures:
             message = f"`{written}`: there is no {measures} {amount.unit}"
-        return Outcome(
-            None,
-            (
-                error(
-                    "measure-of-no-country", place, message,
-                    f"write grams or ml, or {listed(lines)} under the kitchen",
-                ),
-            ),
-        )  # fmt: skip
+        help = f"write grams or ml, or {listed(lines)} under the kitchen"
+        return Outcome(None, (report("measure-of-no-country", place, message, help),))
     density = _density(ingredient)
     if density is None:
-        return Outcome(
-            None,
-            (
-                error(
-                    "density-unknown", place, f"the larder does not say what a millilitre of {name} weighs",
-                    f"write the weight, or in your larder under {name}: `density 0.55 kg/l`",
-                ),
-            ),
-        )  # fmt: skip
+        message = f"the larder does not say what a millilitre of {name} weighs"
+        help = f"write the weight, or in your larder under {name}: `density 0.55 kg/l`"
+        return Outcome(None, (report("density-unknown", place, message, help),))
+    reports: tuple[Diagnostic, ...] = ()
     if amount.unit in SPOONS:
-        reports = (
-            warning(
-                "measured-by-spoon", place,
-                f"a {amount.unit} of {name} is taken as {shown(millilitres * density)} g; spoons vary by a third",
-                "weigh it once with your own spoon and write the grams",
-            ),
-        )  # fmt: skip
+        message = f"a {amount.unit} of {name} is taken as {shown(millilitres * density)} g; spoons vary by a third"
+        help = "weigh it once with your own spoon and write the grams"
+        reports = (report("measured-by-spoon", place, message, help),)
     return Outcome(figure * millilitres * density, reports)
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error, listed, note, warning
+from manchet.diagnostics.reports import listed, report
 from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
@@ -54,7 +54,7 @@ def duplicates(entries: Iterable[Entry]) -> tuple[Diagnostic, ...]:
                     f"`{name}` is" if key(name) == key(first.name) else f"`{name}` is a name of {first.name}, which is"
                 )
                 reports.append(
-                    error(
+                    report(
                         "larder-name-twice",
                         place_of(entry),
                         f"{known} in the larder already",
@@ -97,29 +97,30 @@ def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> tuple[Entry, 
 
     if isinstance(entry, Question):
         return entry, [
-            error(
-                "choice-unknown", place_of(entry), f"`{entry.name}` could be `{choice}`, which is not in the larder",
+            report(
+                "choice-unknown",
+                place_of(entry),
+                f"`{entry.name}` could be `{choice}`, which is not in the larder",
                 "name ingredients of the larder, by one name each",
             )
             for choice in entry.choices
             if not isinstance(find(choice), Ingredient)
-        ]  # fmt: skip
+        ]
     place = place_of(entry)
     if not entry.class_:
-        return entry._replace(class_="other"), [
-            error(
-                "class-missing", place, f"{entry.name} has no class: nobody knows whether it counts as flour or water",
-                f"add a line `class …`: {listed(tuple(sorted(CLASSES)))}",
-            )
-        ]  # fmt: skip
+        message = f"{entry.name} has no class: nobody knows whether it counts as flour or water"
+        help = f"add a line `class …`: {listed(tuple(sorted(CLASSES)))}"
+        return entry._replace(class_="other"), [report("class-missing", place, message, help)]
     unknown = [
-        error(
-            "part-unknown", part.place or place, f"{entry.name} is made of {part.name}, {_why_not(find(part.name))}",
+        report(
+            "part-unknown",
+            part.place or place,
+            f"{entry.name} is made of {part.name}, {_why_not(find(part.name))}",
             "make an entry for it, or use a name the larder has",
         )
         for part in entry.made_of
         if not isinstance(find(part.name), Ingredient)
-    ]  # fmt: skip
+    ]
     if unknown:
         return entry._replace(made_of=()), list(unknown)
     return entry, _doubts(entry)
@@ -128,19 +129,12 @@ def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> tuple[Entry, 
 def _doubts(entry: Ingredient) -> list[Diagnostic]:
     place = place_of(entry)
     if entry.class_ == "culture" and not entry.made_of:
-        return [
-            warning(
-                "culture-of-nothing", place, f"{entry.name} is a culture, and nobody knows what flour it holds",
-                "add `made of`, and below it what it is fed with: `white flour 100%`, `water 100%`",
-            )
-        ]  # fmt: skip
+        message = f"{entry.name} is a culture, and nobody knows what flour it holds"
+        help = "add `made of`, and below it what it is fed with: `white flour 100%`, `water 100%`"
+        return [report("culture-of-nothing", place, message, help)]
     if entry.class_ in POURED_CLASSES - {"culture", "fat"} and not entry.made_of and "water" not in entry.composition:
-        return [
-            note(
-                "water-unknown", place, f"nobody knows how much water {entry.name} brings: it counts as none",
-                "add `per 100 g`, and below it `water … g`",
-            )
-        ]  # fmt: skip
+        message = f"nobody knows how much water {entry.name} brings: it counts as none"
+        return [report("water-unknown", place, message, "add `per 100 g`, and below it `water … g`")]
     return []
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error, listed
+from manchet.diagnostics.reports import listed, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.allergens import ALLERGENS, allergen
 from manchet.larder.composition import composition_of, parts_of
@@ -69,20 +69,14 @@ class _Reading:
             self.reports.append(_misplaced(line))
             return
         if node.key in self.seen:
-            self.reports.append(
-                error(
-                    "larder-line-twice",
-                    line.line.place(),
-                    f"{self.ingredient.name} has two `{node.key}` lines",
-                    "keep one",
-                )
-            )
+            message = f"{self.ingredient.name} has two `{node.key}` lines"
+            self.reports.append(report("larder-line-twice", line.line.place(), message, "keep one"))
             return
         self.seen.add(node.key)
         _LINES[node.key](self, line, node)
 
     def fault(self, name: str, place: Place, message: str, help: str) -> None:
-        self.reports.append(error(name, place, message, help))
+        self.reports.append(report(name, place, message, help))
 
     def single(self, line: Written, node: Setting, dimension: str, example: str) -> Fraction | None:
         """The one figure of a line in its base unit, or None with a report."""
@@ -263,7 +257,5 @@ def _words_place(line: Written, node: Setting) -> Place:
 
 
 def _misplaced(entry: Written) -> Diagnostic:
-    return error(
-        "no-larder-line", entry.line.place(), f"`{entry.line.body}` says nothing about an ingredient",
-        f"under an ingredient stand {listed(tuple(f'`{key}`' for key in _LINES), 'and')}",
-    )  # fmt: skip
+    help = f"under an ingredient stand {listed(tuple(f'`{key}`' for key in _LINES), 'and')}"
+    return report("no-larder-line", entry.line.place(), f"`{entry.line.body}` says nothing about an ingredient", help)

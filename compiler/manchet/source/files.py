@@ -6,8 +6,9 @@ import os
 import stat
 from typing import Any
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.diagnostic import Place
 from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import report
 from manchet.source.text import SourceText
 
 LARGEST = 2_000_000
@@ -28,30 +29,30 @@ def bytes_of(path: str, shown: str) -> Outcome[bytes | None]:
         finally:
             os.close(handle)
     except FileNotFoundError:
-        return _fault(shown, "file-missing", "there is no such file", "it may have been moved or renamed")
+        return _fault("file-missing", shown, "there is no such file", "it may have been moved or renamed")
     except PermissionError:
-        return _fault(shown, "file-unreadable", "this file may not be read", "give yourself leave to read it")
+        return _fault("file-unreadable", shown, "this file may not be read", "give yourself leave to read it")
     except (OSError, ValueError) as problem:
         if os.path.islink(path):
             return _fault(
-                shown,
                 "file-outside",
+                shown,
                 "this leads to a file outside the folder",
                 "put a copy of it into the folder, or run the command in the folder it lies in",
             )
         why = (problem.strerror or "").lower() if isinstance(problem, OSError) else str(problem)
         return _fault(
-            shown, "file-unreadable", f"this file cannot be read: {why}", "look whether it opens in an editor"
+            "file-unreadable", shown, f"this file cannot be read: {why}", "look whether it opens in an editor"
         )
 
 
 def _read(handle: int, shown: str) -> Outcome[bytes | None]:
     what = os.fstat(handle)
     if stat.S_ISDIR(what.st_mode):
-        return _fault(shown, "file-is-folder", "this is a folder, not a file", "name a file that ends in .bake")
+        return _fault("file-is-folder", shown, "this is a folder, not a file", "name a file that ends in .bake")
     if not stat.S_ISREG(what.st_mode):
         return _fault(
-            shown, "file-not-regular", "this is a pipe or a device, not a file", "name a file that ends in .bake"
+            "file-not-regular", shown, "this is a pipe or a device, not a file", "name a file that ends in .bake"
         )
     if what.st_size > LARGEST:
         return _too_large(shown, what.st_size)
@@ -74,12 +75,12 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
     if len(data) > LARGEST:
         return _too_large(path, len(data))
     if data.startswith((b"\xff\xfe", b"\xfe\xff")) or _is_bare_utf16(data):
-        return _fault(path, "file-utf-16", "this file is saved as UTF-16", "save it as UTF-8 (in the editor's Save as)")
+        return _fault("file-utf-16", path, "this file is saved as UTF-16", "save it as UTF-8 (in the editor's Save as)")
     nul = data.find(b"\0")
     if nul >= 0:
         return _fault(
-            path,
             "file-binary",
+            path,
             f"this is no text file: byte {nul + 1} is 0",
             "name a text file that ends in .bake",
             data.count(b"\n", 0, nul) + 1,
@@ -92,8 +93,8 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
         line = data.count(b"\n", 0, at) + 1
         shown = data[at : at + 1].hex()
         return _fault(
-            path,
             "file-not-utf-8",
+            path,
             f"byte {at + 1}, in line {line}, is no UTF-8 (it is hex {shown})",
             "save the file as UTF-8 (in the editor's Save as)",
             line,
@@ -113,15 +114,15 @@ def _is_bare_utf16(data: bytes) -> bool:
 
 def _too_large(path: str, size: int) -> Outcome[Any]:
     return _fault(
-        path,
         "file-too-large",
+        path,
         f"this file has {size:,} bytes; a formula file has at most {LARGEST:,}",
         "put one bread in each file",
     )
 
 
-def _fault(path: str, name: str, message: str, help_: str, line: int = 1) -> Outcome[Any]:
-    return Outcome(None, (Diagnostic(name, Severity.ERROR, message, Place(path, line, 1, line, 1), help_),))
+def _fault(name: str, path: str, message: str, help: str, line: int = 1) -> Outcome[Any]:
+    return Outcome(None, (report(name, Place(path, line, 1, line, 1), message, help),))
 
 
 Stamp = tuple[int, int, int]

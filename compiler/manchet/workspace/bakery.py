@@ -10,7 +10,7 @@ from manchet.batch.work import Work, work_of
 from manchet.changes.variants import full_name, lines_of, rewritten, swaps_of, variants_of, without_variants
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
@@ -197,16 +197,10 @@ def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterab
     """A report for each swap asked for of which no formula had anything; not for one that `said` reports on."""
     from manchet.changes.swaps import binding as bound
 
-    made = [one.place for formula in formulas for one in formula.swapped] + [report.place for report in said]
+    made = [one.place for formula in formulas for one in formula.swapped] + [one.place for one in said]
     done = {fold(place.text) for place in made if place.path == OPTION}
-    found = []
-    for text in changes.swaps:
-        one = bound.asked(text)
-        if one is not None and fold(one.line.raw) not in done:
-            place = one.line.place(one.swap.off.start, one.swap.off.end)
-            help = "ask for one formula by its name to see what can be swapped in it"
-            found.append(error("swap-not-there", place, f"no formula here has {one.swap.off.text} to swap", help))
-    return found
+    asked = (bound.asked(text) for text in changes.swaps)
+    return [bound.nowhere(one) for one in asked if one is not None and fold(one.line.raw) not in done]
 
 
 class Version(NamedTuple):
@@ -233,18 +227,18 @@ def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Ver
     Of the lines that a variant takes over, each mistake is said once. What is wrong with them in the variant alone is
     said at its heading, with the line. An `allow` that only the formula needs is no mistake in the variant.
     """
-    known = {(report.name, report.place) for report in said}
+    known = {(one.name, one.place) for one in said}
     found = []
-    for report in reports:
-        place = report.place
-        if (report.name, place) in known:
+    for one in reports:
+        place = one.place
+        if (one.name, place) in known:
             continue
         if place.line not in variant.lines and place.path != OPTION:
-            if report.name == "allow-unused":
+            if one.name == "allow-unused":
                 continue
             taken_over = Related(place, "this line, in the variant")
-            report = report._replace(place=variant.block.line.place(), related=(*report.related, taken_over))
-        found.append(report)
+            one = one._replace(place=variant.block.line.place(), related=(*one.related, taken_over))
+        found.append(one)
     return found
 
 
@@ -260,8 +254,8 @@ def _folder(path: str) -> str:
     return path[: path.rfind("/") + 1]
 
 
-def _by_place(report: Diagnostic) -> tuple[str, int, int, str]:
-    return report.place.path, report.place.line, report.place.column, report.name
+def _by_place(one: Diagnostic) -> tuple[str, int, int, str]:
+    return one.place.path, one.place.line, one.place.column, one.name
 
 
 def _blocks(files: Iterable[File]) -> _Blocks:
@@ -319,12 +313,14 @@ def _same_names(entries: tuple[Entry, ...]) -> list[Diagnostic]:
             continue
         where = there.line.path if there.line.path != entry.line.path else f"line {there.line.number}"
         reports.append(
-            error(
-                "two-blocks-one-name", entry.line.place(), f"{_name_of(entry)} is there already, in {where}",
+            report(
+                "two-blocks-one-name",
+                entry.line.place(),
+                f"{_name_of(entry)} is there already, in {where}",
                 f"if {entry.line.path} is a copy, remove it; else give one of the two another name",
                 (there.line.place(), "the first stands here"),
             )
-        )  # fmt: skip
+        )
     return reports
 
 

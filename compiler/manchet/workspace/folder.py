@@ -19,7 +19,8 @@ import os
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import report
 from manchet.workspace.headings import holds_larder_or_kitchen
 from manchet.workspace.trouble import Unknown, reason
 
@@ -141,4 +142,4 @@ def _leading_out(root: str, path: str) -> list[Diagnostic]:
 
 
 def _report(name: str, path: str, message: str, help: str = "") -> Diagnostic:
-    return Diagnostic(name, Severity.WARNING, message, Place(path, 1, 1, 1, 1), help)
+    return report(name, Place(path, 1, 1, 1, 1), message, help)

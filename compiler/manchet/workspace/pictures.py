@@ -5,8 +5,9 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable, Iterator, Mapping
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import report
 from manchet.formula.model import Formula
 from manchet.formula.picture import Picture
 from manchet.formula.pictured import pictures_named
@@ -74,23 +75,20 @@ def _made_safe(path: str, place: Place, root: str) -> Shown | Diagnostic:
         return made
     name, says, way_out = _SAYS[made.why]
     what = f": {made.what}" if made.what else ""
-    return _warning(name, place, f"the picture {path} {says}{what}", way_out)
+    return report(name, place, f"the picture {path} {says}{what}", way_out)
 
 
 def _located(path: str, place: Place, root: str) -> str | Diagnostic:
     """The file of a picture inside the bakery, whether it is there or not."""
     parts = path.split("/")
     if not path or "\\" in path or ":" in path or "\0" in path or path.startswith("/") or ".." in parts:
-        return _warning(
-            "picture-outside", place, f"the picture {path!r} is not named as a file beside this one",
-            'write its path from this file down, such as "pictures/plait.svg"',
-        )  # fmt: skip
+        help = 'write its path from this file down, such as "pictures/plait.svg"'
+        return report("picture-outside", place, f"the picture {path!r} is not named as a file beside this one", help)
     whole = os.path.realpath(os.path.join(os.path.dirname(os.path.realpath(place.path)), *parts))
     top = os.path.realpath(root)
     if os.path.commonpath((whole, top)) != top:
-        return _warning(
-            "picture-outside", place, f"the picture {path} lies outside of the bakery", "copy it into the bakery's folder"
-        )  # fmt: skip
+        message = f"the picture {path} lies outside of the bakery"
+        return report("picture-outside", place, message, "copy it into the bakery's folder")
     return whole
 
 
@@ -101,15 +99,9 @@ def _read(path: str, place: Place, root: str) -> bytes | Diagnostic:
         return whole
     try:
         if not os.path.isfile(whole):
-            return _warning(
-                "picture-missing", place, f"there is no picture {path} beside this file",
-                "put it there, or take the line out",
-            )  # fmt: skip
+            message = f"there is no picture {path} beside this file"
+            return report("picture-missing", place, message, "put it there, or take the line out")
         with open(whole, "rb") as file:
             return file.read(MOST_BYTES + 1)
     except OSError:
-        return _warning("picture-missing", place, f"the picture {path} cannot be opened", "let yourself read it")
-
-
-def _warning(name: str, place: Place, message: str, help: str) -> Diagnostic:
-    return Diagnostic(name, Severity.WARNING, message, place, help)
+        return report("picture-missing", place, f"the picture {path} cannot be opened", "let yourself read it")

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Protocol
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import report
 
 
 class Page(Protocol):
@@ -22,11 +23,10 @@ LONGEST = 60
 def unprintable(missing: tuple[str, ...], view: Page, kind: str, place: Place) -> tuple[Diagnostic, ...]:
     """A warning for each such sign, with the first text of the page in which it stands."""
     return tuple(
-        Diagnostic(
+        report(
             "sign-not-in-font",
-            Severity.WARNING,
-            f"the {kind} of {view.title} cannot print {_name(sign)}{_where(sign, view)}",
             place,
+            f"the {kind} of {view.title} cannot print {_name(sign)}{_where(sign, view)}",
             "write it with letters that are printed, or take the HTML page, whose letters are the reader's own",
         )
         for sign in missing

@@ -9,6 +9,7 @@ from manchet.changes.swaps.lines import Bench
 from manchet.changes.swaps.swapping import swapped
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import report
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Swapped
@@ -41,6 +42,14 @@ def asked(text: str, if_there: bool = False) -> Wanted | None:
     return Wanted(read.node, Line(OPTION, 1, body, 0, body, ""), if_there)
 
 
+def nowhere(one: Wanted) -> Diagnostic:
+    """The report for a swap that was asked of all formulas, of which none has what is swapped out."""
+    off = one.swap.off
+    message = f"no formula here has {off.text} to swap"
+    help = "ask for one formula by its name to see what can be swapped in it"
+    return report("swap-not-there", one.line.place(off.start, off.end), message, help)
+
+
 class Rewritten(NamedTuple):
     """A formula's lines after its swaps, what it is offered after them, and what they came to."""
 
@@ -66,7 +75,7 @@ def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors:
             return Outcome(None, before.diagnostics)
         done = swapped(block, offered.shared, before.value, one.swap, one.line, bench, made)
         if done.value is None:
-            if one.if_there and all(report.name in _quiet(made) for report in done.diagnostics):
+            if one.if_there and all(each.name in _quiet(made) for each in done.diagnostics):
                 continue
             return Outcome(None, done.diagnostics)
         block, offered = done.value.formula, offered._replace(shared=done.value.shared)

@@ -25,7 +25,7 @@ from manchet.changes.swaps.lines import (
     with_figure,
 )
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.formula.model import Booking, Formula, Stage, Swapped, Way
 from manchet.formula.percents import percent
 from manchet.larder.ingredient import Ingredient
@@ -250,24 +250,19 @@ def _counted(entry: Entry, flour: str) -> Entry:
 
 
 def _asks(swap: nodes.Swap, line: Line, figure: str, meaning: str) -> Diagnostic:
-    return error(
-        "swap-asks", line.place(),
-        f"no rule says how much {swap.on.text} does the work of {swap.off.text}: it depends on the hours",
-        f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}",
-    )  # fmt: skip
+    message = f"no rule says how much {swap.on.text} does the work of {swap.off.text}: it depends on the hours"
+    help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
+    return report("swap-asks", line.place(), message, help)
 
 
 def _no_share(swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str) -> Diagnostic:
     assert swap.share is not None
-    return error(
-        "swap-asks", line.place(swap.share.start, swap.share.end),
-        f"{percent(share)} is no share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%",
-        f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}",
-    )  # fmt: skip
+    message = f"{percent(share)} is no share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%"
+    help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
+    return report("swap-asks", line.place(swap.share.start, swap.share.end), message, help)
 
 
 def _by_hand(swap: nodes.Swap, line: Line, why: str) -> Diagnostic:
-    return error(
-        "swap-by-hand", line.place(), f"{swap.off.text} cannot be swapped for {swap.on.text} by rule: {why}",
-        "write the stages that differ in the `variant`, whole, under their headings",
-    )  # fmt: skip
+    message = f"{swap.off.text} cannot be swapped for {swap.on.text} by rule: {why}"
+    help = "write the stages that differ in the `variant`, whole, under their headings"
+    return report("swap-by-hand", line.place(), message, help)

@@ -32,7 +32,7 @@ from manchet.changes.swaps.lines import (
     with_figure,
 )
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import error
+from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.draft import stage_key
 from manchet.formula.model import Booking, Formula, Stage, Way
@@ -315,11 +315,12 @@ class Swapping:
 
     def _falls_short(self, name: str, wanted: Fraction, unit: str) -> None:
         figure = f"{decimal(wanted, 2)} {PERCENT}" if unit == PERCENT else f"{decimal(wanted, 1)} {GRAMS}"
-        self.short = error(
-            "swap-short", self.line.place(),
+        self.short = report(
+            "swap-short",
+            self.line.place(),
             f"{self.swap.on.text} for {self.swap.off.text} takes {figure} of {name} off, and there is not so much",
             f"in a `variant` write the lines that differ: less {self.swap.on.text}, or more {name}",
-        )  # fmt: skip
+        )
 
 
 def _below(lines: Sequence[Entry], off: Entry, new: Entry) -> list[Entry]:

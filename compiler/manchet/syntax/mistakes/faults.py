@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import remarks_of, report
 from manchet.source.text import Line
 from manchet.syntax.tokens import Raw
 
@@ -31,19 +32,14 @@ class Trouble(NamedTuple):
     expected: tuple[str, ...]
 
 
-REMARKS = frozenset({"no-break-space", "odd-dash", "unit-long-form", "reserved-word", "too-many-mistakes"})
-"""Faults with which a line can still be read: those of MESSAGES that are no errors (the messages are loaded later)."""
+REMARKS = remarks_of("syntax")
+"""Faults with which a line can still be read."""
 
 
 def reported(fault: Fault, line: Line) -> Diagnostic:
     """The report of a fault of a line."""
     from manchet.syntax.mistakes.messages import MESSAGES  # a sound file has no need of them
 
-    severity, message, help_ = MESSAGES[fault.name]
-    return Diagnostic(
-        fault.name,
-        Severity(severity),
-        message.format(**fault.words),
-        line.place(fault.start, max(fault.end, fault.start + 1)),
-        help_.format(**fault.words),
-    )
+    message, help = MESSAGES[fault.name]
+    place = line.place(fault.start, max(fault.end, fault.start + 1))
+    return report(fault.name, place, message.format(**fault.words), help.format(**fault.words))

@@ -1,0 +1,26 @@
+"""A core hotter than bread can be: its water boils away at 100 C first. Nearly always degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import all_steps
+from manchet.checks.saying import celsius
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "core-above-boiling"
+ABOUT = ("core",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    most = limit("core-most")
+    if most is None:
+        return
+    for step in all_steps(work.formula):
+        for reach in step.reaches:
+            if reach.what == "core" and reach.value.likely > most:
+                core = reach.value.likely
+                message = f"a core of {celsius(core)} cannot be: the water in it holds it near 100 C"
+                help = f"write `{celsius(core)[:-2]} F` if Fahrenheit was meant ({celsius((core - 32) * 5 / 9)})"
+                yield report(NAME, step.place, message, help)

@@ -1,0 +1,27 @@
+"""The last bake ends at a core too low for this kind: the crumb is still raw or gummy."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import breads, of_verbs
+from manchet.checks.saying import degrees
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "core-low"
+ABOUT = ("core",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    least = limit("core-least", work.kind)
+    if least is None:
+        return
+    for _, steps in breads(work.formula):
+        cores = [(step, r.value.likely) for step in of_verbs(steps, "bake") for r in step.reaches if r.what == "core"]
+        if not cores:
+            continue
+        step, core = cores[-1]
+        if core < least:
+            message = f"a core of {degrees(work.kitchen, core)} leaves a {work.kind} raw inside; {degrees(work.kitchen, least)} is the least we know"
+            yield report(NAME, step.place, message, "bake it on to a higher core, or look at the figure")

@@ -1,0 +1,26 @@
+"""Fat too cool to seal the piece or so hot that it smokes: often degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import all_steps
+from manchet.checks.saying import celsius
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "frying-temperature-odd"
+ABOUT = ("verb fry",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, most = limit("fry-least"), limit("fry-most")
+    if least is None or most is None:
+        return
+    for step in all_steps(work.formula):
+        if step.verb != "fry" or not step.heats or least <= step.heats[0].celsius.likely <= most:
+            continue
+        heat = step.heats[0].celsius.likely
+        message = f"frying at {celsius(heat)}; doughs are fried at {celsius(least)} to {celsius(most)}"
+        help = f"{celsius(heat)[:-2]} F is {celsius((heat - 32) * 5 / 9)}" if heat > most else "look at the figure"
+        yield report(NAME, step.place, message, help)

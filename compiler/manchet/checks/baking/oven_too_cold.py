@@ -1,0 +1,30 @@
+"""An oven too cold to bake bread in: often a Celsius figure turned twice, or a figure that lost a digit."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import breads, of_verbs
+from manchet.checks.saying import celsius
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "oven-too-cold"
+ABOUT = ("verb bake",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, slow = limit("oven-least", work.kind), limit("oven-slow-from")
+    if least is None or slow is None:
+        return
+    seen = set()
+    for _, steps in breads(work.formula):
+        for step in of_verbs(steps, "bake"):
+            if not step.heats or step.time is None or step.time.likely >= slow or step.place in seen:
+                continue
+            heat = max(h.celsius.likely for h in step.heats)
+            if heat >= least:
+                continue
+            seen.add(step.place)
+            help = f"was {celsius(heat * 10)[:-2] if heat < 40 else celsius(heat + 100)[:-2]} C meant, or another unit?"
+            yield report(NAME, step.place, f"{celsius(heat)} hardly bakes bread", help)

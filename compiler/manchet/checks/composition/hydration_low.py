@@ -1,0 +1,23 @@
+"""Less water in all than this kind of dough can be made with."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import place_of_class
+from manchet.checks.saying import percent
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "hydration-low"
+ABOUT = ()
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    least = limit("water-least", work.kind)
+    water = work.totals.water_in_all
+    if least is None or work.formula.preparation or water >= least:
+        return
+    message = f"water in all is {percent(water)} of the flour; a {work.kind} dough seldom has under {percent(least)}"
+    help = "look for a missing liquid, a wrong unit or a slipped decimal point"
+    yield report(NAME, place_of_class(work.formula, "water", "dairy", "liquid"), message, help)

@@ -1,0 +1,27 @@
+"""A kind that says wheat of a dough that is mostly rye, or rye of one that has next to none."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.saying import percent
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "kind-against-flour"
+ABOUT = ("class rye flour", "kind rye hearth loaf", "kind rye tin loaf")
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    formula, rye = work.formula, work.totals.rye
+    most, least = limit("rye-in-wheat-most"), limit("rye-in-rye-least")
+    if most is None or least is None or formula.preparation:
+        return
+    if formula.kind in ("hearth loaf", "tin loaf") and rye > most:
+        message = f"{formula.name} is of kind {formula.kind} with {percent(rye)} rye flour"
+        help = f"`kind rye {formula.kind}` judges its water, its core and its cooling as a rye"
+        yield report(NAME, formula.place, message, help)
+    elif formula.kind in ("rye hearth loaf", "rye tin loaf") and rye < least:
+        message = f"{formula.name} is of kind {formula.kind} with only {percent(rye)} rye flour"
+        help = f"`kind {formula.kind.removeprefix('rye ')}` judges it as a wheat bread"
+        yield report(NAME, formula.place, message, help)

@@ -1,0 +1,1 @@
+"""Cooling, keeping cold, and how long a thing is good for."""

@@ -1,0 +1,23 @@
+"""A loaf that goes from the oven to nowhere: it must cool before it is cut or wrapped."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import LOAVES, breads
+from manchet.checks.saying import bread
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+
+NAME = "cooling-missing"
+ABOUT = ("a loaf",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    if work.kind not in LOAVES:
+        return
+    for noun, steps in breads(work.formula):
+        last = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
+        if last is None or any(step.verb in ("cool", "chill", "freeze") for step in steps[last + 1 :]):
+            continue
+        message = f"no step says how long to cool {bread(noun)}"
+        yield report(NAME, steps[last].place, message, "add a line such as `cool 2 h` after the bake")

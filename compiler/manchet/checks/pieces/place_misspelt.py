@@ -1,0 +1,41 @@
+"""A tin, basket or place that the kitchen does not have, and a letter or two from one that it has."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import all_steps
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.diagnostics.suggest import distance, fold
+from manchet.kitchen.model import Kitchen
+
+NAME = "place-misspelt"
+ABOUT = ("kitchen vessel", "kitchen oven")
+
+SHORT = 6
+"""Letters under which one slip is allowed and not two. Our rule."""
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    there = {fold(name): name for name in _things(work.kitchen)}
+    said = set()
+    for step in all_steps(work.formula):
+        place = fold(step.where[1]) if step.where is not None else ""
+        if not place or place in there or place in said:
+            continue
+        near = next((name for key, name in there.items() if _is_slip(place, key)), None)
+        if near is not None:
+            said.add(place)
+            written = step.where[1] if step.where is not None else ""
+            help = f"if it is meant, write `{near}`; else nothing checks how many there are and what they hold"
+            yield report(NAME, step.place, f"{work.kitchen.name} has no {written}, and it has a {near}", help)
+
+
+def _things(kitchen: Kitchen) -> Iterator[str]:
+    for things in (kitchen.vessels, kitchen.ovens, kitchen.colds, kitchen.mixers):
+        yield from (thing.name for thing in things if thing.name)
+
+
+def _is_slip(written: str, name: str) -> bool:
+    most = 1 if min(len(written), len(name)) < SHORT else 2
+    return distance(written, name, most) <= most

@@ -1,0 +1,72 @@
+"""Far too much or too little dough for the tin it goes in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.batch.tins import rule_of, tins_for
+from manchet.batch.work import Work
+from manchet.checks.looking import breads, of_verbs
+from manchet.checks.saying import grams
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.reports import milder, report
+from manchet.diagnostics.suggest import fold
+from manchet.figures.limits.lookup import limit
+from manchet.kitchen.model import Vessel
+from manchet.quantities.printing import decimal
+
+NAME = "tin-fill-odd"
+ABOUT = ("kitchen vessel",)
+OF_SIZE = True
+TIN_LOAVES = ("tin loaf", "rye tin loaf")
+"""Judged by what is published for their dough; other kinds only where it is far out."""
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, most = _limits(work)
+    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.word in ("tin", "basket") and v.millilitres}
+    if least is None or most is None or not vessels:
+        return
+    pieces = {piece.noun: piece.grams for piece in work.batch.pieces if not piece.tin}
+    for noun, steps in breads(work.formula):
+        weight = pieces.get(noun)
+        for step in of_verbs(steps, "place"):
+            vessel = vessels.get(fold(step.where[1])) if step.where else None
+            if vessel is None or weight is None or not vessel.millilitres:
+                continue
+            if not least <= weight / vessel.millilitres <= most:
+                yield _report(work, step.place, weight, vessel, least, most)
+
+
+def too_full(work: Work, weight: Fraction, vessel: Vessel) -> bool:
+    """Whether this check says that so much dough is too much for the tin: then its levels are no second mistake."""
+    most = _limits(work)[1]
+    return most is not None and vessel.millilitres is not None and weight > most * vessel.millilitres
+
+
+def _limits(work: Work) -> tuple[Fraction | None, Fraction | None]:
+    if work.kind in TIN_LOAVES:
+        dough = rule_of(work.formula).key
+        return limit(f"{dough}-tin-least"), limit(f"{dough}-tin-most")
+    return limit("tin-fill-least", work.kind), limit("tin-fill-most", work.kind)
+
+
+def _report(work: Work, place: Place, weight: Fraction, vessel: Vessel, least: Fraction, most: Fraction) -> Diagnostic:
+    assert vessel.millilitres is not None
+    fill = weight / vessel.millilitres
+    this = f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml"
+    suits = tins_for(weight, rule_of(work.formula), work.kitchen)
+    instead = (
+        f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
+    )
+    if work.kind in TIN_LOAVES:
+        rule, far = rule_of(work.formula), limit("tin-fill-far") or Fraction(1)
+        usual = f"such a tin takes about {grams(vessel.millilitres / rule.divisor)} ({decimal(rule.divisor)} ml a gram for {rule.dough})"
+        if least / far <= fill <= most * far:
+            message = f"{this} is {'much' if fill > most else 'little'}"
+            return milder(report(NAME, place, message, f"{usual}; {instead}"))
+    else:
+        usual = f"such a {vessel.word} takes {grams(least * vessel.millilitres)} to {grams(most * vessel.millilitres)}"
+    message = f"{this} {'runs over' if fill > most else 'fills no more than its floor'}"
+    return report(NAME, place, message, f"{usual}; {instead}")

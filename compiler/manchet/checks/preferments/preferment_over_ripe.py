@@ -1,0 +1,31 @@
+"""A poolish, biga, levain or sour left so long and so warm that it has fallen and gone sharp."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import PREFERMENTS, SOURS
+from manchet.checks.saying import degrees, span
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "preferment-over-ripe"
+ABOUT = ("verb ripen",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    long, warm = limit("ripen-warm-longest"), limit("ripen-warm-from")
+    if long is None or warm is None or work.kind == "batter":
+        return
+    for stage in work.formula.stages:
+        if stage.word not in PREFERMENTS | SOURS or stage.from_nothing:
+            continue
+        for step in stage.steps:
+            if step.verb != "ripen" or step.time is None or not step.heats or step.ramp is not None:
+                continue
+            if step.time.likely > long and step.heats[0].celsius.likely >= warm:
+                message = (
+                    f"{stage.name} ripens {span(step.time)} at {degrees(work.kitchen, step.heats[0].celsius.likely)} "
+                    "and will be past its best"
+                )
+                yield report(NAME, step.place, message, "make it shorter or cooler, or take less seed")

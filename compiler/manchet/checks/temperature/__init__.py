@@ -1,0 +1,1 @@
+"""How warm the mix comes out, and whether water, ice and the room can make it so."""

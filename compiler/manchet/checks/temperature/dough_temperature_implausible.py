@@ -1,0 +1,30 @@
+"""A dough temperature at which nothing living works: often degrees Fahrenheit."""
+
+from collections.abc import Iterator
+
+from manchet.batch.work import Work
+from manchet.checks.looking import is_alive
+from manchet.checks.saying import celsius
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.figures.limits.lookup import limit
+
+NAME = "dough-temperature-implausible"
+ABOUT = ("verb mix",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    least, most = limit("dough-temperature-least"), limit("dough-temperature-most")
+    if least is None or most is None:
+        return
+    for stage in work.formula.stages:
+        if not is_alive(stage, work.formula):
+            continue
+        for step in stage.steps:
+            for reach in step.reaches:
+                warmth = reach.value.likely
+                if step.verb == "mix" and reach.what == "temperature" and not least <= warmth <= most:
+                    help = f"{celsius(warmth)[:-2]} F is {celsius((warmth - 32) * 5 / 9)}: write the unit that is meant"
+                    message = f"{stage.name} is to be mixed to {celsius(warmth)}, and it is alive"
+                    help = help if warmth > most else "look at the figure and its unit"
+                    yield report(NAME, step.place, message, help)
