@@ -54,10 +54,15 @@ def scales_of(kitchen: Kitchen, system: System) -> tuple[Scale, ...]:
     return tuple(s._replace(reads=next((o for o in OUNCE_STEPS if o >= s.reads), OUNCE)) for s in kitchen.scales)
 
 
-def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC) -> Reading:
-    """The amount on the scale for it: the coarsest that reads to a fiftieth of it, else the finest that can hold it.
+COARSELY, FINELY = 20, 50
+"""To what part of itself a row is read: a twentieth, but salt and yeast to a fiftieth. Our own rule."""
 
-    So what rounding moves is at most a hundredth (our own rule): 497 g of flour is weighed on a scale that reads 5 g.
+DIGITS = 3
+"""Of a figure on a fine scale: 156 g of salt, 22.4 g of zest, 1.5 g of yeast. Our own rule."""
+
+
+def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC, part: int = FINELY) -> Reading:
+    """The amount on the scale for it: the coarsest that reads to so small a `part` of it, else the finest that can hold it.
 
     In quarter ounces this is the rule of the US Armed Forces Recipe Service (TM 10-412, card A-1): .00-.12 is nothing,
     .13-.37 a quarter, and so on.
@@ -68,6 +73,26 @@ def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC
         scale = max(scales, key=lambda s: s.up_to or Fraction(0))
         goes = ceil(grams / scale.up_to) if scale.up_to else 1
         return Reading(nearest(grams, scale.reads), scale.reads, scale.name, goes)
-    coarse = [s for s in holding if s.reads * 50 <= grams]
+    coarse = [s for s in holding if s.reads * part <= grams]
     scale = max(coarse, key=lambda s: s.reads) if coarse else min(holding, key=lambda s: s.reads)
     return Reading(nearest(grams, scale.reads), scale.reads, scale.name, 1)
+
+
+def row_reading(grams: Fraction, kitchen: Kitchen, system: System, part: int) -> Reading:
+    """The same as it stands in a row: on a scale that is not the coarsest of the house with three digits at most."""
+    reading = reading_of(grams, kitchen, system, part)
+    if reading.step >= max(scale.reads for scale in scales_of(kitchen, system)):
+        return reading
+    step = max(reading.step, _third_digit(grams, system))
+    return reading._replace(grams=nearest(grams, step), step=step)
+
+
+def _third_digit(grams: Fraction, system: System) -> Fraction:
+    """The worth of a figure's third digit, in grams: 1 g for 156.3 g."""
+    unit = OUNCE if system is System.US else Fraction(1)
+    value, digit = grams / unit, Fraction(1)
+    while value and value < 100 * digit:
+        digit /= 10
+    while value >= 1000 * digit:
+        digit *= 10
+    return digit * unit if value else Fraction(0)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.dilution import Dilution
+from manchet.batch.dilution import Dilution, nearest
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
 from manchet.batch.scales import Reading
+from manchet.formula.model import Goes
 
 
 class WeighedLine(NamedTuple):
@@ -19,7 +21,7 @@ class WeighedLine(NamedTuple):
     """Exact grams for this line: as weighed, less what a dilution brings of it, or the part of a dilution to use."""
     reading: Reading
     closes: bool
-    """This line took up what rounding left over."""
+    """This line went up for what rounding left short."""
     dilution: Dilution | None
     """The bench's way out for an amount that no scale here can weigh: `reading` is then the part of it to use."""
 
@@ -48,3 +50,30 @@ class Table(NamedTuple):
     """Lines whose `step` is below this are for the fine scale; None if one scale weighs them all."""
     assumed: bool
     """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz under 8 oz)."""
+
+
+def total_of(lines: Sequence[WeighedLine]) -> Fraction:
+    """Grams that stand on the sheet, summed: a printed total is never another figure."""
+    return sum((line.reading.grams for line in lines), Fraction(0))
+
+
+def part_of(line: WeighedLine, goes: Goes, table: Table) -> Fraction:
+    """Grams of a row held back that one step adds, where several add some of it: on its scale, and together the row.
+
+    Each part ends at the reading nearest to what has gone in by then; a last one that leaves nothing takes the rest.
+    """
+    stage, key = table.making.stage.stage, line.weighed.portion.key
+    parts = [
+        one for step in stage.steps for one in step.goes if one.key == key and one.share is not None and not one.beyond
+    ]
+    whole = line.weighed.portion.share
+    before = so_far = Fraction(0)
+    for part in parts:
+        so_far += part.share or Fraction(0)
+        reached = (
+            line.reading.grams if so_far >= whole else nearest(line.reading.grams * so_far / whole, line.reading.step)
+        )
+        if part is goes:
+            return reached - before
+        before = reached
+    return line.reading.grams

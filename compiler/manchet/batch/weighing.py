@@ -1,15 +1,16 @@
-"""Weights as the kitchen's scales read them, closing on flour or water so that the lines add up to the total."""
+"""Weights as the kitchen's scales read them: the figures that every form prints."""
 
 from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.batch.dilution import READINGS, READINGS_OF_SPICE, Dilution, dilution_of, nearest
+from manchet.batch.closing import closed, is_flour, is_water, largest
+from manchet.batch.dilution import READINGS, READINGS_OF_SPICE, Dilution, dilution_of
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
-from manchet.batch.scales import OUNCE, System, reading_of, scales_of
-from manchet.batch.weighed_table import Table, WeighedLine
-from manchet.batch.whole_tubs import adding_up
+from manchet.batch.scales import COARSELY, FINELY, OUNCE, Reading, System, reading_of, row_reading, scales_of
+from manchet.batch.tubs import agreeing
+from manchet.batch.weighed_table import Table, WeighedLine, total_of
 from manchet.batch.work import Work, once
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -20,6 +21,9 @@ from manchet.quantities.printing import decimal, telling
 NOTABLE = Fraction(2, 100)
 """A line moved by more than this is remarked on. Our own rule."""
 
+READ_FINELY = frozenset({"salt", "yeast", "sweet-dough yeast"})
+"""Classes that are weighed to a fiftieth; all else is to a twentieth."""
+
 DISSOLVES = frozenset({"yeast", "sweet-dough yeast", "salt", "sweetener", "malt", "raising agent", "spice"})
 """What may be stirred into water or flour to be weighed. Never lye, never a culture."""
 
@@ -28,97 +32,72 @@ DISSOLVES = frozenset({"yeast", "sweet-dough yeast", "salt", "sweetener", "malt"
 def weighings(work: Work, system: System = System.METRIC) -> Outcome[tuple[Table, ...]]:
     """Every making of a work as its scales read, in working order: the figures that every form of it prints.
 
-    What goes on whole is read as its tub (see `whole_tubs`).
+    What goes on whole is read as its tub (see `tubs`).
     """
     weighed = [weigh(making, work.kitchen, system) for making in work.mixes.makings]
     reports = tuple(report for table in weighed for report in table.diagnostics)
-    return Outcome(adding_up([table.value for table in weighed]), reports)
+    return Outcome(agreeing([table.value for table in weighed]), reports)
 
 
 def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> Outcome[Table]:
     """One making of a stage as its scales read.
 
-    Every line is rounded to its own scale; then the largest flour or water line takes up, in whole readings of its own
-    scale, what rounding left of the exact total. So the printed lines add up to the printed total, which is within half
-    a reading of the exact one, and nothing is ever moved on to salt, yeast, malt, lye or a culture.
+    Every row is rounded by itself to its scale, and the printed total is the sum of the rows. Only where that is short of
+    the exact total by more than one step of the coarsest row do flour and water go up (see `closing`).
 
     Reports: `too-small-to-weigh` (a warning with a dilution, an error where there is no way out) and the note
     `moved-by-rounding` for a line that its scale moves by more than 2 %.
     """
-    lines = [_line(weighed, kitchen, system) for weighed in making.weighed]
-    closing = _closing(making)
-    for at, line in enumerate(lines):
-        if line.reading.grams == 0 and line.wanted > 0:
-            _dilute(lines, at, closing, kitchen, system)
-    if closing is not None and lines[closing].reading.grams > 0:
-        left_over = sum((line.wanted - line.reading.grams for line in lines), Fraction(0))
-        lines[closing] = _close(lines[closing], left_over)
-    steps = {line.reading.step for line in lines}
-    table = Table(
-        making=making,
-        lines=tuple(lines),
-        total=sum((line.reading.grams for line in lines), Fraction(0)),
-        fine=max(steps) if len(steps) > 1 else None,
-        assumed=not kitchen.scales,
-    )
+    rows = [_line(weighed, kitchen, system) for weighed in making.weighed]
+    for at, row in enumerate(rows):
+        if row.reading.grams == 0 and row.wanted > 0:
+            _dilute(rows, at, kitchen, system)
+    lines = closed(rows)
+    steps = {_scale_step(line, kitchen, system) for line in lines}
+    table = Table(making, lines, total_of(lines), max(steps) if len(steps) > 1 else None, not kitchen.scales)
     return Outcome(table, _reports(table, system))
 
 
 def _line(weighed: Weighed, kitchen: Kitchen, system: System) -> WeighedLine:
-    return WeighedLine(weighed, weighed.grams, reading_of(weighed.grams, kitchen, system), False, None)
+    return WeighedLine(weighed, weighed.grams, _reading(weighed.grams, weighed, kitchen, system), False, None)
 
 
-def _closing(making: Making) -> int | None:
-    """Where the largest flour or water line stands; one that is held back only if there is no other."""
-
-    def rank(at: int) -> tuple[bool, Fraction]:
-        return not making.weighed[at].portion.held, making.weighed[at].grams
-
-    flours_and_waters = [
-        at
-        for at, weighed in enumerate(making.weighed)
-        if weighed.portion.ingredient is not None
-        and (weighed.portion.ingredient.class_ == "water" or weighed.portion.is_flour)
-        and weighed.portion.ingredient.class_ not in ("culture", "malt", "lye")
-    ]
-    return max(flours_and_waters, key=rank, default=None)
+def _scale_step(line: WeighedLine, kitchen: Kitchen, system: System) -> Fraction:
+    """What the row's scale reads to, whatever digits of it are printed."""
+    return reading_of(line.wanted, kitchen, system, _part(line.weighed)).step
 
 
-def _close(line: WeighedLine, left_over: Fraction) -> WeighedLine:
-    """Take up what is left over, in whole readings; never so much that nothing of the line remains."""
-    step = line.reading.step
-    grams = max(line.reading.grams + nearest(left_over, step), step)
-    return line._replace(reading=line.reading._replace(grams=grams), closes=grams != line.reading.grams)
+def _reading(grams: Fraction, weighed: Weighed, kitchen: Kitchen, system: System) -> Reading:
+    return row_reading(grams, kitchen, system, _part(weighed))
 
 
-def _dilute(lines: list[WeighedLine], at: int, closing: int | None, kitchen: Kitchen, system: System) -> None:
-    """Put a dilution on a line that rounds to nothing, and take its carrier off the carrier's line."""
-    portion = lines[at].weighed.portion
+def _part(weighed: Weighed) -> int:
+    ingredient = weighed.portion.ingredient
+    return FINELY if ingredient is not None and ingredient.class_ in READ_FINELY else COARSELY
+
+
+def _dilute(rows: list[WeighedLine], at: int, kitchen: Kitchen, system: System) -> None:
+    """Put a dilution on a row that rounds to nothing, and take its carrier off the carrier's row."""
+    portion = rows[at].weighed.portion
     if portion.ingredient is None or portion.ingredient.class_ not in DISSOLVES:
         return
     reads = min(scale.reads for scale in scales_of(kitchen, system))
     readings = READINGS_OF_SPICE if portion.ingredient.class_ == "spice" else READINGS
-    for carrier in _carriers(lines, closing):
-        stock = lines[carrier]
-        found = dilution_of(lines[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted, readings)
+    for carrier in _carriers(rows):
+        stock = rows[carrier]
+        found = dilution_of(rows[at].weighed.grams, reads, stock.weighed.portion.name, stock.wanted, readings)
         if carrier == at or found is None:
             continue
         used = reading_of(found.use, kitchen, system)
-        lines[at] = lines[at]._replace(wanted=found.use, reading=used, dilution=found)
+        rows[at] = rows[at]._replace(wanted=found.use, reading=used, dilution=found)
         wanted = stock.wanted - found.carried
-        lines[carrier] = stock._replace(wanted=wanted, reading=reading_of(wanted, kitchen, system))
+        rows[carrier] = stock._replace(wanted=wanted, reading=_reading(wanted, stock.weighed, kitchen, system))
         return
 
 
-def _carriers(lines: list[WeighedLine], closing: int | None) -> list[int]:
-    """The stage's water; where it has none, or too little, the line that closes."""
-    waters = [
-        at
-        for at, line in enumerate(lines)
-        if line.weighed.portion.ingredient is not None and line.weighed.portion.ingredient.class_ == "water"
-    ]
-    first = [max(waters, key=lambda at: lines[at].wanted)] if waters else []
-    return first + ([closing] if closing is not None and closing not in first else [])
+def _carriers(rows: list[WeighedLine]) -> list[int]:
+    """The stage's water; where it has none, or too little, the largest flour."""
+    return [found for found in (largest(rows, is_water), largest(rows, is_flour)) if found is not None]
 
 
 def _reports(table: Table, system: System) -> tuple[Diagnostic, ...]:

@@ -6,9 +6,9 @@ from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch
+from manchet.batch.tubs import goes_whole, leaves_some
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
-from manchet.batch.whole_tubs import goes_whole, leaves_some
 from manchet.batch.work import Work
 from manchet.cautions.caution import DEFERS
 from manchet.cautions.registry import cautions_of
@@ -179,7 +179,7 @@ def _block(number: int, table: Table, work: Work, pictures: Pictures, m: Measure
         rows=bowl.rows(held=False),
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
-        notes=(*stage_notes(batch, m), *_kept(batch, m), *_borrowed(batch, m), *stage.notes),
+        notes=(*stage_notes(batch, m), *_kept(batch, m), *_borrowed(table, m), *stage.notes),
         parts=prep_steps.groups(
             [
                 *caution_view.at_stage(cautions_of(work), stage.key, m),
@@ -221,15 +221,16 @@ def _kept(batch: StageBatch, m: Measures) -> list[str]:
     ]
 
 
-def _borrowed(batch: StageBatch, m: Measures) -> list[str]:
+def _borrowed(table: Table, m: Measures) -> list[str]:
     """`ripe rye starter: takes 151.5 g, gives back 60 g`, for a culture that comes out of the pot and goes back."""
+    batch, times = table.making.stage, table.making.times
     back: dict[str, Fraction] = {}
     for name, grams in (*batch.kept, *batch.returned):
         back[fold(name)] = back.get(fold(name), Fraction(0)) + grams
     return [
-        m.words.say("stage.takes", w.portion.name, m.mass(w.grams), m.mass(back[fold(w.portion.name)]))
-        for w in batch.weighed
-        if w.portion.booking.value and fold(w.portion.name) in back
+        m.words.say("stage.takes", name, m.mass(line.reading.grams * times), m.mass(back[fold(name)]))
+        for line in table.lines
+        if line.weighed.portion.booking.value and fold(name := line.weighed.portion.name) in back
     ]
 
 

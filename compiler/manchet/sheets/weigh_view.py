@@ -6,9 +6,9 @@ from collections.abc import Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.weighed_table import Table, WeighedLine
+from manchet.batch.tubs import goes_whole, leaves_some
+from manchet.batch.weighed_table import Table, WeighedLine, part_of
 from manchet.batch.weighing import NOTABLE, weighings
-from manchet.batch.whole_tubs import goes_whole, leaves_some
 from manchet.batch.work import Work
 from manchet.figures.water.stage_water import StageWater
 from manchet.formula.model import Booking, Goes
@@ -73,7 +73,7 @@ class Bowl(NamedTuple):
             return None
         if goes.share is None:
             return self._row(line, late=True)
-        part = goes.share * self.work.batch.flour / self.times
+        part = part_of(line, goes, self.table)
         weight = self.weight(part, line.reading.step)
         return Row(line.weighed.portion.name, weight.figure, weight.unit, aside=self.m.ounces(part), ticks=self.ticks)
 
