@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
+from typing import TypeVar
 
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
@@ -20,6 +21,8 @@ _DISSOLVED_SUGAR = frozenset({"sweetener", "liquid", "malt"})
 _FREE_FAT = frozenset({"dairy", "egg", "fat", "liquid", "sweetener", "other"})
 
 
+T = TypeVar("T")
+
 Below = Callable[[str], Ingredient | Question | None]
 """Finds the entry under a key of `names.key`."""
 
@@ -35,7 +38,7 @@ class Larder:
         self._own = own or {}
         self._below = below
         self._found: dict[str, Ingredient | Question | None] = {}
-        self._poured: dict[int, tuple[Ingredient, Poured]] = {}
+        self._remembered: dict[tuple[object, int], tuple[Ingredient, object]] = {}
 
     def find(self, name: str) -> Ingredient | Question | None:
         """The ingredient of that name or alias; a question where the name means several things; None if unknown."""
@@ -94,33 +97,14 @@ class Larder:
         sodium is not tasted). Sugar: of sweeteners, liquids and malt syrup. Fat: of fats, dairy, egg, chocolate and the
         like, not what seeds, nuts and flours keep to themselves. Blends and cultures are the sum of their parts.
         """
-        known = self._poured.get(id(ingredient))
-        if known and known[0] is ingredient:
-            return known[1]
-        poured = self._of_parts(ingredient) if ingredient.made_of else _of_composition(ingredient)
-        self._poured[id(ingredient)] = (ingredient, poured)
-        return poured
+        return self.remembered(_poured, ingredient)
 
-    def _of_parts(self, ingredient: Ingredient) -> Poured:
-        parts = []
-        for part in ingredient.made_of:
-            known = self.ingredient(part.name)
-            if known is not None:
-                parts.append((part.share, self.poured(known)))
-        whole = ingredient.counts_as_flour
-        flours: dict[str, Fraction] = {ingredient.name: _ALL} if whole else {}
-        if not whole and ingredient.flour is not False and ingredient.class_ != "bread":
-            for share, poured in parts:
-                for flour in poured.flours:
-                    flours[flour.name] = flours.get(flour.name, _NOTHING) + share * flour.share
-        return Poured(
-            flour=sum(flours.values(), _NOTHING),
-            water=sum((share * poured.water for share, poured in parts), _NOTHING),
-            salt=sum((share * poured.salt for share, poured in parts), _NOTHING),
-            sugar=sum((share * poured.sugar for share, poured in parts), _NOTHING),
-            fat=sum((share * poured.fat for share, poured in parts), _NOTHING),
-            flours=tuple(Blend(name, share) for name, share in flours.items()),
-        )
+    def remembered(self, figure: Callable[[Ingredient, Larder], T], ingredient: Ingredient) -> T:
+        """A figure of an ingredient, worked out once. By identity: its hash would walk through all that is in it."""
+        known = self._remembered.get((figure, id(ingredient)))
+        if known is None or known[0] is not ingredient:
+            known = self._remembered[figure, id(ingredient)] = (ingredient, figure(ingredient, self))
+        return known[1]  # type: ignore[return-value]
 
     def allergens(self, ingredient: Ingredient) -> tuple[str, ...] | None:
         """The allergens of an ingredient and of all it is made of; None if the larder does not know them all."""
@@ -145,6 +129,32 @@ def _built_in() -> Below:
     from manchet.larder.stock import built_in
 
     return built_in
+
+
+def _poured(ingredient: Ingredient, larder: Larder) -> Poured:
+    return _of_parts(ingredient, larder) if ingredient.made_of else _of_composition(ingredient)
+
+
+def _of_parts(ingredient: Ingredient, larder: Larder) -> Poured:
+    parts = []
+    for part in ingredient.made_of:
+        known = larder.ingredient(part.name)
+        if known is not None:
+            parts.append((part.share, larder.poured(known)))
+    whole = ingredient.counts_as_flour
+    flours: dict[str, Fraction] = {ingredient.name: _ALL} if whole else {}
+    if not whole and ingredient.flour is not False and ingredient.class_ != "bread":
+        for share, poured in parts:
+            for flour in poured.flours:
+                flours[flour.name] = flours.get(flour.name, _NOTHING) + share * flour.share
+    return Poured(
+        flour=sum(flours.values(), _NOTHING),
+        water=sum((share * poured.water for share, poured in parts), _NOTHING),
+        salt=sum((share * poured.salt for share, poured in parts), _NOTHING),
+        sugar=sum((share * poured.sugar for share, poured in parts), _NOTHING),
+        fat=sum((share * poured.fat for share, poured in parts), _NOTHING),
+        flours=tuple(Blend(name, share) for name, share in flours.items()),
+    )
 
 
 def _of_composition(ingredient: Ingredient) -> Poured:

@@ -69,7 +69,7 @@ def floor_plan(bake: Step, work: Work, m: Measures) -> tuple[Drawing, ...]:
     if oven is None or oven.floor is None or len(batch.pieces) != 1:
         return ()
     load, number = load_of(work, batch.pieces[0], oven), int(batch.pieces[0].number)
-    if load is None or number < 2 or len(load.lie) < number:
+    if load is None or number < 2 or load.number < number:
         return ()
     lie = places(oven.floor, load.piece.wide, load.piece.deep, GAP, number)
     size = m.words.say("handout.tray_size", *(str(int(side) // 10) for side in oven.floor[:2]))

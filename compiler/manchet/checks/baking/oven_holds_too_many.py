@@ -23,12 +23,12 @@ def check(work: Work) -> Iterator[Diagnostic]:
         for piece in work.batch.pieces if oven is not None else ():
             load = load_of(work, piece, oven) if noun in ("", piece.noun) and oven else None
             said = next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) if oven else 0
-            if load is None or oven is None or not said or said <= len(load.lie) * slack:
+            if load is None or oven is None or not said or said <= load.number * slack:
                 continue
             size = f"{int(load.piece.wide) // 10} x {int(load.piece.deep) // 10} cm"
             message = (
                 f"{oven.name} holds {said} {piece.noun}, says the kitchen; on its floor is room for about "
-                f"{len(load.lie)} of about {size}"
+                f"{load.number} of about {size}"
             )
             help = f"correct `holds {said} {piece.noun}`, `floor` or `door` in the kitchen"
             yield report(NAME, first.place, message, help)

@@ -133,7 +133,7 @@ def holds_of(work: Work, first: Step, sorts: tuple[PieceBatch, ...], oven: Oven)
     if said and all(said):
         return Holds(min(said), "kitchen")
     loads = [load_of(work, piece, oven) for piece in sorts]
-    room = [len(load.lie) for load in loads if load is not None and load.lie]
+    room = [load.number for load in loads if load is not None and load.number]
     return Holds(min(room), "floor") if room and len(room) == len(sorts) else None
 
 

@@ -104,13 +104,32 @@ def shapes(formula: Formula, noun: str) -> Iterator[str]:
 def places(floor: Floor, wide: Fraction, deep: Fraction, gap: Fraction, most: int = MOST) -> tuple[Place, ...]:
     """Where pieces of `wide` by `deep` lie with `gap` between them, in loading order: the back row first, each row
     from the sides to the middle, so that the peel never passes over a piece."""
-    rows = max(0, int((floor.deep + gap) // (deep + gap)))
     found: list[Place] = []
-    for y in _spread(NOTHING, floor.deep, deep, gap, rows):
-        left, right = _chord(floor, y - deep / 2, y + deep / 2)
-        number = min(int((right - left + gap) // (wide + gap)), most - len(found))
+    for y, left, right in _rows(floor, deep, gap):
+        number = min(_in_a_row(left, right, wide, gap), most - len(found))
         found += [Place(x, y) for x in _outer_first(_spread(left, right, wide, gap, number))]
     return tuple(found)
+
+
+def room_for(floor: Floor, wide: Fraction, deep: Fraction, gap: Fraction) -> int:
+    """How many such pieces lie on a floor: as many as `places` has places, without finding them."""
+    if not floor.is_round:
+        return min(_in_a_row(NOTHING, Fraction(floor.across), wide, gap) * _rows_of(floor, deep, gap), MOST)
+    return min(sum(_in_a_row(left, right, wide, gap) for _, left, right in _rows(floor, deep, gap)), MOST)
+
+
+def _rows(floor: Floor, deep: Fraction, gap: Fraction) -> Iterator[tuple[Fraction, Fraction, Fraction]]:
+    """The rows from the back: the middle of each, and from where to where the floor reaches there."""
+    for y in _spread(NOTHING, floor.deep, deep, gap, _rows_of(floor, deep, gap)):
+        yield (y, *_chord(floor, y - deep / 2, y + deep / 2))
+
+
+def _rows_of(floor: Floor, deep: Fraction, gap: Fraction) -> int:
+    return max(0, int((floor.deep + gap) // (deep + gap)))
+
+
+def _in_a_row(left: Fraction, right: Fraction, wide: Fraction, gap: Fraction) -> int:
+    return max(0, int((right - left + gap) // (wide + gap)))
 
 
 def _chord(floor: Floor, top: Fraction, foot: Fraction) -> tuple[Fraction, Fraction]:
@@ -143,10 +162,16 @@ def _outer_first(row: list[Fraction]) -> list[Fraction]:
 
 
 class Load(NamedTuple):
-    """What one load of a floor holds: where its pieces lie, and the place of one."""
+    """What one load of a floor holds: so many pieces, each taking this place."""
 
     piece: Lies
-    lie: tuple[Place, ...]
+    number: int
+    floor: Floor
+
+    @property
+    def lie(self) -> tuple[Place, ...]:
+        """Where they lie."""
+        return places(self.floor, self.piece.wide, self.piece.deep, GAP, self.number)
 
 
 @once
@@ -161,9 +186,9 @@ def load_of(work: Work, piece: PieceBatch, oven: Oven) -> Load | None:
 
 def fullest(floor: Floor, one: Lies, door: Fraction | None = None) -> Load:
     """As many as lie on a floor, lengthways or across; lengthways where that is as many."""
-    ways = [Load(way, places(floor, way.wide, way.deep, GAP)) for way in (one, Lies(one.deep, one.wide))]
+    ways = [Load(way, room_for(floor, way.wide, way.deep, GAP), floor) for way in (one, Lies(one.deep, one.wide))]
     through = [load for load in ways if door is None or load.piece.wide <= door]
-    return max(through, key=lambda load: len(load.lie), default=Load(one, ()))
+    return max(through, key=lambda load: load.number, default=Load(one, 0, floor))
 
 
 def load_figures(work: Work, oven: Oven | None) -> dict[str, Figure]:
@@ -187,7 +212,7 @@ def load_figures(work: Work, oven: Oven | None) -> dict[str, Figure]:
             Given("between two", GAP, "mm", "our rule"),
         )
         found[f"{noun} in one load of {oven.name}, estimate"] = Figure(
-            f"{noun} in one load", Fraction(len(load.lie)), "",
+            f"{noun} in one load", Fraction(load.number), "",
             "rows from the back, as many as lie side by side in each", given,
             "a round piece is 20 mm x the cube root of its grams across: common practice; a flat one as wide as its volume "
             "makes it (1.1 kg/l), if that is wider",

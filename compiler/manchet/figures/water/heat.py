@@ -83,6 +83,10 @@ def specific_heat(ingredient: Ingredient, larder: Larder) -> Fraction:
 
     What its composition does not account for is taken as carbohydrate. Of a blend, the sum of its parts.
     """
+    return larder.remembered(_specific_heat, ingredient)
+
+
+def _specific_heat(ingredient: Ingredient, larder: Larder) -> Fraction:
     if ingredient.made_of:
         parts = ((part.share, larder.ingredient(part.name)) for part in ingredient.made_of)
         heat = sum(
