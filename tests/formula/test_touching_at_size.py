@@ -51,7 +51,7 @@ def test_as_written() -> None:
 @pytest.mark.parametrize("times", [Fraction(1, 2), Fraction(1, 10), Fraction(3)])
 def test_all_of_it_in_proportion(times: Fraction) -> None:
     bakery = read([SourceText("b.bake", TEXT)])
-    flour = PieceWeights(bakery.formulas[0]).written_flour()
+    flour = PieceWeights(bakery.formulas[0]).written_flour().value
     assert isinstance(flour, Fraction)
     dust, *_, each, _ = touching(Order(flour=flour * times))
     assert (dust, each) == (100 * times, 2)

@@ -26,7 +26,7 @@ def batch_with(random: object, keep: int = 0) -> Batch:
         text = f"{levain}\n    keep {keep} g as {CULTURE}\n\n  scald{rest}"
     bakery = bakery_of(text)
     (formula,) = bakery.formulas
-    flour = PieceWeights(formula).written_flour()
+    flour = PieceWeights(formula).written_flour().value
     assert isinstance(flour, Fraction)
     return batch_of(formula, flour, PLAIN)
 

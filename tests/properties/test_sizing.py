@@ -25,7 +25,7 @@ def grams(batch: Batch) -> list[Fraction]:
 
 
 def flour_of(formula: Formula) -> Fraction:
-    flour = PieceWeights(formula).written_flour()
+    flour = PieceWeights(formula).written_flour().value
     assert isinstance(flour, Fraction)
     return flour
 

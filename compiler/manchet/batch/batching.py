@@ -24,7 +24,7 @@ def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[M
     """
     wanted = formula.makes if makes is None else makes
     weights = PieceWeights(formula, kitchen)
-    formula = at_size(formula, flour, wanted, weights.written_flour())
+    formula = at_size(formula, flour, wanted, weights.written_flour().value)
     larger = _sizes(formula, flour)
     stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
     dough = formula.dough_share * flour

@@ -67,8 +67,8 @@ def far_piece(work: Work, noun: str) -> Far | None:
 @once
 def far_mass(work: Work, stage: StageBatch) -> Far | None:
     """A stage's whole lot, where it is more than three times the file's, or less than a third of it."""
-    flour = PieceWeights(work.formula, work.kitchen).written_flour()
-    if not isinstance(flour, Fraction):
+    flour = PieceWeights(work.formula, work.kitchen).written_flour().value
+    if flour is None:
         return None
     written = stage.stage.into_share * flour
     if written and not written / MASS <= stage.into <= written * MASS:

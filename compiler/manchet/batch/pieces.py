@@ -9,6 +9,7 @@ from manchet.batch.model import Batch
 from manchet.batch.tins import dough_for_tin, rule_of
 from manchet.batch.usual_bake_loss import dough_for_baked, piece_for_baked
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.model import Branch, Formula, Makes, Portion, Way
 from manchet.formula.nouns import same_noun
@@ -36,7 +37,7 @@ class PieceWeights(NamedTuple):
         tin = dough_for_tin(makes.tin, rule_of(self.formula), self.kitchen)
         return None if tin is None else tin.grams
 
-    def dough(self, makes: tuple[Makes, ...]) -> Fraction | Diagnostic | None:
+    def dough(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
         """Grams of divided dough that pieces take; None where a tin's volume is not known here.
 
         What a branch adds after dividing is part of its pieces' weight, not of the dough.
@@ -45,27 +46,27 @@ class PieceWeights(NamedTuple):
         for line in makes:
             grams = self.of_one(line)
             if grams is None and line.state == "baked":
-                return _no_bake_loss(self.formula, line)
+                return Outcome(None, (_no_bake_loss(self.formula, line),))
             if grams is None:
-                return None
+                return Outcome(None)
             number = ONE if line.number is None else line.number
             dough += number * grams / (1 + added_after_dividing(self.formula, line.noun))
-        return dough
+        return Outcome(dough)
 
-    def flour(self, makes: tuple[Makes, ...]) -> Fraction | Diagnostic | None:
+    def flour(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
         """Grams of all flour for some pieces, losses made up: divided / (1 - dough loss) / dough share."""
-        dough = self.dough(makes)
-        if dough is None or isinstance(dough, Diagnostic):
-            return dough
-        return dough / (1 - self.formula.dough_loss) / self.formula.dough_share
+        dough, reports = self.dough(makes)
+        if dough is None:
+            return Outcome(None, reports)
+        return Outcome(dough / (1 - self.formula.dough_loss) / self.formula.dough_share)
 
-    def written_flour(self) -> Fraction | Diagnostic | None:
+    def written_flour(self) -> Outcome[Fraction | None]:
         """Grams of all flour for the amount the file asks for; None where it asks for a tin that is not known here."""
         formula = self.formula
         if formula.way is Way.BY_WEIGHT:
-            dough = self.dough(formula.makes)
-            return dough if isinstance(dough, Diagnostic) else formula.own_flour
-        return self.flour(formula.makes) if formula.from_flour is None else formula.from_flour
+            reports = self.dough(formula.makes).diagnostics
+            return Outcome(None if reports else formula.own_flour, reports)
+        return self.flour(formula.makes) if formula.from_flour is None else Outcome(formula.from_flour)
 
 
 def _no_bake_loss(formula: Formula, line: Makes) -> Diagnostic:
@@ -95,8 +96,8 @@ def dough_span(formula: Formula) -> tuple[Fraction, Fraction] | None:
             line if span is None else line._replace(grams=span[end])
             for line, span in zip(formula.makes, spans, strict=True)
         )
-        dough = PieceWeights(formula).dough(tuple(lines))
-        if not isinstance(dough, Fraction):
+        dough = PieceWeights(formula).dough(tuple(lines)).value
+        if dough is None:
             return None
         ends.append(dough)
     return ends[0], ends[1]

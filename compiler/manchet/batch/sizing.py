@@ -27,12 +27,12 @@ def sized(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | N
     By pieces, piece weight, dough, flour, tins, or what there is of one ingredient.
     """
     sizing = _Sizing(PieceWeights(formula, kitchen), order)
-    makes = sizing.makes()
-    if isinstance(makes, Diagnostic):
-        return Outcome(None, (makes,))
-    flour = sizing.flour(makes)
-    if isinstance(flour, Diagnostic):
-        return Outcome(None, (flour,))
+    makes, reports = sizing.makes()
+    if makes is None:
+        return Outcome(None, reports)
+    flour, reports = sizing.flour(makes)
+    if flour is None:
+        return Outcome(None, reports)
     if flour <= 0:
         return Outcome(None, (made_of_nothing(formula),))
     if order.is_whole:
@@ -46,14 +46,14 @@ class _Sizing(NamedTuple):
     weights: PieceWeights
     order: Order
 
-    def makes(self) -> tuple[Makes, ...] | Diagnostic:
+    def makes(self) -> Outcome[tuple[Makes, ...] | None]:
         """The file's `makes` lines with what the order says instead."""
         formula, order = self.weights.formula, self.order
         makes = list(formula.makes)
         for number, noun in order.pieces:
-            at = makes_called(formula, noun, order.piece_grams is not None)
-            if isinstance(at, Diagnostic):
-                return at
+            at, reports = makes_called(formula, noun, order.piece_grams is not None)
+            if at is None:
+                return Outcome(None, reports)
             makes[at] = makes[at]._replace(number=number)
         if order.tin and makes:
             makes[0] = makes[0]._replace(tin=order.tin, state="tin", grams=None, written=None)
@@ -62,39 +62,39 @@ class _Sizing(NamedTuple):
             makes[0] = makes[0]._replace(
                 number=makes[0].number or Fraction(1), grams=grams, state=order.piece_state, written=order.piece_grams
             )
-        return tuple(makes)
+        return Outcome(tuple(makes))
 
-    def flour(self, makes: tuple[Makes, ...]) -> Fraction | Diagnostic:
+    def flour(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
         """Grams of all flour for the order; or why nobody can say."""
         formula, order, weights = self.weights.formula, self.order, self.weights
         if order.flour is not None:
-            return order.flour
+            return Outcome(order.flour)
         if order.dough is not None:
-            return order.dough / formula.dough_share
+            return Outcome(order.dough / formula.dough_share)
         if order.have is not None:
             return _least(formula, *order.have, order.have_whole)
-        written = weights.written_flour()
-        if isinstance(written, Diagnostic) or (makes == formula.makes and written is not None):
-            return written
-        flour = weights.flour(makes)
-        if isinstance(flour, Diagnostic):
-            return flour
+        written, reports = weights.written_flour()
+        if reports or (makes == formula.makes and written is not None):
+            return Outcome(written, reports)
+        flour, reports = weights.flour(makes)
+        if reports:
+            return Outcome(None, reports)
         if flour is None:
             tin = next(m.tin for m in makes if m.state == "tin")
-            return unknown_tin(tin, makes[0], weights.kitchen)
+            return Outcome(None, (unknown_tin(tin, makes[0], weights.kitchen),))
         if formula.way is Way.BY_WEIGHT and written is not None:
             # By weight a file may weigh a little more than its pieces take: four times the pieces is four times that.
-            taken = weights.flour(formula.makes)
-            if isinstance(taken, Fraction) and taken:
-                return written * flour / taken
-        return flour
+            taken = weights.flour(formula.makes).value
+            if taken:
+                return Outcome(written * flour / taken)
+        return Outcome(flour)
 
     def as_many_as_it_gives(self, makes: tuple[Makes, ...], flour: Fraction) -> tuple[Makes, ...]:
         """How many whole pieces a given dough makes: of one sort as many as it gives, of several in the file's proportion."""
         formula = self.weights.formula
         dough = flour * formula.dough_share * (1 - formula.dough_loss)
-        written = self.weights.dough(makes)
-        if not isinstance(written, Fraction) or not written:
+        written = self.weights.dough(makes).value
+        if not written:
             return makes
         return tuple(
             m if m.number is None else m._replace(number=Fraction((m.number * dough / written).__floor__()))
@@ -113,14 +113,12 @@ def unknown_tin(tin: str, makes: Makes, kitchen: Kitchen) -> Diagnostic:
     return report("unknown-tin", makes.place, what, help)
 
 
-def _least(formula: Formula, name: str, amount: Fraction, whole: bool) -> Fraction | Diagnostic:
+def _least(formula: Formula, name: str, amount: Fraction, whole: bool) -> Outcome[Fraction | None]:
     """Grams of all flour with which so much of an ingredient is used up, in grams or (`whole`) by count."""
-    lines = overall_called(formula, name)
-    if isinstance(lines, Diagnostic):
-        return lines
+    lines, reports = overall_called(formula, name)
     share = sum((line.share for line in lines), NOTHING)
-    if not whole:
-        return amount / share
+    if reports or not whole:
+        return Outcome(None if reports else amount / share, reports)
     ingredient = next((line.ingredient for line in lines if line.ingredient is not None), None)
-    one = weight_of_one(ingredient, name, formula.place, f"give the weight of all there is: `{name} 500 g`")
-    return one if isinstance(one, Diagnostic) else amount * one / share
+    one, reports = weight_of_one(ingredient, name, formula.place, f"give the weight of all there is: `{name} 500 g`")
+    return Outcome(None if one is None else amount * one / share, reports)

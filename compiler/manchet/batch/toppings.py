@@ -4,19 +4,16 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.model import Branch, Formula, Makes, Step
 from manchet.formula.nouns import same_noun
 
 
-def at_size(
-    formula: Formula, flour: Fraction, makes: tuple[Makes, ...], written: Fraction | Diagnostic | None
-) -> Formula:
+def at_size(formula: Formula, flour: Fraction, makes: tuple[Makes, ...], written: Fraction | None) -> Formula:
     """The formula with what is dusted, brushed or greased on `in all` in proportion; `each` is of a piece and stays.
 
     `written` is the flour, in grams, of the amount the file asks for, where anybody can say.
     """
-    if not isinstance(written, Fraction) or not written or (flour == written and makes == formula.makes):
+    if not written or (flour == written and makes == formula.makes):
         return formula
     ratio = flour / written
     stages = tuple(stage._replace(steps=_steps(stage.steps, ratio)) for stage in formula.stages)

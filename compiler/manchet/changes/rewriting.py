@@ -40,8 +40,14 @@ def taken_out(entries: Iterable[Entry], gone: str, key: Key) -> list[Entry]:
     return found
 
 
-def renamed(entries: Iterable[Entry], old: str, key: Key, material: Callable[[Entry], Entry], part: Callable[[Part], Part],
-            new: str) -> tuple[Entry, ...]:  # fmt: skip
+def renamed(
+    entries: Iterable[Entry],
+    old: str,
+    key: Key,
+    material: Callable[[Entry], Entry],
+    part: Callable[[Part], Part],
+    new: str,
+) -> tuple[Entry, ...]:
     """The lines with one ingredient written for another. `material` and `part` say what becomes of lines and of items of
     `hold back` and `add` that give an amount; a line that gives none only takes the new name."""
     found: list[Entry] = []

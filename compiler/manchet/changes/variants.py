@@ -49,22 +49,24 @@ def rewritten(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
     assert isinstance(formula.node, nodes.BlockHead)
     written = formula.node.name
     name = full_name(formula, variant)
-    children = list(without_variants(formula).children)
+    children = without_variants(formula).children
     reports: list[Diagnostic] = []
     for entry in variant.children:
         match entry.node:
             case nodes.OverallHead():
-                _put_overall(children, entry, written.text, key, reports)
+                children, found = _with_overall(children, entry, written.text, key)
+                reports += found
             case nodes.StageHead():
-                _put_stage(children, entry)
+                children = _with_stage(children, entry)
             case nodes.Without(word):
-                _take_out(children, entry, word, name, key, reports)
+                children, found = _without(children, entry, word, name, key)
+                reports += found
             case nodes.Swap():
                 pass
             case _:
-                _put_head_line(children, entry, variant)
+                children = _with_head_line(children, entry, variant)
     head = formula.node._replace(name=written._replace(text=name))
-    return Outcome(Entry(variant.line, head, tuple(children)), tuple(reports))
+    return Outcome(Entry(variant.line, head, children), tuple(reports))
 
 
 def lines_of(variant: Entry) -> range:
@@ -85,18 +87,17 @@ def _is_variant(entry: Entry) -> bool:
     return isinstance(node, nodes.VariantHead) or (isinstance(node, nodes.Unread) and node.opens == "variant")
 
 
-def _put_head_line(children: list[Entry], entry: Entry, variant: Entry) -> None:
+Lines = tuple[Entry, ...]
+
+
+def _with_head_line(children: Lines, entry: Entry, variant: Entry) -> Lines:
     """A new line of the head, and out with the lines of the formula that it replaces."""
     replaced = _replaced_by(entry.node)
-    if replaced:
-        own = {id(line) for line in variant.children}
-        children[:] = [c for c in children if id(c) in own or _said(c.node) not in replaced]
-    children.insert(0 if not children else _after_head(children), entry)
-
-
-def _after_head(children: list[Entry]) -> int:
+    own = {id(line) for line in variant.children}
+    left = tuple(c for c in children if not replaced or id(c) in own or _said(c.node) not in replaced)
     headings = (nodes.OverallHead, nodes.StageHead)
-    return next((at for at, child in enumerate(children) if isinstance(child.node, headings)), len(children))
+    at = next((at for at, child in enumerate(left) if isinstance(child.node, headings)), len(left))
+    return (*left[:at], entry, *left[at:])
 
 
 def _replaced_by(node: nodes.Node | nodes.Unread) -> frozenset[str]:
@@ -114,13 +115,12 @@ def _said(node: nodes.Node | nodes.Unread) -> str:
     return "makes" if isinstance(node, nodes.Makes) else said_by(node)
 
 
-def _put_overall(children: list[Entry], entry: Entry, formula: str, key: Key, reports: list[Diagnostic]) -> None:
+def _with_overall(children: Lines, entry: Entry, formula: str, key: Key) -> Outcome[Lines]:
     at = next((at for at, child in enumerate(children) if isinstance(child.node, nodes.OverallHead)), None)
     if at is None:
         message = f"{formula} has no `overall` whose lines could differ"
         help = "write the stage that differs, whole, under its heading"
-        reports.append(report("variant-without-overall", entry.line.place(), message, help))
-        return
+        return Outcome(children, (report("variant-without-overall", entry.line.place(), message, help),))
     lines = list(children[at].children)
     where = {key(line.node.name.text): n for n, line in enumerate(lines) if isinstance(line.node, nodes.Material)}
     for line in entry.children:
@@ -129,39 +129,33 @@ def _put_overall(children: list[Entry], entry: Entry, formula: str, key: Key, re
             lines.append(line)
         else:
             lines[there] = line
-    children[at] = children[at]._replace(children=tuple(lines))
+    return Outcome((*children[:at], children[at]._replace(children=tuple(lines)), *children[at + 1 :]))
 
 
-def _put_stage(children: list[Entry], entry: Entry) -> None:
+def _with_stage(children: Lines, entry: Entry) -> Lines:
     assert isinstance(entry.node, nodes.StageHead)
-    wanted = stage_key(entry.node)
-    for at, child in enumerate(children):
-        if isinstance(child.node, nodes.StageHead) and stage_key(child.node) == wanted:
-            children[at] = entry
-            return
-    dough = next(
-        (at for at, c in enumerate(children) if isinstance(c.node, nodes.StageHead) and stage_key(c.node) == "dough"),
-        len(children),
-    )
-    children.insert(dough, entry)
+    stages = {
+        stage_key(c.node): at for at, c in reversed([*enumerate(children)]) if isinstance(c.node, nodes.StageHead)
+    }
+    at = stages.get(stage_key(entry.node))
+    if at is not None:
+        return (*children[:at], entry, *children[at + 1 :])
+    dough = stages.get("dough", len(children))
+    return (*children[:dough], entry, *children[dough:])
 
 
 def _is_stage(entry: Entry, name: str) -> bool:
     return isinstance(entry.node, nodes.StageHead) and stage_key(entry.node) == name
 
 
-def _take_out(
-    children: list[Entry], entry: Entry, word: nodes.Word, name: str, key: Key, reports: list[Diagnostic]
-) -> None:
+def _without(children: Lines, entry: Entry, word: nodes.Word, name: str, key: Key) -> Outcome[Lines]:
     gone = key(word.text)
     here = {key(found): found for found in names_in(children)}
     here |= {stage_key(c.node): stage_key(c.node) for c in children if isinstance(c.node, nodes.StageHead)}
     here.pop("dough", None)
     if gone in here:
-        children[:] = [c for c in taken_out(children, gone, key) if not _is_stage(c, gone)]
-        return
+        return Outcome(tuple(c for c in taken_out(children, gone, key) if not _is_stage(c, gone)))
     near = nearest(word.text, here.values())
     offer = f"did you mean `{near}`?" if near else f"what is in it: {', '.join(sorted(here.values()))}"
-    reports.append(
-        report("without-what", entry.line.place(word.start, word.end), f"there is no {word.text} in {name}", offer)
-    )
+    place = entry.line.place(word.start, word.end)
+    return Outcome(children, (report("without-what", place, f"there is no {word.text} in {name}", offer),))

@@ -210,9 +210,15 @@ class _Moving:
     """One wait under way."""
 
     def __init__(
-        self, formula: Entry, shared: Mapping[str, Entry], before: Formula, asked: Wanted, wait: YeastWait,
-        times: Fraction, key: Key,
-    ) -> None:  # fmt: skip
+        self,
+        formula: Entry,
+        shared: Mapping[str, Entry],
+        before: Formula,
+        asked: Wanted,
+        wait: YeastWait,
+        times: Fraction,
+        key: Key,
+    ) -> None:
         self.formula, self.shared, self.before, self.asked = formula, shared, before, asked
         self.wait, self.times, self.key = wait, times, key
         self.yeast = wait.portion.key

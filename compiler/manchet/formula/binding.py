@@ -115,18 +115,7 @@ class _Binder:
                 continue
             key = stage_key(entry.node)
             if key in found:
-                dough = key == "dough"
-                self.reports.append(
-                    report(
-                        "two-doughs" if dough else "same-name-twice",
-                        entry.line.place(),
-                        f"there are two stages called {(entry.node.name or entry.node.word).text}",
-                        "a formula has one dough: write the first mix as `stage first dough`"
-                        if dough
-                        else "give one of them another name",
-                        (found[key].line.place(), "the first stands here"),
-                    )
-                )
+                self.reports.append(_two_of_a_name(entry, entry.node, found[key]))
             else:
                 found[key] = entry
         return found
@@ -166,7 +155,7 @@ class _Binder:
                 lines, shared = there, True
         draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared)
         if shared:
-            reports = []  # its own block is read, and reported on, once
+            reports = ()  # its own block is read, and reported on, once
         self.drafts[key] = draft if has_lines(lines) else draft._replace(whole=False)
         self.reports += reports
 
@@ -192,10 +181,9 @@ class _Binder:
         entry = next((e for e in self.block.children if is_overall(e)), None)
         if entry is None:
             return None
-        draft, reports = draft_of(
-            nodes.StageHead(nodes.Word("overall", 0, 7), None, None), entry, entry.children,
-            names._replace(stages={}), self.offered.measures,
-        )  # fmt: skip
+        head = nodes.StageHead(nodes.Word("overall", 0, 7), None, None)
+        own = names._replace(stages={})
+        draft, reports = draft_of(head, entry, entry.children, own, self.offered.measures)
         self.reports += reports
         seen: dict[str, Item] = {}
         whole = draft.whole
@@ -214,15 +202,10 @@ class _Binder:
     def _judge_stage_name(self, item: Item) -> None:
         stage = self.drafts.get(fold(item.meaning.name))
         if stage is not None:
-            self.reports.append(
-                report(
-                    "stage-named-like-ingredient",
-                    stage.place,
-                    f"the stage {stage.name} is called like the ingredient {item.meaning.name}",
-                    f"give the stage another name, such as `{stage.word} soaked {stage.name}`",
-                    (item.place, "this is the ingredient"),
-                )
-            )
+            message = f"the stage {stage.name} is called like the ingredient {item.meaning.name}"
+            help = f"give the stage another name, such as `{stage.word} soaked {stage.name}`"
+            there = (item.place, "this is the ingredient")
+            self.reports.append(report("stage-named-like-ingredient", stage.place, message, help, there))
 
     def _way(self, head: Head, overall: object, last: Draft | None) -> Way | None:
         if self.preparation:
@@ -308,9 +291,29 @@ class _Binder:
         self.reports.append(report("no-makes", self.place, f"how much? {self.name} does not say what it makes", help))
 
 
+def _two_of_a_name(entry: Entry, head: nodes.StageHead, first: Entry) -> Diagnostic:
+    message = f"there are two stages called {(head.name or head.word).text}"
+    there = (first.line.place(), "the first stands here")
+    if stage_key(head) == "dough":
+        help = "a formula has one dough: write the first mix as `stage first dough`"
+        return report("two-doughs", entry.line.place(), message, help, there)
+    return report("same-name-twice", entry.line.place(), message, "give one of them another name", there)
+
+
 def _added(item: Item) -> Portion:
-    ingredient = item.meaning.ingredient
     return Portion(
-        item.meaning.name, item.meaning.key, ingredient, item.meaning.stage, item.figure, item.figure * 100,
-        "the dough", item.celsius, Booking.NONE, "", is_flour(item, {}), item.to_taste, True, item.place,
-    )  # fmt: skip
+        name=item.meaning.name,
+        key=item.meaning.key,
+        ingredient=item.meaning.ingredient,
+        stage=item.meaning.stage,
+        share=item.figure,
+        percent=item.figure * 100,
+        basis="the dough",
+        celsius=item.celsius,
+        booking=Booking.NONE,
+        counted_as="",
+        is_flour=is_flour(item, {}),
+        to_taste=item.to_taste,
+        held=True,
+        place=item.place,
+    )

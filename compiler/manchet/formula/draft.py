@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula import measures
@@ -109,7 +110,7 @@ def draft_of(
     names: Names,
     measures_of: str,
     shared: bool = False,
-) -> tuple[Draft, list[Diagnostic]]:
+) -> Outcome[Draft]:
     """Read the lines of one stage (or of a preparation, which has no heading of its own)."""
     reader = _Reader(names, measures_of)
     reader.read(tuple(children))
@@ -121,12 +122,26 @@ def draft_of(
         name, word = (head.name or head.word).text, fold(head.word.text)
         share = None if head.share is None else (head.share.low or Fraction(0)) / 100
     draft = Draft(
-        key, name, word, share, tuple(reader.items), tuple(reader.holds), tuple(reader.steps), tuple(reader.keeps),
-        tuple(reader.branches), reader.for_each_mix, reader.from_nothing, shared, tuple(reader.notes),
-        reader.good_for, entry.line.place(), reader.whole, tuple(reader.pictures),
-        tuple(reader.slips),
-    )  # fmt: skip
-    return draft, reader.reports
+        key=key,
+        name=name,
+        word=word,
+        share=share,
+        items=tuple(reader.items),
+        holds=tuple(reader.holds),
+        steps=tuple(reader.steps),
+        keeps=tuple(reader.keeps),
+        branches=tuple(reader.branches),
+        for_each_mix=reader.for_each_mix,
+        from_nothing=reader.from_nothing,
+        shared=shared,
+        notes=tuple(reader.notes),
+        good_for=reader.good_for,
+        place=entry.line.place(),
+        whole=reader.whole,
+        pictures=tuple(reader.pictures),
+        slips=tuple(reader.slips),
+    )
+    return Outcome(draft, tuple(reader.reports))
 
 
 class _Reader:
@@ -170,15 +185,11 @@ class _Reader:
             there = seen.setdefault((item.meaning.key, item.celsius), item)
             if there is not item and item.meaning.ingredient is not None:
                 name = item.meaning.name
-                self.reports.append(
-                    report(
-                        "ingredient-twice",
-                        item.place,
-                        f"{name} stands twice here",
-                        f"write one line with all of it; in a stage, two temperatures may stand apart: `{name} … at 30 C`",
-                        (there.place, "the first stands here"),
-                    )
+                help = (
+                    f"write one line with all of it; in a stage, two temperatures may stand apart: `{name} … at 30 C`"
                 )
+                first = (there.place, "the first stands here")
+                self.reports.append(report("ingredient-twice", item.place, f"{name} stands twice here", help, first))
 
     def _line(self, entry: Entry) -> None:
         line = entry.line
@@ -208,7 +219,7 @@ class _Reader:
                     Picture(said.text.text, entry.line.place()) for said in prose if said.what == "picture"
                 ]
             case nodes.Step(verb, _):
-                self.steps.append(step_of(verb.text, entry, self.names, self.reports, self.made_good))
+                self.steps.append(self._step(verb.text, entry, self.made_good))
             case nodes.Add() as node:
                 self._add(node, entry)
             case nodes.LockIn(name):
@@ -233,12 +244,15 @@ class _Reader:
                 pass  # head lines and blocks are read elsewhere
 
     def _look_up(self, name: nodes.Word, entry: Entry) -> Meaning | None:
-        found = self.names.look_up(name, entry.line)
-        if isinstance(found, Diagnostic):
-            self.reports.append(found)
-            self.whole = False
-            return None
-        return found
+        meaning, reports = self.names.look_up(name, entry.line)
+        self.reports += reports
+        self.whole = self.whole and meaning is not None
+        return meaning
+
+    def _step(self, verb: str, entry: Entry, made_good: bool = False) -> Step:
+        step, reports = step_of(verb, entry, self.names, made_good)
+        self.reports += reports
+        return step
 
     def _bare(self, name: nodes.Word, entry: Entry) -> None:
         found = self.names.meaning(name.text)
@@ -286,12 +300,15 @@ class _Reader:
             self.items.pop()
             self.whole = False
             return
-        booking = {"apart": "apart", "as": "as"}.get(node.booking, "")
-        counted_as = node.counted_as.text if node.counted_as else ""
         self.items[-1] = self.items[-1]._replace(
-            how=how, figure=figure, basis=node.basis, booking=booking, counted_as=counted_as, flour=node.flour,
+            how=how,
+            figure=figure,
+            basis=node.basis,
+            booking=node.booking if node.booking in ("apart", "as") else "",
+            counted_as=node.counted_as.text if node.counted_as else "",
+            flour=node.flour,
             to_taste=node.to_taste,
-        )  # fmt: skip
+        )
 
     def _figure(self, amount: nodes.Amount, meaning: Meaning, entry: Entry) -> tuple[Fraction | None, str]:
         """A share of 1 or grams; None where the amount has no weight we know."""
@@ -333,8 +350,7 @@ class _Reader:
         if node.up_to is not None and goes:
             more, how = self._figure(node.up_to, Meaning("", "", None, ""), entry)
             goes[-1] = goes[-1]._replace(share=more, per_base=how == "percent", by_feel=True, beyond=True)
-        step = step_of("add", entry, self.names, self.reports)
-        self.steps.append(step._replace(goes=tuple(goes), additions=node.additions))
+        self.steps.append(self._step("add", entry)._replace(goes=tuple(goes), additions=node.additions))
 
     def _use_later(self, meaning: Meaning, place: Place) -> None:
         """A stage that comes in by a step is used here, all of it, unless it was weighed above and held back."""
@@ -342,7 +358,7 @@ class _Reader:
             self.items.append(Item("all", meaning, Fraction(0), "", None, "", "", None, False, True, place))
 
     def _moves(self, verb: str, goes: tuple[Goes, ...], entry: Entry) -> None:
-        self.steps.append(step_of(verb, entry, self.names, self.reports)._replace(goes=goes))
+        self.steps.append(self._step(verb, entry)._replace(goes=goes))
 
     def _keep(self, how: str, amount: nodes.Amount | None, name: str, entry: Entry) -> None:
         grams = None
@@ -355,7 +371,7 @@ class _Reader:
         self.keeps.append(Keep(grams, name, key, how, entry.line.place()))
         verb = "discard" if how == "discard" else "keep"
         goes = (Goes(name, key),) if name else ()
-        self.steps.append(step_of(verb, entry, self.names, self.reports)._replace(goes=goes))
+        self.steps.append(self._step(verb, entry)._replace(goes=goes))
 
     def _branch(self, noun: nodes.Word, entry: Entry) -> None:
         inner = _Reader(self.names, self.measures_of)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Makes
@@ -34,7 +35,7 @@ class Head(NamedTuple):
     """Where `percentages of dough flour` stands, if it does."""
 
 
-def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
+def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
     """Read the head lines of a block; every other line is left alone."""
     head = Head()
     reports: list[Diagnostic] = []
@@ -42,57 +43,54 @@ def head_of(entries: Iterable[Entry]) -> tuple[Head, list[Diagnostic]]:
     for entry in entries:
         line, node = entry.line, entry.node
         said = "overall" if isinstance(node, nodes.OverallHead) else said_by(node)
+        if said in first:
+            message = f"`{said}` stands twice in this formula"
+            there = (first[said], "the first stands here")
+            reports.append(report("said-twice", line.place(), message, "keep one of the two lines", there))
+            continue
         if said:
-            if said in first:
-                reports.append(
-                    report(
-                        "said-twice",
-                        line.place(),
-                        f"`{said}` stands twice in this formula",
-                        "keep one of the two lines",
-                        (first[said], "the first stands here"),
-                    )
-                )
-                continue
             first[said] = line.place()
-        match node:
-            case nodes.About(text):
-                head = head._replace(about=text.text)
-            case nodes.Kind(name):
-                head = head._replace(kind=_kind(name, line.place(name.start, name.end), reports))
-            case nodes.Status(word, date, by):
-                parts = [word.text, date.text if date else "", f"by {by.text}" if by else ""]
-                head = head._replace(status=" ".join(p for p in parts if p))
-                reports += _wrong_status(node, line)
-            case nodes.Makes():
-                made = _makes(node, line.place(), reports)
-                if made is not None:
-                    head = head._replace(makes=(*head.makes, made))
-            case nodes.FromFlour(amount):
-                head = head._replace(from_flour=_grams(amount))
-            case nodes.Loss(which, amount):
-                head = _with_loss(head, which, amount, line.place(amount.start, amount.end), reports)
-            case nodes.PercentagesOfDoughFlour():
-                head = head._replace(of_dough_flour=line.place())
-            case _:
-                pass
-    return head, reports
+        head, found = _with_line(head, node, line)
+        reports += found
+    return Outcome(head, tuple(reports))
+
+
+def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outcome[Head]:
+    match node:
+        case nodes.About(text):
+            return Outcome(head._replace(about=text.text))
+        case nodes.Kind(name):
+            kind = fold(name.text)
+            if kind in KINDS:
+                return Outcome(head._replace(kind=kind))
+            return Outcome(head._replace(kind=""), (_no_kind(name, line),))
+        case nodes.Status(word, date, by):
+            parts = [word.text, date.text if date else "", f"by {by.text}" if by else ""]
+            return Outcome(head._replace(status=" ".join(p for p in parts if p)), tuple(_wrong_status(node, line)))
+        case nodes.Makes():
+            made, found = _makes(node, line.place())
+            return Outcome(head if made is None else head._replace(makes=(*head.makes, made)), found)
+        case nodes.FromFlour(amount):
+            return Outcome(head._replace(from_flour=_grams(amount)))
+        case nodes.Loss(which, amount):
+            return _with_loss(head, which, amount, line.place(amount.start, amount.end))
+        case nodes.PercentagesOfDoughFlour():
+            return Outcome(head._replace(of_dough_flour=line.place()))
+        case _:
+            return Outcome(head)
 
 
 _STATUS = "write `status trial`, or `status approved 2026-11-14 by Ada`"
 
 
-def _wrong_status(node: nodes.Status, line: Line) -> list[Diagnostic]:
+def _wrong_status(node: nodes.Status, line: Line) -> Iterator[Diagnostic]:
     """A status that is neither of the two words, or a day that no calendar has."""
     word, day = node.word, node.date
     if fold(word.text) not in ("trial", "approved"):
-        place = line.place(word.start, word.end)
-        return [
-            report("unknown-status", place, f"`{word.text}` is no status: a formula is on trial or approved", _STATUS)
-        ]
-    if day is not None and not _is_day(day.text):
-        return [report("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)]
-    return []
+        message = f"`{word.text}` is no status: a formula is on trial or approved"
+        yield report("unknown-status", line.place(word.start, word.end), message, _STATUS)
+    elif day is not None and not _is_day(day.text):
+        yield report("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)
 
 
 def _is_day(text: str) -> bool:
@@ -122,16 +120,12 @@ def said_by(node: nodes.Node | nodes.Unread) -> str:
             return ""
 
 
-def _kind(name: nodes.Word, place: Place, reports: list[Diagnostic]) -> str:
-    kind = fold(name.text)
-    if kind in KINDS:
-        return kind
-    near = nearest(kind, KINDS)
+def _no_kind(name: nodes.Word, line: Line) -> Diagnostic:
+    near = nearest(fold(name.text), KINDS)
     offer = f"did you mean `{near}`? " if near else ""
-    reports.append(
-        report("unknown-kind", place, f"`{name.text}` is no kind of bread", f"{offer}the kinds are {', '.join(KINDS)}")
-    )
-    return ""
+    message = f"`{name.text}` is no kind of bread"
+    help = f"{offer}the kinds are {', '.join(KINDS)}"
+    return report("unknown-kind", line.place(name.start, name.end), message, help)
 
 
 def _grams(amount: nodes.Amount) -> Fraction:
@@ -140,26 +134,25 @@ def _grams(amount: nodes.Amount) -> Fraction:
     return low * UNITS[amount.unit].factor
 
 
-def _makes(node: nodes.Makes, place: Place, reports: list[Diagnostic]) -> Makes | None:
+def _makes(node: nodes.Makes, place: Place) -> Outcome[Makes | None]:
     number = node.number.low if node.number else None
     written = _grams(node.weight) if node.weight else None
     noun = node.noun.text if node.noun else ""
     tin = node.tin.text if node.tin else ""
     if number is not None and (number <= 0 or number.denominator != 1):
-        reports.append(
-            report("no-pieces", place, f"{number} {noun or 'pieces'} cannot be made", "give a whole number, 1 or more")
-        )
-        return None
+        message = f"{number} {noun or 'pieces'} cannot be made"
+        return Outcome(None, (report("no-pieces", place, message, "give a whole number, 1 or more"),))
     if written is not None and written <= 0:
-        reports.append(report("no-weight", place, "a weight of 0 cannot be made", "give the weight of one piece"))
-        return None
-    return Makes(number, noun, written if node.state == "dough" else None, node.state or "tin", written, tin, place)
+        message = "a weight of 0 cannot be made"
+        return Outcome(None, (report("no-weight", place, message, "give the weight of one piece"),))
+    grams = written if node.state == "dough" else None
+    return Outcome(Makes(number, noun, grams, node.state or "tin", written, tin, place))
 
 
-def _with_loss(head: Head, which: str, amount: nodes.Amount, place: Place, reports: list[Diagnostic]) -> Head:
+def _with_loss(head: Head, which: str, amount: nodes.Amount, place: Place) -> Outcome[Head]:
     loss = (amount.low or Fraction(0)) / 100
     if not 0 <= loss < 1:
         message = f"a {which} loss of {percent(loss)} leaves nothing"
-        reports.append(report("loss-of-everything", place, message, "give what is lost, in per cent of what was there"))
-        return head
-    return head._replace(dough_loss=loss) if which == "dough" else head._replace(bake_loss=loss)
+        help = "give what is lost, in per cent of what was there"
+        return Outcome(head, (report("loss-of-everything", place, message, help),))
+    return Outcome(head._replace(dough_loss=loss) if which == "dough" else head._replace(bake_loss=loss))

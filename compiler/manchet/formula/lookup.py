@@ -5,21 +5,23 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Formula, OverallLine
 from manchet.formula.nouns import same_noun
 
 
-def makes_called(formula: Formula, noun: str, piece_said: bool) -> int | Diagnostic:
+def makes_called(formula: Formula, noun: str, piece_said: bool) -> Outcome[int | None]:
     """Which of its `makes` lines makes that noun; "" is the one thing it makes. `piece_said`: what one weighs is known."""
     at = next((i for i, makes in enumerate(formula.makes) if not noun or same_noun(makes.noun, noun)), None)
     if at is None or (not noun and len(formula.makes) > 1):
-        return _no_such_noun(formula, noun)
+        return Outcome(None, (_no_such_noun(formula, noun),))
     if formula.makes[at].number is None and not piece_said:
         help = "give a piece weight too, or the amount as dough or flour"
-        return report("unknown-noun", formula.place, f"{formula.name} is not made by the piece", help)
-    return at
+        message = f"{formula.name} is not made by the piece"
+        return Outcome(None, (report("unknown-noun", formula.place, message, help),))
+    return Outcome(at)
 
 
 def _no_such_noun(formula: Formula, noun: str) -> Diagnostic:
@@ -32,8 +34,8 @@ def _no_such_noun(formula: Formula, noun: str) -> Diagnostic:
     return report("unknown-noun", formula.place, message, help)
 
 
-def overall_called(formula: Formula, name: str) -> tuple[OverallLine, ...] | Diagnostic:
-    """The lines of the overall formula that are called so, as written or in the larder; they weigh something together."""
+def overall_called(formula: Formula, name: str) -> Outcome[tuple[OverallLine, ...]]:
+    """The lines of the overall formula that are called so, as written or in the larder; none where they weigh nothing."""
     wanted = fold(name)
     lines = tuple(
         line
@@ -41,11 +43,11 @@ def overall_called(formula: Formula, name: str) -> tuple[OverallLine, ...] | Dia
         if fold(line.name) == wanted or (line.ingredient is not None and fold(line.ingredient.name) == wanted)
     )
     if sum((line.share for line in lines), Fraction(0)):
-        return lines
+        return Outcome(lines)
     names = dict.fromkeys(line.name for line in formula.overall)
     near = nearest(wanted, [fold(name) for name in names])
     help = f"did you mean {near}?" if near else f"it has {', '.join(names)}"
-    return report("unknown-ingredient", formula.place, f"{formula.name} has no {name}", help)
+    return Outcome((), (report("unknown-ingredient", formula.place, f"{formula.name} has no {name}", help),))
 
 
 def made_of_nothing(formula: Formula) -> Diagnostic:

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.book import Larder
@@ -44,18 +45,18 @@ class Names(NamedTuple):
             return Meaning(fold(found.name), name, found, "")
         return found
 
-    def look_up(self, word: Word, line: Line) -> Meaning | Diagnostic:
+    def look_up(self, word: Word, line: Line) -> Outcome[Meaning | None]:
         """The meaning of a word, or the report that says why it has none."""
         found = self.meaning(word.text)
         if isinstance(found, Meaning):
-            return found
+            return Outcome(found)
         place = line.place(word.start, word.end)
         if isinstance(found, Question):
             choices = ", ".join(f"`{c}`" for c in found.choices)
             why = f": {found.why}" if found.why else ""
             message = f"`{word.text}` can mean more than one thing{why}"
-            return report("ambiguous-ingredient", place, message, f"write which one: {choices}")
-        return self.unknown(word, line)
+            return Outcome(None, (report("ambiguous-ingredient", place, message, f"write which one: {choices}"),))
+        return Outcome(None, (self.unknown(word, line),))
 
     def unknown(self, word: Word, line: Line) -> Diagnostic:
         near = self.near(word.text)

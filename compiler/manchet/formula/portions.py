@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
@@ -31,19 +32,17 @@ def filled(
     flour: Callable[[Item], bool],
     booking: Callable[[Item], Booking],
     returned: Mapping[str, Fraction],
-    reports: list[Diagnostic],
     sure: bool = True,
-) -> Filled:
+) -> Outcome[Filled]:
     """Portions of a stage. `base` is what 100 % means in it; `returned` what goes back to the pot, by culture.
 
     `sure` says that all it weighs is known; without that nothing is said to be missing from it.
     """
     whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
-    portions = _hold_back(whole, draft, base, reports, sure)
+    portions, reports = _with_held_back(whole, draft, base, sure)
     steps = tuple(_sized(step, base) for step in draft.steps)
-    _check_adds(portions, steps, draft, reports)
     account = contents(start_share(portions), held_by_name(portions), steps, dict(returned))
-    return Filled(tuple(portions), steps, account)
+    return Outcome(Filled(portions, steps, account), (*reports, *_wrong_adds(portions, steps, draft)))
 
 
 def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: bool, booking: Booking) -> Portion:
@@ -55,16 +54,27 @@ def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: b
         percent, basis = share * 100, "all flour"
     else:
         percent, basis = (share / base * 100 if base else NOTHING), "stage flour"
-    name = item.meaning.name
     return Portion(
-        name, item.meaning.key, item.meaning.ingredient, item.meaning.stage, share, percent, basis, item.celsius,
-        booking, item.counted_as, flour, item.to_taste, item.held, item.place,
-    )  # fmt: skip
+        name=item.meaning.name,
+        key=item.meaning.key,
+        ingredient=item.meaning.ingredient,
+        stage=item.meaning.stage,
+        share=share,
+        percent=percent,
+        basis=basis,
+        celsius=item.celsius,
+        booking=booking,
+        counted_as=item.counted_as,
+        is_flour=flour,
+        to_taste=item.to_taste,
+        held=item.held,
+        place=item.place,
+    )
 
 
-def _hold_back(
-    portions: list[Portion], draft: Draft, base: Fraction, reports: list[Diagnostic], sure: bool
-) -> list[Portion]:
+def _with_held_back(whole: list[Portion], draft: Draft, base: Fraction, sure: bool) -> Outcome[tuple[Portion, ...]]:
+    portions = list(whole)
+    reports: list[Diagnostic] = []
     for hold in draft.holds:
         at = next((i for i, p in enumerate(portions) if p.key == hold.meaning.key and not p.held), None)
         if at is None and not sure:
@@ -74,8 +84,15 @@ def _hold_back(
             help = f"weigh {hold.meaning.name} above, or leave it off the `hold back` line"
             reports.append(report("held-back-but-not-weighed", hold.place, message, help))
             continue
-        portions[at : at + 1] = _split(portions[at], _held_share(hold, base), hold, reports)
-    return portions
+        held = _held_share(hold, base)
+        if held is not None and held > portions[at].share:
+            name = portions[at].name
+            message = f"more {name} is held back than this stage weighs"
+            help = f"hold back less, or write `hold back {name}` for all of it"
+            reports.append(report("more-held-back-than-weighed", hold.place, message, help))
+            held = None
+        portions[at : at + 1] = _split(portions[at], held)
+    return Outcome(tuple(portions), tuple(reports))
 
 
 def _held_share(hold: Hold, base: Fraction) -> Fraction | None:
@@ -84,13 +101,9 @@ def _held_share(hold: Hold, base: Fraction) -> Fraction | None:
     return hold.figure * base if hold.unit == "percent" else hold.figure
 
 
-def _split(portion: Portion, held: Fraction | None, hold: Hold, reports: list[Diagnostic]) -> list[Portion]:
+def _split(portion: Portion, held: Fraction | None) -> list[Portion]:
+    """What stays of a portion and what is held back; None is all of it."""
     if held is None or held == portion.share:
-        return [portion._replace(held=True)]
-    if held > portion.share:
-        message = f"more {portion.name} is held back than this stage weighs"
-        help = f"hold back less, or write `hold back {portion.name}` for all of it"
-        reports.append(report("more-held-back-than-weighed", hold.place, message, help))
         return [portion._replace(held=True)]
     stay = portion.share - held
     percent = portion.percent
@@ -111,7 +124,7 @@ def _sized(step: Step, base: Fraction) -> Step:
     )
 
 
-def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, reports: list[Diagnostic]) -> None:
+def _wrong_adds(portions: tuple[Portion, ...], steps: tuple[Step, ...], draft: Draft) -> Iterator[Diagnostic]:
     waiting = held_by_name(portions)
     unweighed = {hold.meaning.key for hold in draft.holds} - set(waiting)  # said at `hold back` already
     emptied: set[str] = set()
@@ -123,13 +136,13 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
                 continue
             if goes.key not in waiting:
                 if not draft.may_mean("hold", goes.name):
-                    reports.append(_nothing_held(goes, step.place, draft, goes.key in emptied))
+                    yield _nothing_held(goes, step.place, draft, goes.key in emptied)
                 continue
             left = waiting[goes.key] - (waiting[goes.key] if goes.share is None else goes.share)
             if left < 0:
                 message = f"more {goes.name} is added than is held back"
                 help = f"write `add {goes.name}` for all that is left of it"
-                reports.append(report("more-added-than-held", step.place, message, help))
+                yield report("more-added-than-held", step.place, message, help)
             if left <= 0:
                 del waiting[goes.key]
                 emptied.add(goes.key)
@@ -141,7 +154,7 @@ def _check_adds(portions: list[Portion], steps: tuple[Step, ...], draft: Draft, 
             continue
         where = next((h.place for h in draft.holds if h.meaning.key == key), held.place)
         help = f"write `add {held.name}` at the step where it goes in"
-        reports.append(report("held-back-never-added", where, f"{held.name} is held back and never added", help))
+        yield report("held-back-never-added", where, f"{held.name} is held back and never added", help)
 
 
 def _nothing_held(goes: Goes, place: Place, draft: Draft, emptied: bool) -> Diagnostic:

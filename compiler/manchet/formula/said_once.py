@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic, Related
 
 _OF_A_NAME = frozenset({"unknown-ingredient", "ambiguous-ingredient"})
 
 
-def said_once(reports: list[Diagnostic]) -> Iterable[Diagnostic]:
+def said_once(reports: Iterable[Diagnostic]) -> Iterator[Diagnostic]:
     """The reports, with those that one change puts right made into one: spoons, and a name that means nothing yet."""
     groups: dict[tuple[str, str], list[Diagnostic]] = {}
     for report in reports:

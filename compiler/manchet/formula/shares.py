@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -92,6 +93,6 @@ def cultures_returned(key: str, drafts: Drafts, filled: dict[str, Filled], wante
     return came
 
 
-def says(reports: list[Diagnostic]) -> bool:
+def says(reports: Iterable[Diagnostic]) -> bool:
     """Whether any report is an error."""
     return any(r.severity.value == "error" for r in reports)

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from typing import Any
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula import measures
 from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Who
-from manchet.formula.naming import Meaning, Names
+from manchet.formula.naming import Names
 from manchet.formula.picture import Picture
 from manchet.formula.step_faults import step_faults
 from manchet.quantities.units import UNITS
@@ -48,12 +49,12 @@ def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:
     return found
 
 
-def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], made_good: bool = False) -> Step:
+def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> Outcome[Step]:
     """The step an entry describes; `verb` is canonical. A clause said twice is reported once, the first holds.
 
     `made_good`: the stage is topped up later, so a loss may be a range.
     """
-    clauses = clauses_of(entry)
+    reports: list[Diagnostic] = []
     said: dict[str, Any] = {}
     manner: list[str] = []
     heats: list[Heat] = []
@@ -68,7 +69,7 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
         else:
             said[key] = value
 
-    for line, clause in clauses:
+    for line, clause in clauses_of(entry):
         match clause:
             case nodes.Time(amount, per):
                 once("time", measures.seconds(amount), line, "a time")
@@ -119,9 +120,12 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
             case nodes.AtATime(number):
                 once("at_a_time", number, line, "`at a time`")
             case nodes.Loses(amount):
-                once("loses", _loss(amount, line, made_good, reports), line, "`loses`")
+                loss, found = _loss(amount, line, made_good)
+                reports += found
+                once("loses", loss, line, "`loses`")
             case nodes.Applied():
-                applied = _applied(clause, line, names, reports)
+                applied, found = _applied(clause, line, names)
+                reports += found
                 if applied is not None:
                     once("applied", applied, line, "a weight")
     said.setdefault("shape", next((m for m in manner if verb == "shape" and m in SHAPES), ""))
@@ -140,31 +144,29 @@ def step_of(verb: str, entry: Entry, names: Names, reports: list[Diagnostic], ma
     )
     if not any(isinstance(child.node, nodes.Unread) for child in entry.children):
         reports += step_faults(step)
-    return step
+    return Outcome(step, tuple(reports))
 
 
 SHAPES = ("round", "long", "oval", "flat")
 
 
-def _loss(amount: nodes.Amount, line: Line, made_good: bool, reports: list[Diagnostic]) -> Fraction:
-    place = line.place(amount.start, amount.end)
+def _loss(amount: nodes.Amount, line: Line, made_good: bool) -> Outcome[Fraction]:
     loss = measures.plain(amount).likely
+    reports = tuple(_wrong_loss(amount, loss, line.place(amount.start, amount.end), made_good))
+    return Outcome(loss / 100 if 0 <= loss < 100 else Fraction(0), reports)
+
+
+def _wrong_loss(amount: nodes.Amount, loss: Fraction, place: Place, made_good: bool) -> Iterator[Diagnostic]:
     if amount.low != amount.high and not made_good:
         help = "choose one figure, or say `top up with water` below and give one figure here"
-        reports.append(report("loses-range", place, "a loss cannot be a range: the balance would not close", help))
+        yield report("loses-range", place, "a loss cannot be a range: the balance would not close", help)
     if not 0 <= loss < 100:
-        reports.append(report("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%"))
-        return Fraction(0)
-    return loss / 100
+        yield report("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%")
 
 
-def _applied(clause: nodes.Applied, line: Line, names: Names, reports: list[Diagnostic]) -> Applied | None:
-    meaning = names.look_up(clause.name, line)
-    if isinstance(meaning, Diagnostic):
-        reports.append(meaning)
-        return None
-    if clause.amount is None:
-        return None  # the parser has said that the weight is missing
+def _applied(clause: nodes.Applied, line: Line, names: Names) -> Outcome[Applied | None]:
+    meaning, reports = names.look_up(clause.name, line)
+    if meaning is None or clause.amount is None:
+        return Outcome(None, reports)  # where the weight is missing, the parser has said so
     grams = (clause.amount.low or Fraction(0)) * UNITS[clause.amount.unit].factor
-    assert isinstance(meaning, Meaning)
-    return Applied(meaning.name, meaning.ingredient, meaning.stage, grams, clause.per == "each", clause.onto)
+    return Outcome(Applied(meaning.name, meaning.ingredient, meaning.stage, grams, clause.per == "each", clause.onto))

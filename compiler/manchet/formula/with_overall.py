@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula import uses
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
@@ -33,7 +34,7 @@ class _Apart(NamedTuple):
     share: Fraction
 
 
-def overall_way(overall: Overall, drafts: Drafts) -> tuple[Shares, list[Diagnostic]]:
+def overall_way(overall: Overall, drafts: Drafts) -> Outcome[Shares]:
     """Resolve a formula written with `overall`. Shares are grams per gram of all flour (overall's flours are 1)."""
     return _Way(overall, drafts).resolve()
 
@@ -53,7 +54,7 @@ class _Way:
         self.filled: dict[str, Filled] = {}
         self.forgotten: list[Item] = []
 
-    def resolve(self) -> tuple[Shares, list[Diagnostic]]:
+    def resolve(self) -> Outcome[Shares]:
         for key, draft in self.drafts.stages.items():
             self.shares[key] = [self._explicit(item, draft) for item in draft.items]
         for key, draft in self.drafts.stages.items():
@@ -75,7 +76,7 @@ class _Way:
             self._close()
         lines = tuple(self._overall_line(item) for item in self.lines.values()) + self._apart_lines()
         made = tuple(stage_of(stages[key], self.filled[key], ONE, ONE) for key in stages)
-        return Shares(lines, made, ONE, not says(self.reports)), self.reports
+        return Outcome(Shares(lines, made, ONE, not says(self.reports)), tuple(self.reports))
 
     # ---- what is written -------------------------------------------------------------------------
 
@@ -276,15 +277,19 @@ class _Way:
         )
         bookings = {id(item): self.bookings[key, at] for at, item in enumerate(draft.items)}
         base = draft.share if draft.share is not None else ONE
+        sure = draft.whole and self.overall_whole and not self.forgotten
 
-        def fill(returned: dict[str, Fraction], reports: list[Diagnostic]) -> Filled:
-            return filled(
-                draft, draft.items, shares, base, lambda i: is_flour(i, self.overruled),
-                lambda i: bookings[id(i)], returned, reports,
-                draft.whole and self.overall_whole and not self.forgotten,
-            )  # fmt: skip
+        def flour(item: Item) -> bool:
+            return is_flour(item, self.overruled)
 
-        self.filled[key] = fill({}, self.reports)
+        def booking(item: Item) -> Booking:
+            return bookings[id(item)]
+
+        def fill(returned: dict[str, Fraction]) -> Outcome[Filled]:
+            return filled(draft, draft.items, shares, base, flour, booking, returned, sure)
+
+        self.filled[key], reports = fill({})
+        self.reports += reports
         back = {
             goes.key: cultures_returned(key, self.drafts, self.filled, goes.key)
             for step in draft.steps
@@ -292,7 +297,7 @@ class _Way:
             for goes in step.goes
         }
         if back:
-            self.filled[key] = fill(back, [])
+            self.filled[key] = fill(back).value  # what is wrong with it has been said
 
     # ---- what must hold --------------------------------------------------------------------------
 
@@ -330,15 +335,11 @@ class _Way:
             sums = " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
             if left < 0:
                 place = takes[-1][2]
-                self.reports.append(
-                    report(
-                        "takes-more-than-there-is",
-                        place,
-                        f"the stages take {percent(item.figure - left)} {name}, overall has {percent(item.figure)}: {sums}",
-                        f"raise {name} in overall to {percent(item.figure - left)}, or take less",
-                        (item.place, "overall says this"),
-                    )
-                )
+                taken = percent(item.figure - left)
+                message = f"the stages take {taken} {name}, overall has {percent(item.figure)}: {sums}"
+                help = f"raise {name} in overall to {taken}, or take less"
+                there = (item.place, "overall says this")
+                self.reports.append(report("takes-more-than-there-is", place, message, help, there))
             else:
                 rest = f"{percent(left)} of it goes nowhere ({sums})" if sums else "goes into no stage"
                 message = f"{name} {percent(item.figure)} stands in overall, but {rest}"

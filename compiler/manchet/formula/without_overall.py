@@ -9,6 +9,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
@@ -33,7 +34,7 @@ from manchet.quantities.printing import mass_text
 NO_RULING: dict[str, bool] = {}
 
 
-def asked_way(way: Way, last: str, drafts: Drafts) -> tuple[Shares, list[Diagnostic]]:
+def asked_way(way: Way, last: str, drafts: Drafts) -> Outcome[Shares]:
     """Resolve a formula without `overall`. `last` is the key of the dough (or of a preparation's only stage)."""
     return _Asked(way, last, drafts).resolve()
 
@@ -53,7 +54,7 @@ class _Asked:
         """How many of those units are made; 1 for a stage given outright."""
         self.reaching: dict[str, Fraction] = {}
 
-    def resolve(self) -> tuple[Shares, list[Diagnostic]]:
+    def resolve(self) -> Outcome[Shares]:
         for key, draft in self.drafts.stages.items():
             self._judge_writing(draft)
             self.unit[key] = self._fill(draft)
@@ -64,7 +65,7 @@ class _Asked:
         base = flour or sum((line.share for line in lines), NOTHING) or ONE
         stages = tuple(self._stage(key, draft, base) for key, draft in self.drafts.stages.items())
         overall = tuple(line._replace(share=line.share / base) for line in lines)
-        return Shares(overall, stages, base, not says(self.reports)), self.reports
+        return Outcome(Shares(overall, stages, base, not says(self.reports)), tuple(self.reports))
 
     # ---- how each stage is written ---------------------------------------------------------------
 
@@ -129,13 +130,14 @@ class _Asked:
         ]
         fixed = tuple(shares)
 
-        def fill(returned: dict[str, Fraction], reports: list[Diagnostic]) -> Filled:
-            return filled(
-                draft, draft.items, fixed, ONE, self._flour,
-                lambda item: booking_of(item, draft.key, self.drafts.returned), returned, reports, draft.whole,
-            )  # fmt: skip
+        def booking(item: Item) -> Booking:
+            return booking_of(item, draft.key, self.drafts.returned)
 
-        first = fill({}, self.reports)
+        def fill(returned: dict[str, Fraction]) -> Outcome[Filled]:
+            return filled(draft, draft.items, fixed, ONE, self._flour, booking, returned, draft.whole)
+
+        first, reports = fill({})
+        self.reports += reports
         self.unit[draft.key] = first
         back = {
             goes.key: cultures_returned(draft.key, self.drafts, self.unit, goes.key)
@@ -143,7 +145,7 @@ class _Asked:
             if step.verb == "return"
             for goes in step.goes
         }
-        return fill(back, []) if back else first
+        return fill(back).value if back else first  # what is wrong with it has been said
 
     def _all_of(self, item: Item, draft: Draft) -> Fraction:
         """All there is of a stage that is given outright: what its other users do not take by weight."""
@@ -207,15 +209,10 @@ class _Asked:
 
     def _judge_rest(self, draft: Draft, made: Fraction, asked: Fraction, place: Place) -> None:
         if asked > made and self.whole:
-            self.reports.append(
-                report(
-                    "takes-more-than-there-is",
-                    place,
-                    f"{mass_text(asked)} of {draft.name} is taken, but only {mass_text(made)} is made",
-                    f"take {mass_text(made)} or less, or make more; to take all of it write `{draft.name}` alone",
-                    (draft.place, "it is made here"),
-                )
-            )
+            message = f"{mass_text(asked)} of {draft.name} is taken, but only {mass_text(made)} is made"
+            help = f"take {mass_text(made)} or less, or make more; to take all of it write `{draft.name}` alone"
+            there = (draft.place, "it is made here")
+            self.reports.append(report("takes-more-than-there-is", place, message, help, there))
         elif asked < made and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
             message = f"{mass_text(made - asked)} of {draft.name} is left over ({mass_text(made)} is made)"
             help = (

@@ -60,10 +60,8 @@ class FigureReading:
                 self._unfit(line, node, "24 loaves, or 6 rounds")
                 return ()
             if any(fold(noun) == fold(held) for _, held in found):
-                message = f"`holds` says twice how many {noun}"
-                self.reports.append(
-                    report("kitchen-line-twice", line.line.place(), message, "keep one figure for them")
-                )
+                message, help = f"`holds` says twice how many {noun}", "keep one figure for them"
+                self.reports.append(report("kitchen-line-twice", line.line.place(), message, help))
                 return ()
             found.append((int(amount.low), noun))
         return tuple(found)
@@ -99,10 +97,9 @@ class FigureReading:
         if degrees is None or not COLDEST <= degrees <= HOTTEST:
             self._unfit(line, node, example)
             return None
-        odd = plausible.temperature(what, node.key, node.amounts[0], degrees, line.line.place())
-        if odd is not None:
-            self.reports.append(odd)
-        return None if odd is not None and odd.severity is Severity.ERROR else degrees
+        odd = tuple(plausible.temperature(what, node.key, node.amounts[0], degrees, line.line.place()))
+        self.reports += odd
+        return None if any(one.severity is Severity.ERROR for one in odd) else degrees
 
     def _count(self, line: Written, node: Setting, example: str) -> int | None:
         amount = node.amounts[0] if node.amounts else None

@@ -50,16 +50,17 @@ FASTER = Fraction(6, 5)
 """So many times as fast as where it is hotter an oven may fall by its figures: what is measured differs. Our rule."""
 
 
-def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: Place) -> Diagnostic | None:
-    """What is odd about the temperature of `what` (a key of `SPANS`), written on a line `key`; None where nothing is."""
+def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: Place) -> Iterator[Diagnostic]:
+    """What is odd about the temperature of `what` (a key of `SPANS`), written on a line `key`."""
     span, unit = SPANS[what], amount.unit
     said = f"{shown(amount.low or celsius)} {unit}"
     if _within(span.usual, celsius):
-        if not _frost_by_slip(what, amount, celsius):
-            return None
-        message = f"{said} is frost, {shown(Fraction(round(celsius)))} C, for {span.what}"
-        help = f"did you mean `{key} {shown(amount.low or celsius)} C`? If it is so, write `{key} {shown(celsius)} C`"
-        return report("kitchen-temperature-odd", place, message, help)
+        if _frost_by_slip(what, amount, celsius):
+            message = f"{said} is frost, {shown(Fraction(round(celsius)))} C, for {span.what}"
+            here = f"{key} {shown(amount.low or celsius)} C"
+            help = f"did you mean `{here}`? If it is so, write `{key} {shown(celsius)} C`"
+            yield report("kitchen-temperature-odd", place, message, help)
+        return
     meant = [f"`{key} {figure}`" for figure in _meant(span, amount)]
     usually = reading(Fraction(span.usually), unit)
     help = (
@@ -67,9 +68,10 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
     )
     if _within(span.possible, celsius):
         message = f"{said} is outside what {span.what} has, {_ends(span.usual, unit)}"
-        return report("kitchen-temperature-odd", place, message, help)
-    message = f"{said} is no temperature of {span.what}, {_ends(span.possible, unit)}"
-    return report("kitchen-temperature-impossible", place, message, help)
+        yield report("kitchen-temperature-odd", place, message, help)
+    else:
+        message = f"{said} is no temperature of {span.what}, {_ends(span.possible, unit)}"
+        yield report("kitchen-temperature-impossible", place, message, help)
 
 
 def reading(celsius: Fraction, unit: str) -> str:

@@ -274,10 +274,8 @@ class _Reading(FigureReading):
         reads = self._figure(lines, "reads", MASS, "5 g")
         if not reads:
             if "reads" not in lines:
-                message = f"nobody knows to what the scale {name}".rstrip() + " reads"
-                self.reports.append(
-                    report("scale-reads-missing", entry.line.place(), message, "add a line `reads 5 g`")
-                )
+                message, help = f"nobody knows to what the scale {name}".rstrip() + " reads", "add a line `reads 5 g`"
+                self.reports.append(report("scale-reads-missing", entry.line.place(), message, help))
             return None
         most = self._figure(lines, "up to", MASS, "30 kg")
         if most is not None and most <= reads:
@@ -287,10 +285,8 @@ class _Reading(FigureReading):
 
     def _first(self, entry: Written, key: str, seen: set[str], owner: str) -> bool:
         if key in seen:
-            message = f"{owner} has two lines `{key}`"
-            self.reports.append(
-                report("kitchen-line-twice", entry.line.place(), message, "keep one, or name them apart")
-            )
+            message, help = f"{owner} has two lines `{key}`", "keep one, or name them apart"
+            self.reports.append(report("kitchen-line-twice", entry.line.place(), message, help))
             return False
         seen.add(key)
         return True

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.larder.ingredient import Ingredient, Question, place_of
 from manchet.larder.names import key
@@ -13,35 +14,28 @@ DEEPEST = 32
 Entry = Ingredient | Question
 
 
-def without_circles(own: dict[str, Entry]) -> tuple[dict[str, Entry], list[Diagnostic]]:
+def without_circles(own: dict[str, Entry]) -> Outcome[dict[str, Entry]]:
     """The entries with `made of` taken from one entry of each circle, and a report for each. Linear in its parts."""
     depths: dict[str, int] = {}
     cut: dict[str, Entry] = {}
     reports: list[Diagnostic] = []
-    for start, entry in own.items():
-        if start == key(entry.name) and start not in depths:
-            _settle(start, own, depths, cut, reports)
-    return {name: cut.get(key(entry.name), entry) for name, entry in own.items()}, reports
-
-
-def _settle(
-    start: str, own: dict[str, Entry], depths: dict[str, int], cut: dict[str, Entry], reports: list[Diagnostic]
-) -> None:
-    """Finds how deep `start` and all it is made of are; never by calling itself, so that no file is too deep for it."""
-    path = {start: _parts(own[start], own)}
-    while path:
-        name = next(reversed(path))
-        entry = own[name]
-        part = next((part for part in path[name] if part not in depths), None)
-        if part is not None and part not in path:
-            path[part] = _parts(own[part], own)
-            continue
-        depth = 1 + max((depths[inside] for inside in path.pop(name) if inside in depths), default=0)
-        if part is not None or depth > DEEPEST:
-            cut[name] = entry._replace(made_of=()) if isinstance(entry, Ingredient) else entry
-            reports.append(_report(entry, (*path, name), part, own))
-            depth = 1
-        depths[name] = depth
+    for start in own:
+        # How deep it and all it is made of are; never by a call inside a call, so that no file is too deep for it.
+        path = {start: _parts(own[start], own)} if start == key(own[start].name) and start not in depths else {}
+        while path:
+            name = next(reversed(path))
+            entry = own[name]
+            part = next((part for part in path[name] if part not in depths), None)
+            if part is not None and part not in path:
+                path[part] = _parts(own[part], own)
+                continue
+            depth = 1 + max((depths[inside] for inside in path.pop(name) if inside in depths), default=0)
+            if part is not None or depth > DEEPEST:
+                cut[name] = entry._replace(made_of=()) if isinstance(entry, Ingredient) else entry
+                reports.append(_report(entry, (*path, name), part, own))
+                depth = 1
+            depths[name] = depth
+    return Outcome({name: cut.get(key(entry.name), entry) for name, entry in own.items()}, tuple(reports))
 
 
 def _parts(entry: Entry, own: dict[str, Entry]) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -40,8 +40,9 @@ ROUNDING = Fraction(1)
 def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
     """Grams in 100 g, from the lines under `per 100 g`."""
     found: dict[str, Fraction] = {}
-    reports: list[Diagnostic] = []
-    for word, amount, entry in _lines(head, reports, "water 13 g"):
+    lines, unread = _lines(head, "water 13 g")
+    reports = list(unread)
+    for word, amount, entry in lines:
         place = entry.line.place(word.start, word.end)
         figure = _figure(word.text)
         if figure is None:
@@ -57,9 +58,8 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
             reports.append(report("composition-no-weight", place, message, f"write `{figure} 13 g`"))
             continue
         if figure in found:
-            reports.append(
-                report("composition-twice", place, f"{figure} of {name} is given twice", "keep one of the two lines")
-            )
+            message = f"{figure} of {name} is given twice"
+            reports.append(report("composition-twice", place, message, "keep one of the two lines"))
             continue
         found[figure] = grams
     reports += _impossible(name, found, head)
@@ -72,10 +72,11 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
     Weights, or per cent: of the whole for a blend, which then make up 100; of its flour for a
     culture, as printed sheets have it.
     """
-    lines: list[tuple[Word, Fraction, Entry]] = []
-    reports: list[Diagnostic] = []
+    lines, unread = _lines(head, "white flour 100%")
+    reports = list(unread)
+    figures: list[tuple[Word, Fraction, Entry]] = []
     kinds: set[str] = set()
-    for word, amount, entry in _lines(head, reports, "white flour 100%"):
+    for word, amount, entry in lines:
         kind = UNITS[amount.unit].dimension if amount.unit else ""
         figure = worth(amount, kind) if kind in (MASS, PERCENT) else None
         if figure is None or figure <= 0:
@@ -84,15 +85,14 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
             reports.append(report("part-not-weighed", place, message, f"write per cent or a weight: `{word.text} 50%`"))
             continue
         kinds.add(kind)
-        lines.append((word, figure, entry))
-    total = sum((figure for _word, figure, _entry in lines), Fraction(0))
+        figures.append((word, figure, entry))
+    total = sum((figure for _word, figure, _entry in figures), Fraction(0))
     if len(kinds) > 1:
         message = f"{ingredient.name} is made of per cent and of weights at once"
-        reports.append(
-            report("parts-of-two-kinds", head.line.place(), message, "write all of them in per cent, or all as weights")
-        )
+        help = "write all of them in per cent, or all as weights"
+        reports.append(report("parts-of-two-kinds", head.line.place(), message, help))
         return Outcome((), tuple(reports))
-    if not lines:
+    if not figures:
         if not reports:
             message = f"nothing is said of what {ingredient.name} is made of"
             help = "write the parts one step deeper: `white flour 100%`"
@@ -102,20 +102,21 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
         message = f"the parts of {ingredient.name} make up {shown(total * 100)}%, not 100%"
         reports.append(report("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
     parts = tuple(
-        Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in lines
+        Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in figures
     )
     return Outcome(parts, tuple(reports))
 
 
-def _lines(head: Entry, reports: list[Diagnostic], example: str) -> list[tuple[Word, Amount, Entry]]:
-    found = []
+def _lines(head: Entry, example: str) -> Outcome[list[tuple[Word, Amount, Entry]]]:
+    found: list[tuple[Word, Amount, Entry]] = []
+    reports: list[Diagnostic] = []
     for entry in head.children:
         if isinstance(entry.node, Material):
             found.append((entry.node.name, entry.node.amount, entry))
         elif not isinstance(entry.node, Unread):
             message = f"`{entry.line.body}` is no name with its amount"
             reports.append(report("part-without-amount", entry.line.place(), message, f"write `{example}`"))
-    return found
+    return Outcome(found, tuple(reports))
 
 
 def _figure(text: str) -> str | None:
@@ -124,14 +125,15 @@ def _figure(text: str) -> str | None:
     return name if name in FIGURES else None
 
 
-def _impossible(name: str, found: Mapping[str, Fraction], head: Entry) -> list[Diagnostic]:
+def _impossible(name: str, found: Mapping[str, Fraction], head: Entry) -> Iterator[Diagnostic]:
     total = sum((found.get(whole, Fraction(0)) for whole in _WHOLES), Fraction(0))
     if total > 100 + ROUNDING:
         message = f"100 g of {name} hold {shown(total)} g"
         help = "carbohydrate is without fibre here: take the fibre off, or look at the decimal points"
-        return [report("composition-over-100", head.line.place(), message, help)]
+        yield report("composition-over-100", head.line.place(), message, help)
+        return
     for part, whole in _PARTS:
         if part in found and whole in found and found[part] > found[whole] + ROUNDING:
             message = f"{name} has {shown(found[part])} g of {part} in {shown(found[whole])} g of {whole}"
-            return [report("composition-part-over-whole", head.line.place(), message, f"{part} are counted in {whole}")]
-    return []
+            yield report("composition-part-over-whole", head.line.place(), message, f"{part} are counted in {whole}")
+            return

@@ -37,18 +37,19 @@ def weight_of(amount: Amount, ingredient: Ingredient | None, measures: str, line
     if dimension == WHOLE:
         name = ingredient.name if ingredient else "this"
         help = f"write the weight, or in your larder under {name}: `whole 50 g`"
-        one = weight_of_one(ingredient, name, place, help)
-        return Outcome(None, (one,)) if isinstance(one, Diagnostic) else Outcome(figure * one)
+        one, reports = weight_of_one(ingredient, name, place, help)
+        return Outcome(None if one is None else figure * one, reports)
     if dimension == VOLUME:
         return _of_volume(figure, amount, ingredient, measures, line)
     return Outcome(None)
 
 
-def weight_of_one(ingredient: Ingredient | None, name: str, place: Place, help: str) -> Fraction | Diagnostic:
+def weight_of_one(ingredient: Ingredient | None, name: str, place: Place, help: str) -> Outcome[Fraction | None]:
     """Grams of one egg, one apple; or the report that nobody knows them, with `help` on what to write instead."""
     if ingredient is not None and ingredient.whole is not None:
-        return ingredient.whole
-    return report("weight-of-one-unknown", place, f"the larder does not say what one of {name} weighs", help)
+        return Outcome(ingredient.whole)
+    message = f"the larder does not say what one of {name} weighs"
+    return Outcome(None, (report("weight-of-one-unknown", place, message, help),))
 
 
 def _of_volume(

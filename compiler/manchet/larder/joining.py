@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import listed, report
 from manchet.larder.circles import without_circles
-from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Ingredient, Question, names_of, place_of
+from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
 
 if TYPE_CHECKING:
@@ -17,7 +18,7 @@ if TYPE_CHECKING:
 Entry = Ingredient | Question
 
 
-def join(larder: Larder, entries: tuple[Entry, ...]) -> tuple[dict[str, Entry], tuple[Diagnostic, ...]]:
+def join(larder: Larder, entries: tuple[Entry, ...]) -> Outcome[dict[str, Entry]]:
     """The entries by their keys, and reports.
 
     What an entry does not say is taken from the entry of that name in the larder below it, so that a price alone may be
@@ -39,31 +40,21 @@ def join(larder: Larder, entries: tuple[Entry, ...]) -> tuple[dict[str, Entry], 
     own = {name: cut.get(id(entry), entry) for name, entry in own.items()}
     own, wrong = without_circles(own)
     reports += wrong
-    return own, tuple(reports)
+    return Outcome(own, tuple(reports))
 
 
-def duplicates(entries: Iterable[Entry]) -> tuple[Diagnostic, ...]:
+def duplicates(entries: Iterable[Entry]) -> Iterator[Diagnostic]:
     """A report for each name that an earlier entry has taken."""
     taken: dict[str, Entry] = {}
-    reports = []
     for entry in entries:
         for name in names_of(entry):
             first = taken.setdefault(key(name), entry)
             if first is not entry:
-                known = (
-                    f"`{name}` is" if key(name) == key(first.name) else f"`{name}` is a name of {first.name}, which is"
-                )
-                reports.append(
-                    report(
-                        "larder-name-twice",
-                        place_of(entry),
-                        f"{known} in the larder already",
-                        "put both into one entry, or give this one another name",
-                        (place_of(first), "the first one"),
-                    )
-                )
+                whose = "" if key(name) == key(first.name) else f" a name of {first.name}, which is"
+                message = f"`{name}` is{whose} in the larder already"
+                help = "put both into one entry, or give this one another name"
+                yield report("larder-name-twice", place_of(entry), message, help, (place_of(first), "the first one"))
                 break
-    return tuple(reports)
 
 
 def _with_what_is_unsaid(entry: Entry, larder: Larder) -> Entry:
@@ -91,52 +82,39 @@ def _with_what_is_unsaid(entry: Entry, larder: Larder) -> Entry:
     )
 
 
-def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> tuple[Entry, list[Diagnostic]]:
+def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> Outcome[Entry]:
     def find(name: str) -> Entry | None:
         return own.get(key(name)) or larder.find(name)
 
-    if isinstance(entry, Question):
-        return entry, [
-            report(
-                "choice-unknown",
-                place_of(entry),
-                f"`{entry.name}` could be `{choice}`, which is not in the larder",
-                "name ingredients of the larder, by one name each",
-            )
-            for choice in entry.choices
-            if not isinstance(find(choice), Ingredient)
-        ]
     place = place_of(entry)
+    if isinstance(entry, Question):
+        lost = [choice for choice in entry.choices if not isinstance(find(choice), Ingredient)]
+        says = [f"`{entry.name}` could be `{choice}`, which is not in the larder" for choice in lost]
+        help = "name ingredients of the larder, by one name each"
+        return Outcome(entry, tuple(report("choice-unknown", place, message, help) for message in says))
     if not entry.class_:
         message = f"{entry.name} has no class: nobody knows whether it counts as flour or water"
         help = f"add a line `class …`: {listed(tuple(sorted(CLASSES)))}"
-        return entry._replace(class_="other"), [report("class-missing", place, message, help)]
-    unknown = [
-        report(
-            "part-unknown",
-            part.place or place,
-            f"{entry.name} is made of {part.name}, {_why_not(find(part.name))}",
-            "make an entry for it, or use a name the larder has",
-        )
-        for part in entry.made_of
-        if not isinstance(find(part.name), Ingredient)
-    ]
+        return Outcome(entry._replace(class_="other"), (report("class-missing", place, message, help),))
+    unknown = [part for part in entry.made_of if not isinstance(find(part.name), Ingredient)]
     if unknown:
-        return entry._replace(made_of=()), list(unknown)
-    return entry, _doubts(entry)
+        return Outcome(entry._replace(made_of=()), tuple(_part_unknown(entry, p, find(p.name)) for p in unknown))
+    return Outcome(entry, tuple(_doubts(entry)))
 
 
-def _doubts(entry: Ingredient) -> list[Diagnostic]:
+def _part_unknown(entry: Ingredient, part: Blend, found: Entry | None) -> Diagnostic:
+    why = "which is not in the larder" if found is None else "which can mean more than one thing"
+    message = f"{entry.name} is made of {part.name}, {why}"
+    help = "make an entry for it, or use a name the larder has"
+    return report("part-unknown", part.place or place_of(entry), message, help)
+
+
+def _doubts(entry: Ingredient) -> Iterator[Diagnostic]:
     place = place_of(entry)
     if entry.class_ == "culture" and not entry.made_of:
         message = f"{entry.name} is a culture, and nobody knows what flour it holds"
         help = "add `made of`, and below it what it is fed with: `white flour 100%`, `water 100%`"
-        return [report("culture-of-nothing", place, message, help)]
-    if entry.class_ in POURED_CLASSES - {"culture", "fat"} and not entry.made_of and "water" not in entry.composition:
+        yield report("culture-of-nothing", place, message, help)
+    elif entry.class_ in POURED_CLASSES - {"culture", "fat"} and not entry.made_of and "water" not in entry.composition:
         message = f"nobody knows how much water {entry.name} brings: it counts as none"
-        return [report("water-unknown", place, message, "add `per 100 g`, and below it `water … g`")]
-    return []
-
-
-def _why_not(found: Entry | None) -> str:
-    return "which is not in the larder" if found is None else "which can mean more than one thing"
+        yield report("water-unknown", place, message, "add `per 100 g`, and below it `water … g`")

@@ -85,9 +85,8 @@ class _Reading:
         if figure is None or (figure < 0 and dimension != TEMPERATURE):
             place = line.line.place(amount.start, amount.end)
             said = line.line.body[amount.start : amount.end]
-            self.fault(
-                "larder-figure-unfit", place, f"`{said}` does not fit `{node.key}`", f"write `{node.key} {example}`"
-            )
+            message = f"`{said}` does not fit `{node.key}`"
+            self.fault("larder-figure-unfit", place, message, f"write `{node.key} {example}`")
             return None
         return figure
 
@@ -120,10 +119,8 @@ class _Reading:
 
     def flour(self, line: Written, node: Setting) -> None:
         if self.ingredient.flour is not None:
-            self.fault(
-                "flour-yes-and-no", line.line.place(), f"{self.ingredient.name} is said to count as flour and not to",
-                "keep one of the two lines",
-            )  # fmt: skip
+            message = f"{self.ingredient.name} is said to count as flour and not to"
+            self.fault("flour-yes-and-no", line.line.place(), message, "keep one of the two lines")
         self.ingredient = self.ingredient._replace(flour=node.key == "counts as flour")
 
     def no_allergens(self, line: Written, node: Setting) -> None:
@@ -141,10 +138,8 @@ class _Reading:
         self.ingredient = self.ingredient._replace(may_contain=self._allergens(line, node))
 
     def _both(self, line: Written) -> None:
-        self.fault(
-            "allergens-yes-and-no", line.line.place(), f"{self.ingredient.name} is said to have allergens and none",
-            "keep one of the two lines",
-        )  # fmt: skip
+        message = f"{self.ingredient.name} is said to have allergens and none"
+        self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two lines")
 
     def _allergens(self, line: Written, node: Setting) -> tuple[str, ...]:
         found: dict[str, None] = {}
@@ -152,35 +147,28 @@ class _Reading:
             known = allergen(word.text)
             if known is None:
                 near = nearest(word.text, ALLERGENS)
-                self.fault(
-                    "allergen-unknown", line.line.place(word.start, word.end), 
-                    f"`{word.text}` is none of the listed allergens",
-                    (f"did you mean `{near}`? " if near else "") + f"they are {listed(ALLERGENS, 'and')}",
-                )  # fmt: skip
+                place = line.line.place(word.start, word.end)
+                message = f"`{word.text}` is none of the listed allergens"
+                help = (f"did you mean `{near}`? " if near else "") + f"they are {listed(ALLERGENS, 'and')}"
+                self.fault("allergen-unknown", place, message, help)
             found[known or word.text] = None
         return tuple(found)
 
     def density(self, line: Written, node: Setting) -> None:
         density = self.single(line, node, DENSITY, "0.55 kg/l")
         if density is not None and not LIGHTEST <= density <= HEAVIEST:
-            written = line.line.body[node.amounts[0].start : node.amounts[0].end]
-            self.fault(
-                "density-impossible", line.line.place(node.amounts[0].start, node.amounts[0].end),
-                f"{written} of {self.ingredient.name} cannot be: flour has about 0.5 kg/l, honey 1.4",
-                "write `density 0.55 kg/l`",
-            )  # fmt: skip
+            start, end = node.amounts[0].start, node.amounts[0].end
+            written = line.line.body[start:end]
+            message = f"{written} of {self.ingredient.name} cannot be: flour has about 0.5 kg/l, honey 1.4"
+            self.fault("density-impossible", line.line.place(start, end), message, "write `density 0.55 kg/l`")
             density = None
         self.ingredient = self.ingredient._replace(density=density)
 
     def whole(self, line: Written, node: Setting) -> None:
         grams = self.single(line, node, MASS, "50 g")
         if grams == 0:
-            self.fault(
-                "larder-figure-unfit",
-                line.line.place(),
-                f"one of {self.ingredient.name} weighs more than nothing",
-                "write `whole 50 g`",
-            )
+            message = f"one of {self.ingredient.name} weighs more than nothing"
+            self.fault("larder-figure-unfit", line.line.place(), message, "write `whole 50 g`")
             grams = None
         self.ingredient = self.ingredient._replace(whole=grams)
 
@@ -205,11 +193,9 @@ class _Reading:
         money = next((a.low for a in node.amounts if a.unit == "" and a.low == a.high), None)
         weight = next((worth(a, MASS) for a in node.amounts if worth(a, MASS)), None)
         if money is None or money < 0 or weight is None or currency is None:
-            self.fault(
-                "price-unreadable", line.line.place(),
-                f"the price of {self.ingredient.name} needs an amount of money and a weight",
-                "write `price 21.40 EUR for 25 kg on 2026-09-14`",
-            )  # fmt: skip
+            message = f"the price of {self.ingredient.name} needs an amount of money and a weight"
+            help = "write `price 21.40 EUR for 25 kg on 2026-09-14`"
+            self.fault("price-unreadable", line.line.place(), message, help)
             return
         self.ingredient = self.ingredient._replace(price=Price(money, currency[0], weight, date[0] if date else ""))
 
@@ -220,11 +206,9 @@ class _Reading:
         choices = tuple(word.text for word in node.names)
         why = node.because.text if node.because else ""
         if len(choices) < 2:
-            self.fault(
-                "choice-missing", line.line.place(),
-                f"`{self.ingredient.name}` could be only one thing, which leaves nothing to ask",
-                'write `could be one thing, another because "…"`, or `also called` in the entry of that one thing',
-            )  # fmt: skip
+            message = f"`{self.ingredient.name}` could be only one thing, which leaves nothing to ask"
+            help = 'write `could be one thing, another because "…"`, or `also called` in the entry of that one thing'
+            self.fault("choice-missing", line.line.place(), message, help)
         self.question = Question(self.ingredient.name, choices, why, self.ingredient.place)
 
 

@@ -53,8 +53,8 @@ class _Reports:
         self.last = self.last or line
         return True
 
-    def add(self, fault: Fault, line: Line) -> None:
-        if not self.full(line):
+    def add(self, fault: Fault | None, line: Line) -> None:
+        if fault is not None and not self.full(line):
             self.kept.append(reported(fault, line))
 
     def all(self) -> tuple[Diagnostic, ...]:
@@ -95,10 +95,12 @@ def parse(source: SourceText) -> Outcome[File]:
         if slip is not None and slip[0] == spaces:
             depth, odd = min(slip[1], stack[-1].depth + 1), True
         else:
-            depth, odd = _depth(line, spaces, stack, reports)
+            depth, misplaced = _depth(line, spaces, stack)
+            reports.add(misplaced, line)
+            odd = misplaced is not None
             slip = (spaces, depth) if odd else None
         while stack[-1].depth >= depth:
-            _close(stack, reports)
+            reports.add(*_close(stack))
         parent = stack[-1]
         if parent.context == "skipped":
             continue
@@ -111,7 +113,7 @@ def parse(source: SourceText) -> Outcome[File]:
             from manchet.syntax.mistakes.recovery import unread  # a sound file has no need of it
 
             if not sure and not reports.full(line):
-                _diagnose(found.trouble, line, odd, reports)
+                reports.add(_diagnosis(found.trouble, odd), line)
             node = unread(found.trouble)
         elif type(node) is n.Tail:
             if isinstance(parent.node, n.Material):
@@ -127,30 +129,27 @@ def parse(source: SourceText) -> Outcome[File]:
             skipped = line.indent
         stack.append(_Open(line, node, depth, context))
     while len(stack) > 1:
-        _close(stack, reports)
+        reports.add(*_close(stack))
     return Outcome(File(source.path, lines, tuple(root.children)), reports.all())
 
 
-def _diagnose(trouble: Trouble, line: Line, odd: bool, reports: _Reports) -> None:
-    """Say why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too."""
+def _diagnosis(trouble: Trouble, odd: bool) -> Fault | None:
+    """Why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too."""
     from manchet.syntax.mistakes.diagnosis import diagnosed  # a sound file has no need of it
 
     fault = diagnosed(trouble)
-    if not (odd and fault.name in ("line-outside-stage", "line-outside-block")):
-        reports.add(fault, line)
+    return None if odd and fault.name in ("line-outside-stage", "line-outside-block") else fault
 
 
-def _close(stack: list[_Open], reports: _Reports) -> None:
+def _close(stack: list[_Open]) -> tuple[Fault | None, Line]:
+    """Put the last line, with what stands under it, under the line above; and what it lacks, now that all is read."""
     done = stack.pop()
-    if done.line is None:
-        return
-    if type(done.node) is n.Step:
-        under = tuple(c for child in done.children if isinstance(child.node, n.ClauseLine) for c in child.node.clauses)
-        if all(not isinstance(child.node, n.Unread) for child in done.children):
-            lack = lacking(done.node, under)
-            if lack is not None:
-                reports.add(lack, done.line)
+    assert done.line is not None
     stack[-1].children.append(Entry(done.line, done.node, tuple(done.children)))
+    if type(done.node) is not n.Step or any(isinstance(child.node, n.Unread) for child in done.children):
+        return None, done.line
+    under = tuple(c for child in done.children if isinstance(child.node, n.ClauseLine) for c in child.node.clauses)
+    return lacking(done.node, under), done.line
 
 
 def _without_tabs(line: Line) -> tuple[Line, int]:
@@ -160,8 +159,8 @@ def _without_tabs(line: Line) -> tuple[Line, int]:
     return line._replace(indent=len(blank), body=body), STEP * blank.count("\t") + blank.count(" ")
 
 
-def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> tuple[int, bool]:
-    """How deep a line stands, and whether its indentation was wrong.
+def _depth(line: Line, spaces: int, stack: list[_Open]) -> tuple[int, Fault | None]:
+    """How deep a line stands, and what is wrong with its indentation.
 
     One step is two spaces, and a line is at most one step deeper than the one above it. What stands too deep is read as
     if it stood where it can: under a heading, else beside the line above it.
@@ -169,10 +168,9 @@ def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> tu
     deepest = stack[-1].depth + 1
     depth, odd = divmod(spaces, STEP)
     if depth > DEEPEST:
-        reports.add(Fault("too-deep", -line.indent, 0, {"most": str(DEEPEST)}), line)
-        return min(deepest, DEEPEST), True
+        return min(deepest, DEEPEST), Fault("too-deep", -line.indent, 0, {"most": str(DEEPEST)})
     if not odd and depth <= deepest:
-        return depth, False
+        return depth, None
     if stack[-1].context in _UNDER_A_LINE:
         deepest -= 1
     if odd:
@@ -180,11 +178,9 @@ def _depth(line: Line, spaces: int, stack: list[_Open], reports: _Reports) -> tu
         if depth < deepest and _reads_deeper(line.body, depth, stack):
             depth += 1
         words = {"spaces": _spaces(spaces), "near": _spaces(STEP * depth)}
-        reports.add(Fault("odd-indentation", -line.indent, 0, words), line)
-        return depth, True
+        return depth, Fault("odd-indentation", -line.indent, 0, words)
     words = {"spaces": _spaces(spaces), "most": _spaces(STEP * deepest)}
-    reports.add(Fault("deep-indentation", -line.indent, 0, words), line)
-    return deepest, True
+    return deepest, Fault("deep-indentation", -line.indent, 0, words)
 
 
 def _reads_deeper(body: str, depth: int, stack: list[_Open]) -> bool:

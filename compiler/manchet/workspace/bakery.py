@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import TYPE_CHECKING, NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
@@ -146,15 +146,19 @@ def read(
     if changes is not None and not changes.names and any(formula.moved for formula in formulas):
         refused = []  # a wait that one of several formulas has was not asked of the others
     return bakery._replace(
-        formulas=tuple(formulas), unsound=tuple(unsound), diagnostics=tuple(sorted(set(wanted), key=_by_place)),
+        formulas=tuple(formulas),
+        unsound=tuple(unsound),
+        diagnostics=tuple(sorted(dict.fromkeys(wanted), key=_by_place)),
         refused=tuple(refused),
-    )  # fmt: skip
+    )
 
 
-def _not_allowed(reports: Iterable[Diagnostic], allowed: Iterable[Allowed], always: Iterable[str]) -> list[Diagnostic]:
+def _not_allowed(
+    reports: Iterable[Diagnostic], allowed: Iterable[Allowed], always: Iterable[str]
+) -> Iterator[Diagnostic]:
     """The remarks of binding that neither the formula nor the whole house allows."""
     quiet = {one.name for one in allowed} | set(always)
-    return [r for r in reports if r.severity is Severity.ERROR or r.name not in quiet]
+    return (r for r in reports if r.severity is Severity.ERROR or r.name not in quiet)
 
 
 class Bound(NamedTuple):
@@ -193,14 +197,14 @@ def _is_formula(block: Entry) -> bool:
     return isinstance(block.node, nodes.BlockHead) and block.node.word == "formula"
 
 
-def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterable[Diagnostic]) -> list[Diagnostic]:
+def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterable[Diagnostic]) -> Iterator[Diagnostic]:
     """A report for each swap asked for of which no formula had anything; not for one that `said` reports on."""
     from manchet.changes.swaps import binding as bound
 
     made = [one.place for formula in formulas for one in formula.swapped] + [one.place for one in said]
     done = {fold(place.text) for place in made if place.path == OPTION}
     asked = (bound.asked(text) for text in changes.swaps)
-    return [bound.nowhere(one) for one in asked if one is not None and fold(one.line.raw) not in done]
+    return (bound.nowhere(one) for one in asked if one is not None and fold(one.line.raw) not in done)
 
 
 class Version(NamedTuple):
@@ -221,14 +225,13 @@ def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Version]]:
         yield Outcome(Version(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
 
 
-def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Version) -> list[Diagnostic]:
+def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Version) -> Iterator[Diagnostic]:
     """What reports on a variant say that was not said of its formula.
 
     Of the lines that a variant takes over, each mistake is said once. What is wrong with them in the variant alone is
     said at its heading, with the line. An `allow` that only the formula needs is no mistake in the variant.
     """
     known = {(one.name, one.place) for one in said}
-    found = []
     for one in reports:
         place = one.place
         if (one.name, place) in known:
@@ -238,8 +241,7 @@ def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Ver
                 continue
             taken_over = Related(place, "this line, in the variant")
             one = one._replace(place=variant.block.line.place(), related=(*one.related, taken_over))
-        found.append(one)
-    return found
+        yield one
 
 
 def checked(work: Outcome[Work | None]) -> tuple[Diagnostic, ...]:
@@ -303,31 +305,24 @@ def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:
             yield Entry(variant.line, nodes.BlockHead("formula", Word(full_name(formula, variant), 0, 0)))
 
 
-def _same_names(entries: tuple[Entry, ...]) -> list[Diagnostic]:
+def _same_names(entries: tuple[Entry, ...]) -> Iterator[Diagnostic]:
     first: dict[str, Entry] = {}
-    reports = []
     for entry in entries:
         key = fold(_name_of(entry))
         there = first.setdefault(key, entry)
         if there is entry:
             continue
         where = there.line.path if there.line.path != entry.line.path else f"line {there.line.number}"
-        reports.append(
-            report(
-                "two-blocks-one-name",
-                entry.line.place(),
-                f"{_name_of(entry)} is there already, in {where}",
-                f"if {entry.line.path} is a copy, remove it; else give one of the two another name",
-                (there.line.place(), "the first stands here"),
-            )
-        )
-    return reports
+        message = f"{_name_of(entry)} is there already, in {where}"
+        help = f"if {entry.line.path} is a copy, remove it; else give one of the two another name"
+        also = (there.line.place(), "the first stands here")
+        yield report("two-blocks-one-name", entry.line.place(), message, help, also)
 
 
-def _larder(entries: tuple[Entry, ...]) -> tuple[Larder, list[Diagnostic]]:
+def _larder(entries: tuple[Entry, ...]) -> Outcome[Larder]:
     larder = builtin()
     if not entries:
-        return larder, []
+        return Outcome(larder)
     from manchet.larder.reading import ingredients_of
 
     reports: list[Diagnostic] = []
@@ -337,12 +332,12 @@ def _larder(entries: tuple[Entry, ...]) -> tuple[Larder, list[Diagnostic]]:
         reports += ingredients.diagnostics
         own += ingredients.value
     filled = larder.with_entries(own)
-    return filled.value, reports + list(filled.diagnostics)
+    return Outcome(filled.value, (*reports, *filled.diagnostics))
 
 
-def _kitchens(entries: tuple[Entry, ...]) -> tuple[tuple[Kitchen, ...], list[Diagnostic]]:
+def _kitchens(entries: tuple[Entry, ...]) -> Outcome[tuple[Kitchen, ...]]:
     if not entries:
-        return (), []
+        return Outcome(())
     from manchet.kitchen.reading import kitchen_of
 
     reports: list[Diagnostic] = []
@@ -351,7 +346,7 @@ def _kitchens(entries: tuple[Entry, ...]) -> tuple[tuple[Kitchen, ...], list[Dia
         kitchen = kitchen_of(entry)
         reports += kitchen.diagnostics
         kitchens.append(kitchen.value)
-    return tuple(kitchens), reports
+    return Outcome(tuple(kitchens), tuple(reports))
 
 
 def _offered(blocks: _Blocks, larder: Larder, measures: str) -> Offered:
@@ -363,11 +358,10 @@ def _offered(blocks: _Blocks, larder: Larder, measures: str) -> Offered:
     return Offered(larder, shared, preparations, measures)
 
 
-def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> list[Diagnostic]:
+def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> Iterator[Diagnostic]:
     """Report on each shared stage once, where it stands, and not in every formula that draws on it."""
     names = Names({k: _name_of(e) for k, e in offered.shared.items()}, offered.preparations, offered.larder)
-    reports: list[Diagnostic] = []
     for entry in stages:
         assert isinstance(entry.node, nodes.StageHead)
-        reports += draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)[1]
-    return reports
+        draft = draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)
+        yield from draft.diagnostics

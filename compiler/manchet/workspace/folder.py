@@ -133,12 +133,11 @@ def _beginning(path: str) -> bytes:
         return b""
 
 
-def _leading_out(root: str, path: str) -> list[Diagnostic]:
+def _leading_out(root: str, path: str) -> Iterator[Diagnostic]:
     target = os.path.realpath(os.path.join(root, path))
-    if os.path.commonpath([root, target]) == root:
-        return []
-    message = "this link leads out of the bakery's folder, and was not followed"
-    return [_report("link-leads-out", path, message, "put the file itself here, or a copy of it")]
+    if os.path.commonpath([root, target]) != root:
+        message = "this link leads out of the bakery's folder, and was not followed"
+        yield _report("link-leads-out", path, message, "put the file itself here, or a copy of it")
 
 
 def _report(name: str, path: str, message: str, help: str = "") -> Diagnostic:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Iterator, Mapping
+from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -33,27 +34,26 @@ def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Figure]
 
     figures: dict[Picture, Figure] = {}
     reports: list[Diagnostic] = []
-    for picture, found in _opened(pictures_named(formula), root):
-        if isinstance(found, Diagnostic):
-            reports.append(found)
-            continue
-        name = os.path.splitext(os.path.basename(picture.path))[0]
-        figures[picture] = Figure(found.title or words_of("").say("drawings.own", name), data=found.address)
+    for picture, (found, wrong) in _opened(pictures_named(formula), root):
+        reports += wrong
+        if found is not None:
+            name = os.path.splitext(os.path.basename(picture.path))[0]
+            figures[picture] = Figure(found.title or words_of("").say("drawings.own", name), data=found.address)
     return Outcome(figures, tuple(reports))
 
 
 def not_shown(pictures: Iterable[Picture], root: str) -> tuple[Diagnostic, ...]:
     """The same reports of pictures that are named, without a sheet to show them on."""
-    return tuple(found for _, found in _opened(pictures, root) if isinstance(found, Diagnostic))
+    return tuple(wrong for _, found in _opened(pictures, root) for wrong in found.diagnostics)
 
 
 def stamps_of(formula: Formula, root: str) -> Mapping[str, Stamp | None]:
     """Every file inside the bakery that the formula names as a picture, its links resolved, and how it is now."""
-    files = (_located(picture.path, picture.place, root) for picture in pictures_named(formula))
-    return {file: stamp_of(file) for file in files if isinstance(file, str)}
+    files = (_located(picture.path, picture.place, root).value for picture in pictures_named(formula))
+    return {file: stamp_of(file) for file in files if file is not None}
 
 
-def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, Shown | Diagnostic]]:
+def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, Outcome[Shown | None]]]:
     """Each picture once. What is wrong with a file is said once, wherever it is named again."""
     bad: set[tuple[str, str]] = set()
     for picture in dict.fromkeys(pictures):
@@ -61,47 +61,51 @@ def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, S
         if (path, place.path) in bad:
             continue
         found = _made_safe(path, place, root)
-        if isinstance(found, Diagnostic):
+        if found.value is None:
             bad.add((path, place.path))
         yield picture, found
 
 
-def _made_safe(path: str, place: Place, root: str) -> Shown | Diagnostic:
-    data = _read(path, place, root)
-    if isinstance(data, Diagnostic):
-        return data
+def _made_safe(path: str, place: Place, root: str) -> Outcome[Shown | None]:
+    data, reports = _read(path, place, root)
+    if data is None:
+        return Outcome(None, reports)
     made = shown(data)
     if isinstance(made, Shown):
-        return made
+        return Outcome(made)
     name, says, way_out = _SAYS[made.why]
     what = f": {made.what}" if made.what else ""
-    return report(name, place, f"the picture {path} {says}{what}", way_out)
+    return _none(name, place, f"the picture {path} {says}{what}", way_out)
 
 
-def _located(path: str, place: Place, root: str) -> str | Diagnostic:
+def _located(path: str, place: Place, root: str) -> Outcome[str | None]:
     """The file of a picture inside the bakery, whether it is there or not."""
     parts = path.split("/")
     if not path or "\\" in path or ":" in path or "\0" in path or path.startswith("/") or ".." in parts:
         help = 'write its path from this file down, such as "pictures/plait.svg"'
-        return report("picture-outside", place, f"the picture {path!r} is not named as a file beside this one", help)
+        return _none("picture-outside", place, f"the picture {path!r} is not named as a file beside this one", help)
     whole = os.path.realpath(os.path.join(os.path.dirname(os.path.realpath(place.path)), *parts))
     top = os.path.realpath(root)
     if os.path.commonpath((whole, top)) != top:
         message = f"the picture {path} lies outside of the bakery"
-        return report("picture-outside", place, message, "copy it into the bakery's folder")
-    return whole
+        return _none("picture-outside", place, message, "copy it into the bakery's folder")
+    return Outcome(whole)
 
 
-def _read(path: str, place: Place, root: str) -> bytes | Diagnostic:
+def _read(path: str, place: Place, root: str) -> Outcome[bytes | None]:
     """The bytes of a picture inside the bakery."""
-    whole = _located(path, place, root)
-    if isinstance(whole, Diagnostic):
-        return whole
+    whole, reports = _located(path, place, root)
+    if whole is None:
+        return Outcome(None, reports)
     try:
         if not os.path.isfile(whole):
             message = f"there is no picture {path} beside this file"
-            return report("picture-missing", place, message, "put it there, or take the line out")
+            return _none("picture-missing", place, message, "put it there, or take the line out")
         with open(whole, "rb") as file:
-            return file.read(MOST_BYTES + 1)
+            return Outcome(file.read(MOST_BYTES + 1))
     except OSError:
-        return report("picture-missing", place, f"the picture {path} cannot be opened", "let yourself read it")
+        return _none("picture-missing", place, f"the picture {path} cannot be opened", "let yourself read it")
+
+
+def _none(name: str, place: Place, message: str, help: str) -> Outcome[Any]:
+    return Outcome(None, (report(name, place, message, help),))

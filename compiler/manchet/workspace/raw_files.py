@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from functools import cached_property
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.source.files import bytes_of
 from manchet.workspace.folder import Premises, listing
 from manchet.workspace.headings import Block, blocks
@@ -23,7 +23,7 @@ class Raw:
         return blocks(self.data)
 
 
-def raw_files(premises: Premises, prefix: str) -> tuple[tuple[Raw, ...], tuple[Diagnostic, ...]]:
+def raw_files(premises: Premises, prefix: str) -> Outcome[tuple[Raw, ...]]:
     """Every `.bake` file of a bakery that can be read, and a report for each that cannot."""
     found = listing(premises)
     files: list[Raw] = []
@@ -33,4 +33,4 @@ def raw_files(premises: Premises, prefix: str) -> tuple[tuple[Raw, ...], tuple[D
         reports += read.diagnostics
         if read.value is not None:
             files.append(Raw(prefix + path, read.value))
-    return tuple(files), tuple(reports)
+    return Outcome(tuple(files), tuple(reports))

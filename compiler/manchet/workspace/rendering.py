@@ -11,6 +11,7 @@ from manchet.batch.scales import System
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.sheets.handout_values import Handout
@@ -104,14 +105,13 @@ def _of_this_size(work: Work, wish: Wish) -> tuple[Diagnostic, ...]:
     return check_size(work)
 
 
-def _pictures(formula: Formula, wish: Wish, root: str) -> tuple[Pictures, tuple[Diagnostic, ...]]:
+def _pictures(formula: Formula, wish: Wish, root: str) -> Outcome[Pictures]:
     """The baker's own, where a form that shows them is wanted."""
     if not wish.pictures:
-        return None, ()
+        return Outcome(None)
     if not _shows_pictures(wish):
-        return {}, ()
-    found = pictures_of(formula, root)
-    return found.value, found.diagnostics
+        return Outcome({})
+    return Outcome(*pictures_of(formula, root))
 
 
 def _shows_pictures(wish: Wish) -> bool:
@@ -135,9 +135,7 @@ def _state(version: Version) -> str:
     return f"edited since {version.commit}" if version.edited and version.commit else version.commit
 
 
-def _views(
-    work: Work, wish: Wish, version: Version, pictures: Pictures
-) -> tuple[Mapping[str, Sheet], tuple[Diagnostic, ...]]:
+def _views(work: Work, wish: Wish, version: Version, pictures: Pictures) -> Outcome[Mapping[str, Sheet]]:
     house = house_of(work.kitchen, wish)
     issue = issue_of(wish, version)
     views: dict[str, Sheet] = {}
@@ -157,7 +155,7 @@ def _views(
         issue = _replacing(issue, version, "sheet")
         views["sheet"] = prep_sheet(work, issue, house, version.before, pictures)
         reports = weighings(work, System.US if house.units == "US" else System.METRIC).diagnostics
-    return views, reports
+    return Outcome(views, reports)
 
 
 def _replacing(issue: Issue, version: Version, kind: str) -> Issue:

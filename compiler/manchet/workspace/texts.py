@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.source.files import text_of
 from manchet.source.text import SourceText
 
 
-def texts(data: Mapping[str, bytes]) -> tuple[tuple[SourceText, ...], tuple[Diagnostic, ...]]:
+def texts(data: Mapping[str, bytes]) -> Outcome[tuple[SourceText, ...]]:
     """In the order of their paths, so that the same files always give the same bakery."""
     read = [text_of(path, data[path]) for path in sorted(data)]
     sources = tuple(one.value for one in read if one.value is not None)
-    return sources, tuple(report for one in read for report in one.diagnostics)
+    return Outcome(sources, tuple(report for one in read for report in one.diagnostics))

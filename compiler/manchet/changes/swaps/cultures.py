@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from typing import NamedTuple
 
 from manchet.changes.rewriting import taken_out
 from manchet.changes.swaps.fallen import Written, given, raised_by, rebased, takes, without_stages, written
@@ -24,7 +25,7 @@ from manchet.changes.swaps.lines import (
     replaced,
     with_figure,
 )
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.model import Booking, Formula, Stage, Swapped, Way
 from manchet.formula.percents import percent
@@ -34,12 +35,18 @@ from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
 SOURCE = "the share the swap gives; flour and water of the culture are part of the formula's"
-Made = tuple[Entry, Swapped] | Diagnostic
+
+
+class Made(NamedTuple):
+    """A formula's lines after the swap, and what it came to."""
+
+    formula: Entry
+    swapped: Swapped
 
 
 def culture_for_yeast(
     formula: Entry, before: Formula, swap: nodes.Swap, line: Line, yeast: Ingredient, culture: Ingredient, bench: Bench
-) -> Made:
+) -> Outcome[Made | None]:
     """Take the yeast out, and put as much culture into the dough as holds the share of flour the swap gives."""
     poured = bench.larder.poured(culture)
     if swap.share is None or not poured.flour:
@@ -71,12 +78,12 @@ def culture_for_yeast(
     made = Swapped(
         yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, said, line.place(), flour, True
     )
-    return formula._replace(children=tuple(children)), made
+    return Outcome(Made(formula._replace(children=tuple(children)), made))
 
 
 def yeast_for_culture(
     formula: Entry, before: Formula, swap: nodes.Swap, line: Line, culture: Ingredient, yeast: Ingredient, bench: Bench
-) -> Made:
+) -> Outcome[Made | None]:
     """Take a culture out of the dough, give its flour and water back to the formula's, and put in the share of yeast."""
     if swap.share is None:
         return _asks(swap, line, "1%", f"so much {yeast.name} of all flour")
@@ -115,11 +122,18 @@ def yeast_for_culture(
     children = [rebased(_joined(child, bench), before, bench) for child in children]
     gains = (("flour", much * poured.flour), ("water", much * poured.water + made_up))
     moved = tuple((name, grams) for name, grams in gains if grams)
-    taken = sum((s.reaching * p.share for s in before.stages for p in s.portions
-                 if p.ingredient is not None and p.ingredient.name == culture.name), Fraction(0))  # fmt: skip
+    taken = sum(
+        (
+            stage.reaching * portion.share
+            for stage in before.stages
+            for portion in stage.portions
+            if portion.ingredient is not None and portion.ingredient.name == culture.name
+        ),
+        Fraction(0),
+    )
     said = _said(gone, culture)
     made = Swapped(culture.name, yeast.name, share / taken, taken, moved, SOURCE, said, line.place(), share)
-    return formula._replace(children=tuple(children)), made
+    return Outcome(Made(formula._replace(children=tuple(children)), made))
 
 
 def _there(before: Formula, leaven: Ingredient) -> Fraction:
@@ -249,20 +263,21 @@ def _counted(entry: Entry, flour: str) -> Entry:
     return entry._replace(node=entry.node._replace(booking="as", counted_as=word))
 
 
-def _asks(swap: nodes.Swap, line: Line, figure: str, meaning: str) -> Diagnostic:
+def _asks(swap: nodes.Swap, line: Line, figure: str, meaning: str) -> Outcome[Made | None]:
     message = f"no rule says how much {swap.on.text} does the work of {swap.off.text}: it depends on the hours"
     help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
-    return report("swap-asks", line.place(), message, help)
+    return Outcome(None, (report("swap-asks", line.place(), message, help),))
 
 
-def _no_share(swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str) -> Diagnostic:
+def _no_share(swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str) -> Outcome[Made | None]:
     assert swap.share is not None
     message = f"{percent(share)} is no share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%"
     help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
-    return report("swap-asks", line.place(swap.share.start, swap.share.end), message, help)
+    place = line.place(swap.share.start, swap.share.end)
+    return Outcome(None, (report("swap-asks", place, message, help),))
 
 
-def _by_hand(swap: nodes.Swap, line: Line, why: str) -> Diagnostic:
+def _by_hand(swap: nodes.Swap, line: Line, why: str) -> Outcome[Made | None]:
     message = f"{swap.off.text} cannot be swapped for {swap.on.text} by rule: {why}"
     help = "write the stages that differ in the `variant`, whole, under their headings"
-    return report("swap-by-hand", line.place(), message, help)
+    return Outcome(None, (report("swap-by-hand", line.place(), message, help),))

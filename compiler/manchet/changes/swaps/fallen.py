@@ -47,8 +47,9 @@ def raised_by(before: Formula, leaven: Ingredient) -> tuple[Stage, ...]:
     return tuple(found.values())
 
 
-def without_stages(children: Sequence[Entry], gone: Sequence[Stage], before: Formula, leaven: Ingredient,
-                   bench: Bench) -> list[Entry]:  # fmt: skip
+def without_stages(
+    children: Sequence[Entry], gone: Sequence[Stage], before: Formula, leaven: Ingredient, bench: Bench
+) -> list[Entry]:
     """The formula's lines without these stages and their leaven, and the dough with what else was in them."""
     keys = {stage.key for stage in gone}
     left = [e for e in children if not (isinstance(e.node, nodes.StageHead) and stage_key(e.node) in keys)]
@@ -73,7 +74,7 @@ def _without_return(entry: Entry, leaven: Ingredient, bench: Bench) -> Entry:
     def gone(child: Entry) -> bool:
         return isinstance(child.node, nodes.Return) and bench.key(child.node.name.text) == fold(leaven.name)
 
-    return entry._replace(children=tuple(child for child in entry.children if not gone(child)))  # fmt: skip
+    return entry._replace(children=tuple(child for child in entry.children if not gone(child)))
 
 
 def _loose(gone: Sequence[Stage], before: Formula, leaven: Ingredient) -> dict[str, tuple[str, Fraction]]:

@@ -32,6 +32,7 @@ from manchet.changes.swaps.lines import (
     with_figure,
 )
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.draft import stage_key
@@ -73,7 +74,7 @@ class Swapping:
         self.emptied: list[str] = []
         self.short: Diagnostic | None = None
 
-    def carried(self, formula: Entry, shared: Mapping[str, Entry]) -> Lines | Diagnostic:
+    def carried(self, formula: Entry, shared: Mapping[str, Entry]) -> Outcome[Lines | None]:
         """The formula and the stages it shares, after the swap; a report where more is taken off than there is."""
         children = [self._heading(child) for child in formula.children]
         drawn = {stage.key for stage in self.before.stages if stage.shared}
@@ -85,13 +86,11 @@ class Swapping:
         for name in self.emptied:
             children = taken_out(children, self.bench.key(name), self.bench.key)
         if self.short is not None:
-            return self.short
+            return Outcome(None, (self.short,))
         grown = {key: (self._grown(stage), self.base.get(key, NOTHING)) for key, stage in self.stages.items()}
         even = evened(self.before, grown)
-        return (
-            formula._replace(children=tuple(even.heading(child) for child in children)),
-            {key: even.heading(entry) if key in drawn else entry for key, entry in after.items()},
-        )
+        lines = formula._replace(children=tuple(even.heading(child) for child in children))
+        return Outcome((lines, {key: even.heading(entry) if key in drawn else entry for key, entry in after.items()}))
 
     def _grown(self, stage: Stage) -> Fraction:
         """By how much what is weighed into a stage grows, in shares of all flour."""
@@ -315,12 +314,10 @@ class Swapping:
 
     def _falls_short(self, name: str, wanted: Fraction, unit: str) -> None:
         figure = f"{decimal(wanted, 2)} {PERCENT}" if unit == PERCENT else f"{decimal(wanted, 1)} {GRAMS}"
-        self.short = report(
-            "swap-short",
-            self.line.place(),
-            f"{self.swap.on.text} for {self.swap.off.text} takes {figure} of {name} off, and there is not so much",
-            f"in a `variant` write the lines that differ: less {self.swap.on.text}, or more {name}",
-        )
+        off, on = self.swap.off.text, self.swap.on.text
+        message = f"{on} for {off} takes {figure} of {name} off, and there is not so much"
+        help = f"in a `variant` write the lines that differ: less {on}, or more {name}"
+        self.short = report("swap-short", self.line.place(), message, help)
 
 
 def _below(lines: Sequence[Entry], off: Entry, new: Entry) -> list[Entry]:

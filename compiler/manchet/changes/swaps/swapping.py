@@ -35,35 +35,40 @@ class Carried(NamedTuple):
 
 
 def swapped(
-    formula: Entry, shared: Mapping[str, Entry], before: Formula, swap: nodes.Swap, line: Line, bench: Bench,
+    formula: Entry,
+    shared: Mapping[str, Entry],
+    before: Formula,
+    swap: nodes.Swap,
+    line: Line,
+    bench: Bench,
     earlier: Sequence[Swapped] = (),
-) -> Outcome[Carried | None]:  # fmt: skip
+) -> Outcome[Carried | None]:
     """Swap one ingredient for another. `before` is the formula as bound without it; `line` is where the swap stands;
     `earlier` are the swaps already made in it.
 
     None with one report where there is nothing to swap, or no rule knows how.
     """
     names = Names({}, {}, bench.larder)
-    off = names.look_up(swap.off, line)
-    if isinstance(off, Diagnostic):
-        return Outcome(None, (off,))
+    off, reports = names.look_up(swap.off, line)
+    if off is None:
+        return Outcome(None, reports)
     assert off.ingredient is not None
     out = off.ingredient
     share = share_of(before, out)
     if not share and not touched_by(before, out) and not _worked_in(before, out):
         took = next((made for made in earlier if made.off == out.name), None)
         return Outcome(None, (_not_there(before, swap, line) if took is None else _taken(took, swap, line),))
-    on = names.look_up(swap.on, line)
-    if isinstance(on, Diagnostic):
-        return Outcome(None, (on,))
+    on, reports = names.look_up(swap.on, line)
+    if on is None:
+        return Outcome(None, reports)
     assert on.ingredient is not None
     comes = on.ingredient
     if comes.name == out.name:
         return Outcome(None, (_the_same(swap, line, out),))
     if comes.class_ == "culture" and out.class_ in YEASTS:
-        made = culture_for_yeast(formula, before, swap, line, out, comes, bench)
+        made, reports = culture_for_yeast(formula, before, swap, line, out, comes, bench)
     elif out.class_ == "culture" and comes.class_ in YEASTS:
-        made = yeast_for_culture(formula, before, swap, line, out, comes, bench)
+        made, reports = yeast_for_culture(formula, before, swap, line, out, comes, bench)
     else:
         found = exchange(out, comes, Asking(bench.larder, bench.factors))
         if not isinstance(found, Exchange):
@@ -71,22 +76,26 @@ def swapped(
         if not share and not _worked_in(before, out) and not found.touches:
             return Outcome(None, (_not_there(before, swap, line),))
         return _carried(formula, shared, before, swap, line, (out, comes), found, bench)
-    if isinstance(made, Diagnostic):
-        return Outcome(None, (made,))
-    return Outcome(Carried(made[0], shared, made[1]))
+    return Outcome(None if made is None else Carried(made.formula, shared, made.swapped), reports)
 
 
 def _carried(
-    formula: Entry, shared: Mapping[str, Entry], before: Formula, swap: nodes.Swap, line: Line,
-    pair: tuple[Ingredient, Ingredient], found: Exchange, bench: Bench,
-) -> Outcome[Carried | None]:  # fmt: skip
+    formula: Entry,
+    shared: Mapping[str, Entry],
+    before: Formula,
+    swap: nodes.Swap,
+    line: Line,
+    pair: tuple[Ingredient, Ingredient],
+    found: Exchange,
+    bench: Bench,
+) -> Outcome[Carried | None]:
     """The swap by an exchange: what is weighed, and what touches the bread."""
     out, comes = pair
     found = within_reach(found, before, out, bench.larder.poured)
     work = Swapping(before, swap, line, out, found, bench)
-    lines = work.carried(formula, shared)
-    if isinstance(lines, Diagnostic):
-        return Outcome(None, (lines,))
+    lines, reports = work.carried(formula, shared)
+    if lines is None:
+        return Outcome(None, reports)
     after, drawn = lines
     touches = touched_by(before, out)
     if touches and found.touches:

@@ -16,11 +16,11 @@ ABOUT = ("by weight",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    span, needed = dough_span(formula), PieceWeights(formula).dough(formula.makes)
+    span, needed = dough_span(formula), PieceWeights(formula).dough(formula.makes).value
     if formula.way is not Way.BY_WEIGHT or formula.own_flour is None or span is None:
         return
     _, most = span
-    assert isinstance(needed, Fraction)
+    assert needed is not None
     there = formula.dough_share * formula.own_flour * (1 - formula.dough_loss)
     if needed and there * Fraction(95, 100) > most:
         message = f"the weights give {mass_text(there)} of dough, the pieces take {mass_text(needed)}: {mass_text(there - needed)} is left"
