@@ -1,4 +1,4 @@
-"""What an amount weighs; which names may be slips; its reports made by the larder alone."""
+"""What an amount weighs; its reports made by the larder alone."""
 
 from __future__ import annotations
 
@@ -11,7 +11,6 @@ from manchet.diagnostics.catalogue import explain
 from manchet.diagnostics.names import REPORTS
 from manchet.larder.book import builtin
 from manchet.larder.densities import weight_of
-from manchet.larder.near import Use, likely_slips, one_slip_apart
 from manchet.source.text import Line
 from manchet.syntax.nodes import Amount
 
@@ -60,38 +59,6 @@ def test_something_made_here_can_only_be_weighed() -> None:
     amount = Amount(Fraction(1), Fraction(1), "l", 2, 5)
     assert [report.name for report in weight_of(amount, None, "US", LINE).diagnostics] == ["density-unknown"]
     assert weight_of(amount._replace(unit="kg"), None, "US", LINE).value == 1000
-
-
-@pytest.mark.parametrize(
-    ("one", "other", "near"),
-    [("salt", "malt", True), ("oat", "oats", False), ("seeds", "sedes", True), ("rye", "rye", False), ("sour", "sours", False),
-     ("poolish", "polish", True), ("water", "butter", False), ("T55", "T65", True), ("wheat", "wheta", True), ("a", "", True)],
-)  # fmt: skip
-def test_one_slip(one: str, other: str, near: bool) -> None:
-    assert one_slip_apart(one, other) is near
-    assert one_slip_apart(other, one) is near
-
-
-@pytest.mark.parametrize(
-    ("one", "other"),
-    [
-        (Use("salt", None), Use("malt syrup", None)),
-        (Use("salt", Fraction(2)), Use("malt", Fraction(2))),  # both are in the larder
-        (Use("white rye", None), Use("white rice", None)),
-        (Use("build 1", None), Use("build 2", None)),  # differ only in digits
-        (Use("rye 997", None), Use("rye 998", None)),
-        (Use("pear mix", Fraction(20)), Use("pea mix", Fraction(3))),  # each has an amount of its own size
-    ],
-)
-def test_names_that_may_stand_side_by_side(one: Use, other: Use) -> None:
-    assert likely_slips([one, other], builtin()) == ()
-
-
-def test_names_that_look_like_a_slip() -> None:
-    uses = [Use("millet porridge", Fraction(20)), Use("milet porridge", Fraction(20)), Use("water", Fraction(70))]
-    assert likely_slips(uses, builtin()) == (("millet porridge", "milet porridge"),)
-    uses = [Use("pear mix", Fraction(20)), Use("pea mix", None)]
-    assert likely_slips(uses, builtin()) == (("pear mix", "pea mix"),)
 
 
 OF_THE_LARDER = [name for name, (_, folder) in REPORTS.items() if folder == "larder/reports"]

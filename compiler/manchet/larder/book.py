@@ -86,7 +86,7 @@ class Larder:
         """A larder with these entries on top, and reports for those that cannot be true. See `joining.join`."""
         from manchet.larder.joining import join
 
-        joined, diagnostics = join(self, tuple(entries))
+        joined, diagnostics = join(tuple(entries), self.find)
         return Outcome(Larder({**self._own, **joined}, self._below), diagnostics)
 
     def poured(self, ingredient: Ingredient) -> Poured:

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Iterable, Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -12,14 +11,13 @@ from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
 
-if TYPE_CHECKING:
-    from manchet.larder.book import Larder
-
 Entry = Ingredient | Question
+Find = Callable[[str], Entry | None]
+"""Finds an entry by one of its names."""
 
 
-def join(larder: Larder, entries: tuple[Entry, ...]) -> Outcome[dict[str, Entry]]:
-    """The entries by their keys, and reports.
+def join(entries: tuple[Entry, ...], below: Find) -> Outcome[dict[str, Entry]]:
+    """The entries by their keys, and reports. `below` finds what is in the larder they are put on top of.
 
     What an entry does not say is taken from the entry of that name in the larder below it, so that a price alone may be
     added to flour. Of two entries with one name the first holds. An entry made of itself, however far round, or of
@@ -28,12 +26,12 @@ def join(larder: Larder, entries: tuple[Entry, ...]) -> Outcome[dict[str, Entry]
     reports = list(duplicates(entries))
     own: dict[str, Entry] = {}
     for entry in entries:
-        whole = _with_what_is_unsaid(entry, larder)
+        whole = _with_what_is_unsaid(entry, below(entry.name))
         for name in names_of(whole):
             own.setdefault(key(name), whole)
     cut: dict[int, Entry] = {}
     for entry in {id(entry): entry for entry in own.values()}.values():
-        sound, wrong = _sound(entry, own, larder)
+        sound, wrong = _sound(entry, own, below)
         reports += wrong
         if sound is not entry:
             cut[id(entry)] = sound
@@ -57,8 +55,7 @@ def duplicates(entries: Iterable[Entry]) -> Iterator[Diagnostic]:
                 break
 
 
-def _with_what_is_unsaid(entry: Entry, larder: Larder) -> Entry:
-    below = larder.find(entry.name)
+def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
     if isinstance(entry, Question) or not isinstance(below, Ingredient):
         return entry
     says_what_it_is = bool(entry.composition or entry.made_of)
@@ -82,9 +79,9 @@ def _with_what_is_unsaid(entry: Entry, larder: Larder) -> Entry:
     )
 
 
-def _sound(entry: Entry, own: dict[str, Entry], larder: Larder) -> Outcome[Entry]:
+def _sound(entry: Entry, own: dict[str, Entry], below: Find) -> Outcome[Entry]:
     def find(name: str) -> Entry | None:
-        return own.get(key(name)) or larder.find(name)
+        return own.get(key(name)) or below(name)
 
     place = place_of(entry)
     if isinstance(entry, Question):
