@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from manchet.syntax import classes
+from manchet.syntax.openings import UNLESS_WEIGHED, lines
 
 ROOT = Path(__file__).parents[2]
 EDITORS = ROOT / "grammar" / "editors"
@@ -17,21 +17,21 @@ REPOSITORY = RULES["repository"]
 
 
 def _lines() -> list[str]:
-    """The beginning of every line that begins with words of the language, as deep as it stands."""
-    deep = {
-        "": classes.TOP, "  ": classes.FORMULA, "    ": classes.WORK | classes.VERBS | classes.ENTRY | classes.THING,
-        "      ": classes.CLAUSES,
-    }  # fmt: skip
-    openings = [(indent, word, o) for indent, found in deep.items() for word, group in found.items() for o in group]
+    """The beginning of every line that words of the language open, as deep as it stands; not the other English's."""
     return sorted(
-        {f"{indent}{' '.join((word, *o.rest))}" for indent, word, o in openings if o.canonical == _said(word, o)}
+        {
+            f"{deep}{line.example or line.words}"
+            for line in lines()
+            for where, deep in DEEP.items()
+            if where in line.under
+        }
     )
 
 
-def _said(word: str, opening: classes.Opening) -> str:
-    """The words as written; where they are not the ones kept, they are the other English and need no colour."""
-    said = " ".join((word, *opening.rest))
-    return opening.canonical if said.startswith(opening.canonical) else said
+DEEP = {"top": "", "formula": "  ", "kitchen": "  "} | {
+    "stage": "    ", UNLESS_WEIGHED: "    ", "entry": "    ", "thing": "    ", "step": "      ",
+}  # fmt: skip
+"""How deep the lines of a context stand. What may stand in others stands in one of these too."""
 
 
 def test_every_rule_is_used_and_is_an_expression() -> None:

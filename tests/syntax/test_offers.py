@@ -10,10 +10,9 @@ import pytest
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.formula.block import any_unread
 from manchet.source.text import SourceText
-from manchet.syntax.classes import VERBS
 from manchet.syntax.mistakes.faults import REMARKS
-from manchet.syntax.mistakes.forms import STEPS
 from manchet.syntax.parser import parse
+from manchet.syntax.vocabulary import VERBS
 from manchet.workspace import bakery
 
 ROOT = Path(__file__).parent.parent.parent
@@ -82,16 +81,11 @@ def test_a_newcomer_is_told_what_to_type(body: str, name: str, offer: str) -> No
 
 
 def test_every_verb_has_an_example_that_can_be_typed() -> None:
-    verbs = {
-        " ".join((first, *opening.rest))
-        for first, group in VERBS.items()
-        for opening in group
-        if opening.token == "VERB" and opening.canonical == " ".join((first, *opening.rest))
-    }
-    assert set(STEPS) == verbs
-    for verb, line in STEPS.items():
-        out = parse(SourceText("x", f"formula A\n  dough\n    {line}\n"))
-        assert line.startswith(verb) and not out.diagnostics, (line, out.diagnostics)
+    for verb in VERBS:
+        assert bool(verb.example) is not verb.moves
+        out = parse(SourceText("x", f"formula A\n  dough\n    {verb.example}\n"))
+        assert verb.moves or verb.example.startswith(verb.word), verb
+        assert not out.diagnostics, (verb.example, out.diagnostics)
 
 
 def test_one_report_for_an_odd_indentation() -> None:

@@ -12,8 +12,8 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.source.text import Line
-from manchet.syntax.classes import VERBS, WORK
 from manchet.syntax.nodes import Word
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
 
 
 class Meaning(NamedTuple):
@@ -85,8 +85,8 @@ class Names(NamedTuple):
 def first_words() -> tuple[str, ...]:
     """Every word or phrase that may begin a line of a stage."""
     return tuple(
-        " ".join((first, *opening.rest))
-        for openings in (VERBS, WORK)
+        " ".join((first, *rest))
+        for openings in (OPENINGS[UNLESS_WEIGHED], OPENINGS["stage"])
         for first, group in openings.items()
-        for opening in group
+        for rest, _ in group
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any, NamedTuple
 
 from manchet.quantities.units import UNITS
-from manchet.syntax import classes as c, tables as t
+from manchet.syntax import tables as t
 from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run
 from manchet.syntax.lexer import Tokens
@@ -27,18 +27,33 @@ from manchet.syntax.nodes import (
     Unread,
     Word,
 )
+from manchet.syntax.openings import (
+    BARE_NAME,
+    CLAUSE_LINE,
+    ENTRY_NAME,
+    MATERIAL,
+    NAMES,
+    OPENINGS,
+    STEP,
+    TAIL,
+    UNLESS_WEIGHED,
+    WEIGHS,
+    WORKS,
+    Reading,
+    opening_of,
+)
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
 _TABLES = t.load()
 
-_HAS_MATERIALS = frozenset({"preparation", "stage", "overall", "composition"})
-
 
 class Read(NamedTuple):
-    """What became of a line: its node, what is odd about it, and why it could not be read (then `node` is None)."""
+    """What became of a line: its node, what is odd about it, what the lines under it are (a context of the vocabulary), and
+    why it could not be read (then `node` is None)."""
 
     node: Any
     faults: tuple[Fault, ...]
+    opens: str
     trouble: Trouble | None = None
 
 
@@ -64,20 +79,21 @@ def _read(written: str, context: str) -> Read:
     body, faults = plain(written)
     raws = pieces(body)
     if not raws:
-        return Read(Unread("line"), faults)
-    tokens, rule = _tokens(body, raws, context)
+        return Read(Unread("line"), faults, "skipped")
+    tokens, rule, opens = _tokens(body, raws, context)
     if rule == "reserved":
         word = tokens.values[0]
         assert isinstance(word, Word)
-        return Read(ReservedHead(word), (*faults, Fault("reserved-word", word.start, word.end, {"word": word.text})))
+        kept = Fault("reserved-word", word.start, word.end, {"word": word.text})
+        return Read(ReservedHead(word), (*faults, kept), opens)
     made = run(_TABLES, rule, tokens.types, tokens.values, ACTIONS)
     if type(made) is Stuck:
         spans = tuple((v.start, v.end) if v else (0, 0) for v in tokens.values)
-        return Read(None, faults, Trouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
+        return Read(None, faults, "", Trouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
     if type(made) is BareName:
         trouble = Trouble(body, tuple(raws), context, rule, ((0, len(body)),), 1, ())
-        if context not in _BARE_NAMES or not _is_name(trouble):
-            return Read(None, faults, trouble)
+        if context not in NAMES or not _is_name(trouble):
+            return Read(None, faults, "", trouble)
     if not body.isascii():
         alike = look_alike(body)
         faults = faults if alike is None else (*faults, alike)
@@ -87,7 +103,8 @@ def _read(written: str, context: str) -> Read:
         faults = (*faults, *wrong_with(made, body))
     if faults and any(fault.name not in KEEPS_ITS_NODE for fault in faults):
         made = _set_aside(made)
-    return Read(made, faults)
+        opens = made.opens if isinstance(made, Unread) else opens
+    return Read(made, faults, opens)
 
 
 def _is_name(trouble: Trouble) -> bool:
@@ -119,58 +136,45 @@ def _set_aside(made: Any) -> Any:
     return Unread("material", None, "step") if isinstance(made, (HoldBack, Add, Keep)) else made
 
 
-_WITH_STEPS = frozenset({"stage", "preparation"})
-"""Contexts in which a line that does not end in a weight may begin with a verb."""
-
-_BARE_NAMES = _WITH_STEPS | {"composition"}
-"""Contexts in which a line may be a name alone; what it lacks is said where names are looked up."""
-
 _FREE_TEXT = frozenset({"block", "entry_name", "kind", "bare_name", "branch"})
 """Rules whose name runs to the end of the line, whatever looks like a figure in it."""
 
 
-def _tokens(body: str, raws: list[Raw], context: str) -> tuple[Tokens, str]:
-    """The tokens of a line and the rule that reads it."""
-    first = c.OPENINGS[context]
-    verbs = c.VERBS if context in _WITH_STEPS else {}
-    found = c.opening_of(first, raws)
-    if found is None and context in _HAS_MATERIALS:
+def _tokens(body: str, raws: list[Raw], context: str) -> tuple[Tokens, str, str]:
+    """The tokens of a line, the rule that reads it, and what the lines under it are."""
+    found = opening_of(OPENINGS[context], raws)
+    if found is None and context in WEIGHS:
         weight = weight_at(raws)
         if weight:
-            tokens = Tokens(body, raws, c.MATERIAL.phrases, "")
+            tokens = Tokens(body, raws, MATERIAL.phrases, "")
             _name_before(tokens, weight)
             tokens.figure(raws[weight], True)
             tokens.at = weight + 1
             tokens.rest()
-            return tokens, "material"
-    if found is None and verbs:
-        found = c.opening_of(verbs, raws)
-    if found is not None:
-        opening, size = found
-        reading = opening.reading
-        if reading is c.STEP and opening.rest[-1:] == ("with",):
-            size -= 1  # `brush with` tells a step from an ingredient; the `with` opens its clause
-        tokens = Tokens(body, raws, reading.phrases, reading.mode)
-        tokens.opening(opening.token, opening.canonical, size)
-        if reading.mode == "line":
-            tokens.whole_rest()
-        else:
-            tokens.rest()
-        return tokens, reading.rule
-    if context == "step":
-        reading = c.CLAUSE_LINE
-    elif context == "material":
-        reading = c.CLAUSE_LINE if raws[0].kind == "QUOTED" else c.TAIL
-    elif context == "larder":
-        reading = c.ENTRY_NAME
-    else:
-        reading = c.BARE_NAME
+            return tokens, MATERIAL.rule, "material"
+    if found is None and context in WORKS:
+        found = opening_of(OPENINGS[UNLESS_WEIGHED], raws)
+    reading, opens = (found[0].reading, found[0].opens) if found is not None else _unopened(context, raws[0])
     tokens = Tokens(body, raws, reading.phrases, reading.mode)
+    if found is not None:
+        line, size = found
+        if reading is STEP and line.kept:
+            size -= 1  # `brush with` tells a step from an ingredient; the `with` opens its clause
+        tokens.opening(line.token, line.called, size)
     if reading.mode == "line":
         tokens.whole_rest()
     else:
         tokens.rest()
-    return tokens, reading.rule
+    return tokens, reading.rule, opens
+
+
+def _unopened(context: str, first: Raw) -> tuple[Reading, str]:
+    """How a line is read that no words of the language open, and what the lines under it are."""
+    if context == "larder":
+        return ENTRY_NAME, "entry"
+    if context == "step" or (context == "material" and first.kind == "QUOTED"):
+        return CLAUSE_LINE, "step"
+    return (TAIL if context == "material" else BARE_NAME), "step"
 
 
 def weight_at(raws: list[Raw]) -> int:

@@ -12,11 +12,11 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
-from manchet.syntax.context import context_under
 from manchet.syntax.line import read_line
 from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble, reported
 from manchet.syntax.mistakes.lacking import lacking
 from manchet.syntax.nodes import Entry, File
+from manchet.syntax.openings import ONE_LINE
 
 DEEPEST = 64
 STEP = 2
@@ -88,7 +88,7 @@ def parse(source: SourceText) -> Outcome[File]:
             above = stack[-1]
             if above.line is not None and above.line.raw[:1] == " ":
                 # a tab among lines indented with spaces: as deep as the line above allows
-                tab_shift = STEP * (above.depth + (above.context not in _UNDER_A_LINE)) - spaces
+                tab_shift = STEP * (above.depth + (above.context not in ONE_LINE)) - spaces
             spaces += tab_shift
         else:
             spaces = line.indent
@@ -105,7 +105,7 @@ def parse(source: SourceText) -> Outcome[File]:
         if parent.context == "skipped":
             continue
         found = read_line(line.body, parent.context)
-        node = found.node
+        node, context = found.node, found.opens
         sure = [fault for fault in found.faults if fault.name not in REMARKS or node is not None]
         for fault in sure:
             reports.add(fault, line)
@@ -115,6 +115,7 @@ def parse(source: SourceText) -> Outcome[File]:
             if not sure and not reports.full(line):
                 reports.add(_diagnosis(found.trouble, odd), line)
             node = unread(found.trouble)
+            context = node.opens or "skipped"
         elif type(node) is n.Tail:
             if isinstance(parent.node, n.Material):
                 parent.node = tail_of(parent.node, node)
@@ -124,7 +125,6 @@ def parse(source: SourceText) -> Outcome[File]:
                 if warm:
                     parent.node = parent.node._replace(at=warm[0])
                 continue
-        context = context_under(node, parent.context)
         if context == "skipped":
             skipped = line.indent
         stack.append(_Open(line, node, depth, context))
@@ -171,7 +171,7 @@ def _depth(line: Line, spaces: int, stack: list[_Open]) -> tuple[int, Fault | No
         return min(deepest, DEEPEST), Fault("too-deep", -line.indent, 0, {"most": str(DEEPEST)})
     if not odd and depth <= deepest:
         return depth, None
-    if stack[-1].context in _UNDER_A_LINE:
+    if stack[-1].context in ONE_LINE:
         deepest -= 1
     if odd:
         depth = min(max(depth, 1), max(deepest, 0))
@@ -189,10 +189,6 @@ def _reads_deeper(body: str, depth: int, stack: list[_Open]) -> bool:
     if "skipped" in (there, deeper):
         return False
     return read_line(body, there).trouble is not None and read_line(body, deeper).trouble is None
-
-
-_UNDER_A_LINE = frozenset({"step", "material", "skipped"})
-"""Contexts of lines that belong to one line (its clauses), not to a heading."""
 
 
 def _spaces(number: int) -> str:

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
-from manchet.syntax.classes import OPENINGS, Openings
 from manchet.syntax.mistakes.faults import Fault, Trouble
-from manchet.syntax.mistakes.forms import STEPS
 from manchet.syntax.mistakes.lookalikes import TWINS, twin
 from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
 from manchet.syntax.tokens import WEIGHTS
+from manchet.syntax.vocabulary import VERB
 
 
 def of_another_trade(t: Trouble) -> Fault | None:
@@ -44,8 +44,8 @@ def after_a_name(name: str, weight: str) -> str:
     found = twin(words) or _slip_of_a_twin(words[0], "stage")
     if found is not None:
         return found[1]
-    if words[0] in STEPS:
-        return f"write it as in `{STEPS[words[0]]}`"
+    if words[0] in VERB and VERB[words[0]].example:
+        return f"write it as in `{VERB[words[0]].example}`"
     return f"write `{short(name.rpartition(' ')[0])} {weight}`"
 
 
@@ -88,7 +88,7 @@ def outside(t: Trouble) -> Fault | None:
     """A line that would be sound elsewhere."""
     first = t.raws[0].text
     if t.context == "top" and t.rule == "bare_name":
-        if first in OPENINGS["formula"] or first in OPENINGS["stage"] or first in OPENINGS["verbs"]:
+        if first in OPENINGS["formula"] or first in OPENINGS["stage"] or first in OPENINGS[UNLESS_WEIGHED]:
             return Fault(
                 "line-outside-block",
                 0,
@@ -105,7 +105,7 @@ def outside(t: Trouble) -> Fault | None:
     if t.context in ("formula", "variant") and t.rule == "bare_name":
         if nearest(first, (*OPENINGS[t.context],)) is not None:
             return None
-        works = first in OPENINGS["verbs"] or first in OPENINGS["stage"]
+        works = first in OPENINGS[UNLESS_WEIGHED] or first in OPENINGS["stage"]
         if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
             return Fault("line-outside-stage", 0, len(t.body), {"text": short(t.body)})
     return None
@@ -133,13 +133,13 @@ def candidates_of(context: str) -> Iterator[str]:
     """Every phrase that may open a line in a context."""
     for openings in _openings_of(context):
         for word, group in openings.items():
-            for opening in group:
-                yield " ".join((word, *opening.rest))
+            for rest, _ in group:
+                yield " ".join((word, *rest))
 
 
 def _openings_of(context: str) -> tuple[Openings, ...]:
-    if context in ("stage", "preparation"):
-        return OPENINGS[context], OPENINGS["verbs"]
+    if context in WORKS:
+        return OPENINGS[context], OPENINGS[UNLESS_WEIGHED]
     return (OPENINGS[context],) if context in OPENINGS else ()
 
 

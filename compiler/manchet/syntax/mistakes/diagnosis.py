@@ -8,15 +8,14 @@ from itertools import pairwise
 
 from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
-from manchet.syntax.classes import OPENINGS
-from manchet.syntax.context import MATERIALS
 from manchet.syntax.mistakes.beginnings import of_another_trade, outside, unknown
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble
-from manchet.syntax.mistakes.forms import FORMS, SHAPES
+from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.odd_figures import fault_of, short
 from manchet.syntax.mistakes.step_parts import form_of, nearest_part, unreadable_part
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS, example_of
 from manchet.syntax.tokens import WEIGHTS, Raw, pieces
 
 Reason = Callable[[Trouble], Fault | None]
@@ -159,7 +158,7 @@ def _of_the_flour(t: Trouble) -> Fault | None:
 
 
 def _by_feel(t: Trouble) -> Fault | None:
-    if t.context not in MATERIALS:
+    if t.context not in WEIGHS:
         return None
     for at, raw in enumerate(t.raws):
         if (
@@ -182,12 +181,7 @@ def _no_amount(t: Trouble, start: int, end: int) -> Fault:
 
 def _amount_first(t: Trouble) -> Fault | None:
     first = t.raws[0]
-    if (
-        t.context not in MATERIALS
-        or first.kind not in WEIGHTS | {"NUMBER"}
-        or len(t.raws) < 2
-        or t.raws[1].kind != "WORD"
-    ):
+    if t.context not in WEIGHS or first.kind not in WEIGHTS | {"NUMBER"} or len(t.raws) < 2 or t.raws[1].kind != "WORD":
         return None
     if first.kind == "NUMBER":
         unit = t.raws[1].text
@@ -203,7 +197,7 @@ def _amount_first(t: Trouble) -> Fault | None:
 
 def _units(t: Trouble) -> Fault | None:
     """A number that a word follows which is no unit, or that nothing follows."""
-    if t.rule == "bare_name" and t.context not in MATERIALS | {"step"}:
+    if t.rule == "bare_name" and t.context not in WEIGHS | {"step"}:
         return None
     if t.rule not in ("bare_name", "material", "step", "tail", "clause_line", "hold_back", "add", "keep", "setting"):
         return None
@@ -215,7 +209,7 @@ def _units(t: Trouble) -> Fault | None:
         if after is None or after.kind == "COMMA":
             if t.rule == "setting" and "NUMBER" in t.expected:
                 return None
-            material = t.context in MATERIALS and t.rule != "step"
+            material = t.context in WEIGHS and t.rule != "step"
             name = t.body[: raw.start].strip()
             if not material and t.rule in ("step", "clause_line"):
                 return None  # said with the other parts of a step
@@ -224,7 +218,7 @@ def _units(t: Trouble) -> Fault | None:
             if t.rule == "setting":
                 offer = _shape(t)
             return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})
-        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in MATERIALS | {"step"}:
+        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in WEIGHS | {"step"}:
             written = f"{raw.text} {after.text}"
             return Fault(
                 "unknown-unit",
@@ -233,7 +227,7 @@ def _units(t: Trouble) -> Fault | None:
                 {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)},
             )
     glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
-    if glued and t.context in MATERIALS | {"step"}:
+    if glued and t.context in WEIGHS | {"step"}:
         return Fault(
             "unknown-unit", *glued.span(), {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
         )
@@ -296,7 +290,7 @@ def _name(t: Trouble) -> Fault | None:
     if t.rule != "material":
         return None
     weights = [raw for raw in t.raws if raw.kind in WEIGHTS]
-    if t.raws[0].text in OPENINGS["verbs"] and weights and t.raws.index(weights[0]) > 1:
+    if t.raws[0].text in OPENINGS[UNLESS_WEIGHED] and weights and t.raws.index(weights[0]) > 1:
         before = t.raws[t.raws.index(weights[0]) - 1]
         near = nearest_part(before.text, ("_LOSES", "_STEAM"))
         if near:
@@ -327,9 +321,9 @@ def _generic(t: Trouble) -> Fault:
 
 def _shape(t: Trouble) -> str:
     for size in (3, 2, 1):
-        key = " ".join(raw.text for raw in t.raws[:size])
-        if key in SHAPES:
-            return f"write it as in `{SHAPES[key]}`"
+        example = example_of(" ".join(raw.text for raw in t.raws[:size]))
+        if example:
+            return f"write it as in `{example}`"
     return "write a word of the vocabulary and its figure"
 
 

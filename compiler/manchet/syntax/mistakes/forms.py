@@ -1,4 +1,7 @@
-"""The form of every kind of line, as an example that can be typed: offered where nothing surer can be said."""
+"""The form of every kind of line, as an example that can be typed: offered where nothing surer can be said.
+
+Of a verb and of a larder's or a kitchen's line the vocabulary has an example of its own.
+"""
 
 from __future__ import annotations
 
@@ -36,48 +39,6 @@ FORMS: dict[str, str] = {
     "step": "write a step as in `ferment covered 2 h at 25 C with 2 folds every 40 min`",
     "clause_line": 'under a step may stand what belongs to it: a time, `at 25 C`, `until "…"`, `may wait 20 min`',
     "entry_name": "write the ingredient's name alone on its line",
-    "setting": "{shape}",
     "could_be": 'write it as in `could be golden syrup, black treacle because "two syrups share the name"`',
     "bare_name": "write an ingredient as in `water 76%`",
 }
-
-SHAPES: dict[str, str] = {
-    "class": "class rye flour", "also called": "also called rye 1150, medium rye", "allergens": "allergens rye, gluten",
-    "may contain": "may contain nuts", "density": "density 0.55 kg/l", "whole": "whole 50 g", "kept at": "kept at 4 C",
-    "price": "price 21.40 EUR for 25 kg on 2026-09-14", "source": 'source "mill\'s own sheet, August 2026"',
-    "good for": "good for 5 d at 4 C", "air": "air 22 C", "flour": "flour 20 C", "tap": "tap 12 C", "hands": "hands 2",
-    "measures": "measures US", "yeast": "yeast fresh", "words": "words American", "takes": "takes 6-45 kg dough",
-    "stiff dough up to": "stiff dough up to 27 kg",
-    "slow": "slow 110 turns a minute", "fast": "fast 210 turns a minute", "hottest": "hottest 330 C",
-    "warms": "warms 11 C in 8 min slow, 4 min fast", "keeps": "keeps 4 C", "heat": "heat wood, falling",
-    "holds": "holds 24 loaves, or 6 rounds", "recovers": "recovers 4 min", "heats in": "heats in 90 min",
-    "inside": "inside 230 x 110 x 95 mm", "top": "top 229 x 114 mm", "bottom": "bottom 210 x 96 mm",
-    "round": "round 200 mm", "deep": "deep 80 mm", "holds water": "holds water 1900 g",
-    "floor": "floor 120 x 90 cm", "round floor": "round floor 110 cm", "door": "door 45 cm",
-    "falls": "falls 12 C an hour from 250 C", "each load takes": "each load takes 15 C for 20 kg dough",
-    "volume": "volume 1900 ml", "count": "count 24", "reads": "reads 5 g", "up to": "up to 30 kg",
-    "takes water": "takes water 68%", "yeast factors": "yeast factors Hamelman",
-    "steam": "steam by pan", "per 100 g": "per 100 g", "made of": "made of",
-}  # fmt: skip
-"""An example of every setting."""
-
-STEPS: dict[str, str] = {
-    "mix": "mix slow 5 min", "stretch": "stretch 6 min to 26 C", "fold": "fold in three", "stir": "stir 2 min",
-    "whisk": "whisk 2 min", "rub": "rub 5 min", "blend": "blend 3 min", "rest": "rest covered 20 min",
-    "ripen": "ripen covered 12-15 h at 20 C", "ferment": "ferment covered 2 h at 25 C with 2 folds every 40 min",
-    "prove": "prove 60 min at 28 C", "retard": "retard covered 12 h at 4 C", "chill": "chill 2 h at 4 C",
-    "freeze": "freeze 2 h at -18 C", "thaw": "thaw 30 min at 4 C", "soak": "soak covered 4-12 h at 20 C",
-    "cool": "cool 2 h", "divide": "divide", "shape": "shape round", "roll": "roll", "roll out": "roll out to 8 mm",
-    "press": "press to 12 mm", "cut": 'cut "into squares"', "trim": "trim", "slice": 'slice "thin"',
-    "fill": "fill with pear butter 40 g each", "spread": "spread with pear butter 40 g each",
-    "brush": "brush with egg wash 6 g each", "sprinkle": "sprinkle with hazelnuts 5 g each",
-    "dust": "dust with rice flour 6 g each", "dip": "dip in sesame 3 g each",
-    "grease": "grease tins with sunflower oil 3 g each", "place": "place in long tin", "wrap": "wrap in cloth",
-    "turn out": "turn out", "score": 'score "a cross"', "dock": "dock", "bake": "bake 30 min at 230 C",
-    "roast": "roast 10 min at 160 C", "griddle": "griddle 2 min a side at 200 C",
-    "fry": "fry 100 s a side at 175 C, 4 at a time", "boil": "boil 30 s a side, 6 at a time",
-    "simmer": "simmer 15 min", "heat": "heat 4 min to 65 C", "chop": "chop", "grate": "grate", "grind": "grind",
-    "peel": "peel", "rinse": "rinse", "strain": "strain into jug", "drain": "drain", "pack": "pack in jars",
-    "do": 'do "sift the flour" 2 min hands-on',
-}  # fmt: skip
-"""An example of every verb."""

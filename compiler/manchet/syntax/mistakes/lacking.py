@@ -7,6 +7,7 @@ from typing import Any
 from manchet.syntax import nodes as n
 from manchet.syntax.mistakes.faults import Fault
 from manchet.syntax.nodes import Amount, Clause
+from manchet.syntax.vocabulary import VERB, VERBS
 
 
 def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
@@ -76,7 +77,7 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
 
 def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
-    if isinstance(node, n.Step) and node.verb.text not in _TOUCHING:
+    if isinstance(node, n.Step) and not VERB[node.verb.text].touches:
         return (_not_with(node.verb.text, name),)
     before = body[: name.end]
     if clause.amount is None:
@@ -118,23 +119,10 @@ def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
     kinds = {type(clause) for clause in clauses}
     if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
         return Fault("whose-time", verb.start, verb.end, {})
-    if verb.text in _TOUCHING and n.Applied not in kinds:
-        return Fault(
-            "touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{_TOUCHING[verb.text]}`"}
-        )
-    if verb.text in ("place", "wrap") and n.Where not in kinds:
-        return Fault(
-            "place-without-thing",
-            verb.start,
-            verb.end,
-            {"verb": verb.text, "offer": "write `place in long tin`, `wrap in cloth`"},
-        )
+    row = VERB[verb.text]
+    if row.touches and n.Applied not in kinds:
+        return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{row.example}`"})
+    if row.needs_place and n.Where not in kinds:
+        examples = ", ".join(f"`{other.example}`" for other in VERBS if other.needs_place)
+        return Fault("place-without-thing", verb.start, verb.end, {"verb": verb.text, "offer": f"write {examples}"})
     return None
-
-
-_TOUCHING = {
-    "fill": "fill with pear butter 40 g each", "spread": "spread with pear butter 40 g each",
-    "brush": "brush with egg wash 6 g each", "sprinkle": "sprinkle with hazelnuts 5 g each",
-    "dust": "dust with rice flour 6 g each", "dip": "dip in sesame 3 g each",
-    "grease": "grease tins with sunflower oil 3 g each",
-}  # fmt: skip

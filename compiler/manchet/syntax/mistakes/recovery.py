@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from manchet.diagnostics.suggest import nearest
-from manchet.syntax.classes import OPENINGS
-from manchet.syntax.context import MATERIALS
 from manchet.syntax.mistakes.faults import Trouble
 from manchet.syntax.nodes import Unread, Word
+from manchet.syntax.openings import BLOCKS, OPENINGS, WEIGHS
 from manchet.syntax.tokens import Raw
+from manchet.syntax.vocabulary import CALLED_BY_KIND
 
 
 def unread(trouble: Trouble) -> Unread:
@@ -20,7 +20,7 @@ def unread(trouble: Trouble) -> Unread:
         )
     if context == "top":
         near = nearest(raws[0].text, (*OPENINGS["top"],)) if raws[0].kind == "WORD" else None
-        opens = near if near in ("formula", "preparation", "larder", "kitchen") else "stage" if near else "skipped"
+        opens = near if near in BLOCKS else "stage" if near else "skipped"
         return Unread("heading", _name_after(body, raws, 1), opens)
     if rule == "variant":
         return Unread("heading", None, "variant")
@@ -31,7 +31,7 @@ def unread(trouble: Trouble) -> Unread:
         opens = "overall" if kind is not None and kind.text == "overall" else "stage"
         return Unread("heading", _name_after(body, raws, 1) or kind, opens)
     opens = {"larder": "entry", "kitchen": "thing"}.get(context, "step")
-    if context in MATERIALS:
+    if context in WEIGHS:
         if rule == "step":
             return Unread("step", Word(raws[0].text, raws[0].start, raws[0].end), opens)
         if rule in ("material", "bare_name"):
@@ -48,7 +48,7 @@ def _kind_as_name(raws: tuple[Raw, ...]) -> Word | None:
     return Word(near, raws[0].start, raws[0].end) if near else None
 
 
-_HEADINGS = ("overall", "dough", "poolish", "biga", "sponge", "preferment", "levain", "sour", "soaker", "scald")
+_HEADINGS = ("overall", *(word for word in CALLED_BY_KIND if " " not in word))
 
 
 def _name_after(body: str, raws: tuple[Raw, ...], first: int) -> Word | None:

@@ -6,10 +6,11 @@ from collections.abc import Iterable
 
 from manchet.syntax.mistakes.beginnings import slip_of
 from manchet.syntax.mistakes.faults import Fault, Trouble
-from manchet.syntax.mistakes.forms import FORMS, STEPS
+from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.phrases import CLAUSES
 from manchet.syntax.tokens import Raw
+from manchet.syntax.vocabulary import VERB, VERBS
 
 
 def form_of(t: Trouble) -> str:
@@ -20,12 +21,12 @@ def form_of(t: Trouble) -> str:
             verb = _SAME.get(verb, verb)
             if verb == "divide":
                 return "write `divide` alone: the pieces and their weight stand in `makes`"
-            if verb in STEPS:
-                return f"write it as in `{STEPS[verb]}`"
+            if verb in VERB:
+                return f"write it as in `{VERB[verb].example}`"
     return FORMS["clause_line"]
 
 
-_SAME = {"bulk": "ferment", "proof": "prove", "mold": "shape", "mould": "shape"}
+_SAME = {other: verb.word for verb in VERBS for other in verb.also}
 
 
 def unreadable_part(t: Trouble) -> Fault | None:
