@@ -97,6 +97,14 @@ def test_a_custard_says_how_to_cool_it() -> None:
     assert of_formula(CUSTARD.format(hot=65, cool="90 min"))["cook-egg-through"].limit.startswith("71 C")
 
 
+def test_eggs_from_the_griddle_are_cooked_and_not_raw() -> None:
+    """What was fried or griddled and is kept cools like anything else that was cooked."""
+    omelette = (
+        "preparation omelette\n  eggs 500 g\n  whisk 2 min\n  griddle 2 min a side at 160 C\n  good for 1 d at 4 C\n"
+    )
+    assert set(of_formula(omelette)) == {"cook-egg-through", "cool-it-fast"}
+
+
 def test_a_loaf_that_cools_four_hours_is_no_cooled_food() -> None:
     assert "cool-it-fast" not in of_formula(quiet("rye-three-builds"))
     assert "cool-it-fast" not in of_formula(quiet("porridge-bread"))

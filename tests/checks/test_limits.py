@@ -10,7 +10,7 @@ import manchet.figures.limits
 from manchet.figures.limits.literals import module_of
 from manchet.figures.limits.lookup import limit
 from manchet.figures.limits.thresholds import DATED, THRESHOLDS
-from manchet.formula.head import KINDS
+from manchet.syntax.vocabulary import KIND
 
 CHECKS = Path(manchet.checks.__file__).parent
 FOLDER = Path(manchet.figures.limits.__file__).parent
@@ -31,7 +31,7 @@ def test_every_threshold_names_its_source() -> None:
 
 def test_every_kind_is_a_kind_of_the_language() -> None:
     for name, found in THRESHOLDS.items():
-        assert set(found.kinds) <= set(KINDS), name
+        assert set(found.kinds) <= set(KIND), name
 
 
 def test_every_threshold_is_asked_for() -> None:

@@ -47,7 +47,7 @@ def _sizes(formula: Formula, flour: Fraction) -> dict[str, Fraction]:
         if not made:
             larger[stage.key] = ONE
             continue
-        if stage is formula.stages[-1]:
+        if stage is formula.dough:
             used = scaled = stage.out_share
         left = stage.out_share - used
         larger[stage.key] = ((scaled + left) * flour + kept) / made
@@ -72,7 +72,7 @@ def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fr
     out = account.out * size
     kept = _kept(stage, formula, flour)
     gone = sum((g for _, g in used), NOTHING) + sum((g for _, g in kept), NOTHING)
-    if stage is formula.stages[-1]:
+    if stage is formula.dough:
         gone = out
     return StageBatch(
         stage=stage,
@@ -104,11 +104,10 @@ def _kept(stage: Stage, formula: Formula, flour: Fraction) -> tuple[tuple[str, F
 
 def _taken(stage: Stage, culture: str, formula: Formula) -> Fraction:
     """The share of a culture that comes into a stage, directly and through the stages used in it."""
-    stages = {s.key: s for s in formula.stages}
     taken = NOTHING
     for portion in stage.portions:
-        if portion.stage in stages and stages[portion.stage].out_share:
-            used = stages[portion.stage]
+        used = formula.stage(portion.stage)
+        if used is not None and used.out_share:
             taken += _taken(used, culture, formula) * portion.share / used.out_share
         elif portion.key == culture:
             taken += portion.share

@@ -13,13 +13,11 @@ from manchet.batch.model import StageBatch
 from manchet.batch.pieces import PieceWeights
 from manchet.batch.work import Work, once
 from manchet.formula.nouns import same_noun
+from manchet.syntax.vocabulary import BAKES, IN_POT, PROVES
 
 PIECE = Fraction(1, 4)
 MASS = Fraction(3)
 SMALL = Fraction(60)
-COOKED = frozenset({"heat", "simmer", "boil"})
-PROVING = frozenset({"prove", "retard"})
-HEATING = frozenset({"bake", "griddle", "fry", "roast"})
 
 
 class Far(NamedTuple):
@@ -43,9 +41,9 @@ def far_step(work: Work, verb: str, stage: StageBatch | None, noun: str) -> FarS
     """
     far: Far | None = None
     what = ""
-    if verb in HEATING or verb in PROVING:
-        what, far = "bake" if verb in HEATING else "prove", far_piece(work, noun)
-    elif stage is not None and (verb == "ferment" or verb in COOKED):
+    if verb in BAKES or verb in PROVES:
+        what, far = "bake" if verb in BAKES else "prove", far_piece(work, noun)
+    elif stage is not None and (verb == "ferment" or verb in IN_POT):
         what, far = "dough" if verb == "ferment" else "pot", far_mass(work, stage)
     return None if far is None else FarStep(what, far)
 
@@ -77,5 +75,5 @@ def far_mass(work: Work, stage: StageBatch) -> Far | None:
 
 
 def too_small_to_cook(stage: StageBatch) -> bool:
-    cooked = stage.stage.word == "scald" or any(step.verb in COOKED for step in stage.stage.steps)
+    cooked = stage.stage.word == "scald" or any(step.verb in IN_POT for step in stage.stage.steps)
     return cooked and stage.into < SMALL

@@ -59,7 +59,7 @@ def mixes_of(batch: Batch, kitchen: Kitchen, wet: Fraction = SOFT) -> Mixes:
     `wet` is the water and fat in it, as a share of all flour; a dough that is not stiff, if nobody says. Each mix is exactly the total over the number. Of several mixers the one that needs the fewest mixes is taken, of
     these one whose least is reached, of these the smallest. Dough that no machine mixes is one mix.
     """
-    dough = batch.stages[-1]
+    dough = batch.dough_stage
     bowl = dough.into - _locked_in(dough)
     number, mixer = 1, _mixer_for(dough, bowl, kitchen, wet)
     if mixer is not None:

@@ -58,3 +58,8 @@ class Batch(NamedTuple):
     """Finished dough, before the dough loss."""
     divided: Fraction
     """What reaches the scale: dough less the dough loss."""
+
+    @property
+    def dough_stage(self) -> StageBatch:
+        """The stage that is divided; of a preparation, its only one."""
+        return self.stages[-1]

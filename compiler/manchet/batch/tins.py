@@ -9,6 +9,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen, Vessel
 from manchet.quantities.printing import decimal
+from manchet.syntax.vocabulary import MEASURED
 
 
 class Rule(NamedTuple):
@@ -40,7 +41,7 @@ class TinDough(NamedTuple):
 
 def tin_called(name: str, kitchen: Kitchen) -> Vessel | None:
     wanted = fold(name)
-    return next((v for v in kitchen.vessels if v.word in ("tin", "pot") and fold(v.name) == wanted), None)
+    return next((v for v in kitchen.vessels if v.word in MEASURED and fold(v.name) == wanted), None)
 
 
 def dough_for_tin(name: str, rule: Rule, kitchen: Kitchen) -> TinDough | None:

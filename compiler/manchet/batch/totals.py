@@ -6,10 +6,10 @@ from collections.abc import Callable, Mapping
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.formula.draft import PREFERMENTS
 from manchet.formula.model import Booking, Formula, Portion, Stage
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Poured
+from manchet.syntax.vocabulary import HOLDS_WATER, PREFERMENTS
 
 NOTHING = Fraction(0)
 YEASTS = frozenset({"yeast", "sweet-dough yeast"})
@@ -129,7 +129,7 @@ def _bound_water(formula: Formula, poured: Holding) -> Fraction:
         (
             portion.share * poured(portion.ingredient).water
             for stage in formula.stages
-            if stage.word in ("soaker", "scald")
+            if stage.word in HOLDS_WATER
             for portion in stage.portions
             if portion.ingredient is not None
         ),

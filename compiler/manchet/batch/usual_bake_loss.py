@@ -48,34 +48,24 @@ LOAF = Crust(
 SMALL_LOAF = Fraction(400)
 """Grams of dough below which a hearth loaf loses as a small one. Our rule."""
 
-ROLL_LIKE = frozenset({"rolls", "boiled", "lye"})
-LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf", "soft"}) | ROLL_LIKE
-"""Kinds whose loss is known. What a crisp, a batter, a cake or a filled bread loses is its maker's to weigh."""
-
 THIN_NAMES = ("baguette", "ficelle", "flute", "stick")
 
 
 def crust_of(formula: Formula, noun: str, in_tin: bool, grams: Fraction | None) -> Crust | None:
     """How pieces of a noun are baked; None for kinds nobody has weighed. `grams` is the dough of one, where that is known."""
-    steps = steps_of(formula, noun)
+    steps = formula.way_of(noun)
     bakes = [step for step in steps if step.verb == "bake"]
-    if formula.kind not in LOAVES or not bakes:
+    if not formula.bread.crust or not bakes:
         return None
     if any(step.lid for step in bakes) and not any(step.lid is False for step in bakes):
         return LIDDED
-    if in_tin or "tin" in formula.kind or any(_goes_into_a_tin(step) for step in steps):
+    if in_tin or formula.bread.tin or any(_goes_into_a_tin(step) for step in steps):
         return TIN
     if any(thin in fold(noun) for thin in THIN_NAMES):
         return THIN
-    if formula.kind in ROLL_LIKE or "roll" in fold(noun):
+    if formula.bread.crust == "roll" or "roll" in fold(noun):
         return ROLL
     return SMALL if grams is not None and grams < SMALL_LOAF else LOAF
-
-
-def steps_of(formula: Formula, noun: str) -> tuple[Step, ...]:
-    """What is done to the pieces of a noun: the dough's steps, then their own."""
-    branch = next((b.steps for b in formula.branches if b.noun == noun), ())
-    return formula.stages[-1].steps + branch
 
 
 def _goes_into_a_tin(step: Step) -> bool:

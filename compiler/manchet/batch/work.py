@@ -19,6 +19,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula, Stage
 from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder
+from manchet.syntax.vocabulary import Kind
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -44,12 +45,18 @@ class Work:
 
     @property
     def kind(self) -> str:
-        return self.batch.formula.kind
+        """The kind of bread it is; "" where the file does not say, and of a preparation."""
+        return self.bread.word
+
+    @property
+    def bread(self) -> Kind:
+        """What its kind says of it; nothing, of a preparation."""
+        return self.batch.formula.bread
 
     @property
     def dough(self) -> StageBatch:
         """The stage that is divided; of a preparation, all of it."""
-        return self.batch.stages[-1]
+        return self.batch.dough_stage
 
     @cached_property
     def totals(self) -> Totals:

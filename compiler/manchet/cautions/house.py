@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from manchet.batch.work import Work
 from manchet.cautions.caution import Caution, caution
 from manchet.kitchen.model import Kitchen
+from manchet.syntax.vocabulary import IN_OVEN
 
 ALWAYS = ("oven-steam", "flour-dust", "raw-dough", "lifting", "moving-machines", "blades")
 
@@ -18,9 +19,8 @@ def card_of(kitchen: Kitchen) -> tuple[Caution, ...]:
 
 def of_house(work: Work) -> Iterator[Caution]:
     """The hazards of the house that this formula calls on, so that its sheet can point to the card."""
-    steps = [step for stage in work.formula.stages for step in stage.steps]
-    steps += [step for branch in work.formula.branches for step in branch.steps]
-    baked = [step for step in steps if step.verb in ("bake", "roast")]
+    steps = work.formula.steps
+    baked = [step for step in steps if step.verb in IN_OVEN]
     if baked:
         yield from _fire(work.kitchen)
     if any(step.steam or any(heat.celsius.likely >= 200 for heat in step.heats) for step in baked):

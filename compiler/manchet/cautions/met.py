@@ -13,17 +13,18 @@ from manchet.batch.work import Work
 from manchet.cautions.caution import Caution, caution
 from manchet.figures.composition.lye import lye_in
 from manchet.figures.water.mix_temperature import mix_temperature
-from manchet.formula.model import Stage, Step
+from manchet.formula.model import Formula, Stage, Step
 from manchet.larder.ingredient import Ingredient
+from manchet.syntax.vocabulary import BOILS, COOKS, COOLS, HOLDS_WATER, STANDS, WRAPS
 
 HOUR = 3600
 FAT_CONTINUOUS = Fraction(30, 100)
 DRIED = ("dried", "flakes", "powder", "olives", "capers", "sauerkraut", "paste", "starch", "flour", "potato", "puree")
 """Words in the names of plants that are dry or sour enough not to be meant here."""
 
-HEATED = frozenset({"bake", "griddle", "fry", "boil", "simmer", "roast", "heat"})
+COOLING = COOLS - {"freeze"}
+"""How fast a freezer cools is not judged."""
 SOURING = frozenset({"culture"})
-WRAPPED_ON_PURPOSE = frozenset({"flatbread", "batter", "steamed", "rye tin loaf"})
 
 
 def of_formula(work: Work) -> Iterator[Caution]:
@@ -59,10 +60,7 @@ def _lye(work: Work, stage: Stage) -> Iterator[Caution]:
         yield caution("lye-corrosive", stage.key)
     elif strength >= Fraction(5, 1000):
         yield caution("lye-irritant", stage.key)
-    steps = stage.steps
-    if stage.key == "dough":
-        steps += tuple(step for branch in work.formula.branches for step in branch.steps)
-    for step in steps:
+    for step in _done_with(stage, work.formula):
         applied = step.applied
         if applied is None:
             continue
@@ -83,7 +81,7 @@ def _under_fat(work: Work, stage: Stage) -> Iterator[Caution]:
     if not any(_fresh_plant(i) for i in _names(stage, "vegetable", "spice")):
         return
     kept = work.formula.preparation and work.formula.good_for is not None
-    waits = any(step.may_wait or (step.verb in ("rest", "soak") and _long(step) > 2 * HOUR) for step in stage.steps)
+    waits = any(step.may_wait or (step.verb in STANDS and _long(step) > 2 * HOUR) for step in stage.steps)
     yield caution("plants-under-fat" if kept or waits else "plants-in-fat-today", stage.key)
 
 
@@ -102,23 +100,23 @@ def _cooked(work: Work, stage: Stage) -> Iterator[Caution]:
     if not work.formula.preparation:
         return
     perishable = _names(stage, "egg", "dairy", "vegetable", "starch")
-    heats = [step for step in stage.steps if step.verb in ("simmer", "boil", "heat", "roast", "bake")]
+    heats = [step for step in stage.steps if step.verb in COOKS]
     if not perishable:
         return
     if any(i.class_ == "egg" for i in perishable):
         tops = [t for t in (_reached(step) for step in heats) if t is not None]
-        boils = any(step.verb in ("simmer", "boil") for step in heats)
+        boils = any(step.verb in BOILS for step in heats)
         if heats and not boils and (not tops or max(tops) < 71):
             yield caution("cook-egg-through", stage.key)
         elif not heats:
             yield caution("raw-egg-kept", stage.key)
-    if heats and (work.formula.good_for is not None or any(s.verb in ("cool", "chill") for s in stage.steps)):
+    if heats and (work.formula.good_for is not None or any(s.verb in COOLING for s in stage.steps)):
         yield caution("cool-it-fast", stage.key, "" if _slow_cooling(stage) else "note")
 
 
 def _slow_cooling(stage: Stage) -> bool:
     """Whether the steps as written break 21 C in 2 h or 5 C in 6 h; a cooling that names no end does."""
-    cools = [step for step in stage.steps if step.verb in ("cool", "chill")]
+    cools = [step for step in stage.steps if step.verb in COOLING]
     taken = Fraction(0)
     warm_until = cold_until = None
     for step in cools:
@@ -142,7 +140,7 @@ def _standing(work: Work, stage: Stage) -> Iterator[Caution]:
         warm = Fraction(0)
         for step in stage.steps:
             heat = step.heats[0].celsius.likely if step.heats else Fraction(20)
-            if step.verb in ("rest", "soak") and 10 <= heat < 60:
+            if step.verb in STANDS and 10 <= heat < 60:
                 warm += _long(step)
         if warm > 2 * HOUR:
             yield caution("warm-and-wet", stage.key, level)
@@ -152,23 +150,18 @@ def _standing(work: Work, stage: Stage) -> Iterator[Caution]:
         return
     for step in stage.steps:
         heat = step.heats[0].celsius.likely if step.heats else Fraction(20)
-        if step.verb in ("soak", "rest") and heat > 7 and _long(step) >= 12 * HOUR:
+        if step.verb in STANDS and heat > 7 and _long(step) >= 12 * HOUR:
             yield caution("warm-soak", stage.key, level)
 
 
 def _burns(work: Work, stage: Stage) -> Iterator[Caution]:
-    living = stage.key == "dough"
+    living = stage is work.formula.dough and not work.formula.preparation
     hot = [p.celsius for p in stage.portions if p.celsius is not None and p.ingredient is not None]
-    if stage.word in ("scald", "soaker") and (
-        max(hot, default=Fraction(0)) >= 65 or mix_temperature(work, stage) >= 65
-    ):
+    if stage.word in HOLDS_WATER and (max(hot, default=Fraction(0)) >= 65 or mix_temperature(work, stage) >= 65):
         yield caution("scald-burns", stage.key)
-    steps = stage.steps
-    if living:
-        steps += tuple(step for branch in work.formula.branches for step in branch.steps)
     whole = _weight(stage)
     sugary = whole and _class_share(stage, "sweetener") / whole >= Fraction(1, 2)
-    for step in steps:
+    for step in _done_with(stage, work.formula):
         if step.verb == "fry":
             yield caution("hot-oil", stage.key)
         if step.verb == "boil" and living:
@@ -194,8 +187,8 @@ def _after_heat(work: Work) -> Iterator[Caution]:
     """What goes on or in after the last heat is eaten as it is."""
     if work.formula.preparation:
         return
-    for noun_steps in _ways(work):
-        last = max((i for i, step in enumerate(noun_steps) if step.verb in HEATED), default=None)
+    for _, noun_steps in work.formula.ways:
+        last = max((i for i, step in enumerate(noun_steps) if step.verb in COOKS), default=None)
         if last is None:
             continue
         for number, step in enumerate(noun_steps):
@@ -216,11 +209,11 @@ def _after_heat(work: Work) -> Iterator[Caution]:
                 yield caution("raw-flour-after-heat", "dough")
 
 
-def _ways(work: Work) -> list[tuple[Step, ...]]:
-    dough = next((stage for stage in work.formula.stages if stage.key == "dough"), None)
-    if dough is None:
-        return []
-    return [dough.steps + branch.steps for branch in work.formula.branches] or [dough.steps]
+def _done_with(stage: Stage, formula: Formula) -> tuple[Step, ...]:
+    """The steps of a stage; of the dough, those of all that it is divided into too."""
+    if stage is not formula.dough:
+        return stage.steps
+    return stage.steps + tuple(step for branch in formula.branches for step in branch.steps)
 
 
 def _rope(work: Work) -> Iterator[Caution]:
@@ -239,9 +232,9 @@ def _rope(work: Work) -> Iterator[Caution]:
 
 def _wrapped(work: Work) -> Iterator[Caution]:
     """Slicing, or wrapping in something that holds steam, sooner than the middle can have cooled."""
-    if work.kind in WRAPPED_ON_PURPOSE or work.formula.preparation:
+    if work.bread.wrapped_warm or work.formula.preparation:
         return
-    for steps in _ways(work):
+    for _, steps in work.formula.ways:
         baked = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
         if baked is None:
             continue
@@ -250,5 +243,5 @@ def _wrapped(work: Work) -> Iterator[Caution]:
             if step.verb == "cool":
                 cooled += _long(step)
             tight = step.where is not None and any(w in step.where[1] for w in ("film", "bag", "plastic", "foil"))
-            if (step.verb == "slice" or (step.verb in ("wrap", "pack") and tight)) and cooled < 90 * 60:
+            if (step.verb == "slice" or (step.verb in WRAPS and tight)) and cooled < 90 * 60:
                 yield caution("wrapped-warm", "dough")

@@ -13,6 +13,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import nearest
+from manchet.formula.block import is_dough
 from manchet.formula.draft import stage_key
 from manchet.formula.head import said_by
 from manchet.syntax import nodes
@@ -134,13 +135,11 @@ def _with_overall(children: Lines, entry: Entry, formula: str, key: Key) -> Outc
 
 def _with_stage(children: Lines, entry: Entry) -> Lines:
     assert isinstance(entry.node, nodes.StageHead)
-    stages = {
-        stage_key(c.node): at for at, c in reversed([*enumerate(children)]) if isinstance(c.node, nodes.StageHead)
-    }
-    at = stages.get(stage_key(entry.node))
-    if at is not None:
-        return (*children[:at], entry, *children[at + 1 :])
-    dough = stages.get("dough", len(children))
+    wanted = stage_key(entry.node)
+    stages = [at for at, c in enumerate(children) if isinstance(c.node, nodes.StageHead) and stage_key(c.node) == wanted]
+    if stages:
+        return (*children[: stages[0]], entry, *children[stages[0] + 1 :])
+    dough = next((at for at, child in enumerate(children) if is_dough(child)), len(children))
     return (*children[:dough], entry, *children[dough:])
 
 

@@ -13,7 +13,7 @@ from typing import NamedTuple
 from manchet.changes.swaps.lines import GRAMS, figure_of, times as multiplied, with_figure
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.figures.fermentation.another_warmth import MOST_MOVED, WAITS, mean_pace
+from manchet.figures.fermentation.another_warmth import MOST_MOVED, mean_pace
 from manchet.figures.fermentation.yeast_grid import YeastWait, hours_to_say, why_not, yeast_waits
 from manchet.figures.fermentation.yeast_rate import BAKERS, holds, pace
 from manchet.formula import measures
@@ -26,6 +26,7 @@ from manchet.quantities.units import in_fahrenheit
 from manchet.syntax import nodes
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Amount, Entry
+from manchet.syntax.vocabulary import BY_LEAVEN
 
 Key = Callable[[str], str]
 """What a name is compared by: the name folded, of the ingredient in the larder where it is one."""
@@ -183,7 +184,7 @@ def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None, 
 def _no_wait(stage: Stage, asked: Wanted) -> Refused:
     assert asked.time is not None
     unit, name = asked.time.unit, stage.name or stage.word
-    written = next((step.time for step in stage.steps if step.verb in WAITS and step.time), None)
+    written = next((step.time for step in stage.steps if step.verb in BY_LEAVEN and step.time), None)
     instead = "16 h" if written is None or not written.likely else span(written)
     warmth = "" if asked.celsius is None else f" at {_degrees(asked.celsius, asked.unit)}"
     if asked.time.high:
@@ -287,7 +288,7 @@ class _Moving:
             return entry._replace(node=node._replace(items=tuple(self._part(part) for part in node.items)))
         if isinstance(node, nodes.BranchHead):
             return self._stage(entry)
-        if isinstance(node, nodes.Step) and node.verb.text in WAITS:
+        if isinstance(node, nodes.Step) and node.verb.text in BY_LEAVEN:
             step = self._step_of(entry)
             return entry if step is None else self._waits(entry, step)
         return entry
@@ -300,9 +301,8 @@ class _Moving:
     def _step_of(self, entry: Entry) -> Step | None:
         """The bound step that a line describes."""
         place = entry.line.place()
-        steps = [*self.wait.stage.steps, *(step for branch in self.before.branches for step in branch.steps)]
-        here = (step for step in steps if (step.place.path, step.place.line) == (place.path, place.line))
-        return next((step for step in here if step.verb in WAITS and step.time is not None), None)
+        here = (s for s in self.before.steps if (s.place.path, s.place.line) == (place.path, place.line))
+        return next((step for step in here if step.verb in BY_LEAVEN and step.time is not None), None)
 
     def _waits(self, entry: Entry, step: Step) -> Entry:
         """The line of a wait, and the clauses under it, with its new time and warmth."""

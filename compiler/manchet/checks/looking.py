@@ -9,43 +9,10 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.formula.model import Formula, Portion, Stage, Step
 from manchet.larder.ingredient import Ingredient
 
-LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf"})
-"""Kinds that are loaves of bread in the narrow sense."""
 
-RISEN = LOAVES | {"rolls", "soft", "laminated", "filled", "boiled", "lye", "steamed", "gluten-free"}
-"""Kinds that are raised by something."""
-
-PREFERMENTS = frozenset({"poolish", "biga", "sponge", "preferment"})
-"""Stages raised by yeast; an old dough is left out, since it comes with its salt and its own history."""
-
-SOURS = frozenset({"levain", "sour"})
-
-FERMENTING = frozenset({"ripen", "ferment", "prove", "retard", "rest"})
-HEATING = frozenset({"bake", "griddle", "fry", "boil", "simmer", "roast", "heat"})
-
-
-def dough_of(formula: Formula) -> Stage | None:
-    return next((stage for stage in formula.stages if stage.key == "dough"), None)
-
-
-def breads(formula: Formula) -> Iterator[tuple[str, tuple[Step, ...]]]:
-    """The way of each bread from the first mix of its dough to the end: (noun, steps). One, if nothing branches."""
-    dough = dough_of(formula)
-    if dough is None:
-        return
-    if not formula.branches:
-        noun = formula.makes[0].noun if formula.makes else ""
-        yield noun, dough.steps
-    for branch in formula.branches:
-        yield branch.noun, dough.steps + branch.steps
-
-
-def all_steps(formula: Formula) -> Iterator[Step]:
-    """Every step once: of each stage, then of each branch."""
-    for stage in formula.stages:
-        yield from stage.steps
-    for branch in formula.branches:
-        yield from branch.steps
+def breads(formula: Formula) -> tuple[tuple[str, tuple[Step, ...]], ...]:
+    """The ways of its breads (noun, steps): none of a preparation."""
+    return () if formula.preparation else formula.ways
 
 
 def portions(formula: Formula) -> Iterator[Portion]:
@@ -62,7 +29,7 @@ def ingredients(formula: Formula) -> Iterator[Ingredient]:
         for portion in branch.added:
             if portion.ingredient is not None:
                 yield portion.ingredient
-    for step in all_steps(formula):
+    for step in formula.steps:
         if step.applied is not None and step.applied.ingredient is not None:
             yield step.applied.ingredient
 
@@ -96,11 +63,10 @@ def flour_in(stage: Stage) -> Fraction:
 
 def is_alive(stage: Stage, formula: Formula) -> bool:
     """Whether yeast or a culture is weighed into it, or comes in with a stage that has some."""
-    by_key = {other.key: other for other in formula.stages}
     for portion in stage.portions:
         if portion.ingredient is not None and portion.ingredient.class_ in ("yeast", "sweet-dough yeast", "culture"):
             return True
-        inner = by_key.get(portion.stage)
+        inner = formula.stage(portion.stage)
         if inner is not None and inner.key != stage.key and is_alive(inner, formula):
             return True
     return False

@@ -3,26 +3,31 @@
 from __future__ import annotations
 
 from manchet.batch.work import Work
-from manchet.checks.looking import LOAVES, all_steps, ingredients, portions
+from manchet.checks.looking import ingredients, portions
 from manchet.formula.model import Way
+from manchet.syntax.vocabulary import BY_YEAST, CHILLS, FERMENTS, IN_OVEN, IN_POT
 
 RAISING = frozenset({"class yeast", "class sweet-dough yeast", "class culture", "class raising agent"})
-COOKING = frozenset({"verb simmer", "verb boil", "verb heat"})
+VERBS = {"chills": CHILLS, "ferments": FERMENTS, "in the oven": IN_OVEN, "in the pot": IN_POT}
+"""Traits of a formula that does one of these."""
 
 
 def traits_of(work: Work) -> frozenset[str]:
-    """`class …` of its ingredients, `verb …` of its steps, `stage …`, `kind …`, `kitchen …`, and single words."""
-    formula, kitchen = work.formula, work.kitchen
+    """`class …` of its ingredients, `verb …` of its steps, `stage …`, `kind …`, `kitchen …`, and what the vocabulary says of
+    them."""
+    formula, kitchen, bread = work.formula, work.kitchen, work.bread
     found = {f"kind {formula.kind}"}
     found |= {f"class {ingredient.class_}" for ingredient in ingredients(formula)}
     found |= {f"stage {stage.word}" for stage in formula.stages}
-    for step in all_steps(formula):
-        found.add(f"verb {step.verb}")
+    verbs = {step.verb for step in formula.steps}
+    found |= {f"verb {verb}" for verb in verbs}
+    found |= {trait for trait, column in VERBS.items() if not column.isdisjoint(verbs)}
+    for step in formula.steps:
         if step.applied is not None:
             found.add("applied")
         for reach in step.reaches:
             found.add("level" if reach.what in ("below rim", "volume") else reach.what)
-    if any(portion.celsius is not None for portion in portions(formula)) or not COOKING.isdisjoint(found):
+    if any(portion.celsius is not None for portion in portions(formula)) or "in the pot" in found:
         found.add("warm")
     if any(stage.keeps for stage in formula.stages):
         found.add("keep")
@@ -31,7 +36,12 @@ def traits_of(work: Work) -> frozenset[str]:
     found |= {
         word
         for word, true in (
-            ("a loaf", formula.kind in LOAVES),
+            ("a loaf", bread.loaf),
+            ("a hearth loaf", bread.hearth),
+            ("a tin loaf", bread.tin),
+            ("a rye loaf", bread.flour == "rye"),
+            ("named after a step", bread.done_by),
+            ("a yeast preferment", any(stage.word in BY_YEAST for stage in formula.stages)),
             ("by weight", formula.way is Way.BY_WEIGHT and not formula.preparation),
             ("unsalted", "class salt" not in found),
             ("unbaked", "verb bake" not in found),

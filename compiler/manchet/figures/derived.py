@@ -25,9 +25,9 @@ from manchet.figures.oven.oven_figures import oven_figures
 from manchet.figures.water.stage_water import stage_water_figures, stage_waters
 from manchet.figures.water.water_figures import water_figures
 from manchet.figures.water.water_grid import water_of
-from manchet.formula.draft import PREFERMENTS
 from manchet.formula.model import Formula, OverallLine, Portion, Way
 from manchet.larder.book import Larder
+from manchet.syntax.vocabulary import PREFERMENTS
 
 NOTHING = Fraction(0)
 BALANCE = "arithmetic of the formula: what is weighed equals what comes out and what is lost"
@@ -87,12 +87,12 @@ def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
     stages = tuple(_stage(stage, work, flour) for stage in batch.stages)
     found = _totals(batch, totals, overall, stages, flour)
     found |= swap_figures(formula) | moved_figures(formula) | worked_in_figures(batch)
-    found |= mixing_figures(batch.stages[-1].stage.steps, work.mixes.mixer)
+    found |= mixing_figures(formula.dough.steps, work.mixes.mixer)
     water = water_of(work)
     if water is not None and water.known and not formula.preparation:
         found |= water_figures(water, batch)
     estimates = fermentation_figures(formula, kitchen.air) | chilling_figures(work) | loss_figures(work)
-    estimates |= yeast_figures(work) | core_figures(formula) | kneading_figures(batch.stages[-1].stage.steps)
+    estimates |= yeast_figures(work) | core_figures(formula) | kneading_figures(formula.dough.steps)
     estimates |= stage_water_figures(stage_waters(work))
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)

@@ -27,6 +27,11 @@ def any_unread(entry: Entry) -> bool:
     return isinstance(entry.node, nodes.Unread) or any(any_unread(c) for c in entry.children)
 
 
+def is_dough(entry: Entry) -> bool:
+    """Whether a line is the heading of the dough."""
+    return isinstance(entry.node, nodes.StageHead) and stage_key(entry.node) == "dough"
+
+
 def is_overall(entry: Entry) -> bool:
     """Whether a line is the heading `overall`, or was meant to be."""
     node = entry.node

@@ -20,9 +20,6 @@ from manchet.syntax import nodes
 from manchet.syntax.mistakes.faults import reported
 from manchet.syntax.nodes import Entry
 
-BUILT_BY_CULTURE = frozenset({"levain", "sour"})
-PREFERMENTS = frozenset({"poolish", "biga", "sponge", "preferment", "old dough"}) | BUILT_BY_CULTURE
-
 
 class Item(NamedTuple):
     """One thing that goes into a stage. `how` says how much of it:

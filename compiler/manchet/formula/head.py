@@ -16,11 +16,7 @@ from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
-
-KINDS = (
-    "hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf", "rolls", "flatbread", "soft", "laminated",
-    "filled", "boiled", "lye", "fried", "steamed", "crisp", "batter", "quick bread", "biscuit", "gluten-free",
-)  # fmt: skip
+from manchet.syntax.vocabulary import KIND
 
 
 class Head(NamedTuple):
@@ -121,10 +117,10 @@ def said_by(node: nodes.Node | nodes.Unread) -> str:
 
 
 def _no_kind(name: nodes.Word, line: Line) -> Diagnostic:
-    near = nearest(fold(name.text), KINDS)
+    near = nearest(fold(name.text), KIND)
     offer = f"did you mean `{near}`? " if near else ""
     message = f"`{name.text}` is no kind of bread"
-    help = f"{offer}the kinds are {', '.join(KINDS)}"
+    help = f"{offer}the kinds are {', '.join(KIND)}"
     return report("unknown-kind", line.place(name.start, name.end), message, help)
 
 

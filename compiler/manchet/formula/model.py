@@ -13,9 +13,11 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.changed import Moved as Moved, Swapped as Swapped
+from manchet.formula.nouns import same_noun
 from manchet.formula.picture import Picture
 from manchet.formula.ranges import Range as Range
 from manchet.larder.ingredient import Ingredient
+from manchet.syntax.vocabulary import KIND, NO_KIND, Kind
 
 
 class Way(Enum):
@@ -312,3 +314,43 @@ class Formula(NamedTuple):
     swapped: tuple[Swapped, ...] = ()
     moved: tuple[Moved, ...] = ()
     """Waits asked for with the command, not by the file."""
+
+    @property
+    def bread(self) -> Kind:
+        """What its kind says of it; nothing, of a formula that names none, and of a preparation, which is no bread."""
+        return NO_KIND if self.preparation else KIND.get(self.kind, NO_KIND)
+
+    @property
+    def dough(self) -> Stage:
+        """The stage that is divided; of a preparation, its only one."""
+        return self.stages[-1]
+
+    @property
+    def is_parted(self) -> bool:
+        """Whether the divided dough goes on to be several breads. (A branch without a noun only adds to all of it.)"""
+        return any(branch.noun for branch in self.branches)
+
+    @property
+    def ways(self) -> tuple[tuple[str, tuple[Step, ...]], ...]:
+        """What each bread is called, and all that is done to it from the first mix of its dough to the end.
+
+        One way if it is not parted, called after the first thing that the formula makes.
+        """
+        if self.is_parted:
+            return tuple((branch.noun, self.dough.steps + branch.steps) for branch in self.branches if branch.noun)
+        return ((self.makes[0].noun if self.makes else "", self.dough.steps),)
+
+    @property
+    def steps(self) -> tuple[Step, ...]:
+        """Every step once: of each stage, then of each branch."""
+        done = [stage.steps for stage in self.stages] + [branch.steps for branch in self.branches]
+        return tuple(step for steps in done for step in steps)
+
+    def way_of(self, noun: str) -> tuple[Step, ...]:
+        """What is done to the pieces of a noun: the dough's steps, then their own."""
+        own = next((branch.steps for branch in self.branches if same_noun(branch.noun, noun)), ())
+        return self.dough.steps + own
+
+    def stage(self, key: str) -> Stage | None:
+        """The stage of that key; None for the key of an ingredient or of a preparation, and for ""."""
+        return next((stage for stage in self.stages if stage.key == key), None)

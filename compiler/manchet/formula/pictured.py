@@ -13,5 +13,4 @@ def pictures_named(formula: Formula) -> Iterator[Picture]:
     yield from formula.pictures
     for stage in formula.stages:
         yield from stage.pictures
-    ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
-    yield from (picture for steps in ways for step in steps for picture in step.pictures)
+    yield from (picture for step in formula.steps for picture in step.pictures)

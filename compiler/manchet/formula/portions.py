@@ -12,6 +12,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
 from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
+from manchet.syntax.vocabulary import BRINGS_IN
 
 NOTHING = Fraction(0)
 
@@ -129,7 +130,7 @@ def _wrong_adds(portions: tuple[Portion, ...], steps: tuple[Step, ...], draft: D
     unweighed = {hold.meaning.key for hold in draft.holds} - set(waiting)  # said at `hold back` already
     emptied: set[str] = set()
     for step in steps:
-        if step.verb not in ("add", "lock in"):
+        if step.verb not in BRINGS_IN:
             continue
         for goes in step.goes:
             if goes.of_dough is not None or goes.beyond or goes.key in unweighed:

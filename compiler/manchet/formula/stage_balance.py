@@ -10,6 +10,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from manchet.formula.model import Portion, Step
+from manchet.syntax.vocabulary import BRINGS_IN
 
 NOTHING = Fraction(0)
 
@@ -40,7 +41,7 @@ def contents(
     for step in steps:
         if step.verb == "divide":
             break
-        if step.verb in ("add", "lock in"):
+        if step.verb in BRINGS_IN:
             for goes in step.goes:
                 if goes.beyond:
                     continue  # by feel, outside the balance

@@ -7,24 +7,17 @@ from collections.abc import Iterator
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.formula.model import Step
-
-TIMED = frozenset(
-    {"rest", "ripen", "ferment", "prove", "retard", "chill", "freeze", "thaw", "soak", "cool"}
-    | {"bake", "roast", "griddle", "fry", "boil", "simmer", "mix", "blend"}
-)
-"""Verbs that wait, or that a machine does: no card can be made without their time."""
-HEATED = {"bake": "220 C", "roast": "200 C", "griddle": "200 C", "fry": "175 C"}
-"""Verbs that need a temperature, and a usual one."""
+from manchet.syntax.vocabulary import VERB
 
 
 def step_faults(step: Step) -> Iterator[Diagnostic]:
     """The errors of one step."""
-    if step.verb in TIMED and step.time is None and step.turns is None:
-        example = {"mix": "mix slow 5 min", "cool": "cool 1-2 h to 30 C"}.get(step.verb, f"{step.verb} 40-50 min")
-        help = f"give one, a range if you like (`{example}`); the cue after `until` outranks it"
+    verb = VERB[step.verb]
+    if verb.needs_time and step.time is None and step.turns is None:
+        help = f"give one, a range if you like (`{step.verb} {verb.needs_time}`); the cue after `until` outranks it"
         yield report("step-time-missing", step.place, f"`{step.verb}` has no time", help)
-    if step.verb in HEATED and not step.heats and step.ramp is None:
-        help = f"say how hot it is around it, as in `{step.verb} … at {HEATED[step.verb]}`"
+    if verb.needs_heat and not step.heats and step.ramp is None:
+        help = f"say how hot it is around it, as in `{step.verb} … at {verb.needs_heat}`"
         yield report("heat-missing", step.place, f"`{step.verb}` has no temperature", help)
     if step.folds and step.time is not None and step.time.high is not None:
         yield from _folds_too_many(step)

@@ -18,25 +18,17 @@ from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
-
-MACHINE = frozenset({"mix", "blend"})
-WAITING = frozenset(
-    {"rest", "ripen", "ferment", "prove", "retard", "chill", "freeze", "thaw", "soak", "cool", "bake", "roast"}
-)
-LOOKED_AFTER = frozenset({"boil", "simmer"})
-"""Waiting for the clock, but not to be left alone."""
+from manchet.syntax.vocabulary import VERB
 
 
 def who_works(verb: str, manner: Iterable[str]) -> Who:
-    """Who works: a verb of the vocabulary, unless the line says `by hand`, `hands-on` or `waiting`."""
+    """Who works: as the vocabulary says of the verb, unless the line says `by hand`, `hands-on` or `waiting`."""
     said = set(manner)
     if "waiting" in said:
         return Who.WAITING
     if "hands-on" in said or "by hand" in said:
         return Who.HANDS
-    if verb in MACHINE:
-        return Who.MACHINE
-    return Who.WAITING if verb in WAITING or verb in LOOKED_AFTER else Who.HANDS
+    return Who(VERB[verb].who)
 
 
 def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Item
+from manchet.syntax.vocabulary import BRINGS_IN
 
 
 def heading_of(draft: Draft) -> str:
@@ -46,7 +47,7 @@ def moved_unweighed(key: str, drafts: Iterable[Draft]) -> bool:
         or any(
             goes.key == key and goes.of_dough is None and not goes.beyond
             for step in draft.steps
-            if step.verb in ("add", "lock in")
+            if step.verb in BRINGS_IN
             for goes in step.goes
         )
         for draft in drafts

@@ -17,9 +17,10 @@ from typing import NamedTuple
 from manchet.diagnostics.suggest import fold
 from manchet.intake.table_columns import COLUMNS, UNITS, is_total, layout_of, plain_figure, writes_with_comma
 from manchet.quantities.units import UNITS as UNITS_OF_THE_KITCHEN
+from manchet.syntax.vocabulary import CALLED_BY_KIND
 
 MOST_ROWS = 2_000
-_MADE_FIRST = ("poolish", "biga", "sponge", "preferment", "old dough", "levain", "sour", "soaker", "scald")
+_MADE_FIRST = tuple(word for word in CALLED_BY_KIND if word != "dough")
 _PLAIN = re.compile(r"\d{1,9}(?:[.,]\d{1,6})?|\d{1,9} \d{1,3}/\d{1,3}|\d{1,3}/\d{1,3}")
 _WITH_UNIT = re.compile(r"([\d.,/ ]+?)\s*([^\d\s.,/]+\.?)")
 

@@ -26,10 +26,11 @@ from manchet.kitchen.sizes import (
     volume_of,
 )
 from manchet.kitchen.tin_volume import of_water
-from manchet.kitchen.words import COLD_WORDS, LINES, OWN_LINES, SHOWN, THINGS, WORD_SETS
+from manchet.kitchen.words import OWN_LINES, SHOWN, WORD_SETS
 from manchet.larder.figures import shown, worth
 from manchet.quantities.units import MASS, TIME, UNITS, VOLUME
 from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time, Unread
+from manchet.syntax.vocabulary import THING
 
 
 def kitchen_of(block: Written) -> Outcome[Kitchen]:
@@ -67,13 +68,13 @@ class _Reading(FigureReading):
         elif isinstance(node, Step):
             self._minutes(entry, node)
         elif isinstance(node, Setting):
-            if node.key in THINGS:
+            if node.key in THING:
                 self._thing(entry, node)
             elif node.key in OWN_LINES:
                 if self._first(entry, node.key, self.seen, "the kitchen"):
                     self._own_line(entry, node)
             else:
-                self._misplaced(entry, "the kitchen", (*OWN_LINES, *THINGS))
+                self._misplaced(entry, "the kitchen", (*OWN_LINES, *THING))
 
     def _own_line(self, entry: Written, node: Setting) -> None:
         if node.key in WORD_SETS:
@@ -120,8 +121,8 @@ class _Reading(FigureReading):
         for line in entry.children:
             inner = line.node
             if isinstance(inner, Setting):
-                if inner.key not in LINES[node.key]:
-                    self._misplaced(line, what, LINES[node.key])
+                if inner.key not in THING[node.key].lines:
+                    self._misplaced(line, what, THING[node.key].lines)
                 elif inner.key == "falls":
                     falls.append(line)
                 elif self._first(line, inner.key, seen, what) and self._one_floor(line, inner.key, seen, what):
@@ -140,7 +141,7 @@ class _Reading(FigureReading):
             scale = self._scale(entry, name, lines)
             if scale is not None:
                 self.kitchen = kitchen._replace(scales=(*kitchen.scales, scale))
-        elif node.key in COLD_WORDS:
+        elif THING[node.key].keeps_cold_or_warm:
             cold = Cold(node.key, name, self._maybe_temperature(lines, "keeps", "4 C", node.key), self._holds(lines))
             self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
         else:

@@ -18,13 +18,11 @@ from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.wait_values import Warmth
 from manchet.sheets.words_of import words_of
 from manchet.sheets.yeast_view import STEP, yeast_table
+from manchet.syntax.vocabulary import DONE_BY_LOOK
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Before, Card, Change, Clash, Gives, Late, Row
 from manchet.timing.jobs.loads import RECOVER
 from manchet.timing.when import When
-
-COOKED = frozenset({"bake", "roast", "griddle", "fry", "boil", "simmer", "steam"})
-"""Nobody is told to shorten these when it is late: what they end by is a look, or a core."""
 
 
 def timing_card(work: Work, when: When, issue: Issue, house: House) -> views.TimingCard:
@@ -258,17 +256,17 @@ def _lates(row: Row, m: Measures) -> Iterable[str]:
 def _later(lates: list[Late], m: Measures) -> str:
     """By how much. A bake that nobody should cut short is not taken to catch anything up."""
     late = lates[-1]
-    minutes = late.minutes if any(change.step.verb in COOKED for change in late.shorter) else late.ready
+    minutes = late.minutes if any(change.step.verb in DONE_BY_LOOK for change in late.shorter) else late.ready
     return m.words.say("card.later" if len(lates) == 1 else "card.later_upto", str(minutes))
 
 
 def _answer(late: Late, row: Row, m: Measures) -> str:
     """Which waits are shortened, and what has then stood longer than its range. By how much, the cue says."""
     words, said = m.words, []
-    shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in COOKED]
+    shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in DONE_BY_LOOK]
     if shorter:
         said.append(words.say("card.cut", _listed(shorter)))
-    if any(change.step.verb in COOKED for change in late.over):
+    if any(change.step.verb in DONE_BY_LOOK for change in late.over):
         said.append(words["card.must_not_wait"])
     elif late.over:
         over = (words.say("card.the_thing", change.stage or words["card.dough"]) for change in late.over)
@@ -304,7 +302,7 @@ def _loads_apart(card: Card, m: Measures) -> Iterable[str]:
     said: set[tuple[str, int, int]] = set()
     for row in card.rows:
         whose = row.branch, row.mix
-        if row.job != "step" or row.step is None or row.step.verb not in COOKED or row.of < 2:
+        if row.job != "step" or row.step is None or row.step.verb not in DONE_BY_LOOK or row.of < 2:
             continue
         if (*whose, row.number) in said:
             continue

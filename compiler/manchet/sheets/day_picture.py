@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from manchet.sheets.measures import Measures
 from manchet.sheets.views import Bar, Key, Lane, Picture, Tick
+from manchet.syntax.vocabulary import COLD
 from manchet.timing.card import values as card_values
 from manchet.timing.card.values import Card
 
@@ -24,7 +25,6 @@ LINE = 11
 MOST_LINES = 5
 LETTER = 5.0
 """About how wide a letter of the 10-point face is; words are set apart by it, never cut by it."""
-COLD = frozenset({"retard", "chill", "freeze"})
 APART = 36
 """Hour marks stand at least so far apart."""
 LONG = 60.0

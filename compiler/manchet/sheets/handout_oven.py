@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.batch.usual_bake_loss import THIN_NAMES, steps_of
+from manchet.batch.usual_bake_loss import THIN_NAMES
 from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
 from manchet.figures.oven.core import core_of
@@ -19,7 +19,6 @@ from manchet.sheets.measures import Measures
 from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.step_pictures import curve_of, figures
 
-HEARTH = frozenset({"hearth loaf", "rye hearth loaf"})
 POTTED = Fraction(350)
 """Grams from which a piece is a loaf that a pot is worth heating for. Our own rule."""
 FULL_POT = Fraction(1200)
@@ -84,8 +83,8 @@ def _on_a_stone(bake: Sequence[Step], work: Work, noun: str) -> bool:
     """A hearth bread with nothing under or over it."""
     formula = work.batch.formula
     bare = not any(step.lid is not None for step in bake) and not any(piece.tin for piece in work.batch.pieces)
-    lie = (step.where[1] for step in steps_of(formula, noun) if step.verb == "place" and step.where is not None)
-    return bare and formula.kind in HEARTH and not any(fold(what).split()[-1] in ON_SOMETHING for what in lie)
+    lie = (step.where[1] for step in formula.way_of(noun) if step.verb == "place" and step.where is not None)
+    return bare and formula.bread.hearth and not any(fold(what).split()[-1] in ON_SOMETHING for what in lie)
 
 
 ON_SOMETHING = ("tray", "trays", "tin", "tins")

@@ -109,8 +109,7 @@ def _bought(work: Work, m: Measures) -> list[str]:
 
 def _times(work: Work) -> Times:
     """How long it all takes at home, and how long of that something bakes: the longest way of several."""
-    steps = [stage.steps for stage in work.batch.formula.stages]
-    ways = [steps[-1] + branch.steps for branch in work.batch.formula.branches] or [steps[-1]]
+    ways = [steps for _, steps in work.batch.formula.ways]
     baked = [sum((s.time.likely for s in way if s.verb == "bake" and s.time is not None), Fraction(0)) for way in ways]
     return Times(max(baked), course_of(work).total)
 

@@ -7,9 +7,6 @@ from manchet.formula.model import Step, Who
 from manchet.sheets import wording
 from manchet.sheets.measures import Measures
 
-STIRRED = frozenset({"rye hearth loaf", "rye tin loaf", "batter", "quick bread", "biscuit", "gluten-free"})
-"""Kinds that are only brought together: kneading gains nothing there."""
-
 
 def is_machine_mix(step: Step) -> bool:
     return step.verb == "mix" and step.who is Who.MACHINE
@@ -20,11 +17,12 @@ def is_rewritten(step: Step) -> bool:
     return is_machine_mix(step) or step.per == "each" or step.vent is not None
 
 
-def sentence(step: Step, kind: str, first: bool, after: Step | None, m: Measures) -> str:
-    """What is done at home. `first`: nothing was mixed in this stage before; `after`: the step that follows."""
+def sentence(step: Step, stirred: bool, first: bool, after: Step | None, m: Measures) -> str:
+    """What is done at home. `stirred`: kneading gains nothing; `first`: nothing was mixed in this stage before; `after`: the
+    step that follows."""
     if not is_machine_mix(step):
         return wording.sentence(_plain(step), m)
-    if kind in STIRRED:
+    if stirred:
         said = m.words["handout.stir" if first else "handout.work_in"]
     elif is_fast(step):
         said = m.words.say("handout.knead", m.time(kneading(step)))

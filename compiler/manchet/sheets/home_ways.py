@@ -53,7 +53,7 @@ class Home(NamedTuple):
                     yield Way(title, _with_rows(doings), oven)
                     title, doings, bake = "", [], []
                 continue
-            text = home_steps.sentence(step, self._kind(is_dough), not mixed, after, self.m)
+            text = home_steps.sentence(step, self._is_stirred(is_dough), not mixed, after, self.m)
             doing = self._doing(step, text, adds, figures)
             if step.verb == "mix" and not mixed and isinstance(adds, Bowl):
                 doing = doing._replace(notes=(*order(adds.table.making.stage, self.m), *doing.notes))
@@ -62,9 +62,9 @@ class Home(NamedTuple):
         if doings:
             yield Way(title, _with_rows(doings))
 
-    def _kind(self, is_dough: bool) -> str:
+    def _is_stirred(self, is_dough: bool) -> bool:
         """A preferment is only stirred together, like a batter."""
-        return self.work.batch.formula.kind if is_dough else "batter"
+        return not is_dough or self.work.batch.formula.bread.stirred
 
     def _doing(self, step: Step, text: str, bowl: Adds, figures: tuple[Figure, ...]) -> Doing:
         line = prep_steps.line_of(step, bowl, (), self.m)
@@ -95,9 +95,7 @@ class Home(NamedTuple):
         return figures + step_pictures.figures(tray_plan(step, self.work.batch.pieces, self.m))
 
     def _in_pots(self) -> bool:
-        formula = self.work.batch.formula
-        ways = [stage.steps for stage in formula.stages] + [branch.steps for branch in formula.branches]
-        return any(step.verb == "bake" and step.lid is not None for steps in ways for step in steps)
+        return any(step.verb == "bake" and step.lid is not None for step in self.work.batch.formula.steps)
 
 
 LINE = 8

@@ -75,7 +75,7 @@ def _by_hand(step: Step, stage: StageBatch, work: Work, m: Measures) -> list[str
         return []
     steps = stage.stage.steps
     after = next((b for a, b in pairwise(steps) if a is step), None)
-    said = home_steps.sentence(step, work.batch.formula.kind, step is by_machine(steps)[0], after, m)
+    said = home_steps.sentence(step, work.batch.formula.bread.stirred, step is by_machine(steps)[0], after, m)
     return [m.words.say("mixing.by_hand", said[:1].lower() + said[1:])]
 
 

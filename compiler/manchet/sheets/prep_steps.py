@@ -20,6 +20,7 @@ from manchet.sheets.own_pictures import Pictures, own
 from manchet.sheets.step_pictures import curve_of, pictures_of_steps
 from manchet.sheets.views import Box, Divide, Figure, Figures, Line, Part, Row, Steps
 from manchet.sheets.weigh_view import Bowl
+from manchet.syntax.vocabulary import BRINGS_IN
 
 
 def parts_of(batch: StageBatch, bowl: Bowl, work: Work, pictures: Pictures, m: Measures) -> list[Part]:
@@ -108,7 +109,7 @@ def line_of(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...]
     rows: list[Row] = []
     notes, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
     text = wording.sentence(step, m)
-    if step.verb in ("add", "lock in"):
+    if step.verb in BRINGS_IN:
         felt = [goes for goes in step.goes if wording.feels(goes)]
         for goes in step.goes:
             if goes in felt:
@@ -120,7 +121,7 @@ def line_of(step: Step, adds: Bowl | Mapping[str, Row], numbers: tuple[str, ...]
             boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
             if isinstance(adds, Bowl):
                 notes = [adds.jug(goes) for goes in felt] + notes
-    if step.verb in ("keep", "return", "top up") and isinstance(adds, Bowl):
+    elif step.goes and isinstance(adds, Bowl):
         text = f"{text} {_moved(step, adds.table.making.stage, m)}"
     if numbers:
         boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch
@@ -13,10 +13,11 @@ from manchet.batch.work import Work
 from manchet.cautions.caution import DEFERS
 from manchet.cautions.registry import cautions_of
 from manchet.diagnostics.suggest import fold
+from manchet.figures.water.dough_temperature import wanted_of
 from manchet.figures.water.stage_water import stage_waters
 from manchet.figures.water.water_grid import Water, water_of
 from manchet.formula.changed import OPTION
-from manchet.formula.model import Formula, Range, Step
+from manchet.formula.model import Formula
 from manchet.formula.nouns import counted
 from manchet.sheets import baked_view, caution_view, foot_view, prep_steps, views, wording
 from manchet.sheets.far_view import stage_notes
@@ -31,12 +32,10 @@ from manchet.sheets.wait_lines import wait_lines
 from manchet.sheets.water_view import STEP, hot_readings, water_view
 from manchet.sheets.weigh_view import Bowl
 from manchet.sheets.words_of import words_of
+from manchet.syntax.vocabulary import BY_CULTURE
 
 NO_VERSION: Mapping[str, Fraction] = {}
 NO_PICTURES: Pictures = {}
-
-POT = ("levain", "sour")
-"""Stages of which what is kept goes into the pot."""
 
 
 def prep_sheet(
@@ -101,11 +100,10 @@ def _no_longer_approved(formula: Formula, issue: Issue) -> bool:
 def _head(work: Work, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     words, batch = m.words, work.batch
     facts = [Fact(words["head.makes"], _pieces(p, batch, m)) for p in batch.pieces]
-    dough = batch.stages[-1] if batch.stages else None
-    warm = _dough_temperature(dough.stage.steps) if dough and not batch.formula.preparation else None
+    wanted = None if work.formula.preparation else wanted_of(work.dough.stage.steps)
     weight = m.mass(batch.dough)
-    if warm is not None:
-        facts.append(Fact(words["head.dough"], f"{m.degrees(warm)}, {weight}"))
+    if wanted is not None:
+        facts.append(Fact(words["head.dough"], f"{m.degrees(wanted[1])}, {weight}"))
     else:
         facts.append(Fact(words["head.whole_made" if batch.formula.preparation else "head.dough"], weight))
     if work.mixes.number > 1:
@@ -149,17 +147,6 @@ def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
         else m.words.say("head.pieces", number, counted(p.number, p.noun), weight)
     )
     return said + baked_view.after_the_dough(p, batch.formula, m)
-
-
-def _dough_temperature(steps: Sequence[Step]) -> Range | None:
-    """What the last mixing before the bulk is to reach."""
-    found = None
-    for step in steps:
-        if step.verb in ("ferment", "divide"):
-            break
-        if step.verb == "mix":
-            found = next((r.value for r in step.reaches if r.what == "temperature"), found)
-    return found
 
 
 # ---- a stage --------------------------------------------------------------------------------------
@@ -210,7 +197,9 @@ def _flour(batch: StageBatch, whole: Batch, m: Measures) -> str:
     more = sum((w.grams - w.portion.share * whole.flour for w in lines), Fraction(0))
     if more < Fraction(1, 2):
         return said
-    return m.words.say("stage.flour_for_pot" if batch.stage.word in POT else "stage.flour_to_keep", said, m.flour(more))
+    return m.words.say(
+        "stage.flour_for_pot" if batch.stage.word in BY_CULTURE else "stage.flour_to_keep", said, m.flour(more)
+    )
 
 
 def _kept(batch: StageBatch, m: Measures) -> list[str]:

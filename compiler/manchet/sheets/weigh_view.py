@@ -16,17 +16,13 @@ from manchet.sheets.measures import LIGHT, OUNCE, Measures, Weight
 from manchet.sheets.views import Row
 from manchet.sheets.water_view import stage_water
 from manchet.sheets.wording import once
+from manchet.syntax.vocabulary import STAGE
 
 LARGE = Fraction(10000)
 """From here on a table is in kilograms: a bench scale shows them so, and long figures are misread."""
 
 NUMBERED = 4
 """Up to so many bowls, each has its own tick box."""
-
-VESSELS = {"soaker": "tub", "scald": "pot", "levain": "tub", "sour": "tub", "poolish": "tub", "biga": "tub"} | {
-    "preferment": "tub", "old dough": "tub", "sponge": "tub", "preparation": "pot",
-}  # fmt: skip
-"""What stands on the scale, by the kind of stage: a word of the printed table; else the bowl."""
 
 
 class Bowl(NamedTuple):
@@ -63,7 +59,7 @@ class Bowl(NamedTuple):
             return ""
         total = sum((line.reading.grams for line in inside), Fraction(0))
         step = max(line.reading.step for line in inside)
-        vessel = self.m.words["stage." + VESSELS.get(self.table.making.stage.stage.word, "bowl")]
+        vessel = self.m.words["stage." + STAGE[self.table.making.stage.stage.word].vessel]
         return self.m.words.say("stage.holds", vessel, str(self.weight(total, step)))
 
     def added(self, goes: Goes) -> Row | None:

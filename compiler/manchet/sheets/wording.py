@@ -23,7 +23,7 @@ def sentence(step: Step, m: Measures, names: bool = False) -> str:
     """
     words = m.words
     said = step.how[:1].upper() + step.how[1:] if step.verb == "do" else words["verbs." + step.verb]
-    goes = [", ".join(goes.name for goes in step.goes)] if names else _goes(step, m)
+    goes = [", ".join(goes.name for goes in step.goes)] if names else _additions(step, m)
     parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
     parts += _around(step, m)
     phrase = " ".join(part for part in parts if part)
@@ -47,15 +47,9 @@ def _manner(step: Step, m: Measures) -> list[str]:
     return said
 
 
-def _goes(step: Step, m: Measures) -> list[str]:
-    """What a step moves, where its weight does not stand on a line of its own."""
-    if step.verb in ("add", "lock in"):
-        return [m.words.say("say.additions", str(step.additions))] if step.additions else []
-    return (
-        [", ".join(goes.name for goes in step.goes)]
-        if step.goes and step.verb not in ("keep", "return", "discard", "top up")
-        else []
-    )
+def _additions(step: Step, m: Measures) -> list[str]:
+    """In how many parts something is added; its weight stands on a line of its own."""
+    return [m.words.say("say.additions", str(step.additions))] if step.additions else []
 
 
 def _applied(step: Step, m: Measures) -> list[str]:

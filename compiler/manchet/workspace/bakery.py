@@ -23,6 +23,7 @@ from manchet.larder.ingredient import Ingredient, Question
 from manchet.source.text import SourceText
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File, Word
+from manchet.syntax.openings import BLOCKS
 from manchet.syntax.parser import parse
 
 if TYPE_CHECKING:
@@ -285,7 +286,7 @@ def _as_meant(entry: Entry) -> Entry:
     So the mistakes under it are reported along with the heading's, and what draws on it is not told that it is missing.
     """
     node = entry.node
-    if isinstance(node, nodes.Unread) and node.opens in ("formula", "preparation", "larder", "kitchen") and node.name:
+    if isinstance(node, nodes.Unread) and node.opens in BLOCKS and node.name:
         return entry._replace(node=nodes.BlockHead(node.opens, node.name))
     return entry
 

@@ -14,6 +14,7 @@ from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.syntax.openings import HOUSE
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery, Changes
 from manchet.workspace.committed import former_overalls
@@ -108,7 +109,7 @@ def without_formulas(asked: Asked) -> tuple[Diagnostic, ...]:
         file.path
         for file in asked.files
         if file.path in asked.paths - with_one
-        and not (file.blocks and all(block.word in ("larder", "kitchen") for block in file.blocks))
+        and not (file.blocks and all(block.word in HOUSE for block in file.blocks))
     ]
     if not loose or asked.names:
         return asked.diagnostics

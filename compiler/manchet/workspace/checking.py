@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.syntax.openings import FORMULAS
 from manchet.workspace import cache
 from manchet.workspace.cache import Found, Kept
 from manchet.workspace.headings import Block, blocks
@@ -157,7 +158,7 @@ def _not_shown(pictures: Sequence[Picture], asked: Asked, files: Mapping[str, Ra
 
 
 def _formulas(data: bytes) -> int:
-    return sum(len(block.with_variants()) for block in blocks(data) if block.word in ("formula", "preparation"))
+    return sum(len(block.with_variants()) for block in blocks(data) if block.word in FORMULAS)
 
 
 def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:

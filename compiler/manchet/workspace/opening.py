@@ -11,6 +11,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
+from manchet.syntax.openings import FORMULAS
 from manchet.workspace.bakery import Bakery, Changes, read
 from manchet.workspace.headings import Block
 from manchet.workspace.selection import Asked, asked_for, no_such_kitchen
@@ -103,7 +104,7 @@ def formula_blocks(asked: Asked) -> Sequence[tuple[str, Block]]:
         for file in asked.files
         if file.path in asked.paths
         for top in file.blocks
-        if top.word in ("formula", "preparation")
+        if top.word in FORMULAS
         for block in top.with_variants()
     ]
 
@@ -118,7 +119,7 @@ def concerns(diagnostic: Diagnostic, path: str, formula: Block, asked: Asked) ->
     around = [
         block for file in asked.files if file.path == place.path for block in file.blocks if block.line <= place.line
     ]
-    return not around or around[-1].word not in ("formula", "preparation")
+    return not around or around[-1].word not in FORMULAS
 
 
 def has_errors(reports: Sequence[Diagnostic], path: str) -> bool:

@@ -11,6 +11,7 @@ from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.syntax.openings import FORMULAS
 from manchet.workspace.folder import SUFFIX, Premises, premises_of
 from manchet.workspace.raw_files import Raw, raw_files
 from manchet.workspace.trouble import Unknown
@@ -54,7 +55,7 @@ def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
         fold(block.name): (block.name, file.path)
         for file in files
         for top in file.blocks
-        if top.word in ("formula", "preparation") and top.name
+        if top.word in FORMULAS and top.name
         for block in top.with_variants()
     }
 

@@ -18,7 +18,6 @@ from manchet.changes.swaps.lines import (
     Bench,
     figure_of,
     in_grams,
-    is_dough,
     joined,
     largest,
     line_of,
@@ -27,6 +26,7 @@ from manchet.changes.swaps.lines import (
 )
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
+from manchet.formula.block import is_dough
 from manchet.formula.model import Booking, Formula, Stage, Swapped, Way
 from manchet.formula.percents import percent
 from manchet.larder.ingredient import Ingredient

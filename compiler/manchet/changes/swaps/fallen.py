@@ -19,18 +19,19 @@ from manchet.changes.swaps.lines import (
     Bench,
     figure_of,
     in_grams,
-    is_dough,
     largest,
     line_of,
     replaced,
     with_figure,
 )
 from manchet.diagnostics.suggest import fold
-from manchet.formula.draft import PREFERMENTS, stage_key
+from manchet.formula.block import is_dough
+from manchet.formula.draft import stage_key
 from manchet.formula.model import Booking, Formula, Stage, Way
 from manchet.larder.ingredient import Ingredient
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
+from manchet.syntax.vocabulary import PREFERMENTS
 
 NOTHING = Fraction(0)
 
@@ -106,8 +107,8 @@ def written(before: Formula) -> Written:
         return Written(GRAMS, before.own_flour or NOTHING, "")
     if before.way is Way.OVERALL:
         return Written(PERCENT, Fraction(100), ALL_FLOUR)
-    dough = next(stage for stage in before.stages if stage.key == "dough")
-    return Written(PERCENT, 100 / sum((p.share for p in dough.portions if p.is_flour and not p.stage), NOTHING), "")
+    own = sum((p.share for p in before.dough.portions if p.is_flour and not p.stage), NOTHING)
+    return Written(PERCENT, 100 / own, "")
 
 
 def rebased(entry: Entry, before: Formula, bench: Bench) -> Entry:

@@ -6,7 +6,6 @@ from collections.abc import Callable, Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.diagnostics.suggest import fold
 from manchet.larder.book import Larder
 from manchet.larder.densities import weight_of
 from manchet.larder.ingredient import Ingredient
@@ -130,7 +129,3 @@ def _once_each(parts: Iterable[nodes.Part], bench: Bench) -> tuple[nodes.Part, .
             figure = (there.amount.low or Fraction(0)) + (part.amount.low or Fraction(0))
             found[key] = there._replace(amount=there.amount._replace(low=figure, high=figure))
     return tuple(found.values())
-
-
-def is_dough(entry: Entry) -> bool:
-    return isinstance(entry.node, nodes.StageHead) and fold((entry.node.name or entry.node.word).text) == "dough"

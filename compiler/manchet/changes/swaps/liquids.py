@@ -51,12 +51,12 @@ def _takes(before: Formula, out: Ingredient, moved: Fraction, fits: Fits) -> boo
     for stage in before.stages:
         share = _weighed(stage, lambda p: p.ingredient is not None and p.ingredient.name == out.name) * moved
         own = _weighed(stage, fits)
-        if not share or (stage.key != "dough" and own and own + share >= 0):
+        if not share or (stage is not before.dough and own and own + share >= 0):
             continue
-        if share > 0 and stage.key != "dough" and _weighed(stage, _is_water):
+        if share > 0 and stage is not before.dough and _weighed(stage, _is_water):
             return False
         of_dough, asked = of_dough + share, True
-    there = sum((_weighed(stage, fits) for stage in before.stages if stage.key == "dough"), NOTHING)
+    there = _weighed(before.dough, fits)
     return not asked or (there > 0 and there + of_dough >= 0)
 
 

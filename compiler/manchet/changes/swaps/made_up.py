@@ -22,7 +22,6 @@ from manchet.changes.swaps.lines import (
     figure_of,
     grams_of,
     in_grams,
-    is_dough,
     joined,
     largest,
     line_of,
@@ -35,6 +34,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
+from manchet.formula.block import is_dough
 from manchet.formula.draft import stage_key
 from manchet.formula.model import Booking, Formula, Stage, Way
 from manchet.larder.ingredient import Ingredient
@@ -299,7 +299,7 @@ class Swapping:
             return GRAMS, share * (self.before.own_flour or NOTHING)
         if self.before.way is Way.OVERALL:
             return PERCENT, share * 100
-        own = sum((p.share for p in self.stages["dough"].portions if p.is_flour and not p.stage), NOTHING)
+        own = sum((p.share for p in self.before.dough.portions if p.is_flour and not p.stage), NOTHING)
         return PERCENT, share * 100 / own
 
     def _takes_the_rest(self, entry: Entry, name: str) -> bool:

@@ -19,9 +19,7 @@ from manchet.syntax.nodes import Entry
 
 def touched_by(formula: Formula, ingredient: Ingredient) -> tuple[str, ...]:
     """The verbs of the steps in which it touches the bread: `brush`, `grease`."""
-    steps = [step for stage in formula.stages for step in stage.steps]
-    steps += [step for branch in formula.branches for step in branch.steps]
-    return tuple(dict.fromkeys(step.verb for step in steps if _is_it(step, ingredient)))
+    return tuple(dict.fromkeys(step.verb for step in formula.steps if _is_it(step, ingredient)))
 
 
 def _is_it(step: Step, ingredient: Ingredient) -> bool:

@@ -5,7 +5,7 @@ from fractions import Fraction
 from math import isqrt
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, longest, of_verbs
+from manchet.checks.looking import longest, of_verbs
 from manchet.checks.saying import duration, grams
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -17,11 +17,11 @@ ABOUT = ("verb bake",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("bake-least-for-500-g", work.kind)
-    if least is None or work.formula.preparation:
+    if least is None:
         return
     heaviest = limit("piece-most", work.kind)
     pieces = {piece.noun: piece.grams for piece in work.batch.pieces}
-    for noun, steps in breads(work.formula):
+    for noun, steps in work.formula.ways:
         weight = pieces.get(noun)
         bakes = list(of_verbs(steps, "bake"))
         if (

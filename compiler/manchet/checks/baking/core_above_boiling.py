@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -17,7 +16,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("core-most")
     if most is None:
         return
-    for step in all_steps(work.formula):
+    for step in work.formula.steps:
         for reach in step.reaches:
             if reach.what == "core" and reach.value.likely > most:
                 core = reach.value.likely

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -17,7 +17,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("core-least", work.kind)
     if least is None:
         return
-    for _, steps in breads(work.formula):
+    for _, steps in work.formula.ways:
         cores = [(step, r.value.likely) for step in of_verbs(steps, "bake") for r in step.reaches if r.what == "core"]
         if not cores:
             continue

@@ -3,22 +3,22 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius, duration
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import IN_OVEN
 
 NAME = "oven-fahrenheit-for-celsius"
-ABOUT = ("verb bake", "verb roast")
+ABOUT = ("in the oven",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     hottest, longest, never = limit("oven-fierce"), limit("oven-fierce-longest"), limit("oven-most")
     if hottest is None or longest is None or never is None:
         return
-    for step in all_steps(work.formula):
-        if step.verb not in ("bake", "roast") or not step.heats or step.time is None:
+    for step in work.formula.steps:
+        if step.verb not in IN_OVEN or not step.heats or step.time is None:
             continue
         heat = max(h.celsius.likely for h in step.heats)
         minutes = step.time.likely

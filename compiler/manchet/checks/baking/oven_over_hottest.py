@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
+from manchet.syntax.vocabulary import IN_OVEN
 
 NAME = "oven-over-hottest"
 ABOUT = ("kitchen oven",)
@@ -17,8 +17,8 @@ def check(work: Work) -> Iterator[Diagnostic]:
     known = [oven.hottest for oven in ovens if oven.hottest is not None]
     if not known or len(known) < len(ovens):
         return
-    for step in all_steps(work.formula):
-        if step.verb not in ("bake", "roast") or not step.heats:
+    for step in work.formula.steps:
+        if step.verb not in IN_OVEN or not step.heats:
             continue
         heat = min(h.celsius.low if h.celsius.low is not None else h.celsius.likely for h in step.heats)
         if heat > max(known):

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import celsius
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -18,7 +18,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     if least is None or slow is None:
         return
     seen = set()
-    for _, steps in breads(work.formula):
+    for _, steps in work.formula.ways:
         for step in of_verbs(steps, "bake"):
             if not step.heats or step.time is None or step.time.likely >= slow or step.place in seen:
                 continue

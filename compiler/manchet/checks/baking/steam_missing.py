@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import bread
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -15,7 +15,7 @@ ABOUT = ("kind hearth loaf",)
 def check(work: Work) -> Iterator[Diagnostic]:
     if work.kind != "hearth loaf":
         return
-    for noun, steps in breads(work.formula):
+    for noun, steps in work.formula.ways:
         bakes = list(of_verbs(steps, "bake"))
         if not bakes or any(step.steam or step.lid is not None for step in bakes):
             continue

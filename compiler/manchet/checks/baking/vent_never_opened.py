@@ -3,21 +3,21 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, likely, of_verbs
+from manchet.checks.looking import likely, of_verbs
 from manchet.checks.saying import bread
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 
 NAME = "vent-never-opened"
-ABOUT = ("kind hearth loaf", "kind rye hearth loaf")
+ABOUT = ("a hearth loaf",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("vent-bake-least")
-    if least is None or work.kind not in ("hearth loaf", "rye hearth loaf"):
+    if least is None or not work.bread.hearth:
         return
-    for noun, steps in breads(work.formula):
+    for noun, steps in work.formula.ways:
         bakes = list(of_verbs(steps, "bake"))
         steamed = [step for step in bakes if step.steam]
         if not steamed or likely(bakes) < least or any(step.vent or step.lid is not None for step in bakes):

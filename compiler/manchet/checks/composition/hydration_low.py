@@ -16,7 +16,7 @@ ABOUT = ()
 def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("water-least", work.kind)
     water = work.totals.water_in_all
-    if least is None or work.formula.preparation or water >= least:
+    if least is None or water >= least:
         return
     message = f"water in all is {percent(water)} of the flour; a {work.kind} dough seldom has under {percent(least)}"
     help = "look for a missing liquid, a wrong unit or a slipped decimal point"

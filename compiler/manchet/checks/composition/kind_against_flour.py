@@ -9,19 +9,19 @@ from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 
 NAME = "kind-against-flour"
-ABOUT = ("class rye flour", "kind rye hearth loaf", "kind rye tin loaf")
+ABOUT = ("class rye flour", "a rye loaf")
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula, rye = work.formula, work.totals.rye
     most, least = limit("rye-in-wheat-most"), limit("rye-in-rye-least")
-    if most is None or least is None or formula.preparation:
+    if most is None or least is None:
         return
-    if formula.kind in ("hearth loaf", "tin loaf") and rye > most:
+    if formula.bread.flour == "wheat" and rye > most:
         message = f"{formula.name} is of kind {formula.kind} with {percent(rye)} rye flour"
         help = f"`kind rye {formula.kind}` judges its water, its core and its cooling as a rye"
         yield report(NAME, formula.place, message, help)
-    elif formula.kind in ("rye hearth loaf", "rye tin loaf") and rye < least:
+    elif formula.bread.flour == "rye" and rye < least:
         message = f"{formula.name} is of kind {formula.kind} with only {percent(rye)} rye flour"
         help = f"`kind {formula.kind.removeprefix('rye ')}` judges it as a wheat bread"
         yield report(NAME, formula.place, message, help)

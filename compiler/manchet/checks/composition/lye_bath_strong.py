@@ -22,7 +22,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     for stage in work.formula.stages:
         lye = sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0))
         whole = sum((p.share for p in stage.portions), Fraction(0))
-        if (stage.key == "dough" and not work.formula.preparation) or not whole or lye / whole <= most:
+        if (stage is work.formula.dough and not work.formula.preparation) or not whole or lye / whole <= most:
             continue
         place = next(p.place for p in stage.portions if _is_lye(p.ingredient))
         message = f"the bath is {percent(lye / whole)} lye; 3 to 4% is usual, and over {percent(most)} is never needed"

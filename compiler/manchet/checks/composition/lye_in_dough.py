@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import dough_of
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 
@@ -12,10 +11,9 @@ ABOUT = ("class lye",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    dough = dough_of(work.formula)
-    if dough is None or work.formula.preparation:
+    if work.formula.preparation:
         return
-    for portion in dough.portions:
+    for portion in work.formula.dough.portions:
         if portion.ingredient is not None and portion.ingredient.class_ == "lye":
             help = "make a `preparation` of lye and water and write `dip in lye bath 4 g each`"
             yield report(NAME, portion.place, f"{portion.name} is weighed into the dough", help)

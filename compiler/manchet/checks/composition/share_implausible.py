@@ -17,7 +17,7 @@ CLASSES = ("fat", "egg", "sweetener", "spice", "malt", "fruit", "nut", "seed", "
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    if work.formula.preparation or work.formula.kind in ("biscuit", "batter"):
+    if work.formula.preparation or work.bread.as_rich_as_you_like:
         return
     for class_ in CLASSES:
         most = limit(f"{class_}-most")

@@ -25,7 +25,7 @@ def is_sour(ingredient: Ingredient) -> bool:
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    if formula.preparation or formula.kind in ("lye", "boiled", "biscuit"):
+    if formula.preparation or formula.bread.soda_alone:
         return
     found = list(ingredients(formula))
     if any(is_soda(i) for i in found) and not any(is_sour(i) for i in found):

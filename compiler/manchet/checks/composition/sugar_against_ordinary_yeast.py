@@ -4,12 +4,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import dough_of, place_of_class
+from manchet.checks.looking import place_of_class
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import RISES
 
 NAME = "sugar-against-ordinary-yeast"
 ABOUT = ("class sweetener",)
@@ -37,13 +38,11 @@ def check(work: Work) -> Iterator[Diagnostic]:
 
 def _late_sugar(work: Work) -> Fraction:
     """Sugar that is added after the dough has fermented: it never meets the yeast at work."""
-    dough = dough_of(work.formula)
-    if dough is None:
-        return Fraction(0)
+    dough = work.formula.dough
     waited = False
     late: set[str] = set()
     for step in dough.steps:
-        waited = waited or step.verb in ("ferment", "prove", "retard")
+        waited = waited or step.verb in RISES
         if waited and step.verb == "add":
             late |= {goes.key for goes in step.goes}
     return sum(

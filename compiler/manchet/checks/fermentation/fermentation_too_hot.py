@@ -4,22 +4,22 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.checks.saying import celsius
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import FERMENTS
 
 NAME = "fermentation-too-hot"
-ABOUT = ("verb ferment", "verb prove", "verb ripen", "verb retard")
+ABOUT = ("ferments",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("fermentation-most", work.kind)
     if most is None:
         return
-    for step in all_steps(work.formula):
-        if step.verb not in ("ferment", "prove", "ripen", "retard") or not step.heats:
+    for step in work.formula.steps:
+        if step.verb not in FERMENTS or not step.heats:
             continue
         warmth = step.heats[0].celsius.likely
         if warmth > most:

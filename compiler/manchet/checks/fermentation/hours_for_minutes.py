@@ -4,12 +4,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.checks.saying import duration, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 from manchet.formula.model import Step
+from manchet.syntax.vocabulary import RISES_WARM
 
 NAME = "hours-for-minutes"
 ABOUT = ()
@@ -18,7 +18,7 @@ ABOUT = ()
 def longest(work: Work, step: Step) -> Fraction | None:
     """Seconds such a step can last: less where a dough works on in the warm than in a cellar or a fridge."""
     warm = limit("ripen-warm-from")
-    if step.verb in ("ferment", "prove") and step.heats and warm is not None and step.heats[0].celsius.likely >= warm:
+    if step.verb in RISES_WARM and step.heats and warm is not None and step.heats[0].celsius.likely >= warm:
         return limit(f"{step.verb}-warm-longest", work.kind)
     return limit(f"{step.verb}-longest", work.kind)
 
@@ -32,7 +32,7 @@ def too_long(work: Work, step: Step) -> bool:
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    for step in all_steps(work.formula):
+    for step in work.formula.steps:
         if step.time is None or step.per == "each" or not too_long(work, step):
             continue
         most = longest(work, step)

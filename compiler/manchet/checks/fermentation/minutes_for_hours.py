@@ -8,6 +8,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 from manchet.formula.model import Step
+from manchet.syntax.vocabulary import MAY_RIPEN_FAST
 
 NAME = "minutes-for-hours"
 ABOUT = ()
@@ -17,7 +18,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
     for stage in formula.stages:
         for step in stage.steps:
-            quick = stage.word in ("sponge", "preferment", "stage")
+            quick = stage.word in MAY_RIPEN_FAST
             yield from _short(work, step, "sponge-ripen-shortest" if step.verb == "ripen" and quick else "")
     for branch in formula.branches:
         for step in branch.steps:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import RISEN, ingredients
+from manchet.checks.looking import ingredients
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 
@@ -14,7 +14,7 @@ RAISING = frozenset({"yeast", "sweet-dough yeast", "culture", "raising agent"})
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    if formula.preparation or formula.kind not in RISEN:
+    if not formula.bread.risen:
         return
     if any(ingredient.class_ in RAISING for ingredient in ingredients(formula)):
         return

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -17,7 +16,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     most, long, hot = limit("retard-most"), limit("retard-long"), limit("fermentation-most", work.kind)
     if most is None or long is None or hot is None:
         return
-    for step in all_steps(work.formula):
+    for step in work.formula.steps:
         if step.verb != "retard" or not step.heats or step.time is None:
             continue
         warmth = step.heats[0].celsius.likely

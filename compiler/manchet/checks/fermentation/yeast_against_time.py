@@ -9,13 +9,14 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.checks.fermentation.hours_for_minutes import too_long
-from manchet.checks.looking import breads, of_verbs, place_of_class
+from manchet.checks.looking import of_verbs, place_of_class
 from manchet.checks.saying import degrees, duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.fermentation.another_warmth import hours_at
 from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import RISES_WARM, SLOWED_BY_COLD
 
 NAME = "yeast-against-time"
 ABOUT = ("class yeast", "class sweet-dough yeast")
@@ -35,19 +36,19 @@ def check(work: Work) -> Iterator[Diagnostic]:
     fresh = sum((fresh_equivalent(yeast, share) for yeast, share in totals.yeasts), Fraction(0))
     if not 0 < fresh <= too_much:
         return
-    for noun, steps in breads(formula):
-        if any(of_verbs(steps, "retard", "chill", "freeze", "thaw")):
+    for noun, steps in formula.ways:
+        if any(of_verbs(steps, *SLOWED_BY_COLD)):
             continue
-        if any(step.time is None or too_long(work, step) for step in of_verbs(steps, "ferment", "prove")):
+        if any(step.time is None or too_long(work, step) for step in of_verbs(steps, *RISES_WARM)):
             continue
-        hours = hours_at(WARM, of_verbs(steps, "ferment", "prove"))
+        hours = hours_at(WARM, of_verbs(steps, *RISES_WARM))
         if not hours:
             continue
         needed = usual / (fresh * 100)
         if needed / factor <= hours <= needed * factor:
             continue
         said = " and ".join(f"{percent(share)} {yeast.name}" for yeast, share in totals.yeasts)
-        whose = f"the {noun}" if formula.branches else formula.name
+        whose = f"the {noun}" if formula.is_parted else formula.name
         if hours > needed:
             help = "is it a fresh-yeast figure with dry yeast? then take a third of it; else shorten the times"
         else:

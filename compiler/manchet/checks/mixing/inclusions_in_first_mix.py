@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import LOAVES, dough_of, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -24,8 +24,8 @@ def is_inclusion(ingredient: Ingredient) -> bool:
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    dough, least = dough_of(work.formula), limit("inclusion-least")
-    if dough is None or least is None or work.kind not in LOAVES | {"rolls", "soft"}:
+    dough, least = work.formula.dough, limit("inclusion-least")
+    if least is None or not work.bread.whole_pieces:
         return
     if not any("by hand" not in step.manner for step in of_verbs(dough.steps, "mix")):
         return

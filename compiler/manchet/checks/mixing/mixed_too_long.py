@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import dough_of
 from manchet.checks.saying import duration
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -16,9 +15,9 @@ ABOUT = ("verb mix",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    most, dough = limit("fast-mix-most", work.kind), dough_of(work.formula)
+    most, dough = limit("fast-mix-most", work.kind), work.formula.dough
     longest = limit("mix-longest", work.kind)
-    if most is None or longest is None or dough is None:
+    if most is None or longest is None:
         return
     fast = [s for s in by_machine(dough.steps) if is_fast(s) and s.time is not None]
     total = sum((s.time.likely for s in fast if s.time is not None), Fraction(0))

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import dough_of, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -15,8 +15,8 @@ ABOUT = ("class rye flour",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    much, most, dough = limit("rye-much"), limit("rye-fast-most"), dough_of(work.formula)
-    if much is None or most is None or dough is None or work.totals.rye < much:
+    much, most, dough = limit("rye-much"), limit("rye-fast-most"), work.formula.dough
+    if much is None or most is None or work.formula.preparation or work.totals.rye < much:
         return
     fast = [s for s in of_verbs(dough.steps, "mix") if "fast" in s.manner and s.time is not None]
     total = sum((s.time.likely for s in fast if s.time is not None), Fraction(0))

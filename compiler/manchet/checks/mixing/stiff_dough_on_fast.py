@@ -16,7 +16,7 @@ ABOUT = ("kitchen mixer",)
 def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("fast-water-least")
     wet = work.totals.wet
-    fast = [step for step in by_machine(work.batch.stages[-1].stage.steps) if is_fast(step)]
+    fast = [step for step in by_machine(work.dough.stage.steps) if is_fast(step)]
     if most is None or not fast or wet > most:
         return
     message = (

@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import LOAVES, all_steps
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
+from manchet.syntax.vocabulary import DIVIDES
 
 NAME = "never-divided"
 ABOUT = ("undivided",)
@@ -13,11 +13,11 @@ ABOUT = ("undivided",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    if formula.kind not in LOAVES | {"rolls", "soft", "boiled", "lye"}:
+    if not formula.bread.divided:
         return
     number = sum((makes.number or 1 for makes in formula.makes), 0)
-    verbs = {step.verb for step in all_steps(formula)}
-    if number <= 1 or not verbs or verbs & {"divide", "cut", "do"}:
+    verbs = {step.verb for step in formula.steps}
+    if number <= 1 or not verbs or verbs & (DIVIDES | {"do"}):
         return
     message = f"{number} pieces are wanted, and no step divides the dough"
     yield report(NAME, formula.makes[0].place, message, "add `divide` where the dough is weighed off")

@@ -3,7 +3,6 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import all_steps
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import distance, fold
@@ -19,7 +18,7 @@ SHORT = 6
 def check(work: Work) -> Iterator[Diagnostic]:
     there = {fold(name): name for name in _things(work.kitchen)}
     said = set()
-    for step in all_steps(work.formula):
+    for step in work.formula.steps:
         place = fold(step.where[1]) if step.where is not None else ""
         if not place or place in there or place in said:
             continue

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import dough_of, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -15,12 +15,12 @@ ABOUT = ("verb lock in",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    least, most, dough = limit("roll-in-least"), limit("roll-in-most"), dough_of(work.formula)
-    if least is None or most is None or dough is None:
+    least, most, dough = limit("roll-in-least"), limit("roll-in-most"), work.formula.dough
+    if least is None or most is None or work.formula.preparation:
         return
-    by_key = {stage.key: stage for stage in work.formula.stages}
     for step in of_verbs(dough.steps, "lock in"):
-        block = sum(by_key[fold(g.name)].out_share for g in step.goes if fold(g.name) in by_key)
+        blocks = (work.formula.stage(fold(goes.name)) for goes in step.goes)
+        block = sum(stage.out_share for stage in blocks if stage is not None)
         base = sum(p.share for p in dough.portions if p.key not in {fold(g.name) for g in step.goes})
         if not block or not base or least <= block / base <= most:
             continue

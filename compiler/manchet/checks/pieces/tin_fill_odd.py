@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from manchet.batch.tins import rule_of, tins_for
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, of_verbs
+from manchet.checks.looking import of_verbs
 from manchet.checks.saying import grams
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import milder, report
@@ -15,21 +15,20 @@ from manchet.diagnostics.suggest import fold
 from manchet.figures.limits.lookup import limit
 from manchet.kitchen.model import Vessel
 from manchet.quantities.printing import decimal
+from manchet.syntax.vocabulary import ONE_PIECE
 
 NAME = "tin-fill-odd"
 ABOUT = ("kitchen vessel",)
 OF_SIZE = True
-TIN_LOAVES = ("tin loaf", "rye tin loaf")
-"""Judged by what is published for their dough; other kinds only where it is far out."""
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     least, most = _limits(work)
-    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.word in ("tin", "basket") and v.millilitres}
+    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.word in ONE_PIECE and v.millilitres}
     if least is None or most is None or not vessels:
         return
     pieces = {piece.noun: piece.grams for piece in work.batch.pieces if not piece.tin}
-    for noun, steps in breads(work.formula):
+    for noun, steps in work.formula.ways:
         weight = pieces.get(noun)
         for step in of_verbs(steps, "place"):
             vessel = vessels.get(fold(step.where[1])) if step.where else None
@@ -46,7 +45,7 @@ def too_full(work: Work, weight: Fraction, vessel: Vessel) -> bool:
 
 
 def _limits(work: Work) -> tuple[Fraction | None, Fraction | None]:
-    if work.kind in TIN_LOAVES:
+    if work.bread.tin:
         dough = rule_of(work.formula).key
         return limit(f"{dough}-tin-least"), limit(f"{dough}-tin-most")
     return limit("tin-fill-least", work.kind), limit("tin-fill-most", work.kind)
@@ -60,7 +59,7 @@ def _report(work: Work, place: Place, weight: Fraction, vessel: Vessel, least: F
     instead = (
         f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
     )
-    if work.kind in TIN_LOAVES:
+    if work.bread.tin:
         rule, far = rule_of(work.formula), limit("tin-fill-far") or Fraction(1)
         usual = f"such a tin takes about {grams(vessel.millilitres / rule.divisor)} ({decimal(rule.divisor)} ml a gram for {rule.dough})"
         if least / far <= fill <= most * far:

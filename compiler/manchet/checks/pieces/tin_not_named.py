@@ -3,21 +3,21 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
+from manchet.syntax.vocabulary import HOLDS_PIECE
 
 NAME = "tin-not-named"
-ABOUT = ("kind tin loaf", "kind rye tin loaf")
+ABOUT = ("a tin loaf",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    if formula.kind not in ("tin loaf", "rye tin loaf") or any(makes.tin for makes in formula.makes):
+    if not formula.bread.tin or any(makes.tin for makes in formula.makes):
         return
-    ways = list(breads(formula))
+    ways = formula.ways
     baked = [step for _, steps in ways for step in steps if step.verb == "bake"]
-    if not baked or any(step.where for _, steps in ways for step in steps if step.verb in ("place", "prove", "bake")):
+    if not baked or any(step.where for _, steps in ways for step in steps if step.verb in HOLDS_PIECE):
         return
     message = f"{formula.name} is a tin loaf, and nothing says which tin"
     yield report(NAME, baked[0].place, message, "add a line such as `place in long tin` before it proves")

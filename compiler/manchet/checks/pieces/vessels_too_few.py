@@ -10,12 +10,11 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Vessel
+from manchet.syntax.vocabulary import ONE_PIECE
 
 NAME = "vessels-too-few"
 ABOUT = ("kitchen vessel",)
 OF_SIZE = True
-ONE_EACH = ("tin", "basket")
-"""Take one piece, where the kitchen does not say what they hold; of a tray or a couche nobody knows."""
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
@@ -48,6 +47,6 @@ def _wanted(work: Work) -> Iterator[tuple[str, dict[str, Place]]]:
 def _takes(vessel: Vessel, noun: str) -> Fraction | None:
     """How many of them one takes; None where nobody says."""
     said = next((number for number, of in vessel.holds if same_noun(of, noun)), None)
-    if said is None and not vessel.holds and vessel.word in ONE_EACH:
+    if said is None and not vessel.holds and vessel.word in ONE_PIECE:
         return Fraction(1)
     return None if said is None else Fraction(said)

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import SOURS, flour_in, of_verbs, shares_of
+from manchet.checks.looking import flour_in, of_verbs, shares_of
 from manchet.checks.saying import percent, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import BY_CULTURE
 
 NAME = "levain-unripe"
 ABOUT = ("class culture",)
@@ -21,7 +22,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for stage in work.formula.stages:
         flour, seed = flour_in(stage), shares_of(stage, "culture")
-        if stage.word not in SOURS or not flour or not seed or any(p.stage for p in stage.portions):
+        if stage.word not in BY_CULTURE or not flour or not seed or any(p.stage for p in stage.portions):
             continue
         ripens = [step for step in of_verbs(stage.steps, "ripen") if step.time is not None]
         total = sum((s.time.high if s.time.high is not None else s.time.likely for s in ripens if s.time), Fraction(0))

@@ -3,11 +3,11 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import PREFERMENTS, SOURS
 from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import MADE_TO_RIPEN
 
 NAME = "preferment-over-ripe"
 ABOUT = ("verb ripen",)
@@ -18,7 +18,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     if long is None or warm is None or work.kind == "batter":
         return
     for stage in work.formula.stages:
-        if stage.word not in PREFERMENTS | SOURS or stage.from_nothing:
+        if stage.word not in MADE_TO_RIPEN or stage.from_nothing:
             continue
         for step in stage.steps:
             if step.verb != "ripen" or step.time is None or not step.heats or step.ramp is not None:

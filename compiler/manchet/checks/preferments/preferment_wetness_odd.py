@@ -10,7 +10,7 @@ from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 
 NAME = "preferment-wetness-odd"
-ABOUT = ("stage poolish", "stage biga")
+ABOUT = ("a yeast preferment",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:

@@ -4,16 +4,17 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import PREFERMENTS, flour_in, of_verbs
+from manchet.checks.looking import flour_in, of_verbs
 from manchet.checks.saying import degrees, duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.fermentation.another_warmth import hours_at
 from manchet.figures.fermentation.fresh_yeast import fresh_equivalent
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import BY_LEAVEN, BY_YEAST, COLD, IN_FRIDGE
 
 NAME = "preferment-yeast-against-time"
-ABOUT = ("stage poolish", "stage biga", "stage sponge", "stage preferment")
+ABOUT = ("a yeast preferment",)
 SHORTEST = Fraction(1)
 """Hours at 27 C: a shorter sponge carries all the yeast of its bread, or its time is the slip, another report."""
 WARM = Fraction(27)
@@ -26,12 +27,12 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for stage in work.formula.stages:
         flour = flour_in(stage)
-        if stage.word not in PREFERMENTS or not flour:
+        if stage.word not in BY_YEAST or not flour:
             continue
         yeasts = [p for p in stage.portions if p.ingredient is not None and p.ingredient.class_.endswith("yeast")]
-        if any(p.stage for p in stage.portions) or not yeasts or any(of_verbs(stage.steps, "retard", "chill")):
+        if any(p.stage for p in stage.portions) or not yeasts or any(of_verbs(stage.steps, *(COLD & IN_FRIDGE))):
             continue
-        hours = hours_at(WARM, of_verbs(stage.steps, "ripen", "ferment"))
+        hours = hours_at(WARM, of_verbs(stage.steps, *BY_LEAVEN))
         if not hours or hours < SHORTEST:
             continue
         fresh = sum((fresh_equivalent(p.ingredient, p.share) for p in yeasts if p.ingredient), Fraction(0)) / flour

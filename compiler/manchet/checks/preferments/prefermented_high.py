@@ -15,7 +15,7 @@ ABOUT = ("verb ripen",)
 def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("prefermented-most", work.kind)
     share = work.totals.prefermented
-    if most is None or work.formula.preparation or share <= most:
+    if most is None or share <= most:
         return
     stages = [s for s in work.formula.stages if s.flour_share is not None]
     biggest = max(stages, key=lambda s: s.flour_share or 0, default=None)

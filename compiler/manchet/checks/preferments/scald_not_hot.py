@@ -9,6 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 from manchet.figures.water.mix_temperature import mix_temperature
+from manchet.syntax.vocabulary import BOILS
 
 NAME = "scald-not-hot"
 ABOUT = ("stage scald",)
@@ -25,7 +26,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         for step in stage.steps:
             warmths += [r.value.likely for r in step.reaches if r.what in ("temperature", "core")]
             warmths += [heat.celsius.likely for heat in step.heats]
-            if step.verb in ("boil", "simmer"):
+            if step.verb in BOILS:
                 warmths.append(least)
         if max(warmths) >= least:
             continue

@@ -3,11 +3,12 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import SOURS, flour_in
+from manchet.checks.looking import flour_in
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.syntax.vocabulary import BY_CULTURE
 
 NAME = "seed-implausible"
 ABOUT = ("class culture",)
@@ -19,7 +20,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for stage in work.formula.stages:
         flour = flour_in(stage)
-        if stage.word not in SOURS or not flour or any(p.stage for p in stage.portions):
+        if stage.word not in BY_CULTURE or not flour or any(p.stage for p in stage.portions):
             continue
         for portion in stage.portions:
             if portion.ingredient is None or portion.ingredient.class_ != "culture":

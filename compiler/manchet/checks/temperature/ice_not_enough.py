@@ -14,7 +14,7 @@ ABOUT = ("kitchen air",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    balance, dough = dough_balance(work), work.batch.stages[-1].stage
+    balance, dough = dough_balance(work), work.dough.stage
     wanted = wanted_of(dough.steps)
     if balance is None or wanted is None or not balance.free or balance.water().high >= balance.coldest:
         return

@@ -9,6 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 from manchet.figures.water.mix_temperature import hottest_place, mix_temperature
+from manchet.syntax.vocabulary import IN_POT
 
 NAME = "mix-too-hot-for-yeast"
 ABOUT = ("warm",)
@@ -19,7 +20,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     if death is None:
         return
     for stage in work.formula.stages:
-        if not is_alive(stage, work.formula) or any(s.verb in ("simmer", "boil", "heat") for s in stage.steps):
+        if not is_alive(stage, work.formula) or any(s.verb in IN_POT for s in stage.steps):
             continue
         warmth = mix_temperature(work, stage)
         if warmth >= death:

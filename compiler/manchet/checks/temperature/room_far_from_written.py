@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import PREFERMENTS, SOURS
 from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -13,6 +12,7 @@ from manchet.figures.limits.lookup import limit
 from manchet.figures.water.mix_temperature import no_water_does_it
 from manchet.formula.model import Range, Stage, Step
 from manchet.quantities.printing import rounded
+from manchet.syntax.vocabulary import MADE_TO_RIPEN
 
 NAME = "room-far-from-written"
 ABOUT = ("kitchen air",)
@@ -30,7 +30,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     told = False
     for stage in work.formula.stages:
-        is_dough = stage is work.formula.stages[-1]
+        is_dough = stage is work.formula.dough
         most = of_dough if is_dough else of_preferment
         for step in stage.steps:
             if step.verb != _wait_of(stage, is_dough) or (told and is_dough):  # one room, and one cause
@@ -59,7 +59,7 @@ def _wait_of(stage: Stage, is_dough: bool) -> str:
     """What a stage does that stands in the room; "" for one that is no preferment and no dough."""
     if is_dough:
         return "ferment"
-    return "ripen" if stage.word in PREFERMENTS | SOURS else ""
+    return "ripen" if stage.word in MADE_TO_RIPEN else ""
 
 
 def _there(work: Work, stage: Stage, step: Step, air: Fraction) -> str:

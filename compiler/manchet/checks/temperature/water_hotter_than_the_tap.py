@@ -16,7 +16,7 @@ ABOUT = ("kitchen air",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    most, balance, dough = limit("hot-tap"), dough_balance(work), work.batch.stages[-1].stage
+    most, balance, dough = limit("hot-tap"), dough_balance(work), work.dough.stage
     wanted = wanted_of(dough.steps)
     if most is None or balance is None or wanted is None or not balance.free or balance.water().low <= most:
         return

@@ -20,9 +20,7 @@ from manchet.figures.fermentation.yeast_rate import (
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Range, Stage, Step
 from manchet.quantities.printing import decimal, rounded
-
-WAITS = frozenset({"ripen", "ferment", "prove"})
-"""Waits that are over when the leaven has done its work. A retard is over when the baker comes back."""
+from manchet.syntax.vocabulary import BY_LEAVEN
 
 AROUND = (-4, -2, 2, 4)
 """Degrees from the written ones for which a wait is told."""
@@ -89,19 +87,19 @@ def waits_of(formula: Formula) -> tuple[Waiting, ...]:
     for stage in formula.stages:
         found += _waits(stage.name, stage.steps, leavens_of(stage, formula))
     for branch in formula.branches:
-        found += _waits(branch.noun, branch.steps, leavens_of(formula.stages[-1], formula))
+        found += _waits(branch.noun, branch.steps, leavens_of(formula.dough, formula))
     return tuple(found)
 
 
 def _waits(where: str, steps: Iterable[Step], leavens: tuple[Leaven, ...]) -> Iterator[Waiting]:
     for step in steps:
-        if leavens and step.verb in WAITS and step.time is not None and step.heats:
+        if leavens and step.verb in BY_LEAVEN and step.time is not None and step.heats:
             yield Waiting(where, step, step.time, leavens)
 
 
 def leavens_of(stage: Stage, formula: Formula) -> tuple[Leaven, ...]:
     """What works in a stage, its own and what other stages bring. Bacteria count where a sour is to ripen."""
-    classes = set(_classes(stage, {other.key: other for other in formula.stages}, frozenset()))
+    classes = set(_classes(stage, formula))
     found = []
     if not classes.isdisjoint(("yeast", "sweet-dough yeast")):
         found.append(BAKERS)
@@ -112,12 +110,13 @@ def leavens_of(stage: Stage, formula: Formula) -> tuple[Leaven, ...]:
     return tuple(found)
 
 
-def _classes(stage: Stage, stages: dict[str, Stage], seen: frozenset[str]) -> Iterator[str]:
+def _classes(stage: Stage, formula: Formula) -> Iterator[str]:
     for portion in stage.portions:
         if portion.ingredient is not None:
             yield portion.ingredient.class_
-        if portion.stage in stages and portion.stage not in seen:
-            yield from _classes(stages[portion.stage], stages, seen | {stage.key, portion.stage})
+        inner = formula.stage(portion.stage)
+        if inner is not None:
+            yield from _classes(inner, formula)
 
 
 def ends(step: Step) -> tuple[Fraction, Fraction]:

@@ -17,6 +17,7 @@ from manchet.figures.fermentation.yeast_rate import NOTHING, Leaven, holds, pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Stage, Step
 from manchet.quantities.printing import decimal, rounded
+from manchet.syntax.vocabulary import BY_LEAVEN, IN_FRIDGE
 
 STEP = Fraction(600)
 """Seconds of one step of the reckoning."""
@@ -59,8 +60,6 @@ def _curve(grams: Fraction, start: Fraction, fridge: Fraction, skin: Fraction) -
 COLD = Fraction(8)
 """Celsius: warmer is no fridge; and the middle counts as cold two degrees above its fridge's temperature. Our rules."""
 NEAR = Fraction(2)
-STAND = frozenset({"retard", "chill", "ripen", "ferment", "rest"})
-"""Waits in which dough may stand in the fridge."""
 
 
 class Chilled(NamedTuple):
@@ -110,7 +109,7 @@ def chilled_in(work: Work) -> tuple[Chilled, ...]:
     for making in mixes.makings[:-1]:
         stage = making.stage.stage
         found += _followed(stage.name, "", stage, stage.steps, making.stage.out / making.times, None, batch)[0]
-    dough = batch.stages[-1].stage
+    dough = batch.formula.dough
     of_dough, grams, warmth = _followed(dough.name, "", dough, dough.steps, batch.dough / mixes.number, None, batch)
     found += of_dough
     for branch in batch.formula.branches:
@@ -131,7 +130,7 @@ def _followed(
     """What is chilled on the way through some steps; how large and how warm it is at their end."""
     found: list[Chilled] = []
     for step in steps:
-        cold = step.verb in STAND and bool(step.heats) and step.heats[0].celsius.likely <= COLD
+        cold = step.verb in IN_FRIDGE and bool(step.heats) and step.heats[0].celsius.likely <= COLD
         if cold and warmth is not None and warmth > step.heats[0].celsius.likely + NEAR:
             found.append(Chilled(where, branch, stage, step, grams, warmth))
         if step.verb == "divide" and batch.pieces:
@@ -160,7 +159,7 @@ def _warmth(step: Step, before: Fraction | None) -> Fraction | None:
     reached = next((r.value.likely for r in step.reaches if r.what == "temperature"), None)
     if reached is not None:
         return reached
-    if step.verb in ("ripen", "ferment", "prove") and step.heats:
+    if step.verb in BY_LEAVEN and step.heats:
         return step.heats[0].celsius.likely
     return before
 

@@ -12,11 +12,12 @@ from math import isqrt
 from typing import NamedTuple
 
 from manchet.batch.work import Work, once
-from manchet.figures.fermentation.another_warmth import MOST_MOVED, WAITS, Waiting, leavens_of, mean_pace
+from manchet.figures.fermentation.another_warmth import MOST_MOVED, Waiting, leavens_of, mean_pace
 from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Moved, Portion, Range, Stage, Step
 from manchet.quantities.printing import decimal, rounded
+from manchet.syntax.vocabulary import BY_LEAVEN, SLOWED_BY_COLD
 
 STEP = Fraction(2)
 """Celsius between two columns."""
@@ -26,7 +27,6 @@ DOWN = (Fraction(1, 2), Fraction(3, 4), Fraction(5, 4), Fraction(3, 2))
 """Rows above and below the written one, as shares of its time."""
 HOUR = Fraction(3600)
 
-COLD_WAITS = frozenset({"retard", "chill", "freeze", "thaw"})
 YEASTS = frozenset({"yeast", "sweet-dough yeast"})
 ARMY = "US Army, Manual for Army Bakers, 1916: half the yeast, a sponge of 5 h takes up to 8 h"
 RULE = "yeast as written x the work of the written wait / (hours x how fast the yeast works there)"
@@ -111,9 +111,9 @@ def why_not(stage: Stage, formula: Formula) -> str:
         return "what ferments before it brings yeast of its own, and nobody knows how much by then"
     if len({p.key for p in yeasts}) > 1:
         return "two sorts of yeast work in it"
-    if any(step.verb in COLD_WAITS for step in steps):
+    if any(step.verb in SLOWED_BY_COLD for step in steps):
         return "it stands in the cold, where the dough's own slow cooling decides"
-    waits = [step for step in steps if step.verb in WAITS]
+    waits = [step for step in steps if step.verb in BY_LEAVEN]
     if not waits:
         return "it has no wait that ends when the yeast has done its work (`ripen`, `ferment`, `prove`)"
     if any(step.time is None or not step.heats for step in waits):
@@ -131,23 +131,23 @@ def _yeast_wait(stage: Stage, formula: Formula) -> YeastWait | None:
     waits = tuple(
         Waiting(stage.name, step, step.time, (BAKERS,))
         for step in steps
-        if step.verb in WAITS and step.time is not None and step.time.likely > 0
+        if step.verb in BY_LEAVEN and step.time is not None and step.time.likely > 0
     )
     portions = _own_yeast(stage)
     share = sum((p.share for p in portions), NOTHING)
     if not waits or not share:
         return None
     everywhere = sum((p.share for other in formula.stages for p in _own_yeast(other)), NOTHING)
-    carries_on = stage is not formula.stages[-1] and share * 2 > everywhere
+    carries_on = stage is not formula.dough and share * 2 > everywhere
     return YeastWait(stage, branch, waits, portions[0], share, carries_on)
 
 
 def _steps(stage: Stage, formula: Formula) -> tuple[tuple[Step, ...], str]:
     """What is done with a stage; with the dough, also what is done with the first sort of its pieces, and their noun."""
-    if stage is not formula.stages[-1] or not formula.branches:
+    if stage is not formula.dough:
         return stage.steps, ""
-    first = formula.branches[0]
-    return (*stage.steps, *first.steps), first.noun if len(formula.branches) > 1 else ""
+    noun, steps = formula.ways[0]
+    return steps, noun if len(formula.ways) > 1 else ""
 
 
 def _own_yeast(stage: Stage) -> list[Portion]:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.batch.model import Batch, PieceBatch
-from manchet.batch.usual_bake_loss import LOAVES, SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
+from manchet.batch.usual_bake_loss import SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
 from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Makes, OverallLine, Range
@@ -108,7 +108,7 @@ DOUGH_LOSS = (1, 2, 5)
 def _dough_loss(batch: Batch) -> dict[str, Figure]:
     """What to reckon with between bowl and scale, where the file says no dough loss and pieces are weighed off."""
     formula = batch.formula
-    if formula.dough_loss or not batch.pieces or formula.kind not in LOAVES:
+    if formula.dough_loss or not batch.pieces or not formula.bread.crust:
         return {}
     least, likely, most = (Fraction(share) for share in DOUGH_LOSS)
     head = formula.makes[0].place
@@ -176,9 +176,6 @@ def _span(ends: Range) -> str:
 
 # ---- on the shelf -------------------------------------------------------------------------------------
 
-PLAIN_LOAVES = frozenset({"hearth loaf", "rye hearth loaf", "tin loaf", "rye tin loaf"})
-"""Kinds like the loaf that was weighed: no fat or sugar to hold its water."""
-
 WEIGHED_LOAF = Fraction(4 * 45359237, 100000)
 """Grams of the 4 lb loaf that was weighed on the shelf."""
 
@@ -186,7 +183,7 @@ DAYS = (24, 48)
 
 
 def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple[str, Figure]]:
-    if formula.kind not in PLAIN_LOAVES or piece.grams < SMALL_LOAF:
+    if not formula.bread.loaf or piece.grams < SMALL_LOAF:
         return
     for hours in DAYS:
         share = kept(Fraction(hours))

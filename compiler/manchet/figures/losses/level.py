@@ -15,11 +15,10 @@ from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Vessel
 from manchet.kitchen.tin_volume import tapered
+from manchet.syntax.vocabulary import ONE_PIECE
 
 GRAMS_PER_MILLILITRE = DENSITY / 1000
 """Of dough that has not risen."""
-RISING = frozenset({"prove", "retard", "ferment"})
-"""Steps in which dough rises to a level in what it stands in."""
 _WORDS = {"tin": "tin", "tins": "tin", "pan": "tin", "pans": "tin", "basket": "basket", "baskets": "basket"}
 
 
@@ -72,7 +71,7 @@ def standing(steps: Sequence[Step], noun: str, pieces: Sequence[PieceBatch], kit
 
 def _in(place: str, kitchen: Kitchen) -> Stands:
     """A place by the kitchen's name for it, or by the last word of its own name."""
-    vessel = next((v for v in kitchen.vessels if v.word in ("tin", "basket") and fold(v.name) == fold(place)), None)
+    vessel = next((v for v in kitchen.vessels if v.word in ONE_PIECE and fold(v.name) == fold(place)), None)
     last = fold(place).split()[-1:]
     return Stands(vessel.word if vessel else _WORDS.get("".join(last), ""), vessel)
 

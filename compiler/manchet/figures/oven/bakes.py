@@ -9,11 +9,12 @@ from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work, once
-from manchet.figures.oven.curve import IN_OVEN, floor_heat, oven_of, wanted
+from manchet.figures.oven.curve import floor_heat, oven_of, wanted
 from manchet.figures.oven.floor import load_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Oven
+from manchet.syntax.vocabulary import IN_OVEN
 
 NOTHING = Fraction(0)
 DRYING = Fraction(150)
@@ -106,9 +107,8 @@ def _bakes(work: Work) -> Iterator[Bake]:
             for bake in _in_oven(phases, kitchen, made.stage.name, made.into):
                 yield bake._replace(formula=batch.formula.name)
     formula = batch.formula
-    stem = formula.stages[-1].steps
-    ways = [(branch.noun, (*stem, *branch.steps)) for branch in formula.branches] or [("", stem)]
-    for noun, steps in ways:
+    for called, steps in formula.ways:
+        noun = called if formula.is_parted else ""
         sorts = tuple(piece for piece in batch.pieces if not noun or same_noun(noun, piece.noun))
         pieces = sum((piece.number for piece in sorts), NOTHING)
         grams = sum((piece.number * piece.grams for piece in sorts), NOTHING) or batch.divided

@@ -20,22 +20,17 @@ RYE = Core(
     98, "crumb about 98 C: New Zealand baking institute; rye not at 96 C or below: IREKS Compendium, coarse grain"
 )
 RICH = Core(91, "enriched bread 195 F: bakers' handbook, The Fresh Loaf")
-CORES = {
-    **dict.fromkeys(("hearth loaf", "tin loaf", "rolls", "boiled", "lye", "quick bread", "gluten-free"), LEAN),
-    **dict.fromkeys(("rye hearth loaf", "rye tin loaf"), RYE),
-    **dict.fromkeys(("soft", "laminated", "filled"), RICH),
-}
-"""Kinds that have a crumb to measure; the source's figure for lean bread serves the last two by common practice."""
+CORES = {"lean": LEAN, "rye": RYE, "rich": RICH}
+"""By what the vocabulary says of the kind; the source's figure for lean bread serves quick and gluten-free ones by common practice."""
 
 
 def core_of(formula: Formula, phases: Sequence[Step] = ()) -> Core | None:
     """The core of the kind; None where the file says one itself, where nothing is baked, and for kinds with no crumb to
     measure. `phases`: of one bake, else of all the formula's."""
-    steps = [step for stage in formula.stages for step in stage.steps] + [s for b in formula.branches for s in b.steps]
-    bakes = [step for step in phases or steps if step.verb == "bake"]
+    bakes = [step for step in phases or formula.steps if step.verb == "bake"]
     if not bakes or any(reach.what == "core" for step in bakes for reach in step.reaches):
         return None
-    return CORES.get(formula.kind)
+    return CORES.get(formula.bread.core)
 
 
 def core_figures(formula: Formula) -> dict[str, Figure]:

@@ -13,10 +13,10 @@ from typing import NamedTuple
 
 from manchet.formula.model import Formula, Range, Step
 from manchet.kitchen.model import Fall, Kitchen, Oven
+from manchet.syntax.vocabulary import IN_OVEN
 
 NEAR = Fraction(10)
 """Degrees Celsius to either side of a heat that the file gives as one figure. Our rule: an oven's floor differs as much."""
-IN_OVEN = frozenset({"bake", "roast"})
 NOTHING = Fraction(0)
 
 
@@ -96,9 +96,7 @@ def window(falls: tuple[Fall, ...], heat: Range) -> Window | None:
 
 def first_bakes(formula: Formula) -> Iterable[tuple[str, Step]]:
     """The first phase of each bread's bake: (noun, step). The noun is "" where the dough is not parted."""
-    stem = formula.stages[-1].steps
-    ways = [(branch.noun, (*stem, *branch.steps)) for branch in formula.branches] or [("", stem)]
-    for noun, steps in ways:
+    for noun, steps in formula.ways:
         first = next((step for step in steps if step.verb == "bake"), None)
         if first is not None:
-            yield noun, first
+            yield noun if formula.is_parted else "", first

@@ -12,12 +12,12 @@ from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.tins import tin_called
-from manchet.batch.usual_bake_loss import steps_of
 from manchet.batch.work import Work, once
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Floor, Oven
 from manchet.quantities.printing import decimal
+from manchet.syntax.vocabulary import GATHERS
 
 GAP = Fraction(20)
 """Between pieces on a tray or a floor, for a soft skin to set. Common practice: two fingers."""
@@ -27,9 +27,6 @@ NOTHING = Fraction(0)
 
 LONG = {"stick": 8, "baguette": 8, "baton": 8, "batard": 2, "oval": 2, "long": 3}
 """How many times as long as wide a piece is, by the word it is shaped as; all else lies round. Our rule."""
-
-UNDONE = frozenset({"roll", "fold", "shape"})
-"""What is done to a flat piece that makes it flat no longer: rolled up, folded, shaped as something else."""
 THIN = Fraction(5)
 """Millimetres that a flat piece is thick where the file does not say it. Our rule: flatbreads lie at 3 to 10."""
 DENSE = Fraction("1.1")
@@ -83,20 +80,20 @@ def thickness(formula: Formula, noun: str) -> Fraction | None:
     """Millimetres that pieces are thick when they go in, where the last thing done to their form is to roll or press them
     flat (`roll out to 3 mm`, `shape flat`); None for all else."""
     thick: Fraction | None = None
-    for step in steps_of(formula, noun):
+    for step in formula.way_of(noun):
         said = next((reach.value.likely for reach in step.reaches if reach.what == "length"), None)
         if step.verb == "roll out" or (step.verb == "press" and said is not None):
             thick = said or THIN
         elif step.verb == "shape" and "flat" in (step.shape.casefold(), *step.manner):
             thick = thick or THIN
-        elif step.verb in UNDONE:
+        elif step.verb in GATHERS:
             thick = None
     return thick
 
 
 def shapes(formula: Formula, noun: str) -> Iterator[str]:
     """The words a piece is shaped as, the last first: `shape round`, then `shape long`, is long."""
-    for step in reversed(steps_of(formula, noun)):
+    for step in reversed(formula.way_of(noun)):
         if step.verb == "shape":
             yield from (step.shape.casefold(), *reversed(step.manner))
 

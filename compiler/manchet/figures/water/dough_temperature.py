@@ -9,7 +9,7 @@ those of what is hot and was left to cool.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -18,9 +18,10 @@ from manchet.figures.water.friction import Friction, friction_of
 from manchet.figures.water.heat import BOWL, WETTING, WETTING_MOST
 from manchet.figures.water.ice import ALL_ICE
 from manchet.figures.water.mix_inputs import MixInput, Surroundings, mix_inputs, surroundings
-from manchet.formula.model import Stage, Step
+from manchet.formula.model import Range, Stage, Step
 from manchet.kitchen.model import Mixer
 from manchet.larder.book import Larder
+from manchet.syntax.vocabulary import ENDS_MIXING
 
 NOTHING = Fraction(0)
 RULE = "(capacity x (dough - friction) - heat that comes in with the rest - heat of wetting) / capacity of the water"
@@ -138,14 +139,14 @@ def balance_of(stage: Stage, work: Work, place: Surroundings, mixer: Mixer | Non
     wanted = wanted_of(stage.steps)
     if wanted is None:
         return None
-    until, celsius = wanted
+    until, warmth = wanted
     before = stage.steps[: until + 1]
     added = {goes.key for step in before if step.verb == "add" for goes in step.goes}
     things = mix_inputs((p for p in stage.portions if p.share and (not p.held or p.key in added)), work, place)
     free = _free(things, work.larder)
     flour = sum((t.portion.share for t in things if t.portion.is_flour and not t.portion.stage), NOTHING)
     return Balance(
-        wanted=celsius,
+        wanted=warmth.likely,
         free=free,
         rest=tuple(t for t in things if t not in free),
         room=place.air,
@@ -158,15 +159,15 @@ def capacity(things: Iterable[MixInput]) -> Fraction:
     return sum((thing.capacity for thing in things), NOTHING)
 
 
-def wanted_of(steps: tuple[Step, ...]) -> tuple[int, Fraction] | None:
+def wanted_of(steps: Sequence[Step]) -> tuple[int, Range] | None:
     """The last mix before the dough is left to ferment that is to reach a temperature: which step, and Celsius."""
     found = None
     for at, step in enumerate(steps):
-        if step.verb in ("ferment", "ripen", "divide"):
+        if step.verb in ENDS_MIXING:
             break
         if step.verb == "mix":
             reached = next((reach.value for reach in step.reaches if reach.what == "temperature"), None)
-            found = found if reached is None else (at, reached.likely)
+            found = found if reached is None else (at, reached)
     return found
 
 

@@ -9,8 +9,9 @@ from manchet.batch.work import Work, once
 from manchet.figures.water.dough_temperature import Warming, balance_of
 from manchet.figures.water.friction import Friction
 from manchet.figures.water.mix_inputs import surroundings_in
-from manchet.figures.water.stage_water import HOT, StageWater
+from manchet.figures.water.stage_water import StageWater
 from manchet.kitchen.model import Cold, Kitchen
+from manchet.syntax.vocabulary import HOT_WATER
 
 ROOM, TAP, FRIDGE = Fraction(21), Fraction(12), Fraction(5)
 """Celsius of a kitchen at home that does not say. Our rule."""
@@ -29,7 +30,7 @@ def home_waters(work: Work) -> Mapping[str, StageWater]:
     found = {}
     for making in work.mixes.makings:
         stage = making.stage.stage
-        balance = None if stage.word in HOT else balance_of(stage, work, place, None)
+        balance = None if stage.word in HOT_WATER else balance_of(stage, work, place, None)
         if balance is None or not balance.free:
             continue
         warming, other = (Warming(w.wetting, BY_HAND) for w in (balance.warming, balance.other))

@@ -15,6 +15,7 @@ from manchet.kitchen.model import Kitchen
 from manchet.larder.book import DRY_BELOW
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal
+from manchet.syntax.vocabulary import BOILS, COOLS_BY_ITSELF
 
 NOTHING = Fraction(0)
 
@@ -125,9 +126,9 @@ def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Warmth | 
             warmth = exactly(step.ramp[1].likely)
         elif step.heats and step.verb != "bake":
             warmth = exactly(step.heats[0].celsius.likely)
-        elif step.verb in ("boil", "simmer"):
+        elif step.verb in BOILS:
             warmth = exactly(Fraction(100))
-        elif step.verb in ("rest", "cool", "chill", "soak", "ripen") and step.time is not None:
+        elif step.verb in COOLS_BY_ITSELF and step.time is not None:
             if warmth is not None and warmth.likely - place.air >= HOTTER:
                 specific = specific_heat_of(work, stage)
                 to = place.fridge if step.verb == "chill" else place.air
@@ -149,7 +150,7 @@ def _together_in_a_bowl(portions: Iterable[Portion], work: Work, place: Surround
 
 def _inner(portion: Portion, formula: Formula) -> Stage | None:
     """The stage a portion is of; None for an ingredient, and for a preparation, which stands in a file of its own."""
-    return next((stage for stage in formula.stages if portion.stage and stage.key == portion.stage), None)
+    return formula.stage(portion.stage)
 
 
 @once

@@ -27,10 +27,9 @@ def mix_temperature(work: Work, stage: Stage) -> Fraction:
 def hottest_place(work: Work, stage: Stage) -> Place:
     """Where the file names the hottest thing that goes into a stage."""
     place = surroundings(work)
-    by_key = {other.key: other for other in work.formula.stages if other.key != stage.key}
     found: list[tuple[Fraction, Place]] = []
     for portion in stage.portions:
-        inner = by_key.get(portion.stage)
+        inner = work.formula.stage(portion.stage)
         warmth = portion.celsius
         if warmth is None and inner is not None:
             last = last_temperature(inner, work, place)

@@ -14,9 +14,7 @@ from manchet.figures.water.mix_inputs import Surroundings, surroundings
 from manchet.figures.water.water_grid import BOILING
 from manchet.formula.model import Stage
 from manchet.quantities.printing import decimal, rounded
-
-HOT = frozenset({"scald"})
-"""Stages whose water is hot on purpose; the file says how hot."""
+from manchet.syntax.vocabulary import HOT_WATER
 
 
 class StageWater(NamedTuple):
@@ -51,7 +49,7 @@ def stage_waters(work: Work) -> Mapping[str, StageWater]:
     found = {}
     for making in work.mixes.makings[:-1]:
         stage = making.stage.stage
-        met = None if stage.word in HOT else balance(work, stage)
+        met = None if stage.word in HOT_WATER else balance(work, stage)
         if met is None or not met.free:
             continue
         celsius = met.water()

@@ -18,7 +18,7 @@ WETTED = "bakingbusiness.com, bakers' dictionary: 6.5 BTU for a pound of flour"
 
 def water_figures(water: Water, batch: Batch) -> dict[str, Figure]:
     """By name: the balance with its ends, base temperature, the rule with its friction counted both ways, ice."""
-    dough = batch.stages[-1].stage
+    dough = batch.formula.dough
     wanted = Given("dough temperature", water.balance.wanted, "C", dough.place.where)
     balance = _balance(water, wanted)
     others = _other_readings(water)

@@ -15,7 +15,7 @@ from manchet.batch.work import Work, once
 from manchet.figures.water.dough_temperature import Balance, Estimate, balance_of
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import HOTTER, MixInput, surroundings
-from manchet.formula.draft import PREFERMENTS
+from manchet.syntax.vocabulary import PREFERMENTS
 
 STEP = Fraction(4)
 """Celsius between two lines of the grid. Our rule: about what a night does to a flour store."""

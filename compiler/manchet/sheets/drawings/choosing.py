@@ -16,6 +16,7 @@ from manchet.sheets.drawings.filling import filling
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
 from manchet.sheets.words_of import Words
+from manchet.syntax.vocabulary import RISES_WARM
 
 SHAPE_WORDS = {
     "round": "round", "ball": "round", "boule": "round",
@@ -132,7 +133,7 @@ def _fold(step: Step, words: Words) -> Drawing | None:
 
 
 def _finger(step: Step, words: Words) -> Drawing | None:
-    if step.verb not in ("prove", "ferment") or not _FINGER.search(step.until.casefold()):
+    if step.verb not in RISES_WARM or not _FINGER.search(step.until.casefold()):
         return None
     captions = words["drawings.springs"], words["drawings.fills"], words["drawings.stays"]
     return drawing("finger mark", words.say("drawings.finger_mark", *captions), finger.finger_mark(captions))

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.figures.losses.level import RISING, Level, Stands, level_of
+from manchet.figures.losses.level import Level, Stands, level_of
 from manchet.formula.model import Range, Reach, Step
 from manchet.quantities.units import INCH
 from manchet.sheets.drawings import levels
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.measures import Measures
+from manchet.syntax.vocabulary import RISES
 
 UNKNOWN_BEFORE, UNKNOWN_AFTER = 0.42, 0.8
 """Where a level is drawn that nobody can know: then the title says that it is not to scale."""
@@ -38,7 +39,7 @@ def filling(step: Step, stands: Stands, after: Sequence[Step], m: Measures) -> D
 
 def _rises(step: Step) -> Reach | None:
     """`to 20 mm below the rim`, `to 1.8 times its volume`, of a dough that stands and rises."""
-    if step.verb not in RISING:
+    if step.verb not in RISES:
         return None
     return next((reach for reach in step.reaches if reach.what in ("below rim", "volume")), None)
 

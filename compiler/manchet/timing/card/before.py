@@ -5,12 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.model import Batch, StageBatch
+from manchet.syntax.vocabulary import HOLDS_WATER
 from manchet.timing.card.values import Before, Row
 
 WARMER = 5
 """An ingredient that is wanted so many degrees warmer than it is kept must be taken out in time. Our own rule."""
-
-SET_THE_DAY_BEFORE = frozenset({"soaker", "scald"})
 
 
 def before_you_go(batch: Batch, rows: tuple[Row, ...]) -> tuple[Before, ...]:
@@ -54,7 +53,7 @@ def _soaked_the_day_before(batch: Batch, rows: tuple[Row, ...]) -> list[Before]:
     found = []
     for made in batch.stages:
         begun = _begun(made, rows)
-        if begun is None or dough is None or made.stage.word not in SET_THE_DAY_BEFORE:
+        if begun is None or dough is None or made.stage.word not in HOLDS_WATER:
             continue
         if begun.start.date() < dough.date():
             found.append(Before("soak", made.stage.name or made.stage.word, made.into, None, begun.start))

@@ -7,6 +7,7 @@ from fractions import Fraction
 from manchet.batch.model import Batch
 from manchet.figures.fermentation.another_warmth import Waiting, leavens_of
 from manchet.formula.model import Heat, Range, Step
+from manchet.syntax.vocabulary import SETS_WARMTH
 from manchet.timing.card.values import Warmth
 
 AROUND = (-4, -2, 0, 2)
@@ -22,7 +23,7 @@ def came_out_at(batch: Batch) -> tuple[Warmth, ...]:
     It needs a dough temperature (`mix fast 2 min to 28 C`), a ferment with a time after it, near that temperature, and
     yeast or a culture in the dough.
     """
-    dough = batch.stages[-1].stage
+    dough = batch.formula.dough
     leavens = leavens_of(dough, batch.formula)
     written, bulk = _dough_temperature_and_bulk(dough.steps)
     if not leavens or written is None or bulk is None or bulk.time is None or bulk.ramp is not None:
@@ -48,6 +49,6 @@ def _dough_temperature_and_bulk(steps: tuple[Step, ...]) -> tuple[Fraction | Non
         if step.verb == "ferment":
             return written, step
         for reach in step.reaches:
-            if step.verb in ("mix", "fold", "stir") and reach.what == "temperature":
+            if step.verb in SETS_WARMTH and reach.what == "temperature":
                 written = reach.value.likely
     return None, None

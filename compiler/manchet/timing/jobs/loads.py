@@ -8,9 +8,10 @@ from typing import NamedTuple
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import holds_of, loads_of
-from manchet.figures.oven.curve import IN_OVEN, oven_of
+from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
+from manchet.syntax.vocabulary import IN_OVEN
 
 RECOVER = "recover"
 """The verb of the wait between two loads: no file says it, the kitchen's `recovers` does."""

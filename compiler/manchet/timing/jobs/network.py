@@ -17,6 +17,7 @@ from manchet.batch.work import Work
 from manchet.formula.model import Stage, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Mixer
+from manchet.syntax.vocabulary import BRINGS_IN
 from manchet.timing.jobs.durations import Length, length_of
 from manchet.timing.jobs.loads import Doing, in_loads
 
@@ -73,9 +74,8 @@ def network_of(work: Work) -> tuple[Job, ...]:
     jobs: list[Job] = []
     done: dict[tuple[str, int], tuple[int, ...]] = {}
     bowl_free: int | None = None
-    dough = batch.stages[-1]
     for made in batch.stages:
-        is_dough = made is dough
+        is_dough = made is work.dough
         for mix in _mixes_of(made, is_dough, mixes):
             setting = Setting(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
             trunk, *branches = _chains(work, made, is_dough, mix)
@@ -154,7 +154,7 @@ def _lay(jobs: list[Job], chain: Chain, before: int | None, setting: Setting) ->
 
 def _brought(step: Step) -> set[str]:
     """Keys of what a step brings in: what it adds or locks in, and what it applies."""
-    keys = {goes.key for goes in step.goes} if step.verb in ("add", "lock in") else set()
+    keys = {goes.key for goes in step.goes} if step.verb in BRINGS_IN else set()
     if step.applied is not None and step.applied.stage:
         keys.add(step.applied.stage)
     return keys

@@ -8,12 +8,10 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import NamedTuple
 
+from manchet.syntax.vocabulary import BAKES
 from manchet.timing.jobs.network import Job
 
 ZERO = Fraction(0)
-
-HEAT = frozenset({"bake", "roast", "griddle", "fry"})
-"""Verbs that need a hot oven (or griddle) that stands ready and waits for nobody."""
 
 
 class Latest(NamedTuple):
@@ -128,7 +126,7 @@ def _limit(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], found: list[Late
 
 def begins_bake(jobs: tuple[Job, ...], before: int, at: int) -> bool:
     """Job `at` is the first phase of a bake: it needs the oven and the job before it does not."""
-    return jobs[at].step.verb in HEAT and jobs[before].step.verb not in HEAT
+    return jobs[at].step.verb in BAKES and jobs[before].step.verb not in BAKES
 
 
 def stands_until(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
