@@ -136,7 +136,9 @@ def _with_overall(children: Lines, entry: Entry, formula: str, key: Key) -> Outc
 def _with_stage(children: Lines, entry: Entry) -> Lines:
     assert isinstance(entry.node, nodes.StageHead)
     wanted = stage_key(entry.node)
-    stages = [at for at, c in enumerate(children) if isinstance(c.node, nodes.StageHead) and stage_key(c.node) == wanted]
+    stages = [
+        at for at, c in enumerate(children) if isinstance(c.node, nodes.StageHead) and stage_key(c.node) == wanted
+    ]
     if stages:
         return (*children[: stages[0]], entry, *children[stages[0] + 1 :])
     dough = next((at for at, child in enumerate(children) if is_dough(child)), len(children))

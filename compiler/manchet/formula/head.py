@@ -57,7 +57,7 @@ def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outco
             return Outcome(head._replace(about=text.text))
         case nodes.Kind(name):
             kind = fold(name.text)
-            if kind in KINDS:
+            if kind in KIND:
                 return Outcome(head._replace(kind=kind))
             return Outcome(head._replace(kind=""), (_no_kind(name, line),))
         case nodes.Status(word, date, by):
