@@ -20,8 +20,8 @@ why it matters. In the formula
     #+       put right, this line is added
     #-       put right, the line above is left out
 
-and no other comment stands in the first column. Where more than a few lines differ, the whole file put right follows a line `PUT_RIGHT`. A mistake that no formula
-can show has a head alone.
+and no other comment stands in the first column. Where more than a few lines differ, the whole file put right follows a
+line `PUT_RIGHT`. A mistake that no formula can show has a head alone.
 """
 
 from __future__ import annotations
