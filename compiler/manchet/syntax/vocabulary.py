@@ -20,8 +20,9 @@ class Verb(NamedTuple):
 
     word: str
     example: str = ""
-    """A whole step; "" for a verb that moves material: the line it stands on is a row of `lines`."""
+    """A whole step; "" for a verb that moves material: the line it stands on is a row of `openings`."""
     who: str = HANDS
+    """Who works, if the line says nothing else. What boils waits for the clock too, but is not left alone."""
     also: tuple[str, ...] = ()
     """Read as the same: the other English."""
 
@@ -204,7 +205,7 @@ class StageWord(NamedTuple):
     by_yeast: bool = False
     """A preferment raised by yeast that is weighed into it."""
     by_culture: bool = False
-    """Built with a culture, from which it is called."""
+    """Raised and soured by a culture that is built up in it."""
     preferment: bool = False
     """Its flour counts as prefermented. An old dough is raised by nothing of its own: it comes with its salt and its history."""
     holds_water: bool = False
