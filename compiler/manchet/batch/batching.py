@@ -7,8 +7,7 @@ from fractions import Fraction
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
 from manchet.batch.pieces import PieceWeights
 from manchet.batch.toppings import at_size
-from manchet.formula.model import Formula, Makes, Portion, Stage
-from manchet.formula.stage_balance import contents
+from manchet.formula.model import Formula, Makes, Stage
 from manchet.kitchen.model import Kitchen
 
 NOTHING = Fraction(0)
@@ -57,19 +56,13 @@ def _sizes(formula: Formula, flour: Fraction) -> dict[str, Fraction]:
 def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fraction]) -> StageBatch:
     size = flour * larger[stage.key]
     weighed = tuple(Weighed(portion, portion.share * size) for portion in stage.portions)
-    account = contents(
-        sum((p.share for p in stage.portions if not p.held), NOTHING),
-        _held(stage.portions),
-        stage.steps,
-        _returned(stage),
-    )
     used = tuple(
         (user.key, portion.share * flour * larger[user.key])
         for user in formula.stages
         for portion in user.portions
         if portion.stage == stage.key
     )
-    out = account.out * size
+    out = stage.out_share * size
     kept = _kept(stage, formula, flour)
     gone = sum((g for _, g in used), NOTHING) + sum((g for _, g in kept), NOTHING)
     if stage is formula.dough:
@@ -77,9 +70,9 @@ def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fr
     return StageBatch(
         stage=stage,
         weighed=weighed,
-        into=account.into * size,
-        lost=account.lost * size,
-        topped_up=account.topped_up * size,
+        into=stage.into_share * size,
+        lost=stage.lost_share * size,
+        topped_up=stage.topped_up_share * size,
         out=out,
         used=used,
         kept=kept,
@@ -114,26 +107,9 @@ def _taken(stage: Stage, culture: str, formula: Formula) -> Fraction:
     return taken
 
 
-def _held(portions: tuple[Portion, ...]) -> dict[str, Fraction]:
-    held: dict[str, Fraction] = {}
-    for portion in portions:
-        if portion.held:
-            held[portion.key] = held.get(portion.key, NOTHING) + portion.share
-    return held
-
-
-def _returned_keys(stage: Stage) -> list[tuple[str, str]]:
-    return [(goes.key, goes.name) for step in stage.steps if step.verb == "return" for goes in step.goes]
-
-
-def _returned(stage: Stage) -> dict[str, Fraction]:
-    keys = _returned_keys(stage)
-    return {key: stage.returned_share / len(keys) for key, _ in keys} if keys else {}
-
-
 def _returned_names(stage: Stage) -> list[tuple[str, Fraction]]:
-    keys = _returned_keys(stage)
-    return [(name, stage.returned_share / len(keys)) for _, name in keys]
+    names = [goes.name for step in stage.steps if step.verb == "return" for goes in step.goes]
+    return [(name, stage.returned_share / len(names)) for name in names]
 
 
 def _pieces(makes: Makes, weights: PieceWeights) -> PieceBatch | None:

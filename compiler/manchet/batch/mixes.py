@@ -95,7 +95,7 @@ def _making(stage: StageBatch, dough: StageBatch, number: int) -> Making:
     return Making(
         stage=stage,
         times=times,
-        weighed=tuple(w._replace(grams=w.grams / times) for w in stage.weighed),
+        weighed=stage.weighed if times == 1 else tuple(w._replace(grams=w.grams / times) for w in stage.weighed),
         into=stage.into / times,
         for_each_mix=taken / number,
     )

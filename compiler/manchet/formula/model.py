@@ -231,6 +231,9 @@ class Stage(NamedTuple):
     from_nothing: bool = False
     """A culture without a seed: `start from nothing`."""
     pictures: tuple[Picture, ...] = ()
+    lost_share: Fraction = Fraction(0)
+    topped_up_share: Fraction = Fraction(0)
+    """What boils off or stays on the way, and what is made good of it, per gram of all flour."""
 
 
 class Branch(NamedTuple):

@@ -115,7 +115,7 @@ def _split(portion: Portion, held: Fraction | None) -> list[Portion]:
 
 def _sized(step: Step, base: Fraction) -> Step:
     """`add water 3%` in shares of what 100 % means here. Weights are shares already."""
-    if not any(goes.share is not None and goes.per_base for goes in step.goes):
+    if not step.goes or not any(goes.share is not None and goes.per_base for goes in step.goes):
         return step
     return step._replace(
         goes=tuple(

@@ -77,6 +77,8 @@ def stage_of(draft: Draft, filled: Filled, reaching: Fraction, per: Fraction) ->
         notes=draft.notes,
         from_nothing=draft.from_nothing,
         pictures=draft.pictures,
+        lost_share=account.lost / per,
+        topped_up_share=account.topped_up / per,
     )
 
 

@@ -26,7 +26,7 @@ def home_waters(work: Work) -> Mapping[str, StageWater]:
     """By the key of the stage, for each that is mixed to a temperature, the dough too; a scald's water is hot anyway."""
     if work.formula.preparation:
         return {}
-    place = surroundings_in(_with_usual(work.kitchen), work.mixes.makings)
+    place = surroundings_in(_with_usual(work.kitchen))
     found = {}
     for making in work.mixes.makings:
         stage = making.stage.stage

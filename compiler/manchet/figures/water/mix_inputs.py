@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from fractions import Fraction
 from typing import NamedTuple
 
-from manchet.batch.mixes import Making
 from manchet.batch.work import Work, once
 from manchet.figures.fermentation.cooling import Warmth, exactly, stood
 from manchet.figures.water.heat import BOWL, PASTE, specific_heat
@@ -44,8 +43,6 @@ class Surroundings(NamedTuple):
     flour: Fraction
     tap: Fraction
     fridge: Fraction
-    made: Mapping[str, Fraction] = {}
-    """Grams in one making of a stage, by its key: a large hot stage keeps its heat, a small one loses it."""
 
 
 class MixInput(NamedTuple):
@@ -81,10 +78,10 @@ class MixInput(NamedTuple):
 @once
 def surroundings(work: Work) -> Surroundings:
     """Those of the kitchen it is made in."""
-    return surroundings_in(work.kitchen, work.mixes.makings)
+    return surroundings_in(work.kitchen)
 
 
-def surroundings_in(kitchen: Kitchen, makings: Iterable[Making] = ()) -> Surroundings:
+def surroundings_in(kitchen: Kitchen) -> Surroundings:
     """The kitchen's own figures; what it does not give is as warm as its air, or 20 C."""
     air = kitchen.air if kitchen.air is not None else ROOM
     fridges = (cold.keeps for cold in kitchen.colds if cold.word == "fridge" and cold.keeps is not None)
@@ -93,7 +90,6 @@ def surroundings_in(kitchen: Kitchen, makings: Iterable[Making] = ()) -> Surroun
         flour=kitchen.flour if kitchen.flour is not None else air,
         tap=kitchen.tap if kitchen.tap is not None else air,
         fridge=next(fridges, air),
-        made={making.stage.stage.key: making.stage.out / making.times for making in makings},
     )
 
 
@@ -132,10 +128,17 @@ def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Warmth | 
             if warmth is not None and warmth.likely - place.air >= HOTTER:
                 specific = specific_heat_of(work, stage)
                 to = place.fridge if step.verb == "chill" else place.air
-                warmth = stood(warmth, step.time.likely, place.made.get(stage.key) or SOME, to, specific)
+                warmth = stood(warmth, step.time.likely, _made_at_once(work, stage) or SOME, to, specific)
             elif step.time.likely >= STANDS_OUT:
                 warmth = None
     return warmth
+
+
+@once
+def _made_at_once(work: Work, stage: Stage) -> Fraction:
+    """Grams in one making: a large hot stage keeps its heat, a small one loses it."""
+    (making,) = (making for making in work.mixes.makings if making.stage.stage.key == stage.key)
+    return making.stage.out / making.times
 
 
 def _together_in_a_bowl(portions: Iterable[Portion], work: Work, place: Surroundings) -> Warmth | None:
