@@ -10,6 +10,7 @@ from typing import NamedTuple
 import manchet.grammar  # type: ignore[import-not-found]
 
 PACKAGE = Path(__file__).parent
+PROJECT = PACKAGE.parents[1] / "pyproject.toml"
 GRAMMAR = Path(str(manchet.grammar.__file__)).parent
 
 
@@ -30,6 +31,7 @@ def all_generated() -> tuple[Generated, ...]:
         Generated(PACKAGE / "figures" / "limits" / "thresholds.py", _thresholds),
         Generated(PACKAGE / "cautions" / "hazards.py", _hazards),
         Generated(PACKAGE / "sheets" / "sheet.schema.json", _schema),
+        Generated(PROJECT, _packages),
     )
 
 
@@ -70,9 +72,18 @@ def _hazards() -> str:
 
 
 def _schema() -> str:
-    from manchet.sheets.data import schema_text
+    from manchet.sheets.published import schema_text
 
     return schema_text()
+
+
+def _packages() -> str:
+    """The project file with every package there is: one that it does not name would be missing from what is installed."""
+    folders = {file.parent.relative_to(PACKAGE.parent) for file in PACKAGE.rglob("*.py")}
+    names = sorted({".".join(folder.parts) for folder in folders} | {"manchet.grammar"})
+    before, opening, rest = _text(PROJECT).partition("packages = [\n")
+    _, closing, after = rest.partition("]\n")
+    return before + opening + "".join(f'  "{name}",\n' for name in names) + closing + after
 
 
 def _text(file: Path) -> str:

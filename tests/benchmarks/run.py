@@ -149,7 +149,7 @@ def second(_: bool) -> Iterator[Row]:
 
 def _alone(html: str) -> Callable[[], object]:
     """WeasyPrint by itself on a page, with the fonts it asks for, warm."""
-    from manchet.sheets.pdf import engine
+    from manchet.sheets.page.pdf import engine
 
     tool = engine()
 
@@ -169,7 +169,7 @@ def _built(folder: Path, out: Path, *words: object) -> None:
 
 
 def pdf(_: bool) -> Iterator[Row]:
-    from manchet.sheets.pdf import pdf_of
+    from manchet.sheets.page.pdf import pdf_of
 
     with shelf(1) as folder:
         out = folder / "out"

@@ -81,7 +81,7 @@ def test_a_full_disk_is_said_and_nothing_is_left_behind(monkeypatch: pytest.Monk
 def test_without_pango_html_and_json_are_written_and_one_line_says_what_to_install(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    from manchet.sheets import pdf
+    from manchet.sheets.page import pdf
 
     monkeypatch.setattr(pdf, "_engine", pdf.NoPdf("cannot load library libpango-1.0-0", "apt install libpango-1.0-0"))
     said = calm(manchet(["build", "--only", "sheet"]), 4)

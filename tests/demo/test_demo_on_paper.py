@@ -8,7 +8,7 @@ import pytest
 from pypdf import PdfReader
 
 from manchet.cli.main import command
-from manchet.sheets.words_of import words_of
+from manchet.sheets.page.words import words_of
 
 BREADS = Path(__file__).parents[2] / "recipes" / "breads"
 DRAWN = ("copper-wreath", "hawser-knots", "lamplight-tin", "night-loaf", "regatta-plait", "tern-loaf")

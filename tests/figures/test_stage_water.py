@@ -9,10 +9,10 @@ from works import work_in
 
 from manchet.figures.derived import figures_of
 from manchet.figures.water.stage_water import StageWater, stage_waters
-from manchet.sheets.measures import Measures
-from manchet.sheets.views import House
-from manchet.sheets.water_view import stage_water
-from manchet.sheets.words_of import words_of
+from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.water import stage_water_note
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
@@ -103,13 +103,13 @@ HOUSES = {"C": House(), "F": House("Letter", "US", "F", "American")}
 @pytest.mark.parametrize(("degrees", "said"), [("C", "at about 20\u00a0°C"), ("F", "at about 69\u00a0°F")])
 def test_said_in_the_house_s_degrees(degrees: str, said: str) -> None:
     house = HOUSES[degrees]
-    assert stage_water(waters()["poolish"], Measures(house, words_of(house.words))) == said
+    assert stage_water_note(waters()["poolish"], Measures(house, words_of(house.words))) == said
 
 
 def test_what_water_cannot_be_is_said() -> None:
     m = Measures(HOUSES["C"], words_of("British"))
-    assert "no water" in stage_water(waters(flour=45, air="air 45 C", to=" to -30 C")["poolish"], m)
-    iced = stage_water(waters(flour=32, tap=28, air="air 32 C", to=" to 18 C")["poolish"], m)
+    assert "no water" in stage_water_note(waters(flour=45, air="air 45 C", to=" to -30 C")["poolish"], m)
+    iced = stage_water_note(waters(flour=32, tap=28, air="air 32 C", to=" to 18 C")["poolish"], m)
     assert "ice" in iced
 
 

@@ -13,11 +13,12 @@ from manchet.figures.derived import figures_of
 from manchet.formula.model import Formula, Stage
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.sheets.measures import Measures
-from manchet.sheets.prep_view import prep_sheet
-from manchet.sheets.views import House, Issue
-from manchet.sheets.wait_lines import wait_lines
-from manchet.sheets.words_of import words_of
+from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.wait_lines import wait_lines
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import Bakery, Changes, read
 

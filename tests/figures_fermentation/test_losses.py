@@ -24,7 +24,7 @@ from manchet.figures.losses.bake_loss import (
 from manchet.formula.model import Formula, Range
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.sheets.views import Divide
+from manchet.sheets.forms.prep_sheet.view import DivideList
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
@@ -276,14 +276,14 @@ def test_the_sheet_says_between_what_to_weigh_off() -> None:
     printed = sheet(text)
     assert any("920\u00a0g dough, about 800\u00a0g baked (estimate)" in fact.value for fact in printed.head)
     divide = next(p for block in printed.blocks for group in block.parts for p in group if p.part == "divide")
-    assert isinstance(divide, Divide)
+    assert isinstance(divide, DivideList)
     assert divide.sorts[0].baked == "800\u00a0g (estimate)"
     (said,) = divide.off
     assert "890\u00a0g to 950\u00a0g of dough for about 800\u00a0g baked (estimate)" in said
     assert said.endswith("take 950\u00a0g; for 12 of them mix 11.4\u00a0kg: build with --piece-weight '950 g dough'")
     known = sheet(text.replace("baked\n", "baked\n  bake loss 20%\n", 1))
     divide = next(p for block in known.blocks for group in block.parts for p in group if p.part == "divide")
-    assert isinstance(divide, Divide) and (divide.sorts[0].baked, divide.off) == ("800\u00a0g", ())
+    assert isinstance(divide, DivideList) and (divide.sorts[0].baked, divide.off) == ("800\u00a0g", ())
 
 
 # ---- on the shelf -------------------------------------------------------------------------------------

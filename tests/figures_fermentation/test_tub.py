@@ -13,8 +13,9 @@ from manchet.diagnostics.catalogue import explain
 from manchet.figures.fermentation.chilling import STEP, Cooling, chilled_in, chilling_figures, cooling
 from manchet.figures.fermentation.cooling import seconds_of_lag
 from manchet.figures.fermentation.yeast_rate import BAKERS
-from manchet.sheets.card_view import timing_card
-from manchet.sheets.views import House, Issue
+from manchet.sheets.forms.timing_card.card import timing_card
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
 from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.when import When

@@ -24,10 +24,10 @@ from manchet.figures.fermentation.yeast_rate import BAKERS, pace
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.sheets.measures import Measures
-from manchet.sheets.views import House
-from manchet.sheets.words_of import words_of
-from manchet.sheets.yeast_view import STEP, yeast_table
+from manchet.sheets.forms.timing_card.yeast_table import STEP, yeast_table
+from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 

@@ -7,9 +7,10 @@ from xml.etree import ElementTree
 from sheets.test_prep_view import FERRY
 from sheets.work import card, sheet
 
-from manchet.sheets.data import data_of, schema
-from manchet.sheets.html import html_of
-from manchet.sheets.views import House
+from manchet.sheets.page.house import House
+from manchet.sheets.page.json_data import data_of
+from manchet.sheets.published import schema
+from manchet.sheets.registry import html_of
 
 OVEN = """  oven deck
     heats in      90 min

@@ -20,9 +20,9 @@ from manchet.sheets.drawings.choosing import SHAPE_WORDS, bake_curve, drawings_o
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.drawings.plaits import MOVES
-from manchet.sheets.measures import Measures
-from manchet.sheets.views import House
-from manchet.sheets.words_of import words_of
+from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
 
 M = Measures(House(), words_of("British"))
 US = Measures(House(units="US", words="American"), words_of("American"))
@@ -314,7 +314,7 @@ def advances() -> tuple[dict[int, float], float]:
     from font_source_sans_pro import font_directory  # type: ignore[import-untyped]
     from fontTools.ttLib import TTFont
 
-    from manchet.sheets.pdf import FACES
+    from manchet.sheets.page.pdf import FACES
 
     font = TTFont(Path(font_directory, FACES[0][0]))
     wide = {code: font["hmtx"][name][0] / font["head"].unitsPerEm for code, name in font.getBestCmap().items()}

@@ -16,21 +16,23 @@ from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
 from sheets.work import ISSUE
 from works import work_in
 
+from manchet.figures.oven.at_home import fits, order_at_home
 from manchet.formula.model import Range
-from manchet.sheets.class_view import sets_for
-from manchet.sheets.data import data_of, schema
-from manchet.sheets.handout_values import Handout
-from manchet.sheets.home_measures import gas_mark, marks, spoons
-from manchet.sheets.home_size import fits, order_at_home
-from manchet.sheets.html import html_of
-from manchet.sheets.measures import Measures
-from manchet.sheets.pdf import Pdf, pdf_of
-from manchet.sheets.recipe_data import Times, recipe_of
-from manchet.sheets.views import House
-from manchet.sheets.words_of import words_of
+from manchet.sheets.forms.handout.handout import handout
+from manchet.sheets.forms.handout.home_measures import gas_mark, oven_marks, spoons
+from manchet.sheets.forms.handout.recipe_data import RecipeTimes, recipe_json
+from manchet.sheets.forms.handout.teacher_page import sets_for
+from manchet.sheets.forms.handout.view import Handout
+from manchet.sheets.page.house import House
+from manchet.sheets.page.json_data import data_of
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.pdf import Pdf, pdf_of
+from manchet.sheets.page.words import words_of
+from manchet.sheets.published import schema
+from manchet.sheets.registry import html_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
-from manchet.workspace.handouts import taken_home
+from manchet.workspace.home_work import home_work
 from manchet.workspace.print_options import Wish
 
 GOLDEN = Path(__file__).parent / "golden"
@@ -84,9 +86,9 @@ PLAIN, AT_HOME = House(), Wish()
 def taken(text: str = QUAY, house: House = PLAIN, wish: Wish = AT_HOME) -> Handout:
     bakery = read([SourceText("quay.bake", text)])
     assert [d for d in bakery.diagnostics if d.severity.value == "error"] == []
-    made = taken_home(bakery, bakery.formulas[0], wish, ISSUE, house, {})
-    assert made.value is not None, made.diagnostics
-    return made.value
+    home = home_work(bakery, bakery.formulas[0], wish, house)
+    assert home.value is not None, home.diagnostics
+    return handout(home.value.work, ISSUE, house, {}, wish.benches, wish.blanks, home.value.made_ahead)
 
 
 def text_of(page: str) -> str:
@@ -160,7 +162,7 @@ def test_gas_marks(celsius: int, mark: str) -> None:
 
 
 def test_a_fan_is_twenty_less_and_fahrenheit_in_fives() -> None:
-    said = marks(Range(Fraction(230), Fraction(240)), M)
+    said = oven_marks(Range(Fraction(230), Fraction(240)), M)
     assert (said.oven[:7], said.fan[:7], said.other[:7]) == ("230–240", "210–220", "445–465")
 
 
@@ -286,8 +288,8 @@ def test_hostile_names_stay_text() -> None:
         view = taken()._replace(title=hostile, about=hostile)
         row = view.sections[0].rows[0]._replace(name=hostile)
         section = view.sections[0]._replace(rows=(row,), title=hostile)
-        times = Times(Fraction(600), Fraction(7200))
-        machine = recipe_of(hostile, hostile, "en-GB", [hostile], [f"1 g {hostile}"], (section,), times)
+        times = RecipeTimes(Fraction(600), Fraction(7200))
+        machine = recipe_json(hostile, hostile, "en-GB", [hostile], [f"1 g {hostile}"], (section,), times)
         view = view._replace(sections=(section,), recipe=machine)
         page = html_of(view)
         data = recipe(page)

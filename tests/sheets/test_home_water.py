@@ -6,10 +6,10 @@ import pytest
 from works import work_in
 
 from manchet.figures.water.home_water import home_waters
-from manchet.sheets.measures import Measures
-from manchet.sheets.views import House
-from manchet.sheets.water_view import home_water
-from manchet.sheets.words_of import words_of
+from manchet.sheets.forms.handout.water import home_water
+from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 

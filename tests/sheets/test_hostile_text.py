@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 from sheets import samples, samples_card
 
-from manchet.sheets.data import data_of
-from manchet.sheets.html import html_of
+from manchet.sheets.page.json_data import data_of
+from manchet.sheets.registry import html_of
 
 HOSTILE = "<script>x</script>\"'>&{{7*7}}</style><img src=//a.b onerror=x>"
 

@@ -18,10 +18,11 @@ from manchet.cautions.house import card_of
 from manchet.cautions.registry import cautions_of
 from manchet.cli.main import command
 from manchet.kitchen.model import PLAIN, Kitchen, Oven
-from manchet.sheets.caution_view import house_card
-from manchet.sheets.html import html_of
-from manchet.sheets.pdf import Pdf, pdf_of
-from manchet.sheets.views import House, HouseCard
+from manchet.sheets.forms.house_card.card import house_card
+from manchet.sheets.forms.house_card.view import HouseCard
+from manchet.sheets.page.house import House
+from manchet.sheets.page.pdf import Pdf, pdf_of
+from manchet.sheets.registry import html_of
 
 HAZARDS = {
     name: entry
@@ -39,7 +40,7 @@ def kitchen(*heats: str) -> Kitchen:
 
 
 def card(at: Kitchen, house: House | None = None) -> HouseCard:
-    return house_card(at.name, card_of(at), ISSUE, house or House())
+    return house_card(at, ISSUE, house or House())
 
 
 @pytest.mark.parametrize(

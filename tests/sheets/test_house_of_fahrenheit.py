@@ -6,7 +6,7 @@ from datetime import datetime
 import pytest
 
 from manchet.kitchen.model import PLAIN
-from manchet.sheets.views import House
+from manchet.sheets.page.house import House
 from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import read
@@ -58,7 +58,7 @@ def printed(text: str, **asked: str) -> str:
     """Sheet and card as one text."""
     bakery = read([SourceText("loaf.bake", text)])
     (formula,) = bakery.formulas
-    wish = Wish(kinds=("sheet", "card"), forms=("html",), when=When(datetime(2026, 11, 27, 20, 0), False), **asked)  # type: ignore[arg-type]
+    wish = Wish(kinds=("sheet", "card"), formats=("html",), when=When(datetime(2026, 11, 27, 20, 0), False), **asked)  # type: ignore[arg-type]
     files = made(bakery, formula, wish, Version("loaf.bake", ""), Press()).files
     return re.sub(r"<style>.*?</style>", "", "".join(content.decode() for content in files.values()), flags=re.S)
 

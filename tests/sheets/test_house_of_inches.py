@@ -8,8 +8,9 @@ from works import work_in
 
 from manchet.cli.degrees import beside, said
 from manchet.figures.figure import Figure, Given
-from manchet.sheets.prep_view import prep_sheet
-from manchet.sheets.views import Issue, PrepSheet, Steps
+from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
+from manchet.sheets.forms.prep_sheet.view import PrepSheet, Steps
+from manchet.sheets.page.issue import Issue
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 from manchet.workspace.print_options import Wish

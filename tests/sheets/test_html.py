@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from sheets import samples, samples_card, test_oven_card as oven_card
 
-from manchet.sheets.html import html_of
+from manchet.sheets.registry import html_of
 
 VIEWS = {
     "sheet": samples.ebb_rye(),

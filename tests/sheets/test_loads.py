@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 from sheets.work import card, sheet
 
-from manchet.sheets.views import Bake, Branch, Job, PrepSheet
+from manchet.sheets.forms.prep_sheet.view import BakeTable, PrepSheet, WayHeading
+from manchet.sheets.forms.timing_card.view import JobLine
 
 LOAF = """\
 formula Loaf
@@ -52,12 +53,12 @@ def plain(said: str) -> str:
     return said.replace("\N{NO-BREAK SPACE}", " ")
 
 
-def bakes(view: PrepSheet) -> list[Bake]:
-    return [part for b in view.blocks for group in b.parts for part in group if isinstance(part, Bake)]
+def bakes(view: PrepSheet) -> list[BakeTable]:
+    return [part for b in view.blocks for group in b.parts for part in group if isinstance(part, BakeTable)]
 
 
 def jobs(said: str) -> list[tuple[str, str]]:
-    found: list[Job] = list(card(said).jobs)
+    found: list[JobLine] = list(card(said).jobs)
     return [(job.clock, plain(job.job)) for job in found if any(word in job.job for word in ("Bake", "oven", "damper"))]
 
 
@@ -175,4 +176,4 @@ def test_each_sort_by_itself() -> None:
     assert loaves.notes == () and plain(loaves.phases[0].core) == "97 °C"
     assert rolls.notes[0] == "40 at once in the mother: 2 loads, of 40, 10"
     assert plain(rolls.phases[0].core) == "about 96 °C"
-    assert any(isinstance(part, Branch) for b in view.blocks for group in b.parts for part in group)
+    assert any(isinstance(part, WayHeading) for b in view.blocks for group in b.parts for part in group)

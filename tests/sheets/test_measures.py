@@ -10,9 +10,9 @@ from manchet.checks.saying import grams
 from manchet.formula.model import Range
 from manchet.formula.percents import percent
 from manchet.quantities.printing import mass_text
-from manchet.sheets.measures import OUNCE, Measures
-from manchet.sheets.views import House
-from manchet.sheets.words_of import words_of
+from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import OUNCE, Measures
+from manchet.sheets.page.words import words_of
 
 METRIC = Measures(House(), words_of("British"))
 US = Measures(House("Letter", "US", "F", "American"), words_of("American"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from sheets.work import sheet
 
-from manchet.sheets.views import PrepSheet, Steps
+from manchet.sheets.forms.prep_sheet.view import PrepSheet, Steps
 
 LOAF = """
 formula Long loaf

@@ -10,11 +10,13 @@ from works import work_in, works
 
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.loading_order import ordered
-from manchet.sheets.data import json_of, schema
-from manchet.sheets.html import html_of
-from manchet.sheets.oven_card_values import Falling, OvenCard, Turn
-from manchet.sheets.oven_card_view import oven_card
-from manchet.sheets.views import House, Issue
+from manchet.sheets.forms.oven_card.card import oven_card
+from manchet.sheets.forms.oven_card.view import FallingOven, LoadRow, OvenCard
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
+from manchet.sheets.page.json_data import json_of
+from manchet.sheets.published import schema
+from manchet.sheets.registry import html_of
 from manchet.source.text import SourceText
 from manchet.workspace import bakery
 
@@ -70,12 +72,12 @@ def plain(text: str) -> str:
     return text.replace("\N{NO-BREAK SPACE}", " ")
 
 
-def falling(**more: object) -> Falling:
+def falling(**more: object) -> FallingOven:
     (oven,) = card(**more).ovens  # type: ignore[arg-type]
     return oven
 
 
-def lines(turns: tuple[Turn, ...]) -> list[tuple[str, ...]]:
+def lines(turns: tuple[LoadRow, ...]) -> list[tuple[str, ...]]:
     return [tuple(plain(x) for x in (t.number, t.name, t.load, t.floor, t.about, t.when, t.latest)) for t in turns]
 
 

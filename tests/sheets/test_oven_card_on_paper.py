@@ -9,9 +9,9 @@ from itertools import product
 import pytest
 from pypdf import PdfReader
 
-from manchet.sheets.html import html_of
-from manchet.sheets.pdf import Pdf, pdf_of
-from manchet.sheets.views import House
+from manchet.sheets.page.house import House
+from manchet.sheets.page.pdf import Pdf, pdf_of
+from manchet.sheets.registry import html_of
 from tests.sheets.test_oven_card import BREADS, card
 
 HOUSES = [House(*of) for of in product(("A4", "Letter"), ("metric",), ("C", "F"), ("British", "American"))]

@@ -7,29 +7,29 @@ from pathlib import Path
 
 import pytest
 
-from manchet.sheets.own_picture import MOST_BYTES, Refused, Shown, shown
+from manchet.workspace.picture_file import MOST_BYTES, RefusedPicture, SafePicture, safe_picture
 
 SVG = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>Two cuts</title><path d="M1 1 L8 8" stroke="#000"/></svg>'
 PNG = base64.b64decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==")
 JPEG = b"\xff\xd8\xff\xe0\x00\x10JFIF\x00" + bytes(20) + b"\xff\xd9"
 
 
-def inside(found: Shown | Refused) -> str:
-    assert isinstance(found, Shown), found
+def inside(found: SafePicture | RefusedPicture) -> str:
+    assert isinstance(found, SafePicture), found
     return base64.b64decode(found.address.partition(",")[2]).decode()
 
 
 def test_a_plain_drawing_is_shown_with_its_title() -> None:
-    found = shown(SVG)
-    assert isinstance(found, Shown) and found.title == "Two cuts"
+    found = safe_picture(SVG)
+    assert isinstance(found, SafePicture) and found.title == "Two cuts"
     assert found.address.startswith("data:image/svg+xml;base64,")
     assert "M1 1 L8 8" in inside(found)
 
 
 def test_photographs_by_what_is_in_them() -> None:
     for data, start in ((PNG, "data:image/png"), (JPEG, "data:image/jpeg")):
-        found = shown(data)
-        assert isinstance(found, Shown) and found.address.startswith(start)
+        found = safe_picture(data)
+        assert isinstance(found, SafePicture) and found.address.startswith(start)
 
 
 @pytest.mark.parametrize(
@@ -50,26 +50,26 @@ def test_photographs_by_what_is_in_them() -> None:
     ],
 )
 def test_what_could_reach_out_is_refused(inner: bytes) -> None:
-    found = shown(SVG.replace(b"<path", inner + b"<path", 1))
-    assert isinstance(found, Refused) and found.why == "reaches out"
+    found = safe_picture(SVG.replace(b"<path", inner + b"<path", 1))
+    assert isinstance(found, RefusedPicture) and found.why == "reaches out"
 
 
 def test_entities_are_refused_unopened() -> None:
     bomb = b'<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;&a;">]>' + SVG.replace(b"Two cuts", b"&b;")
-    assert shown(bomb) == Refused("reaches out", "DOCTYPE")
+    assert safe_picture(bomb) == RefusedPicture("reaches out", "DOCTYPE")
 
 
 def test_what_is_no_picture() -> None:
-    assert shown(b"") == Refused("kind") and shown(b"GIF89a....") == Refused("kind")
-    assert shown(b"formula Tern loaf\n") == Refused("kind")
-    assert shown(SVG[:-9]) == Refused("damaged")
-    assert shown(PNG[:-8]) == Refused("damaged") and shown(JPEG[:-2]) == Refused("damaged")
-    assert shown(PNG + bytes(MOST_BYTES)) == Refused("large")
+    assert safe_picture(b"") == RefusedPicture("kind") and safe_picture(b"GIF89a....") == RefusedPicture("kind")
+    assert safe_picture(b"formula Tern loaf\n") == RefusedPicture("kind")
+    assert safe_picture(SVG[:-9]) == RefusedPicture("damaged")
+    assert safe_picture(PNG[:-8]) == RefusedPicture("damaged") and safe_picture(JPEG[:-2]) == RefusedPicture("damaged")
+    assert safe_picture(PNG + bytes(MOST_BYTES)) == RefusedPicture("large")
 
 
 def test_words_in_a_drawing_stay_words() -> None:
-    found = shown(SVG.replace(b"Two cuts", b"&lt;script&gt; &amp; &quot;x&quot;"))
-    assert isinstance(found, Shown) and found.title == '<script> & "x"'
+    found = safe_picture(SVG.replace(b"Two cuts", b"&lt;script&gt; &amp; &quot;x&quot;"))
+    assert isinstance(found, SafePicture) and found.title == '<script> & "x"'
     assert "<script>" not in inside(found)
 
 

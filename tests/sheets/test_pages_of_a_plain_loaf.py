@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 
 from manchet.cli.main import command
-from manchet.sheets.pdf import NoPdf, _start
+from manchet.sheets.page.pdf import NoPdf, _start
 
 FORMULA = """formula Plain loaf
   kind {kind}

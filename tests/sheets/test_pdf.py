@@ -12,9 +12,9 @@ import pytest
 from pypdf import PdfReader
 from sheets import samples, samples_card
 
-from manchet.sheets import pdf as pdf_module
-from manchet.sheets.html import html_of
-from manchet.sheets.pdf import NoPdf, Pdf, pdf_of
+from manchet.sheets.page import pdf as pdf_module
+from manchet.sheets.page.pdf import NoPdf, Pdf, pdf_of
+from manchet.sheets.registry import html_of
 
 MM = 72 / 25.4
 SHEET, CARD = samples.ebb_rye(), samples_card.night_card()
@@ -146,7 +146,7 @@ def test_same_bytes_twice_and_in_another_process(tmp_path: Path) -> None:
     page = tmp_path / "page.html"
     page.write_text(html, encoding="utf-8")
     program = (
-        "import sys; from manchet.sheets.pdf import pdf_of;"
+        "import sys; from manchet.sheets.page.pdf import pdf_of;"
         "sys.stdout.buffer.write(pdf_of(open(sys.argv[1], encoding='utf-8').read()).content)"
     )
     there = subprocess.run([sys.executable, "-c", program, str(page)], capture_output=True, check=True)

@@ -9,9 +9,11 @@ from typing import Any
 from sheets.work import ISSUE, prepared, sheet
 
 from manchet.batch.order import Order
+from manchet.batch.pieces import worked_in
 from manchet.intake.starter import starter
-from manchet.sheets.prep_steps import worked_in
-from manchet.sheets.views import Bake, Block, Branch, Divide, House, Line, PrepSheet, Row, Steps
+from manchet.sheets.forms.prep_sheet.view import BakeTable, DivideList, PrepSheet, StageBlock, Steps, WayHeading
+from manchet.sheets.page.house import House
+from manchet.sheets.parts.views import StepLine, WeighRow
 
 FERRY = """
 formula Ferry loaf
@@ -77,19 +79,19 @@ kitchen House
 """
 
 
-def block(view: PrepSheet, title: str) -> Block:
+def block(view: PrepSheet, title: str) -> StageBlock:
     return next(b for b in view.blocks if b.title == title)
 
 
-def parts(b: Block) -> list[Any]:
+def parts(b: StageBlock) -> list[Any]:
     return [part for group in b.parts for part in group]
 
 
-def lines(b: Block) -> list[Line]:
+def lines(b: StageBlock) -> list[StepLine]:
     return [line for part in parts(b) if isinstance(part, Steps) for line in part.lines]
 
 
-def row(rows: tuple[Row, ...], name: str) -> Row:
+def row(rows: tuple[WeighRow, ...], name: str) -> WeighRow:
     return next(r for r in rows if r.name == name)
 
 
@@ -146,10 +148,10 @@ def test_the_pot_says_what_it_gives_and_gets() -> None:
 
 def test_branches_and_the_divide_list() -> None:
     found = parts(block(sheet(FERRY), "dough"))
-    divide = next(p for p in found if isinstance(p, Divide))
+    divide = next(p for p in found if isinstance(p, DivideList))
     assert [(s.number, s.noun, s.weight) for s in divide.sorts] == [("10", "loaves", "900"), ("24", "rolls", "98")]
     assert divide.sorts[0].baked == "770\N{NO-BREAK SPACE}g"
-    assert [p.title for p in found if isinstance(p, Branch)] == ["for the loaves", "for the rolls"]
+    assert [p.title for p in found if isinstance(p, WayHeading)] == ["for the loaves", "for the rolls"]
     nuts = [r for part in found if isinstance(part, Steps) for line in part.lines for r in line.adds]
     assert [(r.name, r.weight) for r in nuts if r.name == "hazelnuts"] == [
         ("hazelnuts", "283")
@@ -157,7 +159,7 @@ def test_branches_and_the_divide_list() -> None:
 
 
 def test_the_phases_of_a_bake_stand_in_a_table() -> None:
-    bake = next(p for p in parts(block(sheet(FERRY), "dough")) if isinstance(p, Bake))
+    bake = next(p for p in parts(block(sheet(FERRY), "dough")) if isinstance(p, BakeTable))
     one, two = bake.phases
     assert (one.minutes, one.heat, one.steam) == ("15\N{NO-BREAK SPACE}min", "250\N{NO-BREAK SPACE}°C", "steam")
     assert (two.vent, two.core) == ("open", "97\N{NO-BREAK SPACE}°C")
@@ -189,7 +191,7 @@ def test_american_words_and_units() -> None:
     assert view.language == "en-US" and view.paper == "Letter"
     assert any(line.text.startswith("Proof") for line in lines(dough))
     assert {r.unit for b in view.blocks for r in b.rows} <= {"oz", "lb"}
-    bake = next(p for p in parts(dough) if isinstance(p, Bake))
+    bake = next(p for p in parts(dough) if isinstance(p, BakeTable))
     assert bake.phases[0].heat == "480\N{NO-BREAK SPACE}°F"
     assert bake.phases[1].core == "207\N{NO-BREAK SPACE}°F"
     salt = row(dough.aside, "salt")

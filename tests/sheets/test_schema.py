@@ -8,7 +8,7 @@ from typing import Any, Literal, NamedTuple
 import jsonschema
 import pytest
 
-from manchet.sheets.schema import schema_of
+from manchet.sheets.page.schema import schema_of
 
 
 class Loaf(NamedTuple):

@@ -13,11 +13,12 @@ from sheets.test_own_pictures import PNG, SVG
 from sheets.work import ISSUE, PLAIN_HOUSE, prepared, sheet
 
 from manchet.cli.main import command
-from manchet.sheets.html import html_of
-from manchet.sheets.pdf import Pdf, pdf_of
-from manchet.sheets.prep_view import prep_sheet
-from manchet.sheets.step_pictures import spans
-from manchet.sheets.views import Figure, Figures, Line, PrepSheet, Steps
+from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
+from manchet.sheets.forms.prep_sheet.view import IllustrationRow, PrepSheet, Steps
+from manchet.sheets.page.pdf import Pdf, pdf_of
+from manchet.sheets.parts.step_pictures import lines_beside
+from manchet.sheets.parts.views import Illustration, StepLine
+from manchet.sheets.registry import html_of
 
 LOAF = """formula Quay loaf
   kind tin loaf
@@ -57,13 +58,15 @@ kitchen House
 """
 
 
-def lines(view: PrepSheet) -> list[Line]:
+def lines(view: PrepSheet) -> list[StepLine]:
     parts = [part for block in view.blocks for group in block.parts for part in group]
     return [line for part in parts if isinstance(part, Steps) for line in part.lines]
 
 
-def rows(view: PrepSheet) -> list[Figures]:
-    return [part for block in view.blocks for group in block.parts for part in group if isinstance(part, Figures)]
+def rows(view: PrepSheet) -> list[IllustrationRow]:
+    return [
+        part for block in view.blocks for group in block.parts for part in group if isinstance(part, IllustrationRow)
+    ]
 
 
 def plain(text: str) -> str:
@@ -115,14 +118,14 @@ def test_no_pictures_means_none() -> None:
 
 
 def test_a_picture_spans_the_lines_it_needs_and_no_more() -> None:
-    def shown(high: int) -> tuple[Figure, ...]:
-        return (Figure("x", high=high),)
+    def shown(high: int) -> tuple[Illustration, ...]:
+        return (Illustration("x", high=high),)
 
-    assert spans([shown(20), (), (), ()], 11) == (2, 0, 0, 0)
-    assert spans([shown(40), (), shown(9), ()], 11) == (2, 0, 1, 0), "up to the next picture"
-    assert spans([(), shown(90)], 11) == (0, 1), "up to the end"
-    assert spans([shown(10) * 2, (), ()], 11) == (3, 0, 0), "two of them, one under the other"
-    assert spans([], 11) == () and spans([(), ()], 11) == (0, 0)
+    assert lines_beside([shown(20), (), (), ()], 11) == (2, 0, 0, 0)
+    assert lines_beside([shown(40), (), shown(9), ()], 11) == (2, 0, 1, 0), "up to the next picture"
+    assert lines_beside([(), shown(90)], 11) == (0, 1), "up to the end"
+    assert lines_beside([shown(10) * 2, (), ()], 11) == (3, 0, 0), "two of them, one under the other"
+    assert lines_beside([], 11) == () and lines_beside([(), ()], 11) == (0, 0)
 
 
 def test_a_table_has_as_many_cells_as_its_columns() -> None:

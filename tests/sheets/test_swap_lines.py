@@ -18,7 +18,7 @@ from manchet.workspace.rendering import Version, made
 VARIANT = "\n  variant dried yeast\n    swap fresh yeast for instant yeast\n"
 SAID = "instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 % made up"
 WISH = Wish(
-    kinds=("sheet", "card", "handout"), forms=("html", "json"), when=When(datetime(2026, 11, 28, 7, 0), True)
+    kinds=("sheet", "card", "handout"), formats=("html", "json"), when=When(datetime(2026, 11, 28, 7, 0), True)
 )  # fmt: skip
 
 

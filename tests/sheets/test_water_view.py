@@ -5,11 +5,11 @@ import re
 from works import work_in
 
 from manchet.figures.water.water_grid import water_of
-from manchet.sheets.measures import Measures
-from manchet.sheets.views import House
-from manchet.sheets.water_values import Water
-from manchet.sheets.water_view import STEP, water_view
-from manchet.sheets.words_of import words_of
+from manchet.sheets.forms.prep_sheet.view import WaterPanel
+from manchet.sheets.forms.prep_sheet.water_panel import STEP, water_panel
+from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
@@ -44,12 +44,12 @@ METRIC = House()
 AMERICAN = House("Letter", "US", "F", "American")
 
 
-def view(house: House = METRIC, kitchen: str = KITCHEN, loaf: str = LOAF) -> Water:
+def view(house: House = METRIC, kitchen: str = KITCHEN, loaf: str = LOAF) -> WaterPanel:
     bakery = read([SourceText("loaf.bake", loaf + kitchen)])
     work = work_in(bakery, bakery.formulas[0])
     water = water_of(work, STEP[house.degrees])
     assert water is not None
-    return water_view(water, Measures(house, words_of(house.words)))
+    return water_panel(water, Measures(house, words_of(house.words)))
 
 
 def figures(text: str) -> list[int]:

@@ -11,12 +11,15 @@ from sheets.work import card, prepared, sheet
 from manchet.batch.order import Order
 from manchet.batch.weighing import weighings
 from manchet.formula.model import Range
-from manchet.sheets.caution_view import in_degrees
-from manchet.sheets.html import blank, html_of, places
-from manchet.sheets.measures import Measures
-from manchet.sheets.room import PAGES, flowing
-from manchet.sheets.views import Divide, House, PrepSheet, Row, Steps
-from manchet.sheets.words_of import words_of
+from manchet.sheets.forms.prep_sheet.page_breaks import PAGES, with_page_breaks
+from manchet.sheets.forms.prep_sheet.view import DivideList, PrepSheet, Steps
+from manchet.sheets.page.house import House
+from manchet.sheets.page.html import blank, places
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.caution import in_degrees
+from manchet.sheets.parts.views import WeighRow
+from manchet.sheets.registry import html_of
 
 METRIC = Measures(House(), words_of("British"))
 US = Measures(House("Letter", "US", "F", "American"), words_of("American"))
@@ -93,10 +96,12 @@ def test_no_caution_keeps_a_bare_degree() -> None:
 
 
 def test_points_stand_under_one_another() -> None:
-    rows = tuple(Row(name, weight, "g") for name, weight in (("flour", "1,485"), ("yeast", "1.5"), ("salt", "24.30")))
+    rows = tuple(
+        WeighRow(name, weight, "g") for name, weight in (("flour", "1,485"), ("yeast", "1.5"), ("salt", "24.30"))
+    )
     assert places(rows) == 2
     assert [r.weight + blank(r.weight, places(rows)) for r in rows] == ["1,485.00", "1.50", "24.30"]
-    assert places((*rows, Row("milk", "4¼", "oz"))) == 0 and blank("1,485", 0) == ""
+    assert places((*rows, WeighRow("milk", "4¼", "oz"))) == 0 and blank("1,485", 0) == ""
 
 
 def test_what_is_set_aside_is_said_aloud() -> None:
@@ -112,7 +117,7 @@ def test_a_stage_breaks_only_where_half_a_page_would_be_empty() -> None:
 
     def flows(head_lines: int, steps: int) -> bool:
         some = dough._replace(parts=((Steps((line,) * steps),),), goes=())
-        return flowing(view._replace(head=view.head[:1] * head_lines, blocks=(some,)))[0].long[0]
+        return with_page_breaks(view._replace(head=view.head[:1] * head_lines, blocks=(some,)))[0].long[0]
 
     assert not flows(2, 3), "it fits"
     assert flows(2, 14), "most of the page would be empty"
@@ -130,7 +135,7 @@ def test_the_last_stage_breaks_for_the_foot() -> None:
 
     def flags(steps: int, blocks: int) -> list[tuple[bool, ...]]:
         some = dough._replace(rows=dough.rows[:1], aside=(), notes=(), parts=((Steps((line,) * steps),),), goes=())
-        return [one.long for one in flowing(view._replace(head=view.head[:1], blocks=(some,) * blocks))]
+        return [one.long for one in with_page_breaks(view._replace(head=view.head[:1], blocks=(some,) * blocks))]
 
     fills = max(n for n in range(40) if flags(n, 2)[0] == (False,))
     assert flags(fills, 1) == [(True,)], "it fits, but not with the foot"
@@ -165,7 +170,7 @@ def test_what_is_left_at_the_scale_is_said() -> None:
             for b in sheet(by_weight.format(grams)).blocks
             for group in b.parts
             for p in group
-            if isinstance(p, Divide)
+            if isinstance(p, DivideList)
         ]
         for grams in (850, 862)
     ]
@@ -193,8 +198,8 @@ def test_a_dough_three_times_the_written_one_keeps_its_warmth() -> None:
     assert "a large dough keeps its warmth" not in html_of(sheet(FERRY, order=Order(flour=flour * 2)))
 
 
-def divided(view: PrepSheet) -> list[Divide]:
-    return [part for block in view.blocks for group in block.parts for part in group if isinstance(part, Divide)]
+def divided(view: PrepSheet) -> list[DivideList]:
+    return [part for block in view.blocks for group in block.parts for part in group if isinstance(part, DivideList)]
 
 
 def test_pieces_are_weighed_off_without_what_is_added_to_them_afterwards() -> None:

@@ -10,9 +10,12 @@ from works import work_in
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
-from manchet.sheets.card_view import timing_card
-from manchet.sheets.prep_view import prep_sheet
-from manchet.sheets.views import House, Issue, PrepSheet, TimingCard
+from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
+from manchet.sheets.forms.prep_sheet.view import PrepSheet
+from manchet.sheets.forms.timing_card.card import timing_card
+from manchet.sheets.forms.timing_card.view import TimingCard
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
 from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import read

@@ -21,7 +21,9 @@ from manchet.cli.reporting import UNEXPLAINED, said
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import show
-from manchet.workspace.print_options import FORMS, KINDS, ON_DEMAND, Wish, printed_day
+from manchet.sheets.form import Form
+from manchet.sheets.registry import FORMS
+from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, Wish, printed_day
 from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
@@ -37,10 +39,8 @@ EXAMPLES = (
     "manchet build recipes --out sheets --only sheet,pdf --paper Letter --units US --temperature F",
 )
 
-NO_FALLING_OVEN = (
-    "no oven card was made: nothing that was asked for is baked in an oven of which the kitchen says how it grows colder, "
-    "as measured, in a line such as `falls 12 C an hour from 250 C`"
-)
+NAMED = (*KINDS, *ON_DEMAND, *FORMATS)
+"""What can stand after `--only`."""
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -61,10 +61,10 @@ def printing(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument(
         "--only",
-        type=some_of(*KINDS, *ON_DEMAND, *FORMS),
+        type=some_of(*NAMED),
         default=(),
         metavar="LIST",
-        help="some of sheet,card,house,oven,handout,html,pdf,json",
+        help=f"some of {','.join(NAMED)}",
     )
     parser.add_argument("--paper", type=one_of("A4", "Letter"), default=None, metavar="PAPER", help="A4 or Letter")
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
@@ -122,8 +122,10 @@ def run(options: argparse.Namespace) -> int:
     if any(one.unexplained for one in results):
         return ERRORS
     lacking = next((one.lacking for one in results if one.lacking), "")
-    if "oven" in options.only and not lacking and not _oven_cards(results):
-        print(NO_FALLING_OVEN, file=sys.stderr)
+    unmade = [form for form in _with_a_reason(options.only) if not lacking and not _made_of(form, results)]
+    for form in unmade:
+        print(form.none_made, file=sys.stderr)
+    if unmade:
         return ERRORS
     if lacking:
         print(f"no PDF was written: {lacking}", file=sys.stderr)
@@ -131,8 +133,14 @@ def run(options: argparse.Namespace) -> int:
     return MISSING if status == FINE and lacking else status
 
 
-def _oven_cards(results: Sequence[Built]) -> list[str]:
-    return [path for one in results for path in (*one.written, *one.same) if not one.is_formula and ".oven." in path]
+def _with_a_reason(only: Sequence[str]) -> list[Form]:
+    """The forms that were asked for by name and may have nothing to say."""
+    return [form for form in FORMS if form.none_made and form.name in only]
+
+
+def _made_of(form: Form, results: Sequence[Built]) -> bool:
+    files = (os.path.basename(path) for one in results for path in (*one.written, *one.same))
+    return any(f".{form.name}." in file for file in files)
 
 
 def _left_at_their_own(jobs: Sequence[Job]) -> None:
@@ -146,13 +154,13 @@ def wish_of(options: argparse.Namespace) -> Wish:
     kinds = tuple(kind for kind in (*KINDS, *ON_DEMAND) if kind in options.only) or _kinds(options)
     if "handout" not in kinds and _only_for_the_handout(options):
         raise Unknown("--benches and --blanks are for the handout, and --only leaves it out", "write --only handout")
-    forms = tuple(form for form in FORMS if form in options.only) or FORMS
+    formats = tuple(name for name in FORMATS if name in options.only) or FORMATS
     now = _now()
     return Wish(
         order=sizing.order_of(options) if hasattr(options, "pieces") else Wish().order,
         kitchen=options.kitchen,
         kinds=kinds,
-        forms=forms,
+        formats=formats,
         paper=options.paper or "",
         units=options.units or "",
         degrees=options.temperature or "",

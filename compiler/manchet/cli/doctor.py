@@ -70,7 +70,7 @@ def _libraries() -> list[Finding]:
 
 def _pdf() -> list[Finding]:
     try:
-        from manchet.sheets.pdf import NoPdf, pdf_of
+        from manchet.sheets.page.pdf import NoPdf, pdf_of
     except ImportError as error:
         return [Finding("missing", "pdf", f"cannot start: {error.name} is not installed")]
     # A page with a figure and a fraction in it: that needs Pango, HarfBuzz and the font to work together.

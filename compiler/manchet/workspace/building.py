@@ -14,6 +14,8 @@ from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.sheets.form import About
+from manchet.sheets.registry import forms_about
 from manchet.syntax.openings import HOUSE
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery, Changes
@@ -22,7 +24,7 @@ from manchet.workspace.headings import Block
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, has_errors, kitchen_of, not_refused
 from manchet.workspace.posted_cards import Baking, posted
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import FORMS, KINDS, ON_DEMAND, Wish
+from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, Wish
 from manchet.workspace.rendering import Made, Version, made
 from manchet.workspace.replacing import last_sheets
 from manchet.workspace.selection import Asked
@@ -136,10 +138,8 @@ def built(
 
 def with_last(jobs: Sequence[Job], folder: str) -> list[Job]:
     """The jobs, with what the sheets that lie in the output folder say of themselves."""
-    return [
-        job._replace(version=job.version._replace(last=last_sheets(folder, job.slug, ("sheet", "card"))))
-        for job in jobs
-    ]
+    kinds = tuple(form.name for form in forms_about(About.FORMULA))
+    return [job._replace(version=job.version._replace(last=last_sheets(folder, job.slug, kinds))) for job in jobs]
 
 
 def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job]) -> list[Made]:
@@ -155,7 +155,8 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], 
     not_refused(bakery)
     kitchen_of(bakery, wish.kitchen, "")
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
-    committed = {job.path: job.version.edited for job in jobs if job.version.commit and "sheet" in wish.kinds}
+    compares = any(form.compares for form in wish.forms(About.FORMULA))
+    committed = {job.path: job.version.edited for job in jobs if job.version.commit and compares}
     former = former_overalls(asked, committed)
     for job in jobs:
         reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))
@@ -183,7 +184,7 @@ def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
 def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[Job], wish: Wish) -> Baking:
     """What is baked of all that this run makes, for the cards at the ovens. The bakery is read again where these jobs are
     only a part of it. A variant is baked where it was asked for by name: else it would stand beside its own formula."""
-    if "oven" not in wish.kinds or not any(oven.falls for kitchen in bakery.kitchens for oven in kitchen.ovens):
+    if not any(form.fits(kitchen) for form in wish.forms(About.BAKEHOUSE) for kitchen in bakery.kitchens):
         return Baking((), ())
     if {job.path for job in posts} != {job.path for job in jobs}:
         paths = {job.path for job in posts}
@@ -216,7 +217,7 @@ def written(one: Made, folder: str) -> Built:
     """Writes what was made of one formula or kitchen."""
     new: list[str] = []
     same: list[str] = []
-    for ending, data in one.files.items():
+    for ending, data in sorted(one.files.items()):
         path = os.path.join(folder, f"{one.slug}.{ending}")
         (new if write(path, data) else same).append(path)
     there = [name for name in sorted(os.listdir(folder)) if is_of(one.slug, name)]
@@ -236,6 +237,6 @@ def written(one: Made, folder: str) -> Built:
 
 
 def is_of(slug: str, name: str) -> bool:
-    """Whether a file in the output folder is one of the sheets of this name, in any of their forms."""
-    kind, _, form = name.removeprefix(f"{slug}.").partition(".")
-    return name.startswith(f"{slug}.") and kind in (*KINDS, *ON_DEMAND) and form in FORMS
+    """Whether a file in the output folder is one of the sheets of this name, in any of their formats."""
+    kind, _, ending = name.removeprefix(f"{slug}.").partition(".")
+    return name.startswith(f"{slug}.") and kind in (*KINDS, *ON_DEMAND) and ending in FORMATS

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Iterator, Mapping
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -12,9 +12,11 @@ from manchet.diagnostics.reports import report
 from manchet.formula.model import Formula
 from manchet.formula.picture import Picture
 from manchet.formula.pictured import pictures_named
-from manchet.sheets.own_picture import MOST_BYTES, Shown, shown
-from manchet.sheets.views import Figure
 from manchet.source.files import Stamp, stamp_of
+from manchet.workspace.picture_file import MOST_BYTES, SafePicture, safe_picture
+
+if TYPE_CHECKING:
+    from manchet.sheets.parts.views import Illustration
 
 _SAYS = {
     "large": ("picture-too-large", "is larger than a page can use", f"save it smaller: {MOST_BYTES // 1_000_000} MB at most"),
@@ -24,21 +26,22 @@ _SAYS = {
 }  # fmt: skip
 
 
-def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Figure]]:
+def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Illustration]]:
     """The pictures that can be shown; one that cannot is a warning, and left out.
 
     `root` is the bakery's folder; a place's path is its file's from where the command runs. A stage of the house that
     stands in another folder has its pictures there.
     """
-    from manchet.sheets.words_of import words_of
+    from manchet.sheets.page.words import words_of
+    from manchet.sheets.parts.views import Illustration
 
-    figures: dict[Picture, Figure] = {}
+    figures: dict[Picture, Illustration] = {}
     reports: list[Diagnostic] = []
     for picture, (found, wrong) in _opened(pictures_named(formula), root):
         reports += wrong
         if found is not None:
             name = os.path.splitext(os.path.basename(picture.path))[0]
-            figures[picture] = Figure(found.title or words_of("").say("drawings.own", name), data=found.address)
+            figures[picture] = Illustration(found.title or words_of("").say("drawings.own", name), data=found.address)
     return Outcome(figures, tuple(reports))
 
 
@@ -53,7 +56,7 @@ def stamps_of(formula: Formula, root: str) -> Mapping[str, Stamp | None]:
     return {file: stamp_of(file) for file in files if file is not None}
 
 
-def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, Outcome[Shown | None]]]:
+def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, Outcome[SafePicture | None]]]:
     """Each picture once. What is wrong with a file is said once, wherever it is named again."""
     bad: set[tuple[str, str]] = set()
     for picture in dict.fromkeys(pictures):
@@ -66,12 +69,12 @@ def _opened(pictures: Iterable[Picture], root: str) -> Iterator[tuple[Picture, O
         yield picture, found
 
 
-def _made_safe(path: str, place: Place, root: str) -> Outcome[Shown | None]:
+def _made_safe(path: str, place: Place, root: str) -> Outcome[SafePicture | None]:
     data, reports = _read(path, place, root)
     if data is None:
         return Outcome(None, reports)
-    made = shown(data)
-    if isinstance(made, Shown):
+    made = safe_picture(data)
+    if isinstance(made, SafePicture):
         return Outcome(made)
     name, says, way_out = _SAYS[made.why]
     what = f": {made.what}" if made.what else ""

@@ -6,16 +6,14 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from manchet.batch.work import Work
-from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.kitchen.model import Kitchen
-from manchet.sheets.oven_card_values import OvenCard
-from manchet.sheets.views import HouseCard
+from manchet.sheets.form import About, Bakehouse, PageSetup
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.opening import kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import Wish
-from manchet.workspace.rendering import Made, Version, house_of, in_forms, issue_of
+from manchet.workspace.rendering import Made, Version, house_of, in_formats, issue_of
 from manchet.workspace.selection import Asked
 from manchet.workspace.slugs import slugs
 from manchet.workspace.unprintable import unprintable
@@ -49,41 +47,21 @@ def posted(asked: Asked, bakery: Bakery, baking: Baking, wish: Wish, press: Pres
 
 
 def _cards(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version, press: Press) -> Made:
-    views: list[HouseCard | OvenCard] = []
-    if "house" in wish.kinds:
-        from manchet.cautions.house import card_of
-        from manchet.sheets.caution_view import house_card
-
-        views.append(house_card(kitchen.name, card_of(kitchen), issue_of(wish, version), house_of(kitchen, wish)))
-    if "oven" in wish.kinds:
-        card = _oven_card(kitchen, baking, wish, version)
-        views += () if card is None else (card,)
+    page = PageSetup(issue_of(wish, version), house_of(kitchen, wish))
+    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing))
+    rendered = (
+        *(form.render(kitchen, page) for form in wish.forms(About.KITCHEN) if form.fits(kitchen)),
+        *(form.render(bakehouse, page) for form in wish.forms(About.BAKEHOUSE) if form.fits(kitchen)),
+    )
+    views = [outcome.value for outcome in rendered if outcome.value is not None]
     files: dict[str, bytes] = {}
-    reports: list[Diagnostic] = []
+    reports = [report for outcome in rendered for report in outcome.diagnostics]
     lacking = ""
     for view in views:
-        printed = in_forms(
-            view, wish.forms, press, (version.file, kitchen.place.line if kitchen.place else 0, view.form)
-        )
-        files |= {f"{view.form}.{form}": content for form, content in printed.files.items()}
+        line = kitchen.place.line if kitchen.place else 0
+        printed = in_formats(view, wish.formats, press, (version.file, line, view.form))
+        files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
         lacking = lacking or printed.lacking
-        reports += () if kitchen.place is None else unprintable(printed.missing, view, view.form, kitchen.place)
+        reports += () if kitchen.place is None else unprintable(printed.missing, view, kitchen.place)
     title = views[0].title if views else kitchen.name
     return Made(title, files, tuple(reports), lacking, is_formula=False)
-
-
-def _oven_card(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version) -> OvenCard | None:
-    """None where this run bakes nothing in an oven of the kitchen that falls: then the last card stays."""
-    falling = [oven for oven in kitchen.ovens if oven.falls]
-    if not falling:
-        return None
-    from manchet.figures.oven.bakes import bakes_of
-    from manchet.figures.oven.loading_order import ordered
-    from manchet.sheets.oven_card_view import oven_card
-
-    bakes = [bake for work in baking.works for bake in bakes_of(work)]
-    plans = [ordered(own, oven) for oven in falling if (own := [bake for bake in bakes if bake.oven == oven])]
-    formulas = {work.formula.name: work.formula for work in baking.works}
-    missing = [name for name, _ in baking.missing]
-    issue, house = issue_of(wish, version), house_of(kitchen, wish)
-    return oven_card(kitchen.name, plans, formulas, missing, issue, house) if plans else None

@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
-from manchet.sheets.pdf import NoPdf, Pdf, pdf_of
+from manchet.sheets.page.pdf import NoPdf, Pdf, pdf_of
 
 if TYPE_CHECKING:
     from concurrent.futures import ProcessPoolExecutor

@@ -6,16 +6,18 @@ from datetime import datetime
 from typing import NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
+from manchet.sheets.form import About, Form
+from manchet.sheets.registry import FORMS, forms_about
 from manchet.timing.when import When
 
-KINDS = ("sheet", "card", "house", "oven")
-ON_DEMAND = ("handout",)
+KINDS = tuple(form.name for form in FORMS if not form.on_demand)
+ON_DEMAND = tuple(form.name for form in FORMS if form.on_demand)
 """Printed only where it is asked for by name."""
-FORMS = ("html", "pdf", "json")
+FORMATS = ("html", "pdf", "json")
 
 
 class Wish(NamedTuple):
-    """`kinds` and `forms` are some of KINDS and FORMS. "" leaves paper, units, degrees and words to the kitchen.
+    """`kinds` are the names of forms, and `formats` some of FORMATS. "" leaves paper, units, degrees and words to the kitchen.
 
     The day and the clock come in, so that the same input gives the same sheet.
     """
@@ -23,7 +25,7 @@ class Wish(NamedTuple):
     order: Order = AS_WRITTEN
     kitchen: str = ""
     kinds: tuple[str, ...] = KINDS
-    forms: tuple[str, ...] = FORMS
+    formats: tuple[str, ...] = FORMATS
     paper: str = ""
     units: str = ""
     degrees: str = ""
@@ -44,6 +46,10 @@ class Wish(NamedTuple):
     """For a class of so many benches, the handout has the teacher's weigh-out; 0 for none."""
     blanks: bool = False
     """The handout leaves its per cents blank, with the answers on a page of their own."""
+
+    def forms(self, about: About) -> tuple[Form, ...]:
+        """The forms about one sort of thing that are to be printed."""
+        return tuple(form for form in forms_about(about) if form.name in self.kinds)
 
     def day_of(self, ready: datetime) -> str:
         return printed_day(ready) if self.dated else self.today

@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from manchet.batch.order import AS_WRITTEN
-from manchet.batch.scales import System
-from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
-from manchet.sheets.handout_values import Handout
-from manchet.sheets.oven_card_values import OvenCard
-from manchet.sheets.own_pictures import Pictures
-from manchet.sheets.pdf import NoPdf
-from manchet.sheets.views import House, Issue, Sheet
+from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
+from manchet.sheets.page.pdf import NoPdf
+from manchet.sheets.page.view import View
+from manchet.sheets.parts.own_pictures import Pictures
+from manchet.sheets.registry import FORMS, html_of
 from manchet.source.files import Stamp
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.pictures import pictures_of, stamps_of
@@ -58,7 +58,7 @@ class Made(NamedTuple):
 
 
 class Printed(NamedTuple):
-    """A page by its forms; what a PDF would need, or ""; signs that stand in it and are not in the font."""
+    """A page by its formats; what a PDF would need, or ""; signs that stand in it and are not in the font."""
 
     files: Mapping[str, bytes]
     lacking: str = ""
@@ -76,29 +76,57 @@ def made(bakery: Bakery, formula: Formula, wish: Wish, version: Version, press: 
     work = asked.value
     shows = stamps_of(formula, root) if _shows_pictures(wish) else {}
     pictures, reports = _pictures(formula, wish, root)
-    sheets, more = _views(work, wish, version, pictures)
-    reports = (*reports, *more, *_of_this_size(work, wish))
-    views: dict[str, Sheet | Handout] = {**sheets}
-    if "handout" in wish.kinds:
-        from manchet.workspace.handouts import taken_home
-
-        taken = taken_home(bakery, formula, wish, issue_of(wish, version), house_of(work.kitchen, wish), pictures)
-        reports = (*reports, *taken.diagnostics)
-        if taken.value is not None:
-            views["handout"] = taken.value
+    house, issue = house_of(work.kitchen, wish), issue_of(wish, version)
+    page = PageSetup(issue, house, pictures, wish.when, version.before, wish.benches, wish.blanks)
+    rendered = (
+        *_rendered(work, wish.forms(About.FORMULA), page._replace(issue=_timed(work, wish, issue)), version),
+        *_at_home(bakery, formula, wish, page, version),
+    )
+    reports = (*reports, *(report for outcome in rendered for report in outcome.diagnostics))
+    reports = (*reports, *_of_this_size(work, wish))
     files: dict[str, bytes] = {}
     lacking = ""
-    for kind, view in views.items():
-        printed = in_forms(view, wish.forms, press, (formula.place.path, formula.place.line, kind))
-        files |= {f"{kind}.{form}": content for form, content in printed.files.items()}
-        lacking = lacking or printed.lacking
-        reports = (*reports, *unprintable(printed.missing, view, kind, formula.place))
+    for view in (outcome.value for outcome in rendered):
+        if view is not None:
+            printed = in_formats(view, wish.formats, press, (formula.place.path, formula.place.line, view.form))
+            files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
+            lacking = lacking or printed.lacking
+            reports = (*reports, *unprintable(printed.missing, view, formula.place))
     return Made(formula.name, files, (*asked.diagnostics, *reports), lacking, shows=shows)
+
+
+def _rendered(what: Any, forms: Sequence[Form], page: PageSetup, version: Version) -> tuple[Outcome[View | None], ...]:
+    return tuple(form.render(what, page._replace(issue=_replacing(page.issue, version, form.name))) for form in forms)
+
+
+def _at_home(
+    bakery: Bakery, formula: Formula, wish: Wish, page: PageSetup, version: Version
+) -> tuple[Outcome[View | None], ...]:
+    """The forms that are about a work of their own; none, with the reason, where the size asked for cannot be made."""
+    forms = wish.forms(About.HOME)
+    if not forms:
+        return ()
+    from manchet.workspace.home_work import home_work
+
+    home = home_work(bakery, formula, wish, page.house)
+    if home.value is None:
+        return (Outcome(None, home.diagnostics),)
+    return (Outcome(None, home.diagnostics), *_rendered(home.value, forms, page, version))
+
+
+def _timed(work: Work, wish: Wish, issue: Issue) -> Issue:
+    """With the day and the hour that the bread is out of the oven, where it is known what the timing counts from."""
+    if wish.when is None:
+        return issue
+    from manchet.timing.card.card import card_of
+
+    card = card_of(work, wish.when)
+    return issue._replace(date=wish.day_of(card.ready), out_at=wish.clock_of(card.out_of_oven))
 
 
 def _of_this_size(work: Work, wish: Wish) -> tuple[Diagnostic, ...]:
     """What an amount that was asked for wants of mixer, oven and tins. The file's own amount was judged with the file."""
-    if wish.order == AS_WRITTEN or {"sheet", "card"}.isdisjoint(wish.kinds):
+    if wish.order == AS_WRITTEN or not wish.forms(About.FORMULA):
         return ()
     from manchet.checks.registry import check_size
 
@@ -115,7 +143,7 @@ def _pictures(formula: Formula, wish: Wish, root: str) -> Outcome[Pictures]:
 
 
 def _shows_pictures(wish: Wish) -> bool:
-    return wish.pictures and not {"sheet", "handout"}.isdisjoint(wish.kinds)
+    return wish.pictures and any(form.illustrated for form in FORMS if form.name in wish.kinds)
 
 
 def house_of(kitchen: Kitchen, wish: Wish) -> House:
@@ -135,49 +163,22 @@ def _state(version: Version) -> str:
     return f"edited since {version.commit}" if version.edited and version.commit else version.commit
 
 
-def _views(work: Work, wish: Wish, version: Version, pictures: Pictures) -> Outcome[Mapping[str, Sheet]]:
-    house = house_of(work.kitchen, wish)
-    issue = issue_of(wish, version)
-    views: dict[str, Sheet] = {}
-    reports: tuple[Diagnostic, ...] = ()
-    if wish.when is not None:
-        from manchet.timing.card.card import card_of
-
-        card = card_of(work, wish.when)
-        issue = issue._replace(date=wish.day_of(card.ready), out_at=wish.clock_of(card.out_of_oven))
-        if "card" in wish.kinds:
-            from manchet.sheets.card_view import timing_card
-
-            views["card"] = timing_card(work, wish.when, _replacing(issue, version, "card"), house)
-    if "sheet" in wish.kinds:
-        from manchet.sheets.prep_view import prep_sheet
-
-        issue = _replacing(issue, version, "sheet")
-        views["sheet"] = prep_sheet(work, issue, house, version.before, pictures)
-        reports = weighings(work, System.US if house.units == "US" else System.METRIC).diagnostics
-    return Outcome(views, reports)
-
-
 def _replacing(issue: Issue, version: Version, kind: str) -> Issue:
     last = version.last.get(kind)
     return issue if last is None else issue._replace(replaces=last.replaced_by(issue.date, issue.digest))
 
 
-def in_forms(
-    view: Sheet | Handout | OvenCard, forms: tuple[str, ...], press: Press, key: tuple[str, int, str]
-) -> Printed:
-    """The page in each form that is wanted."""
-    from manchet.sheets.html import html_of
-
+def in_formats(view: View, formats: tuple[str, ...], press: Press, key: tuple[str, int, str]) -> Printed:
+    """The page in each format that is wanted."""
     html = html_of(view)
     data: dict[str, bytes] = {}
-    if "html" in forms:
+    if "html" in formats:
         data["html"] = html.encode()
-    if "json" in forms:
-        from manchet.sheets.data import json_of
+    if "json" in formats:
+        from manchet.sheets.page.json_data import json_of
 
         data["json"] = json_of(view).encode()
-    if "pdf" in forms and press.printed.get(key) != html:
+    if "pdf" in formats and press.printed.get(key) != html:
         pdf = press.print_page(html)
         if isinstance(pdf, NoPdf):
             return Printed(data, f"{pdf.reason}; {pdf.install}")

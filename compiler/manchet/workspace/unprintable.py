@@ -10,23 +10,25 @@ from manchet.diagnostics.reports import report
 
 
 class Page(Protocol):
-    """Any view: a tuple of texts and further tuples, with a title."""
+    """Any view: a tuple of texts and further tuples, with a title and the name of its form."""
 
     @property
     def title(self) -> str: ...
+    @property
+    def form(self) -> str: ...
 
 
 LONGEST = 60
 """Letters of the text that is quoted."""
 
 
-def unprintable(missing: tuple[str, ...], view: Page, kind: str, place: Place) -> tuple[Diagnostic, ...]:
+def unprintable(missing: tuple[str, ...], view: Page, place: Place) -> tuple[Diagnostic, ...]:
     """A warning for each such sign, with the first text of the page in which it stands."""
     return tuple(
         report(
             "sign-not-in-font",
             place,
-            f"the {kind} of {view.title} cannot print {_name(sign)}{_where(sign, view)}",
+            f"the {view.form} of {view.title} cannot print {_name(sign)}{_where(sign, view)}",
             "write it with letters that are printed, or take the HTML page, whose letters are the reader's own",
         )
         for sign in missing

@@ -14,8 +14,8 @@ from manchet.formula.model import Range, Step
 from manchet.sheets.drawings import curve, finger, folds, plaits, scoring, shapes
 from manchet.sheets.drawings.filling import filling
 from manchet.sheets.drawings.pen import Drawing, drawing
-from manchet.sheets.measures import Measures
-from manchet.sheets.words_of import Words
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import Words
 from manchet.syntax.vocabulary import RISES_WARM
 
 SHAPE_WORDS = {

@@ -16,7 +16,7 @@ MOST_LETTERS = 32
 """Of a name beside its lane; the table has it in full."""
 
 
-class Lane(NamedTuple):
+class FallingLane(NamedTuple):
     """One thing: its name, from when to when the floor has its heat, and when its loads are in. Hours."""
 
     name: str
@@ -25,7 +25,9 @@ class Lane(NamedTuple):
     loads: tuple[tuple[float, float], ...]
 
 
-def way_down(points: Sequence[tuple[float, float]], lanes: Sequence[Lane], degree: str, hour: str, key: str) -> Art:
+def way_down(
+    points: Sequence[tuple[float, float]], lanes: Sequence[FallingLane], degree: str, hour: str, key: str
+) -> Art:
     """`points` are hours and degrees in the house's own, from corner to corner; `key` says what black and outline are."""
     last = max([1.0, *(hours for hours, _ in points), *(lane.closes for lane in lanes)])
     step = _apart(max(heat for _, heat in points) - min(heat for _, heat in points), 6, (10, 20, 25, 50, 100))

@@ -9,8 +9,9 @@ from manchet.figures.losses.level import Level, Stands, level_of
 from manchet.formula.model import Range, Reach, Step
 from manchet.quantities.units import INCH
 from manchet.sheets.drawings import levels
+from manchet.sheets.drawings.levels import Captions, VesselCut
 from manchet.sheets.drawings.pen import Drawing, drawing
-from manchet.sheets.measures import Measures
+from manchet.sheets.page.measures import Measures
 from manchet.syntax.vocabulary import RISES
 
 UNKNOWN_BEFORE, UNKNOWN_AFTER = 0.42, 0.8
@@ -50,7 +51,7 @@ def _drawn(stands: Stands, level: Level, gap: Range | None, m: Measures) -> Draw
     after = "" if level.after is None or gap is not None else _high(level.after, level.depth, m)
     below = "" if gap is None else m.length(gap)
     seam = words[f"manner.seam {stands.seam}"] if stands.seam else ""
-    said = levels.Said(
+    said = Captions(
         tuple(filter(None, (words["drawings.before"] if rises else "", before))),
         tuple(filter(None, (words["drawings.after"], after))) if rises else (),
         below,
@@ -59,7 +60,7 @@ def _drawn(stands: Stands, level: Level, gap: Range | None, m: Measures) -> Draw
     vessel = levels.TIN if stands.word == "tin" else levels.BASKET
     if level.depth is not None and stands.vessel is not None and stands.vessel.rim is not None:
         rim, floor = stands.vessel.rim, stands.vessel.base or stands.vessel.rim
-        vessel = levels.Vessel(float(min(rim)), float(min(floor)), float(level.depth))
+        vessel = VesselCut(float(min(rim)), float(min(floor)), float(level.depth))
         title = words.say(f"drawings.{stands.word}_to_scale", m.length(Range(level.depth, level.depth)))
     else:
         title = words[f"drawings.{stands.word}"]

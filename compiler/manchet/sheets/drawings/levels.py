@@ -12,7 +12,7 @@ MIDDLE, RIGHT = 40.0, 81.0
 WIDEST, DEEPEST = 66.0, 56.0
 
 
-class Vessel(NamedTuple):
+class VesselCut(NamedTuple):
     """Its inside, all in one measure: millimetres where they are known. `bellied`: as a basket, not of straight sides."""
 
     rim: float
@@ -21,12 +21,12 @@ class Vessel(NamedTuple):
     bellied: bool = False
 
 
-TIN = Vessel(100, 76, 80)
-BASKET = Vessel(100, 0, 74, bellied=True)
+TIN = VesselCut(100, 76, 80)
+BASKET = VesselCut(100, 0, 74, bellied=True)
 """Drawn where nobody has measured."""
 
 
-class Said(NamedTuple):
+class Captions(NamedTuple):
     """The words in the drawing, those beside a level in lines; () or "" where there is nothing to say."""
 
     before: tuple[str, ...] = ()
@@ -35,7 +35,7 @@ class Said(NamedTuple):
     seam: str = ""
 
 
-def cut(vessel: Vessel, before: float | None, after: float | None, seam: str, said: Said) -> Art:
+def cut(vessel: VesselCut, before: float | None, after: float | None, seam: str, said: Captions) -> Art:
     """`before` (dashed) and `after` as shares of the depth, over 1 above the rim; `seam`: "up", "down" or ""."""
     scale = min(WIDEST / max(vessel.rim, vessel.floor), DEEPEST / vessel.depth)
     deep = vessel.depth * scale
@@ -60,7 +60,7 @@ def cut(vessel: Vessel, before: float | None, after: float | None, seam: str, sa
     return Art(max(80.0, wide), rim + deep + max(room, 15.0 if seam else 5.0), "".join(parts), 4)
 
 
-def _half(vessel: Vessel, scale: float, rim: float, y: float) -> float:
+def _half(vessel: VesselCut, scale: float, rim: float, y: float) -> float:
     """From the middle to the wall at this height."""
     deep = vessel.depth * scale
     down = min(max((y - rim) / deep, 0.0), 1.0)
@@ -69,7 +69,7 @@ def _half(vessel: Vessel, scale: float, rim: float, y: float) -> float:
     return scale / 2 * (vessel.rim + (vessel.floor - vessel.rim) * down)
 
 
-def _walls(vessel: Vessel, scale: float, rim: float) -> str:
+def _walls(vessel: VesselCut, scale: float, rim: float) -> str:
     top, foot, deep = vessel.rim * scale / 2, vessel.floor * scale / 2, vessel.depth * scale
     edge = line(f"M{n(MIDDLE - top - 6)} {n(rim)} H{n(MIDDLE - top)} M{n(MIDDLE + top)} {n(rim)} h6")
     if vessel.bellied:
@@ -79,7 +79,7 @@ def _walls(vessel: Vessel, scale: float, rim: float) -> str:
     )
 
 
-def _surface(vessel: Vessel, scale: float, rim: float, y: float, width: float, dash: str = "") -> str:
+def _surface(vessel: VesselCut, scale: float, rim: float, y: float, width: float, dash: str = "") -> str:
     """The skin of the dough, a little domed about its level."""
     half = _half(vessel, scale, rim, y + 2)
     bend = half * 0.5
@@ -89,7 +89,7 @@ def _surface(vessel: Vessel, scale: float, rim: float, y: float, width: float, d
     )  # fmt: skip
 
 
-def _beside(vessel: Vessel, scale: float, rim: float, low: float | None, high: float | None, said: Said) -> str:
+def _beside(vessel: VesselCut, scale: float, rim: float, low: float | None, high: float | None, said: Captions) -> str:
     """The words at their levels, moved apart where those lie close."""
     there = [(y, lines) for y, lines in ((high, said.after), (low, said.before)) if y is not None and lines]
     apart = 6 + 5 * max((len(lines) for _, lines in there), default=1)

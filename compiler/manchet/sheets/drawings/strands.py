@@ -24,7 +24,7 @@ def wreath() -> Art:
         for degrees in range(0, 361, 2):
             at = degrees * pi / 180
             far = 33 + 7 * sin(turns * at + shift)
-            points.append(Point(50 + far * sin(at), 50 - far * cos(at), cos(turns * at + shift)))
+            points.append(StrandPoint(50 + far * sin(at), 50 - far * cos(at), cos(turns * at + shift)))
         strands.append(points)
     low = "".join(tube(path_of(((p.x, p.y) for p in points), close=True), 13) for points in strands)
     return Art(100, 100, low + "".join(_on_top(points, 13, 0.25) for points in strands))
@@ -36,7 +36,7 @@ def knot() -> Art:
     for degrees in range(-163, 164, 2):
         t = degrees * pi / 180
         x, y = sin(t) + 2 * sin(2 * t), cos(t) - 2 * cos(2 * t)
-        points.append(Point(50 + 13.5 * x, 52 - 13.5 * y, -sin(3 * t)))
+        points.append(StrandPoint(50 + 13.5 * x, 52 - 13.5 * y, -sin(3 * t)))
     low = tube(path_of((p.x, p.y) for p in points), 15)
     return Art(
         100, 100, low + _on_top(points, 15, 0.1) + _end(points[1], points[0], 15) + _end(points[-2], points[-1], 15)
@@ -52,7 +52,7 @@ def pretzel() -> Art:
     for at in range(len(strand) - 1):
         for part in range(12):
             x, y = _between(strand, at, part / 12)
-            points.append(Point(x, y, 0.0))
+            points.append(StrandPoint(x, y, 0.0))
     last = len(points) - 1
 
     # Of the two places where the arms cross, the left arm lies above at the upper one, the right arm at the lower.
@@ -85,7 +85,7 @@ def _between(points: Sequence[tuple[float, float]], at: int, part: float) -> tup
     return x, y
 
 
-class Point(NamedTuple):
+class StrandPoint(NamedTuple):
     """A point of a strand's middle, and how high it lies: above 0 it is on top."""
 
     x: float
@@ -93,10 +93,10 @@ class Point(NamedTuple):
     height: float
 
 
-def _on_top(points: Sequence[Point], thick: float, least: float) -> str:
+def _on_top(points: Sequence[StrandPoint], thick: float, least: float) -> str:
     """The parts of a strand that lie over others, drawn again."""
     parts, run = [], [0, -1]
-    for at, point in enumerate((*points, Point(0, 0, -9))):
+    for at, point in enumerate((*points, StrandPoint(0, 0, -9))):
         if point.height > least:
             run[1] = at
             continue
@@ -108,7 +108,7 @@ def _on_top(points: Sequence[Point], thick: float, least: float) -> str:
     return "".join(parts)
 
 
-def _end(before: Point, last: Point, thick: float) -> str:
+def _end(before: StrandPoint, last: StrandPoint, thick: float) -> str:
     """The round end of a strand."""
     wide, high = last.x - before.x, last.y - before.y
     far = hypot(wide, high)

@@ -1,0 +1,93 @@
+"""What a printed form is: one folder of `forms`, whose `FORM` says all that the rest of the house knows of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from enum import Enum
+from typing import TYPE_CHECKING, Any, NamedTuple
+
+if TYPE_CHECKING:
+    from fractions import Fraction
+
+    from manchet.batch.work import Work
+    from manchet.diagnostics.outcome import Outcome
+    from manchet.kitchen.model import Kitchen
+    from manchet.sheets.page.house import House
+    from manchet.sheets.page.issue import Issue
+    from manchet.sheets.page.view import View
+    from manchet.sheets.parts.own_pictures import Pictures
+    from manchet.timing.when import When
+
+
+class HomeWork(NamedTuple):
+    """A formula as it is made at home: for one domestic oven, with the preparations it needs, each as much as it needs."""
+
+    work: Work
+    made_ahead: tuple[Work, ...] = ()
+
+
+class Bakehouse(NamedTuple):
+    """A kitchen with all that this run bakes in it; `missing` are the names of what has mistakes in its file."""
+
+    kitchen: Kitchen
+    works: tuple[Work, ...] = ()
+    missing: tuple[str, ...] = ()
+
+
+class About(Enum):
+    """What a form is about, and so what it is rendered from. Those about a kitchen are posted there, once for all formulas."""
+
+    FORMULA = "a Work"
+    HOME = "a HomeWork"
+    KITCHEN = "a Kitchen"
+    BAKEHOUSE = "a Bakehouse"
+
+
+NO_PICTURES: Pictures = {}
+NO_VERSION: Mapping[str, Fraction] = {}
+
+
+class PageSetup(NamedTuple):
+    """What a page adds to the work it shows."""
+
+    issue: Issue
+    house: House
+    pictures: Pictures = NO_PICTURES
+    when: When | None = None
+    """What the timing counts from; None where nobody says."""
+    before: Mapping[str, Fraction] = NO_VERSION
+    """The overall formula of the version before, by key: grams per gram of all flour. {} where there is none."""
+    benches: int = 0
+    """For a class of so many benches; 0 for none."""
+    blanks: bool = False
+    """Per cents are left for the pen."""
+
+
+def fits_any(_: Kitchen) -> bool:
+    return True
+
+
+class Form(NamedTuple):
+    """One printed form. Its printed name is the word `forms.NAME`."""
+
+    name: str
+    """On the command line, in the names of its files (`tern-loaf.sheet.pdf`), and in `form` of its view."""
+    place: int
+    """Where it stands among the others: 1 is the first."""
+    about: About
+    view: type
+    template: str
+    """A path below `sheets`."""
+    render: Callable[[Any, PageSetup], Outcome[View | None]]
+    """The view of what it is about, and what is to be reported of it; None where there is nothing to print."""
+    on_demand: bool = False
+    """Printed only where it is asked for by name."""
+    landscape: bool = False
+    illustrated: bool = False
+    """Shows drawings, and the baker's own pictures."""
+    compares: bool = False
+    """Says what was otherwise in the version before."""
+    fits: Callable[[Kitchen], bool] = fits_any
+    """Whether a kitchen has a use for it."""
+    none_made: str = ""
+    """What is said where it was asked for by name, and nothing had one."""

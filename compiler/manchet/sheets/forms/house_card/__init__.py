@@ -1,0 +1,29 @@
+"""The posted card of a house: its hazards, once for the wall."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from manchet.diagnostics.outcome import Outcome
+from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.forms.house_card.view import HouseCard
+
+if TYPE_CHECKING:
+    from manchet.kitchen.model import Kitchen
+    from manchet.sheets.page.view import View
+
+
+def render(kitchen: Kitchen, page: PageSetup) -> Outcome[View | None]:
+    from manchet.sheets.forms.house_card.card import house_card
+
+    return Outcome(house_card(kitchen, page.issue, page.house))
+
+
+FORM = Form(
+    name="house",
+    place=3,
+    about=About.KITCHEN,
+    view=HouseCard,
+    template="forms/house_card/template.html",
+    render=render,
+)

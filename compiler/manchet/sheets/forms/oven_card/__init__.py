@@ -1,0 +1,48 @@
+"""The oven card: what goes into an oven whose fire is out, in order, posted at the oven."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from manchet.diagnostics.outcome import Outcome
+from manchet.sheets.form import About, Bakehouse, Form, PageSetup
+from manchet.sheets.forms.oven_card.view import OvenCard
+
+if TYPE_CHECKING:
+    from manchet.kitchen.model import Kitchen, Oven
+    from manchet.sheets.page.view import View
+
+
+def falling_ovens(kitchen: Kitchen) -> list[Oven]:
+    """Those of which the kitchen says how they grow colder when the fire is out."""
+    return [oven for oven in kitchen.ovens if oven.falls]
+
+
+def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
+    """None where nothing is baked in an oven of the kitchen that falls: then the last card stays."""
+    from manchet.figures.oven.bakes import bakes_of
+    from manchet.figures.oven.loading_order import ordered
+    from manchet.sheets.forms.oven_card.card import oven_card
+
+    bakes = [bake for work in bakehouse.works for bake in bakes_of(work)]
+    falling = ((oven, [bake for bake in bakes if bake.oven == oven]) for oven in falling_ovens(bakehouse.kitchen))
+    plans = [ordered(own, oven) for oven, own in falling if own]
+    formulas = {work.formula.name: work.formula for work in bakehouse.works}
+    card = oven_card(bakehouse.kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house)
+    return Outcome(card if plans else None)
+
+
+FORM = Form(
+    name="oven",
+    place=4,
+    about=About.BAKEHOUSE,
+    view=OvenCard,
+    template="forms/oven_card/template.html",
+    render=render,
+    landscape=True,
+    fits=lambda kitchen: bool(falling_ovens(kitchen)),
+    none_made=(
+        "no oven card was made: nothing that was asked for is baked in an oven of which the kitchen says how it grows "
+        "colder, as measured, in a line such as `falls 12 C an hour from 250 C`"
+    ),
+)

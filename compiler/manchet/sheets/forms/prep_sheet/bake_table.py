@@ -1,0 +1,71 @@
+"""The phases of a bake on the prep sheet: their table, the core of its kind where the file gives none, and the loads."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from fractions import Fraction
+
+from manchet.batch.work import Work
+from manchet.figures.oven.bakes import dries, holds_of, loads_of
+from manchet.figures.oven.core import core_of
+from manchet.figures.oven.curve import floor_heat, oven_of, window
+from manchet.formula.model import Step
+from manchet.formula.nouns import same_noun
+from manchet.kitchen.model import Kitchen
+from manchet.quantities.printing import rounded
+from manchet.sheets.forms.prep_sheet.view import BakeTable
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.parts import wording
+from manchet.sheets.parts.views import BakePhase, Box
+from manchet.sheets.parts.wording import single
+
+
+def bake_table(work: Work, phases: Sequence[Step], is_last: bool, noun: str, m: Measures) -> BakeTable:
+    """`is_last`: nothing is baked after it. `noun` is the sort of piece whose way this is, "" where the dough is not parted."""
+    kitchen = work.kitchen
+    boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
+    table = [_phase(step, kitchen, m) for step in phases]
+    notes = (*_loads(work, phases, noun, m), *_falling(phases[0], kitchen, m))
+    core = core_of(work.formula, phases) if is_last and not dries(phases[0]) else None
+    if core is not None:
+        about = m.words.say("load.core_about", m.degrees(single(Fraction(core.celsius))))
+        table[-1] = table[-1]._replace(core=about)
+        notes += (m.words["load.core_estimate"],)
+    return BakeTable(tuple(table), boxes, notes)
+
+
+def _phase(step: Step, kitchen: Kitchen, m: Measures) -> BakePhase:
+    """The phase; its steam with how this oven makes it, where the kitchen says (`steam by pan`) and the file no water."""
+    phase, oven = wording.phase(step, m), oven_of(step, kitchen)
+    if not phase.steam or step.steam_millilitres is not None or oven is None or not oven.steam:
+        return phase
+    return phase._replace(steam=m.words.say("load.steam_by", phase.steam, oven.steam))
+
+
+def _loads(work: Work, phases: Sequence[Step], noun: str, m: Measures) -> Iterable[str]:
+    """`24 at once in the mother: 2 loads of 24, 16; 4 min between two …`, where not all go in at once."""
+    oven, mixes = oven_of(phases[0], work.kitchen), work.mixes.number
+    sorts = tuple(piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun))
+    pieces = sum((piece.number for piece in sorts), Fraction(0))
+    holds = None if oven is None else holds_of(work, phases[0], sorts, oven)
+    loads = loads_of(Fraction(-(-pieces // mixes)), holds)
+    if oven is None or holds is None or holds.by == "step" or len(loads) == 1:
+        return
+    each = ", ".join(m.plain(single(load), 0) for load in loads)
+    said = m.words.say("load.loads" if mixes == 1 else "load.loads_of_mix", str(len(loads)), each)
+    phrase = "load.at_once_estimate" if holds.by == "floor" else "load.at_once"
+    said = m.words.say(phrase, str(holds.number), oven.name or m.words["oven"], said)
+    yield m.words.say("load.between", said, m.duration(oven.recovers)) if oven.recovers else said
+
+
+def _falling(first: Step, kitchen: Kitchen, m: Measures) -> Iterable[str]:
+    """From when to when an oven whose fire is out has the heat the bake begins at, to five minutes: an estimate."""
+    oven, heat = oven_of(first, kitchen), floor_heat(first)
+    when = None if oven is None or heat is None else window(oven.falls, heat)
+    if oven is None or when is None:
+        return
+    opens, closes = (m.duration(rounded(hours * 12, 0) * 300) for hours in when)
+    start = m.oven(single(rounded(oven.falls[0].start, 0)))
+    span = (opens, closes) if when.opens else (closes,)
+    phrase = "load.falling" if when.opens else "load.falling_at_first"
+    yield m.words.say(phrase, oven.name or m.words["oven"], *span, start)

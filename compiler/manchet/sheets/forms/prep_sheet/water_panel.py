@@ -1,0 +1,121 @@
+"""The water of a dough on the sheet: base temperature first, then the figure, then what it is in another night's warmth."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.figures.water.dough_temperature import capacity
+from manchet.figures.water.ice import ice_in
+from manchet.figures.water.mix_inputs import MixInput
+from manchet.figures.water.water_grid import BOILING, HOT_TAP, Cell, Water
+from manchet.quantities.printing import rounded
+from manchet.sheets.forms.prep_sheet.view import HotStage, WaterCell, WaterPanel, WaterRow
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.parts.water import comes_to, degrees, degrees_between, to_fives, weight_of_ice, whole_degrees
+
+STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
+"""Celsius between two lines of the grid: 4 C, or 8 F."""
+
+APART = {"C": Fraction(5), "F": Fraction(10)}
+"""Degrees of the house for which it is said what a hotter stage does to the water."""
+
+
+def water_panel(water: Water, m: Measures) -> WaterPanel:
+    words, name = m.words, water.liquid
+    others = [water.flour, water.room] if water.preferment is None else [water.flour, water.room, water.preferment]
+    base = sum((whole_degrees(reading, m) for reading in (water.celsius.likely, *others)), Fraction(0))
+    base_text = degrees_between(base, m)
+    rule = "water.rule" if water.preferment is None else "water.rule_preferment"
+    iced = any(_ice(cell, water, m) for row in water.grid for cell in row.cells)
+    bowl = words.say("water.ice_is_part", name) if iced else ""
+    return WaterPanel(
+        base=base_text,
+        rule=words.say(rule, name, base_text),
+        liquid=name,
+        figure=_figure(water, m) if water.assumed else "",
+        assumed=_assumed(water, m) if water.assumed else "",
+        rooms=tuple(degrees(cell.room, m) for cell in water.grid[0].cells) if water.grid else (),
+        rows=tuple(
+            WaterRow(degrees(row.flour, m), tuple(_cell(cell, water, m) for cell in row.cells)) for row in water.grid
+        ),
+        notes=tuple(note for note in (bowl, words["water.estimate"]) if note),
+        hot=tuple(_hot(thing, water, m) for thing in water.hot),
+    )
+
+
+def hot_readings(water: Water) -> list[str]:
+    """What is read beside flour, room and preferment: the stages that go in hot."""
+    return [thing.portion.name for thing in water.hot if thing.portion.stage not in water.preferments]
+
+
+def _hot(thing: MixInput, water: Water, m: Measures) -> HotStage:
+    """`scald`: `taken at about 62 °C`; `57–67 °C as it cools (estimate); 5 °C warmer: water 2 °C colder`."""
+    words, beside = m.words, []
+    taken = "water.taken_about" if thing.ends else "water.taken"
+    if thing.ends:
+        beside.append(words.say("water.as_it_cools", _between(*thing.ends, m)))
+    warmer = APART[m.house.degrees]
+    colder = warmer * thing.capacity / capacity(water.balance.free)
+    by = colder if m.house.degrees == "C" else colder * 5 / 9
+    more_ice = to_fives(ice_in(water.grams, water.tap, water.tap - by)) if water.ice and water.tap is not None else 0
+    if more_ice:
+        beside.append(words.say("water.if_warmer_ice", degrees_between(warmer, m), m.mass(Fraction(more_ice))))
+    elif rounded(colder, 0):
+        beside.append(
+            words.say(
+                "water.if_warmer", degrees_between(warmer, m), water.liquid, degrees_between(rounded(colder, 0), m)
+            )
+        )
+    return HotStage(thing.portion.name, words.say(taken, degrees(thing.celsius, m)), "; ".join(beside))
+
+
+def _figure(water: Water, m: Measures) -> str:
+    here = water.grid[len(water.grid) // 2]
+    middle = here.cells[len(here.cells) // 2]
+    if not middle.can_be:
+        return m.words["water.none_cold" if middle.celsius < BOILING else "water.none_hot"]
+    cell = _cell(middle, water, m)
+    said = ", ".join(part for part in (cell.figure, cell.ice) if part)
+    return m.words.say("water.about", said)
+
+
+def _assumed(water: Water, m: Measures) -> str:
+    """The figure's range, and at which flour and room; where no liquid does it, what is reached and the way out."""
+    balance, say = water.balance, m.words.say
+    flour, room = degrees(water.flour, m), degrees(water.room, m)
+    if not balance.coldest <= water.celsius.likely < BOILING:
+        out = "water.way_out_colder" if water.celsius.likely < BOILING else "water.way_out_warmer"
+        return say("water.reached", comes_to(balance, m), flour, room, m.words[out])
+    low, high = (min(max(end, balance.coldest), BOILING) for end in (water.celsius.low, water.celsius.high))
+    said = say("water.assumed", _ice_between(low, high, water, m) or _between(low, high, m), flour, room)
+    if water.celsius.likely <= HOT_TAP:
+        return said
+    return say("water.over_tap", said, comes_to(balance, m))
+
+
+def _between(low: Fraction, high: Fraction, m: Measures) -> str:
+    return degrees_between(whole_degrees(low, m), m, whole_degrees(high, m))
+
+
+def _ice_between(low: Fraction, high: Fraction, water: Water, m: Measures) -> str:
+    """`430 g to 640 g`, where the figure is ice alone: degrees below freezing say nothing."""
+    if not water.ice or water.tap is None or water.celsius.likely >= 0:
+        return ""
+    least, most = (min(to_fives(ice_in(water.grams, water.tap, end)), water.grams) for end in (high, low))
+    return m.words.say("water.ice_between", m.mass(least), m.mass(most))
+
+
+def _cell(cell: Cell, water: Water, m: Measures) -> WaterCell:
+    """`12 °C`; with ice `8 °C` and `72 g ice`; below freezing the ice alone says it."""
+    if not cell.can_be:
+        return WaterCell(m.words["water.too_warm" if cell.celsius < BOILING else "water.too_cold"], "")
+    ice = _ice(cell, water, m)
+    return WaterCell("" if ice and cell.celsius < 0 else degrees(cell.celsius, m), ice)
+
+
+def _ice(cell: Cell, water: Water, m: Measures) -> str:
+    """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
+    ice = to_fives(cell.ice or Fraction(0))
+    if not ice or water.tap is None or whole_degrees(cell.celsius, m) >= whole_degrees(water.tap, m):
+        return ""
+    return m.words.say("water.ice", weight_of_ice(ice, m))

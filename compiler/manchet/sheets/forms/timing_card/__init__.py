@@ -1,0 +1,30 @@
+"""The timing card: one formula by the clock."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from manchet.diagnostics.outcome import Outcome
+from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.forms.timing_card.view import TimingCard
+
+if TYPE_CHECKING:
+    from manchet.batch.work import Work
+    from manchet.sheets.page.view import View
+
+
+def render(work: Work, page: PageSetup) -> Outcome[View | None]:
+    from manchet.sheets.forms.timing_card.card import timing_card
+
+    return Outcome(None if page.when is None else timing_card(work, page.when, page.issue, page.house))
+
+
+FORM = Form(
+    name="card",
+    place=2,
+    about=About.FORMULA,
+    view=TimingCard,
+    template="forms/timing_card/template.html",
+    render=render,
+    landscape=True,
+)

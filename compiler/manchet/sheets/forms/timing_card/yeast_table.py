@@ -1,0 +1,106 @@
+"""The yeast that moves a wait, on the timing card: hours by degrees, in the weight that the bench weighs today."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from typing import NamedTuple
+
+from manchet.batch.dilution import LEAST_READINGS, RATIOS, READINGS
+from manchet.batch.scales import System, reading_of
+from manchet.figures.fermentation.yeast_grid import Cell, YeastGrid
+from manchet.kitchen.model import Kitchen
+from manchet.quantities.printing import rounded
+from manchet.sheets.forms.timing_card.view import YeastCell, YeastRow, YeastTable
+from manchet.sheets.page.measures import Measures
+
+STEP = {"C": Fraction(2), "F": Fraction(20, 9)}
+"""Celsius between two columns: 2 C, or 4 F."""
+
+
+TELLING = 10
+"""Readings of its scale that the smallest weight of a table has to have: fewer, and neighbours come out alike. Our rule."""
+
+
+class _Rounding(NamedTuple):
+    """One way for all weights of a table: to `step` grams, whether or not the scale shows that."""
+
+    step: Fraction
+    on_the_scale: bool
+    scale: Fraction
+    """What the scale reads, grams."""
+
+
+def yeast_table(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastTable:
+    words, wait, rounding = m.words, grid.wait, _rounding(grid, kitchen, m)
+    together = len(wait.waits) > 1
+    where = wait.stage.name or words["kinds." + wait.stage.word]
+    if wait.branch:
+        where = words.say("yeast.branch", where, wait.branch)
+    return YeastTable(
+        title=words.say("yeast.together" if together else "yeast.title", where, wait.portion.name),
+        degrees=tuple(m.degrees(celsius) for celsius in grid.celsius),
+        rows=tuple(
+            YeastRow(m.time(row.seconds), tuple(_cell(cell, grid, rounding, m) for cell in row.cells))
+            for row in grid.rows
+        ),
+        note=" ".join(_notes(grid, rounding, m)),
+    )
+
+
+def _told(grid: YeastGrid) -> list[Fraction]:
+    return [cell.grams for row in grid.rows for cell in row.cells if cell.grams]
+
+
+def _rounding(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> _Rounding:
+    """As the kitchen's scales read the smallest; where that is too few readings, finer, in figures that tell."""
+    least = min(_told(grid), default=Fraction(1))
+    scale = reading_of(least, kitchen, System.US if m.house.units == "US" else System.METRIC).step
+    if least >= TELLING * scale:
+        return _Rounding(scale, True, scale)
+    return _Rounding(Fraction(1, 10) if least >= 1 else Fraction(1, 100), False, scale)
+
+
+def _way_out(grid: YeastGrid, rounding: _Rounding, m: Measures) -> str:
+    """For weights that the scale does not show: what is stirred into what, and how much of that is taken for each gram."""
+    scale, told = str(m.weight(rounding.scale, rounding.scale)), _told(grid)
+    written = next(cell.grams for row in grid.rows for cell in row.cells if cell.written and cell.grams)
+    of_water = (p.share for p in grid.wait.stage.portions if p.ingredient and p.ingredient.class_ == "water")
+    water = sum(of_water, Fraction(0)) * written / grid.wait.share
+    ratio = next((r for r in RATIOS if min(told) * r >= LEAST_READINGS * rounding.scale), RATIOS[-1])
+    dissolve = READINGS * rounding.scale
+    if max(told) * ratio > water:
+        return m.words.say("yeast.not_shown", scale)
+    into = m.grams(dissolve * (ratio - 1))
+    return m.words.say("yeast.dilute", scale, m.grams(dissolve), into, str(ratio))
+
+
+def _notes(grid: YeastGrid, rounding: _Rounding, m: Measures) -> Iterator[str]:
+    if not rounding.on_the_scale and _told(grid):
+        yield _way_out(grid, rounding, m)
+    if grid.makings > 1:
+        yield m.words.say("yeast.each_bowl", str(grid.makings))
+    if grid.wait.carries_on:
+        yield m.words["wait.carries_on"]
+
+
+def _cell(cell: Cell, grid: YeastGrid, rounding: _Rounding, m: Measures) -> YeastCell:
+    if cell.times is None or cell.grams is None:
+        return YeastCell("", "", False)
+    percent = grid.wait.portion.percent
+    share = None if percent is None else percent / 100 * cell.times
+    said = "" if share is None else m.percent(share if cell.written else _two_digits(share))
+    return YeastCell(_weight(cell.grams, rounding, m), said, cell.written)
+
+
+def _two_digits(share: Fraction) -> Fraction:
+    """An estimate has no more than two digits that count."""
+    places = next((n for n in range(12) if share * 10**n >= 10), 12)
+    return rounded(share, places)
+
+
+def _weight(grams: Fraction, rounding: _Rounding, m: Measures) -> str:
+    """As the kitchen's scale reads it; in grams in any house where the scale cannot show it."""
+    if rounding.on_the_scale:
+        return str(m.weight(rounded(grams / rounding.step, 0) * rounding.step, rounding.step))
+    return m.small_grams(grams, rounding.step)

@@ -1,0 +1,60 @@
+"""A view as one self-contained HTML page: it works offline, asks for nothing, and is what the PDF is made from."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache
+from typing import TYPE_CHECKING, Protocol
+
+from manchet.sheets.page.view import View
+from manchet.sheets.page.words import in_language
+
+if TYPE_CHECKING:
+    from jinja2 import Environment
+
+FAMILY = '"Source Sans", "Source Sans 3", "Source Sans Pro", "Liberation Sans", Arial, sans-serif'
+"""The PDF brings the first; a screen uses the nearest sans it has, so that a page stays small and asks for nothing."""
+
+
+class HasWeight(Protocol):
+    """A row of a table with a weight to line up."""
+
+    @property
+    def weight(self) -> str: ...
+
+
+def html_page(view: View, template: str, landscape: bool) -> str:
+    """The page of a view, by the template of its form (a path below `sheets`)."""
+    table = in_language(view.language).table
+    return _environment().get_template(template).render(v=view, w=table, family=FAMILY, landscape=landscape)
+
+
+@cache
+def _environment() -> Environment:
+    """One set of templates: whatever a file says is escaped, and a word that is missing is an error, not a gap."""
+    from jinja2 import Environment, PackageLoader, StrictUndefined
+
+    environment = Environment(
+        loader=PackageLoader("manchet.sheets", ""),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        auto_reload=False,
+    )
+    environment.filters["places"] = places
+    environment.filters["blank"] = blank
+    return environment
+
+
+def places(rows: Sequence[HasWeight]) -> int:
+    """The most decimals in a table of weights; none where one has parts of an ounce, which do not line up with them."""
+    if any(set(row.weight) & set("¼½¾") for row in rows):
+        return 0
+    return max((len(row.weight.partition(".")[2]) for row in rows), default=0)
+
+
+def blank(weight: str, places: int) -> str:
+    """What a weight lacks to `places` decimals, to be printed unseen, so that the points stand under one another."""
+    _, dot, rest = weight.partition(".")
+    return ("" if dot or not places else ".") + "0" * (places - len(rest))

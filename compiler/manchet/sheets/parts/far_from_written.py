@@ -1,0 +1,24 @@
+"""What a sheet says where today's amount is far from the one the file was written for."""
+
+from __future__ import annotations
+
+from manchet.batch.far_from_written import FarStep, far_step, too_small_to_cook
+from manchet.batch.model import StageBatch
+from manchet.batch.work import Work
+from manchet.sheets.page.measures import Measures
+
+
+def far_stage_notes(stage: StageBatch, m: Measures) -> tuple[str, ...]:
+    """At the head of a stage: it is too little to cook at all."""
+    return (m.words.say("far.small", m.about(stage.into)),) if too_small_to_cook(stage) else ()
+
+
+def far_step_notes(work: Work, verb: str, stage: StageBatch | None, noun: str, m: Measures) -> tuple[str, ...]:
+    """At a step: what of it was written for another size. `stage` is None in the way of one sort, whose `noun` is given."""
+    far = far_step(work, verb, stage, noun)
+    return () if far is None else (far_line(far, m),)
+
+
+def far_line(step: FarStep, m: Measures) -> str:
+    """`written for pieces of 500 g, these are 900 g: other minutes are needed, look for the core`"""
+    return m.words.say("far." + step.what, m.about(step.far.written), m.about(step.far.wanted))

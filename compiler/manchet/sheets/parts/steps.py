@@ -1,0 +1,71 @@
+"""A step as one line of any form, with what is weighed in now; and what goes into the dough of one sort."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from manchet.batch.model import Batch, StageBatch
+from manchet.batch.pieces import worked_in
+from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Branch, Step
+from manchet.formula.nouns import counted, same_noun
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.parts import wording
+from manchet.sheets.parts.bowl import Bowl
+from manchet.sheets.parts.views import Box, StepLine, WeighRow
+from manchet.sheets.parts.wording import is_by_feel
+from manchet.syntax.vocabulary import BRINGS_IN
+
+
+def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], numbers: tuple[str, ...], m: Measures) -> StepLine:
+    rows: list[WeighRow] = []
+    notes, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
+    text = wording.sentence(step, m)
+    if step.verb in BRINGS_IN:
+        felt = [goes for goes in step.goes if is_by_feel(goes)]
+        for goes in step.goes:
+            if goes in felt:
+                continue
+            row = adds.added(goes) if isinstance(adds, Bowl) else adds.get(goes.key)
+            rows.append(row if row is not None else WeighRow(goes.name, "", ""))
+        if felt:
+            text = f"{text} {', '.join(goes.name for goes in felt)} {m.words['say.by_feel']}"
+            boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
+            if isinstance(adds, Bowl):
+                notes = [adds.jug(goes) for goes in felt] + notes
+    elif step.goes and isinstance(adds, Bowl):
+        text = f"{text} {_moved(step, adds.table.making.stage, m)}"
+    if numbers:
+        boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
+    return StepLine(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
+
+
+def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
+    """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
+    if step.verb == "top up":
+        return " ".join([m.mass(batch.topped_up), *(goes.name for goes in step.goes)])
+    moved = {fold(name): grams for name, grams in (batch.kept if step.verb == "keep" else batch.returned)}
+    said = []
+    for goes in step.goes:
+        grams = moved.get(goes.key)
+        how = next((keep.how for keep in batch.stage.keeps if fold(keep.name) == goes.key), "")
+        amount = m.words["say.what_is_left"] if how == "left" or grams is None else m.mass(grams)
+        said.append(m.words.say("say.keep" if step.verb == "keep" else "say.back", amount, goes.name))
+    return ", ".join(said)
+
+
+def for_the_sort(noun: str, batch: Batch, m: Measures) -> str:
+    """`for the rolls`, `for the loaf` where there is one."""
+    number = sum((piece.number for piece in batch.pieces if same_noun(piece.noun, noun)), Fraction(0))
+    return m.words.say("divide.for_the", counted(number, noun))
+
+
+def worked_in_rows(branch: Branch, batch: Batch, m: Measures) -> dict[str, WeighRow]:
+    """What goes into the dough of one sort: a share of the dough that is divided for it."""
+    rows = {}
+    for portion, grams in worked_in(branch, batch):
+        weight = m.piece(grams)
+        note = m.words.say("divide.of_the_dough", m.percent(portion.share))
+        rows[portion.key] = WeighRow(portion.name, weight.figure, weight.unit, note, m.ounces(grams))
+    return rows

@@ -1,0 +1,101 @@
+"""What several forms show, ready to print: every figure is already text, so that a template only places it.
+
+A view holds no number to reckon with and no name to look up. The same view is written as HTML, PDF and JSON.
+"""
+
+from __future__ import annotations
+
+from typing import Literal, NamedTuple
+
+
+class Fact(NamedTuple):
+    """A label and what it is: `dough temperature`, `28 °C`."""
+
+    label: str
+    value: str
+    was: str = ""
+    """What it was before, "" if that is unchanged or unknown."""
+
+
+class WeighRow(NamedTuple):
+    """One line to weigh. `weight` and `unit` are apart so that figures line up; `aside` stands beside a spoon or an ounce."""
+
+    name: str
+    weight: str
+    unit: str
+    percent: str = ""
+    aside: str = ""
+    notes: tuple[str, ...] = ()
+    ticks: int = 1
+    """Boxes to tick: one, or one for each bowl."""
+    fine: bool = False
+    """Weighed on the fine scale."""
+
+
+class Box(NamedTuple):
+    """A place for the pen: what is written into it, and its unit."""
+
+    label: str
+    unit: str = ""
+
+
+class Illustration(NamedTuple):
+    """A drawing of ours (`svg`, made by our own pen) or a baker's picture (`data`, an address that holds it whole).
+
+    `title` is what it shows, for whoever cannot see it; `high` about how many millimetres it takes.
+    """
+
+    title: str
+    svg: str = ""
+    data: str = ""
+    high: int = 26
+
+
+class StepLine(NamedTuple):
+    """One step: what is done, what to look for, smaller remarks, what is weighed in now, boxes for what happened."""
+
+    text: str
+    look: str = ""
+    notes: tuple[str, ...] = ()
+    adds: tuple[WeighRow, ...] = ()
+    boxes: tuple[Box, ...] = ()
+    counts: tuple[str, ...] = ()
+    """Things that happen inside a wait and get a tick each: `fold, 40 min`, `fold, 80 min`."""
+    figures: tuple[Illustration, ...] = ()
+    rows: int = 0
+    """Beside how many lines its pictures stand, from this one on."""
+
+
+class BakePhase(NamedTuple):
+    """One phase of a bake; every cell is text, "" for what the file does not say."""
+
+    minutes: str
+    heat: str
+    steam: str
+    vent: str
+    core: str
+    look: str = ""
+    notes: tuple[str, ...] = ()
+
+
+class CautionNote(NamedTuple):
+    """A hazard of this formula where it arises: the limit, a box for the reading, what to do if it is missed.
+
+    A grave one is boxed, another is a remark.
+    """
+
+    text: str
+    limit: str = ""
+    boxes: tuple[Box, ...] = ()
+    missed: str = ""
+    source: str = ""
+    grave: bool = True
+    part: Literal["caution"] = "caution"
+
+
+class OverallShare(NamedTuple):
+    """A line of the foot: per cent only, so that nobody weighs from it."""
+
+    name: str
+    percent: str
+    was: str = ""

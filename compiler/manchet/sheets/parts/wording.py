@@ -1,0 +1,214 @@
+"""A step in the house's words: what is done, what to look for, and the places for the pen beside it."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.formula.model import Folds, Goes, Range, Step, Who
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.parts.views import BakePhase, Box
+
+_BOXED = {"temperature", "core", "pH", "volume", "below rim"}
+
+
+def single(figure: Fraction) -> Range:
+    """A single figure as the range that it is."""
+    return Range(figure, figure)
+
+
+def verb_alone(verb: str, m: Measures) -> str:
+    """A verb inside a sentence: `dust`, `prove`."""
+    return m.words.known("short", verb) or m.words["verbs." + verb].lower()
+
+
+def sentence(step: Step, m: Measures, names: bool = False) -> str:
+    """What is done, as one phrase: `Mix slow 4 min, to 26 °C`, `Ripen covered 12–15 h at 24 °C`.
+
+    `names`: also what goes in, where no weights stand under the step (on the timing card).
+    """
+    words = m.words
+    said = step.how[:1].upper() + step.how[1:] if step.verb == "do" else words["verbs." + step.verb]
+    goes = [", ".join(goes.name for goes in step.goes)] if names else _additions(step, m)
+    parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
+    parts += _around(step, m)
+    phrase = " ".join(part for part in parts if part)
+    tail = [*targets(step, m), *_more(step, m)]
+    if step.optional:
+        phrase = f"{phrase} {m.words['say.optional']}"
+    if step.how and step.verb != "do":
+        phrase = f"{phrase}: {step.how}"
+    return ", ".join([phrase, *tail]) if tail else phrase
+
+
+def _manner(step: Step, m: Measures) -> list[str]:
+    said = []
+    for word in step.manner:
+        if word == "speed":
+            said.append(m.words.say("manner.speed", str(step.speed)) if step.speed is not None else "")
+        elif word != "optional":
+            said.append(m.words["manner." + word])
+    if step.shape and step.shape not in step.manner:
+        said.append(m.words.say("say.as_shape", step.shape))
+    return said
+
+
+def _additions(step: Step, m: Measures) -> list[str]:
+    """In how many parts something is added; its weight stands on a line of its own."""
+    return [m.words.say("say.additions", str(step.additions))] if step.additions else []
+
+
+def _applied(step: Step, m: Measures) -> list[str]:
+    if step.applied is None:
+        return []
+    a = step.applied
+    phrase = "say.applied_each" if a.each else "say.applied_all"
+    if step.verb == "grease":
+        onto = (m.words.known("nouns", a.onto) or a.onto) if a.onto else ""
+        return [onto, m.words.say("say.with", m.words.say(phrase, a.name, m.each(a.grams)))]
+    return [m.words.say(phrase, a.name, m.each(a.grams))]
+
+
+def _place(step: Step, m: Measures) -> list[str]:
+    if step.where is None:
+        return []
+    preposition, place = step.where
+    return [m.words["where." + preposition], place]
+
+
+def _how_long(step: Step, m: Measures) -> list[str]:
+    said = []
+    if step.time is not None:
+        time = m.time(step.time)
+        said.append(m.words.say("say." + step.per, time) if step.per else time)
+    if step.turns is not None:
+        said.append(m.words.say("say.turns", m.plain(step.turns, 0)))
+    return said
+
+
+def _around(step: Step, m: Measures) -> list[str]:
+    heat = heats(step, m)
+    return [m.words.say("say.at", heat)] if heat else []
+
+
+def heats(step: Step, m: Measures) -> str:
+    """`250 °C`, `260 °C floor, 240 °C air`, `230 °C falling to 215 °C`; "" where the step says none."""
+    said = []
+    for heat in step.heats:
+        degrees = m.oven(heat.celsius)
+        said.append(m.words.say("say." + heat.where, degrees) if heat.where else degrees)
+    phrase = ", ".join(said)
+    if step.ramp is not None:
+        phrase = f"{phrase} {m.words.say('say.' + step.ramp[0], m.oven(step.ramp[1]))}".strip()
+    return phrase
+
+
+def targets(step: Step, m: Measures) -> list[str]:
+    said = []
+    for reach in step.reaches:
+        if reach.what == "temperature":
+            said.append(m.words.say("say.to", m.degrees(reach.value)))
+        elif reach.what == "core":
+            said.append(m.words.say("say.core", m.degrees(reach.value)))
+        elif reach.what in ("length", "below rim"):
+            said.append(m.words.say("say." + reach.what, m.length(reach.value)))
+        else:
+            said.append(m.words.say("say." + reach.what, m.plain(reach.value)))
+    return said
+
+
+def _more(step: Step, m: Measures) -> list[str]:
+    opened = vent(step, m)
+    said = [steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
+    if step.at_a_time is not None:
+        said.append(m.words.say("say.at_a_time", str(step.at_a_time)))
+    return [part for part in said if part]
+
+
+def steam(step: Step, m: Measures) -> str:
+    if step.steam_seconds is not None:
+        return m.words.say("say.steam_seconds", m.duration(step.steam_seconds))
+    if step.steam_millilitres is not None:
+        return m.words.say("say.steam_millilitres", m.plain(single(step.steam_millilitres), 0))
+    return m.words["say.steam"] if step.steam else ""
+
+
+def vent(step: Step, m: Measures) -> str:
+    """`open`, `open after 2 min`: under its heading in the table of phases."""
+    if step.vent is None:
+        return ""
+    said = m.words["say.vent_open" if step.vent else "say.vent_closed"]
+    return m.words.say("say.vent_after", said, m.duration(step.vent_after)) if step.vent_after else said
+
+
+def _lid(step: Step, m: Measures) -> str:
+    return "" if step.lid is None else m.words["say.lid_on" if step.lid else "say.lid_off"]
+
+
+def look(step: Step, m: Measures) -> str:
+    """The cue, which outranks the clock."""
+    return m.words.say("say.until", step.until) if step.until else ""
+
+
+def notes(step: Step, m: Measures) -> tuple[str, ...]:
+    """What may wait, what to do when it is late, what boils off, what the baker wrote."""
+    said = []
+    if step.turn_after is not None:
+        said.append(m.words.say("say.turn_after", m.duration(step.turn_after)))
+    if step.may_wait is not None:
+        time, at = m.time(step.may_wait.seconds), step.may_wait.celsius
+        said.append(
+            m.words.say("say.may_wait", time) if at is None else m.words.say("say.may_wait_at", time, m.degrees(at))
+        )
+    if step.if_late:
+        said.append(m.words.say("say.if_late", step.if_late))
+    if step.loses is not None:
+        said.append(m.words.say("say.loses", m.percent(step.loses)))
+    return (*said, *step.notes)
+
+
+def counts(step: Step, m: Measures) -> tuple[str, ...]:
+    """Folds, turns and stirs inside a wait, each with the time at which it is due."""
+    return tuple(due for folds in step.folds for due in _due(folds, m))
+
+
+def _due(folds: Folds, m: Measures) -> list[str]:
+    work = m.words["say." + folds.work]
+    return [m.words.say("say.after", work, m.duration(folds.seconds * (n + 1))) for n in range(folds.number)]
+
+
+def boxes(step: Step, m: Measures) -> tuple[Box, ...]:
+    """What happened: the measures the step names, the room it stood in, and always the time, last."""
+    found = []
+    for reach in step.reaches:
+        if reach.what in _BOXED:
+            found.append(Box(m.words["box." + reach.what], _unit(reach.what, m)))
+    if step.who is Who.WAITING and step.heats and not any(r.what == "temperature" for r in step.reaches):
+        found.append(Box(m.words["box.around"], m.degree()))
+    return (*found, Box(m.words["box.time"]))
+
+
+def _unit(what: str, m: Measures) -> str:
+    if what in ("temperature", "core"):
+        return m.degree()
+    if what == "below rim":
+        return m.words["units.inch" if m.in_inches else "units.mm"]
+    return ""
+
+
+def phase(step: Step, m: Measures) -> BakePhase:
+    """One phase of a bake, for its table."""
+    core = next((m.degrees(r.value) for r in step.reaches if r.what == "core"), "")
+    minutes = " ".join(_how_long(step, m))
+    beside = [" ".join(_place(step, m)), _lid(step, m)]
+    if step.at_a_time is not None:
+        beside.append(m.words.say("say.at_a_time", str(step.at_a_time)))
+    said = ", ".join(part for part in beside if part)
+    return BakePhase(
+        minutes, heats(step, m), steam(step, m), vent(step, m), core, look(step, m),
+        ((said,) if said else ()) + notes(step, m),
+    )  # fmt: skip
+
+
+def is_by_feel(goes: Goes) -> bool:
+    """Added by feel: then the pen writes how much."""
+    return goes.by_feel or goes.beyond

@@ -1,0 +1,58 @@
+"""A page of each form, made from the demo bakery: whatever stands in `forms` is tried without a line of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from works import work_in, works
+
+from manchet.sheets.form import About, Bakehouse, Form, HomeWork, PageSetup
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
+from manchet.sheets.page.view import View
+from manchet.source.text import SourceText
+from manchet.timing.when import When
+from manchet.workspace.bakery import Bakery, read
+from manchet.workspace.home_work import home_work
+from manchet.workspace.print_options import Wish
+
+RECIPES = Path(__file__).parents[2] / "recipes"
+ISSUE = Issue("Thu 26 Nov 2026", "tern-loaf.bake", "commit 4f2a91c", "9b1e07d4", "14 Nov 2026")
+METRIC, US = House(), House("Letter", "US", "F", "American")
+
+
+@cache
+def demo() -> Bakery:
+    paths = sorted(RECIPES.rglob("*.bake"))
+    return read([SourceText(str(path.relative_to(RECIPES)), path.read_text(encoding="utf-8")) for path in paths])
+
+
+def sample_of(form: Form, house: House = METRIC) -> View:
+    """The first page of the form that the demo bakery has."""
+    page = PageSetup(ISSUE, house, when=When(datetime(2026, 11, 28, 7, 0), True), benches=12)
+    views = (form.render(subject, page).value for subject in SUBJECTS[form.about]())
+    return next(view for view in views if view is not None)
+
+
+def _at_home() -> list[HomeWork]:
+    home = home_work(demo(), demo().formulas[0], Wish(), METRIC).value
+    assert home is not None
+    return [home]
+
+
+def _bakehouses() -> list[Bakehouse]:
+    made = works(demo())
+    return [Bakehouse(kitchen, tuple(w for w in made if w.kitchen == kitchen)) for kitchen in demo().kitchens]
+
+
+SUBJECTS: dict[About, Callable[[], list[Any]]] = {
+    About.FORMULA: lambda: [work_in(demo(), demo().formulas[0])],
+    About.HOME: _at_home,
+    About.KITCHEN: lambda: list(demo().kitchens),
+    About.BAKEHOUSE: _bakehouses,
+}
+"""What a form can be about, from the demo bakery."""
