@@ -10,7 +10,7 @@ from typing import Any
 
 from works import work_in, works
 
-from manchet.sheets.form import About, Bakehouse, Form, HomeWork, PageSetup
+from manchet.sheets.form import Bakehouse, Form, HomeWork, PageSetup, Subject
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.view import View
@@ -49,10 +49,10 @@ def _bakehouses() -> list[Bakehouse]:
     return [Bakehouse(kitchen, tuple(w for w in made if w.kitchen == kitchen)) for kitchen in demo().kitchens]
 
 
-SUBJECTS: dict[About, Callable[[], list[Any]]] = {
-    About.FORMULA: lambda: [work_in(demo(), demo().formulas[0])],
-    About.HOME: _at_home,
-    About.KITCHEN: lambda: list(demo().kitchens),
-    About.BAKEHOUSE: _bakehouses,
+SUBJECTS: dict[Subject, Callable[[], list[Any]]] = {
+    Subject.FORMULA: lambda: [work_in(demo(), demo().formulas[0])],
+    Subject.HOME: _at_home,
+    Subject.KITCHEN: lambda: list(demo().kitchens),
+    Subject.BAKEHOUSE: _bakehouses,
 }
 """What a form can be about, from the demo bakery."""

@@ -175,7 +175,7 @@ def test_without_pango_there_is_a_reason_and_what_to_install(monkeypatch: pytest
         raise OSError("cannot load library 'libpango-1.0-0': no such file")
 
     monkeypatch.setattr(pdf_module, "_engine", None)
-    monkeypatch.setattr(pdf_module, "_imported", no_library)
+    monkeypatch.setattr(pdf_module, "_import_engine", no_library)
     made = pdf_of(html_of(SHEET))
     assert isinstance(made, NoPdf)
     assert "libpango-1.0-0" in made.reason

@@ -34,7 +34,7 @@ class Bakehouse(NamedTuple):
     missing: tuple[str, ...] = ()
 
 
-class About(Enum):
+class Subject(Enum):
     """What a form is about, and so what it is rendered from. Those about a kitchen are posted there, once for all formulas."""
 
     FORMULA = "a Work"
@@ -74,7 +74,7 @@ class Form(NamedTuple):
     """On the command line, in the names of its files (`tern-loaf.sheet.pdf`), and in `form` of its view."""
     place: int
     """Where it stands among the others: 1 is the first."""
-    about: About
+    about: Subject
     view: type
     template: str
     """A path below `sheets`."""

@@ -6,18 +6,18 @@ from importlib import import_module
 from pkgutil import iter_modules
 
 from manchet.sheets import forms
-from manchet.sheets.form import About, Form
+from manchet.sheets.form import Form, Subject
 from manchet.sheets.page.view import View
 
 
-def _on_disk() -> list[Form]:
+def _find_forms() -> list[Form]:
     return [import_module(f"{forms.__name__}.{folder.name}").FORM for folder in iter_modules(forms.__path__)]
 
 
-FORMS = tuple(sorted(_on_disk(), key=lambda form: form.place))
+FORMS = tuple(sorted(_find_forms(), key=lambda form: form.place))
 
 
-def forms_about(what: About) -> tuple[Form, ...]:
+def forms_about(what: Subject) -> tuple[Form, ...]:
     return tuple(form for form in FORMS if form.about is what)
 
 

@@ -14,7 +14,7 @@ from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
-from manchet.sheets.form import About
+from manchet.sheets.form import Subject
 from manchet.sheets.registry import forms_about
 from manchet.syntax.openings import HOUSE
 from manchet.workspace import cache
@@ -138,7 +138,7 @@ def built(
 
 def with_last(jobs: Sequence[Job], folder: str) -> list[Job]:
     """The jobs, with what the sheets that lie in the output folder say of themselves."""
-    kinds = tuple(form.name for form in forms_about(About.FORMULA))
+    kinds = tuple(form.name for form in forms_about(Subject.FORMULA))
     return [job._replace(version=job.version._replace(last=last_sheets(folder, job.slug, kinds))) for job in jobs]
 
 
@@ -155,7 +155,7 @@ def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], 
     not_refused(bakery)
     kitchen_of(bakery, wish.kitchen, "")
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
-    compares = any(form.compares for form in wish.forms(About.FORMULA))
+    compares = any(form.compares for form in wish.forms(Subject.FORMULA))
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and compares}
     former = former_overalls(asked, committed)
     for job in jobs:
@@ -184,7 +184,7 @@ def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
 def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[Job], wish: Wish) -> Baking:
     """What is baked of all that this run makes, for the cards at the ovens. The bakery is read again where these jobs are
     only a part of it. A variant is baked where it was asked for by name: else it would stand beside its own formula."""
-    if not any(form.fits(kitchen) for form in wish.forms(About.BAKEHOUSE) for kitchen in bakery.kitchens):
+    if not any(form.fits(kitchen) for form in wish.forms(Subject.BAKEHOUSE) for kitchen in bakery.kitchens):
         return Baking((), ())
     if {job.path for job in posts} != {job.path for job in jobs}:
         paths = {job.path for job in posts}

@@ -103,7 +103,7 @@ def safe_picture(data: bytes) -> SafePicture | RefusedPicture:
             else RefusedPicture("damaged")
         )
     if b"<svg" in data[:2000]:
-        drawn = _drawn(data)
+        drawn = _redraw(data)
         if isinstance(drawn, RefusedPicture):
             return drawn
         text, title = drawn
@@ -123,7 +123,7 @@ class _Trouble(Exception):
         self.refused = refused
 
 
-def _drawn(data: bytes) -> tuple[str, str] | RefusedPicture:
+def _redraw(data: bytes) -> tuple[str, str] | RefusedPicture:
     """The drawing written anew, and its title."""
     from html import escape
 

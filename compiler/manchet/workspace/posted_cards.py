@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from manchet.batch.work import Work
 from manchet.kitchen.model import Kitchen
-from manchet.sheets.form import About, Bakehouse, PageSetup
+from manchet.sheets.form import Bakehouse, PageSetup, Subject
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.opening import kitchen_of
@@ -50,8 +50,8 @@ def _cards(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version, press
     page = PageSetup(issue_of(wish, version), house_of(kitchen, wish))
     bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing))
     rendered = (
-        *(form.render(kitchen, page) for form in wish.forms(About.KITCHEN) if form.fits(kitchen)),
-        *(form.render(bakehouse, page) for form in wish.forms(About.BAKEHOUSE) if form.fits(kitchen)),
+        *(form.render(kitchen, page) for form in wish.forms(Subject.KITCHEN) if form.fits(kitchen)),
+        *(form.render(bakehouse, page) for form in wish.forms(Subject.BAKEHOUSE) if form.fits(kitchen)),
     )
     views = [outcome.value for outcome in rendered if outcome.value is not None]
     files: dict[str, bytes] = {}

@@ -6,7 +6,7 @@ from datetime import datetime
 from typing import NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
-from manchet.sheets.form import About, Form
+from manchet.sheets.form import Form, Subject
 from manchet.sheets.registry import FORMS, forms_about
 from manchet.timing.when import When
 
@@ -47,7 +47,7 @@ class Wish(NamedTuple):
     blanks: bool = False
     """The handout leaves its per cents blank, with the answers on a page of their own."""
 
-    def forms(self, about: About) -> tuple[Form, ...]:
+    def forms(self, about: Subject) -> tuple[Form, ...]:
         """The forms about one sort of thing that are to be printed."""
         return tuple(form for form in forms_about(about) if form.name in self.kinds)
 

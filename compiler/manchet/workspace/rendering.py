@@ -12,7 +12,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
-from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.pdf import NoPdf
@@ -79,7 +79,7 @@ def made(bakery: Bakery, formula: Formula, wish: Wish, version: Version, press: 
     house, issue = house_of(work.kitchen, wish), issue_of(wish, version)
     page = PageSetup(issue, house, pictures, wish.when, version.before, wish.benches, wish.blanks)
     rendered = (
-        *_rendered(work, wish.forms(About.FORMULA), page._replace(issue=_timed(work, wish, issue)), version),
+        *_rendered(work, wish.forms(Subject.FORMULA), page._replace(issue=_timed(work, wish, issue)), version),
         *_at_home(bakery, formula, wish, page, version),
     )
     reports = (*reports, *(report for outcome in rendered for report in outcome.diagnostics))
@@ -103,7 +103,7 @@ def _at_home(
     bakery: Bakery, formula: Formula, wish: Wish, page: PageSetup, version: Version
 ) -> tuple[Outcome[View | None], ...]:
     """The forms that are about a work of their own; none, with the reason, where the size asked for cannot be made."""
-    forms = wish.forms(About.HOME)
+    forms = wish.forms(Subject.HOME)
     if not forms:
         return ()
     from manchet.workspace.home_work import home_work
@@ -126,7 +126,7 @@ def _timed(work: Work, wish: Wish, issue: Issue) -> Issue:
 
 def _of_this_size(work: Work, wish: Wish) -> tuple[Diagnostic, ...]:
     """What an amount that was asked for wants of mixer, oven and tins. The file's own amount was judged with the file."""
-    if wish.order == AS_WRITTEN or not wish.forms(About.FORMULA):
+    if wish.order == AS_WRITTEN or not wish.forms(Subject.FORMULA):
         return ()
     from manchet.checks.registry import check_size
 

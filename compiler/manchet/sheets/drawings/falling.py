@@ -51,7 +51,7 @@ def way_down(
     parts.append(line(path_of([(x(hours), y(heat)) for hours, heat in points]), LINE * 1.4))
     for at, lane in enumerate(lanes):
         top = FOOT + 8 + LANE * at
-        parts.append(words(LEFT - 6, top + 10, _clipped(lane.name), LETTER, "end"))
+        parts.append(words(LEFT - 6, top + 10, _short_name(lane.name), LETTER, "end"))
         parts.append(box(x(lane.opens), top + 1.5, max(2.0, x(lane.closes) - x(lane.opens)), 10, THIN, "#fff"))
         for into, out in lane.loads:
             parts.append(box(x(into), top + 1.5, max(2.0, x(out) - x(into) - 1), 10, THIN, "#000"))
@@ -68,5 +68,5 @@ def _marks(low: float, high: float, step: float) -> list[float]:
     return [low + step * at for at in range(int((high - low) / step) + 1)]
 
 
-def _clipped(name: str) -> str:
+def _short_name(name: str) -> str:
     return name if len(name) <= MOST_LETTERS else name[: MOST_LETTERS - 1] + "…"

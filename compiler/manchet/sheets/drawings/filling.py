@@ -30,12 +30,12 @@ def filling(step: Step, stands: Stands, after: Sequence[Step], m: Measures) -> D
         level = level_of(stands)
         if level.before is None and not stands.seam:
             return None
-        return _drawn(stands, level, None, m)
+        return _cut_drawing(stands, level, None, m)
     gap = rises.value if rises.what == "below rim" else None
     level = level_of(stands, None if gap is None else gap.likely, None if gap else rises.value.likely)
     if level.sinks or (gap is None and level.after is None):
         return None
-    return _drawn(stands, level, gap, m)
+    return _cut_drawing(stands, level, gap, m)
 
 
 def _rises(step: Step) -> Reach | None:
@@ -45,7 +45,7 @@ def _rises(step: Step) -> Reach | None:
     return next((reach for reach in step.reaches if reach.what in ("below rim", "volume")), None)
 
 
-def _drawn(stands: Stands, level: Level, gap: Range | None, m: Measures) -> Drawing:
+def _cut_drawing(stands: Stands, level: Level, gap: Range | None, m: Measures) -> Drawing:
     words, rises = m.words, gap is not None or level.after is not None
     before = "" if level.before is None else _high(level.before, level.depth, m)
     after = "" if level.after is None or gap is not None else _high(level.after, level.depth, m)

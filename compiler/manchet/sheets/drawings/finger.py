@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from manchet.sheets.drawings.pen import THIN, Art, arrow, line, moved, words
+from manchet.sheets.drawings.pen import THIN, Art, arrow, line, placed_at, words
 
 SMALLER = 0.7
 WIDE = 10
@@ -44,7 +44,7 @@ def finger_mark(captions: tuple[str, str, str]) -> Art:
             parts.append(arrow(x, 51, x, 44))
         parts.append(line(f"M{x - 33} 66 H{x + 33}", THIN))
     finger = line("M27.5 4 V16 C27.5 25 40.5 25 40.5 16 V4 M30.5 18.5 C30.5 16.5 37.5 16.5 37.5 18.5", THIN)
-    doughs = moved(finger + "".join(parts), 0, 0, SMALLER)
+    doughs = placed_at(finger + "".join(parts), 0, 0, SMALLER)
     lines = [_lines(caption) for caption in captions]
     said = [
         words((34 + at * 68) * SMALLER, 57 + 10 * row, text) for at in range(3) for row, text in enumerate(lines[at])

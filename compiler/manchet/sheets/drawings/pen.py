@@ -122,7 +122,7 @@ def arrow(x: float, y: float, to_x: float, to_y: float, bend: float = 0, width: 
     return line(f"M{_n(x)} {_n(y)} Q{_n(mid_x)} {_n(mid_y)} {_n(to_x)} {_n(to_y)}", width) + line(head, width)
 
 
-def moved(body: str, x: float, y: float, scale: float) -> str:
+def placed_at(body: str, x: float, y: float, scale: float) -> str:
     """What is drawn, smaller, with its corner at another place."""
     return f'<g transform="translate({_n(x)} {_n(y)}) scale({_n(scale)})">{body}</g>'
 

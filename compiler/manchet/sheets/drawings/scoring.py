@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import cos, pi, sin
 
-from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, moved, n, oval, words
+from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, n, oval, placed_at, words
 
 CUT = 3.0
 LONG_LOAF = line("M5 34 C5 18 16 12 50 12 C84 12 95 18 95 34 C95 50 84 56 50 56 C16 56 5 50 5 34 Z", fill="#fff")
@@ -62,7 +62,7 @@ def score(name: str, depth: str, millimetres: float | None, degrees: int | None 
     `degrees` overrules how steep the blade is held; `angle` is printed beside it ("30°", "" where the file gives none).
     """
     draw, usual = CUTS[name]
-    loaf = moved(draw(), 0, 9, SMALLER)
+    loaf = placed_at(draw(), 0, 9, SMALLER)
     return Art(PAPER, 64, loaf + _blade(usual if degrees is None else degrees, angle, depth, millimetres), 6)
 
 

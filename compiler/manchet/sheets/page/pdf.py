@@ -79,7 +79,7 @@ def _quiet_import() -> Iterator[None]:
         ctypes.util.find_library = search
 
 
-def _imported() -> Any:
+def _import_engine() -> Any:
     """WeasyPrint itself, and the two parts of it that are used beside. Raises OSError where Pango is missing."""
     with _quiet_import():
         import weasyprint  # type: ignore[import-untyped]
@@ -90,7 +90,7 @@ def _imported() -> Any:
 
 def _start() -> _Engine | NoPdf:
     try:
-        weasyprint, FontConfiguration, FatalURLFetchingError, URLFetcher = _imported()
+        weasyprint, FontConfiguration, FatalURLFetchingError, URLFetcher = _import_engine()
     except OSError as missing:
         return NoPdf(str(missing).partition("\n")[0].strip(), INSTALL.get(sys.platform, INSTALL["linux"]))
     from pathlib import Path
@@ -134,7 +134,7 @@ def engine() -> _Engine | NoPdf:
 
 
 @contextlib.contextmanager
-def _listening() -> Iterator[list[str]]:
+def _complaints() -> Iterator[list[str]]:
     """Collect what WeasyPrint logs, which is its only way of saying that a character or an option is unknown to it."""
     import logging
 
@@ -157,7 +157,7 @@ def _listening() -> Iterator[list[str]]:
 
 def pdf_of(html: str) -> Pdf | NoPdf:
     """The PDF of one of our own pages (never of a stranger's HTML). A page that asks for a file is a RuntimeError."""
-    with _listening() as said:
+    with _complaints() as said:
         started = engine()
         if isinstance(started, NoPdf):
             return started

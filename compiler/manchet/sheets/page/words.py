@@ -60,8 +60,8 @@ def words_of(language: str) -> Words:
     """The words of "British", "American", or "" (then British)."""
     language = language or DEFAULT
     if language == DEFAULT:
-        return Words(_gathered(DEFAULT))
-    return Words(_laid_over(words_of(DEFAULT).table, _gathered(language)))
+        return Words(_gather(DEFAULT))
+    return Words(_overlay(words_of(DEFAULT).table, _gather(language)))
 
 
 def in_language(tag: str) -> Words:
@@ -96,7 +96,7 @@ def _word_files(folder: Traversable, path: str) -> Iterator[tuple[str, Traversab
             yield from _word_files(inside, f"{path}/{inside.name}".removeprefix("/"))
 
 
-def _gathered(language: str) -> dict[str, Any]:
+def _gather(language: str) -> dict[str, Any]:
     """The words of all folders in one table. A group may be parted between folders; no word stands in two."""
     table: dict[str, Any] = {}
     for said in words_by_folder(language).values():
@@ -108,9 +108,9 @@ def _gathered(language: str) -> dict[str, Any]:
     return table
 
 
-def _laid_over(base: Mapping[str, Any], overlay: Mapping[str, Any]) -> dict[str, Any]:
+def _overlay(base: Mapping[str, Any], overlay: Mapping[str, Any]) -> dict[str, Any]:
     """The base with the words of the overlay in place of its own, group by group."""
     return {
-        name: _laid_over(word, overlay.get(name, {})) if isinstance(word, dict) else overlay.get(name, word)
+        name: _overlay(word, overlay.get(name, {})) if isinstance(word, dict) else overlay.get(name, word)
         for name, word in base.items()
     }

@@ -35,13 +35,13 @@ def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], numbers: tuple[st
             if isinstance(adds, Bowl):
                 notes = [adds.jug(goes) for goes in felt] + notes
     elif step.goes and isinstance(adds, Bowl):
-        text = f"{text} {_moved(step, adds.table.making.stage, m)}"
+        text = f"{text} {_amount_moved(step, adds.table.making.stage, m)}"
     if numbers:
         boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
     return StepLine(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
 
 
-def _moved(step: Step, batch: StageBatch, m: Measures) -> str:
+def _amount_moved(step: Step, batch: StageBatch, m: Measures) -> str:
     """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
     if step.verb == "top up":
         return " ".join([m.mass(batch.topped_up), *(goes.name for goes in step.goes)])

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import About, Form, HomeWork, PageSetup
+from manchet.sheets.form import Form, HomeWork, PageSetup, Subject
 from manchet.sheets.forms.handout.view import Handout
 
 if TYPE_CHECKING:
@@ -25,7 +25,7 @@ def render(home: HomeWork, page: PageSetup) -> Outcome[View | None]:
 FORM = Form(
     name="handout",
     place=5,
-    about=About.HOME,
+    about=Subject.HOME,
     view=Handout,
     template="forms/handout/template.html",
     render=render,

@@ -53,7 +53,7 @@ def handout(
     words = words_of(house.words)
     m = Measures(house._replace(units=BOTH if house.units == "US" else "metric"), words)
     formula, tables, cautions = work.formula, weighings(work).value, cautions_of(work)
-    sections = tuple(_section(at, work, pictures, m) for at in range(len(tables)))
+    sections = tuple(_home_stage(at, work, pictures, m) for at in range(len(tables)))
     head = tuple(Fact(words["head.makes"], pieces_line(p, formula, m)) for p in work.batch.pieces)
     whole = m.mass(work.batch.dough)
     head = head or (
@@ -93,13 +93,13 @@ def handout(
         figures=own_illustrations(formula.pictures, pictures),
         before=tuple(made_ahead(each, m) for each in made),
         recipe=recipe_json(
-            formula.name, formula.about, words["language"], [fact.value for fact in head], _bought(work, m), sections,
+            formula.name, formula.about, words["language"], [fact.value for fact in head], _to_buy(work, m), sections,
             _times(work),
         ),
     )  # fmt: skip
 
 
-def _bought(work: Work, m: Measures) -> list[str]:
+def _to_buy(work: Work, m: Measures) -> list[str]:
     """What goes in, the stages taken apart: `958 g white flour`."""
     grams: dict[str, Fraction] = {}
     for table in weighings(work).value:
@@ -140,7 +140,7 @@ def _largest(work: Work, noun: str) -> Fraction:
 # ---- a stage --------------------------------------------------------------------------------------
 
 
-def _section(at: int, work: Work, pictures: Pictures, m: Measures) -> HomeStage:
+def _home_stage(at: int, work: Work, pictures: Pictures, m: Measures) -> HomeStage:
     table = weighings(work).value[at]
     batch, stage = table.making.stage, table.making.stage.stage
     bowl = Bowl(table, work, m)

@@ -18,7 +18,7 @@ def made_ahead(work: Work, m: Measures) -> MadeAhead:
     for table in weighings(work).value:
         bowl = Bowl(table, work, m)
         rows += [f"{line_name(line, table.lines, m)} {m.grams(line.shown)}" for line in table.lines]
-        steps += [_said(step, bowl, m) for step in table.making.stage.stage.steps]
+        steps += [_step_in_short(step, bowl, m) for step in table.making.stage.stage.steps]
     name = f"{work.batch.formula.name} {m.with_ounces(work.batch.dough)}"
     return MadeAhead(name, ", ".join(rows), "; ".join(step for step in steps if step))
 
@@ -30,7 +30,7 @@ def line_name(line: WeighedLine, lines: tuple[WeighedLine, ...], m: Measures) ->
     return m.words.say("handout.held_back", portion.name) if twice and portion.held else portion.name
 
 
-def _said(step: Step, bowl: Bowl, m: Measures) -> str:
+def _step_in_short(step: Step, bowl: Bowl, m: Measures) -> str:
     line = step_line(step, bowl, (), m)
     adds = ", ".join(row.name for row in line.adds)
     said = " ".join(part for part in (line.text, adds, line.look) if part)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.forms.house_card.view import HouseCard
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ def render(kitchen: Kitchen, page: PageSetup) -> Outcome[View | None]:
 FORM = Form(
     name="house",
     place=3,
-    about=About.KITCHEN,
+    about=Subject.KITCHEN,
     view=HouseCard,
     template="forms/house_card/template.html",
     render=render,

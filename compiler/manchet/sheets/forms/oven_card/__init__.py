@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import About, Bakehouse, Form, PageSetup
+from manchet.sheets.form import Bakehouse, Form, PageSetup, Subject
 from manchet.sheets.forms.oven_card.view import OvenCard
 
 if TYPE_CHECKING:
@@ -35,7 +35,7 @@ def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
 FORM = Form(
     name="oven",
     place=4,
-    about=About.BAKEHOUSE,
+    about=Subject.BAKEHOUSE,
     view=OvenCard,
     template="forms/oven_card/template.html",
     render=render,

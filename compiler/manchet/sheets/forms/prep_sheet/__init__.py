@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.forms.prep_sheet.view import PrepSheet
 
 if TYPE_CHECKING:
@@ -24,7 +24,7 @@ def render(work: Work, page: PageSetup) -> Outcome[View | None]:
 FORM = Form(
     name="sheet",
     place=1,
-    about=About.FORMULA,
+    about=Subject.FORMULA,
     view=PrepSheet,
     template="forms/prep_sheet/template.html",
     render=render,

@@ -15,10 +15,10 @@ LINE = 11
 def without_repeats(blocks: Iterable[StageBlock]) -> tuple[StageBlock, ...]:
     """The blocks with each picture where it first stands, and nowhere again."""
     seen: set[tuple[str, str]] = set()
-    return tuple(block._replace(parts=tuple(_fresh(group, seen) for group in block.parts)) for block in blocks)
+    return tuple(block._replace(parts=tuple(_first_seen(group, seen) for group in block.parts)) for block in blocks)
 
 
-def _fresh(group: Iterable[StagePart], seen: set[tuple[str, str]]) -> tuple[StagePart, ...]:
+def _first_seen(group: Iterable[StagePart], seen: set[tuple[str, str]]) -> tuple[StagePart, ...]:
     """The parts of a group without what was seen before; what is seen now is noted. A row of none is left out."""
 
     def new(figures: tuple[Illustration, ...]) -> tuple[Illustration, ...]:

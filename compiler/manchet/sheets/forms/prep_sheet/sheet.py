@@ -70,7 +70,7 @@ def prep_sheet(
         warning=words["sheet.not_approved"] if _no_longer_approved(formula, issue) else "",
         head=_head(work, issue, m),
         readings=_readings(work, m),
-        blocks=without_repeats(_block(n, table, work, pictures, m) for n, table in enumerate(tables, 1)),
+        blocks=without_repeats(_stage_block(n, table, work, pictures, m) for n, table in enumerate(tables, 1)),
         cautions=cautions_of_no_stage(cautions, [s.stage.key for s in work.batch.stages], m),
         hazards=words["sheet.hazards"] if any(c.of == "house" for c in cautions) else "",
         defers=DEFERS if cautions else "",
@@ -102,7 +102,7 @@ def _no_longer_approved(formula: Formula, issue: Issue) -> bool:
 
 def _head(work: Work, issue: Issue, m: Measures) -> tuple[Fact, ...]:
     words, batch = m.words, work.batch
-    facts = [Fact(words["head.makes"], _pieces(p, batch, m)) for p in batch.pieces]
+    facts = [Fact(words["head.makes"], _pieces_line(p, batch, m)) for p in batch.pieces]
     wanted = None if work.formula.preparation else wanted_of(work.dough.stage.steps)
     weight = m.mass(batch.dough)
     if wanted is not None:
@@ -142,7 +142,7 @@ def _readings(work: Work, m: Measures) -> tuple[Box, ...]:
     return (*(Box(name, m.degree()) for name in names), started)
 
 
-def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
+def _pieces_line(p: PieceBatch, batch: Batch, m: Measures) -> str:
     number, weight = m.plain(single(p.number), 1), m.each(p.grams)
     said = (
         m.words.say("sheet.in_tin", number, counted(p.number, p.noun), p.tin, weight)
@@ -155,7 +155,7 @@ def _pieces(p: PieceBatch, batch: Batch, m: Measures) -> str:
 # ---- a stage --------------------------------------------------------------------------------------
 
 
-def _block(number: int, table: Table, work: Work, pictures: Pictures, m: Measures) -> StageBlock:
+def _stage_block(number: int, table: Table, work: Work, pictures: Pictures, m: Measures) -> StageBlock:
     making = table.making
     batch, stage = making.stage, making.stage.stage
     bowl = Bowl(table, work, m, stage_waters(work))
@@ -163,31 +163,31 @@ def _block(number: int, table: Table, work: Work, pictures: Pictures, m: Measure
         number=str(number),
         title=stage.name or m.words["kinds." + stage.word],
         kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
-        made=_made(making.times, work, m),
-        flour=_flour(batch, work.batch, m),
+        made=_how_often(making.times, work, m),
+        flour=_flour_line(batch, work.batch, m),
         bowls=bowl.numbers,
         rows=bowl.rows(held=False),
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
-        notes=(*far_stage_notes(batch, m), *_kept(batch, m), *_borrowed(table, m), *stage.notes),
+        notes=(*far_stage_notes(batch, m), *_kept_notes(batch, m), *_culture_notes(table, m), *stage.notes),
         parts=page_groups(
             [
                 *cautions_at_stage(cautions_of(work), stage.key, m),
                 *stage_parts(batch, bowl, work, pictures, m),
             ]
         ),
-        goes=_goes(table, work, m),
+        goes=_where_it_goes(table, work, m),
     )
 
 
-def _made(times: int, work: Work, m: Measures) -> str:
+def _how_often(times: int, work: Work, m: Measures) -> str:
     number = work.mixes.number
     if number == 1:
         return ""
     return m.words.say("stage.once", str(number)) if times == 1 else m.words.say("stage.each_bowl", str(times))
 
 
-def _flour(batch: StageBatch, whole: Batch, m: Measures) -> str:
+def _flour_line(batch: StageBatch, whole: Batch, m: Measures) -> str:
     """`1,483 g of 6,743 g flour, and 9 g for the pot`: what the bread gets, and what is mixed on top to keep."""
     if batch.stage.flour_share is not None:
         flour = batch.stage.flour_share * whole.flour
@@ -205,7 +205,7 @@ def _flour(batch: StageBatch, whole: Batch, m: Measures) -> str:
     )
 
 
-def _kept(batch: StageBatch, m: Measures) -> list[str]:
+def _kept_notes(batch: StageBatch, m: Measures) -> list[str]:
     return [
         m.words.say("stage.more_mixed", m.mass(keep.grams), keep.name)
         for keep in batch.stage.keeps
@@ -213,7 +213,7 @@ def _kept(batch: StageBatch, m: Measures) -> list[str]:
     ]
 
 
-def _borrowed(table: Table, m: Measures) -> list[str]:
+def _culture_notes(table: Table, m: Measures) -> list[str]:
     """`ripe rye starter: takes 151.5 g, gives back 60 g`, for a culture that comes out of the pot and goes back."""
     batch, times = table.making.stage, table.making.times
     back: dict[str, Fraction] = {}
@@ -226,7 +226,7 @@ def _borrowed(table: Table, m: Measures) -> list[str]:
     ]
 
 
-def _goes(table: Table, work: Work, m: Measures) -> tuple[str, ...]:
+def _where_it_goes(table: Table, work: Work, m: Measures) -> tuple[str, ...]:
     """Where what was made goes, and the part of it for each bowl: the very figures that are weighed there."""
     batch, times = table.making.stage, table.making.times
     tables = weighings(work, m.system).value

@@ -31,12 +31,12 @@ def stage_parts(batch: StageBatch, bowl: Bowl, work: Work, pictures: Pictures, m
     shown = own_illustrations(batch.stage.pictures, pictures)
     parts: list[StagePart] = [IllustrationRow(shown)] if shown else []
     drawn = step_illustrations(batch.stage.steps, "", after, work, pictures, m)
-    parts += _grouped(batch.stage.steps, drawn, bowl, bowl.numbers, work, pictures, m, batch)
+    parts += _tables(batch.stage.steps, drawn, bowl, bowl.numbers, work, pictures, m, batch)
     for branch in branches:
         adds = worked_in_rows(branch, work.batch, m)
         parts.append(WayHeading(for_the_sort(branch.noun, work.batch, m)))
         drawn = step_illustrations(branch.steps, branch.noun, (), work, pictures, m)
-        parts += _grouped(branch.steps, drawn, adds, (), work, pictures, m, None, branch.noun)
+        parts += _tables(branch.steps, drawn, adds, (), work, pictures, m, None, branch.noun)
     return parts
 
 
@@ -52,7 +52,7 @@ def page_groups(parts: Sequence[StagePart]) -> tuple[tuple[StagePart, ...], ...]
     return tuple(tuple(group) for group in found if group) or ((),)
 
 
-def _grouped(
+def _tables(
     steps: Sequence[Step],
     drawn: Sequence[tuple[Illustration, ...]],
     adds: Bowl | Mapping[str, WeighRow],
@@ -101,17 +101,17 @@ def _grouped(
             numbers = ()
             close()
             if work.batch.pieces:
-                parts.append(_divide(work.batch, m))
+                parts.append(_divide_list(work.batch, m))
     close()
     return parts
 
 
-def _divide(batch: Batch, m: Measures) -> DivideList:
+def _divide_list(batch: Batch, m: Measures) -> DivideList:
     off = tuple(filter(None, (weigh_off_line(p, batch, m) for p in batch.pieces)))
-    return DivideList(tuple(_sort(p, batch, m) for p in batch.pieces), _rest(batch, m), off)
+    return DivideList(tuple(_divide_row(p, batch, m) for p in batch.pieces), _dough_left(batch, m), off)
 
 
-def _sort(p: PieceBatch, batch: Batch, m: Measures) -> DivideRow:
+def _divide_row(p: PieceBatch, batch: Batch, m: Measures) -> DivideRow:
     added = added_after_dividing(batch.formula, p.noun)
     weight = m.piece(p.grams / (1 + added))
     baked = about_baked_cell(p, batch.formula, m)
@@ -120,7 +120,7 @@ def _sort(p: PieceBatch, batch: Batch, m: Measures) -> DivideRow:
     return DivideRow(m.plain(single(p.number), 1), counted(p.number, p.noun), weight.figure, weight.unit, small, baked)
 
 
-def _rest(batch: Batch, m: Measures) -> str:
+def _dough_left(batch: Batch, m: Measures) -> str:
     left = left_at_the_scale(batch)
     if left < -max(NOTABLE_REST, batch.divided * NOTABLE_LACK):
         return m.words.say("sheet.dough_missing", m.about(-left))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import About, Form, PageSetup
+from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.forms.timing_card.view import TimingCard
 
 if TYPE_CHECKING:
@@ -22,7 +22,7 @@ def render(work: Work, page: PageSetup) -> Outcome[View | None]:
 FORM = Form(
     name="card",
     place=2,
-    about=About.FORMULA,
+    about=Subject.FORMULA,
     view=TimingCard,
     template="forms/timing_card/template.html",
     render=render,

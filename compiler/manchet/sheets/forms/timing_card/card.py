@@ -57,7 +57,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         before=tuple(_before(item, m) for item in card.before_you_go),
         pictures=day_pictures(card, m),
         notes=(*_loads_apart(card, m), *(_clash(clash, m) for clash in card.clashes)),
-        untimed=_untimed(card, m),
+        untimed=_untimed_line(card, m),
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
         yeasts=tuple(yeast_table(grid, work.kitchen, m) for grid in yeast_grids(work, STEP[house.degrees])),
     )  # fmt: skip
@@ -268,16 +268,16 @@ def _answer(late: Late, row: Row, m: Measures) -> str:
     words, said = m.words, []
     shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in DONE_BY_LOOK]
     if shorter:
-        said.append(words.say("card.cut", _listed(shorter)))
+        said.append(words.say("card.cut", _list(shorter)))
     if any(change.step.verb in DONE_BY_LOOK for change in late.over):
         said.append(words["card.must_not_wait"])
     elif late.over:
         over = (words.say("card.the_thing", change.stage or words["card.dough"]) for change in late.over)
-        said.append(words.say("card.over", _listed(over)))
+        said.append(words.say("card.over", _list(over)))
     return "; ".join(said)
 
 
-def _listed(names: Iterable[str]) -> str:
+def _list(names: Iterable[str]) -> str:
     """Each once, however many bowls go through it."""
     return ", ".join(dict.fromkeys(names))
 
@@ -293,7 +293,7 @@ def _wait(change: Change, row: Row, m: Measures) -> str:
 # ---- remarks --------------------------------------------------------------------------------------
 
 
-def _untimed(card: Card, m: Measures) -> str:
+def _untimed_line(card: Card, m: Measures) -> str:
     if not card.untimed:
         return ""
     return m.words["card.untimed_one"] if card.untimed == 1 else m.words.say("card.untimed", str(card.untimed))

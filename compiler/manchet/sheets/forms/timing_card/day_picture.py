@@ -95,7 +95,7 @@ def _picture(drawn: list[tuple[card_values.Lane, DayLane]], axis: Axis, foot: fl
         ticks=tuple(_ticks(axis, m)),
         lanes=tuple(row for _, row in drawn),
         keys=tuple(_keys(inks, foot + 8, m)),
-        words=_spoken([lane for lane, _ in drawn], m),
+        words=_in_words([lane for lane, _ in drawn], m),
         note=m.words["card.drawn_short"] if axis.is_cut else "",
     )
 
@@ -105,7 +105,7 @@ def _lane(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures)
     bars, lines = _bars(lane, card, axis, y, m)
     bars_foot = y + 4 + BAR
     foot = bars_foot + 4 + lines * LINE + 2
-    title = _clipped(_title(lane, m))
+    title = _short_title(_title(lane, m))
     return DayLane(title, _at(y), _at(bars_foot - 2), _at(bars_foot), _at(foot), tuple(bars)), foot
 
 
@@ -158,7 +158,7 @@ def _title(lane: card_values.Lane, m: Measures) -> str:
     return m.words.say("card.mix", lane.name, str(lane.mix)) if lane.mix else lane.name
 
 
-def _clipped(title: str) -> str:
+def _short_title(title: str) -> str:
     """A name as long as the place for it: the card's lines have it in full."""
     most = int((LEFT - 8) / 6)
     return title if len(title) <= most else title[: most - 1] + "…"
@@ -186,7 +186,7 @@ def _keys(inks: dict[str, None], y: float, m: Measures) -> list[InkKey]:
     return found
 
 
-def _spoken(lanes: list[card_values.Lane], m: Measures) -> str:
+def _in_words(lanes: list[card_values.Lane], m: Measures) -> str:
     """The picture in words, for whoever cannot see it."""
     said = []
     for lane in lanes:

@@ -48,13 +48,13 @@ def yeast_table(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastTable:
     )
 
 
-def _told(grid: YeastGrid) -> list[Fraction]:
+def _weights(grid: YeastGrid) -> list[Fraction]:
     return [cell.grams for row in grid.rows for cell in row.cells if cell.grams]
 
 
 def _rounding(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> _Rounding:
     """As the kitchen's scales read the smallest; where that is too few readings, finer, in figures that tell."""
-    least = min(_told(grid), default=Fraction(1))
+    least = min(_weights(grid), default=Fraction(1))
     scale = reading_of(least, kitchen, System.US if m.house.units == "US" else System.METRIC).step
     if least >= TELLING * scale:
         return _Rounding(scale, True, scale)
@@ -63,7 +63,7 @@ def _rounding(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> _Rounding:
 
 def _way_out(grid: YeastGrid, rounding: _Rounding, m: Measures) -> str:
     """For weights that the scale does not show: what is stirred into what, and how much of that is taken for each gram."""
-    scale, told = str(m.weight(rounding.scale, rounding.scale)), _told(grid)
+    scale, told = str(m.weight(rounding.scale, rounding.scale)), _weights(grid)
     written = next(cell.grams for row in grid.rows for cell in row.cells if cell.written and cell.grams)
     of_water = (p.share for p in grid.wait.stage.portions if p.ingredient and p.ingredient.class_ == "water")
     water = sum(of_water, Fraction(0)) * written / grid.wait.share
@@ -76,7 +76,7 @@ def _way_out(grid: YeastGrid, rounding: _Rounding, m: Measures) -> str:
 
 
 def _notes(grid: YeastGrid, rounding: _Rounding, m: Measures) -> Iterator[str]:
-    if not rounding.on_the_scale and _told(grid):
+    if not rounding.on_the_scale and _weights(grid):
         yield _way_out(grid, rounding, m)
     if grid.makings > 1:
         yield m.words.say("yeast.each_bowl", str(grid.makings))
