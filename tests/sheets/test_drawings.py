@@ -16,10 +16,11 @@ from manchet.figures.losses.level import Stands
 from manchet.figures.oven.floor import GAP, places
 from manchet.formula.model import Folds, Heat, Range, Reach, Step, Who
 from manchet.kitchen.model import Floor, Vessel
-from manchet.sheets.drawings.choosing import SHAPE_WORDS, bake_curve, drawings_of
+from manchet.sheets.drawings.choosing import bake_curve, drawings_of
 from manchet.sheets.drawings.oven import plan
 from manchet.sheets.drawings.pen import Drawing, drawing
 from manchet.sheets.drawings.plaits import MOVES
+from manchet.sheets.drawings.shapes import SHAPE_WORDS
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of

@@ -18,20 +18,6 @@ from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import Words
 from manchet.syntax.vocabulary import RISES_WARM
 
-SHAPE_WORDS = {
-    "round": "round", "ball": "round", "boule": "round",
-    "oval": "oval", "batard": "oval", "bâtard": "oval",
-    "long": "long",
-    "stick": "stick", "baguette": "stick", "baton": "stick",
-    "flat": "flat", "disc": "flat", "disk": "flat",
-    "ring": "ring", "bagel": "ring",
-    "knot": "knot",
-    "pretzel": "pretzel",
-    "tin roll": "tin roll", "tin loaf": "tin roll", "pan loaf": "tin roll",
-    "wreath": "wreath",
-}  # fmt: skip
-"""What may stand after `shape` or `shape as`, and its drawing."""
-
 _STRANDS = {"3": 3, "three": 3, "4": 4, "four": 4, "6": 6, "six": 6}
 _PLAIT = re.compile(
     r"(?:plait|braid) of (?P<of>\w+)(?: strands)?|(?P<by>\w+)[- ]strand(?:ed)? (?:plait|braid)|(?P<bare>\w+) strands"
@@ -67,7 +53,7 @@ def _shape(step: Step, after: Sequence[Step], words: Words) -> Drawing | None:
     if step.verb != "shape":
         return None
     said = " ".join(step.shape.casefold().split())
-    name = SHAPE_WORDS.get(said)
+    name = shapes.SHAPE_WORDS.get(said)
     if name == "round" and any(later.verb == "shape" for later in after):
         name = "pre-shape"
     if name is not None:

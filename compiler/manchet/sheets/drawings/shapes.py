@@ -88,3 +88,17 @@ SHAPES: dict[str, Callable[[], Art]] = {
     "tin roll": tin_roll,
     "wreath": strands.wreath,
 }
+
+SHAPE_WORDS = {
+    "round": "round", "ball": "round", "boule": "round",
+    "oval": "oval", "batard": "oval", "bâtard": "oval",
+    "long": "long",
+    "stick": "stick", "baguette": "stick", "baton": "stick",
+    "flat": "flat", "disc": "flat", "disk": "flat",
+    "ring": "ring", "bagel": "ring",
+    "knot": "knot",
+    "pretzel": "pretzel",
+    "tin roll": "tin roll", "tin loaf": "tin roll", "pan loaf": "tin roll",
+    "wreath": "wreath",
+}  # fmt: skip
+"""What may stand after `shape` or `shape as`, and its drawing."""
