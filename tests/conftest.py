@@ -10,11 +10,10 @@ from typing import Any
 
 import pytest
 from hypothesis import settings
+from run_length import EXAMPLES, IS_LONG
 
-# How hard the properties are tried: no deadline on a shared machine, and in CI the same cases every time.
-settings.register_profile("bench", deadline=None, max_examples=100)
-settings.register_profile("ci", deadline=None, max_examples=150, derandomize=True, print_blob=True)
-settings.load_profile("ci" if os.environ.get("CI") else "bench")
+settings.register_profile("bench", EXAMPLES)
+settings.load_profile("bench")
 
 TESTS = Path(__file__).parent
 
@@ -45,7 +44,7 @@ def pytest_runtest_makereport(item: pytest.Item) -> Iterator[None]:
     """On the machine that decides, a test that does not run has failed."""
     outcome: Any = yield
     report = outcome.get_result()
-    if report.skipped and os.environ.get("CI") and not hasattr(report, "wasxfail"):
+    if report.skipped and IS_LONG and not hasattr(report, "wasxfail"):
         report.outcome = "failed"
         report.longrepr = f"{item.nodeid} was skipped, and nothing may be: {report.longrepr}"
 

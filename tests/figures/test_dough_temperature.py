@@ -3,7 +3,8 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from works import work_in
 
 from manchet.figures.water.friction import friction_of
@@ -79,7 +80,7 @@ def likely(**asked: object) -> Fraction:
     return found.celsius.likely
 
 
-@settings(max_examples=40, deadline=None)
+@FEW_EXAMPLES
 @given(
     room=st.integers(5, 35),
     flour=st.integers(0, 35),

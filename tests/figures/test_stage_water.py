@@ -4,7 +4,8 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from works import work_in
 
 from manchet.figures.derived import figures_of
@@ -65,7 +66,7 @@ def waters(
     return stage_waters(work)
 
 
-@settings(max_examples=30, deadline=None)
+@FEW_EXAMPLES
 @given(flour=st.integers(5, 35), room=st.integers(5, 35), wanted=st.integers(18, 30))
 def test_the_balance_closes(flour: int, room: int, wanted: int) -> None:
     water = waters(flour, air=f"air {room} C", to=f" to {wanted} C")["poolish"]

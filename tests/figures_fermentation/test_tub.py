@@ -5,7 +5,8 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from works import first_work, work_in
 
 from manchet.batch.work import Work
@@ -57,7 +58,7 @@ def test_never_colder_than_the_fridge() -> None:
     assert tub(500).seconds_to(Fraction(3)) is None
 
 
-@settings(max_examples=20)
+@FEW_EXAMPLES
 @given(st.integers(200, 20_000), st.integers(10, 30), st.integers(1, 8))
 def test_it_cools_steadily_and_a_bigger_one_slower(grams: int, start: int, fridge: int) -> None:
     small, big = tub(grams, start, fridge), tub(grams * 2, start, fridge)

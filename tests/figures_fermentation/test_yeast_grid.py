@@ -3,7 +3,8 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from works import work_in
 
 from manchet.batch.order import AS_WRITTEN
@@ -180,7 +181,7 @@ hours = st.integers(2, 96).map(lambda quarters: Fraction(quarters * 900))
 warmths = st.integers(15, 32).map(Fraction)
 
 
-@settings(max_examples=40, deadline=None)
+@FEW_EXAMPLES
 @given(st.integers(60, 900), warmths)
 def test_the_written_wait_is_the_written_yeast(minutes: int, celsius: Fraction) -> None:
     made = plain(formula(POOLISH, ripe=f"{minutes} min at {celsius} C"))
@@ -191,7 +192,7 @@ def test_the_written_wait_is_the_written_yeast(minutes: int, celsius: Fraction) 
     assert found.wait.times(found.wait.likely, celsius) == 1
 
 
-@settings(max_examples=60, deadline=None)
+@FEW_EXAMPLES
 @given(hours, warmths, hours, warmths)
 def test_there_and_back(one: Fraction, at: Fraction, other: Fraction, there: Fraction) -> None:
     def moved(seconds: Fraction, celsius: Fraction, to: Fraction, to_celsius: Fraction) -> Fraction | None:
@@ -204,7 +205,7 @@ def test_there_and_back(one: Fraction, at: Fraction, other: Fraction, there: Fra
     assert forth is None or back is None or forth * back == 1
 
 
-@settings(max_examples=40, deadline=None)
+@FEW_EXAMPLES
 @given(hours, hours, warmths, warmths)
 def test_longer_or_warmer_never_wants_more_yeast(a: Fraction, b: Fraction, one: Fraction, other: Fraction) -> None:
     (wait,) = yeast_waits(formula(POOLISH))

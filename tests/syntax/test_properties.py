@@ -5,7 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 
 from bad_input.fuzz import check
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import MANY_EXAMPLES
 
 from manchet.quantities.reading import figure_at
 from manchet.quantities.units import UNITS
@@ -16,13 +17,13 @@ WORDS = st.sampled_from(
 )  # fmt: skip
 
 
-@settings(max_examples=300, deadline=None)
+@MANY_EXAMPLES
 @given(st.lists(WORDS, max_size=30).map(" ".join))
 def test_any_words_of_the_trade(text: str) -> None:
     check(text)
 
 
-@settings(max_examples=300, deadline=None)
+@MANY_EXAMPLES
 @given(st.text(max_size=200))
 def test_any_text(text: str) -> None:
     check(text.replace("\r", ""))

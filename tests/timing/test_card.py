@@ -5,7 +5,8 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from fractions import Fraction
 
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from timing.test_schedule import batches, loaf
 from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage, step, weighed
 from works import by_hand
@@ -250,7 +251,7 @@ moments = st.datetimes(datetime(2026, 1, 1), datetime(2027, 1, 1)).map(lambda at
 
 
 @given(batches(), moments, st.integers(0, 5000))
-@settings(max_examples=25, deadline=None)
+@FEW_EXAMPLES
 def test_moving_the_start_moves_every_line_alike(made: Batch, at: datetime, by: int) -> None:
     later = timedelta(minutes=by)
     first, second = card(made, at, ROW), card(made, at + later, ROW)
@@ -260,14 +261,14 @@ def test_moving_the_start_moves_every_line_alike(made: Batch, at: datetime, by: 
 
 
 @given(batches(), moments)
-@settings(max_examples=25, deadline=None)
+@FEW_EXAMPLES
 def test_ready_by_undoes_start(made: Batch, at: datetime) -> None:
     forward = card(made, at, ROW)
     assert card(made, forward.ready, ROW, is_ready=True) == forward
 
 
 @given(batches(), moments)
-@settings(max_examples=25, deadline=None)
+@FEW_EXAMPLES
 def test_lines_stand_in_order_of_time(made: Batch, at: datetime) -> None:
     found = card(made, at, ROW)
     assert found.rows[0].start == found.start == at

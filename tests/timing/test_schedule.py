@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from weighing.kneading import FLOUR, WATER, batch, stage, step, weighed
 from works import by_hand as hand_made
 
@@ -242,7 +243,7 @@ def longest_day(jobs: tuple[Job, ...]) -> Fraction:
 
 
 @given(batches())
-@settings(max_examples=60, deadline=None)
+@FEW_EXAMPLES
 def test_nothing_begins_before_what_it_needs(made: Batch) -> None:
     jobs = network(made, MIXER)
     starts = starts_of(jobs)
@@ -254,7 +255,7 @@ def test_nothing_begins_before_what_it_needs(made: Batch) -> None:
 
 
 @given(batches())
-@settings(max_examples=60, deadline=None)
+@FEW_EXAMPLES
 def test_the_day_is_as_long_as_its_longest_way(made: Batch) -> None:
     jobs = network(made, MIXER)
     starts = starts_of(jobs)
@@ -271,7 +272,7 @@ def test_the_day_is_as_long_as_its_longest_way(made: Batch) -> None:
 
 
 @given(batches(), st.data())
-@settings(max_examples=60, deadline=None)
+@FEW_EXAMPLES
 def test_until_its_latest_nothing_that_matters_moves(made: Batch, data: st.DataObject) -> None:
     jobs = network(made, MIXER)
     starts = starts_of(jobs)
@@ -283,7 +284,7 @@ def test_until_its_latest_nothing_that_matters_moves(made: Batch, data: st.DataO
 
 
 @given(batches(), st.data(), st.integers(0, 200))
-@settings(max_examples=60, deadline=None)
+@FEW_EXAMPLES
 def test_lateness_never_costs_more_than_itself(made: Batch, data: st.DataObject, late: int) -> None:
     jobs = network(made, MIXER)
     starts = starts_of(jobs)
