@@ -7,9 +7,11 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
+from every import every
 
 ROOT = Path(__file__).parents[2]
 PACKAGE = ROOT / "compiler" / "manchet"
@@ -28,11 +30,16 @@ def name_of(module: Path) -> str:
     return str(module.relative_to(PACKAGE))
 
 
+@cache
+def tree_of(module: Path) -> ast.Module:
+    return ast.parse(module.read_text(encoding="utf-8"))
+
+
 GENERATED = frozenset({"larder/builtin.py"})
 """Modules made from a data file, which nobody reads."""
 
 
-@pytest.mark.parametrize("module", [m for m in MODULES if name_of(m) not in GENERATED], ids=name_of)
+@every([m for m in MODULES if name_of(m) not in GENERATED], at_least=300)
 def test_module_is_of_readable_length(module: Path) -> None:
     assert len(module.read_text(encoding="utf-8").splitlines()) <= 400
 
@@ -46,26 +53,22 @@ def floats(tree: ast.AST) -> Iterator[int]:
             yield node.lineno
 
 
-@pytest.mark.parametrize(
-    "module",
-    [m for m in MODULES if m.relative_to(PACKAGE).parts[0] in EXACT and name_of(m) not in PHYSICAL_MODELS],
-    ids=name_of,
+@every(
+    [m for m in MODULES if m.relative_to(PACKAGE).parts[0] in EXACT and name_of(m) not in PHYSICAL_MODELS], at_least=200
 )
 def test_numbers_are_exact(module: Path) -> None:
-    assert list(floats(ast.parse(module.read_text(encoding="utf-8")))) == []
+    assert list(floats(tree_of(module))) == []
 
 
 ASKS_A_CLOCK = frozenset({"now", "today", "utcnow"})
 MAY_ASK_A_CLOCK = ("cli", "workspace")
 
 
-@pytest.mark.parametrize(
-    "module", [m for m in MODULES if m.relative_to(PACKAGE).parts[0] not in MAY_ASK_A_CLOCK], ids=name_of
-)
+@every([m for m in MODULES if m.relative_to(PACKAGE).parts[0] not in MAY_ASK_A_CLOCK], at_least=250)
 def test_nobody_below_the_command_asks_what_time_it_is(module: Path) -> None:
     asked = [
         node.lineno
-        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8")))
+        for node in ast.walk(tree_of(module))
         if isinstance(node, ast.Attribute) and node.attr in ASKS_A_CLOCK
     ]
     assert asked == []

@@ -7,6 +7,7 @@ import os
 from pathlib import Path
 
 import pytest
+from every import every
 
 from manchet.source.files import LARGEST, bytes_of
 from manchet.workspace.folder import Premises, listing, premises_of
@@ -20,8 +21,7 @@ def house_of(path: str) -> str:
     return premises_of(path).root
 
 
-@pytest.mark.parametrize(
-    ("name", "expected"),
+@every(
     [
         ("Tern loaf", "tern-loaf"),
         ("Göteborg rye, No. 3", "goteborg-rye-no-3"),
@@ -34,6 +34,7 @@ def house_of(path: str) -> str:
         ("<b>\x1b[31m&", "b-31m"),
         ("", ""),
     ],
+    at_least=10,
 )
 def test_a_file_is_called_by_a_slug(name: str, expected: str) -> None:
     assert slug(name) == expected

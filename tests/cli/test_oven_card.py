@@ -57,7 +57,7 @@ def bakery(tmp_path: Path) -> Iterator[Path]:
 
 
 def turns(*words: str, card: str = "house") -> list[tuple[str, str]]:
-    ran = manchet(["build", *words, "--only", "oven,json"])
+    ran = manchet(["build", "--jobs", "1", *words, "--only", "oven,json"])
     assert ran.status == 0, ran.err
     said = json.loads(Path(f"output/{card}.oven.json").read_text(encoding="utf-8"))
     return [(turn["name"], turn["load"]) for oven in said["ovens"] for turn in oven["turns"]]
@@ -90,7 +90,7 @@ def test_each_bread_at_the_oven_of_its_own_kitchen() -> None:
 
 def test_a_bread_with_a_mistake_is_named_on_the_card() -> None:
     Path("soft.bake").write_text(LOAF.format(name="Soft loaf", water="66 g", heat="220 C"))
-    assert manchet(["build", "--only", "oven,json"]).status == 1
+    assert manchet(["build", "--jobs", "1", "--only", "oven,json"]).status == 1
     said = json.loads(Path("output/house.oven.json").read_text(encoding="utf-8"))
     assert said["missing"] == "Not on this card, because of mistakes in their files: Soft loaf."
     assert "Soft loaf" not in [turn["name"] for oven in said["ovens"] for turn in oven["turns"]]

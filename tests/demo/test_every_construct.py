@@ -7,7 +7,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any, get_args
 
-import pytest
+from every import every
 
 from manchet.source.text import SourceText
 from manchet.syntax import nodes
@@ -263,28 +263,28 @@ def _range(what: str, amount: nodes.Amount) -> Iterator[str]:
         yield f"a range of {what}"
 
 
-@pytest.mark.parametrize("kind", NODES + CLAUSES)
+@every(NODES + CLAUSES, at_least=50)
 def test_every_kind_of_line_and_clause(kind: str) -> None:
     assert kind in _kinds()
 
 
-@pytest.mark.parametrize("line", OPENED, ids=lambda line: line.words)
+@every(OPENED, at_least=150)
 def test_every_word_that_opens_a_line(line: Line) -> None:
     """In one of the contexts in which it may stand: `flour` in a kitchen is not the ingredient."""
     contexts = (*WORK, UNLESS_WEIGHED) if line.token == "VERB" else line.under
     assert any((context, line.token, line.called) in _opened() for context in contexts)
 
 
-@pytest.mark.parametrize("form", HEAD + MATERIALS + WAYS_OF_WORKING + CLAUSE_FORMS)
+@every(HEAD + MATERIALS + WAYS_OF_WORKING + CLAUSE_FORMS, at_least=107)
 def test_every_form(form: str) -> None:
     assert form in _forms()
 
 
-@pytest.mark.parametrize("manner", MANNERS)
+@every(MANNERS, at_least=17)
 def test_every_manner(manner: str) -> None:
     assert f"manner {manner}" in _forms()
 
 
-@pytest.mark.parametrize("unit", UNITS)
+@every(UNITS, at_least=25)
 def test_every_unit(unit: str) -> None:
     assert f"unit {unit}" in _forms()

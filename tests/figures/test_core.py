@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from every import every
 
 from manchet.figures.limits.lookup import limit
 from manchet.figures.oven.core import CORES, core_figures
@@ -34,7 +35,7 @@ def test_none_where_the_file_says_it_or_there_is_no_crumb() -> None:
     assert core_figures(bread("crisp")) == {}
 
 
-@pytest.mark.parametrize("kind", [kind for kind in KINDS if kind.core], ids=lambda kind: kind.word)
+@every([kind for kind in KINDS if kind.core], at_least=12)
 def test_no_estimate_is_what_a_check_calls_raw(kind: Kind) -> None:
     least = limit("core-least", kind.word)
     assert least is not None and CORES[kind.core].celsius >= least

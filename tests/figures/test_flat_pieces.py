@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-import pytest
+from every import every
 from works import work_in
 
 from manchet.batch.work import Work
@@ -44,8 +44,7 @@ def made(*steps: str) -> Work:
     return work_in(found, found.formulas[0])
 
 
-@pytest.mark.parametrize(
-    ("steps", "thick"),
+@every(
     [
         (("roll out to 3 mm",), Fraction(3)),
         (("roll out to 3-5 mm",), Fraction(4)),
@@ -58,6 +57,7 @@ def made(*steps: str) -> Work:
         (("roll out to 4 mm", "roll"), None),
         (("shape round",), None),
     ],
+    at_least=10,
 )
 def test_how_thick(steps: tuple[str, ...], thick: Fraction | None) -> None:
     assert thickness(made(*steps).formula, "rounds") == thick

@@ -1,9 +1,10 @@
 """Specific heats against handbooks, another formula and another library."""
 
 from fractions import Fraction
+from itertools import product
 
 import pytest
-from CoolProp.CoolProp import PropsSI
+from every import every
 
 from manchet.figures.water.heat import COMPONENTS, SIEBEL, component_heat, specific_heat
 from manchet.larder.book import builtin
@@ -21,11 +22,12 @@ FOODS = {
 
 
 def elsewhere(fluid: str, celsius: int) -> float:
+    from CoolProp.CoolProp import PropsSI  # takes seconds, so only where it is asked
+
     return PropsSI("C", "T", celsius + 273.15, "P", 101_325, fluid) / 1000  # type: ignore[no-any-return]
 
 
-@pytest.mark.parametrize("component", FOODS)
-@pytest.mark.parametrize("celsius", [0, 20, 40, 80])
+@every(product(FOODS, (0, 20, 40, 80)), at_least=20)
 def test_components_as_another_library_has_them(component: str, celsius: int) -> None:
     ours = component_heat(component, Fraction(celsius))
     assert float(ours) == pytest.approx(elsewhere(f"INCOMP::{FOODS[component]}", celsius), rel=1e-4)
@@ -40,14 +42,13 @@ def test_water_is_nearer_to_measured_water_than_the_variant_in_circulation(celsi
     assert abs(ours - measured) < abs(variant - measured)
 
 
-@pytest.mark.parametrize("component", COMPONENTS)
+@every(COMPONENTS, at_least=6)
 def test_siebel_is_near(component: str) -> None:
     """One figure for all temperatures, from other measurements: up to a fifth less."""
     assert 0.78 <= float(SIEBEL[component] / component_heat(component)) <= 1.01
 
 
-@pytest.mark.parametrize(
-    ("name", "printed", "within"),
+@every(
     [
         ("white flour", 1.84, 0.07),
         ("water", 4.185, 0.005),
@@ -59,6 +60,7 @@ def test_siebel_is_near(component: str) -> None:
         ("salt", 0.87, 0.001),
         ("sugar", 1.25, 0.28),
     ],
+    at_least=9,
 )
 def test_ingredients_as_handbooks_have_them(name: str, printed: float, within: float) -> None:
     """Geankoplis, Transport Processes, table A.4-1 (flour 1.80 to 1.88); salt and sugar from tables of chemistry.

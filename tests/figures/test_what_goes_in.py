@@ -2,7 +2,7 @@
 
 from fractions import Fraction
 
-import pytest
+from every import every
 from works import work_in
 
 from manchet.checks.saying import fahrenheit
@@ -88,8 +88,7 @@ def test_each_thing_comes_as_warm_as_it_is_kept() -> None:
     assert why["salt"] == (22, "as warm as the room")
 
 
-@pytest.mark.parametrize(
-    ("changed", "warmer"),
+@every(
     [
         ({"eggs": "20%"}, True),  # more that is cold
         ({"butter": "20%"}, True),
@@ -103,6 +102,7 @@ def test_each_thing_comes_as_warm_as_it_is_kept() -> None:
         ({"mix": "mix slow 5 min\n    mix fast 6 min to 26 C"}, False),
         ({"mix": "mix by hand 10 min to 26 C"}, True),  # no machine
     ],
+    at_least=11,
 )  # fmt: skip
 def test_what_is_cold_asks_for_warmer_water(changed: dict[str, str], warmer: bool) -> None:
     usual, now = likely(), likely(**changed)

@@ -1,10 +1,13 @@
 """A wait asked for at another time or warmth: what moves, what stays, there and back, and what cannot be asked."""
 
 from fractions import Fraction
+from itertools import product
 
 import pytest
+from every import every
 from figures_fermentation.test_yeast_grid import POOLISH, STRAIGHT
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.batch.work import work_of
@@ -143,7 +146,7 @@ def test_clauses_on_lines_of_their_own_are_moved_too() -> None:
     assert ripe.time is not None and (ripe.time.likely, ripe.heats[0].celsius.likely) == (8 * 3600, 24)
 
 
-@settings(max_examples=25, deadline=None)
+@FEW_EXAMPLES
 @given(st.integers(6, 24), st.integers(16, 28))
 def test_there_and_back_is_the_formula(hours: int, celsius: int) -> None:
     """Moved and moved back: the same yeast, to the two decimals of the factor."""
@@ -157,7 +160,7 @@ def test_there_and_back_is_the_formula(hours: int, celsius: int) -> None:
     assert yeast(there.formulas[0].stages[-1]) == yeast(before.stages[-1])
 
 
-@settings(max_examples=25, deadline=None)
+@FEW_EXAMPLES
 @given(st.integers(4, 30), st.integers(16, 28))
 def test_flour_and_water_stay_as_they_are(hours: int, celsius: int) -> None:
     found = bakery(PLAIN_POOLISH, f"poolish {hours} h at {celsius} C")
@@ -172,9 +175,10 @@ def test_flour_and_water_stay_as_they_are(hours: int, celsius: int) -> None:
 # ---- what cannot be asked -----------------------------------------------------------------------------
 
 
-@pytest.mark.parametrize(
-    "text", ["poolish", "16 h at 18 C", "poolish at least 16 h", "poolish 16 C", "poolish 16 h covered", "poolish 4 g",
-             "poolish 16 h at", "", "poolish 20 min each"],
+@every(
+    ["poolish", "16 h at 18 C", "poolish at least 16 h", "poolish 16 C", "poolish 16 h covered", "poolish 4 g",
+     "poolish 16 h at", "", "poolish 20 min each"],
+    at_least=9,
 )  # fmt: skip
 def test_no_wait_is_read_from(text: str) -> None:
     assert wanted(text) is None
@@ -185,8 +189,7 @@ def test_a_name_of_several_words_and_fahrenheit() -> None:
     assert asked is not None and (asked.name, asked.seconds, asked.celsius) == ("House poolish", 57600, 20)
 
 
-@pytest.mark.parametrize(
-    ("wait", "message", "help"),
+@every(
     [
         ("porlish 8 h", "no stage called porlish", "did you mean poolish?"),
         ("poolish 8 h at 8 C", "from 14 C to 40 C only", "ask for a place between"),
@@ -199,6 +202,7 @@ def test_a_name_of_several_words_and_fahrenheit() -> None:
         ("poolish 0-16 h", "poolish for 0-16 h: 0 h is no wait", "give its shortest time too: 'poolish 12-14 h'"),
         ("poolish 9999999 h", "takes less than a hundredth of the yeast", "from about 3.5 h to 52 h"),
     ],
+    at_least=10,
 )
 def test_refused_in_words_of_the_trade(wait: str, message: str, help: str) -> None:
     said = refused(PLAIN_POOLISH, wait)
@@ -236,12 +240,14 @@ def test_two_shares_that_are_near_have_digits_enough_to_tell_them_apart() -> Non
     assert "in all 0.999 % of all flour instead of 1 %" in said, said
 
 
-@pytest.mark.parametrize("name", ["poolish", "dough", "", "polish", "16 h"])
-@pytest.mark.parametrize(
-    "much",
-    ["-3 h", "0 h", "0 s", "0.5 min", "½ h", "0-0 h", "16-12 h", "99999999 h", "١٦ h", "16 h at 60 F", "at 0 C", "at 500 C",
-     "at -40 F", "16 h at 18 C at 20 F", "12-16 h at 60-68 F", "16 h 30 min", "1e5 h", "0 d at 20 C", "at 18-20 C", "16 d"],
+NAMES = ("poolish", "dough", "", "polish", "16 h")
+MUCH = (
+    "-3 h", "0 h", "0 s", "0.5 min", "½ h", "0-0 h", "16-12 h", "99999999 h", "١٦ h", "16 h at 60 F", "at 0 C", "at 500 C",
+     "at -40 F", "16 h at 18 C at 20 F", "12-16 h at 60-68 F", "16 h 30 min", "1e5 h", "0 d at 20 C", "at 18-20 C", "16 d",
 )  # fmt: skip
+
+
+@every(product(NAMES, MUCH), at_least=100)
 def test_whatever_is_asked_it_is_moved_or_refused(name: str, much: str) -> None:
     for text in (PLAIN_POOLISH, PLAIN_STRAIGHT):
         found = bakery(text, f"{name} {much}".strip())

@@ -3,7 +3,9 @@
 from fractions import Fraction
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from every import every
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from sheets.work import sheet
 from works import by_hand
 
@@ -70,8 +72,7 @@ def batch(of: Formula) -> Batch:
 OUNCE = Fraction("28.349523125")
 
 
-@pytest.mark.parametrize(
-    ("kind", "makes", "before", "after"),
+@every(
     [
         ("rolls", "12 rolls at 84 g dough", 84, 75),  # a baker's scale
         ("hearth loaf", "2 loaves at 314 g dough", 314, 267),  # a baker's scale
@@ -82,6 +83,7 @@ OUNCE = Fraction("28.349523125")
         ("hearth loaf", "2 loaves at 500 g dough", 100, 90),  # Gisslen: 10 % …
         ("tin loaf", "2 loaves at 500 g dough", 100, 87),  # … to 13 %
     ],
+    at_least=8,
 )
 def test_what_was_weighed_lies_within_the_estimate(kind: str, makes: str, before: int, after: Fraction) -> None:
     bread = formula(makes, kind)
@@ -195,7 +197,7 @@ def test_a_wanted_baked_weight_is_weighed_off_by_the_estimate() -> None:
 
 
 @given(st.integers(50, 3000), st.sampled_from(["hearth loaf", "tin loaf", "rolls", "rye tin loaf"]))
-@settings(max_examples=40, deadline=None)
+@FEW_EXAMPLES
 def test_weighing_off_inverts_the_baked_weight(wanted: int, kind: str) -> None:
     """What is weighed off for a wanted weight comes out of the oven at about that weight."""
     made = batch(formula(f"12 loaves at {wanted} g baked", kind))

@@ -4,6 +4,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
+from every import every
 from hypothesis import given, strategies as st
 
 from manchet.figures.fermentation.yeast_rate import (
@@ -20,10 +21,10 @@ from manchet.figures.fermentation.yeast_rate import (
 LEAVENS = (BAKERS, SOUR_YEAST, SOUR_BACTERIA)
 
 
-@pytest.mark.parametrize(
-    ("celsius", "rate"),
+@every(
     [("5", 0.0050), ("10", 0.0496), ("15", 0.1274), ("20", 0.2198), ("24", 0.2903), ("27", 0.3331), ("30", 0.3609),
      ("32.27", 0.368), ("35", 0.3560), ("38", 0.3106), ("40", 0.2575)],
+    at_least=11,
 )  # fmt: skip
 def test_rates_of_bakers_yeast_an_hour(celsius: str, rate: float) -> None:
     """Salvado et al., Appl. Environ. Microbiol. 77 (2011) 2292, by Rosso's equation; worked out apart from this code."""
@@ -35,20 +36,21 @@ def test_no_single_factor_for_ten_degrees_fits(warm: int, cool: int, times: floa
     assert float(pace(BAKERS, Fraction(warm)) / pace(BAKERS, Fraction(cool))) == pytest.approx(times, abs=0.01)
 
 
-@pytest.mark.parametrize(
-    ("leaven", "celsius", "share"),
+@every(
     [(SOUR_YEAST, 28, 1), (SOUR_YEAST, 20, 0.5), (SOUR_YEAST, 32, 0.5), (SOUR_YEAST, 14, 0.25), (SOUR_YEAST, 34, 0.25),
      (SOUR_BACTERIA, 32, 1), (SOUR_BACTERIA, 33, 1), (SOUR_BACTERIA, 20, 0.5), (SOUR_BACTERIA, 15, 0.25),
      (SOUR_BACTERIA, 39, 0.25)],
+    at_least=10,
 )  # fmt: skip
 def test_a_sour_by_letter(leaven: Leaven, celsius: int, share: float) -> None:
     """M. Gaenzle, letter in the sourdough FAQ (item 39): best, half and quarter rates; held to 30 % of the best."""
     assert float(pace(leaven, Fraction(celsius))) == pytest.approx(share, abs=0.3)
 
 
-@pytest.mark.parametrize(
-    ("leaven", "celsius"), [(SOUR_YEAST, 8), (SOUR_YEAST, 36), (SOUR_BACTERIA, 4), (SOUR_BACTERIA, 41), (BAKERS, 2),
-                            (BAKERS, 46), (BAKERS, 300), (BAKERS, -20)],
+@every(
+    [(SOUR_YEAST, 8), (SOUR_YEAST, 36), (SOUR_BACTERIA, 4), (SOUR_BACTERIA, 41), (BAKERS, 2),
+     (BAKERS, 46), (BAKERS, 300), (BAKERS, -20)],
+    at_least=8,
 )  # fmt: skip
 def test_nothing_works_outside_its_temperatures(leaven: Leaven, celsius: int) -> None:
     assert pace(leaven, Fraction(celsius)) == 0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-import pytest
+from every import every
 
 from manchet.formula.nouns import counted, same_noun, singular
 
@@ -17,7 +17,7 @@ ONE = {
 AS_WRITTEN = ["loaf", "focaccia", "panettone", "bread", "olives", "chives", "citrus", "brioche", "mass", "naan"]
 
 
-@pytest.mark.parametrize(("many", "one"), ONE.items())
+@every(ONE.items(), at_least=20)
 def test_the_singular(many: str, one: str) -> None:
     assert singular(many) == one
     assert counted(Fraction(1), many) == one
@@ -25,7 +25,7 @@ def test_the_singular(many: str, one: str) -> None:
     assert same_noun(many, one) and same_noun(one, many)
 
 
-@pytest.mark.parametrize("noun", AS_WRITTEN)
+@every(AS_WRITTEN, at_least=10)
 def test_what_is_no_sure_plural_stays(noun: str) -> None:
     assert singular(noun) == noun
 

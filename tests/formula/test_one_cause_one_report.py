@@ -1,6 +1,7 @@
 """One slip gives one report; a stage may have a number in its name."""
 
 import pytest
+from every import every
 
 from manchet.diagnostics.diagnostic import Severity
 from manchet.source.text import SourceText
@@ -98,8 +99,7 @@ formula Held
 """
 
 
-@pytest.mark.parametrize(
-    ("right", "wrong", "report"),
+@every(
     [
         ("salt 2%", "salt 2,5%", "decimal-comma"),
         ("salt 2%", "salt -2%", "negative-amount"),
@@ -110,6 +110,7 @@ formula Held
         ("add salt", "add slat", "unknown-ingredient"),
         ("hold back salt", "hold bak salt", "neither-stage-nor-step"),
     ],
+    at_least=8,
 )
 def test_what_follows_from_a_slip_is_not_said(right: str, wrong: str, report: str) -> None:
     """`hold back salt` and `add salt` are right, whatever is wrong with the salt."""
@@ -117,8 +118,7 @@ def test_what_follows_from_a_slip_is_not_said(right: str, wrong: str, report: st
     assert [name for name, _, _ in names(HELD.replace(right, wrong, 1))] == [report]
 
 
-@pytest.mark.parametrize(
-    ("right", "wrong", "report", "line", "column"),
+@every(
     [
         ("  overall", "  overal", "unknown-word", 4, 3),
         ("  overall", "  overall:", "unknown-word", 4, 3),
@@ -128,6 +128,7 @@ def test_what_follows_from_a_slip_is_not_said(right: str, wrong: str, report: st
         ("makes 2 kg dough", "makes 2 kg dough\n  status approved 2026-02-29 by Ada", "no-such-day", 3, 19),
         ("  dough\n", "  overall\n    white flour 100%\n\n  dough\n", "said-twice", 9, 3),
     ],
+    at_least=7,
 )
 def test_a_heading_that_cannot_be_read_still_opens_its_block(
     right: str, wrong: str, report: str, line: int, column: int

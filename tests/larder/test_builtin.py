@@ -7,6 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 
 import pytest
+from every import every
 from larder.reading_help import named
 
 import manchet.larder
@@ -43,7 +44,7 @@ def test_there_is_enough_in_it() -> None:
         assert any(entry.class_ == class_ for entry in INGREDIENTS), class_
 
 
-@pytest.mark.parametrize("entry", INGREDIENTS, ids=lambda entry: entry.name)
+@every(INGREDIENTS, at_least=400)
 def test_each_says_class_and_source(entry: Ingredient) -> None:
     assert entry.class_ in CLASSES
     assert "USDA" in entry.source or "common practice" in entry.source or "from memory" in entry.source or (
@@ -67,8 +68,7 @@ def test_names_hold_nothing_that_a_list_cannot() -> None:
 
 
 # Figures of USDA SR28 (grams in 100 g), each looked up by its NDB number, and of FDC Foundation by its id.
-@pytest.mark.parametrize(
-    ("name", "ndb", "figure", "grams"),
+@every(
     [
         ("bread flour", "20129", "protein", "11.98"),
         ("white flour", "20481", "water", "11.92"),
@@ -112,6 +112,7 @@ def test_names_hold_nothing_that_a_list_cannot() -> None:
         ("beer", "14003", "alcohol", "3.9"),
         ("caraway", "02005", "water", "9.87"),
     ],
+    at_least=41,
 )
 def test_its_figures_are_those_of_the_source(name: str, ndb: str, figure: str, grams: str) -> None:
     ingredient = named(builtin(), name)
@@ -127,17 +128,17 @@ def test_what_one_weighs(name: str, grams: int) -> None:
     assert named(builtin(), name).whole == grams
 
 
-@pytest.mark.parametrize(
-    "name",
-    # false friends of the trade: a guess would change water, flour, yeast, salt or allergens
+@every(
     [
         "cornflour", "corn flour", "yeast", "dried yeast", "dry yeast", "fast-action yeast", "malt", "malt powder",
         "barley malt", "treacle", "brown flour", "flour", "rye flour", "cream", "soda", "bicarbonate", "oil", "starter",
         "sourdough", "stick of butter", "syrup", "oats", "bran", "starch", "lecithin", "vinegar", "nuts", "seeds",
         "condensed milk", "cheese", "powdered milk", "glucose",
     ],
+    at_least=32,
 )  # fmt: skip
 def test_false_friends_are_asked_about(name: str) -> None:
+    """False friends of the trade: a guess would change water, flour, yeast, salt or allergens."""
     found = builtin().find(name)
     assert isinstance(found, Question)
     assert len(found.choices) > 1
@@ -154,8 +155,7 @@ def test_every_question_offers_ingredients_and_says_why() -> None:
             named(builtin(), choice)
 
 
-@pytest.mark.parametrize(
-    ("british", "american"),
+@every(
     [
         ("wholemeal flour", "whole wheat flour"),
         ("strong white flour", "bread flour"),
@@ -176,6 +176,7 @@ def test_every_question_offers_ingredients_and_says_why() -> None:
         ("maize starch", "cornstarch"),
         ("chilli", "chili"),
     ],
+    at_least=18,
 )
 def test_both_englishes_find_the_same(british: str, american: str) -> None:
     assert named(builtin(), british) is named(builtin(), american)
@@ -199,14 +200,14 @@ def test_accents_and_apostrophes_do_not_matter(name: str) -> None:
     named(builtin(), name)
 
 
-@pytest.mark.parametrize(
-    ("name", "counts"),
+@every(
     [
         ("white flour", True), ("medium rye flour", True), ("rice flour", True), ("maize starch", True),
         ("vital wheat gluten", False), ("wheat bran", False), ("rye chops", False), ("rolled oats", False),
         ("cocoa", False), ("diastatic malt", False), ("old bread", False), ("psyllium husk", False),
         ("soya flour", False), ("ground almonds", False),
     ],
+    at_least=14,
 )  # fmt: skip
 def test_what_counts_as_flour(name: str, counts: bool) -> None:
     assert named(builtin(), name).counts_as_flour is counts

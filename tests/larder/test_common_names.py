@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
+from every import every
 
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient
@@ -61,7 +61,7 @@ def names() -> list[str]:
     return [name.strip() for name in " ".join(NAMES.split()).split(",")]
 
 
-@pytest.mark.parametrize("name", names())
+@every(names(), at_least=376)
 def test_it_is_known_or_asked_about_and_has_a_weight(name: str) -> None:
     found = builtin().find(name)
     assert found is not None

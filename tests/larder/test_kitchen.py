@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from every import every
 from larder.reading_help import house
 
 from manchet.kitchen.model import Cold, Fall, Floor, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
@@ -166,8 +167,7 @@ def test_warms_is_a_difference_and_no_reading() -> None:
     assert kitchen.mixers[0].warms_fast is None
 
 
-@pytest.mark.parametrize(
-    ("lines", "name"),
+@every(
     [
         ("  air 2200 C", "kitchen-figure-unfit"),
         ("  mixer m\n    warms 11 C in 8 min slow, 4 min slow", "kitchen-figure-unfit"),
@@ -212,6 +212,7 @@ def test_warms_is_a_difference_and_no_reading() -> None:
         ("  oven a\n    each load takes 20 kg", "unreadable-line"),
         ("  mixer a\n    each load takes 15 C", "no-kitchen-line"),
     ],
+    at_least=42,
 )
 def test_mistakes(lines: str, name: str) -> None:
     _larder, _kitchen, reports = house(f"kitchen House\n{lines}\n")

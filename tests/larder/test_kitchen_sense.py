@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import pytest
+from every import every
 from larder.reading_help import house
 
 
@@ -14,8 +14,7 @@ def said(lines: str) -> list[tuple[str, str]]:
 ODD, IMPOSSIBLE = "kitchen-temperature-odd", "kitchen-temperature-impossible"
 
 
-@pytest.mark.parametrize(
-    ("lines", "name", "help"),
+@every(
     [
         ("  tap 140 C", IMPOSSIBLE, "did you mean `tap 14 C` or `tap 140 F`?"),
         ("  tap 11 F", IMPOSSIBLE, "did you mean `tap 11 C`?"),
@@ -54,13 +53,13 @@ ODD, IMPOSSIBLE = "kitchen-temperature-odd", "kitchen-temperature-impossible"
             "exchange the figures of the rim and of `bottom`, or measure again",
         ),
     ],
+    at_least=20,
 )
 def test_each_once_with_what_to_type(lines: str, name: str, help: str) -> None:
     assert said(lines) == [(name, help)]
 
 
-@pytest.mark.parametrize(
-    "lines",
+@every(
     [
         "  air 50 C", "  air -10 C", "  air 35 F", "  air 14 C", "  flour -30 C", "  tap 70 C", "  tap 0 C", "  tap 33 F",
         "  fridge\n    keeps 18 C", "  fridge\n    keeps 39 F", "  freezer\n    keeps -5 C", "  prover\n    keeps 8 C",
@@ -71,6 +70,7 @@ def test_each_once_with_what_to_type(lines: str, name: str, help: str) -> None:
         "  pot a\n    round 180 mm\n    bottom 200 mm\n    deep 80 mm",
         '  always allow kitchen-temperature-odd because "a cave in the ice"\n  air -20 C',
     ],
+    at_least=18,
 )  # fmt: skip
 def test_what_can_be_is_left_alone(lines: str) -> None:
     assert said(lines) == []

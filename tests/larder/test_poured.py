@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-import pytest
-from hypothesis import given, settings, strategies as st
+from every import every
+from hypothesis import given, strategies as st
 from larder.reading_help import named
+from run_length import FEW_EXAMPLES
 
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Blend, Ingredient, Poured
@@ -19,8 +20,7 @@ def poured(name: str) -> Poured:
     return LARDER.poured(named(LARDER, name))
 
 
-@pytest.mark.parametrize(
-    ("name", "grams"),
+@every(
     [
         ("water", "1"), ("milk", "0.8813"), ("eggs", "0.7615"), ("butter", "0.16"), ("fresh yeast", "0.69"),
         ("honey", "0.171"), ("malt syrup", "0.211"), ("olive oil", "0"), ("beer", "0.9196"), ("lemon juice", "0.9231"),
@@ -31,6 +31,7 @@ def poured(name: str) -> Poured:
         ("celeriac", "0"), ("sugar", "0"), ("milk powder", "0"), ("instant yeast", "0"), ("cheddar", "0"), ("salt", "0"),
         ("maize starch", "0"), ("diastatic malt", "0"), ("old bread", "0"), ("hazelnuts", "0"),
     ],
+    at_least=30,
 )  # fmt: skip
 def test_water(name: str, grams: str) -> None:
     assert poured(name).water == Fraction(grams)
@@ -44,10 +45,10 @@ def test_water_in_all_of_a_milk_sponge() -> None:
     assert abs(water / 300 - Fraction("0.702")) < Fraction(1, 100)
 
 
-@pytest.mark.parametrize(
-    ("name", "salt"),
+@every(
     [("salt", "1"), ("salted butter", "0.016075"), ("butter", "0"), ("milk", "0"), ("white flour", "0"),
      ("bicarbonate of soda", "0"), ("cheddar", "0.016325")],
+    at_least=7,
 )  # fmt: skip
 def test_salt_is_what_is_tasted(name: str, salt: str) -> None:
     assert poured(name).salt == Fraction(salt)
@@ -107,7 +108,7 @@ def blend(name: str, parts: list[tuple[str, int]]) -> Ingredient:
     return Ingredient(name, "culture", made_of=tuple(Blend(part, Fraction(weight, total)) for part, weight in parts))
 
 
-@settings(max_examples=60, deadline=None)
+@FEW_EXAMPLES
 @given(inner=PARTS, outer=PARTS, share=st.integers(1, 1000))
 def test_a_blend_of_blends_is_the_sum_of_its_parts(
     inner: list[tuple[str, int]], outer: list[tuple[str, int]], share: int
@@ -128,7 +129,7 @@ def test_a_blend_of_blends_is_the_sum_of_its_parts(
     assert brings.flour + brings.water <= 1
 
 
-@settings(max_examples=40, deadline=None)
+@FEW_EXAMPLES
 @given(flour=st.integers(1, 500), water=st.integers(0, 500))
 def test_flour_and_water_of_a_culture_are_all_of_it(flour: int, water: int) -> None:
     parts = [("white flour", flour)] + ([("water", water)] if water else [])

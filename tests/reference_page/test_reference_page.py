@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-import pytest
+from every import every
 from reference_page.examples import OVERALL, Example, examples_of, whole
 
 from manchet.diagnostics.diagnostic import Severity
@@ -15,16 +15,11 @@ from manchet.workspace.bakery import read
 
 ROOT = Path(__file__).parents[2]
 PAGES = ("grammar/reference.md", "README.md")
-EXAMPLES = [
-    pytest.param(example, id=f"{page}:{example.line}")
-    for page in PAGES
-    for example in examples_of(ROOT / page)
-    if example.kind != "wrong"
-]
+EXAMPLES = [(page, example) for page in PAGES for example in examples_of(ROOT / page) if example.kind != "wrong"]
 
 
-@pytest.mark.parametrize("example", EXAMPLES)
-def test_every_example_compiles(example: Example) -> None:
+@every(EXAMPLES, at_least=30)
+def test_every_example_compiles(page: str, example: Example) -> None:
     """A whole file without any report; a piece of one, put into a plain bread it was not made for, without an error."""
     text = whole(example)
     bakery = read((SourceText("example.bake", text),))
@@ -67,7 +62,7 @@ OTHER_ENGLISH = {"with steam", "under the rim"}
 """Read, and not taught."""
 
 
-@pytest.mark.parametrize("word", _words())
+@every(_words(), at_least=250)
 def test_the_language_page_names_every_word(word: str) -> None:
     page = " ".join((ROOT / PAGES[0]).read_text(encoding="utf-8").lower().split())
     assert re.search(rf"(?<![a-z]){re.escape(word.lower())}(?![a-z])", page)
@@ -80,7 +75,7 @@ def _answers() -> list[tuple[str, str]]:
     return [(word, answer) for words, answer in rows for word in words.split(", ")]
 
 
-@pytest.mark.parametrize(("word", "answer"), _answers())
+@every(_answers(), at_least=24)
 def test_a_word_of_another_house_gets_the_answer_the_page_says(word: str, answer: str) -> None:
     line = f"    white flour 50% {word}" if word == "of the flour" else f"    {word}"
     text = f"formula Example\n  kind hearth loaf\n\n{OVERALL}\n  dough\n{line}\n"

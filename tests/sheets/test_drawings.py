@@ -6,10 +6,12 @@ import re
 from collections.abc import Iterator
 from fractions import Fraction
 from functools import cache
+from itertools import product
 from typing import Any
 from xml.etree import ElementTree
 
 import pytest
+from every import every
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.losses.level import Stands
@@ -105,12 +107,12 @@ def every_drawing(m: Measures = M) -> list[Drawing]:
     ]
 
 
-@pytest.mark.parametrize("word", SHAPE_WORDS)
+@every(SHAPE_WORDS, at_least=21)
 def test_every_shape_has_its_drawing(word: str) -> None:
     assert one(drawings_of(step("shape", shape=word), M)).name == SHAPE_WORDS[word]
 
 
-@pytest.mark.parametrize("word", ["plait", "braid", "plait of 5", "star", "knotted ring", "", "round-ish", "strand"])
+@every(["plait", "braid", "plait of 5", "star", "knotted ring", "", "round-ish", "strand"], at_least=8)
 def test_a_shape_we_have_no_drawing_for_gets_none(word: str) -> None:
     assert drawings_of(step("shape", shape=word), M) == ()
 
@@ -137,12 +139,12 @@ def test_a_plait_takes_every_strand_in_turn(strands: int) -> None:
     assert moved == set(range(strands))
 
 
-@pytest.mark.parametrize(("how", "name"), SCORES.items())
+@every(SCORES.items(), at_least=13)
 def test_a_score_that_plainly_says_one_thing(how: str, name: str) -> None:
     assert one(drawings_of(step("score", how=how), M)).name == name
 
 
-@pytest.mark.parametrize("how", NO_SCORE)
+@every(NO_SCORE, at_least=10)
 def test_a_score_in_doubt_gets_none(how: str) -> None:
     assert drawings_of(step("score", how=how), M) == ()
 
@@ -163,8 +165,7 @@ def test_no_angle_is_said_that_the_file_does_not_give(how: str) -> None:
     assert ("no angle given" in found.title) == ("blade" not in how)
 
 
-@pytest.mark.parametrize("degrees", range(0, 91, 5))
-@pytest.mark.parametrize("how", ["one long cut", "five slanted cuts", "a cross"])
+@every(product(("one long cut", "five slanted cuts", "a cross"), range(0, 91, 5)), at_least=57)
 def test_an_angle_stands_clear_of_the_loaf(how: str, degrees: int) -> None:
     """Both of the loaf that is cut, which ends at 68, and of the crust below the blade, which rises to 43."""
     found = one(drawings_of(step("score", how=f"{how}, at {degrees} degrees"), M))
@@ -186,7 +187,7 @@ def written(found: Drawing) -> list[str]:
     return [node.text or "" for node in ElementTree.fromstring(found.svg).iter(SVG + "text")]
 
 
-@pytest.mark.parametrize("degrees", [0, 5, 10, 20, 30, 45, 60, 75, 90])
+@every([0, 5, 10, 20, 30, 45, 60, 75, 90], at_least=9)
 def test_the_blade_lies_as_steep_as_it_is_said(degrees: int) -> None:
     """Its long edge, from the cut backwards, rises by that angle over the crust."""
     from math import atan2, degrees as in_degrees
@@ -199,8 +200,7 @@ def test_the_blade_lies_as_steep_as_it_is_said(degrees: int) -> None:
     assert in_degrees(atan2(y - back_y, x - back_x)) == pytest.approx(degrees, abs=0.5)
 
 
-@pytest.mark.parametrize(
-    ("cue", "names"),
+@every(
     [
         ("a fingertip's mark fills slowly", ["finger mark"]),
         ("A finger's mark stays", ["finger mark"]),
@@ -211,6 +211,7 @@ def test_the_blade_lies_as_steep_as_it_is_said(degrees: int) -> None:
         ("doubled", []),
         ("", []),
     ],
+    at_least=8,
 )
 def test_a_finger_s_mark_is_drawn_where_the_cue_means_one(cue: str, names: list[str]) -> None:
     assert [found.name for found in drawings_of(step("prove", until=cue), M)] == names
@@ -379,8 +380,10 @@ def test_a_drawing_is_small_enough_to_stand_beside_its_step(m: Measures) -> None
             assert found.high <= 40, (found.name, found.high)
 
 
-@pytest.mark.parametrize("floor", [size(1200, 800), size(1200, 1200, True), size(460, 330), size(100, 50)])
-@pytest.mark.parametrize("piece", [Fraction(60), Fraction(93), Fraction(220)])
+FLOORS = (size(1200, 800), size(1200, 1200, True), size(460, 330), size(100, 50))
+
+
+@every(product(FLOORS, (Fraction(60), Fraction(93), Fraction(220))), at_least=12)
 def test_pieces_lie_inside_the_oven_and_apart(floor: Floor, piece: Fraction) -> None:
     lie = places(floor, piece, piece, GAP)
     for at, a in enumerate(lie):

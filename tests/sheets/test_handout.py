@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from every import every
 from pypdf import PdfReader
 from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
 from sheets.work import ISSUE
@@ -152,10 +153,7 @@ def test_the_oven_in_four_ways() -> None:
     assert any("250" in line for line in oven.advice) and any("pot" in line for line in oven.advice)
 
 
-@pytest.mark.parametrize(
-    ("celsius", "mark"),
-    [(110, "¼"), (120, "½"), (140, "1"), (150, "2"), (180, "4"), (200, "6"), (220, "7"), (240, "9")],
-)
+@every([(110, "¼"), (120, "½"), (140, "1"), (150, "2"), (180, "4"), (200, "6"), (220, "7"), (240, "9")], at_least=8)
 def test_gas_marks(celsius: int, mark: str) -> None:
     """The usual British table: 1 is 275 F (140 C), 4 is 350 F (180 C), 7 is 425 F (220 C); common practice."""
     assert gas_mark(Fraction(celsius)) == mark
@@ -518,8 +516,7 @@ def advice(text: str) -> str:
     return plain(" ".join(line for s in taken(text).sections for w in s.ways if w.oven for line in w.oven.advice))
 
 
-@pytest.mark.parametrize(
-    ("makes", "shape", "potted"),
+@every(
     [
         ("24 loaves at 900 g", "oval", True), ("24 loaves at 700 g", "round", True), ("24 loaves at 1200 g", "round", True),
         ("24 loaves at 1500 g", "round", False), ("24 loaves at 900 g", "long", False),
@@ -527,6 +524,7 @@ def advice(text: str) -> str:
         ("24 loaves at 900 g", "as wreath", False), ("24 loaves at 900 g", "as plait of 3", False),
         ("24 rolls at 90 g", "round", False), ("24 loaves at 400 g", "flat", False), ("24 sticks at 400 g", "round", False),
     ],
+    at_least=12,
 )  # fmt: skip
 def test_a_pot_is_offered_for_what_fits_one(makes: str, shape: str, potted: bool) -> None:
     text = QUAY.replace("24 loaves at 900 g", makes).replace("shape oval 20 s each", f"shape {shape}")

@@ -143,7 +143,7 @@ def bakery(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
 
 def built(bakery: Path, capsys: pytest.CaptureFixture[str], *more: str) -> list[str]:
     """The files that this build wrote anew."""
-    assert command(["build", ".", *more]) == 0
+    assert command(["build", ".", "--jobs", "1", *more]) == 0
     return sorted(Path(line).name for line in capsys.readouterr().out.split())
 
 

@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
 
 import pytest
+from sheets.paper import Page, laid_out
 
 from manchet.cli.main import command
-from manchet.sheets.page.pdf import NoPdf, _start
 
 FORMULA = """formula Plain loaf
   kind {kind}
@@ -68,8 +67,7 @@ BREADS = {
 }
 
 
-def pages(bread: str, paper: str, folder: Path) -> list[tuple[float, str]]:
-    """Of each page how far down the work goes, as a share of the room for it; and its words."""
+def pages(bread: str, paper: str, folder: Path) -> list[Page]:
     kind, makes, materials, steps = BREADS[bread]
     said = {"materials": materials, "steps": steps}
     text = FORMULA.format(
@@ -77,19 +75,7 @@ def pages(bread: str, paper: str, folder: Path) -> list[tuple[float, str]]:
     )
     (folder / "plain.bake").write_text(text, encoding="utf-8")
     command(["build", str(folder), "--only", "sheet,html", "--paper", paper, "--out", str(folder)])
-    html = (folder / "plain-loaf.sheet.html").read_text(encoding="utf-8")
-    engine = _start()
-    assert not isinstance(engine, NoPdf)
-    page_of = engine.weasyprint.HTML(string=html, url_fetcher=engine.fetch)
-    laid = page_of.render(stylesheets=[engine.style], font_config=engine.fonts)
-    return [_on(page._page_box) for page in laid.pages]
-
-
-def _on(page: Any) -> tuple[float, str]:
-    work = next(box for box in page.children if box.element_tag == "html")
-    words = [box for box in work.descendants() if hasattr(box, "text")]
-    ends = (box.position_y + box.height for box in words)
-    return (max(ends) - page.content_box_y()) / page.height, " ".join(box.text for box in words)
+    return laid_out((folder / "plain-loaf.sheet.html").read_text(encoding="utf-8"))
 
 
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
@@ -97,5 +83,5 @@ def _on(page: Any) -> tuple[float, str]:
 def test_no_page_is_nearly_empty_and_no_foot_alone(bread: str, paper: str, tmp_path: Path) -> None:
     found = pages(bread, paper, tmp_path)
     assert len(found) <= 3
-    assert all(down > 0.5 for down, _ in found[:-1]), [round(down, 2) for down, _ in found]
-    assert not found[-1][1].startswith("Oven, mixer"), "nothing is done on the last page"
+    assert all(page.down > 0.5 for page in found[:-1]), [round(page.down, 2) for page in found]
+    assert not found[-1].words.startswith("Oven, mixer"), "nothing is done on the last page"

@@ -261,6 +261,6 @@ def test_a_stage_of_the_house_has_its_pictures_beside_its_own_file(
         "    divide\n    shape round\n    prove covered 60 min at 25 C\n    bake 40 min at 230 C, steam, vent open after 10 min\n    cool 2 h\n",
         encoding="utf-8",
     )  # fmt: skip
-    command(["build", ".", "--only", "sheet,html"])
+    command(["build", ".", "--jobs", "1", "--only", "sheet,html"])
     assert "[picture" not in capsys.readouterr().err
     assert 'alt="Risen"' in (bakery / "output" / "pier-loaf.sheet.html").read_text("utf-8")

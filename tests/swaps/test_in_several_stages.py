@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import product
 
 import pytest
+from every import every
 from hypothesis import given, strategies as st
 from swaps.bread import only, swapped
 from swaps.rich import ALL_OF, BREADS, BY_WEIGHT, EVERYTHING_ELSE, OF_DOUGH_FLOUR
@@ -21,7 +23,11 @@ BY_COMPOSITION = [
 ]  # fmt: skip
 YEASTS = [("fresh yeast", "instant yeast"), ("fresh yeast", "active dry yeast"), ("fresh yeast", "sweet-dough yeast")]
 FLOURS = [("white flour", "spelt flour")]
-EVERY_WAY = pytest.mark.parametrize("bread", BREADS)
+
+
+def in_every_way(pairs: list[tuple[str, str]]) -> list[tuple[str, str, str]]:
+    """Each bread with each pair of what goes off and what comes on."""
+    return [(bread, off, on) for bread in BREADS for off, on in pairs]
 
 
 def flour(formula: Formula) -> Fraction:
@@ -33,8 +39,7 @@ def touching(formula: Formula) -> dict[tuple[str, str], Fraction]:
     return {(s.verb, s.applied.name): s.applied.grams for s in steps if s.applied is not None}
 
 
-@EVERY_WAY
-@pytest.mark.parametrize(("off", "on"), BY_COMPOSITION)
+@every(in_every_way(BY_COMPOSITION), at_least=48)
 def test_water_in_all_salt_and_flour_stay(bread: str, off: str, on: str) -> None:
     before, after = only(swapped(BREADS[bread])), only(swapped(BREADS[bread], f"{off} for {on}"))
     assert not any(off == p.name for stage in after.stages for p in stage.portions)
@@ -43,16 +48,14 @@ def test_water_in_all_salt_and_flour_stay(bread: str, off: str, on: str) -> None
     assert flour(after) == 1
 
 
-@EVERY_WAY
-@pytest.mark.parametrize(("off", "on"), YEASTS)
+@every(in_every_way(YEASTS), at_least=18)
 def test_the_dough_weighs_what_it_did_with_another_yeast(bread: str, off: str, on: str) -> None:
     before, after = only(swapped(BREADS[bread])), only(swapped(BREADS[bread], f"{off} for {on}"))
     assert after.dough_share == before.dough_share
     assert [s.into_share for s in after.stages] == [s.into_share for s in before.stages]
 
 
-@EVERY_WAY
-@pytest.mark.parametrize(("off", "on"), [*BY_COMPOSITION, *YEASTS, *FLOURS])
+@every(in_every_way([*BY_COMPOSITION, *YEASTS, *FLOURS]), at_least=72)
 def test_there_and_back_is_where_it_was(bread: str, off: str, on: str) -> None:
     text = BREADS[bread] + LARDER
     before, after = only(swapped(text)), only(swapped(text, f"{off} for {on}", f"{on} for {off}"))
@@ -60,7 +63,7 @@ def test_there_and_back_is_where_it_was(bread: str, off: str, on: str) -> None:
     assert touching(after) == touching(before)
 
 
-@EVERY_WAY
+@every(BREADS, at_least=6)
 def test_another_flour_brings_its_own_water_and_no_more(bread: str) -> None:
     text = BREADS[bread] + LARDER
     before, after = only(swapped(text)), only(swapped(text, "white flour for spelt flour"))
@@ -71,7 +74,7 @@ def test_another_flour_brings_its_own_water_and_no_more(bread: str) -> None:
     assert now.salt == was.salt
 
 
-@EVERY_WAY
+@pytest.mark.parametrize("bread", BREADS)
 @given(order=st.permutations(["milk for milk powder", "butter for olive oil", "fresh yeast for instant yeast"]))
 def test_several_swaps_come_to_the_same_in_any_order(bread: str, order: list[str]) -> None:
     swaps = ["milk for milk powder", "butter for olive oil", "fresh yeast for instant yeast"]
@@ -99,7 +102,7 @@ def test_so_much_of_a_stage_follows_what_it_now_weighs() -> None:
     )  # fmt: skip
 
 
-@EVERY_WAY
+@every(BREADS, at_least=6)
 def test_what_is_brushed_on_and_greased_with_goes_by_the_same_factor(bread: str) -> None:
     after = only(swapped(BREADS[bread], "butter for sunflower oil"))
     (made,) = after.swapped
@@ -178,8 +181,10 @@ def test_what_only_a_part_of_the_dough_gets_is_exchanged_and_nothing_made_up() -
     assert made.said == "for what is worked into a part of the dough nothing is made up"
 
 
-@pytest.mark.parametrize("bread", ["everything else", "what is left", "by weight", "of dough flour"])
-@pytest.mark.parametrize("swap", ["instant yeast for fresh yeast", "sugar for honey"])
+MILKY = ("everything else", "what is left", "by weight", "of dough flour")
+
+
+@every(product(MILKY, ("instant yeast for fresh yeast", "sugar for honey")), at_least=8)
 def test_a_dough_of_milk_gives_of_its_milk(bread: str, swap: str) -> None:
     text = BREADS[bread].replace("fresh yeast", "instant yeast").replace("honey", "sugar")
     water = (

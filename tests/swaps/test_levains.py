@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import product
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from every import every
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from swaps.bread import STEPS, WAYS, bread, only, swapped
 from swaps.rich import OF_DOUGH_FLOUR
 from swaps.test_swaps import share, shares
@@ -120,8 +123,7 @@ def test_a_levain_falls_away_and_its_flour_goes_into_the_dough(which: str) -> No
     assert "go by the look" in made.said and "levain" in made.said
 
 
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize("figure", ["5", "12.5", "30"])
+@every(product(WAYS, ("5", "12.5", "30")), at_least=12)
 def test_yeast_for_a_culture_with_so_much_of_the_flour_in_it(way: str, figure: str) -> None:
     before = only(swapped(bread(way)))
     after = only(swapped(bread(way), f"fresh yeast for ripe wheat starter with {figure}% of all flour"))
@@ -161,7 +163,7 @@ def test_the_waits_stay_and_that_is_said() -> None:
 @pytest.mark.parametrize("way", WAYS)
 @pytest.mark.parametrize("yeast", ["fresh yeast", "instant yeast"])
 @given(leaven=st.integers(1, 40), yeasted=st.integers(10, 400), water=st.integers(50, 90))
-@settings(max_examples=15)
+@FEW_EXAMPLES
 def test_water_in_all_stays_whatever_the_share(way: str, yeast: str, leaven: int, yeasted: int, water: int) -> None:
     percent = f"{yeasted / 100:.2f}"
     text = bread(way, fresh_yeast=percent, water=str(water)).replace("fresh yeast", yeast)
@@ -173,7 +175,7 @@ def test_water_in_all_stays_whatever_the_share(way: str, yeast: str, leaven: int
 @pytest.mark.parametrize("which", BREADS)
 @pytest.mark.parametrize("yeast", ["fresh yeast", "instant yeast"])
 @given(yeasted=st.integers(1, 400).map(lambda n: f"{n / 100:.2f}"))
-@settings(max_examples=15)
+@FEW_EXAMPLES
 def test_water_in_all_stays_where_a_levain_falls_away(which: str, yeast: str, yeasted: str) -> None:
     text = BREADS[which]
     swap = f"{culture_in(text)} for {yeast} with {yeasted}% of all flour"

@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import product
 
 import pytest
-from hypothesis import given, settings, strategies as st
+from every import every
+from hypothesis import given, strategies as st
+from run_length import FEW_EXAMPLES
 from swaps.bread import STEPS, only, swapped
 from swaps.test_swaps import share, shares
 from works import work_in
@@ -66,7 +69,7 @@ def tempered(text: str, *swaps: str) -> Water | None:
 @pytest.mark.parametrize("way", WAYS)
 @pytest.mark.parametrize("swap", [swap for swap in SWAPS if "honey" not in swap])  # its water is a tenth of the milk's
 @given(tenths=st.integers(320, 600))
-@settings(max_examples=12)
+@FEW_EXAMPLES
 def test_what_is_tempered_stays_tempered(way: str, swap: str, tenths: int) -> None:
     """But for a dough at the very edge of having too little to pour, of which a swap takes two parts of milk at most."""
     if tempered(plait(way, f"{(tenths - 20) / 10:g}")) is not None:
@@ -74,8 +77,7 @@ def test_what_is_tempered_stays_tempered(way: str, swap: str, tenths: int) -> No
         assert after is not None and "milk" in after.liquid
 
 
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize("swap", SWAPS)
+@every(product(WAYS, SWAPS), at_least=42)
 def test_a_swap_weighs_no_drop_of_water(way: str, swap: str) -> None:
     """In the dough: none, or enough to be worth a line. Flour, water in all and salt stay."""
     before, after = only(swapped(plait(way))), only(swapped(plait(way), swap))
@@ -87,8 +89,7 @@ def test_a_swap_weighs_no_drop_of_water(way: str, swap: str) -> None:
         assert now.water_in_all == was.water_in_all
 
 
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize("pair", [("butter", "salted butter"), ("butter", "sunflower oil"), ("sugar", "honey")])
+@every(product(WAYS, [("butter", "salted butter"), ("butter", "sunflower oil"), ("sugar", "honey")]), at_least=18)
 def test_there_and_back_is_where_it_was(way: str, pair: tuple[str, str]) -> None:
     off, on = pair
     there_and_back = only(swapped(plait(way), f"{off} for {on}", f"{on} for {off}"))

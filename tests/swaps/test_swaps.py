@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import product
 
 import pytest
+from every import every
 from hypothesis import given, strategies as st
 from swaps.bread import WAYS, bread, only, swapped
 
@@ -45,8 +47,7 @@ def test_there_and_back_is_where_it_was(way: str, off: str, on: str, percent: st
     assert after.dough_share == before.dough_share
 
 
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize(("off", "on"), KEPT_TO_THE_GRAM)
+@every([(way, off, on) for way in WAYS for off, on in KEPT_TO_THE_GRAM], at_least=20)
 def test_water_in_all_salt_and_flour_stay(way: str, off: str, on: str) -> None:
     before, after = only(swapped(bread(way))), only(swapped(bread(way), f"{off} for {on}"))
     assert share(after, off) == 0 < share(after, on)
@@ -55,8 +56,7 @@ def test_water_in_all_salt_and_flour_stay(way: str, off: str, on: str) -> None:
     assert sum(line.share for line in after.overall if line.is_flour) == 1
 
 
-@pytest.mark.parametrize("way", WAYS)
-@pytest.mark.parametrize("on", ["instant yeast", "active dry yeast", "sweet-dough yeast"])
+@every(product(WAYS, ("instant yeast", "active dry yeast", "sweet-dough yeast")), at_least=12)
 def test_the_dough_weighs_what_it_did_with_another_yeast(way: str, on: str) -> None:
     before, after = only(swapped(bread(way))), only(swapped(bread(way), f"fresh yeast for {on}"))
     assert after.dough_share == before.dough_share
@@ -69,8 +69,7 @@ def test_the_water_is_made_up_in_the_stage_of_the_yeast() -> None:
     assert after["sponge", "water"] - before["sponge", "water"] == made_up
 
 
-@pytest.mark.parametrize(
-    ("kitchen", "on", "factor"),
+@every(
     [
         ("", "active dry yeast", "0.4"), ("", "instant yeast", "0.33"),
         ("Hamelman", "active dry yeast", "0.4"), ("Hamelman", "instant yeast", "0.33"),
@@ -78,6 +77,7 @@ def test_the_water_is_made_up_in_the_stage_of_the_yeast() -> None:
         ("Grain Craft", "instant yeast", "1/3"),
         ("household", "active dry yeast", "3/8"), ("household", "instant yeast", "9/32"),
     ],
+    at_least=9,
 )  # fmt: skip
 def test_the_kitchen_chooses_the_factor(kitchen: str, on: str, factor: str) -> None:
     text = bread("overall") + (f"\nkitchen K\n  yeast factors {kitchen}\n" if kitchen else "")
@@ -121,16 +121,15 @@ def test_flour_takes_its_own_water_where_the_larder_says() -> None:
     assert share(after, "spelt flour") == 1
 
 
-@pytest.mark.parametrize(
-    ("on", "moved", "said"),
-    [
-        ("whole wheat flour", "0.09", "6 to 12 % of its weight more water"),
-        ("spelt flour", "-0.03", "1 to 5 % of its weight less water"),
-        ("00 flour", "0", "from 2 % of its weight less to 2 % more water"),
-        ("medium rye flour", "0.19", "17 to 21 % of its weight more water"),
-    ],
+ANOTHER_FLOUR = (
+    ("whole wheat flour", "0.09", "6 to 12 % of its weight more water"),
+    ("spelt flour", "-0.03", "1 to 5 % of its weight less water"),
+    ("00 flour", "0", "from 2 % of its weight less to 2 % more water"),
+    ("medium rye flour", "0.19", "17 to 21 % of its weight more water"),
 )
-@pytest.mark.parametrize("way", WAYS)
+
+
+@every([(way, *flour) for way in WAYS for flour in ANOTHER_FLOUR], at_least=16)
 def test_common_flours_take_each_others_place_by_an_estimate_that_says_so(
     way: str, on: str, moved: str, said: str
 ) -> None:
@@ -195,8 +194,7 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
     assert [g.key for s in made.stages[-1].steps for g in s.goes] == ["sunflower oil"]
 
 
-@pytest.mark.parametrize(
-    ("swap", "name", "says"),
+@every(
     [
         ("lard for butter", "swap-not-there", "there is no lard in Bread to swap"),
         ("butter for milk", "swap-unknown", "no rule says how much milk takes the place of butter"),
@@ -210,6 +208,7 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
         ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "0% is no share"),
         ("fresh yeast for ripe wheat starter with 120% of all flour", "swap-asks", "less than 100%"),
     ],
+    at_least=11,
 )
 def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) -> None:
     bakery = swapped(bread("overall"), swap)

@@ -5,7 +5,8 @@ from __future__ import annotations
 import random
 from pathlib import Path
 
-import pytest
+from every import every
+from run_length import at_length
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.formula.block import any_unread
@@ -70,7 +71,7 @@ def _reports(body: str) -> list[Diagnostic]:
     return [report for report in read.diagnostics if report.place.line == 6]
 
 
-@pytest.mark.parametrize(("body", "name", "offer"), OFFERS)
+@every(OFFERS, at_least=42)
 def test_a_newcomer_is_told_what_to_type(body: str, name: str, offer: str) -> None:
     reports = _reports(body)
     assert [report.name for report in reports] == [name]
@@ -103,7 +104,7 @@ def test_spoilt_files_say_why_in_words_that_help() -> None:
     for path in FILES:
         rows = path.read_text(encoding="utf-8").split("\n")
         own = [at for at, row in enumerate(rows) if row.strip() and not row.lstrip().startswith("#")]
-        for _ in range(3):
+        for _ in range(at_length(3, 1)):
             spoilt = list(rows)
             for at in rng.sample(own, min(6, len(own))):
                 spoilt[at] = _spoilt(spoilt[at], rng)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
-import pytest
+from every import every
 from hypothesis import given, strategies as st
 
 from manchet.timing.when import When, moment, ready_at, start_at
@@ -12,8 +12,7 @@ from manchet.timing.when import When, moment, ready_at, start_at
 NOW = datetime(2026, 11, 24, 21, 40)
 
 
-@pytest.mark.parametrize(
-    ("text", "at", "day_said"),
+@every(
     [
         ("Sat 05:00", datetime(2026, 11, 28, 5), True),
         ("saturday 5:00", datetime(2026, 11, 28, 5), True),
@@ -29,13 +28,13 @@ NOW = datetime(2026, 11, 24, 21, 40)
         ("12:15am", datetime(2026, 11, 25, 0, 15), False),
         ("Fri 12 pm", datetime(2026, 11, 27, 12), True),
     ],
+    at_least=13,
 )
 def test_moments(text: str, at: datetime, day_said: bool) -> None:
     assert moment(text, NOW) == (at, day_said)
 
 
-@pytest.mark.parametrize(
-    ("text", "message"),
+@every(
     [
         ("Sat", "`Sat` says the day and no time; write both, as in `Sat 05:00`"),
         ("25:00", "`25:00` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
@@ -48,6 +47,7 @@ def test_moments(text: str, at: datetime, day_said: bool) -> None:
         ),
         ("", "`` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
     ],
+    at_least=7,
 )
 def test_what_is_no_moment(text: str, message: str) -> None:
     assert moment(text, NOW) == message

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from every import every
 from hypothesis import assume, given, strategies as st
 from weighing.kneading import FLOUR, SALT, SEEDS, STARTER, WATER, YEAST, ingredient, stage, weighed
 
@@ -149,10 +150,7 @@ def test_a_dilution_brings_what_is_asked_and_can_be_weighed(grams: Fraction) -> 
     assert found.carried + found.brings == found.use
 
 
-@pytest.mark.parametrize(
-    ("hundredths", "quarters"),
-    [(0, 0), (12, 0), (13, 1), (37, 1), (38, 2), (62, 2), (63, 3), (87, 3), (88, 4), (99, 4)],
-)
+@every([(0, 0), (12, 0), (13, 1), (37, 1), (38, 2), (62, 2), (63, 3), (87, 3), (88, 4), (99, 4)], at_least=10)
 def test_ounces_round_to_quarters(hundredths: int, quarters: int) -> None:
     """US Armed Forces Recipe Service, TM 10-412, card A-1: .00-.12 is 0; .13-.37 is 1/4; .38-.62 is 1/2; …"""
     whole = 100 * OUNCE
