@@ -8,29 +8,8 @@ from pathlib import Path
 
 import pytest
 from cli.transcripts import manchet, scene
+from loaves import PLAIN_LOAF, vary
 
-LOAF = """\
-formula {name}
-  kind hearth loaf
-  makes 10 loaves at 900 g dough
-  bake loss 14%
-
-  overall
-    white flour          100%
-    water                 {water}
-    salt                   2%
-    fresh yeast            1.5%
-
-  dough
-    everything else
-    mix slow 5 min
-    ferment covered 2 h at 25 C
-    divide
-    shape round
-    prove covered 1 h at 27 C
-    bake 40 min at {heat}, lid on
-    cool 2 h
-"""
 VARIANT = """
   variant wetter
     overall
@@ -46,12 +25,17 @@ kitchen {name}
 NAMES = ("Plain loaf", "Brown loaf", "Soft loaf", "Late loaf", "Last loaf", "Long loaf", "Low loaf")
 
 
+def loaf(name: str, water: str, heat: str) -> str:
+    makes = "10 loaves at 900 g dough\n  bake loss 14%"
+    return vary(PLAIN_LOAF, formula=name, makes=makes, water=water, mix="slow 5 min", bake=f"40 min at {heat}, lid on")
+
+
 @pytest.fixture(autouse=True)
 def bakery(tmp_path: Path) -> Iterator[Path]:
     with scene(tmp_path, {}):
         Path("house.bake").write_text(HOUSE.format(name="House"))
         for at, name in enumerate(NAMES):
-            text = LOAF.format(name=name, water="66%", heat=f"{240 - 10 * at} C")
+            text = loaf(name, "66%", f"{240 - 10 * at} C")
             Path(f"{name[:-5].lower()}.bake").write_text(text + (VARIANT if at == 0 else ""))
         yield tmp_path
 
@@ -83,13 +67,13 @@ def test_the_amount_that_was_asked_for() -> None:
 def test_each_bread_at_the_oven_of_its_own_kitchen() -> None:
     Path("mill").mkdir()
     Path("mill/house.bake").write_text(HOUSE.format(name="Mill"))
-    Path("mill/rye.bake").write_text(LOAF.format(name="Mill loaf", water="70%", heat="230 C"))
+    Path("mill/rye.bake").write_text(loaf("Mill loaf", "70%", "230 C"))
     assert turns(card="mill") == [("Mill loaf", "10 loaves")]
     assert len(turns()) == len(NAMES)
 
 
 def test_a_bread_with_a_mistake_is_named_on_the_card() -> None:
-    Path("soft.bake").write_text(LOAF.format(name="Soft loaf", water="66 g", heat="220 C"))
+    Path("soft.bake").write_text(loaf("Soft loaf", "66 g", "220 C"))
     assert manchet(["build", "--jobs", "1", "--only", "oven,json"]).status == 1
     said = json.loads(Path("output/house.oven.json").read_text(encoding="utf-8"))
     assert said["missing"] == "Not on this card, because of mistakes in their files: Soft loaf."
@@ -99,12 +83,12 @@ def test_a_bread_with_a_mistake_is_named_on_the_card() -> None:
 def test_a_run_that_bakes_nothing_there_leaves_the_last_card() -> None:
     Path("mill").mkdir()
     Path("mill/house.bake").write_text(HOUSE.format(name="Mill"))
-    Path("mill/rye.bake").write_text(LOAF.format(name="Mill loaf", water="70%", heat="230 C"))
+    Path("mill/rye.bake").write_text(loaf("Mill loaf", "70%", "230 C"))
     assert len(turns()) == len(NAMES)
     before = Path("output/house.oven.json").read_bytes()
     assert turns("Mill loaf", card="mill") == [("Mill loaf", "10 loaves")]
     assert Path("output/house.oven.json").read_bytes() == before
-    Path("mill/rye.bake").write_text(LOAF.format(name="Mill loaf", water="70 g", heat="230 C"))
+    Path("mill/rye.bake").write_text(loaf("Mill loaf", "70 g", "230 C"))
     assert manchet(["build", "Mill loaf", "--only", "oven,json"]).status == 1
     assert "Mill loaf" in Path("output/mill.oven.json").read_text()
 

@@ -7,48 +7,14 @@ import sys
 from pathlib import Path
 
 import pytest
+from loaves import HOUSE_POOLISH, LOAF_OF_HOUSE_POOLISH, vary
 from sheets.test_own_pictures import FORMULA, SVG
 
 from manchet.cli.main import command
 
-SOUND = (
-    FORMULA.replace("900 g dough", "860 g dough")
-    .replace("PICTURE", "cuts.svg")
-    .replace("225 C, steam", "225 C, steam, vent open")
-)
+SOUND = FORMULA.replace("PICTURE", "cuts.svg")
 BAD = SVG.replace(b"<path", b"<script/><path")
-STAGE = """poolish House poolish
-  white flour 100%
-  water 100%
-  instant yeast 0.1%
-  mix by hand 3 min to 23 C
-  ripen covered 12-14 h at 20 C
-    picture "levain.svg"
-"""
-DRAWS_ON_IT = """formula {name}
-  kind hearth loaf
-  makes 4 loaves at 900 g dough
-  bake loss 14%
-
-  overall
-    white flour 100%
-    water 68%
-    salt 2%
-    instant yeast 0.3%
-
-  poolish House poolish with 20% of all flour
-
-  dough
-    House poolish
-    everything else
-    mix slow 8 min to 25 C
-    ferment covered 2 h at 25 C
-    divide
-    shape round
-    prove covered 60 min at 25 C
-    bake 40 min at 230 C, steam, vent open after 10 min
-    cool 2 h
-"""
+STAGE = f'{HOUSE_POOLISH}    picture "levain.svg"\n'
 
 
 @pytest.fixture
@@ -118,7 +84,7 @@ def test_a_picture_of_a_stage_of_the_house_is_one_cause(bakery: Path, capsys: py
     (bakery / "stages").mkdir()
     (bakery / "stages" / "levains.bake").write_text(STAGE, encoding="utf-8")
     for name in ("Pier loaf", "Mole loaf"):
-        (bakery / f"{name[:4]}.bake").write_text(DRAWS_ON_IT.format(name=name), encoding="utf-8")
+        (bakery / f"{name[:4]}.bake").write_text(vary(LOAF_OF_HOUSE_POOLISH, formula=name), encoding="utf-8")
     assert said(capsys) == said(capsys) == [("stages/levains.bake:7", "picture-missing")]
     (bakery / "stages" / "levain.svg").write_bytes(SVG)
     assert said(capsys) == []

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 from every import every
+from loaves import PLAIN_LOAF, vary
 
 from manchet.figures.limits.lookup import limit
 from manchet.figures.oven.core import CORES, core_figures
@@ -14,10 +15,7 @@ from manchet.workspace import bakery
 
 
 def bread(kind: str, core: str = "") -> Formula:
-    text = (
-        f"formula X\n  kind {kind}\n  makes 2 loaves at 500 g dough\n  overall\n    white flour 100%\n    water 60%\n"
-        f"  dough\n    everything else\n    mix slow 5 min\n    bake 10 min at 240 C\n    bake 20 min at 200 C{core}\n"
-    )
+    text = vary(PLAIN_LOAF, kind=kind, bake=f"10 min at 240 C\n    bake 20 min at 200 C{core}")
     (formula,) = bakery.read((SourceText("x.bake", text),)).formulas
     return formula
 

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, strategies as st
+from loaves import PLAIN_LOAF, vary
 from works import work_in, works
 
 from manchet.figures.derived import figures_of
@@ -77,25 +78,6 @@ def test_time_and_heat_invert(start: int, hours: int) -> None:
     assert begun is not None and ended is not None and ended - begun == hours
 
 
-LOAF = """\
-formula {name}
-  kind hearth loaf
-  makes 10 loaves at 900 g dough
-  overall
-    white flour 100%
-    water 70%
-    salt 2%
-    fresh yeast 1.5%
-  dough
-    everything else
-    mix slow 5 min
-    ferment 2 h at 25 C
-    divide
-    shape {shape}
-    prove 1 h at 27 C
-    bake 40 min at {heat}
-    cool 2 h
-"""
 HOUSE = """\
 kitchen House
   oven mother
@@ -107,8 +89,12 @@ kitchen House
 """
 
 
+def loaf(name: str, heat: str, shape: str) -> str:
+    return vary(PLAIN_LOAF, formula=name, mix="slow 5 min", shape=shape, bake=f"40 min at {heat}")
+
+
 def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
-    loaves = [LOAF.format(name=name, heat=heat, shape=shape) for name, heat, shape in breads]
+    loaves = [loaf(*bread) for bread in breads]
     return bakery.read((SourceText("x.bake", "\n".join([*loaves, HOUSE])),))
 
 
@@ -144,7 +130,7 @@ def test_the_turn_is_among_the_figures() -> None:
 def test_a_range_gives_a_range_of_hours() -> None:
     """breadnz.com again, as it is printed: 10-13 C an hour from 250 C, 8-10 from 200. Bread until 190 C."""
     ranges = HOUSE.replace("falls 12 C", "falls 10-13 C").replace("falls 9 C", "falls 8-10 C")
-    found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", heat="190-250 C", shape="round") + ranges),))
+    found = bakery.read((SourceText("x.bake", loaf("Lean", "190-250 C", "round") + ranges),))
     work = work_in(found, found.formulas[0])
     until = figures_of(work).estimates["goes into mother, until"]
     assert until.rule.endswith("; 4.8 to 6.3 h by the ends of its ranges")

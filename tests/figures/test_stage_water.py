@@ -5,6 +5,7 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, strategies as st
+from loaves import POOLISH_LOAF, vary
 from run_length import FEW_EXAMPLES
 from works import work_in
 
@@ -17,35 +18,8 @@ from manchet.sheets.parts.water import stage_water_note
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
-LOAF = """\
-formula Poolish loaf
-  kind hearth loaf
-  makes 20 loaves at 900 g dough
-
-  overall
-    white flour          100%
-    water                 68%
-    salt                   2%
-    instant yeast          0.4%
-
-  {word} with 30% of all flour
-    white flour          100%
-    water                100%{at}
-    instant yeast          0.1%
-    mix by hand 3 min{to}
-    ripen covered 12 h at 20 C
-
-  dough
-    {name}
-    everything else
-    mix slow 8 min to 25 C
-    ferment covered 2 h at 25 C
-    divide
-    shape round
-    prove covered 60 min at 25 C
-    bake 40 min at 230 C to 97 C core, steam
-    cool 2 h
-"""
+LOAF = vary(POOLISH_LOAF, mix_by_hand="3 min{to}").replace("poolish", "{word}")
+LOAF = LOAF.replace("    water                100%", "    water                100%{at}")
 
 KITCHEN = """
 kitchen House
@@ -59,7 +33,7 @@ def waters(
     flour: int = 20, tap: int = 12, air: str = "air 20 C", word: str = "poolish", to: str = " to 23 C", at: str = "",
     kitchen: bool = True,
 ) -> Mapping[str, StageWater]:  # fmt: skip
-    text = LOAF.format(word=word, name=word, to=to, at=at)
+    text = LOAF.format(word=word, to=to, at=at)
     bakery = read([SourceText("loaf.bake", text + (KITCHEN.format(air=air, flour=flour, tap=tap) if kitchen else ""))])
     (formula,) = bakery.formulas
     work = work_in(bakery, formula)
@@ -115,7 +89,7 @@ def test_what_water_cannot_be_is_said() -> None:
 
 
 def test_among_the_estimates_with_rule_and_source() -> None:
-    bakery = read([SourceText("loaf.bake", LOAF.format(word="poolish", name="poolish", to=" to 23 C", at="")
+    bakery = read([SourceText("loaf.bake", LOAF.format(word="poolish", to=" to 23 C", at="")
                               + KITCHEN.format(air="air 20 C", flour=20, tap=12))])  # fmt: skip
     work = work_in(bakery, bakery.formulas[0])
     figure = figures_of(work).estimates["poolish: water temperature"]

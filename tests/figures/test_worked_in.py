@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
-from sheets.test_handout import SORTS
+from loaves import NUTTY_ROLLS
 from works import work_in
 
 from manchet.figures.derived import Figures, figures_of
@@ -20,7 +20,7 @@ def figures(text: str) -> Figures:
 
 
 def test_hazelnuts_of_a_roll() -> None:
-    found = figures(SORTS).totals
+    found = figures(NUTTY_ROLLS).totals
     nuts = found["hazelnuts, into the rolls"]
     assert nuts.value == Fraction(24 * 110) * 12 / 112 and nuts.unit == "g"
     assert {given.name: given.value for given in nuts.inputs} == {
@@ -31,19 +31,19 @@ def test_hazelnuts_of_a_roll() -> None:
 
 def test_all_that_is_made_adds_up() -> None:
     """Dough at the scale and what is worked in are the pieces."""
-    text = SORTS.replace("    add hazelnuts 12%", "    add raisins 8% of the dough\n      add hazelnuts 12%")
+    text = NUTTY_ROLLS.replace("    add hazelnuts 12%", "    add raisins 8% of the dough\n      add hazelnuts 12%")
     found = figures(text).totals
     added = sum(figure.value for name, figure in found.items() if ", into the " in name)
-    assert found["divided_grams"].value + added == 2 * 900 + 24 * 110
+    assert found["divided_grams"].value + added == 10 * 900 + 24 * 110
 
 
 @pytest.mark.parametrize("noun", ["roll", "rolls"])
 def test_a_sort_is_the_same_in_one_and_many(noun: str) -> None:
-    text = SORTS.replace("for the rolls", f"for the {noun}")
+    text = NUTTY_ROLLS.replace("for the rolls", f"for the {noun}")
     assert figures(text).totals[f"hazelnuts, into the {noun}"].value == Fraction(24 * 110) * 12 / 112
 
 
 def test_nothing_where_nothing_is_added() -> None:
     assert not [
-        n for n in figures(SORTS.replace("      add hazelnuts 12% of the dough\n", "")).totals if "into the" in n
+        n for n in figures(NUTTY_ROLLS.replace("      add hazelnuts 12% of the dough\n", "")).totals if "into the" in n
     ]

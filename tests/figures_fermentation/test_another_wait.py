@@ -7,6 +7,7 @@ import pytest
 from every import every
 from figures_fermentation.test_yeast_grid import POOLISH, STRAIGHT
 from hypothesis import given, strategies as st
+from loaves import HOUSE_POOLISH, LOAF_OF_HOUSE_POOLISH
 from run_length import FEW_EXAMPLES
 
 from manchet.batch.order import AS_WRITTEN
@@ -54,10 +55,7 @@ formula By weight
     cool 2 h
 """
 
-SHARED = PLAIN_POOLISH.replace("  poolish with 30% of all flour\n", "  poolish House poolish with 30% of all flour\n")
-SHARED = SHARED.replace("    poolish\n    everything", "    House poolish\n    everything")
-_START, _END = SHARED.index("    white flour          100%\n    water                100%"), SHARED.index("  dough\n")
-SHARED = "poolish House poolish\n" + SHARED[_START:_END].replace("    ", "  ") + SHARED[:_START] + SHARED[_END:]
+SHARED = HOUSE_POOLISH + LOAF_OF_HOUSE_POOLISH
 
 
 def bakery(text: str, *waits: str, names: frozenset[str] = frozenset()) -> Bakery:

@@ -5,6 +5,7 @@ from fractions import Fraction
 import pytest
 from every import every
 from hypothesis import given, strategies as st
+from loaves import LOAF_BY_WEIGHT, PLAIN_LOAF, vary
 from run_length import FEW_EXAMPLES
 from sheets.work import sheet
 from works import by_hand
@@ -30,27 +31,15 @@ from manchet.sheets.forms.prep_sheet.view import DivideList
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
-BREAD = """
-formula Bread
-  kind {kind}
-  makes {makes}
-
-  overall
-    bread flour          100%
-    water                 {water}%
-    fresh yeast            1%
-    salt                   2%
-
-  dough
-    everything else
-    mix slow 4 min to 26 C
-    ferment 2 h at 26 C
-    divide
-    shape {shape}
-    prove 1 h at 26 C
-    bake 40 min at 230 C{lid}
-    cool 2 h
-"""
+BREAD = vary(
+    PLAIN_LOAF,
+    kind="{kind}",
+    makes="{makes}",
+    water="{water}%",
+    fresh_yeast="1%",
+    shape="{shape}",
+    bake="40 min at 230 C{lid}",
+)
 
 
 def formula(makes: str, kind: str = "hearth loaf", water: int = 62, shape: str = "round", lid: str = "") -> Formula:
@@ -243,24 +232,7 @@ def test_a_loaf_placed_in_a_tin_loses_like_one() -> None:
     assert bake_loss_range(on_the_hearth, on_the_hearth.makes[0]) == Range(Fraction(10, 100), Fraction(16, 100))
 
 
-BY_WEIGHT = """
-formula By weight
-  kind hearth loaf
-  makes 2 loaves at {baked} g baked
-
-  dough
-    bread flour         1000 g
-    water                660 g
-    fresh yeast           10 g
-    salt                  20 g
-    mix slow 4 min to 26 C
-    ferment 2 h at 26 C
-    divide
-    shape round
-    prove 1 h at 26 C
-    bake 40 min at 230 C
-    cool 2 h
-"""
+BY_WEIGHT = vary(LOAF_BY_WEIGHT, makes="2 loaves at {baked} g baked", water="660 g")
 
 
 @pytest.mark.parametrize(

@@ -4,6 +4,7 @@ from fractions import Fraction
 
 import pytest
 from hypothesis import given, strategies as st
+from loaves import LOAVES_AND_ROLLS, POOLISH_LOAF, vary
 from run_length import FEW_EXAMPLES
 from works import work_in
 
@@ -32,64 +33,9 @@ from manchet.sheets.page.words import words_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
-POOLISH = """
-formula Poolish loaf
-  kind hearth loaf
-  makes 20 loaves at 900 g dough
+POOLISH = vary(POOLISH_LOAF, ripen="covered {ripe}")
 
-  overall
-    white flour          100%
-    water                 68%
-    salt                   2%
-    instant yeast          0.4%
-
-  poolish with 30% of all flour
-    white flour          100%
-    water                100%
-    instant yeast          0.1%
-    mix by hand 3 min to 23 C
-    ripen covered {ripe}
-
-  dough
-    poolish
-    everything else
-    mix slow 8 min to 25 C
-    ferment covered 90 min at 25 C
-    divide
-    shape round
-    prove covered 60 min at 25 C
-    bake 40 min at 230 C to 97 C core, steam
-    cool 2 h
-"""
-
-STRAIGHT = """
-formula Straight loaf
-  kind hearth loaf
-  makes 20 loaves at 900 g dough
-  makes 40 rolls at 90 g dough
-
-  overall
-    white flour          100%
-    water                 66%
-    salt                   2%
-    fresh yeast            1.5%
-
-  dough
-    everything else
-    mix slow 8 min to 26 C
-    ferment covered {bulk}
-    divide
-    for the loaves
-      shape round
-      prove covered 60 min at 28 C
-      bake 40 min at 230 C to 97 C core, steam
-      cool 2 h
-    for the rolls
-      shape round
-      prove covered 40 min at 28 C
-      bake 16 min at 230 C, steam
-      cool 1 h
-"""
+STRAIGHT = vary(LOAVES_AND_ROLLS, formula="Straight loaf", ferment="covered {bulk}")
 
 
 def formula(text: str, **more: str) -> Formula:
@@ -275,7 +221,7 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
 
 
 def test_for_one_bowl_of_several() -> None:
-    text = STRAIGHT + "\nkitchen House\n  mixer spiral\n    takes 2-12 kg dough\n"
+    text = STRAIGHT + "\nkitchen House\n  mixer spiral\n    takes 2-8 kg dough\n"
     bakery = read([SourceText("test.bake", text.format(bulk="2 h at 26 C"))])
     work = work_in(bakery, bakery.formulas[0])
     (found,) = yeast_grids(work)

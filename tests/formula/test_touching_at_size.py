@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from loaves import LOAVES_AND_ROLLS
 from works import work_in
 
 from manchet.batch.order import AS_WRITTEN, Order
@@ -12,29 +13,13 @@ from manchet.batch.pieces import PieceWeights
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
-TEXT = """formula Bread
-  kind hearth loaf
-  makes 10 loaves at 900 g dough
-  makes 24 rolls at 110 g dough
-  overall
-    white flour 100%
-    water 68%
-    salt 2%
-    instant yeast 0.6%
-  dough
-    everything else
-    mix by hand 8 min
-    ferment covered 90 min at 25 C
-    dust with rice flour 100 g in all
-    divide
-    for the loaves
-      grease trays with butter 20 g in all
-      bake 40 min at 225 C
-    for the rolls
-      brush with milk 2 g each
-      grease trays with butter 24 g in all
-      bake 18 min at 240 C
-"""
+TEXT = LOAVES_AND_ROLLS
+for _step, _touching in (
+    ("    divide\n", "    dust with rice flour 100 g in all\n"),
+    ("      bake 40 min", "      grease trays with butter 20 g in all\n"),
+    ("      bake 16 min", "      brush with milk 2 g each\n      grease trays with butter 24 g in all\n"),
+):
+    TEXT = TEXT.replace(_step, _touching + _step)
 
 
 def touching(order: Order) -> list[Fraction]:

@@ -12,6 +12,7 @@ from typing import Any
 
 import pytest
 from every import every
+from loaves import NUTTY_ROLLS
 from pypdf import PdfReader
 from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
 from sheets.work import ISSUE
@@ -482,32 +483,8 @@ def test_every_page_is_headed_for_who_gets_it() -> None:
     assert ["to take home" in head for head in heads] == [True] * (len(heads) - 2) + [False, False]
 
 
-SORTS = """formula Pier
-  kind hearth loaf
-  makes 2 loaves at 900 g dough
-  makes 24 rolls at 110 g dough
-  overall
-    white flour          100%
-    water                 68%
-    salt                   2%
-    instant yeast          0.6%
-  dough
-    everything else
-    mix slow 8 min to 25 C
-    ferment covered 90 min at 25 C
-    divide
-    for the loaves
-      shape round
-      bake 38 min at 230 C, steam
-    for the rolls
-      add hazelnuts 12% of the dough
-      shape round
-      bake 18 min at 230 C, steam
-"""
-
-
 def test_pieces_are_divided_without_what_is_added_below() -> None:
-    (divide,) = [plain(doing.text) for doing in doings(taken(SORTS)) if doing.text.startswith("Divide")]
+    (divide,) = [plain(doing.text) for doing in doings(taken(NUTTY_ROLLS)) if doing.text.startswith("Divide")]
     assert "rolls at 98 g dough, 110 g with what is added below" in divide and "at 110 g dough" not in divide
     assert "1 loaf at 900 g dough" in divide or "loaves at 900 g dough" in divide
 

@@ -3,6 +3,7 @@
 import re
 
 import pytest
+from loaves import PLAIN_LOAF, vary
 from works import work_in
 
 from manchet.figures.water.home_water import home_waters
@@ -13,29 +14,14 @@ from manchet.sheets.page.words import words_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
-LOAF = """
-formula Home loaf
-  kind hearth loaf
-  makes 2 loaves at 850 g dough
-  overall
-    white flour 100%
-    water 70%
-    salt 2%
-    fresh yeast 1.5%
-{scald}
-  dough
-{uses}
-    everything else
-    mix slow 5 min
-    mix fast 5 min to 25 C
-    ferment covered 90 min at 24 C
-    divide
-    shape round
-    prove covered 60 min at 24 C
-    bake 35 min at 230 C
-    cool 2 h
-{kitchen}
-"""
+LOAF = vary(
+    PLAIN_LOAF,
+    makes="2 loaves at 850 g dough",
+    mix="slow 5 min\n    mix fast 5 min to 25 C",
+    ferment="covered 90 min at 24 C",
+    prove="covered 60 min at 24 C",
+    bake="35 min at 230 C",
+)
 SCALD = """
   scald with 10% of all flour
     white flour 100%
@@ -48,8 +34,8 @@ SCALD = """
 
 def said(kitchen: str = "", scald: bool = False, house: House | None = None) -> str:
     house = house or House()
-    uses, made = ("    scald", SCALD) if scald else ("", "")
-    bakery = read([SourceText("loaf.bake", LOAF.format(kitchen=kitchen, scald=made, uses=uses))])
+    loaf = LOAF.replace("  dough\n", f"{SCALD}  dough\n    scald\n") if scald else LOAF
+    bakery = read([SourceText("loaf.bake", loaf + kitchen)])
     work = work_in(bakery, bakery.formulas[0])
     waters = home_waters(work)
     (line,) = home_water(waters["dough"], Measures(house, words_of(house.words)))

@@ -8,6 +8,7 @@ import tomllib
 from pathlib import Path
 
 import pytest
+from loaves import LOAF_BY_WEIGHT, vary
 from pypdf import PdfReader
 from sheets.test_hostile_text import HOSTILE, fields, poisoned, seen, with_mark
 from sheets.work import ISSUE, prepared
@@ -111,24 +112,7 @@ def test_every_text_of_it_is_printed_and_stays_text() -> None:
 # ---- as it is built -------------------------------------------------------------------------------
 
 KITCHEN = "kitchen {}\n  oven mother\n    heat {}\n"
-LOAF = """formula {}
-  kind hearth loaf
-  makes 4 loaves at 900 g dough
-  bake loss 14%
-
-  dough
-    white flour         2130 g
-    water               1450 g
-    salt                  43 g
-    instant yeast          9 g
-    mix by hand 8 min to 25 C
-    ferment covered 90 min at 25 C
-    divide
-    shape round
-    prove covered 60 min at 26 C
-    bake 40 min at 225 C, steam, vent open after 20 min
-    cool 2 h
-"""
+LOAF = vary(LOAF_BY_WEIGHT, formula="{}", makes="2 loaves at 860 g dough\n  bake loss 14%")
 
 
 @pytest.fixture
@@ -155,7 +139,7 @@ def test_once_for_the_kitchen_and_again_when_the_kitchen_changes(
     ]  # fmt: skip
     assert built(bakery, capsys, "--only", "sheet,house,html") == []
     loaf = bakery / "quay.bake"
-    loaf.write_text(loaf.read_text("utf-8").replace("43 g", "44 g"), encoding="utf-8")
+    loaf.write_text(loaf.read_text("utf-8").replace("20 g", "21 g"), encoding="utf-8")
     assert built(bakery, capsys, "--only", "sheet,house,html") == ["quay-loaf.sheet.html"]
     (bakery / "kitchen.bake").write_text(KITCHEN.format("Row", "gas"), encoding="utf-8")
     assert "row.house.html" in built(bakery, capsys, "--only", "sheet,house,html")

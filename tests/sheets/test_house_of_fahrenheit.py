@@ -4,6 +4,7 @@ import re
 from datetime import datetime
 
 import pytest
+from loaves import POOLISH_LOAF, vary
 
 from manchet.kitchen.model import PLAIN
 from manchet.sheets.page.house import House
@@ -14,36 +15,15 @@ from manchet.workspace.press import Press
 from manchet.workspace.print_options import Wish
 from manchet.workspace.rendering import Version, house_of, made
 
-LOAF = """
-formula Warm loaf
-  kind hearth loaf
-  makes 12 loaves at 500 g dough
-
-  overall
-    white flour          100%
-    water                 66%
-    salt                   2%
-    instant yeast          0.5%
-
-  poolish with 30% of all flour
-    white flour          100%
-    water                100%
-    instant yeast          0.1%
-    mix by hand 3 min to 22 C
-    ripen covered 12-14 h at 20 C
-
-  dough
-    poolish
-    everything else
-    mix slow 5 min
-    mix fast 5 min to 76 F
-    ferment covered 60 min at 76 F
-    divide
-    shape round
-    retard covered 10 h at 4 C
-    bake 35 min at 450 F to 205 F core, steam, vent open after 10 min
-    cool 1 h
-
+LOAF = vary(
+    POOLISH_LOAF,
+    makes="12 loaves at 500 g dough",
+    mix_slow="5 min\n    mix fast 5 min to 76 F",
+    ferment="covered 60 min at 76 F",
+    prove="covered 10 h at 4 C",
+    bake="35 min at 450 F to 205 F core, steam, vent open after 10 min",
+).replace("    prove", "    retard")
+LOAF += """
 kitchen Hot house
   {air}
   flour    {flour}

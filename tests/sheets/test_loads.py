@@ -3,31 +3,12 @@
 from __future__ import annotations
 
 import pytest
+from loaves import LOAVES_AND_ROLLS, PLAIN_LOAF, vary
 from sheets.work import card, sheet
 
 from manchet.sheets.forms.prep_sheet.view import BakeTable, PrepSheet, WayHeading
 from manchet.sheets.forms.timing_card.view import JobLine
 
-LOAF = """\
-formula Loaf
-  kind {kind}
-  makes {number} loaves at 900 g dough
-  overall
-    white flour 100%
-    water 70%
-    salt 2%
-    fresh yeast 1.5%
-  dough
-    everything else
-    mix slow 8 min to 25 C
-    ferment covered 2 h at 25 C
-    divide
-    shape round
-    prove covered 1 h at 27 C
-    {bake}
-    bake 30 min at 220 C{core}
-    cool 2 h
-"""
 HOUSE = """\
 kitchen House
   oven mother
@@ -40,13 +21,20 @@ FALLS = "    falls 12 C an hour from 280 C\n    each load takes 20 C\n"
 
 def text(
     number: int = 40,
-    bake: str = "bake 10 min at 250 C, steam, vent open after 8 min",
+    bake: str = "10 min at 250 C, steam, vent open after 8 min",
     core: str = "",
     holds: str = "holds 24 loaves",
     kind: str = "hearth loaf",
     more: str = "",
 ) -> str:
-    return LOAF.format(number=number, bake=bake, core=core, kind=kind) + HOUSE.format(holds=holds) + more
+    loaf = vary(
+        PLAIN_LOAF,
+        formula="Loaf",
+        kind=kind,
+        makes=f"{number} loaves at 900 g dough",
+        bake=f"{bake}\n    bake 30 min at 220 C{core}",
+    )
+    return loaf + HOUSE.format(holds=holds) + more
 
 
 def plain(said: str) -> str:
@@ -118,7 +106,7 @@ def test_the_sheet_says_when_a_falling_oven_has_its_heat() -> None:
 
 
 def test_what_says_its_own_loads_keeps_them() -> None:
-    said = text(bake="bake 10 min at 250 C, steam, vent open, 10 at a time")
+    said = text(bake="10 min at 250 C, steam, vent open, 10 at a time")
     assert not any("load 1 of" in job for _, job in jobs(said))
     assert not any("at once in the" in note for note in bakes(sheet(said))[0].notes)
 
@@ -145,29 +133,8 @@ def test_no_core_for_what_has_no_crumb() -> None:
     assert [phase.core for phase in bake.phases] == ["", ""]
 
 
-TWO = """\
-formula Two ways
-  kind hearth loaf
-  makes 10 loaves at 900 g dough
-  makes 50 rolls at 90 g dough
-  overall
-    white flour 100%
-    water 70%
-    salt 2%
-    fresh yeast 1.5%
-  dough
-    everything else
-    mix slow 8 min to 25 C
-    ferment covered 2 h at 25 C
-    divide
-    for the loaves
-      bake 40 min at 240 C to 97 C core, steam
-    for the rolls
-      bake 18 min at 240 C, steam
-kitchen House
-  oven mother
-    holds 24 loaves, or 40 rolls
-"""
+TWO = LOAVES_AND_ROLLS.replace("24 rolls at 110 g", "50 rolls at 90 g")
+TWO += "kitchen House\n  oven mother\n    holds 24 loaves, or 40 rolls\n"
 
 
 def test_each_sort_by_itself() -> None:

@@ -3,37 +3,17 @@
 from __future__ import annotations
 
 import pytest
+from loaves import POOLISH_LOAF, vary
 from sheets.work import sheet
 
 from manchet.sheets.forms.prep_sheet.view import PrepSheet, Steps
 
-LOAF = """
-formula Long loaf
-  kind {kind}
-  makes {number} loaves at 800 g dough
-  overall
-    white flour           100%
-    water                  {water}%
-    salt                    2%
-    fresh yeast             1.5%
-  poolish with 20% of all flour
-    white flour           100%
-    water                 100%
-    fresh yeast             0.1%
-    mix by hand 3 min
-    ripen covered 12 h at 20 C
-  dough
-    poolish
-    everything else
-    mix slow {slow}
-    mix fast {fast} min to 25 C
-    ferment covered 60 min at 25 C
-    divide
-    shape long
-    prove covered 60 min at 26 C
-    bake 35 min at 230 C to 96 C core
-    cool 2 h
-"""
+LOAF = vary(
+    POOLISH_LOAF,
+    kind="{kind}",
+    makes="{number} loaves at 800 g dough",
+    mix_slow="{slow}\n    mix fast {fast} min to 25 C",
+).replace(" 68%", " {water}%")
 SPIRAL = """
 kitchen House
   air           21 C
@@ -56,7 +36,7 @@ def notes(page: PrepSheet) -> list[str]:
 
 
 def test_the_order_of_the_bowl_is_said_once_and_of_the_dough_alone() -> None:
-    assert said() == ["into the bowl: water, poolish, then white flour, fresh yeast, then salt"]
+    assert said() == ["into the bowl: water, poolish, then white flour, instant yeast, then salt"]
 
 
 @pytest.mark.parametrize(("kind", "fast", "warned"), [("hearth loaf", 7, False), ("hearth loaf", 8, True), ("soft", 14, True),

@@ -6,6 +6,7 @@ import json
 import re
 
 import jsonschema
+from loaves import PLAIN_LOAF, vary
 from works import work_in, works
 
 from manchet.figures.oven.bakes import bakes_of
@@ -20,25 +21,6 @@ from manchet.sheets.registry import html_of
 from manchet.source.text import SourceText
 from manchet.workspace import bakery
 
-LOAF = """\
-formula {name}
-  kind {kind}
-  makes {number} loaves at 900 g dough
-  overall
-    white flour 100%
-    water 70%
-    salt 2%
-    fresh yeast 1.5%
-  dough
-    everything else
-    mix slow 5 min
-    ferment 2 h at 25 C
-    divide
-    shape round
-    prove 1 h at 27 C
-    bake 40-50 min at {heat}
-    cool 2 h
-"""
 HOUSE = """\
 kitchen House
   oven mother
@@ -56,10 +38,21 @@ BREADS = (
 BRITISH = House()
 
 
+def loaf(name: str, kind: str, number: int, heat: str) -> str:
+    return vary(
+        PLAIN_LOAF,
+        formula=name,
+        kind=kind,
+        makes=f"{number} loaves at 900 g dough",
+        mix="slow 5 min",
+        bake=f"40-50 min at {heat}",
+    )
+
+
 def card(
     breads: tuple[tuple[str, str, int, str], ...] = BREADS, takes: str = TAKES, house: House = BRITISH
 ) -> OvenCard:
-    texts = [LOAF.format(name=name, kind=kind, number=number, heat=heat) for name, kind, number, heat in breads]
+    texts = [loaf(*bread) for bread in breads]
     found = bakery.read((SourceText("x.bake", "\n".join([*texts, HOUSE + takes])),))
     assert len(found.formulas) == len(breads), found.diagnostics
     bakes = [bake for work in works(found) for bake in bakes_of(work)]
@@ -135,7 +128,7 @@ def test_a_load_that_nobody_measured_is_said_with_how_to_measure_it() -> None:
 
 def test_what_an_oven_holds_may_be_unknown() -> None:
     text = HOUSE.replace("    holds 24 loaves\n", "")
-    found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", kind="soft", number=60, heat="230 C") + text),))
+    found = bakery.read((SourceText("x.bake", loaf("Lean", "soft", 60, "230 C") + text),))
     work = work_in(found, found.formulas[0])
     plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, ("Odd",), Issue(), BRITISH).ovens
@@ -165,9 +158,7 @@ def test_another_house() -> None:
 
 
 def test_what_has_a_mistake_is_named() -> None:
-    found = bakery.read(
-        (SourceText("x.bake", LOAF.format(name="Pizza", kind="flatbread", number=2, heat="400 C") + HOUSE),)
-    )
+    found = bakery.read((SourceText("x.bake", loaf("Pizza", "flatbread", 2, "400 C") + HOUSE),))
     work = work_in(found, found.formulas[0])
     plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     page = html_of(oven_card("", [plan], {}, ("Odd loaf",), Issue(), BRITISH))
@@ -178,7 +169,7 @@ def test_what_has_a_mistake_is_named() -> None:
 def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
     """From 240 to 220 C: 100 min at 12 C an hour, 80 at 15."""
     text = HOUSE.replace("falls 12 C", "falls 9-15 C")
-    found = bakery.read((SourceText("x.bake", LOAF.format(name="Lean", kind="soft", number=20, heat="230 C") + text),))
+    found = bakery.read((SourceText("x.bake", loaf("Lean", "soft", 20, "230 C") + text),))
     work = work_in(found, found.formulas[0])
     plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, (), Issue(), BRITISH).ovens

@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 from every import every
+from loaves import LOAF_BY_WEIGHT, vary
 
 from manchet.workspace.picture_file import MOST_BYTES, RefusedPicture, SafePicture, safe_picture
 
@@ -74,25 +75,7 @@ def test_words_in_a_drawing_stay_words() -> None:
     assert "<script>" not in inside(found)
 
 
-FORMULA = """formula Quay loaf
-  kind hearth loaf
-  makes 2 loaves at 900 g dough
-  bake loss 14%
-
-  dough
-    white flour         1000 g
-    water                700 g
-    salt                  20 g
-    instant yeast         10 g
-    mix by hand 8 min to 25 C
-    ferment covered 90 min at 25 C
-    divide
-    shape as wreath 30 s each
-      picture "PICTURE"
-    prove covered 60 min at 26 C
-    bake 40 min at 225 C, steam
-    cool 2 h
-"""
+FORMULA = vary(LOAF_BY_WEIGHT, shape='as wreath 30 s each\n      picture "PICTURE"')
 
 
 @pytest.fixture

@@ -6,6 +6,7 @@ import re
 from fractions import Fraction
 from typing import Any
 
+from loaves import NUTTY_ROLLS
 from sheets.work import ISSUE, prepared, sheet
 
 from manchet.batch.order import Order
@@ -225,27 +226,7 @@ def test_a_light_piece_is_divided_by_hundredths_of_an_ounce() -> None:
 
 
 def test_what_is_worked_into_a_part_and_its_dough_weigh_what_its_pieces_do() -> None:
-    text = """formula Causeway
-  kind hearth loaf
-  makes 24 rolls at 110 g dough
-  makes 2 loaves at 900 g dough
-  overall
-    white flour 100%
-    water 68%
-    salt 2%
-    instant yeast 0.6%
-  dough
-    everything else
-    mix by hand 8 min
-    ferment covered 90 min at 25 C
-    divide
-    for the rolls
-      add hazelnuts 12% of the dough
-      bake 18 min at 240 C
-    for the loaves
-      bake 40 min at 225 C
-"""
-    work = prepared(text)
-    ((_, nuts),) = worked_in(work.batch.formula.branches[0], work.batch)
+    work = prepared(NUTTY_ROLLS)
+    ((_, nuts),) = worked_in(work.batch.formula.branches[1], work.batch)
     assert nuts == Fraction(24 * 110 * 12, 112)
-    assert work.batch.divided + nuts == 24 * 110 + 2 * 900
+    assert work.batch.divided + nuts == 24 * 110 + 10 * 900

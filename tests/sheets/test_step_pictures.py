@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from loaves import HOUSE_POOLISH, LOAF_OF_HOUSE_POOLISH, vary
 from pypdf import PdfReader
 from sheets.test_own_pictures import PNG, SVG
 from sheets.work import ISSUE, PLAIN_HOUSE, prepared, sheet
@@ -248,19 +249,10 @@ def test_a_stage_of_the_house_has_its_pictures_beside_its_own_file(
 ) -> None:
     (bakery / "stages").mkdir()
     (bakery / "stages" / "levain.svg").write_bytes(SVG.replace(b"Two cuts", b"Risen"))
-    (bakery / "stages" / "levains.bake").write_text(
-        "poolish House poolish\n  white flour 100%\n  water 100%\n  instant yeast 0.1%\n  mix by hand 3 min to 23 C\n"
-        '  ripen covered 12-14 h at 20 C\n    picture "levain.svg"\n',
-        encoding="utf-8",
-    )
-    (bakery / "loaf.bake").write_text(
-        "formula Pier loaf\n  kind hearth loaf\n  makes 4 loaves at 900 g dough\n  bake loss 14%\n\n"
-        "  overall\n    white flour 100%\n    water 68%\n    salt 2%\n    instant yeast 0.3%\n\n"
-        "  poolish House poolish with 20% of all flour\n\n"
-        "  dough\n    House poolish\n    everything else\n    mix slow 8 min to 25 C\n    ferment covered 2 h at 25 C\n"
-        "    divide\n    shape round\n    prove covered 60 min at 25 C\n    bake 40 min at 230 C, steam, vent open after 10 min\n    cool 2 h\n",
-        encoding="utf-8",
-    )  # fmt: skip
+    stage = f'{HOUSE_POOLISH}    picture "levain.svg"\n'
+    (bakery / "stages" / "levains.bake").write_text(stage, encoding="utf-8")
+    loaf = vary(LOAF_OF_HOUSE_POOLISH, formula="Pier loaf")
+    (bakery / "loaf.bake").write_text(loaf, encoding="utf-8")
     command(["build", ".", "--jobs", "1", "--only", "sheet,html"])
     assert "[picture" not in capsys.readouterr().err
     assert 'alt="Risen"' in (bakery / "output" / "pier-loaf.sheet.html").read_text("utf-8")

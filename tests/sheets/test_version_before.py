@@ -8,29 +8,11 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from loaves import PLAIN_LOAF, vary
 
 from manchet.cli.main import command
 
-TEXT = """
-formula Pier roll
-  kind rolls
-  makes 10 rolls at 80 g dough
-
-  overall
-    white flour           100%
-    water                  62%
-    salt                    1.8%
-    fresh yeast             2%
-
-  dough
-    everything else
-    mix slow 10 min to 25 C
-    ferment covered 60 min at 25 C
-    divide
-    shape round
-    prove 60 min at 28 C
-    bake 15 min at 230 C
-"""
+TEXT = vary(PLAIN_LOAF, formula="Pier roll", kind="rolls", makes="10 rolls at 80 g dough", water="62%", salt="1.8%")
 
 
 def git(folder: Path, *words: str) -> None:

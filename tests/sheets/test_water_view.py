@@ -2,6 +2,7 @@
 
 import re
 
+from loaves import KITCHEN, PLAIN_LOAF, vary
 from works import work_in
 
 from manchet.figures.water.water_grid import water_of
@@ -13,38 +14,16 @@ from manchet.sheets.page.words import words_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
-LOAF = """\
-formula Warm loaf
-  kind hearth loaf
-  makes 20 loaves at 900 g dough
+LOAF = vary(PLAIN_LOAF, makes="20 loaves at 900 g dough", water="68%", mix="slow 5 min\n    mix fast 3 min to 24 C")
 
-  overall
-    white flour          100%
-    water                 68%
-    salt                   2%
-    fresh yeast            1.5%
-
-  dough
-    everything else
-    mix slow 5 min
-    mix fast 3 min to 24 C
-    ferment covered 2 h at 24 C
-"""
-
-KITCHEN = """
-kitchen Warm house
-  air            28 C
-  flour          26 C
-  tap            18 C
-  mixer spiral
-    warms         11 C in 8 min slow, 4 min fast
-"""
+WARM_HOUSE = vary(KITCHEN, air="28 C", flour="26 C", tap="18 C")
+WARM_HOUSE += "  mixer spiral\n    warms         11 C in 8 min slow, 4 min fast\n"
 
 METRIC = House()
 AMERICAN = House("Letter", "US", "F", "American")
 
 
-def view(house: House = METRIC, kitchen: str = KITCHEN, loaf: str = LOAF) -> WaterPanel:
+def view(house: House = METRIC, kitchen: str = WARM_HOUSE, loaf: str = LOAF) -> WaterPanel:
     bakery = read([SourceText("loaf.bake", loaf + kitchen)])
     work = work_in(bakery, bakery.formulas[0])
     water = water_of(work, STEP[house.degrees])
@@ -90,7 +69,7 @@ def test_ice_is_said_to_be_part_of_the_water_and_has_no_false_digit() -> None:
 
 
 def test_no_ice_no_word_of_it() -> None:
-    printed = view(kitchen=KITCHEN.replace("26 C", "16 C").replace("28 C", "16 C").replace("18 C", "6 C"))
+    printed = view(kitchen=WARM_HOUSE.replace("26 C", "16 C").replace("28 C", "16 C").replace("18 C", "6 C"))
     assert all(not cell.ice for row in printed.rows for cell in row.cells)
     assert not any("bowl" in note for note in printed.notes)
 
@@ -106,19 +85,19 @@ def plain(*texts: str) -> str:
 
 
 def test_where_none_is_cold_enough_a_whole_sentence_says_what_is_reached() -> None:
-    milk = view(loaf=LOAF.replace("water  ", "whole milk  "), kitchen=KITCHEN.replace("26 C", "38 C"))
+    milk = view(loaf=LOAF.replace("water  ", "whole milk  "), kitchen=WARM_HOUSE.replace("26 C", "38 C"))
     assert milk.figure == "none is cold enough"
     assert re.match(
         r"with whole milk at 0 °C it comes to about \d\d °C, flour at 38 °C and room at 28 °C: chill the flour",
         plain(milk.assumed),
     )
-    hot = KITCHEN.replace("26 C", "70 C").replace("28 C", "70 C")
+    hot = WARM_HOUSE.replace("26 C", "70 C").replace("28 C", "70 C")
     water = view(loaf=LOAF.replace("to 24 C", "to 4 C").replace("68%", "45%"), kitchen=hot)
     assert plain(water.assumed).startswith("with all of the water ice it comes to about")
 
 
 def test_where_none_is_hot_enough_the_hottest_tap_is_told() -> None:
-    cold = KITCHEN.replace("26 C", "-10 C").replace("28 C", "2 C")
+    cold = WARM_HOUSE.replace("26 C", "-10 C").replace("28 C", "2 C")
     printed = view(kitchen=cold, loaf=LOAF.replace("to 24 C", "to 40 C"))
     assert re.search(r"hotter than a tap gives: with water at 60 °C it comes to about \d+ °C", plain(printed.assumed))
     never = view(kitchen=cold.replace("-10", "-60"), loaf=LOAF.replace("to 24 C", "to 40 C"))
@@ -141,12 +120,12 @@ SCALD = """\
 
 def test_a_hot_scald_is_read_and_what_was_taken_of_it_is_shown() -> None:
     text = LOAF.replace("  dough\n", SCALD)
-    printed = view(loaf=text, kitchen=KITCHEN.replace("28 C", "20 C").replace("26 C", "20 C"))
+    printed = view(loaf=text, kitchen=WARM_HOUSE.replace("28 C", "20 C").replace("26 C", "20 C"))
     (hot,) = printed.hot
     assert hot.name == "scald" and re.fullmatch(r"taken at about 7\d °C", plain(hot.taken))
     assert re.fullmatch(
         r"\d\d–\d\d °C as it cools in the room \(estimate\); 5 °C warmer: .* more ice", plain(hot.beside)
     )
     assert re.match(r"[\d,]+ g to [\d,]+ g, with flour at 20 °C", plain(printed.assumed))
-    fahrenheit = view(AMERICAN, loaf=text, kitchen=KITCHEN.replace("28 C", "20 C").replace("26 C", "20 C"))
+    fahrenheit = view(AMERICAN, loaf=text, kitchen=WARM_HOUSE.replace("28 C", "20 C").replace("26 C", "20 C"))
     assert "10 °F warmer" in plain(fahrenheit.hot[0].beside) and "°C" not in fahrenheit.hot[0].taken

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from loaves import LOAF_BY_WEIGHT, PLAIN_LOAF, vary
 from sheets.test_prep_view import FERRY, block, figure, lines, row
 from sheets.work import card, prepared, sheet
 
@@ -148,31 +149,15 @@ def test_prepared_tables_keep_their_totals() -> None:
 
 
 def test_what_is_left_at_the_scale_is_said() -> None:
-    by_weight = """formula Night loaf
-  makes 2 loaves at {} g dough
-
-  dough
-    white flour          1000 g
-    water                 700 g
-    salt                   20 g
-    instant yeast           4 g
-    mix by hand 8 min to 24 C
-    ferment covered 2 h at 24 C
-    divide
-    shape round
-    prove covered 60 min at 24 C
-    bake 40 min at 230 C
-    cool 2 h
-"""
     rests = [
         [
             plain(p.rest)
-            for b in sheet(by_weight.format(grams)).blocks
+            for b in sheet(vary(LOAF_BY_WEIGHT, makes=f"2 loaves at {grams} g dough")).blocks
             for group in b.parts
             for p in group
             if isinstance(p, DivideList)
         ]
-        for grams in (850, 862)
+        for grams in (853, 865)
     ]
     assert rests == [["24 g of dough is left over"], [""]]
 
@@ -209,42 +194,13 @@ def test_pieces_are_weighed_off_without_what_is_added_to_them_afterwards() -> No
 
 
 def test_dough_that_is_missing_for_its_pieces_is_said_where_they_are_weighed_off() -> None:
-    text = """
-formula Short
-  kind hearth loaf
-  makes {} loaves at 680 g dough
-  dough
-    white flour 600 g
-    water 400 g
-    salt 12 g
-    fresh yeast 10 g
-    mix by hand 8 min
-    ferment covered 90 min at 25 C
-    divide
-    shape long
-    bake 35 min at 230 C
-"""
-    assert [plain(part.rest) for part in divided(sheet(text.format(2)))] == [
+    assert [plain(part.rest) for part in divided(sheet(vary(LOAF_BY_WEIGHT, makes="2 loaves at 1035 g dough")))] == [
         "340 g of dough is missing for all of these: make fewer, or lighter ones"
     ]
-    assert "missing" not in divided(sheet(text.format(1)))[0].rest
+    assert "missing" not in divided(sheet(vary(LOAF_BY_WEIGHT, makes="1 loaf at 1035 g dough")))[0].rest
 
 
 def test_nobody_is_asked_for_the_warmth_of_water_where_none_goes_in() -> None:
-    text = """
-formula Eggs
-  kind soft
-  makes 4 loaves at 400 g dough
-  overall
-    white flour 100%
-    {} 45%
-    salt 2%
-    fresh yeast 2%
-  dough
-    everything else
-    mix slow 8 min
-    divide
-    bake 25 min at 190 C
-"""
-    boxes = {liquid: [box.label for box in sheet(text.format(liquid)).readings] for liquid in ("eggs", "water")}
+    texts = {liquid: PLAIN_LOAF.replace("water ", f"{liquid} ") for liquid in ("eggs", "water")}
+    boxes = {liquid: [box.label for box in sheet(text).readings] for liquid, text in texts.items()}
     assert "water" not in boxes["eggs"] and "water" in boxes["water"]

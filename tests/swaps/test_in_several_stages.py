@@ -8,6 +8,7 @@ from itertools import product
 import pytest
 from every import every
 from hypothesis import given, strategies as st
+from loaves import NUTTY_ROLLS
 from swaps.bread import only, swapped
 from swaps.rich import ALL_OF, BREADS, BY_WEIGHT, EVERYTHING_ELSE, OF_DOUGH_FLOUR
 from swaps.test_swaps import shares
@@ -153,27 +154,7 @@ def test_a_culture_is_counted_under_the_flour_that_comes() -> None:
 
 
 def test_what_only_a_part_of_the_dough_gets_is_exchanged_and_nothing_made_up() -> None:
-    text = """formula Bread
-  makes 4 loaves at 500 g dough
-  makes 12 rolls at 80 g dough
-  overall
-    white flour 100%
-    water 60%
-    salt 2%
-    fresh yeast 2%
-  dough
-    everything else
-    mix by hand 5 min
-    ferment covered 2 h at 25 C
-    divide
-    for the loaves
-      shape round
-      bake 40 min at 220 C
-    for the rolls
-      add butter 5% of the dough
-      shape round
-      bake 20 min at 220 C
-"""
+    text = NUTTY_ROLLS.replace("hazelnuts 12%", "butter 5%")
     after = only(swapped(text, "butter for sunflower oil"))
     (made,) = after.swapped
     (added,) = after.branches[1].added

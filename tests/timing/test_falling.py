@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from fractions import Fraction
 
+from loaves import PLAIN_LOAF, vary
 from works import work_in
 
 from manchet.batch.work import Work
@@ -17,32 +18,13 @@ from manchet.timing.card.values import Card
 from manchet.timing.when import When
 from manchet.workspace import bakery
 
-TEXT = """\
-formula Two fires' worth
-  kind hearth loaf
-  makes 40 loaves at 900 g dough
-  overall
-    white flour 100%
-    water 70%
-    salt 2%
-    fresh yeast 1.5%
-  dough
-    everything else
-    mix slow 60 min
-    ferment 2 h at 25 C
-    divide
-    shape round
-    prove 1 h at 27 C
-    bake 10 min at 240-250 C
-    bake 30 min at 220 C
-    cool 2 h
-
-kitchen House
-  mixer spiral
-    takes 2-20 kg dough
-  oven mother
-    heat wood, falling
-"""
+TEXT = vary(
+    PLAIN_LOAF,
+    makes="40 loaves at 900 g dough",
+    mix="slow 60 min",
+    bake="10 min at 240-250 C\n    bake 30 min at 220 C",
+)
+TEXT += "kitchen House\n  mixer spiral\n    takes 2-20 kg dough\n  oven mother\n    heat wood, falling\n"
 FALLS = "    falls 12 C an hour from 280 C\n"
 HOME = House()
 

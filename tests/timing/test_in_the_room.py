@@ -4,6 +4,7 @@ from datetime import datetime
 from fractions import Fraction
 
 import pytest
+from loaves import POOLISH_LOAF, vary
 from works import work_in
 
 from manchet.batch.work import Work
@@ -16,35 +17,16 @@ from manchet.timing.card.values import Card
 from manchet.timing.when import When
 from manchet.workspace.bakery import read
 
-LOAF = """
-formula Room loaf
-  kind hearth loaf
-  makes 12 loaves at 500 g dough
-
-  overall
-    white flour          100%
-    water                 66%
-    salt                   2%
-    instant yeast          0.5%
-
-  poolish with 30% of all flour
-    white flour          100%
-    water                100%
-    instant yeast          0.1%
-    mix by hand 3 min
-    ripen covered {ripe}
-
-  dough
-    poolish
-    everything else
-    mix slow 5 min to 25 C
-    ferment covered 60 min at 25 C{place}
-    divide
-    shape round
-    prove covered 60-70 min at 27 C{place}
-    bake 35 min at 230 C to 97 C core
-    cool 1 h
-
+LOAF = vary(
+    POOLISH_LOAF,
+    makes="12 loaves at 500 g dough",
+    mix_by_hand="3 min",
+    ripen="covered {ripe}",
+    mix_slow="5 min to 25 C",
+    ferment="covered 60 min at 25 C{place}",
+    prove="covered 60-70 min at 27 C{place}",
+)
+LOAF += """
 kitchen House
   air {air} C
 {more}
