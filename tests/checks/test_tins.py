@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from every import every
 
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
@@ -60,8 +61,7 @@ def ml(volume: float) -> str:
     return f"volume {volume} ml"
 
 
-@pytest.mark.parametrize(
-    ("flours", "grams", "volume", "lid"),
+@every(
     [
         (WHITE, 842.7, 1500, False), (WHITE, 1011, 1800, False),  # Risen Flour, 1.78
         (HALF, 877, 1500, False), (WHOLE, 904, 1500, False),  # the same, 1.71 and 1.66
@@ -72,13 +72,13 @@ def ml(volume: float) -> str:
         (WHITE, 1040, 3408, True), (WHITE, 1144, 3408, True), (WHITE, 1248, 3408, True),  # toolntricks.com
         (RYE, 1714, 2400, False), (RYE, 1714, 2400, True),  # 1.40: common practice
     ],
+    at_least=17,
 )  # fmt: skip
 def test_what_is_published_is_quiet(flours: dict[str, int], grams: float, volume: float, lid: bool) -> None:
     assert reports(flours, grams, ml(volume), lid) == []
 
 
-@pytest.mark.parametrize(
-    ("flours", "grams", "volume", "lid", "severity", "words"),
+@every(
     [
         (RYE, 1136, 2400, False, "note", "little"), (RYE, 800, 2400, False, "warning", "floor"),
         (RYE, 2600, 2400, False, "warning", "runs over"), (RYE, 2300, 2400, False, "note", "much"),
@@ -88,6 +88,7 @@ def test_what_is_published_is_quiet(flours: dict[str, int], grams: float, volume
         (WHITE, 1600, 3408, True, "note", "much"), (WHITE, 1800, 3408, True, "warning", "runs over"),
         (WHITE, 700, 3408, True, "note", "little"),
     ],
+    at_least=13,
 )  # fmt: skip
 def test_what_lies_far_from_it_is_told_once(
     flours: dict[str, int], grams: float, volume: float, lid: bool, severity: str, words: str

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+from every import every
 
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
@@ -27,7 +28,7 @@ SLIPPED = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("file", "yeast"), SLIPPED, ids=[file for file, _ in SLIPPED])
+@every(SLIPPED, at_least=11)
 def test_the_wrong_yeast_is_caught(file: str, yeast: str) -> None:
     """A factor of three. Of a dough at the edge of what is usual one of the two slips cannot be told from a sound one."""
     text = (QUIET / f"{file}.bake").read_text(encoding="utf-8")
@@ -77,7 +78,7 @@ def test_a_printed_dough_is_quiet(kind: str, sugar: str, yeast: str, bulk: str, 
     assert reports(text.replace("    sugar                  0%\n", "")) == set()
 
 
-@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+@every(CASES, at_least=85)
 def test_a_published_example_is_quiet(case: Path) -> None:
     """Sponges, poolishes, bigas and straight doughs as millers and manuals print them."""
     assert reports((case / "formula.bake").read_text(encoding="utf-8")) == set()

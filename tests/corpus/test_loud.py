@@ -6,7 +6,7 @@ They are further ways to a report that has a case of its own, which stands besid
 import re
 from pathlib import Path
 
-import pytest
+from every import every
 
 from manchet.diagnostics.catalogue import explain, names
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -27,7 +27,7 @@ def reports_of(text: str) -> tuple[Diagnostic, ...]:
     return read([SourceText("case.bake", text)]).diagnostics
 
 
-@pytest.mark.parametrize("case", CASES, ids=lambda case: case.stem)
+@every(CASES, at_least=50)
 def test_a_mistake_gives_exactly_its_report(case: Path) -> None:
     reports = reports_of(case.read_text(encoding="utf-8"))
     assert [(r.name, r.place.line) for r in reports] == [expected(case)], [r.message for r in reports]
@@ -37,8 +37,8 @@ OF_REPORTS = {name: case.mistake for name in names() if (case := explain(name)) 
 TEXTS = OF_REPORTS | {case.stem: case.read_text(encoding="utf-8") for case in CASES}
 
 
-@pytest.mark.parametrize("text", TEXTS.values(), ids=TEXTS)
-def test_a_report_speaks_to_a_baker(text: str) -> None:
+@every(TEXTS.items(), at_least=280)
+def test_a_report_speaks_to_a_baker(name: str, text: str) -> None:
     for report in reports_of(text):
         assert report.help, "a report says what to do"
         assert not report.message.endswith("."), report.message

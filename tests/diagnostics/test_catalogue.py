@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-import pytest
+from every import every
 
 import manchet
 from manchet.checks.registry import NAMES
@@ -43,7 +43,7 @@ def reports_of(text: str) -> tuple[Diagnostic, ...]:
 SHOWN = [name for name in names() if case_called(name).mistake]
 
 
-@pytest.mark.parametrize("name", names())
+@every(names(), at_least=250)
 def test_a_case_explains_its_report(name: str) -> None:
     case = case_called(name)
     assert case.title and case.text
@@ -51,19 +51,19 @@ def test_a_case_explains_its_report(name: str) -> None:
     assert bool(case.mistake) == bool(case.put_right)
 
 
-@pytest.mark.parametrize("name", SHOWN)
+@every(SHOWN, at_least=230)
 def test_a_mistake_gives_exactly_its_report_on_its_line(name: str) -> None:
     case = case_called(name)
     found = [(one.name, one.severity.value, one.place.line) for one in reports_of(case.mistake)]
     assert found == [(name, case.severity, case.line)]
 
 
-@pytest.mark.parametrize("name", SHOWN)
+@every(SHOWN, at_least=230)
 def test_the_same_put_right_gives_none(name: str) -> None:
     assert [one.message for one in reports_of(case_called(name).put_right)] == []
 
 
-@pytest.mark.parametrize("name", SHOWN)
+@every(SHOWN, at_least=230)
 def test_a_case_is_a_formula_file_with_that_mistake(name: str) -> None:
     """So an editor shows in it what it explains; but for those that hold the file put right as well."""
     text = (PACKAGE / REPORTS[name][1] / f"{name}.bake").read_bytes().decode("utf-8")

@@ -64,7 +64,7 @@ def test_something_made_here_can_only_be_weighed() -> None:
 OF_THE_LARDER = [name for name, (_, folder) in REPORTS.items() if folder == "larder/reports"]
 
 
-@pytest.mark.parametrize("name", OF_THE_LARDER)
+@every(OF_THE_LARDER, at_least=30)
 def test_the_larder_alone_gives_each_of_its_reports(name: str) -> None:
     case = explain(name)
     assert case is not None
