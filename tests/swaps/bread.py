@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from manchet.formula.model import Formula
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import Bakery, Changes, read
@@ -53,3 +55,15 @@ def only(bakery: Bakery) -> Formula:
     assert not errors, errors
     (formula,) = bakery.formulas
     return formula
+
+
+def shares(formula: Formula) -> dict[tuple[str, str], Fraction]:
+    """Everything weighed, by stage and name: grams per gram of all flour."""
+    found = {
+        ("overall", line.ingredient.name if line.ingredient else line.stage): line.share for line in formula.overall
+    }
+    return found | {(stage.key, p.key): p.share for stage in formula.stages for p in stage.portions}
+
+
+def share(formula: Formula, name: str) -> Fraction:
+    return shares(formula).get(("overall", name), Fraction(0))

@@ -9,9 +9,8 @@ import pytest
 from every import every
 from hypothesis import given, strategies as st
 from loaves import NUTTY_ROLLS
-from swaps.bread import only, swapped
+from swaps.bread import only, shares, swapped
 from swaps.rich import ALL_OF, BREADS, BY_WEIGHT, EVERYTHING_ELSE, OF_DOUGH_FLOUR
-from swaps.test_swaps import shares
 
 from manchet.batch.totals import totals_of
 from manchet.formula.model import Formula

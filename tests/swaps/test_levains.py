@@ -9,9 +9,8 @@ import pytest
 from every import every
 from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
-from swaps.bread import STEPS, WAYS, bread, only, swapped
+from swaps.bread import STEPS, WAYS, bread, only, share, shares, swapped
 from swaps.rich import OF_DOUGH_FLOUR
-from swaps.test_swaps import share, shares
 
 from manchet.batch.totals import totals_of
 from manchet.formula.model import Formula

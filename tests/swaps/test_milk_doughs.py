@@ -9,8 +9,7 @@ import pytest
 from every import every
 from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
-from swaps.bread import STEPS, only, swapped
-from swaps.test_swaps import share, shares
+from swaps.bread import STEPS, only, share, shares, swapped
 from works import work_in
 
 from manchet.batch.totals import totals_of

@@ -8,10 +8,10 @@ from itertools import product
 import pytest
 from every import every
 from hypothesis import given, strategies as st
-from swaps.bread import WAYS, bread, only, swapped
+from swaps.bread import WAYS, bread, only, share, shares, swapped
 
 from manchet.batch.totals import totals_of
-from manchet.formula.model import Formula, Swapped
+from manchet.formula.model import Swapped
 from manchet.larder.book import builtin
 from manchet.larder.yeast_factors import FACTORS
 
@@ -22,18 +22,6 @@ THERE_AND_BACK = [
 ]  # fmt: skip
 KEPT_TO_THE_GRAM = [pair for pair in THERE_AND_BACK if "yeast" not in pair[0]]
 """Yeasts are made up to the weight of the fresh; all else to the water in it."""
-
-
-def shares(formula: Formula) -> dict[tuple[str, str], Fraction]:
-    """Everything weighed, by stage and name: grams per gram of all flour."""
-    found = {
-        ("overall", line.ingredient.name if line.ingredient else line.stage): line.share for line in formula.overall
-    }
-    return found | {(stage.key, p.key): p.share for stage in formula.stages for p in stage.portions}
-
-
-def share(formula: Formula, name: str) -> Fraction:
-    return shares(formula).get(("overall", name), Fraction(0))
 
 
 @pytest.mark.parametrize("way", WAYS)
