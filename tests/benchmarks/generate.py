@@ -24,7 +24,7 @@ FIRST = ("Ebb", "Salt", "Tern", "Pilot", "Copper", "Quay", "Marsh", "Heron", "Sl
 SECOND = ("loaf", "rye", "round", "long", "bread", "brick", "boule", "plait")
 
 
-class Line(NamedTuple):
+class RecipeLine(NamedTuple):
     """A material: its share of all flour, and what the file adds after the amount."""
 
     name: str
@@ -32,13 +32,13 @@ class Line(NamedTuple):
     booking: str = ""
 
 
-class Stage(NamedTuple):
+class RecipeStage(NamedTuple):
     """`flour` is the share of all flour in its heading, None for a stage without flour."""
 
     word: str
     name: str
     flour: Fraction | None
-    lines: tuple[Line, ...]
+    lines: tuple[RecipeLine, ...]
     steps: tuple[str, ...]
     loses: Fraction = Fraction(0)
     returned: Fraction = Fraction(0)
@@ -59,11 +59,11 @@ class Stage(NamedTuple):
 class Recipe(NamedTuple):
     name: str
     head: tuple[str, ...]
-    overall: tuple[Line, ...]
-    stages: tuple[Stage, ...]
+    overall: tuple[RecipeLine, ...]
+    stages: tuple[RecipeStage, ...]
     steps: tuple[str, ...]
 
-    def left_for_dough(self) -> tuple[Line, ...]:
+    def left_for_dough(self) -> tuple[RecipeLine, ...]:
         """What of overall no stage takes, a counted culture being half flour and half water."""
         left = {line.name: line.share for line in self.overall}
         for stage in self.stages:
@@ -73,7 +73,7 @@ class Recipe(NamedTuple):
                     left["water"] -= line.share / 2
                 elif line.name in left:
                     left[line.name] -= line.share
-        return tuple(Line(name, share) for name, share in left.items() if share)
+        return tuple(RecipeLine(name, share) for name, share in left.items() if share)
 
 
 def whole(random: Random, low: int, high: int, step: int = 1) -> Fraction:
@@ -97,54 +97,54 @@ def recipe(random: Random, number: int) -> Recipe:
     hours, slow = random.randint(9, 13), random.randint(3, 6)
 
     overall = (
-        Line("white flour", 1 - second - third),
-        Line(flour, second),
-        Line(rye, third),
-        Line("water", tenths(random, 680, 760)),
-        Line(seed, seeds),
-        Line(extra, tenths(random, 5, 40)),
-        Line("salt", tenths(random, 18, 22)),
-        Line("instant yeast", yeast),
+        RecipeLine("white flour", 1 - second - third),
+        RecipeLine(flour, second),
+        RecipeLine(rye, third),
+        RecipeLine("water", tenths(random, 680, 760)),
+        RecipeLine(seed, seeds),
+        RecipeLine(extra, tenths(random, 5, 40)),
+        RecipeLine("salt", tenths(random, 18, 22)),
+        RecipeLine("instant yeast", yeast),
     )
     said = {"counted": f"counted as {rye}", "apart": "counted apart", "returned": ""}[booking]
     stages = (
-        Stage(
+        RecipeStage(
             "poolish",
             "",
             poolish,
             (
-                Line("white flour", poolish),
-                Line("water", poolish),
-                Line("instant yeast", poolish * Fraction(random.randint(1, 2), 1000)),
+                RecipeLine("white flour", poolish),
+                RecipeLine("water", poolish),
+                RecipeLine("instant yeast", poolish * Fraction(random.randint(1, 2), 1000)),
             ),
             ("mix by hand 3 min to 23 C", f'ripen covered {hours}-{hours + 3} h at 20 C until "domed, dimples show"'),
         ),
-        Stage(
+        RecipeStage(
             "levain",
             "",
             levain,
             (
-                Line(rye, levain),
-                Line("water", levain * whole(random, 60, 100, 5)),
-                Line(CULTURE, levain * culture, said),
+                RecipeLine(rye, levain),
+                RecipeLine("water", levain * whole(random, 60, 100, 5)),
+                RecipeLine(CULTURE, levain * culture, said),
             ),
             ("mix by hand 4 min to 26 C", f"ripen covered {hours - 1}-{hours + 2} h at 24 C")
             + ((f"return {CULTURE}",) if booking == "returned" else ()),
             returned=levain * culture if booking == "returned" else Fraction(0),
         ),
-        Stage(
+        RecipeStage(
             "scald",
             "",
             scald,
-            (Line(rye, scald), Line("water", scald * whole(random, 180, 260, 10))),
+            (RecipeLine(rye, scald), RecipeLine("water", scald * whole(random, 180, 260, 10))),
             ("mix by hand 3 min, loses 2%", "rest covered 60-90 min", "cool 1-2 h to 30 C"),
             loses=Fraction(2, 100),
         ),
-        Stage(
+        RecipeStage(
             "soaker",
             "wet seeds",
             None,
-            (Line(seed, seeds), Line("water", seeds * whole(random, 70, 100, 10))),
+            (RecipeLine(seed, seeds), RecipeLine("water", seeds * whole(random, 70, 100, 10))),
             (f"soak covered {random.randint(2, 6)}-12 h at 20 C",),
         ),
     )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from generate import Line, Recipe, percent
+from generate import Recipe, RecipeLine, percent
 
 
 def yaml_of(recipe: Recipe) -> str:
@@ -30,7 +30,7 @@ def yaml_of(recipe: Recipe) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _material(line: Line, basis: object) -> str:
+def _material(line: RecipeLine, basis: object) -> str:
     amount = percent(line.share / basis)  # type: ignore[operator]
     if not line.booking:
         return f"      {line.name}: {amount}"

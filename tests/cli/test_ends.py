@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from cli.transcripts import Ran, manchet, scene
+from cli.transcripts import CommandRun, manchet, scene
 
 from manchet.intake.starter import starter
 
@@ -25,7 +25,7 @@ def bakery(tmp_path: Path) -> Iterator[Path]:
         yield tmp_path
 
 
-def calm(ran: Ran, status: int) -> str:
+def calm(ran: CommandRun, status: int) -> str:
     assert ran.status == status
     assert "Traceback" not in ran.out + ran.err
     return ran.err

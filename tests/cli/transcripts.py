@@ -32,19 +32,19 @@ from unittest.mock import patch
 SIGN = "=== "
 
 
-class Part(NamedTuple):
+class Passage(NamedTuple):
     word: str
     rest: str
     body: str
 
 
-class Ran(NamedTuple):
+class CommandRun(NamedTuple):
     out: str
     err: str
     status: int
 
 
-class Input(io.StringIO):
+class StandardInput(io.StringIO):
     """Standard input, with the bytes behind it."""
 
     @property
@@ -52,18 +52,18 @@ class Input(io.StringIO):
         return io.BytesIO(self.getvalue().encode())
 
 
-def parts(text: str) -> tuple[str, tuple[Part, ...]]:
+def parts(text: str) -> tuple[str, tuple[Passage, ...]]:
     """The sentence at the top, and the parts in order."""
     first, *rest = ("\n" + text).split("\n" + SIGN)
     result = []
     for one in rest:
         head, _, body = one.partition("\n")
         word, _, value = head.partition(" ")
-        result.append(Part(word, value.strip(), body + "\n" if body and not body.endswith("\n") else body))
+        result.append(Passage(word, value.strip(), body + "\n" if body and not body.endswith("\n") else body))
     return first.strip(), tuple(result)
 
 
-def manchet(words: list[str], stdin: str = "") -> Ran:
+def manchet(words: list[str], stdin: str = "") -> CommandRun:
     """Runs the command in this process, as the shell would."""
     from manchet.cli.main import run
 
@@ -72,10 +72,10 @@ def manchet(words: list[str], stdin: str = "") -> Ran:
         contextlib.redirect_stdout(out),
         contextlib.redirect_stderr(err),
         patch.object(sys, "argv", ["manchet", *words]),
-        patch.object(sys, "stdin", Input(stdin)),
+        patch.object(sys, "stdin", StandardInput(stdin)),
     ):
         status = run()
-    return Ran(out.getvalue(), err.getvalue(), status)
+    return CommandRun(out.getvalue(), err.getvalue(), status)
 
 
 @contextlib.contextmanager
@@ -104,7 +104,7 @@ def replay(text: str, folder: Path) -> str:
     environment = dict(part.rest.split("=", 1) for part in found if part.word == "environment")
     written = [title, ""]
     stdin = ""
-    last = Ran("", "", 0)
+    last = CommandRun("", "", 0)
     with scene(folder, environment):
         for part in found:
             match part.word:
@@ -121,7 +121,7 @@ def replay(text: str, folder: Path) -> str:
                     for word, said in (("out", last.out), ("err", last.err)):
                         if said:
                             said = said.replace(str(folder.resolve()), "HERE")
-                            written.append(_as_written(Part(word, "", said)))
+                            written.append(_as_written(Passage(word, "", said)))
                     assert last.status != 3, f"manchet {part.rest}: {last.err}"
                     written.append(f"{SIGN}status {last.status}")
                 case "has":
@@ -138,7 +138,7 @@ def replay(text: str, folder: Path) -> str:
     return "\n".join(written).rstrip("\n") + "\n"
 
 
-def _set(part: Part) -> None:
+def _set(part: Passage) -> None:
     path = Path(part.rest.split(" -> ")[0])
     path.parent.mkdir(parents=True, exist_ok=True)
     match part.word:
@@ -159,7 +159,7 @@ def _set(part: Part) -> None:
             path.unlink()
 
 
-def _as_written(part: Part) -> str:
+def _as_written(part: Passage) -> str:
     return (
         f"{SIGN}{part.word} {part.rest}".rstrip() + "\n" + part.body.rstrip("\n")
         if part.body

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from sheets.paper import Page, laid_out
+from sheets.paper import LaidPage, laid_out
 
 from manchet.cli.main import command
 from manchet.sheets.page.words import words_of
@@ -15,7 +15,7 @@ DRAWN = ("copper-wreath", "hawser-knots", "lamplight-tin", "night-loaf", "regatt
 """Those with most to draw, and those that filled their last page."""
 
 
-def pages(folder: Path, *more: str) -> dict[str, list[Page]]:
+def pages(folder: Path, *more: str) -> dict[str, list[LaidPage]]:
     files = [str(file) for file in sorted(BREADS.parent.rglob("*.bake")) if file.stem in DRAWN]
     assert command(["build", *files, "--only", "sheet,html", "--jobs", "1", "--out", str(folder), *more]) == 0
     sheets = {file.name: laid_out(file.read_text(encoding="utf-8")) for file in sorted(folder.glob("*.sheet.html"))}
@@ -24,16 +24,16 @@ def pages(folder: Path, *more: str) -> dict[str, list[Page]]:
 
 
 @pytest.fixture(scope="module")
-def drawn(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[Page]]:
+def drawn(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[LaidPage]]:
     return pages(tmp_path_factory.mktemp("drawn"))
 
 
-def test_no_foot_stands_alone(drawn: dict[str, list[Page]]) -> None:
+def test_no_foot_stands_alone(drawn: dict[str, list[LaidPage]]) -> None:
     verbs = tuple(verb for verb in words_of("British").table["verbs"].values() if verb)
     for name, laid in drawn.items():
         assert any(line.startswith(verbs) for line in laid[-1].lines), f"{name}: nothing is done on its last page"
 
 
-def test_pictures_take_no_page_of_their_own(drawn: dict[str, list[Page]], tmp_path: Path) -> None:
+def test_pictures_take_no_page_of_their_own(drawn: dict[str, list[LaidPage]], tmp_path: Path) -> None:
     plain = pages(tmp_path, "--no-pictures")
     assert {name: len(laid) for name, laid in drawn.items()} == {name: len(laid) for name, laid in plain.items()}

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from every import every
-from larder.reading_help import named
+from larder.house_texts import ingredient_called
 
 import manchet.larder
 from manchet.larder.allergens import ALLERGENS
@@ -115,7 +115,7 @@ def test_names_hold_nothing_that_a_list_cannot() -> None:
     at_least=41,
 )
 def test_its_figures_are_those_of_the_source(name: str, ndb: str, figure: str, grams: str) -> None:
-    ingredient = named(builtin(), name)
+    ingredient = ingredient_called(builtin(), name)
     assert f"USDA SR28 NDB {ndb}" in ingredient.source
     assert ingredient.composition[figure] == Fraction(grams)
 
@@ -125,7 +125,7 @@ def test_its_figures_are_those_of_the_source(name: str, ndb: str, figure: str, g
     [("eggs", 50), ("egg yolks", 17), ("egg whites", 33)],  # USDA SR28, one large: NDB 01123, 01125, 01124
 )
 def test_what_one_weighs(name: str, grams: int) -> None:
-    assert named(builtin(), name).whole == grams
+    assert ingredient_called(builtin(), name).whole == grams
 
 
 @every(
@@ -144,7 +144,7 @@ def test_false_friends_are_asked_about(name: str) -> None:
     assert len(found.choices) > 1
     assert found.why
     for choice in found.choices:
-        named(builtin(), choice)
+        ingredient_called(builtin(), choice)
 
 
 def test_every_question_offers_ingredients_and_says_why() -> None:
@@ -152,7 +152,7 @@ def test_every_question_offers_ingredients_and_says_why() -> None:
     for question in QUESTIONS:
         assert question.why, question.name
         for choice in question.choices:
-            named(builtin(), choice)
+            ingredient_called(builtin(), choice)
 
 
 @every(
@@ -179,25 +179,25 @@ def test_every_question_offers_ingredients_and_says_why() -> None:
     at_least=18,
 )
 def test_both_englishes_find_the_same(british: str, american: str) -> None:
-    assert named(builtin(), british) is named(builtin(), american)
+    assert ingredient_called(builtin(), british) is ingredient_called(builtin(), american)
 
 
 @pytest.mark.parametrize(("one", "other"), [("double cream", "heavy cream"), ("black treacle", "golden syrup"),
                                             ("semolina", "durum flour"), ("cornmeal", "maize starch")])  # fmt: skip
 def test_what_only_looks_alike_stays_apart(one: str, other: str) -> None:
-    assert named(builtin(), one) is not named(builtin(), other)
+    assert ingredient_called(builtin(), one) is not ingredient_called(builtin(), other)
 
 
 @pytest.mark.parametrize(
     "spelling", ["Sunflower Seeds", "sunflower seed", "sunflower-seeds", "SUNFLOWER  SEEDS", "sunflower\u2011seed"]
 )
 def test_case_hyphens_plurals_and_spaces_do_not_matter(spelling: str) -> None:
-    assert named(builtin(), spelling).name == "sunflower seeds"
+    assert ingredient_called(builtin(), spelling).name == "sunflower seeds"
 
 
 @pytest.mark.parametrize("name", ["crème fraîche", "creme fraiche", "tomato purée", "tomato puree", "baker’s flour"])
 def test_accents_and_apostrophes_do_not_matter(name: str) -> None:
-    named(builtin(), name)
+    ingredient_called(builtin(), name)
 
 
 @every(
@@ -210,7 +210,7 @@ def test_accents_and_apostrophes_do_not_matter(name: str) -> None:
     at_least=14,
 )  # fmt: skip
 def test_what_counts_as_flour(name: str, counts: bool) -> None:
-    assert named(builtin(), name).counts_as_flour is counts
+    assert ingredient_called(builtin(), name).counts_as_flour is counts
 
 
 def test_flours_of_bread_carry_their_allergens() -> None:
@@ -230,13 +230,13 @@ def test_cultures_say_what_they_are_made_of() -> None:
     assert len(cultures) >= 8
     for culture in cultures:
         assert sum(part.share for part in culture.made_of) == 1
-        assert any(named(builtin(), part.name).class_ in FLOUR_CLASSES for part in culture.made_of)
+        assert any(ingredient_called(builtin(), part.name).class_ in FLOUR_CLASSES for part in culture.made_of)
 
 
 def test_only_malt_that_works_on_starch_is_of_class_malt() -> None:
-    assert named(builtin(), "diastatic malt").class_ == "malt"
+    assert ingredient_called(builtin(), "diastatic malt").class_ == "malt"
     for name in ("malt syrup", "roasted malt", "red rye malt", "non-diastatic malt powder"):
-        assert named(builtin(), name).class_ != "malt"
+        assert ingredient_called(builtin(), name).class_ != "malt"
 
 
 def test_unknown_is_none() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from larder.reading_help import house, named, reports_on
+from larder.house_texts import house, ingredient_called, reports_on
 
 from manchet.diagnostics.diagnostic import Severity
 from manchet.larder.book import builtin
@@ -39,14 +39,14 @@ larder Saltpan Row
 def test_what_an_entry_says() -> None:
     larder, _kitchen, reports = house(ROW)
     assert reports == []
-    rye = named(larder, "house rye")
-    assert rye is named(larder, "Medium-Rye flour")
+    rye = ingredient_called(larder, "house rye")
+    assert rye is ingredient_called(larder, "Medium-Rye flour")
     assert rye.composition == {"water": 13, "protein": Fraction("8.9")}
     assert rye.price == Price(Fraction("21.40"), "EUR", Fraction(25000), "2026-09-14")
     assert rye.density == Fraction("0.55")
     assert rye.source == "mill's own sheet, August 2026"
     assert rye.place is not None and rye.place.line == 2
-    starter = named(larder, "ripe rye starter")
+    starter = ingredient_called(larder, "ripe rye starter")
     assert [(part.name, part.share) for part in starter.made_of] == [
         ("medium rye flour", Fraction(5, 9)), ("water", Fraction(4, 9))
     ]  # fmt: skip
@@ -60,31 +60,31 @@ def test_what_an_entry_says() -> None:
 def test_what_an_entry_leaves_unsaid_stays_as_built_in() -> None:
     larder, _kitchen, reports = house(ROW)
     assert reports == []
-    celeriac = named(larder, "celery root")
+    celeriac = ingredient_called(larder, "celery root")
     assert celeriac.allergens == ("celery",)
     assert celeriac.class_ == "vegetable"
     assert larder.poured(celeriac).water == Fraction("0.88")
-    assert named(larder, "rye 1150").name == "medium rye flour"
-    assert builtin().poured(named(builtin(), "celeriac")).water == 0
+    assert ingredient_called(larder, "rye 1150").name == "medium rye flour"
+    assert builtin().poured(ingredient_called(builtin(), "celeriac")).water == 0
 
 
 def test_the_larder_below_is_not_changed() -> None:
-    before = named(builtin(), "medium rye flour")
+    before = ingredient_called(builtin(), "medium rye flour")
     house(ROW)
-    assert named(builtin(), "medium rye flour") is before
+    assert ingredient_called(builtin(), "medium rye flour") is before
 
 
 def test_a_house_may_settle_a_false_friend() -> None:
     larder, _kitchen, reports = house("larder House\n  malt\n    class malt\n    allergens barley, gluten\n")
     assert reports == []
-    assert named(larder, "malt").class_ == "malt"
+    assert ingredient_called(larder, "malt").class_ == "malt"
 
 
 def test_order_of_lines_does_not_matter() -> None:
     culture = "larder House\n  pot\n    made of\n      white flour 100%\n      water 50%\n    class culture\n"
     larder, _kitchen, reports = house(culture)
     assert reports == []
-    assert larder.poured(named(larder, "pot")).flour == Fraction(2, 3)
+    assert larder.poured(ingredient_called(larder, "pot")).flour == Fraction(2, 3)
 
 
 def test_part_of_a_blend_that_stands_below_it() -> None:
@@ -143,7 +143,7 @@ def test_each_round_is_reported_once_and_is_no_round_afterwards() -> None:
     larder, reports = builtin().with_entries(entries)
     assert [report.name for report in reports] == ["made-of-itself", "made-of-itself"]
     for name in (*names, "self"):
-        assert larder.poured(named(larder, name)).water == 0
+        assert larder.poured(ingredient_called(larder, name)).water == 0
 
 
 def test_a_very_long_chain_neither_crashes_nor_hangs() -> None:
@@ -152,8 +152,8 @@ def test_a_very_long_chain_neither_crashes_nor_hangs() -> None:
     ]
     larder, reports = builtin().with_entries(reversed(entries))
     assert {report.name for report in reports} == {"made-of-too-much"}
-    assert larder.poured(named(larder, "n31")).water == 1
-    assert larder.poured(named(larder, "n4999")).water == 0
+    assert larder.poured(ingredient_called(larder, "n31")).water == 1
+    assert larder.poured(ingredient_called(larder, "n4999")).water == 0
 
 
 def test_near_names() -> None:

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 from every import every
-from larder.reading_help import house
+from larder.house_texts import house
 
 from manchet.kitchen.model import Cold, Fall, Floor, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
 

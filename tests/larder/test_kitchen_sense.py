@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from every import every
-from larder.reading_help import house
+from larder.house_texts import house
 
 
-def said(lines: str) -> list[tuple[str, str]]:
+def reports_of(lines: str) -> list[tuple[str, str]]:
     _larder, _kitchen, reports = house(f"kitchen House\n{lines}\n")
     return [(one.name, one.help) for one in reports]
 
@@ -56,7 +56,7 @@ ODD, IMPOSSIBLE = "kitchen-temperature-odd", "kitchen-temperature-impossible"
     at_least=20,
 )
 def test_each_once_with_what_to_type(lines: str, name: str, help: str) -> None:
-    assert said(lines) == [(name, help)]
+    assert reports_of(lines) == [(name, help)]
 
 
 @every(
@@ -73,7 +73,7 @@ def test_each_once_with_what_to_type(lines: str, name: str, help: str) -> None:
     at_least=18,
 )  # fmt: skip
 def test_what_can_be_is_left_alone(lines: str) -> None:
-    assert said(lines) == []
+    assert reports_of(lines) == []
 
 
 def test_what_cannot_be_is_not_reckoned_with() -> None:
@@ -83,4 +83,4 @@ def test_what_cannot_be_is_not_reckoned_with() -> None:
 
 def test_two_causes_are_two_reports() -> None:
     lines = "  oven a\n    hottest 200 C\n    falls 20 C an hour from 320 C\n    falls 30 C an hour from 240 C"
-    assert {name for name, _ in said(lines)} == {"oven-falls-faster-when-colder", "oven-falls-from-over-hottest"}
+    assert {name for name, _ in reports_of(lines)} == {"oven-falls-faster-when-colder", "oven-falls-from-over-hottest"}

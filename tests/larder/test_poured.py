@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from every import every
 from hypothesis import given, strategies as st
-from larder.reading_help import named
+from larder.house_texts import ingredient_called
 from run_length import FEW_EXAMPLES
 
 from manchet.larder.book import builtin
@@ -17,7 +17,7 @@ LARDER = builtin()
 
 
 def poured(name: str) -> Poured:
-    return LARDER.poured(named(LARDER, name))
+    return LARDER.poured(ingredient_called(LARDER, name))
 
 
 @every(
@@ -87,7 +87,7 @@ def test_old_bread_made_of_flour_is_no_flour() -> None:
         ]
     )
     assert reports == ()
-    assert larder.poured(named(larder, "Tuesday's loaf")).flour == 0
+    assert larder.poured(ingredient_called(larder, "Tuesday's loaf")).flour == 0
 
 
 def test_everything_built_in_brings_no_more_than_itself() -> None:
@@ -117,9 +117,9 @@ def test_a_blend_of_blends_is_the_sum_of_its_parts(
     second = blend("outer blend", [*outer, ("inner blend", share)])
     larder, reports = builtin().with_entries([second, first])
     assert reports == ()
-    brings = larder.poured(named(larder, "outer blend"))
+    brings = larder.poured(ingredient_called(larder, "outer blend"))
     total = sum(weight for _name, weight in outer) + share
-    inside = larder.poured(named(larder, "inner blend"))
+    inside = larder.poured(ingredient_called(larder, "inner blend"))
     for figure in ("flour", "water", "salt", "sugar", "fat"):
         expected = (
             sum(getattr(poured(name), figure) * weight for name, weight in outer) + getattr(inside, figure) * share
@@ -134,12 +134,12 @@ def test_a_blend_of_blends_is_the_sum_of_its_parts(
 def test_flour_and_water_of_a_culture_are_all_of_it(flour: int, water: int) -> None:
     parts = [("white flour", flour)] + ([("water", water)] if water else [])
     larder, _reports = builtin().with_entries([blend("house pot", parts)])
-    brings = larder.poured(named(larder, "house pot"))
+    brings = larder.poured(ingredient_called(larder, "house pot"))
     assert brings.flour + brings.water == 1
 
 
 def test_allergens_are_those_of_the_parts() -> None:
     larder, _reports = builtin().with_entries([blend("house pot", [("white flour", 1), ("medium rye flour", 1)])])
-    assert larder.allergens(named(larder, "house pot")) == ("wheat", "gluten", "rye")
+    assert larder.allergens(ingredient_called(larder, "house pot")) == ("wheat", "gluten", "rye")
     larder, _reports = builtin().with_entries([blend("house pot", [("white flour", 1), ("old bread", 1)])])
-    assert larder.allergens(named(larder, "house pot")) is None
+    assert larder.allergens(ingredient_called(larder, "house pot")) is None

@@ -6,6 +6,8 @@ from fractions import Fraction
 
 import pytest
 from larder.reading_help import named, reports_on
+from every import every
+from larder.house_texts import ingredient_called, reports_on
 
 from manchet.diagnostics.catalogue import explain
 from manchet.diagnostics.names import REPORTS
@@ -19,7 +21,7 @@ LINE = Line("a.bake", 1, "x 1 cup", 0, "x 1 cup", "")
 
 def weight(figure: str, unit: str, name: str, measures: str = "") -> tuple[Fraction | None, list[str]]:
     amount = Amount(Fraction(figure), Fraction(figure), unit, 2, 7)
-    grams, reports = weight_of(amount, named(builtin(), name), measures, LINE)
+    grams, reports = weight_of(amount, ingredient_called(builtin(), name), measures, LINE)
     return grams, [report.name for report in reports]
 
 

@@ -7,7 +7,7 @@ from typing import Any, NamedTuple
 from manchet.sheets.pdf import NoPdf, engine
 
 
-class Page(NamedTuple):
+class LaidPage(NamedTuple):
     """Its lines in order, and how far down the last of them goes, as a share of the room there is."""
 
     lines: tuple[str, ...]
@@ -18,7 +18,7 @@ class Page(NamedTuple):
         return " ".join(self.lines)
 
 
-def laid_out(html: str) -> list[Page]:
+def laid_out(html: str) -> list[LaidPage]:
     started = engine()
     assert not isinstance(started, NoPdf), started
     page = started.weasyprint.HTML(string=html, url_fetcher=started.fetch)
@@ -26,8 +26,8 @@ def laid_out(html: str) -> list[Page]:
     return [_on(page._page_box) for page in laid.pages]
 
 
-def _on(page: Any) -> Page:
+def _on(page: Any) -> LaidPage:
     work = next(box for box in page.children if box.element_tag == "html")
     lines = [box for box in work.descendants() if hasattr(box, "text")]
     ends = (box.position_y + box.height for box in lines)
-    return Page(tuple(box.text for box in lines), (max(ends) - page.content_box_y()) / page.height)
+    return LaidPage(tuple(box.text for box in lines), (max(ends) - page.content_box_y()) / page.height)

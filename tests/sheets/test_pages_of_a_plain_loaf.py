@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from sheets.paper import Page, laid_out
+from sheets.paper import LaidPage, laid_out
 
 from manchet.cli.main import command
 
@@ -67,7 +67,7 @@ BREADS = {
 }
 
 
-def pages(bread: str, paper: str, folder: Path) -> list[Page]:
+def pages(bread: str, paper: str, folder: Path) -> list[LaidPage]:
     kind, makes, materials, steps = BREADS[bread]
     said = {"materials": materials, "steps": steps}
     text = FORMULA.format(

@@ -22,7 +22,7 @@ SHEET, CARD = samples.ebb_rye(), samples_card.night_card()
 
 
 @cache
-def printed(view: Any) -> Pdf:
+def pdf_of_view(view: Any) -> Pdf:
     made = pdf_of(html_of(view))
     assert isinstance(made, Pdf), made
     assert made.faults == ()
@@ -31,24 +31,24 @@ def printed(view: Any) -> Pdf:
 
 @pytest.fixture(scope="module")
 def sheet() -> PdfReader:
-    return PdfReader(io.BytesIO(printed(SHEET).content))
+    return PdfReader(io.BytesIO(pdf_of_view(SHEET).content))
 
 
-class Piece:
+class TextRun:
     """A run of text on a page: what, how large (points), how far up from the foot (points)."""
 
     def __init__(self, text: str, size: float, y: float) -> None:
         self.text, self.size, self.y = text, size, y
 
 
-def pieces(page: Any) -> list[Piece]:
+def text_runs(page: Any) -> list[TextRun]:
     found = []
 
     def visit(text: str, cm: Any, tm: Any, font: Any, size: float) -> None:
         if text.strip():
             scale = abs(tm[3] * cm[3])
             y = tm[5] * cm[3] + cm[5]
-            found.append(Piece(text.strip(), round(abs(size) * scale, 1), y))
+            found.append(TextRun(text.strip(), round(abs(size) * scale, 1), y))
 
     page.extract_text(visitor_text=visit)
     return found
@@ -56,9 +56,9 @@ def pieces(page: Any) -> list[Piece]:
 
 def test_pages_have_the_paper_asked_for(sheet: PdfReader) -> None:
     assert {(round(p.mediabox.width), round(p.mediabox.height)) for p in sheet.pages} == {(595, 842)}
-    letter = PdfReader(io.BytesIO(printed(SHEET._replace(paper="Letter")).content))
+    letter = PdfReader(io.BytesIO(pdf_of_view(SHEET._replace(paper="Letter")).content))
     assert {(round(p.mediabox.width), round(p.mediabox.height)) for p in letter.pages} == {(612, 792)}
-    card = PdfReader(io.BytesIO(printed(CARD).content))
+    card = PdfReader(io.BytesIO(pdf_of_view(CARD).content))
     assert {(round(p.mediabox.width), round(p.mediabox.height)) for p in card.pages} == {(842, 595)}
 
 
@@ -79,7 +79,7 @@ def test_each_stage_stands_with_its_steps_on_one_page(sheet: PdfReader) -> None:
 
 def test_three_sizes_of_type_hold(sheet: PdfReader) -> None:
     """Weights at least 16 points, steps at least 12, and nothing smaller than 8."""
-    found = [piece for page in sheet.pages for piece in pieces(page)]
+    found = [piece for page in sheet.pages for piece in text_runs(page)]
     assert min(piece.size for piece in found) >= 8
     for weight in ("1,515", "1,210", "2,025", "13.5"):
         assert [p.size for p in found if p.text.startswith(weight)] and all(
@@ -93,7 +93,7 @@ def test_three_sizes_of_type_hold(sheet: PdfReader) -> None:
 
 def test_the_clip_and_the_wet_hand_have_their_margins(sheet: PdfReader) -> None:
     for page in sheet.pages:
-        for piece in pieces(page):
+        for piece in text_runs(page):
             assert piece.y < 842 - 18 * MM, f"{piece.text} stands under the clip"
             if piece.y < 20 * MM:
                 assert piece.size <= 8, f"{piece.text} is large and stands in the lowest two centimetres"
@@ -112,7 +112,7 @@ def test_fonts_are_inside_and_ours_alone(sheet: PdfReader) -> None:
 
 @pytest.mark.parametrize("view", [SHEET, CARD], ids=["sheet", "card"])
 def test_it_is_tagged_and_says_its_title_and_language(view: Any) -> None:
-    reader = PdfReader(io.BytesIO(printed(view).content))
+    reader = PdfReader(io.BytesIO(pdf_of_view(view).content))
     root = reader.trailer["/Root"]
     assert root["/MarkInfo"]["/Marked"] is True or root["/MarkInfo"]["/Marked"].value is True
     assert root["/Lang"] == "en-GB"
@@ -135,7 +135,7 @@ def kinds_of(node: Any) -> set[str]:
 
 def test_table_heads_are_said_again_on_the_next_page() -> None:
     job = CARD.jobs[1]
-    reader = PdfReader(io.BytesIO(printed(CARD._replace(jobs=CARD.jobs + (job,) * 40)).content))
+    reader = PdfReader(io.BytesIO(pdf_of_view(CARD._replace(jobs=CARD.jobs + (job,) * 40)).content))
     pages = [page.extract_text() for page in reader.pages]
     assert len(pages) > 2
     assert all("look for" in text for text in pages if "Ripen covered" in text)
@@ -143,7 +143,7 @@ def test_table_heads_are_said_again_on_the_next_page() -> None:
 
 def test_same_bytes_twice_and_in_another_process(tmp_path: Path) -> None:
     html = html_of(SHEET)
-    here = printed(SHEET).content
+    here = pdf_of_view(SHEET).content
     again = pdf_of(html)
     assert isinstance(again, Pdf) and again.content == here
     page = tmp_path / "page.html"
@@ -158,8 +158,8 @@ def test_same_bytes_twice_and_in_another_process(tmp_path: Path) -> None:
 
 
 def test_other_scripts_print_and_a_sign_that_is_not_there_is_named() -> None:
-    assert printed(samples.ebb_rye("Хлеб ржаной, Ψωμί σίκαλης, Pão de centeio, Žitný")).missing == ()
-    assert printed(samples.ebb_rye("Ebb 麦 rye 麦")).missing == ("麦",)
+    assert pdf_of_view(samples.ebb_rye("Хлеб ржаной, Ψωμί σίκαλης, Pão de centeio, Žitný")).missing == ()
+    assert pdf_of_view(samples.ebb_rye("Ebb 麦 rye 麦")).missing == ("麦",)
 
 
 def test_a_page_cannot_ask_for_anything() -> None:
@@ -188,5 +188,5 @@ def test_without_pango_there_is_a_reason_and_what_to_install(monkeypatch: pytest
 def test_the_search_for_libraries_is_given_back() -> None:
     import ctypes.util
 
-    printed(SHEET)
+    pdf_of_view(SHEET)
     assert ctypes.util.find_library.__module__ == "ctypes.util"

@@ -46,11 +46,11 @@ def bread(way: str, **percents: str) -> str:
 WAYS = ("overall", "explicit", "weight", "dough flour")
 
 
-def swapped(text: str, *swaps: str) -> Bakery:
+def with_swaps(text: str, *swaps: str) -> Bakery:
     return read([SourceText("bread.bake", text)], changes=Changes(swaps, frozenset({"bread"})))
 
 
-def only(bakery: Bakery) -> Formula:
+def sound_formula(bakery: Bakery) -> Formula:
     errors = [d.message for d in bakery.diagnostics if d.severity.value == "error"]
     assert not errors, errors
     (formula,) = bakery.formulas

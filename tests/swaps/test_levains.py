@@ -9,7 +9,7 @@ import pytest
 from every import every
 from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
-from swaps.bread import STEPS, WAYS, bread, only, share, shares, swapped
+from swaps.bread import STEPS, WAYS, bread, share, shares, sound_formula, with_swaps
 from swaps.rich import OF_DOUGH_FLOUR
 
 from manchet.batch.totals import totals_of
@@ -108,8 +108,8 @@ def flours(formula: Formula) -> dict[str, Fraction]:
 def test_a_levain_falls_away_and_its_flour_goes_into_the_dough(which: str) -> None:
     text = BREADS[which]
     before, after = (
-        only(swapped(text)),
-        only(swapped(text, f"{culture_in(text)} for fresh yeast with 1.5% of all flour")),
+        sound_formula(with_swaps(text)),
+        sound_formula(with_swaps(text, f"{culture_in(text)} for fresh yeast with 1.5% of all flour")),
     )
     assert [stage.key for stage in after.stages] == ["dough"]
     assert flours(after) == flours(before)
@@ -124,8 +124,8 @@ def test_a_levain_falls_away_and_its_flour_goes_into_the_dough(which: str) -> No
 
 @every(product(WAYS, ("5", "12.5", "30")), at_least=12)
 def test_yeast_for_a_culture_with_so_much_of_the_flour_in_it(way: str, figure: str) -> None:
-    before = only(swapped(bread(way)))
-    after = only(swapped(bread(way), f"fresh yeast for ripe wheat starter with {figure}% of all flour"))
+    before = sound_formula(with_swaps(bread(way)))
+    after = sound_formula(with_swaps(bread(way), f"fresh yeast for ripe wheat starter with {figure}% of all flour"))
     assert [stage.key for stage in after.stages] == ["dough"]  # a sponge has no life without its yeast
     assert flours(after) == flours(before)
     was, now = totals_of(before, builtin()), totals_of(after, builtin())
@@ -137,15 +137,15 @@ def test_yeast_for_a_culture_with_so_much_of_the_flour_in_it(way: str, figure: s
 def test_there_and_back_is_where_it_was(way: str) -> None:
     text = bread(way)
     there = "fresh yeast for ripe wheat starter with 20% of all flour"
-    assert shares(only(swapped(text, there, "ripe wheat starter for fresh yeast with 2% of all flour"))) == shares(
-        only(swapped(text))
-    )
+    assert shares(
+        sound_formula(with_swaps(text, there, "ripe wheat starter for fresh yeast with 2% of all flour"))
+    ) == shares(sound_formula(with_swaps(text)))
 
 
 def test_a_stage_that_uses_the_levain_among_other_things_stays() -> None:
     text = OF_DOUGH_FLOUR.replace("  sponge\n", "  stage enriched\n").replace("    sponge 40%", "    enriched 40%")
-    before = only(swapped(text))
-    after = only(swapped(text, "ripe wheat starter for fresh yeast with 1% of all flour"))
+    before = sound_formula(with_swaps(text))
+    after = sound_formula(with_swaps(text, "ripe wheat starter for fresh yeast with 1% of all flour"))
     assert [stage.key for stage in after.stages] == ["enriched", "dough"]
     assert flours(after) == flours(before)
     assert totals_of(after, builtin()).water_in_all == totals_of(before, builtin()).water_in_all
@@ -153,9 +153,13 @@ def test_a_stage_that_uses_the_levain_among_other_things_stays() -> None:
 
 
 def test_the_waits_stay_and_that_is_said() -> None:
-    made = only(swapped(bread("weight"), "fresh yeast for ripe wheat starter with 20% of all flour")).swapped[0]
+    made = sound_formula(
+        with_swaps(bread("weight"), "fresh yeast for ripe wheat starter with 20% of all flour")
+    ).swapped[0]
     assert made.said == "the waits are those written for fresh yeast: go by the look"
-    sponge = only(swapped(bread("overall"), "fresh yeast for ripe wheat starter with 20% of all flour")).swapped[0]
+    sponge = sound_formula(
+        with_swaps(bread("overall"), "fresh yeast for ripe wheat starter with 20% of all flour")
+    ).swapped[0]
     assert sponge.said.startswith("the sponge falls away, what was in it goes into the dough; ")
 
 
@@ -167,7 +171,7 @@ def test_water_in_all_stays_whatever_the_share(way: str, yeast: str, leaven: int
     percent = f"{yeasted / 100:.2f}"
     text = bread(way, fresh_yeast=percent, water=str(water)).replace("fresh yeast", yeast)
     there = f"{yeast} for ripe wheat starter with {leaven}% of all flour"
-    was, now = (totals_of(only(swapped(text, *swaps)), builtin()) for swaps in ((), (there,)))
+    was, now = (totals_of(sound_formula(with_swaps(text, *swaps)), builtin()) for swaps in ((), (there,)))
     assert (now.water_in_all, now.salt) == (was.water_in_all, was.salt)
 
 
@@ -178,5 +182,5 @@ def test_water_in_all_stays_whatever_the_share(way: str, yeast: str, leaven: int
 def test_water_in_all_stays_where_a_levain_falls_away(which: str, yeast: str, yeasted: str) -> None:
     text = BREADS[which]
     swap = f"{culture_in(text)} for {yeast} with {yeasted}% of all flour"
-    was, now = (totals_of(only(swapped(text, *swaps)), builtin()) for swaps in ((), (swap,)))
+    was, now = (totals_of(sound_formula(with_swaps(text, *swaps)), builtin()) for swaps in ((), (swap,)))
     assert now.water_in_all == was.water_in_all

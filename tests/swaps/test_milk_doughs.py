@@ -9,7 +9,7 @@ import pytest
 from every import every
 from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
-from swaps.bread import STEPS, only, share, shares, swapped
+from swaps.bread import STEPS, share, shares, sound_formula, with_swaps
 from works import work_in
 
 from manchet.batch.totals import totals_of
@@ -59,8 +59,8 @@ SWAPS = (
 
 
 def tempered(text: str, *swaps: str) -> Water | None:
-    bakery = swapped(text, *swaps)
-    formula = only(bakery)
+    bakery = with_swaps(text, *swaps)
+    formula = sound_formula(bakery)
     work = work_in(bakery, formula)
     return water_of(work)
 
@@ -79,7 +79,7 @@ def test_what_is_tempered_stays_tempered(way: str, swap: str, tenths: int) -> No
 @every(product(WAYS, SWAPS), at_least=42)
 def test_a_swap_weighs_no_drop_of_water(way: str, swap: str) -> None:
     """In the dough: none, or enough to be worth a line. Flour, water in all and salt stay."""
-    before, after = only(swapped(plait(way))), only(swapped(plait(way), swap))
+    before, after = sound_formula(with_swaps(plait(way))), sound_formula(with_swaps(plait(way), swap))
     water = sum((p.share for p in after.stages[-1].portions if p.key == "water"), Fraction(0))
     assert not water or water > Fraction(1, 100)
     was, now = totals_of(before, builtin()), totals_of(after, builtin())
@@ -91,17 +91,17 @@ def test_a_swap_weighs_no_drop_of_water(way: str, swap: str) -> None:
 @every(product(WAYS, [("butter", "salted butter"), ("butter", "sunflower oil"), ("sugar", "honey")]), at_least=18)
 def test_there_and_back_is_where_it_was(way: str, pair: tuple[str, str]) -> None:
     off, on = pair
-    there_and_back = only(swapped(plait(way), f"{off} for {on}", f"{on} for {off}"))
-    assert shares(there_and_back) == shares(only(swapped(plait(way))))
+    there_and_back = sound_formula(with_swaps(plait(way), f"{off} for {on}", f"{on} for {off}"))
+    assert shares(there_and_back) == shares(sound_formula(with_swaps(plait(way))))
 
 
 def test_the_milk_that_gives_the_water_is_said() -> None:
-    more = only(swapped(plait("weight"), "butter for salted butter")).swapped[0]
+    more = sound_formula(with_swaps(plait("weight"), "butter for salted butter")).swapped[0]
     assert dict(more.moved)["milk"] > 0 and "a little more milk" in more.said
-    less = only(swapped(plait("weight"), "sugar for honey")).swapped[0]
+    less = sound_formula(with_swaps(plait("weight"), "sugar for honey")).swapped[0]
     assert dict(less.moved)["milk"] < 0 and "less milk" in less.said
 
 
 def test_milk_powder_for_milk_still_gets_its_water() -> None:
-    after = only(swapped(plait("weight"), "milk for whole milk powder"))
+    after = sound_formula(with_swaps(plait("weight"), "milk for whole milk powder"))
     assert share(after, "water") > Fraction(2, 5)

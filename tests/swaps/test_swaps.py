@@ -8,7 +8,7 @@ from itertools import product
 import pytest
 from every import every
 from hypothesis import given, strategies as st
-from swaps.bread import WAYS, bread, only, share, shares, swapped
+from swaps.bread import WAYS, bread, share, shares, sound_formula, with_swaps
 
 from manchet.batch.totals import totals_of
 from manchet.formula.model import Swapped
@@ -29,15 +29,15 @@ KEPT_TO_THE_GRAM = [pair for pair in THERE_AND_BACK if "yeast" not in pair[0]]
 @given(percent=st.integers(20, 400).map(lambda n: f"{n / 100:.2f}"), butter=st.integers(1, 80).map(str))
 def test_there_and_back_is_where_it_was(way: str, off: str, on: str, percent: str, butter: str) -> None:
     text = bread(way, fresh_yeast=percent, butter=butter)
-    before = only(swapped(text))
-    after = only(swapped(text, f"{off} for {on}", f"{on} for {off}"))
+    before = sound_formula(with_swaps(text))
+    after = sound_formula(with_swaps(text, f"{off} for {on}", f"{on} for {off}"))
     assert shares(after) == shares(before)
     assert after.dough_share == before.dough_share
 
 
 @every([(way, off, on) for way in WAYS for off, on in KEPT_TO_THE_GRAM], at_least=20)
 def test_water_in_all_salt_and_flour_stay(way: str, off: str, on: str) -> None:
-    before, after = only(swapped(bread(way))), only(swapped(bread(way), f"{off} for {on}"))
+    before, after = sound_formula(with_swaps(bread(way))), sound_formula(with_swaps(bread(way), f"{off} for {on}"))
     assert share(after, off) == 0 < share(after, on)
     was, now = totals_of(before, builtin()), totals_of(after, builtin())
     assert (now.water_in_all, now.salt) == (was.water_in_all, was.salt)
@@ -46,13 +46,16 @@ def test_water_in_all_salt_and_flour_stay(way: str, off: str, on: str) -> None:
 
 @every(product(WAYS, ("instant yeast", "active dry yeast", "sweet-dough yeast")), at_least=12)
 def test_the_dough_weighs_what_it_did_with_another_yeast(way: str, on: str) -> None:
-    before, after = only(swapped(bread(way))), only(swapped(bread(way), f"fresh yeast for {on}"))
+    before, after = (
+        sound_formula(with_swaps(bread(way))),
+        sound_formula(with_swaps(bread(way), f"fresh yeast for {on}")),
+    )
     assert after.dough_share == before.dough_share
 
 
 def test_the_water_is_made_up_in_the_stage_of_the_yeast() -> None:
-    before = shares(only(swapped(bread("overall"))))
-    after = shares(only(swapped(bread("overall"), "fresh yeast for instant yeast")))
+    before = shares(sound_formula(with_swaps(bread("overall"))))
+    after = shares(sound_formula(with_swaps(bread("overall"), "fresh yeast for instant yeast")))
     made_up = Fraction("0.67") * before["sponge", "fresh yeast"]
     assert after["sponge", "water"] - before["sponge", "water"] == made_up
 
@@ -69,7 +72,7 @@ def test_the_water_is_made_up_in_the_stage_of_the_yeast() -> None:
 )  # fmt: skip
 def test_the_kitchen_chooses_the_factor(kitchen: str, on: str, factor: str) -> None:
     text = bread("overall") + (f"\nkitchen K\n  yeast factors {kitchen}\n" if kitchen else "")
-    (made,) = only(swapped(text, f"fresh yeast for {on}")).swapped
+    (made,) = sound_formula(with_swaps(text, f"fresh yeast for {on}")).swapped
     assert made.factor == Fraction(factor)
     assert made.source == FACTORS[kitchen or "Hamelman"].source
 
@@ -85,26 +88,26 @@ def test_instant_is_three_quarters_of_active_dry() -> None:
 
 
 def test_water_made_up_is_two_thirds_of_the_fresh_yeast_and_not_the_printed_slip() -> None:
-    (made,) = only(swapped(bread("overall"), "fresh yeast for instant yeast")).swapped
+    (made,) = sound_formula(with_swaps(bread("overall"), "fresh yeast for instant yeast")).swapped
     assert made.moved == (("water", Fraction("0.67") * made.share),)
     assert made.moved[0][1] != Fraction("0.77") * made.share  # as one page prints it
 
 
 def test_salt_comes_down_with_salted_butter() -> None:
-    (made,) = only(swapped(bread("overall"), "butter for salted butter")).swapped
+    (made,) = sound_formula(with_swaps(bread("overall"), "butter for salted butter")).swapped
     assert dict(made.moved)["salt"] < 0
     assert "salt" in dict(made.moved)
 
 
 def test_whole_milk_for_powder_of_skimmed_says_what_is_missing() -> None:
-    (made,) = only(swapped(bread("overall"), "milk for milk powder")).swapped
+    (made,) = sound_formula(with_swaps(bread("overall"), "milk for milk powder")).swapped
     assert made.said.startswith("fat is not made up: 3.")
 
 
 def test_flour_takes_its_own_water_where_the_larder_says() -> None:
     larder = "\nlarder L\n  white flour\n    takes water 62%\n  spelt flour\n    takes water 58%\n"
-    before = only(swapped(bread("overall") + larder))
-    after = only(swapped(bread("overall") + larder, "white flour for spelt flour"))
+    before = sound_formula(with_swaps(bread("overall") + larder))
+    after = sound_formula(with_swaps(bread("overall") + larder, "white flour for spelt flour"))
     assert share(after, "water") - share(before, "water") == Fraction("-0.04")
     assert share(after, "spelt flour") == 1
 
@@ -121,7 +124,10 @@ ANOTHER_FLOUR = (
 def test_common_flours_take_each_others_place_by_an_estimate_that_says_so(
     way: str, on: str, moved: str, said: str
 ) -> None:
-    before, after = only(swapped(bread(way))), only(swapped(bread(way), f"white flour for {on}"))
+    before, after = (
+        sound_formula(with_swaps(bread(way))),
+        sound_formula(with_swaps(bread(way), f"white flour for {on}")),
+    )
     assert share(after, "water") - share(before, "water") == Fraction(moved)
     (made,) = after.swapped
     assert made.said == f"an estimate: {said}; begin with the least"
@@ -155,12 +161,12 @@ def test_a_culture_brings_its_flour_and_water_and_leaves_them_again(way: str) ->
         text = (
             text[: text.index("  dough\n")] + "  dough\n    everything else" + text[text.index("\n    mix by hand") :]
         )
-    before = only(swapped(text))
-    there = only(swapped(text, "fresh yeast for ripe wheat starter with 20% of all flour"))
+    before = sound_formula(with_swaps(text))
+    there = sound_formula(with_swaps(text, "fresh yeast for ripe wheat starter with 20% of all flour"))
     assert totals_of(there, builtin()).prefermented == Fraction("0.2")
     assert totals_of(there, builtin()).water_in_all == totals_of(before, builtin()).water_in_all
-    back = only(
-        swapped(
+    back = sound_formula(
+        with_swaps(
             text,
             "fresh yeast for ripe wheat starter with 20% of all flour",
             "ripe wheat starter for fresh yeast with 2% of all flour",
@@ -170,7 +176,7 @@ def test_a_culture_brings_its_flour_and_water_and_leaves_them_again(way: str) ->
 
 
 def test_what_was_there_already_is_joined() -> None:
-    made = only(swapped(bread("overall", sugar="3"), "honey for sugar"))
+    made = sound_formula(with_swaps(bread("overall", sugar="3"), "honey for sugar"))
     assert share(made, "sugar") > Fraction("0.03")
     assert [line.name for line in made.overall].count("sugar") == 1
 
@@ -178,7 +184,7 @@ def test_what_was_there_already_is_joined() -> None:
 def test_what_is_held_back_and_added_takes_the_new_name() -> None:
     text = bread("overall").replace("    everything else\n", "    everything else\n    hold back butter\n")
     text = text.replace("    ferment", "    add butter\n    ferment")
-    made = only(swapped(text, "butter for sunflower oil"))
+    made = sound_formula(with_swaps(text, "butter for sunflower oil"))
     assert [g.key for s in made.stages[-1].steps for g in s.goes] == ["sunflower oil"]
 
 
@@ -199,7 +205,7 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
     at_least=11,
 )
 def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) -> None:
-    bakery = swapped(bread("overall"), swap)
+    bakery = with_swaps(bread("overall"), swap)
     assert [d.name for d in bakery.diagnostics] == [name]
     assert says in bakery.diagnostics[0].message
     assert bakery.diagnostics[0].help
@@ -209,26 +215,26 @@ def test_a_swap_that_cannot_be_is_one_report(swap: str, name: str, says: str) ->
 @pytest.mark.parametrize("share", ["0%", "100%", "120%"])
 def test_a_yeast_is_a_share_of_all_flour(share: str) -> None:
     there = "fresh yeast for ripe wheat starter with 20% of all flour"
-    (report,) = swapped(
+    (report,) = with_swaps(
         bread("weight"), there, f"ripe wheat starter for fresh yeast with {share} of all flour"
     ).diagnostics
     assert report.name == "swap-asks" and f"{share} is no share of all flour" in report.message
 
 
 def test_the_first_swap_took_it() -> None:
-    (report,) = swapped(bread("overall"), "butter for lard", "butter for sunflower oil").diagnostics
+    (report,) = with_swaps(bread("overall"), "butter for lard", "butter for sunflower oil").diagnostics
     assert report.name == "swap-taken-before" and "`swap butter for lard`" in report.message
-    assert only(swapped(bread("overall"), "butter for lard", "lard for sunflower oil"))
+    assert sound_formula(with_swaps(bread("overall"), "butter for lard", "lard for sunflower oil"))
 
 
 def test_more_cannot_be_taken_off_than_there_is() -> None:
     text = bread("overall", salt="0.05", butter="20")
-    (report,) = [d for d in swapped(text, "butter for salted butter").diagnostics if d.severity.value == "error"]
+    (report,) = [d for d in with_swaps(text, "butter for salted butter").diagnostics if d.severity.value == "error"]
     assert (report.name, report.place.path) == ("swap-short", "--swap")
 
 
 def test_a_swap_keeps_its_record() -> None:
-    (made,) = only(swapped(bread("overall"), "fresh yeast for instant yeast")).swapped
+    (made,) = sound_formula(with_swaps(bread("overall"), "fresh yeast for instant yeast")).swapped
     assert isinstance(made, Swapped)
     assert (made.off, made.on, made.share) == ("fresh yeast", "instant yeast", Fraction("0.02"))
 
@@ -242,11 +248,11 @@ def test_a_swap_keeps_its_record() -> None:
     ],
 )
 def test_a_culture_that_does_not_fit_is_left_to_the_baker(text: str, swap: str) -> None:
-    assert [d.name for d in swapped(text, swap).diagnostics] == ["swap-by-hand"]
+    assert [d.name for d in with_swaps(text, swap).diagnostics] == ["swap-by-hand"]
 
 
 def test_a_culture_on_another_wheat_flour_is_counted_as_the_formulas() -> None:
-    made = only(swapped(bread("weight"), "fresh yeast for ripe whole wheat starter with 20% of all flour"))
+    made = sound_formula(with_swaps(bread("weight"), "fresh yeast for ripe whole wheat starter with 20% of all flour"))
     assert share(made, "white flour") == 1
     assert {p.counted_as for s in made.stages for p in s.portions if p.key == "ripe whole wheat starter"} == {
         "white flour"

@@ -18,7 +18,7 @@ from manchet.intake.starter import starter
 SECONDS = 30
 
 
-class Running:
+class WatchProcess:
     """A `manchet watch` of its own, and what it has said so far."""
 
     def __init__(self, folder: Path, *words: str) -> None:
@@ -62,15 +62,15 @@ def folder(tmp_path: Path) -> Path:
 
 
 @pytest.fixture
-def running(folder: Path) -> Iterator[Running]:
-    started = Running(folder)
+def running(folder: Path) -> Iterator[WatchProcess]:
+    started = WatchProcess(folder)
     yield started
     if started.process.poll() is None:
         started.end(signal.SIGKILL)
 
 
 def test_a_save_builds_only_what_it_reaches_and_a_mistake_keeps_the_last_good_sheet(
-    folder: Path, running: Running
+    folder: Path, running: WatchProcess
 ) -> None:
     assert "Tern loaf: sheet (html)" in running.blocks(1)[0]
     sheet = folder / "output" / "tern-loaf.sheet.html"
@@ -96,7 +96,7 @@ def test_a_save_builds_only_what_it_reaches_and_a_mistake_keeps_the_last_good_sh
     assert len(running.blocks(4)) == 4
 
 
-def test_a_change_of_what_all_share_builds_what_comes_out_differently(folder: Path, running: Running) -> None:
+def test_a_change_of_what_all_share_builds_what_comes_out_differently(folder: Path, running: WatchProcess) -> None:
     running.blocks(1)
     (folder / "kitchen.bake").write_text("kitchen Row\n  scale bench\n    reads 50 g\n")
     assert "Tern loaf: sheet (html)" in running.blocks(2)[1]
@@ -105,7 +105,7 @@ def test_a_change_of_what_all_share_builds_what_comes_out_differently(folder: Pa
     assert "nothing to write; 2 formulas looked at" in running.blocks(3)[2]
 
 
-def test_the_sheet_of_a_formula_that_is_gone_is_named(folder: Path, running: Running) -> None:
+def test_the_sheet_of_a_formula_that_is_gone_is_named(folder: Path, running: WatchProcess) -> None:
     running.blocks(1)
     (folder / "pilot.bake").unlink()
     said = running.blocks(2)[1]
@@ -129,7 +129,7 @@ def with_picture(folder: Path) -> Path:
 @pytest.mark.parametrize("words", [(), ("tern.bake",), ("--poll",)], ids=["the folder", "a lone file", "polling"])
 def test_a_picture_that_is_drawn_anew_is_printed_where_it_is_shown(folder: Path, words: tuple[str, ...]) -> None:
     picture, sheet = with_picture(folder), folder / "output" / "tern-loaf.sheet.html"
-    running = Running(folder, *words)
+    running = WatchProcess(folder, *words)
     try:
         running.blocks(1)
         assert 'alt="Two cuts"' in sheet.read_text()
@@ -153,7 +153,7 @@ def test_a_picture_that_is_drawn_anew_is_printed_where_it_is_shown(folder: Path,
 
 
 @pytest.mark.parametrize("number", [signal.SIGINT, signal.SIGTERM])
-def test_it_ends_cleanly(running: Running, number: int) -> None:
+def test_it_ends_cleanly(running: WatchProcess, number: int) -> None:
     running.blocks(1)
     assert running.end(number) == 0
     assert running.said.endswith("stopped\n")

@@ -44,7 +44,7 @@ def reports_on(text: str) -> list[Diagnostic]:
     return reports
 
 
-def named(larder: Larder, name: str) -> Ingredient:
+def ingredient_called(larder: Larder, name: str) -> Ingredient:
     found = larder.find(name)
     assert isinstance(found, Ingredient), f"{name}: {found}"
     return found
