@@ -5,20 +5,33 @@ from __future__ import annotations
 from manchet.batch.model import Batch
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
+from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, read
+from manchet.workspace.bakery import Bakery, Changes, read
 
 
-def bakery_of(text: str) -> Bakery:
-    return read([SourceText("test.bake", text)])
+def bakery_of(text: str, changes: Changes | None = None) -> Bakery:
+    return read([SourceText("test.bake", text)], changes=changes)
+
+
+def reports_of(text: str) -> tuple[Diagnostic, ...]:
+    return bakery_of(text).diagnostics
+
+
+def formula_of(text: str) -> Formula:
+    """The one formula of a text."""
+    bakery = bakery_of(text)
+    assert len(bakery.formulas) == 1, bakery.diagnostics
+    return bakery.formulas[0]
 
 
 def first_work(text: str, order: Order = AS_WRITTEN) -> Work:
     """The first formula of a text, in its kitchen."""
     bakery = bakery_of(text)
+    assert bakery.formulas, bakery.diagnostics
     return work_in(bakery, bakery.formulas[0], order)
 
 

@@ -5,7 +5,7 @@ import tomllib
 from pathlib import Path
 
 from every import every
-from works import work_in
+from works import bakery_of, work_in
 
 import manchet.cautions
 from manchet.cautions.caution import DEFERS, Caution
@@ -13,15 +13,13 @@ from manchet.cautions.hazards import HAZARDS
 from manchet.cautions.house import card_of
 from manchet.cautions.registry import cautions_of
 from manchet.kitchen.model import PLAIN
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 FOLDER = Path(manchet.cautions.__file__).parent
 QUIET = Path(__file__).parents[1] / "corpus" / "quiet"
 
 
 def cautions(text: str, name: str = "") -> dict[str, Caution]:
-    bakery = read([SourceText("case.bake", text)])
+    bakery = bakery_of(text)
     formula = bakery.formula(name) if name else bakery.formulas[0]
     assert formula is not None, [r.message for r in bakery.diagnostics]
     work = work_in(bakery, formula)

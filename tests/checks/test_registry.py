@@ -1,11 +1,11 @@
 """Every check can be called by its name; what `allow` silences, and what it does not."""
 
+from works import reports_of
+
 from manchet.checks.index import CHECKS
 from manchet.checks.registry import NAMES, check_called
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.reports import remarks_of
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 
 def test_every_check_is_found_by_its_name() -> None:
@@ -36,7 +36,7 @@ HOT = """formula Loaf
 
 def names_of(salt: str = "2", core: str = "97", allow: str = "", kitchen: str = "") -> list[str]:
     text = HOT.format(salt=salt, core=core, allow=allow) + kitchen
-    return [r.name for r in read([SourceText("loaf.bake", text)]).diagnostics]
+    return [r.name for r in reports_of(text)]
 
 
 def test_allow_silences_a_warning() -> None:

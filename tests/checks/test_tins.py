@@ -4,9 +4,7 @@ from __future__ import annotations
 
 import pytest
 from every import every
-
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
+from works import reports_of
 
 LOAF = """formula Tin loaf
   kind {kind}
@@ -53,7 +51,7 @@ def reports(
         flours="\n".join(f"    {name}  {share}%" for name, share in flours.items()), water=78 if rye else 64,
         cool="24 h" if rye else "2 h", level=f" to {level}" if level else "",
     )  # fmt: skip
-    found = read([SourceText("test.bake", text)]).diagnostics
+    found = reports_of(text)
     return [(d.name, d.severity.name.lower(), d.message) for d in found if "tin" in d.name or "level" in d.name]
 
 

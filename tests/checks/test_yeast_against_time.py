@@ -4,9 +4,7 @@ from pathlib import Path
 
 import pytest
 from every import every
-
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
+from works import reports_of
 
 ROOT = Path(__file__).parents[2]
 QUIET = ROOT / "tests" / "corpus" / "quiet"
@@ -18,7 +16,7 @@ FRESH, INSTANT = "fresh yeast", "instant yeast"
 
 
 def reports(text: str) -> set[str]:
-    return {d.name for d in read([SourceText("test.bake", text)]).diagnostics if d.name in REPORTS}
+    return {d.name for d in reports_of(text) if d.name in REPORTS}
 
 
 SLIPPED = [

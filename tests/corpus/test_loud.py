@@ -7,11 +7,9 @@ import re
 from pathlib import Path
 
 from every import every
+from works import reports_of
 
 from manchet.diagnostics.catalogue import explain, names
-from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 CASES = sorted((Path(__file__).parent / "loud").glob("*.bake"))
 EXPECT = re.compile(r"# expect: (?P<name>[a-z0-9-]+) on line (?P<line>\d+)")
@@ -21,10 +19,6 @@ def expected(case: Path) -> tuple[str, int]:
     first = EXPECT.match(case.read_text(encoding="utf-8"))
     assert first, f"{case.name} begins with no `# expect: NAME on line N`"
     return first["name"], int(first["line"])
-
-
-def reports_of(text: str) -> tuple[Diagnostic, ...]:
-    return read([SourceText("case.bake", text)]).diagnostics
 
 
 @every(CASES, at_least=50)

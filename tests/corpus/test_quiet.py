@@ -3,16 +3,14 @@
 from pathlib import Path
 
 from every import every
-
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
+from works import bakery_of
 
 CASES = sorted((Path(__file__).parent / "quiet").glob("*.bake"))
 
 
 @every(CASES, at_least=45)
 def test_a_sound_formula_gives_no_report(case: Path) -> None:
-    bakery = read([SourceText(case.name, case.read_text(encoding="utf-8"))])
+    bakery = bakery_of(case.read_text(encoding="utf-8"))
     assert [f"line {r.place.line}: {r.name}: {r.message}" for r in bakery.diagnostics] == []
     assert bakery.formulas, "the file holds no formula: nothing was tested"
     assert not bakery.unsound

@@ -6,15 +6,13 @@ import re
 from pathlib import Path
 
 from every import every
+from works import reports_of
 
 import manchet
 from manchet.checks.registry import NAMES
 from manchet.diagnostics.case import PUT_RIGHT, Case
 from manchet.diagnostics.catalogue import explain, names
-from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.names import REPORTS
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 PACKAGE = Path(manchet.__file__).parent
 NOT_OF_A_TEXT = {"source", "workspace"}
@@ -34,10 +32,6 @@ def case_called(name: str) -> Case:
     case = explain(name)
     assert case is not None
     return case
-
-
-def reports_of(text: str) -> tuple[Diagnostic, ...]:
-    return read([SourceText("case.bake", text)]).diagnostics
 
 
 SHOWN = [name for name in names() if case_called(name).mistake]

@@ -5,19 +5,17 @@ from __future__ import annotations
 import pytest
 from every import every
 from loaves import PLAIN_LOAF, vary
+from works import formula_of
 
 from manchet.figures.limits.lookup import limit
 from manchet.figures.oven.core import CORES, core_figures
 from manchet.formula.model import Formula
-from manchet.source.text import SourceText
 from manchet.syntax.vocabulary import KINDS, Kind
-from manchet.workspace import bakery
 
 
 def bread(kind: str, core: str = "") -> Formula:
     text = vary(PLAIN_LOAF, kind=kind, bake=f"10 min at 240 C\n    bake 20 min at 200 C{core}")
-    (formula,) = bakery.read((SourceText("x.bake", text),)).formulas
-    return formula
+    return formula_of(text)
 
 
 @pytest.mark.parametrize(("kind", "celsius"), [("hearth loaf", 96), ("rye tin loaf", 98), ("soft", 91)])

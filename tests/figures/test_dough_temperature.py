@@ -5,15 +5,13 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
-from works import work_in
+from works import bakery_of, first_work
 
 from manchet.figures.water.friction import friction_of
 from manchet.figures.water.heat import WETTING
 from manchet.figures.water.ice import ALL_ICE, ice_added, ice_in
 from manchet.figures.water.water_grid import Water, water_of
 from manchet.kitchen.model import Mixer
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 LOAF = """\
 formula Tried loaf
@@ -68,9 +66,7 @@ def water(room: int = 21, flour: int = 20, tap: int = 12, kitchen: bool = True, 
     text = LOAF.format(**{**USUAL, **formula}).replace("    \n", "")
     if kitchen:
         text += KITCHEN.format(room=room, flour=flour, tap=tap)
-    bakery = read([SourceText("loaf.bake", text)])
-    (found,) = bakery.formulas
-    work = work_in(bakery, found)
+    work = first_work(text)
     return water_of(work)
 
 
@@ -179,9 +175,7 @@ formula Milk loaf
     mix by hand 10 min to 26 C
     ferment covered 1 h at 26 C
 """
-    bakery = read([SourceText("loaf.bake", text + KITCHEN.format(room=20, flour=20, tap=10))])
-    (found,) = bakery.formulas
-    work = work_in(bakery, found)
+    work = first_work(text + KITCHEN.format(room=20, flour=20, tap=10))
     asked = water_of(work)
     assert asked is not None and asked.liquid == "milk" and asked.tap is None and asked.readings == 3
     assert 22 < asked.celsius.likely < 34
@@ -214,9 +208,7 @@ formula Bun dough
 """
     share, _, warm = water_line.partition(" at ")
     lines = text.format(share=share, warm=f"what is left of the water at {warm}" if warm else "")
-    bakery = read([SourceText("bun.bake", lines.replace("    \n", "") + KITCHEN.format(room=20, flour=20, tap=10))])
-    (found,) = bakery.formulas
-    work = work_in(bakery, found)
+    work = first_work(lines.replace("    \n", "") + KITCHEN.format(room=20, flour=20, tap=10))
     asked = water_of(work)
     assert asked is not None and asked.liquid == liquid
     assert asked.balance.dough(asked.celsius.likely).likely == 26
@@ -227,7 +219,7 @@ def test_a_measured_mix_is_shared_out_by_turns(slow: int, fast: int, share: Frac
     """With twice the turns on fast, 8 min slow and 4 min fast are 16 min slow, or 8 min fast."""
     mixer = Mixer("m", None, None, Fraction(100), Fraction(200), Fraction(11), Fraction(480), Fraction(240))
     text = LOAF.format(**{**USUAL, "slow": slow or 1}).replace("fast 3 min", f"fast {fast or 1} min")
-    bakery = read([SourceText("loaf.bake", text)])
+    bakery = bakery_of(text)
     steps = [s for s in bakery.formulas[0].stages[-1].steps if s.verb == "mix"]
     steps = [s for s, minutes in zip(steps, (slow, fast), strict=True) if minutes]
     whole = friction_of(steps, mixer, WETTING)
@@ -236,7 +228,7 @@ def test_a_measured_mix_is_shared_out_by_turns(slow: int, fast: int, share: Frac
 
 
 def test_a_mixer_nobody_measured_is_a_wider_guess() -> None:
-    bakery = read([SourceText("loaf.bake", LOAF.format(**USUAL))])
+    bakery = bakery_of(LOAF.format(**USUAL))
     steps = bakery.formulas[0].stages[-1].steps
     guess = friction_of(steps, None, WETTING)
     assert (guess.low, guess.high) == (8 * Fraction(5, 9), 8 * Fraction(10, 9))

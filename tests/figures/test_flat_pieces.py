@@ -5,13 +5,11 @@ from __future__ import annotations
 from fractions import Fraction
 
 from every import every
-from works import work_in
+from works import first_work
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.floor import across, across_flat, lies, load_of, thickness
-from manchet.source.text import SourceText
-from manchet.workspace import bakery
 
 TEXT = """\
 formula Round
@@ -39,9 +37,7 @@ kitchen House
 
 
 def made(*steps: str) -> Work:
-    found = bakery.read((SourceText("x.bake", TEXT.format(steps="\n    ".join(steps))),))
-    assert found.formulas, found.diagnostics
-    return work_in(found, found.formulas[0])
+    return first_work(TEXT.format(steps="\n    ".join(steps)))
 
 
 @every(

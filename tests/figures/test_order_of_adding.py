@@ -1,8 +1,8 @@
 """The order of the bowl: common practice, so these cases have no source."""
 
+from works import bakery_of
+
 from manchet.figures.mixing.order_of_adding import order_of_adding
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 HEAD = """formula Loaf
   makes 10 loaves at 900 g dough
@@ -13,7 +13,7 @@ HEAD = """formula Loaf
 def order(*lines: str) -> list[list[str]]:
     overall = "".join(f"    {line}\n" for line in lines)
     text = f"{HEAD}{overall}  dough\n    everything else\n    mix slow 4 min\n    divide\n    bake 40 min at 220 C\n"
-    bakery = read([SourceText("loaf.bake", text)])
+    bakery = bakery_of(text)
     portions = bakery.formulas[0].stages[-1].portions
     return [[portion.name for portion in turn] for turn in order_of_adding(portions)]
 

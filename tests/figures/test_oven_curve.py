@@ -7,13 +7,12 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, strategies as st
 from loaves import PLAIN_LOAF, vary
-from works import work_in, works
+from works import bakery_of, first_work, work_in, works
 
 from manchet.figures.derived import figures_of
 from manchet.figures.oven.curve import after, hours_to, wanted, window
 from manchet.formula.model import Range
 from manchet.kitchen.model import Fall
-from manchet.source.text import SourceText
 from manchet.workspace import bakery
 
 
@@ -95,7 +94,7 @@ def loaf(name: str, heat: str, shape: str) -> str:
 
 def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
     loaves = [loaf(*bread) for bread in breads]
-    return bakery.read((SourceText("x.bake", "\n".join([*loaves, HOUSE])),))
+    return bakery_of("\n".join([*loaves, HOUSE]))
 
 
 def test_it_is_among_the_figures() -> None:
@@ -130,8 +129,7 @@ def test_the_turn_is_among_the_figures() -> None:
 def test_a_range_gives_a_range_of_hours() -> None:
     """breadnz.com again, as it is printed: 10-13 C an hour from 250 C, 8-10 from 200. Bread until 190 C."""
     ranges = HOUSE.replace("falls 12 C", "falls 10-13 C").replace("falls 9 C", "falls 8-10 C")
-    found = bakery.read((SourceText("x.bake", loaf("Lean", "190-250 C", "round") + ranges),))
-    work = work_in(found, found.formulas[0])
+    work = first_work(loaf("Lean", "190-250 C", "round") + ranges)
     until = figures_of(work).estimates["goes into mother, until"]
     assert until.rule.endswith("; 4.8 to 6.3 h by the ends of its ranges")
     assert until.value == 50 / Fraction("11.5") + 10 / Fraction(9)

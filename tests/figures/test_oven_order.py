@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from hypothesis import given, strategies as st
-from works import work_in
+from works import first_work
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.oven.bakes import Bake, Holds, bakes_of
@@ -15,8 +15,6 @@ from manchet.figures.oven.loading_order import by_heat, first_if_colder, ordered
 from manchet.figures.oven.loading_plan import Plan, full_load, planned, window_of
 from manchet.formula.model import Heat, Range, Step, Who
 from manchet.kitchen.model import Fall, LoadTakes, Oven
-from manchet.source.text import SourceText
-from manchet.workspace import bakery
 
 NOWHERE = Place("x.bake", 1, 1, 1, 1, "")
 FALLS = (Fall(Fraction(18), Fraction(330)), Fall(Fraction(12), Fraction(250)), Fall(Fraction(9), Fraction(200)))
@@ -188,8 +186,7 @@ kitchen House
 
 
 def bakes(number: str = "40 loaves", more: str = "") -> list[Bake]:
-    found = bakery.read((SourceText("x.bake", TEXT.format(number=number, more=more)),))
-    work = work_in(found, found.formulas[0])
+    work = first_work(TEXT.format(number=number, more=more))
     return list(bakes_of(work))
 
 

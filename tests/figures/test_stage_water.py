@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, strategies as st
 from loaves import POOLISH_LOAF, vary
 from run_length import FEW_EXAMPLES
-from works import work_in
+from works import bakery_of, first_work, work_in
 
 from manchet.figures.derived import figures_of
 from manchet.figures.water.stage_water import StageWater, stage_waters
@@ -34,10 +34,7 @@ def waters(
     kitchen: bool = True,
 ) -> Mapping[str, StageWater]:  # fmt: skip
     text = LOAF.format(word=word, to=to, at=at)
-    bakery = read([SourceText("loaf.bake", text + (KITCHEN.format(air=air, flour=flour, tap=tap) if kitchen else ""))])
-    (formula,) = bakery.formulas
-    work = work_in(bakery, formula)
-    return stage_waters(work)
+    return stage_waters(first_work(text + (KITCHEN.format(air=air, flour=flour, tap=tap) if kitchen else "")))
 
 
 @FEW_EXAMPLES
@@ -89,8 +86,8 @@ def test_what_water_cannot_be_is_said() -> None:
 
 
 def test_among_the_estimates_with_rule_and_source() -> None:
-    bakery = read([SourceText("loaf.bake", LOAF.format(word="poolish", to=" to 23 C", at="")
-                              + KITCHEN.format(air="air 20 C", flour=20, tap=12))])  # fmt: skip
+    bakery = bakery_of(LOAF.format(word="poolish", to=" to 23 C", at="")
+                              + KITCHEN.format(air="air 20 C", flour=20, tap=12))  # fmt: skip
     work = work_in(bakery, bakery.formulas[0])
     figure = figures_of(work).estimates["poolish: water temperature"]
     assert (figure.value, figure.unit) == (20, "C")

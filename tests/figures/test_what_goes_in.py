@@ -3,13 +3,11 @@
 from fractions import Fraction
 
 from every import every
-from works import work_in
+from works import bakery_of, reports_of, work_in
 
 from manchet.checks.saying import fahrenheit
 from manchet.figures.water.mix_inputs import MixInput
 from manchet.figures.water.water_grid import Water, water_of
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 RICH = """
 formula Rich loaf
@@ -66,7 +64,7 @@ USUAL = {
 
 
 def water(**changed: str) -> Water:
-    bakery = read([SourceText("rich.bake", RICH.format(**{**USUAL, **changed}))])
+    bakery = bakery_of(RICH.format(**{**USUAL, **changed}))
     errors = [d for d in bakery.diagnostics if d.severity.value == "error"]
     assert not errors, errors
     work = work_in(bakery, bakery.formulas[0])
@@ -157,7 +155,7 @@ def test_hot_water_is_judged_by_the_mix() -> None:
 
     def said(celsius: int, percent: int) -> set[str]:
         much = text.format(celsius).replace("water                 64%", f"water                 {percent}%")
-        found = read([SourceText("rich.bake", much)]).diagnostics
+        found = reports_of(much)
         return {d.name for d in found if d.name.startswith(("mix-too-hot", "mix-warm"))}
 
     assert said(98, 64) == said(50, 110) == set()
@@ -167,6 +165,6 @@ def test_hot_water_is_judged_by_the_mix() -> None:
 def test_all_the_ice_is_not_enough_and_the_way_out_is_told() -> None:
     hot = {"air": "38 C", "flour": "38 C", "tap": "28 C", "eggs": "1%", "butter": "1%",
            "cools": "", "mix": "mix slow 8 min\n    mix fast 12 min to 20 C"}  # fmt: skip
-    found = read([SourceText("rich.bake", RICH.format(**{**USUAL, **hot}))]).diagnostics
+    found = reports_of(RICH.format(**{**USUAL, **hot}))
     (report,) = [d for d in found if d.name == "ice-not-enough"]
     assert "chill the flour" in report.help and "20 C is wanted" in report.message

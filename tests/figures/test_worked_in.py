@@ -6,17 +6,13 @@ from fractions import Fraction
 
 import pytest
 from loaves import NUTTY_ROLLS
-from works import work_in
+from works import first_work
 
 from manchet.figures.derived import Figures, figures_of
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 
 def figures(text: str) -> Figures:
-    bakery = read([SourceText("pier.bake", text)])
-    work = work_in(bakery, bakery.formulas[0])
-    return figures_of(work)
+    return figures_of(first_work(text))
 
 
 def test_hazelnuts_of_a_roll() -> None:

@@ -9,6 +9,7 @@ from figures_fermentation.test_yeast_grid import POOLISH, STRAIGHT
 from hypothesis import given, strategies as st
 from loaves import HOUSE_POOLISH, LOAF_OF_HOUSE_POOLISH
 from run_length import FEW_EXAMPLES
+from works import bakery_of
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.batch.work import work_of
@@ -59,7 +60,7 @@ SHARED = HOUSE_POOLISH + LOAF_OF_HOUSE_POOLISH
 
 
 def bakery(text: str, *waits: str, names: frozenset[str] = frozenset()) -> Bakery:
-    return read([SourceText("test.bake", text)], changes=Changes((), names, waits))
+    return bakery_of(text, changes=Changes((), names, waits))
 
 
 def moved(text: str, *waits: str) -> Formula:
@@ -274,7 +275,7 @@ def test_what_was_approved_is_the_file() -> None:
         (Changes(("instant yeast for fresh yeast",)), True),
         (None, False),
     ):
-        found = read([SourceText("test.bake", text)], changes=changes)
+        found = bakery_of(text, changes=changes)
         work = work_of(found.formulas[0], AS_WRITTEN, PLAIN, found.larder).value
         assert work is not None
         assert prep_sheet(work, Issue(), House()).warning.startswith("NOT APPROVED") == warned

@@ -5,13 +5,12 @@ from fractions import Fraction
 import pytest
 from hypothesis import given, strategies as st
 from weighing.kneading import step
+from works import bakery_of, formula_of
 
 from manchet.diagnostics.catalogue import explain
 from manchet.figures.fermentation.another_warmth import Waiting, fermentation_figures, hours_at, mean_pace, waits_of
 from manchet.figures.fermentation.yeast_rate import BAKERS, SOUR_BACTERIA, SOUR_YEAST, pace
 from manchet.formula.model import Formula, Heat, Range, Step
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 TWO_LEAVENS = """
 formula Two ways
@@ -42,16 +41,10 @@ formula Two ways
 """
 
 
-def formula(text: str) -> Formula:
-    bakery = read([SourceText("test.bake", text)])
-    assert len(bakery.formulas) == 1, bakery.diagnostics
-    return bakery.formulas[0]
-
-
 def written(text: str) -> Formula:
     """The loaf with yeast alone."""
     start, end = text.index("  levain sour"), text.index("  dough")
-    return formula(text[:start] + text[end:])
+    return formula_of(text[:start] + text[end:])
 
 
 STRAIGHT = written(TWO_LEAVENS)
@@ -81,7 +74,7 @@ def test_every_wait_is_found_and_who_works_in_it() -> None:
 def test_a_sour_in_the_dough_works_too() -> None:
     text = TWO_LEAVENS.replace("white flour          100%", "white flour 75%\n    medium rye flour 25%")
     text = text.replace("everything else", "sour\n    everything else")
-    waits = waits_of(formula(text))
+    waits = waits_of(formula_of(text))
     assert [(w.step.verb, w.leavens) for w in waits] == [
         ("ripen", (SOUR_YEAST, SOUR_BACTERIA)),
         ("ferment", (BAKERS, SOUR_YEAST)),
@@ -194,7 +187,7 @@ def test_the_card_of_a_sourdough_that_came_out_warm() -> None:
 
     text = TWO_LEAVENS.replace("    fresh yeast          1.0%\n", "")
     text = text.replace("white flour          100%", "white flour 75%\n    medium rye flour 25%")
-    batch = sized(formula(text.replace("everything else", "sour\n    everything else")), AS_WRITTEN, PLAIN).value
+    batch = sized(formula_of(text.replace("everything else", "sour\n    everything else")), AS_WRITTEN, PLAIN).value
     assert batch is not None
     assert [(line.celsius, round(line.low / 60)) for line in came_out_at(batch)] == [
         (22, 145), (24, 128), (26, 120), (28, 120)
@@ -214,7 +207,7 @@ def test_the_report_of_a_cool_room_says_about_how_long() -> None:
     text = case.mistake
 
     def help_at(air: int) -> str:
-        found = read([SourceText("test.bake", text.replace("air            12 C", f"air            {air} C"))])
+        found = bakery_of(text.replace("air            12 C", f"air            {air} C"))
         (report,) = [d for d in found.diagnostics if d.name == "room-far-from-written"]
         return report.help
 

@@ -8,7 +8,7 @@ from hypothesis import given, strategies as st
 from loaves import LOAF_BY_WEIGHT, PLAIN_LOAF, vary
 from run_length import FEW_EXAMPLES
 from sheets.work import sheet
-from works import by_hand
+from works import bakery_of, by_hand, formula_of, reports_of
 
 from manchet.batch.model import Batch
 from manchet.batch.order import AS_WRITTEN, Order
@@ -43,9 +43,7 @@ BREAD = vary(
 
 
 def formula(makes: str, kind: str = "hearth loaf", water: int = 62, shape: str = "round", lid: str = "") -> Formula:
-    bakery = read([SourceText("test.bake", BREAD.format(kind=kind, makes=makes, water=water, shape=shape, lid=lid))])
-    assert len(bakery.formulas) == 1, bakery.diagnostics
-    return bakery.formulas[0]
+    return formula_of(BREAD.format(kind=kind, makes=makes, water=water, shape=shape, lid=lid))
 
 
 def plain(of: Formula) -> Work:
@@ -100,7 +98,7 @@ def test_the_files_own_loss_decides() -> None:
     text = BREAD.format(
         kind="hearth loaf", makes="2 loaves at 900 g dough\n  bake loss 14.5%", water=62, shape="round", lid=""
     )
-    bread = read([SourceText("test.bake", text)]).formulas[0]
+    bread = formula_of(text)
     figure = bake_loss_of(bread, bread.makes[0])
     assert figure is not None and (figure.value, figure.source) == (Fraction("14.5"), "the file")
     found = loss_figures(plain(bread))
@@ -214,20 +212,18 @@ def test_the_files_loss_decides_what_is_weighed_off() -> None:
 
 def test_nobody_knows_what_a_cracker_loses() -> None:
     text = BREAD.format(kind="crisp", makes="20 crackers at 20 g baked", water=62, shape="flat", lid="")
-    bakery = read([SourceText("test.bake", text)])
+    bakery = bakery_of(text)
     assert [d.name for d in bakery.diagnostics if d.severity.value == "error"] == ["no-bake-loss-for-baked-weight"]
     assert "a crisp has none" in bakery.diagnostics[0].message
     text = BREAD.format(kind="hearth loaf", makes="20 kg baked", water=62, shape="round", lid="")
-    (report,) = [d for d in read([SourceText("test.bake", text)]).diagnostics if d.severity.value == "error"]
+    (report,) = [d for d in reports_of(text) if d.severity.value == "error"]
     assert "not made by the piece" in report.message
 
 
 def test_a_loaf_placed_in_a_tin_loses_like_one() -> None:
     text = BREAD.format(kind="soft", makes="2 loaves at 900 g dough", water=62, shape="long", lid="")
-    (on_the_hearth,) = read([SourceText("test.bake", text)]).formulas
-    (in_a_tin,) = read(
-        [SourceText("test.bake", text.replace("    prove", "    place in long tin\n    prove"))]
-    ).formulas
+    on_the_hearth = formula_of(text)
+    in_a_tin = formula_of(text.replace("    prove", "    place in long tin\n    prove"))
     assert bake_loss_range(in_a_tin, in_a_tin.makes[0]) == Range(Fraction(8, 100), Fraction(13, 100))
     assert bake_loss_range(on_the_hearth, on_the_hearth.makes[0]) == Range(Fraction(10, 100), Fraction(16, 100))
 
@@ -241,7 +237,7 @@ BY_WEIGHT = vary(LOAF_BY_WEIGHT, makes="2 loaves at {baked} g baked", water="660
 )
 def test_weights_are_held_against_the_whole_estimate(baked_grams: int, reported: list[str]) -> None:
     """1690 g of dough make two loaves of 710 to 761 g: nothing within 10 to 16 % is reported."""
-    bakery = read([SourceText("test.bake", BY_WEIGHT.format(baked=baked_grams))])
+    bakery = bakery_of(BY_WEIGHT.format(baked=baked_grams))
     assert [d.name for d in bakery.diagnostics if d.name.startswith("dough-")] == reported
 
 

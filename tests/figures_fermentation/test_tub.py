@@ -7,7 +7,7 @@ from itertools import pairwise
 import pytest
 from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
-from works import first_work, work_in
+from works import first_work
 
 from manchet.batch.work import Work
 from manchet.diagnostics.catalogue import explain
@@ -20,7 +20,6 @@ from manchet.sheets.page.issue import Issue
 from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.when import When
-from manchet.workspace.bakery import read
 
 
 def tub(grams: int, start: int = 25, fridge: int = 4) -> Cooling:
@@ -125,9 +124,7 @@ formula Cold loaf
 
 
 def cold_loaf(text: str = COLD_LOAF) -> Work:
-    bakery = read([SourceText("test.bake", text)])
-    (formula,) = bakery.formulas
-    return work_in(bakery, formula)
+    return first_work(text)
 
 
 def test_every_warm_dough_that_goes_into_the_fridge_and_how_large_it_is() -> None:

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, strategies as st
 from loaves import LOAVES_AND_ROLLS, POOLISH_LOAF, vary
 from run_length import FEW_EXAMPLES
-from works import work_in
+from works import bakery_of, formula_of, work_in
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.batch.scales import reading_of
@@ -39,9 +39,7 @@ STRAIGHT = vary(LOAVES_AND_ROLLS, formula="Straight loaf", ferment="covered {bul
 
 
 def formula(text: str, **more: str) -> Formula:
-    bakery = read([SourceText("test.bake", text.format(**{"ripe": "12-14 h at 20 C", "bulk": "2 h at 26 C", **more}))])
-    assert len(bakery.formulas) == 1, bakery.diagnostics
-    return bakery.formulas[0]
+    return formula_of(text.format(**{"ripe": "12-14 h at 20 C", "bulk": "2 h at 26 C", **more}))
 
 
 def plain(of: Formula) -> Work:
@@ -143,7 +141,7 @@ def test_the_written_wait_is_the_written_yeast(minutes: int, celsius: Fraction) 
 def test_there_and_back(one: Fraction, at: Fraction, other: Fraction, there: Fraction) -> None:
     def moved(seconds: Fraction, celsius: Fraction, to: Fraction, to_celsius: Fraction) -> Fraction | None:
         text = POOLISH.format(ripe=f"{seconds / 60} min at {celsius} C")
-        (wait,) = yeast_waits(read([SourceText("test.bake", text)]).formulas[0])
+        (wait,) = yeast_waits(formula_of(text))
         return wait.times(to, to_celsius)
 
     forth, back = moved(one, at, other, there), moved(other, there, one, at)
@@ -207,7 +205,7 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
     kitchen = "\nkitchen House\n  scale bench\n    reads {} g\n    up to 30 kg\n"
 
     def cells(reads: str) -> tuple[set[str], str]:
-        bakery = read([SourceText("test.bake", POOLISH.format(ripe="12-14 h at 20 C") + kitchen.format(reads))])
+        bakery = bakery_of(POOLISH.format(ripe="12-14 h at 20 C") + kitchen.format(reads))
         work = work_in(bakery, bakery.formulas[0])
         (found,) = yeast_grids(work)
         table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
@@ -222,7 +220,7 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
 
 def test_for_one_bowl_of_several() -> None:
     text = STRAIGHT + "\nkitchen House\n  mixer spiral\n    takes 2-8 kg dough\n"
-    bakery = read([SourceText("test.bake", text.format(bulk="2 h at 26 C"))])
+    bakery = bakery_of(text.format(bulk="2 h at 26 C"))
     work = work_in(bakery, bakery.formulas[0])
     (found,) = yeast_grids(work)
     assert found.makings == 2

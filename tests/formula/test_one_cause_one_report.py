@@ -2,10 +2,9 @@
 
 import pytest
 from every import every
+from works import bakery_of, reports_of
 
 from manchet.diagnostics.diagnostic import Severity
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, read
 
 BUILDS = """\
 formula Two builds
@@ -50,16 +49,12 @@ formula Berries
 """
 
 
-def of(text: str) -> Bakery:
-    return read([SourceText("slip.bake", text)])
-
-
 def names(text: str) -> list[tuple[str, int, int]]:
-    return [(r.name, r.place.line, r.place.column) for r in of(text).diagnostics]
+    return [(r.name, r.place.line, r.place.column) for r in reports_of(text)]
 
 
 def test_a_stage_with_a_number_for_a_name_is_taken_whole() -> None:
-    bakery = of(BUILDS)
+    bakery = bakery_of(BUILDS)
     assert [r.name for r in bakery.diagnostics] == []
     (formula,) = bakery.formulas
     assert [p.name for stage in formula.stages for p in stage.portions if p.stage] == ["build 1", "build 2"]
@@ -148,7 +143,7 @@ def test_a_name_that_means_nothing_is_said_once_with_every_place(name: str, repo
     text = HELD.replace("    salt 2%\n", f"    salt 2%\n    {name} 1%\n").replace(
         "hold back salt", f"hold back salt and {name}"
     )
-    (found,) = of(text.replace("    add salt\n", f"    add salt and {name}\n")).diagnostics
+    (found,) = reports_of(text.replace("    add salt\n", f"    add salt and {name}\n"))
     assert (found.name, found.place.line) == (report, 8)
     assert [also.place.line for also in found.related] == [12, 14]
 
@@ -193,7 +188,7 @@ formula Eight slips
 def test_a_heading_that_cannot_be_read_hides_no_mistake_under_it(heading: str) -> None:
     text = SLIPS.format(lines="    slat 1%").replace("formula Berries", heading)
     assert {name for name, line, _ in names(text)} == {"unknown-word", "unknown-ingredient"}
-    assert [name for name, _ in of(text).unsound] == ["Berries"]
+    assert [name for name, _ in bakery_of(text).unsound] == ["Berries"]
 
 
 def test_a_preparation_whose_heading_cannot_be_read_is_not_missed_where_it_is_used() -> None:
@@ -201,4 +196,4 @@ def test_a_preparation_whose_heading_cannot_be_read_is_not_missed_where_it_is_us
         "mix slow 5 min", "mix slow 5 min\n    brush with glaze 5 g each"
     )
     glaze = "\npreparaton glaze\n  water 50 g\n  sugar 50 g\n  boil 2 min\n"
-    assert [r.name for r in of(text + glaze).diagnostics if r.severity is Severity.ERROR] == ["unknown-word"]
+    assert [r.name for r in reports_of(text + glaze) if r.severity is Severity.ERROR] == ["unknown-word"]

@@ -6,12 +6,10 @@ from fractions import Fraction
 
 import pytest
 from loaves import LOAVES_AND_ROLLS
-from works import work_in
+from works import first_work, formula_of
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.pieces import PieceWeights
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 TEXT = LOAVES_AND_ROLLS
 for _step, _touching in (
@@ -23,8 +21,7 @@ for _step, _touching in (
 
 
 def touching(order: Order) -> list[Fraction]:
-    bakery = read([SourceText("b.bake", TEXT)])
-    batch = work_in(bakery, bakery.formulas[0], order).batch
+    batch = first_work(TEXT, order).batch
     ways = [batch.formula.stages[-1].steps, *(branch.steps for branch in batch.formula.branches)]
     return [step.applied.grams for steps in ways for step in steps if step.applied is not None]
 
@@ -35,8 +32,7 @@ def test_as_written() -> None:
 
 @pytest.mark.parametrize("times", [Fraction(1, 2), Fraction(1, 10), Fraction(3)])
 def test_all_of_it_in_proportion(times: Fraction) -> None:
-    bakery = read([SourceText("b.bake", TEXT)])
-    flour = PieceWeights(bakery.formulas[0]).written_flour().value
+    flour = PieceWeights(formula_of(TEXT)).written_flour().value
     assert isinstance(flour, Fraction)
     dust, *_, each, _ = touching(Order(flour=flour * times))
     assert (dust, each) == (100 * times, 2)

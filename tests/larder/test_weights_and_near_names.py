@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-import pytest
-from larder.reading_help import named, reports_on
 from every import every
 from larder.house_texts import ingredient_called, reports_on
 

@@ -7,11 +7,10 @@ from pathlib import Path
 
 from every import every
 from reference_page.examples import OVERALL, Example, examples_of, whole
+from works import bakery_of, reports_of
 
 from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.text import short
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 ROOT = Path(__file__).parents[2]
 PAGES = ("grammar/reference.md", "README.md")
@@ -22,7 +21,7 @@ EXAMPLES = [(page, example) for page in PAGES for example in examples_of(ROOT / 
 def test_every_example_compiles(page: str, example: Example) -> None:
     """A whole file without any report; a piece of one, put into a plain bread it was not made for, without an error."""
     text = whole(example)
-    bakery = read((SourceText("example.bake", text),))
+    bakery = bakery_of(text)
     a_piece = example.kind != ""
     reports = [short(d) for d in bakery.diagnostics if d.severity is Severity.ERROR or not a_piece]
     assert not reports, "\n".join([*reports, text])
@@ -79,5 +78,5 @@ def _answers() -> list[tuple[str, str]]:
 def test_a_word_of_another_house_gets_the_answer_the_page_says(word: str, answer: str) -> None:
     line = f"    white flour 50% {word}" if word == "of the flour" else f"    {word}"
     text = f"formula Example\n  kind hearth loaf\n\n{OVERALL}\n  dough\n{line}\n"
-    (report,) = [d for d in read((SourceText("example.bake", text),)).diagnostics if d.place.line == text.count("\n")]
+    (report,) = [d for d in reports_of(text) if d.place.line == text.count("\n")]
     assert any(first in report.help for first in re.findall(r"`(\S+?)[ `]", answer)), report.help

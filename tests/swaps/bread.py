@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from works import bakery_of
+
 from manchet.formula.model import Formula
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, Changes, read
+from manchet.workspace.bakery import Bakery, Changes
 
 STEPS = """
     mix by hand 5 min
@@ -47,7 +48,7 @@ WAYS = ("overall", "explicit", "weight", "dough flour")
 
 
 def with_swaps(text: str, *swaps: str) -> Bakery:
-    return read([SourceText("bread.bake", text)], changes=Changes(swaps, frozenset({"bread"})))
+    return bakery_of(text, changes=Changes(swaps, frozenset({"bread"})))
 
 
 def sound_formula(bakery: Bakery) -> Formula:

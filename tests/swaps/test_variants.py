@@ -6,15 +6,15 @@ from fractions import Fraction
 
 import pytest
 from swaps.bread import STEPS, bread
+from works import bakery_of, reports_of
 
 from manchet.batch.pieces import PieceWeights
 from manchet.formula.model import Formula
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, read
+from manchet.workspace.bakery import Bakery
 
 
 def bakery(variant: str, way: str = "overall") -> Bakery:
-    return read([SourceText("bread.bake", f"{bread(way).rstrip()}\n  variant other\n{variant}")])
+    return bakery_of(f"{bread(way).rstrip()}\n  variant other\n{variant}")
 
 
 def both(variant: str, way: str = "overall") -> tuple[Formula, Formula]:
@@ -99,10 +99,10 @@ def test_a_mistake_in_what_both_share_is_said_once() -> None:
         bread("overall").replace("    mix by hand 5 min", "    mixx by hand 5 min")
         + "  variant other\n    without honey\n"
     )
-    reports = read([SourceText("bread.bake", text)]).diagnostics
+    reports = reports_of(text)
     assert [d.place.line for d in reports] == [text[: text.index("mixx")].count("\n") + 1]
 
 
 def test_two_variants_of_one_name() -> None:
     text = bread("overall").rstrip() + "\n  variant other\n  variant other\n"
-    assert [d.name for d in read([SourceText("bread.bake", text)]).diagnostics] == ["two-blocks-one-name"]
+    assert [d.name for d in reports_of(text)] == ["two-blocks-one-name"]

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from every import every
 from run_length import at_length
+from works import bakery_of, reports_of
 
 from manchet.diagnostics.names import REPORTS
 from manchet.diagnostics.suggest import distance, fold, nearest
@@ -18,7 +19,6 @@ from manchet.syntax.mistakes.lookalikes import TWINS
 from manchet.syntax.mistakes.messages import MESSAGES
 from manchet.syntax.parser import MOST_REPORTS, parse
 from manchet.syntax.vocabulary import VERBS
-from manchet.workspace import bakery
 
 ROOT = Path(__file__).parent.parent.parent
 LINES = [
@@ -54,7 +54,7 @@ def test_no_token_name_leaks_from_spoilt_lines() -> None:
 
 @every(sorted(TWINS), at_least=70)
 def test_twins_are_answered_and_not_read(word: str) -> None:
-    read = bakery.read((SourceText("x", f"formula A\n  dough\n    {word}\n"),))
+    read = bakery_of(f"formula A\n  dough\n    {word}\n")
     reports = [r for r in read.diagnostics if r.place.line == 3]
     assert len(reports) == 1, [r.message for r in reports]
     assert reports[0].name in ("unknown-word", "overnight", "by-feel-amount")
@@ -62,7 +62,7 @@ def test_twins_are_answered_and_not_read(word: str) -> None:
 
 def test_a_stage_may_be_called_by_a_twin_of_a_word() -> None:
     text = "formula A\n  sour mother\n    medium rye flour 200 g\n    water 200 g\n  dough\n    mother\n    salt 4 g\n"
-    assert all(r.place.line != 6 for r in bakery.read((SourceText("x", text),)).diagnostics)
+    assert all(r.place.line != 6 for r in reports_of(text))
 
 
 def test_remarks_are_the_messages_that_are_no_errors() -> None:

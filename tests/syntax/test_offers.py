@@ -7,6 +7,7 @@ from pathlib import Path
 
 from every import every
 from run_length import at_length
+from works import bakery_of
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.formula.block import any_unread
@@ -67,7 +68,7 @@ OFFERS = [
 
 
 def _reports(body: str) -> list[Diagnostic]:
-    read = bakery.read((SourceText("x.bake", f"{HEAD}    {body}\n"),))
+    read = bakery_of(f"{HEAD}    {body}\n")
     return [report for report in read.diagnostics if report.place.line == 6]
 
 

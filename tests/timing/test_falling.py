@@ -6,7 +6,7 @@ from datetime import datetime
 from fractions import Fraction
 
 from loaves import PLAIN_LOAF, vary
-from works import work_in
+from works import first_work
 
 from manchet.batch.work import Work
 from manchet.sheets.forms.timing_card.card import timing_card
@@ -16,7 +16,6 @@ from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card
 from manchet.timing.when import When
-from manchet.workspace import bakery
 
 TEXT = vary(
     PLAIN_LOAF,
@@ -33,8 +32,7 @@ WHEN = When(datetime(2026, 11, 27, 6, 0), False)
 
 
 def work(falls: str) -> Work:
-    found = bakery.read((SourceText("x.bake", TEXT + falls),))
-    return work_in(found, found.formulas[0])
+    return first_work(TEXT + falls)
 
 
 def card(falls: str) -> Card:

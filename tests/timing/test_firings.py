@@ -7,7 +7,7 @@ from fractions import Fraction
 
 import pytest
 from loaves import PLAIN_LOAF, vary
-from works import work_in
+from works import first_work
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
@@ -19,7 +19,6 @@ from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card, Row
 from manchet.timing.when import When
-from manchet.workspace import bakery
 
 TEXT = vary(PLAIN_LOAF, makes="20 loaves at 900 g dough", mix="slow 10 min", bake="{bake}")
 TEXT += """
@@ -37,9 +36,7 @@ WHEN = When(datetime(2026, 11, 27, 6, 0), False)
 
 
 def work(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT) -> Work:
-    found = bakery.read((SourceText("x.bake", text.format(bake=bake, heats=heats)),))
-    assert found.formulas, found.diagnostics
-    return work_in(found, found.formulas[0])
+    return first_work(text.format(bake=bake, heats=heats))
 
 
 def card(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT) -> Card:
@@ -71,10 +68,8 @@ def test_it_is_lit_so_early_that_it_has_fallen_by_the_bake() -> None:
 
 @pytest.mark.parametrize("bake", ("40 min at 240-250 C", "20 min at 300 C", "10 min at 310-320 C", "3 h at 160-180 C"))
 def test_alone_the_hours_are_those_of_the_oven_card(bake: str) -> None:
-    made = card(bake)
-    found = bakery.read((SourceText("x.bake", TEXT.format(bake=bake, heats="3 h")),))
-    work = work_in(found, found.formulas[0])
-    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
+    made, loaf = card(bake), work(bake)
+    plan = ordered(list(bakes_of(loaf)), loaf.kitchen.ovens[0])
     into = plan.loads[0].into
     hours = Fraction(int((first_bake(made).start - only(made, "fire out").start).total_seconds()), 3600)
     assert abs(hours - into.hours) <= Fraction(1, 60)

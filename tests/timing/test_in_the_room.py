@@ -5,7 +5,7 @@ from fractions import Fraction
 
 import pytest
 from loaves import POOLISH_LOAF, vary
-from works import work_in
+from works import first_work
 
 from manchet.batch.work import Work
 from manchet.sheets.forms.timing_card.card import timing_card
@@ -15,7 +15,6 @@ from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card
 from manchet.timing.when import When
-from manchet.workspace.bakery import read
 
 LOAF = vary(
     POOLISH_LOAF,
@@ -37,8 +36,7 @@ WHEN = When(datetime(2026, 11, 27, 17, 0), False)
 
 
 def work(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "", place: str = " in cupboard") -> Work:
-    bakery = read([SourceText("loaf.bake", LOAF.format(ripe=ripe, air=air, more=more, place=place))])
-    return work_in(bakery, bakery.formulas[0])
+    return first_work(LOAF.format(ripe=ripe, air=air, more=more, place=place))
 
 
 def card(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "", place: str = " in cupboard") -> Card:
