@@ -7,15 +7,13 @@ import re
 import subprocess
 import sys
 from collections.abc import Iterator
-from functools import cache
 from pathlib import Path
 
 import pytest
+from architecture.modules import MODULES, PACKAGE, name_of, tree_of
 from every import every
 
 ROOT = Path(__file__).parents[2]
-PACKAGE = ROOT / "compiler" / "manchet"
-MODULES = sorted(PACKAGE.rglob("*.py"))
 
 EXACT = (
     "quantities", "syntax", "larder", "kitchen", "formula", "batch", "figures", "changes", "checks", "cautions", "timing",
@@ -24,15 +22,6 @@ EXACT = (
 
 PHYSICAL_MODELS: frozenset[str] = frozenset()
 """Modules whose result is rounded and said to be an estimate, and which may therefore reckon in floats."""
-
-
-def name_of(module: Path) -> str:
-    return str(module.relative_to(PACKAGE))
-
-
-@cache
-def tree_of(module: Path) -> ast.Module:
-    return ast.parse(module.read_text(encoding="utf-8"))
 
 
 GENERATED = frozenset({"larder/builtin.py"})

@@ -6,16 +6,9 @@ import ast
 from collections.abc import Iterator
 from pathlib import Path
 
-import manchet
+from architecture.modules import MODULES, PACKAGE, name_of, tree_of
+
 from manchet.diagnostics.names import REPORTS
-
-PACKAGE = Path(manchet.__file__).parent
-MODULES = sorted(PACKAGE.rglob("*.py"))
-
-
-def name_of(module: Path) -> str:
-    return str(module.relative_to(PACKAGE))
-
 
 MAKERS = frozenset({"report", "Fault", "fault", "_fault", "_report"})
 """What a report is made with; its first argument is the name."""
@@ -23,7 +16,7 @@ MAKERS = frozenset({"report", "Fault", "fault", "_fault", "_report"})
 
 def names_given_to_reports(module: Path) -> Iterator[str]:
     """Names written where a report is made: `report("salt-missing", …)`."""
-    for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+    for node in ast.walk(tree_of(module)):
         if isinstance(node, ast.Call) and node.args and ast.unparse(node.func).split(".")[-1] in MAKERS:
             yield from (part.value for part in ast.walk(node.args[0]) if isinstance(part, ast.Constant))
 
@@ -42,7 +35,7 @@ def test_every_case_is_of_a_report_that_its_package_makes() -> None:
         if name_of(module) != "checks/index.py":
             strings.setdefault(module.relative_to(PACKAGE).parts[0], set()).update(
                 node.value
-                for node in ast.walk(ast.parse(module.read_text(encoding="utf-8")))
+                for node in ast.walk(tree_of(module))
                 if isinstance(node, ast.Constant) and isinstance(node.value, str)
             )
     assert [name for name, (_, folder) in REPORTS.items() if name not in strings[folder.split("/")[0]]] == []
@@ -52,7 +45,7 @@ def test_how_grave_a_report_is_stands_in_its_case_alone() -> None:
     """But for two that are graver or milder where the figures say so, and for reports read back from the cache."""
     asked = {"Diagnostic": set[str](), "graver": set[str](), "milder": set[str]()}
     for module in MODULES:
-        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+        for node in ast.walk(tree_of(module)):
             if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in asked:
                 asked[node.func.id].add(name_of(module))
     assert asked == {
@@ -70,7 +63,7 @@ def test_a_report_travels_in_an_iterator_or_beside_its_value_in_an_outcome() -> 
     """No list is passed in to be filled, and none is handed out beside a value, or in its stead."""
     found = set()
     for module in MODULES:
-        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+        for node in ast.walk(tree_of(module)):
             if isinstance(node, ast.FunctionDef):
                 taken = [one.annotation for one in (*node.args.args, *node.args.kwonlyargs) if one.annotation]
                 found |= {

@@ -6,12 +6,12 @@ import ast
 from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
+from architecture.modules import MODULES, name_of, tree_of
+from every import every
 
 from manchet.syntax.openings import BLOCKS, CONTEXTS, LINES
 from manchet.syntax.vocabulary import KIND, KINDS, STAGE, THING, THINGS, VERB
 
-PACKAGE = Path(__file__).parents[2] / "compiler" / "manchet"
 VOCABULARY = ("syntax/vocabulary.py", "syntax/openings.py")
 GENERATED = ("larder/builtin.py", "figures/limits/thresholds.py", "cautions/hazards.py")
 """Made from data files that have their own tests."""
@@ -20,9 +20,7 @@ TABLES = [frozenset(table) for table in (VERB, STAGE, KIND, BLOCKS, THING)]
 TRAITS = ("verb ", "stage ", "kind ")
 """What stands before a word where a check says what it is about."""
 
-MODULES = [
-    module for module in sorted(PACKAGE.rglob("*.py")) if str(module.relative_to(PACKAGE)) not in VOCABULARY + GENERATED
-]
+OTHERS = [module for module in MODULES if name_of(module) not in VOCABULARY + GENERATED]
 
 WORDS_THAT_ONLY_COINCIDE: dict[str, tuple[str, ...]] = {}
 """Module -> words that stand together there and mean something else than in the language."""
@@ -49,12 +47,12 @@ def _groups(tree: ast.AST) -> Iterator[tuple[int, list[str]]]:
                 yield node.lineno, [_word(side) for side in same if _word(side)]
 
 
-@pytest.mark.parametrize("module", MODULES, ids=lambda module: str(module.relative_to(PACKAGE)))
+@every(OTHERS, at_least=300)
 def test_words_stand_together_in_the_vocabulary_alone(module: Path) -> None:
-    allowed = WORDS_THAT_ONLY_COINCIDE.get(str(module.relative_to(PACKAGE)))
+    allowed = WORDS_THAT_ONLY_COINCIDE.get(name_of(module))
     found = [
         f"line {line}: {', '.join(words)}"
-        for line, words in _groups(ast.parse(module.read_text(encoding="utf-8")))
+        for line, words in _groups(tree_of(module))
         if len({*words}) > 1 and any(table.issuperset(words) for table in TABLES) and tuple(words) != allowed
     ]
     assert found == [], "say it in a column of the vocabulary"

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import ast
 import re
-from pathlib import Path
 
-PACKAGE = Path(__file__).parents[2] / "compiler" / "manchet"
+from architecture.modules import MODULES, PACKAGE, name_of, tree_of
 
 PARTS = {"Formula", "Order", "Batch", "Kitchen", "Larder"}
 
@@ -23,14 +22,14 @@ MAKERS = {
 
 def test_only_the_makers_of_a_work_take_two_of_its_parts() -> None:
     found: dict[str, set[str]] = {}
-    for module in sorted(PACKAGE.rglob("*.py")):
-        for node in ast.walk(ast.parse(module.read_text(encoding="utf-8"))):
+    for module in MODULES:
+        for node in ast.walk(tree_of(module)):
             if not isinstance(node, ast.FunctionDef):
                 continue
             given = [*node.args.posonlyargs, *node.args.args, *node.args.kwonlyargs]
             named = [set(re.findall(r"\w+", ast.unparse(one.annotation))) & PARTS for one in given if one.annotation]
             if sum(bool(parts) for parts in named) > 1:
-                found.setdefault(str(module.relative_to(PACKAGE)), set()).add(node.name)
+                found.setdefault(name_of(module), set()).add(node.name)
     assert found == MAKERS
     assert sum(map(len, MAKERS.values())) <= 10
 

@@ -5,7 +5,6 @@ from fractions import Fraction
 from pathlib import Path
 from typing import Any
 
-import pytest
 from every import every
 
 from manchet.figures.water import base_temperature
@@ -28,7 +27,7 @@ def agrees(ours: Fraction, case: dict[str, Any]) -> None:
         assert abs(ours - case["slip"]) > case["within"], case["why"]
 
 
-@pytest.mark.parametrize("case", PRINTED["rule"], ids=lambda case: case["source"])
+@every(PRINTED["rule"], at_least=6)
 def test_the_rule_gives_the_printed_water(case: dict[str, Any]) -> None:
     dough, others = Fraction(case["dough"]), [Fraction(other) for other in case["others"]]
     assert base_temperature.water(dough, others, Fraction(case["friction"])) == case["water"]
@@ -36,7 +35,7 @@ def test_the_rule_gives_the_printed_water(case: dict[str, Any]) -> None:
         assert base_temperature.base(dough, len(others) + 1, Fraction(0)) == case["base_before_friction"]
 
 
-@pytest.mark.parametrize("case", PRINTED["rule"], ids=lambda case: case["source"])
+@every(PRINTED["rule"], at_least=6)
 def test_the_rule_is_the_same_in_celsius(case: dict[str, Any]) -> None:
     """Friction is a difference: 18 F of it are 10 C."""
     others = [celsius(other) for other in case["others"]]
@@ -44,7 +43,7 @@ def test_the_rule_is_the_same_in_celsius(case: dict[str, Any]) -> None:
     assert water == celsius(case["water"])
 
 
-@pytest.mark.parametrize("case", PRINTED["rule"], ids=lambda case: case["source"])
+@every(PRINTED["rule"], at_least=6)
 def test_friction_comes_back_from_a_finished_mix(case: dict[str, Any]) -> None:
     readings = [Fraction(reading) for reading in (*case["others"], case["water"])]
     assert base_temperature.friction(Fraction(case["dough"]), readings) == case["friction"]
@@ -61,13 +60,13 @@ def test_a_base_in_fahrenheit_is_the_sum_of_readings_in_fahrenheit() -> None:
     assert in_fahrenheit(sum(readings, Fraction(0)), 3) == sum(r * 9 / 5 + 32 for r in readings)
 
 
-@pytest.mark.parametrize("case", PRINTED["ice"], ids=lambda case: case["source"])
+@every(PRINTED["ice"], at_least=2)
 def test_ice_in_place_of_water(case: dict[str, Any]) -> None:
     turn = celsius if case["unit"] == "F" else Fraction
     agrees(ice_in(Fraction(case["water"]), turn(case["tap"]), turn(case["wanted"])), case)
 
 
-@pytest.mark.parametrize("case", PRINTED["added"], ids=lambda case: case["source"])
+@every(PRINTED["added"], at_least=2)
 def test_ice_on_top_of_water(case: dict[str, Any]) -> None:
     water, tap, wanted, below = (Fraction(case[name]) for name in ("water", "tap", "wanted", "below"))
     agrees(ice_added(water, tap, wanted, below), case)
