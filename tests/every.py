@@ -29,7 +29,7 @@ def every(rows: Iterable[object], at_least: int) -> Callable[[Callable[..., None
                     failures.append((row, fault))
             assert len(table) >= at_least, f"{len(table)} rows, and there were at least {at_least}"
             if failures:
-                told = "\n".join(f"{_shortened(row)}: {_told(fault)}" for row, fault in failures)
+                told = "\n".join(f"{_row_text(row)}: {_reason(fault)}" for row, fault in failures)
                 raise AssertionError(f"{len(failures)} of {len(table)} rows:\n{told}") from failures[0][1]
 
         try_each.__signature__ = inspect.Signature(parameters[columns:])  # type: ignore[attr-defined]
@@ -42,12 +42,12 @@ def _arguments(row: object) -> tuple[object, ...]:
     return row if type(row) is tuple else (row,)
 
 
-def _shortened(row: object) -> str:
+def _row_text(row: object) -> str:
     said = repr(row)
     return said if len(said) <= 160 else f"{said[:159]}…"
 
 
-def _told(fault: Exception) -> str:
+def _reason(fault: Exception) -> str:
     """What is wrong, and the line that found it."""
     where = extract_tb(fault.__traceback__)[-1]
     return f"{type(fault).__name__} in line {where.lineno} of {where.filename.rpartition('/')[2]}: {fault}"

@@ -19,7 +19,7 @@ SPICE = ['"', "“", "”", "#", ",", "\t", "  ", "\n", "-", "–", "½", "0", "
          " with ", " of ", " to ", " at ", " C", " g", "formula ", "\n    ", "each", "٣", "а", "\u00a0", "１"]  # fmt: skip
 
 
-def spoilt(text: str, rng: random.Random) -> str:
+def with_slips(text: str, rng: random.Random) -> str:
     for _ in range(rng.randint(1, 12)):
         at = rng.randrange(len(text) + 1)
         to = min(len(text), at + rng.choice((0, 0, 1, 3, 40)))
@@ -36,7 +36,7 @@ def run(seconds: float, seed: int) -> int:
     until = time.monotonic() + seconds
     done = 0
     while time.monotonic() < until:
-        text = spoilt(rng.choice(texts), rng)
+        text = with_slips(rng.choice(texts), rng)
         try:
             check(text)
         except Exception as problem:

@@ -48,7 +48,7 @@ class RecipeStage(NamedTuple):
         return f"{self.word} {self.name}".strip()
 
     @property
-    def called(self) -> str:
+    def name_used(self) -> str:
         return self.name or self.word
 
     @property
@@ -218,7 +218,7 @@ def in_overall(recipe: Recipe) -> str:
             lines = [_line(line.name, percent(line.share / stage.flour), line.booking) for line in stage.lines]
             heading = f"  {stage.heading} with {percent(stage.flour)} of all flour"
         blocks.append([heading, *lines, *_steps(stage.steps)])
-    dough = [*(f"    {stage.called}" for stage in recipe.stages), "    everything else", *_steps(recipe.steps)]
+    dough = [*(f"    {stage.name_used}" for stage in recipe.stages), "    everything else", *_steps(recipe.steps)]
     return _text(recipe, recipe.head, *blocks, ["  dough", *dough])
 
 
@@ -233,7 +233,7 @@ def by_weight(recipe: Recipe, flour: Fraction) -> str:
         for stage in recipe.stages
     ]
     dough = [
-        *(f"    {stage.called}" for stage in recipe.stages),
+        *(f"    {stage.name_used}" for stage in recipe.stages),
         *(_line(line.name, f"{figure(line.share * flour)} g") for line in recipe.left_for_dough()),
         *_steps(recipe.steps),
     ]
@@ -252,7 +252,7 @@ def on_dough_flour(recipe: Recipe) -> str:
         lines = [_line(line.name, percent(line.share / basis), line.booking) for line in stage.lines]
         blocks.append([f"  {stage.heading}", *lines, *_steps(stage.steps)])
     dough = [
-        *(_line(stage.called, percent(stage.out / own)) for stage in recipe.stages),
+        *(_line(stage.name_used, percent(stage.out / own)) for stage in recipe.stages),
         *(_line(line.name, percent(line.share / own)) for line in left),
         *_steps(recipe.steps),
     ]

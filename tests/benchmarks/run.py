@@ -164,7 +164,7 @@ def _alone(html: str) -> Callable[[], object]:
     return work
 
 
-def _built(folder: Path, out: Path, *words: object) -> None:
+def _build(folder: Path, out: Path, *words: object) -> None:
     run(MANCHET, "build", folder, "--out", out, *words)
 
 
@@ -173,7 +173,7 @@ def pdf(_: bool) -> Iterator[Row]:
 
     with shelf(1) as folder:
         out = folder / "out"
-        _built(folder / "formulas", out)
+        _build(folder / "formulas", out)
         for page in sorted(out.rglob("*.html")):
             html = page.read_text(encoding="utf-8")
             alone = _alone(html)
@@ -187,7 +187,7 @@ def watch(_large: bool) -> Iterator[Row]:
     with shelf(1) as folder:
         (file,) = (folder / "formulas").rglob("*.bake")
         out = folder / "out"
-        _built(folder / "formulas", out)
+        _build(folder / "formulas", out)
         (page,) = out.rglob("*sheet*.html")
         alone = _alone(page.read_text(encoding="utf-8"))
         alone()
@@ -225,8 +225,8 @@ def watch(_large: bool) -> Iterator[Row]:
 def build(_: bool) -> Iterator[Row]:
     with shelf(200) as folder:
         one, two = alternating(
-            lambda: _built(folder / "formulas", folder / "one", "--jobs", 1),
-            lambda: _built(folder / "formulas", folder / "two", "--jobs", 2),
+            lambda: _build(folder / "formulas", folder / "one", "--jobs", 1),
+            lambda: _build(folder / "formulas", folder / "two", "--jobs", 2),
             1,
         )
     yield "build of 200 formulas on one core, s", one, ""
@@ -239,7 +239,7 @@ def memory(_: bool) -> Iterator[Row]:
     from manchet.workspace.press import Apart
 
     with shelf(1) as folder:
-        _built(folder / "formulas", folder / "out")
+        _build(folder / "formulas", folder / "out")
         html = next((folder / "out").rglob("*sheet*.html")).read_text(encoding="utf-8")
     from manchet.source.text import SourceText
     from manchet.workspace.bakery import read

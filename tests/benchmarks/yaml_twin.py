@@ -15,7 +15,7 @@ def yaml_of(recipe: Recipe) -> str:
     lines.append("stages:")
     for stage in recipe.stages:
         lines.append(f"  - kind: {stage.word}")
-        lines.append(f"    name: {stage.called}")
+        lines.append(f"    name: {stage.name_used}")
         if stage.flour is not None:
             lines.append(f"    share: {percent(stage.flour)}")
         lines.append("    materials:")
@@ -24,7 +24,7 @@ def yaml_of(recipe: Recipe) -> str:
         lines += [f"      - {_quoted(step)}" for step in stage.steps]
     lines.append("dough:")
     lines.append("  materials:")
-    lines += [f"    - {stage.called}" for stage in recipe.stages] + ["    - everything else"]
+    lines += [f"    - {stage.name_used}" for stage in recipe.stages] + ["    - everything else"]
     lines.append("  steps:")
     lines += [f"    - {_quoted(step)}" for step in recipe.steps]
     return "\n".join(lines) + "\n"

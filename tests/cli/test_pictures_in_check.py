@@ -28,7 +28,7 @@ def bakery(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     return folder
 
 
-def said(capsys: pytest.CaptureFixture[str], *words: str) -> list[tuple[str, str]]:
+def picture_reports(capsys: pytest.CaptureFixture[str], *words: str) -> list[tuple[str, str]]:
     """The reports on pictures: at which line, which."""
     command(["check", "--format", "short", *words])
     return re.findall(r"^(\S+:\d+):\d+: warning: .*\[(picture-[a-z-]+)\]$", capsys.readouterr().out, re.MULTILINE)
@@ -38,7 +38,7 @@ def test_a_missing_one_is_told_at_its_line_and_as_build_tells_it(
     bakery: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     line = next(n for n, text in enumerate(FORMULA.splitlines(), 1) if "picture" in text)
-    assert said(capsys) == [(f"quay.bake:{line}", "picture-missing")]
+    assert picture_reports(capsys) == [(f"quay.bake:{line}", "picture-missing")]
     command(["check"])
     told = capsys.readouterr().out
     command(["build", ".", "--only", "sheet,html"])
@@ -47,14 +47,18 @@ def test_a_missing_one_is_told_at_its_line_and_as_build_tells_it(
 
 
 def test_nothing_of_it_is_remembered(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    assert [name for _, name in said(capsys)] == ["picture-missing"]
+    assert [name for _, name in picture_reports(capsys)] == ["picture-missing"]
     (bakery / "cuts.svg").write_bytes(SVG)
-    assert said(capsys) == []
+    assert picture_reports(capsys) == []
     (bakery / "cuts.svg").write_bytes(BAD)
-    assert [name for _, name in said(capsys)] == ["picture-not-plain"]
+    assert [name for _, name in picture_reports(capsys)] == ["picture-not-plain"]
     (bakery / "cuts.svg").unlink()
-    assert [name for _, name in said(capsys)] == [name for _, name in said(capsys)] == ["picture-missing"]
-    assert [name for _, name in said(capsys, "--no-cache")] == ["picture-missing"]
+    assert (
+        [name for _, name in picture_reports(capsys)]
+        == [name for _, name in picture_reports(capsys)]
+        == ["picture-missing"]
+    )
+    assert [name for _, name in picture_reports(capsys, "--no-cache")] == ["picture-missing"]
 
 
 def test_it_fails_a_strict_check(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -65,7 +69,9 @@ def test_it_fails_a_strict_check(bakery: Path, capsys: pytest.CaptureFixture[str
 
 
 def test_it_is_told_of_with_a_swap_too(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    assert [name for _, name in said(capsys, "--swap", "fresh yeast for instant yeast")] == ["picture-missing"]
+    assert [name for _, name in picture_reports(capsys, "--swap", "fresh yeast for instant yeast")] == [
+        "picture-missing"
+    ]
 
 
 def test_only_of_what_was_asked_for(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
@@ -73,9 +79,9 @@ def test_only_of_what_was_asked_for(bakery: Path, capsys: pytest.CaptureFixture[
     with (bakery / "quay.bake").open("a", encoding="utf-8") as file:
         file.write("\n" + other)
     (bakery / "third.bake").write_text(other.replace("Pier", "Mole"), encoding="utf-8")
-    assert len(said(capsys)) == 3
-    assert len(said(capsys, "quay.bake")) == 2
-    ((place, _),) = said(capsys, "Pier loaf")
+    assert len(picture_reports(capsys)) == 3
+    assert len(picture_reports(capsys, "quay.bake")) == 2
+    ((place, _),) = picture_reports(capsys, "Pier loaf")
     assert int(place.partition(":")[2]) > len(FORMULA.splitlines())
 
 
@@ -85,9 +91,9 @@ def test_a_picture_of_a_stage_of_the_house_is_one_cause(bakery: Path, capsys: py
     (bakery / "stages" / "levains.bake").write_text(STAGE, encoding="utf-8")
     for name in ("Pier loaf", "Mole loaf"):
         (bakery / f"{name[:4]}.bake").write_text(vary(LOAF_OF_HOUSE_POOLISH, formula=name), encoding="utf-8")
-    assert said(capsys) == said(capsys) == [("stages/levains.bake:7", "picture-missing")]
+    assert picture_reports(capsys) == picture_reports(capsys) == [("stages/levains.bake:7", "picture-missing")]
     (bakery / "stages" / "levain.svg").write_bytes(SVG)
-    assert said(capsys) == []
+    assert picture_reports(capsys) == []
 
 
 def test_without_a_picture_nothing_is_loaded_for_them(
@@ -96,4 +102,4 @@ def test_without_a_picture_nothing_is_loaded_for_them(
     (bakery / "quay.bake").write_text(FORMULA.replace('      picture "PICTURE"\n', ""), encoding="utf-8")
     for module in ("manchet.workspace.pictures", "manchet.sheets.own_picture"):
         monkeypatch.setitem(sys.modules, module, None)  # to import it would be an error
-    assert said(capsys) == []
+    assert picture_reports(capsys) == []

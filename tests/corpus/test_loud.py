@@ -15,7 +15,7 @@ CASES = sorted((Path(__file__).parent / "loud").glob("*.bake"))
 EXPECT = re.compile(r"# expect: (?P<name>[a-z0-9-]+) on line (?P<line>\d+)")
 
 
-def expected(case: Path) -> tuple[str, int]:
+def expected_report(case: Path) -> tuple[str, int]:
     first = EXPECT.match(case.read_text(encoding="utf-8"))
     assert first, f"{case.name} begins with no `# expect: NAME on line N`"
     return first["name"], int(first["line"])
@@ -24,7 +24,7 @@ def expected(case: Path) -> tuple[str, int]:
 @every(CASES, at_least=50)
 def test_a_mistake_gives_exactly_its_report(case: Path) -> None:
     reports = reports_of(case.read_text(encoding="utf-8"))
-    assert [(r.name, r.place.line) for r in reports] == [expected(case)], [r.message for r in reports]
+    assert [(r.name, r.place.line) for r in reports] == [expected_report(case)], [r.message for r in reports]
 
 
 OF_REPORTS = {name: case.mistake for name in names() if (case := explain(name)) and case.mistake}

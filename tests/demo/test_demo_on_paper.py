@@ -24,16 +24,16 @@ def pages(folder: Path, *more: str) -> dict[str, list[LaidPage]]:
 
 
 @pytest.fixture(scope="module")
-def drawn(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[LaidPage]]:
+def drawn_pages(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[LaidPage]]:
     return pages(tmp_path_factory.mktemp("drawn"))
 
 
-def test_no_foot_stands_alone(drawn: dict[str, list[LaidPage]]) -> None:
+def test_no_foot_stands_alone(drawn_pages: dict[str, list[LaidPage]]) -> None:
     verbs = tuple(verb for verb in words_of("British").table["verbs"].values() if verb)
-    for name, laid in drawn.items():
+    for name, laid in drawn_pages.items():
         assert any(line.startswith(verbs) for line in laid[-1].lines), f"{name}: nothing is done on its last page"
 
 
-def test_pictures_take_no_page_of_their_own(drawn: dict[str, list[LaidPage]], tmp_path: Path) -> None:
+def test_pictures_take_no_page_of_their_own(drawn_pages: dict[str, list[LaidPage]], tmp_path: Path) -> None:
     plain = pages(tmp_path, "--no-pictures")
-    assert {name: len(laid) for name, laid in drawn.items()} == {name: len(laid) for name, laid in plain.items()}
+    assert {name: len(laid) for name, laid in drawn_pages.items()} == {name: len(laid) for name, laid in plain.items()}

@@ -36,7 +36,7 @@ kitchen House
 """
 
 
-def made(*steps: str) -> Work:
+def rounds_after(*steps: str) -> Work:
     return first_work(TEXT.format(steps="\n    ".join(steps)))
 
 
@@ -56,30 +56,30 @@ def made(*steps: str) -> Work:
     at_least=10,
 )
 def test_how_thick(steps: tuple[str, ...], thick: Fraction | None) -> None:
-    assert thickness(made(*steps).formula, "rounds") == thick
+    assert thickness(rounds_after(*steps).formula, "rounds") == thick
 
 
 def test_a_round_of_260_grams_at_3_mm_is_32_cm_wide() -> None:
     """260 g at 1.1 kg/l are 236.4 ml; 3 mm thick that is a disc of 788 cm2."""
     assert across_flat(Fraction(260), Fraction(3)) == 316
-    work = made("roll out to 3 mm")
+    work = rounds_after("roll out to 3 mm")
     one = lies(work, work.batch.pieces[0])
     assert one is not None and (one.wide, one.deep) == (316, 316)
 
 
 def test_fewer_go_into_a_load_everywhere() -> None:
     """Six across and four deep, 336 mm each with the gap; balls, 127 mm wide, would be 143."""
-    work = made("roll out to 3 mm")
+    work = rounds_after("roll out to 3 mm")
     load = load_of(work, work.batch.pieces[0], work.kitchen.ovens[0])
     assert load is not None and len(load.lie) == 6 * 4
     (bake,) = bakes_of(work)
     assert bake.holds is not None and bake.holds.number == 24
-    (other,) = bakes_of(made("shape round"))
+    (other,) = bakes_of(rounds_after("shape round"))
     assert other.holds is not None and other.holds.number > 100
 
 
 def test_a_thick_one_rises_as_wide_as_any() -> None:
     """Scones rolled out to 20 mm: what they are when baked counts."""
-    work = made("roll out to 30 mm")
+    work = rounds_after("roll out to 30 mm")
     one = lies(work, work.batch.pieces[0])
     assert one is not None and one.wide == across(work.batch.pieces[0].grams) == 127

@@ -21,7 +21,7 @@ FOODS = {
 """What CoolProp calls them."""
 
 
-def elsewhere(fluid: str, celsius: int) -> float:
+def by_another_library(fluid: str, celsius: int) -> float:
     from CoolProp.CoolProp import PropsSI  # takes seconds, so only where it is asked
 
     return PropsSI("C", "T", celsius + 273.15, "P", 101_325, fluid) / 1000  # type: ignore[no-any-return]
@@ -30,14 +30,14 @@ def elsewhere(fluid: str, celsius: int) -> float:
 @every(product(FOODS, (0, 20, 40, 80)), at_least=20)
 def test_components_as_another_library_has_them(component: str, celsius: int) -> None:
     ours = component_heat(component, Fraction(celsius))
-    assert float(ours) == pytest.approx(elsewhere(f"INCOMP::{FOODS[component]}", celsius), rel=1e-4)
+    assert float(ours) == pytest.approx(by_another_library(f"INCOMP::{FOODS[component]}", celsius), rel=1e-4)
 
 
 @pytest.mark.parametrize("celsius", [5, 20, 40, 80])
 def test_water_is_nearer_to_measured_water_than_the_variant_in_circulation(celsius: int) -> None:
     """CoolProp's water in food has 4128.9 J/kg K for its first figure, a hundredth under its own measured water (IAPWS)."""
-    ours, measured = float(component_heat("water", Fraction(celsius))), elsewhere("Water", celsius)
-    variant = elsewhere("INCOMP::FoodWater", celsius)
+    ours, measured = float(component_heat("water", Fraction(celsius))), by_another_library("Water", celsius)
+    variant = by_another_library("INCOMP::FoodWater", celsius)
     assert ours == pytest.approx(measured, rel=0.008)
     assert abs(ours - measured) < abs(variant - measured)
 

@@ -153,13 +153,13 @@ def test_hot_water_is_judged_by_the_mix() -> None:
         "    everything else\n", "    what is left of the water at {} C\n    everything else\n"
     )
 
-    def said(celsius: int, percent: int) -> set[str]:
+    def reports_on_the_mix(celsius: int, percent: int) -> set[str]:
         much = text.format(celsius).replace("water                 64%", f"water                 {percent}%")
         found = reports_of(much)
         return {d.name for d in found if d.name.startswith(("mix-too-hot", "mix-warm"))}
 
-    assert said(98, 64) == said(50, 110) == set()
-    assert said(98, 110)
+    assert reports_on_the_mix(98, 64) == reports_on_the_mix(50, 110) == set()
+    assert reports_on_the_mix(98, 110)
 
 
 def test_all_the_ice_is_not_enough_and_the_way_out_is_told() -> None:

@@ -63,13 +63,13 @@ def bakery(text: str, *waits: str, names: frozenset[str] = frozenset()) -> Baker
     return bakery_of(text, changes=Changes((), names, waits))
 
 
-def moved(text: str, *waits: str) -> Formula:
+def moved_formula(text: str, *waits: str) -> Formula:
     found = bakery(text, *waits)
     assert not found.refused and len(found.formulas) == 1, (found.refused, found.diagnostics)
     return found.formulas[0]
 
 
-def refused(text: str, wait: str) -> tuple[str, str]:
+def refusal(text: str, wait: str) -> tuple[str, str]:
     (found,) = bakery(text, wait).refused
     return found.message, found.help
 
@@ -79,7 +79,7 @@ def yeast(stage: Stage) -> Fraction:
 
 
 def test_the_poolish_is_moved_and_the_dough_keeps_its_yeast() -> None:
-    before, after = moved(PLAIN_POOLISH), moved(PLAIN_POOLISH, "poolish 8 h at 24 C")
+    before, after = moved_formula(PLAIN_POOLISH), moved_formula(PLAIN_POOLISH, "poolish 8 h at 24 C")
     times = after.moved[0].times
     assert times == Fraction("1.23"), "13 h at 20 C (0.2198 an hour) for 8 h at 24 C (0.2903)"
     poolish, dough = after.stages[0], after.stages[-1]
@@ -94,7 +94,7 @@ def test_the_poolish_is_moved_and_the_dough_keeps_its_yeast() -> None:
 
 
 def test_only_the_time_or_only_the_warmth() -> None:
-    longer, warmer = moved(PLAIN_POOLISH, "poolish 16 h"), moved(PLAIN_POOLISH, "poolish at 24 C")
+    longer, warmer = moved_formula(PLAIN_POOLISH, "poolish 16 h"), moved_formula(PLAIN_POOLISH, "poolish at 24 C")
     assert longer.moved[0].times == Fraction("0.81") and longer.moved[0].celsius is None
     ripe = next(step for step in warmer.stages[0].steps if step.verb == "ripen")
     assert ripe.time is not None and (ripe.time.low, ripe.time.high) == (12 * 3600, 14 * 3600), "as written"
@@ -102,46 +102,48 @@ def test_only_the_time_or_only_the_warmth() -> None:
 
 
 def test_as_written_nothing_moves() -> None:
-    before, after = moved(PLAIN_POOLISH), moved(PLAIN_POOLISH, "poolish 12-14 h at 20 C")
+    before, after = moved_formula(PLAIN_POOLISH), moved_formula(PLAIN_POOLISH, "poolish 12-14 h at 20 C")
     assert after.moved[0].times == 1
     assert after._replace(moved=()) == before
 
 
 def test_bulk_proof_and_folds_go_in_proportion() -> None:
     """3 h in all at 26 and 28 C to 6 h at 24 C: by their work, 3 h 55 min and 2 h 5 min; the folds move along."""
-    after = moved(PLAIN_STRAIGHT, "dough 6 h at 24 C")
+    after = moved_formula(PLAIN_STRAIGHT, "dough 6 h at 24 C")
     bulk = next(step for step in after.stages[-1].steps if step.verb == "ferment")
     proofs = {b.noun: next(s for s in b.steps if s.verb == "prove") for b in after.branches}
     assert bulk.time is not None and bulk.time.likely == 235 * 60 and bulk.heats[0].celsius.likely == 24
     assert {noun: step.time.likely / 60 for noun, step in proofs.items() if step.time} == {"loaves": 125, "rolls": 85}
     assert bulk.folds[0].seconds == 80 * 60
     assert after.moved[0].together and yeast(after.stages[-1]) == Fraction("0.015") * after.moved[0].times
-    assert after.dough_share - moved(PLAIN_STRAIGHT).dough_share == Fraction("0.015") * (after.moved[0].times - 1)
+    assert after.dough_share - moved_formula(PLAIN_STRAIGHT).dough_share == Fraction("0.015") * (
+        after.moved[0].times - 1
+    )
 
 
 @pytest.mark.parametrize("line", ["poolish", "poolish 600.3 g"])
 def test_by_weight_all_of_it_is_all_of_it_still(line: str) -> None:
     text = BY_WEIGHT.format(poolish=line)
-    before, after = moved(text), moved(text, "poolish 20 h")
+    before, after = moved_formula(text), moved_formula(text, "poolish 20 h")
     assert after.moved[0].times == Fraction("0.6")
     assert yeast(after.stages[0]) == yeast(before.stages[0]) * Fraction("0.6")
     assert [s.portions[0].share for s in after.stages] == [s.portions[0].share for s in before.stages]
 
 
 def test_a_stage_of_the_house_is_moved_for_this_run() -> None:
-    after = moved(SHARED, "House poolish 8 h at 24 C")
+    after = moved_formula(SHARED, "House poolish 8 h at 24 C")
     assert yeast(after.stages[0]) == Fraction("0.0003") * Fraction("1.23")
 
 
 def test_a_falling_place_is_one_warmth_then() -> None:
     text = PLAIN_POOLISH.replace("20 C\n", "24 C falling to 18 C\n", 1)
-    ripe = next(step for step in moved(text, "poolish 10 h at 20 C").stages[0].steps if step.verb == "ripen")
+    ripe = next(step for step in moved_formula(text, "poolish 10 h at 20 C").stages[0].steps if step.verb == "ripen")
     assert ripe.ramp is None and ripe.heats[0].celsius.likely == 20
 
 
 def test_clauses_on_lines_of_their_own_are_moved_too() -> None:
     text = PLAIN_POOLISH.replace("ripen covered 12-14 h at 20 C", "ripen covered\n      12-14 h\n      at 20 C")
-    ripe = next(step for step in moved(text, "poolish 8 h at 24 C").stages[0].steps if step.verb == "ripen")
+    ripe = next(step for step in moved_formula(text, "poolish 8 h at 24 C").stages[0].steps if step.verb == "ripen")
     assert ripe.time is not None and (ripe.time.likely, ripe.heats[0].celsius.likely) == (8 * 3600, 24)
 
 
@@ -152,7 +154,7 @@ def test_there_and_back_is_the_formula(hours: int, celsius: int) -> None:
     there = bakery(PLAIN_POOLISH, f"poolish {hours} h at {celsius} C", "poolish 13 h at 20 C")
     if there.refused:
         return
-    before = moved(PLAIN_POOLISH.replace("12-14 h", "13 h"))
+    before = moved_formula(PLAIN_POOLISH.replace("12-14 h", "13 h"))
     first, back = there.formulas[0].moved
     assert abs(first.times * back.times - 1) <= Fraction(1, 50) * max(first.times, back.times)
     assert abs(yeast(there.formulas[0].stages[0]) / yeast(before.stages[0]) - 1) < Fraction(1, 20)
@@ -163,7 +165,7 @@ def test_there_and_back_is_the_formula(hours: int, celsius: int) -> None:
 @given(st.integers(4, 30), st.integers(16, 28))
 def test_flour_and_water_stay_as_they_are(hours: int, celsius: int) -> None:
     found = bakery(PLAIN_POOLISH, f"poolish {hours} h at {celsius} C")
-    before = moved(PLAIN_POOLISH)
+    before = moved_formula(PLAIN_POOLISH)
     for after in found.formulas:
         of = {line.name: line.share for line in after.overall}
         assert {n: s for n, s in of.items() if "yeast" not in n} == {
@@ -204,7 +206,7 @@ def test_a_name_of_several_words_and_fahrenheit() -> None:
     at_least=10,
 )
 def test_refused_in_words_of_the_trade(wait: str, message: str, help: str) -> None:
-    said = refused(PLAIN_POOLISH, wait)
+    said = refusal(PLAIN_POOLISH, wait)
     assert message in said[0] and help in said[1]
 
 
@@ -222,19 +224,23 @@ def test_of_several_formulas_those_that_cannot_are_left_alone() -> None:
 
 
 def test_the_sheet_says_that_it_was_asked_for() -> None:
-    (line,) = wait_lines(moved(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(House(), words_of("British")))
+    (line,) = wait_lines(
+        moved_formula(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(House(), words_of("British"))
+    )
     assert line.replace("\u00a0", " ") == (
         "poolish: 8 h at 24 °C, asked for instead of 12–14 h at 20 °C; so instant yeast × 1.23, 0.12 % of its flour "
         "instead of 0.1 % (an estimate), in all 0.41 % of all flour instead of 0.4 %; flour and water as written"
     )
     fahrenheit = House("Letter", "US", "F", "American")
-    (line,) = wait_lines(moved(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(fahrenheit, words_of("American")))
+    (line,) = wait_lines(
+        moved_formula(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(fahrenheit, words_of("American"))
+    )
     assert "75\u00a0°F" in line and "68\u00a0°F" in line and "°C" not in line
 
 
 def test_two_shares_that_are_near_have_digits_enough_to_tell_them_apart() -> None:
     text = PLAIN_POOLISH.replace("instant yeast          0.4%", "instant yeast          1%")
-    (line,) = wait_lines(moved(text, "poolish 12-15 h at 20 C").moved, Measures(House(), words_of("British")))
+    (line,) = wait_lines(moved_formula(text, "poolish 12-15 h at 20 C").moved, Measures(House(), words_of("British")))
     said = line.replace("\u00a0", " ")
     assert "in all 0.999 % of all flour instead of 1 %" in said, said
 
@@ -260,7 +266,7 @@ def test_whatever_is_asked_it_is_moved_or_refused(name: str, much: str) -> None:
 
 
 def test_a_figure_of_its_own() -> None:
-    after = moved(PLAIN_POOLISH, "poolish 8 h at 24 C")
+    after = moved_formula(PLAIN_POOLISH, "poolish 8 h at 24 C")
     work = work_of(after, AS_WRITTEN, PLAIN, builtin()).value
     assert work is not None
     figure = figures_of(work).totals["wait: poolish"]
@@ -289,7 +295,7 @@ def test_on_the_doughs_own_flour_the_flour_stays_too() -> None:
     text = text[: text.index("  overall")] + text[text.index("  poolish with") :]
     text = text.replace(" with 30% of all flour", "").replace("    poolish\n    everything else\n", "    white flour 100%\n"
            "    water 60%\n    salt 2.6%\n    instant yeast 0.4%\n    poolish 60%\n")  # fmt: skip
-    before, after = moved(text), moved(text, "poolish 8 h at 24 C")
+    before, after = moved_formula(text), moved_formula(text, "poolish 8 h at 24 C")
     assert yeast(after.stages[0]) == yeast(before.stages[0]) * after.moved[0].times
     shares = [{p.name: p.share for p in f.stages[0].portions if "yeast" not in p.name} for f in (before, after)]
     assert shares[0] == shares[1]

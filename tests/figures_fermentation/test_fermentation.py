@@ -41,16 +41,16 @@ formula Two ways
 """
 
 
-def written(text: str) -> Formula:
+def with_yeast_alone(text: str) -> Formula:
     """The loaf with yeast alone."""
     start, end = text.index("  levain sour"), text.index("  dough")
     return formula_of(text[:start] + text[end:])
 
 
-STRAIGHT = written(TWO_LEAVENS)
+STRAIGHT = with_yeast_alone(TWO_LEAVENS)
 
 
-def waiting(low: int, high: int, celsius: int, *leavens: object, falls_to: int | None = None) -> Waiting:
+def one_wait(low: int, high: int, celsius: int, *leavens: object, falls_to: int | None = None) -> Waiting:
     heat = Heat(Range(Fraction(celsius), Fraction(celsius)))
     falls = None if falls_to is None else ("falling to", Range(Fraction(falls_to), Fraction(falls_to)))
     one = step("ferment", low, high)._replace(heats=(heat,), ramp=falls)
@@ -93,18 +93,18 @@ def test_two_hours_at_26_in_a_cool_and_a_warm_place() -> None:
 
 
 def test_silent_outside_the_model() -> None:
-    wait = waiting(60, 60, 26)
+    wait = one_wait(60, 60, 26)
     assert wait.at(Fraction(4)) is None  # a fridge: the dough's own cooling decides
     assert wait.at(Fraction(41)) is None
-    assert waiting(600, 600, 4).at(Fraction(26)) is None
-    assert waiting(60, 60, 26, SOUR_YEAST, SOUR_BACTERIA).at(Fraction(34)) is None  # the yeast is at its end there
-    assert hours_at(Fraction(27), [waiting(600, 600, 4).step]) is None
+    assert one_wait(600, 600, 4).at(Fraction(26)) is None
+    assert one_wait(60, 60, 26, SOUR_YEAST, SOUR_BACTERIA).at(Fraction(34)) is None  # the yeast is at its end there
+    assert hours_at(Fraction(27), [one_wait(600, 600, 4).step]) is None
     assert hours_at(Fraction(27), [step("ferment", 60)]) is None
 
 
 def test_two_that_work_give_a_range() -> None:
     """The bacteria of a sour gain more by warmth than its yeast: one wait is told from the one to the other."""
-    both = waiting(600, 600, 21, SOUR_YEAST, SOUR_BACTERIA).at(Fraction(27))
+    both = one_wait(600, 600, 21, SOUR_YEAST, SOUR_BACTERIA).at(Fraction(27))
     assert both is not None
     by_yeast, by_bacteria = (
         600 * pace(leaven, Fraction(21)) / pace(leaven, Fraction(27)) for leaven in (SOUR_YEAST, SOUR_BACTERIA)
@@ -114,7 +114,7 @@ def test_two_that_work_give_a_range() -> None:
 
 def test_a_dough_that_cools_works_like_the_mean_of_its_way() -> None:
     """From 28 C to 20 C: between the rates at both ends, and what many thin slices say."""
-    falling = waiting(120, 120, 28, falls_to=20)
+    falling = one_wait(120, 120, 28, falls_to=20)
     many = sum(pace(BAKERS, 20 + Fraction(2 * n + 1, 250)) for n in range(1000)) / 1000
     assert float(mean_pace(BAKERS, falling.step)) == pytest.approx(float(many), rel=0.001)
     there = falling.at(Fraction(24))
@@ -124,13 +124,13 @@ def test_a_dough_that_cools_works_like_the_mean_of_its_way() -> None:
 
 def test_yeast_for_another_wait() -> None:
     """The US Army manual for bakers (1916): half the yeast, a sponge of 5 h takes up to 8 h (by the rule, 10 h)."""
-    sponge = waiting(300, 300, 27)
+    sponge = one_wait(300, 300, 27)
     assert sponge.yeast_for(Fraction(10 * 3600), Fraction(27)) == Fraction(1, 2)
     eight = sponge.yeast_for(Fraction(8 * 3600), Fraction(27))
     assert eight == Fraction(5, 8)
     assert sponge.yeast_for(Fraction(30 * 3600), Fraction(27)) is None  # a sixth: too far for the rule
     assert sponge.yeast_for(Fraction(0), Fraction(27)) is None
-    assert waiting(300, 300, 27, SOUR_YEAST).yeast_for(Fraction(36000), Fraction(27)) is None
+    assert one_wait(300, 300, 27, SOUR_YEAST).yeast_for(Fraction(36000), Fraction(27)) is None
 
 
 def test_figures_say_their_rule_source_and_the_thumb_beside() -> None:
@@ -155,7 +155,7 @@ def test_no_longer_wait_in_a_warmer_place_below_the_best(
     cool, warm = sorted((one, other))
     if warm > min(leaven.best for leaven in leavens):  # type: ignore[attr-defined]
         return
-    wait = waiting(60, 90, int(at), *leavens)
+    wait = one_wait(60, 90, int(at), *leavens)
     longer, shorter = wait.at(cool), wait.at(warm)
     assert longer is not None and shorter is not None
     assert shorter.seconds.likely <= longer.seconds.likely
@@ -165,7 +165,7 @@ def test_no_longer_wait_in_a_warmer_place_below_the_best(
 @given(warmths, warmths)
 def test_a_wait_moved_with_its_yeast_is_as_far(at: Fraction, other: Fraction) -> None:
     """As long as the other place asks for, the yeast stays as it is."""
-    wait = waiting(120, 120, int(at))
+    wait = one_wait(120, 120, int(at))
     there = wait.at(other)
     assert there is not None
     assert wait.yeast_for(there.seconds.likely, other) == 1
@@ -173,7 +173,7 @@ def test_a_wait_moved_with_its_yeast_is_as_far(at: Fraction, other: Fraction) ->
 
 @given(st.lists(warmths, max_size=4))
 def test_hours_are_never_less_where_it_is_warm(at: list[Fraction]) -> None:
-    steps: list[Step] = [waiting(60, 60, int(celsius)).step for celsius in at]
+    steps: list[Step] = [one_wait(60, 60, int(celsius)).step for celsius in at]
     hours = hours_at(Fraction(15), steps)
     assert hours is not None and hours >= len(steps)
 

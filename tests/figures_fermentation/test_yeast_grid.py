@@ -139,12 +139,12 @@ def test_the_written_wait_is_the_written_yeast(minutes: int, celsius: Fraction) 
 @FEW_EXAMPLES
 @given(hours, warmths, hours, warmths)
 def test_there_and_back(one: Fraction, at: Fraction, other: Fraction, there: Fraction) -> None:
-    def moved(seconds: Fraction, celsius: Fraction, to: Fraction, to_celsius: Fraction) -> Fraction | None:
+    def times_the_yeast(seconds: Fraction, celsius: Fraction, to: Fraction, to_celsius: Fraction) -> Fraction | None:
         text = POOLISH.format(ripe=f"{seconds / 60} min at {celsius} C")
         (wait,) = yeast_waits(formula_of(text))
         return wait.times(to, to_celsius)
 
-    forth, back = moved(one, at, other, there), moved(other, there, one, at)
+    forth, back = times_the_yeast(one, at, other, there), times_the_yeast(other, there, one, at)
     assert (forth is None) == (back is None)
     assert forth is None or back is None or forth * back == 1
 

@@ -16,7 +16,7 @@ from manchet.larder.stock import built_in_entries
 LARDER = builtin()
 
 
-def poured(name: str) -> Poured:
+def one_gram_of(name: str) -> Poured:
     return LARDER.poured(ingredient_called(LARDER, name))
 
 
@@ -34,14 +34,14 @@ def poured(name: str) -> Poured:
     at_least=30,
 )  # fmt: skip
 def test_water(name: str, grams: str) -> None:
-    assert poured(name).water == Fraction(grams)
+    assert one_gram_of(name).water == Fraction(grams)
 
 
 def test_water_in_all_of_a_milk_sponge() -> None:
     """Milk 52.5 + egg 114 + butter 33.6 + yeast 10.5 on 300 g flour are 70.2 % when milk has .875, egg .76, butter .16,
     fresh yeast .70 g water in a gram (worked out for a brioche after Gisslen); with the figures here, within a point."""
     grams = {"milk": 60, "fresh yeast": 15, "eggs": 150, "butter": 210}
-    water = sum(poured(name).water * weight for name, weight in grams.items())
+    water = sum(one_gram_of(name).water * weight for name, weight in grams.items())
     assert abs(water / 300 - Fraction("0.702")) < Fraction(1, 100)
 
 
@@ -51,27 +51,27 @@ def test_water_in_all_of_a_milk_sponge() -> None:
     at_least=7,
 )  # fmt: skip
 def test_salt_is_what_is_tasted(name: str, salt: str) -> None:
-    assert poured(name).salt == Fraction(salt)
+    assert one_gram_of(name).salt == Fraction(salt)
 
 
 def test_sugar_and_fat_are_what_is_free_in_the_dough() -> None:
-    assert poured("sugar").sugar == Fraction("0.9998")
-    assert poured("honey").sugar == Fraction("0.8212")
-    assert poured("raisins").sugar == 0
-    assert poured("milk").sugar == 0
-    assert poured("olive oil").fat == 1
-    assert poured("egg yolks").fat == Fraction("0.2654")
-    assert poured("walnuts").fat == 0
-    assert poured("white flour").fat == 0
+    assert one_gram_of("sugar").sugar == Fraction("0.9998")
+    assert one_gram_of("honey").sugar == Fraction("0.8212")
+    assert one_gram_of("raisins").sugar == 0
+    assert one_gram_of("milk").sugar == 0
+    assert one_gram_of("olive oil").fat == 1
+    assert one_gram_of("egg yolks").fat == Fraction("0.2654")
+    assert one_gram_of("walnuts").fat == 0
+    assert one_gram_of("white flour").fat == 0
 
 
 def test_a_culture_brings_the_flour_it_is_fed_with() -> None:
-    assert poured("ripe rye starter").flour == Fraction(1, 2)
-    assert poured("ripe rye starter").flours == (Blend("medium rye flour", Fraction(1, 2)),)
+    assert one_gram_of("ripe rye starter").flour == Fraction(1, 2)
+    assert one_gram_of("ripe rye starter").flours == (Blend("medium rye flour", Fraction(1, 2)),)
 
 
 def test_a_blend_that_counts_as_flour_is_flour_as_a_whole() -> None:
-    malted = poured("malted flour")
+    malted = one_gram_of("malted flour")
     assert malted.flour == 1
     assert malted.flours == (Blend("malted flour", Fraction(1)),)
 
@@ -122,7 +122,7 @@ def test_a_blend_of_blends_is_the_sum_of_its_parts(
     inside = larder.poured(ingredient_called(larder, "inner blend"))
     for figure in ("flour", "water", "salt", "sugar", "fat"):
         expected = (
-            sum(getattr(poured(name), figure) * weight for name, weight in outer) + getattr(inside, figure) * share
+            sum(getattr(one_gram_of(name), figure) * weight for name, weight in outer) + getattr(inside, figure) * share
         )
         assert getattr(brings, figure) == expected / total
     assert sum(flour.share for flour in brings.flours) == brings.flour

@@ -42,7 +42,7 @@ def exact(figure: dict[str, Any]) -> Fraction:
     return Fraction(figure["exact"])
 
 
-def computed(report: dict[str, Any], path: tuple[str, ...]) -> list[Fraction]:
+def computed_figures(report: dict[str, Any], path: tuple[str, ...]) -> list[Fraction]:
     """The figures at a path, in the path's unit: several when a stage weighs one ingredient on several lines."""
     *where, unit, name = path
     if where[0] == "estimates":
@@ -82,7 +82,7 @@ def test_printed_example(case: Path) -> None:
     faults = []
     for path, says in expectations(expected):
         for printed, figure in zip(
-            says if isinstance(says, list) else [says], found := computed(report, path), strict=False
+            says if isinstance(says, list) else [says], found := computed_figures(report, path), strict=False
         ):
             text = printed["printed"] if isinstance(printed, dict) else printed
             tolerance = Fraction(printed["within"]) if isinstance(printed, dict) else precision(text)
@@ -91,7 +91,7 @@ def test_printed_example(case: Path) -> None:
         if len(found) != (len(says) if isinstance(says, list) else 1):
             faults.append(f"{'.'.join(path)}: {len(found)} lines of that name")
     for slip in slips:
-        (figure,) = computed(report, tuple(slip["figure"].split(".")))
+        (figure,) = computed_figures(report, tuple(slip["figure"].split(".")))
         if within(figure, slip["printed"], precision(slip["printed"])):
             faults.append(f"{slip['figure']}: agrees with the slip {slip['printed']} ({slip['why']})")
     assert not faults, "\n".join(faults)

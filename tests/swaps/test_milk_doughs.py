@@ -58,7 +58,7 @@ SWAPS = (
 )  # fmt: skip
 
 
-def tempered(text: str, *swaps: str) -> Water | None:
+def tempered_water(text: str, *swaps: str) -> Water | None:
     bakery = with_swaps(text, *swaps)
     formula = sound_formula(bakery)
     work = work_in(bakery, formula)
@@ -71,8 +71,8 @@ def tempered(text: str, *swaps: str) -> Water | None:
 @FEW_EXAMPLES
 def test_what_is_tempered_stays_tempered(way: str, swap: str, tenths: int) -> None:
     """But for a dough at the very edge of having too little to pour, of which a swap takes two parts of milk at most."""
-    if tempered(plait(way, f"{(tenths - 20) / 10:g}")) is not None:
-        after = tempered(plait(way, f"{tenths / 10:g}"), swap)
+    if tempered_water(plait(way, f"{(tenths - 20) / 10:g}")) is not None:
+        after = tempered_water(plait(way, f"{tenths / 10:g}"), swap)
         assert after is not None and "milk" in after.liquid
 
 

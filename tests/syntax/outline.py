@@ -20,12 +20,12 @@ def outline(source: str) -> str:
 
 
 def _rows(entry: Entry, depth: int) -> list[str]:
-    said = [_said(value) for value in entry.node]
+    said = [_value_text(value) for value in entry.node]
     row = " ".join((type(entry.node).__name__, *(part for part in said if part)))
     return ["  " * depth + row, *(row for child in entry.children for row in _rows(child, depth + 1))]
 
 
-def _said(value: Any) -> str:
+def _value_text(value: Any) -> str:
     if isinstance(value, Word):
         return f"“{value.text}”"
     if isinstance(value, Amount):
@@ -33,7 +33,7 @@ def _said(value: Any) -> str:
         return f"[{low if low == high else f'{low}..{high}'}{' ' + value.unit if value.unit else ''}]"
     if isinstance(value, tuple):
         name = "" if type(value) is tuple else type(value).__name__ + " "
-        inner = [part for part in map(_said, value) if part]
+        inner = [part for part in map(_value_text, value) if part]
         return f"({name}{' '.join(inner)})" if inner else name.strip()
     return "" if value in (None, False, "") else str(value)
 

@@ -108,7 +108,7 @@ def test_spoilt_files_say_why_in_words_that_help() -> None:
         for _ in range(at_length(3, 1)):
             spoilt = list(rows)
             for at in rng.sample(own, min(6, len(own))):
-                spoilt[at] = _spoilt(spoilt[at], rng)
+                spoilt[at] = _with_a_slip(spoilt[at], rng)
             source = SourceText("x.bake", "\n".join(spoilt))
             out = parse(source)
             errors = [r for r in out.diagnostics if r.severity is Severity.ERROR]
@@ -122,7 +122,7 @@ def test_spoilt_files_say_why_in_words_that_help() -> None:
                 assert any(r.severity is Severity.ERROR for r in read.diagnostics), spoilt
 
 
-def _spoilt(row: str, rng: random.Random) -> str:
+def _with_a_slip(row: str, rng: random.Random) -> str:
     words = row.split(" ")
     first = next(at for at, word in enumerate(words) if word)
     at = rng.randrange(first, len(words))

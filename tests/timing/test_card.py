@@ -221,7 +221,7 @@ def test_the_picture_of_the_day() -> None:
 # ---- the dough came out at ---------------------------------------------------------------------------
 
 
-def yeasted(at: int | None = None) -> Batch:
+def yeasted_batch(at: int | None = None) -> Batch:
     mix = step("mix", 2)._replace(reaches=(Reach("temperature", Range(Fraction(28), Fraction(28))),))
     bulk = step("ferment", 40, 50)
     if at is not None:
@@ -231,7 +231,7 @@ def yeasted(at: int | None = None) -> Batch:
 
 def test_a_dough_that_came_out_cooler_takes_longer() -> None:
     """40-50 min at 28 C: 24 C 47-59, 26 C 43-54, 30 C 38-48 (worked out by the model)."""
-    found = card(yeasted(28)).came_out_at
+    found = card(yeasted_batch(28)).came_out_at
     assert [(w.celsius, round(w.low / 60), round(w.high / 60)) for w in found if w.high is not None] == [
         (24, 47, 59),
         (26, 43, 54),
@@ -241,7 +241,7 @@ def test_a_dough_that_came_out_cooler_takes_longer() -> None:
 
 
 def test_the_model_is_silent_where_it_does_not_hold() -> None:
-    assert card(yeasted(4)).came_out_at == ()  # a night in the fridge
+    assert card(yeasted_batch(4)).came_out_at == ()  # a night in the fridge
     assert card(loaf()).came_out_at == ()  # no yeast
 
 

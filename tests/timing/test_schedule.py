@@ -46,7 +46,7 @@ def network(made: Batch, kitchen: Kitchen = PLAIN) -> tuple[Job, ...]:
     return network_of(hand_made(made, kitchen))
 
 
-def told(jobs: tuple[Job, ...], given: tuple[Given, ...]) -> list[tuple[str, Fraction]]:
+def minutes_given(jobs: tuple[Job, ...], given: tuple[Given, ...]) -> list[tuple[str, Fraction]]:
     return [(jobs[g.job].step.verb, g.seconds / 60) for g in given]
 
 
@@ -117,9 +117,9 @@ def test_late_by_a_quarter_of_an_hour() -> None:
     starts = starts_of(jobs)
     divide = next(at for at, job in enumerate(jobs) if job.step.verb == "divide")
     found = lateness_of(jobs, starts, divide, Fraction(15 * 60))
-    assert told(jobs, found.shorter) == [("prove", 10), ("bake", Fraction(5, 2))]
-    assert told(jobs, found.longer) == [("ferment", 5)]
-    assert told(jobs, found.over) == [("ferment", 10)]
+    assert minutes_given(jobs, found.shorter) == [("prove", 10), ("bake", Fraction(5, 2))]
+    assert minutes_given(jobs, found.longer) == [("ferment", 5)]
+    assert minutes_given(jobs, found.over) == [("ferment", 10)]
     assert (found.bake / 60, found.ready / 60) == (5, Fraction(5, 2))
 
 
@@ -127,8 +127,8 @@ def test_what_may_wait_waits_when_the_oven_is_late() -> None:
     jobs = network(loaf())
     bake = next(at for at, job in enumerate(jobs) if job.step.verb == "bake")
     found = lateness_of(jobs, starts_of(jobs), bake, Fraction(30 * 60))
-    assert told(jobs, found.longer) == [("prove", 25)]
-    assert told(jobs, found.over) == [("prove", 5)]
+    assert minutes_given(jobs, found.longer) == [("prove", 25)]
+    assert minutes_given(jobs, found.over) == [("prove", 5)]
     assert found.bake == 30 * 60
 
 

@@ -63,7 +63,7 @@ def text(grams: int = 901, share: int = 31, reads: int = 1, takes: int = 30, mix
     return POOLISH.format(grams=grams, share=share, reads=reads, takes=takes).replace("mix by hand 8 min", mix)
 
 
-def taken(source: Table, tables: tuple[Table, ...]) -> Fraction:
+def grams_taken(source: Table, tables: tuple[Table, ...]) -> Fraction:
     key = source.making.stage.stage.key
     return sum(
         (
@@ -84,7 +84,7 @@ def lacking(work: Work, system: System) -> list[str]:
         stage = table.making.stage
         holds = table.total * table.making.times + stage.out - stage.into
         kept = sum((grams for _, grams in stage.kept), Fraction(0))
-        if taken(table, tables) and not goes_whole(table, tables) and holds < taken(table, tables) + kept:
+        if grams_taken(table, tables) and not goes_whole(table, tables) and holds < grams_taken(table, tables) + kept:
             found.append(f"{work.formula.name}: {stage.stage.name}")
     return found
 

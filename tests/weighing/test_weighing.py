@@ -30,7 +30,7 @@ def making(*lines: Weighed) -> Making:
     return Making(made, 1, tuple(lines), made.into, Fraction(0))
 
 
-def read(table: Table) -> dict[str, Fraction]:
+def readings(table: Table) -> dict[str, Fraction]:
     return {line.weighed.portion.name: line.reading.grams for line in table.lines}
 
 
@@ -55,7 +55,7 @@ def test_the_sum_closes_on_the_flour() -> None:
     table = weigh(making(*lines), BAKEHOUSE).value
     # 1000 + 700 + 700 + 21.0 is 6.04 g short of 2427.04, more than the 5 g that the bench reads: one reading more of the
     # flour leaves the hydration nearer to 70.06 % than one more of the water
-    assert read(table) == {
+    assert readings(table) == {
         "white flour": 1005,
         "water": 700,
         "sunflower seeds": 700,
@@ -68,12 +68,12 @@ def test_the_sum_closes_on_the_flour() -> None:
 
 def test_it_never_closes_on_a_culture_or_a_stage() -> None:
     table = weigh(making(weighed(STARTER, "804"), weighed("sour", "3003"), weighed(WATER, "402")), COARSE).value
-    assert read(table) == {"ripe rye starter": 805, "sour": 3005, "water": 400}
+    assert readings(table) == {"ripe rye starter": 805, "sour": 3005, "water": 400}
 
 
 def test_with_neither_flour_nor_water_nothing_moves() -> None:
     table = weigh(making(weighed(SEEDS, 402), weighed(SALT, 402)), COARSE).value
-    assert (read(table), table.total) == ({"sunflower seeds": 400, "salt": 400}, 800)
+    assert (readings(table), table.total) == ({"sunflower seeds": 400, "salt": 400}, 800)
     assert not any(line.closes for line in table.lines)
 
 
@@ -104,7 +104,7 @@ def test_an_amount_too_small_is_dissolved_in_the_stages_water() -> None:
     outcome = weigh(making(weighed(FLOUR, 400), weighed(WATER, 400), weighed(YEAST, "0.4")), gram)
     yeast = outcome.value.lines[2]
     assert yeast.dilution == Dilution(Fraction(10), Fraction(490), "water", Fraction(20), Fraction(2, 5))
-    assert read(outcome.value) == {"white flour": 400, "water": 380, "instant yeast": 20}
+    assert readings(outcome.value) == {"white flour": 400, "water": 380, "instant yeast": 20}
     assert outcome.value.total == 800
     (report,) = outcome.diagnostics
     assert (report.name, report.severity) == ("too-small-to-weigh", Severity.WARNING)
