@@ -85,7 +85,7 @@ def pytest_sessionfinish(session: pytest.Session, exitstatus: int) -> None:
 def _ran_everything(config: pytest.Config) -> bool:
     options = config.option
     return config.args_source is pytest.Config.ArgsSource.TESTPATHS and not any(
-        (options.keyword, options.markexpr, options.lf, options.collectonly, options.deselect)
+        (options.keyword, options.markexpr, getattr(options, "lf", False), options.collectonly, options.deselect)
     )
 
 

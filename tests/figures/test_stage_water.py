@@ -15,8 +15,6 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.water import stage_water_note
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 LOAF = vary(POOLISH_LOAF, mix_by_hand="3 min{to}").replace("poolish", "{word}")
 LOAF = LOAF.replace("    water                100%", "    water                100%{at}")

@@ -28,8 +28,6 @@ from manchet.formula.model import Formula, Range
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
 from manchet.sheets.forms.prep_sheet.view import DivideList
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 BREAD = vary(
     PLAIN_LOAF,

@@ -30,8 +30,6 @@ from manchet.sheets.forms.timing_card.yeast_table import STEP, yeast_table
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.source.text import SourceText
-from manchet.workspace.bakery import read
 
 POOLISH = vary(POOLISH_LOAF, ripen="covered {ripe}")
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from manchet.sheets.pdf import NoPdf, engine
+from manchet.sheets.page.pdf import NoPdf, engine
 
 
 class LaidPage(NamedTuple):

@@ -12,7 +12,6 @@ from manchet.batch.work import Work
 from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
-from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card
 from manchet.timing.when import When

@@ -15,7 +15,6 @@ from manchet.figures.oven.loading_order import ordered
 from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
-from manchet.source.text import SourceText
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card, Row
 from manchet.timing.when import When
