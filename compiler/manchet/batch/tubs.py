@@ -73,3 +73,19 @@ def _lacking(source: Table, lines: Sequence[WeighedLine], tables: Sequence[Table
         return NOTHING
     holds = total_of(lines) * times + stage.out - stage.into
     return (taken + sum((grams for _, grams in stage.kept), NOTHING) - holds) / times
+
+
+def given_back(table: Table, tables: Sequence[Table]) -> tuple[tuple[str, Fraction], ...]:
+    """Grams of each culture that go from a stage back to the pot, by its name: as much as came in, as its row reads."""
+    return tuple((name, _as_weighed(name, grams, tables)) for name, grams in table.making.stage.returned)
+
+
+def _as_weighed(name: str, grams: Fraction, tables: Sequence[Table]) -> Fraction:
+    """What stands in the row that weighs just so much of it; the same grams where no row does."""
+    rows = ((line, table.making.times) for table in tables for line in table.lines)
+    weighed = (
+        line.reading.grams * times
+        for line, times in rows
+        if line.weighed.portion.name == name and line.weighed.grams * times == grams
+    )
+    return next(weighed, grams)

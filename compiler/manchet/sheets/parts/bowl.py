@@ -35,6 +35,11 @@ class Bowl(NamedTuple):
     """What is poured into stages before the dough, by key, where a sheet says how warm it is to be at its line."""
 
     @property
+    def tables(self) -> tuple[Table, ...]:
+        """Those of all stages, this one among them."""
+        return weighings(self.work, self.m.system).value
+
+    @property
     def times(self) -> int:
         return self.table.making.times
 
@@ -142,7 +147,7 @@ class Bowl(NamedTuple):
             notes.append(stage_water_note(water, self.m))
         if portion.booking is not Booking.NONE:
             notes.append(words["bowl.from_pot"])
-        tables = weighings(self.work, self.m.system).value
+        tables = self.tables
         source = next((x for x in tables if portion.stage and x.making.stage.stage.key == portion.stage), None)
         if source is not None and goes_whole(source, tables):
             notes.append(words["bowl.all_left" if leaves_some(source) else "bowl.all_of_it"])

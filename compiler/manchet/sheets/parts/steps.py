@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from manchet.batch.model import Batch, StageBatch
+from manchet.batch.model import Batch
 from manchet.batch.pieces import worked_in
+from manchet.batch.tubs import given_back
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Branch, Step
 from manchet.formula.nouns import counted, same_noun
@@ -35,17 +36,21 @@ def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], numbers: tuple[st
             if isinstance(adds, Bowl):
                 notes = [adds.jug(goes) for goes in felt] + notes
     elif step.goes and isinstance(adds, Bowl):
-        text = f"{text} {_amount_moved(step, adds.table.making.stage, m)}"
+        text = f"{text} {_amount_moved(step, adds, m)}"
     if numbers:
         boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
     return StepLine(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
 
 
-def _amount_moved(step: Step, batch: StageBatch, m: Measures) -> str:
+def _amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:
     """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
+    batch = bowl.table.making.stage
     if step.verb == "top up":
         return " ".join([m.mass(batch.topped_up), *(goes.name for goes in step.goes)])
-    moved = {fold(name): grams for name, grams in (batch.kept if step.verb == "keep" else batch.returned)}
+    moved = {
+        fold(name): grams
+        for name, grams in (batch.kept if step.verb == "keep" else given_back(bowl.table, bowl.tables))
+    }
     said = []
     for goes in step.goes:
         grams = moved.get(goes.key)

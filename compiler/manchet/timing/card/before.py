@@ -2,9 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.batch.model import Batch, StageBatch
+from manchet.batch.model import StageBatch
+from manchet.batch.scales import System
+from manchet.batch.tubs import given_back
+from manchet.batch.weighed_table import Table
+from manchet.batch.weighing import weighings
+from manchet.batch.work import Work
 from manchet.syntax.vocabulary import HOLDS_WATER
 from manchet.timing.card.values import Before, Row
 
@@ -12,30 +18,32 @@ WARMER = 5
 """An ingredient that is wanted so many degrees warmer than it is kept must be taken out in time. Our own rule."""
 
 
-def before_you_go(batch: Batch, rows: tuple[Row, ...]) -> tuple[Before, ...]:
-    """Cultures to feed and to put away, soakers of the day before, butter to take out, the oven to set."""
+def before_you_go(work: Work, rows: tuple[Row, ...], system: System) -> tuple[Before, ...]:
+    """Cultures to feed and to put away, soakers of the day before, butter to take out, the oven to set. Weights as the
+    sheet has them."""
+    tables = weighings(work, system).value
     return (
-        *_cultures(batch),
-        *_soaked_the_day_before(batch, rows),
-        *_taken_out(batch, rows),
+        *_cultures(tables),
+        *_soaked_the_day_before(tables, rows),
+        *_taken_out(tables, rows),
         *_ovens(rows),
     )
 
 
-def _cultures(batch: Batch) -> list[Before]:
+def _cultures(tables: Sequence[Table]) -> list[Before]:
     """What is kept is put away; where less is given back than taken, the pot must be fed by the difference."""
     given: dict[str, Fraction] = {}
-    for made in batch.stages:
-        for name, grams in (*made.kept, *made.returned):
+    for table in tables:
+        for name, grams in (*table.making.stage.kept, *given_back(table, tables)):
             given[name] = given.get(name, Fraction(0)) + grams
     taken: dict[str, Fraction] = {}
     kept_at: dict[str, Fraction | None] = {}
-    for made in batch.stages:
-        for line in made.weighed:
-            ingredient = line.portion.ingredient
+    for table in tables:
+        for line in table.lines:
+            name, ingredient = line.weighed.portion.name, line.weighed.portion.ingredient
             if ingredient is not None and ingredient.class_ == "culture":
-                taken[line.portion.name] = taken.get(line.portion.name, Fraction(0)) + line.grams
-                kept_at[line.portion.name.casefold()] = ingredient.kept_at
+                taken[name] = taken.get(name, Fraction(0)) + line.reading.grams * table.making.times
+                kept_at[name.casefold()] = ingredient.kept_at
     put_away = [
         Before("put away", name, grams, kept_at.get(name.casefold()), None) for name, grams in given.items() if grams
     ]
@@ -48,29 +56,34 @@ def _cultures(batch: Batch) -> list[Before]:
     return put_away + feed
 
 
-def _soaked_the_day_before(batch: Batch, rows: tuple[Row, ...]) -> list[Before]:
+def _soaked_the_day_before(tables: Sequence[Table], rows: tuple[Row, ...]) -> list[Before]:
     dough = min((row.start for row in rows if not row.stage and row.job == "step"), default=None)
     found = []
-    for made in batch.stages:
+    for table in tables:
+        made = table.making.stage
         begun = _begun(made, rows)
         if begun is None or dough is None or made.stage.word not in HOLDS_WATER:
             continue
         if begun.start.date() < dough.date():
-            found.append(Before("soak", made.stage.name or made.stage.word, made.into, None, begun.start))
+            found.append(
+                Before("soak", made.stage.name or made.stage.word, table.total * table.making.times, None, begun.start)
+            )
     return found
 
 
-def _taken_out(batch: Batch, rows: tuple[Row, ...]) -> list[Before]:
+def _taken_out(tables: Sequence[Table], rows: tuple[Row, ...]) -> list[Before]:
     found = []
-    for made in batch.stages:
-        begun = _begun(made, rows)
-        for line in made.weighed:
-            wanted, ingredient = line.portion.celsius, line.portion.ingredient
+    for table in tables:
+        begun = _begun(table.making.stage, rows)
+        for line in table.lines:
+            portion = line.weighed.portion
+            wanted, ingredient = portion.celsius, portion.ingredient
             if wanted is None or ingredient is None or ingredient.kept_at is None or ingredient.class_ == "culture":
                 continue
             if wanted - ingredient.kept_at >= WARMER:
                 at = begun.start if begun is not None else None
-                found.append(Before("take out", line.portion.name, line.grams, wanted, at))
+                grams = line.reading.grams * table.making.times
+                found.append(Before("take out", portion.name, grams, wanted, at))
     return found
 
 

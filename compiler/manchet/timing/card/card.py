@@ -8,6 +8,7 @@ from fractions import Fraction
 from math import floor
 from typing import NamedTuple
 
+from manchet.batch.scales import System
 from manchet.batch.work import Work, once
 from manchet.formula.model import Range, Who
 from manchet.kitchen.model import Kitchen
@@ -64,7 +65,7 @@ def course_of(work: Work) -> Course:
     return Course(jobs, starts, firings, total)
 
 
-def card_of(work: Work, when: When) -> Card:
+def card_of(work: Work, when: When, system: System = System.METRIC) -> Card:
     """The card, counted forward from a start or back from the moment the bread is ready.
 
     Times are rounded to the minute as they are turned into clock times, always from the first line, so that the same
@@ -84,7 +85,7 @@ def card_of(work: Work, when: When) -> Card:
         out_of_oven=max((row.start for row in rows if row.job == "take out of oven"), default=None),
         rows=rows,
         came_out_at=came_out_at(batch),
-        before_you_go=before_you_go(batch, rows),
+        before_you_go=before_you_go(work, rows, system),
         clashes=clashes_of(work, rows),
         lanes=lanes_of(batch.formula.name, rows, kitchen),
         mixes=work.mixes.number,

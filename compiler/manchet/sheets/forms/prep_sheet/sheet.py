@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch
-from manchet.batch.tubs import goes_whole, leaves_some
+from manchet.batch.tubs import given_back, goes_whole, leaves_some
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
@@ -169,7 +169,7 @@ def _stage_block(number: int, table: Table, work: Work, pictures: Pictures, m: M
         rows=bowl.rows(held=False),
         holds=bowl.holds(),
         aside=bowl.rows(held=True),
-        notes=(*far_stage_notes(batch, m), *_kept_notes(batch, m), *_culture_notes(table, m), *stage.notes),
+        notes=(*far_stage_notes(batch, m), *_kept_notes(batch, m), *_culture_notes(bowl, m), *stage.notes),
         parts=page_groups(
             [
                 *cautions_at_stage(cautions_of(work), stage.key, m),
@@ -213,15 +213,15 @@ def _kept_notes(batch: StageBatch, m: Measures) -> list[str]:
     ]
 
 
-def _culture_notes(table: Table, m: Measures) -> list[str]:
+def _culture_notes(bowl: Bowl, m: Measures) -> list[str]:
     """`ripe rye starter: takes 151.5 g, gives back 60 g`, for a culture that comes out of the pot and goes back."""
-    batch, times = table.making.stage, table.making.times
+    batch = bowl.table.making.stage
     back: dict[str, Fraction] = {}
-    for name, grams in (*batch.kept, *batch.returned):
+    for name, grams in (*batch.kept, *given_back(bowl.table, bowl.tables)):
         back[fold(name)] = back.get(fold(name), Fraction(0)) + grams
     return [
-        m.words.say("stage.takes", name, m.mass(line.reading.grams * times), m.mass(back[fold(name)]))
-        for line in table.lines
+        m.words.say("stage.takes", name, m.mass(line.reading.grams * bowl.times), m.mass(back[fold(name)]))
+        for line in bowl.table.lines
         if line.weighed.portion.booking.value and fold(name := line.weighed.portion.name) in back
     ]
 

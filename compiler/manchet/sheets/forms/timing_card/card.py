@@ -32,8 +32,9 @@ from manchet.timing.when import When
 
 def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCard:
     """The view of the timing card. Pure: the day, the version and the house's habits all come in."""
-    words, card = words_of(house.words), card_of(work, when)
+    words = words_of(house.words)
     m = Measures(house, words)
+    card = card_of(work, when, m.system)
     mix = words.say("head.mixes_short", str(card.mixes)) if card.mixes > 1 else ""
     date = issue.date or m.day(card.ready)
     head = [Fact(words["card.starts"], _moment(card.start, m))]
