@@ -1,0 +1,127 @@
+"""What two forms say of one thing in one work is one figure: weights, times, temperatures."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from datetime import datetime
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+import pytest
+from hypothesis import given, settings, strategies as st
+from weighing.test_tubs import text
+from works import bakery_of, first_work, works
+
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.work import Work
+from manchet.sheets.forms.handout.handout import handout
+from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
+from manchet.sheets.forms.timing_card.card import timing_card
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
+from manchet.timing.when import When
+
+RECIPES = Path(__file__).parents[2] / "recipes"
+READY = When(datetime(2026, 11, 28, 7, 0), True)
+METRIC = House()
+OF_THE_OVEN = ("Heat the oven", "Fire out", "The oven comes back")
+"""Jobs that no step of a sheet says: the fire, and the wait between two loads."""
+
+FIGURE = re.compile(r"[\d,.–½¼¾]+\N{NO-BREAK SPACE}?(?:°C|min|h|s)\b")
+
+
+def demo() -> tuple[Work, ...]:
+    found = works(bakery_of("\n".join(file.read_text(encoding="utf-8") for file in sorted(RECIPES.rglob("*.bake")))))
+    assert len(found) >= 20
+    return found
+
+
+def of_type(view: object, name: str) -> Iterator[Any]:
+    """All values of one type in a view, in its order."""
+    if type(view).__name__ == name:
+        yield view
+    elif isinstance(view, tuple):
+        for part in view:
+            yield from of_type(part, name)
+
+
+def weights(rows: tuple[Any, ...]) -> list[tuple[str, str, str]]:
+    return [(row.name, row.weight, row.unit) for row in rows]
+
+
+def differing_weights(work: Work) -> list[str]:
+    """Where sheet, handout and the teacher's page disagree on a weight of one stage, or on what a step adds."""
+    sheet = prep_sheet(work, Issue(), METRIC)
+    home = handout(work, Issue(), METRIC, {}, benches=1)
+    assert len(sheet.blocks) == len(home.sections)
+    found = []
+    for block, section in zip(sheet.blocks, home.sections, strict=True):
+        for what, here, there in (
+            ("rows", weights(block.rows), weights(section.rows)),
+            ("held back", weights(block.aside), weights(section.aside)),
+            (
+                "added",
+                weights(tuple(of_type(block.parts, "WeighRow"))),
+                weights(tuple(of_type(section.ways, "WeighRow"))),
+            ),
+        ):
+            if here != there:
+                found.append(f"{work.formula.name}, {block.title}, {what}: {here} and {there}")
+    return found
+
+
+def test_sheet_and_handout_of_the_demo_weigh_the_same() -> None:
+    assert [line for work in demo() for line in differing_weights(work)] == []
+
+
+@given(
+    grams=st.integers(400, 1200), share=st.integers(10, 60), reads=st.sampled_from((1, 2, 5)), pieces=st.integers(1, 40)
+)
+@settings(max_examples=25, deadline=None)
+def test_sheet_and_handout_of_any_amount_weigh_the_same(grams: int, share: int, reads: int, pieces: int) -> None:
+    work = first_work(text(grams, share, reads), Order(pieces=((Fraction(pieces), "loaves"),)))
+    assert differing_weights(work) == []
+
+
+@pytest.mark.parametrize("grams", [901, 905, 909, 913])
+def test_the_poolish_that_weighed_a_gram_more_at_home(grams: int) -> None:
+    assert differing_weights(first_work(text(grams), AS_WRITTEN)) == []
+
+
+def words_in(view: object) -> Iterator[str]:
+    if isinstance(view, str):
+        yield view
+    elif isinstance(view, tuple):
+        for part in view:
+            yield from words_in(part)
+
+
+@pytest.mark.parametrize("house", [METRIC, House("Letter", "US", "F", "American")], ids=["metric", "US"])
+def test_sheet_and_card_of_the_demo_say_the_same_times_and_temperatures(house: House) -> None:
+    """Every time and temperature of a step that the card names stands in the steps of the sheet too."""
+    found, looked_at = [], 0
+    for work in demo():
+        sheet, card = prep_sheet(work, Issue(), house), timing_card(work, READY, Issue(), house)
+        said = " ".join(words_in(tuple(block.parts for block in sheet.blocks)))
+        for job in card.jobs:
+            of_the_file = [] if job.job.startswith(OF_THE_OVEN) else FIGURE.findall(job.job)
+            looked_at += len(of_the_file)
+            found += [f"{work.formula.name}: {job.job!r}: {figure!r}" for figure in of_the_file if figure not in said]
+    assert found == []
+    assert looked_at >= 200
+
+
+def test_what_goes_back_to_the_pot_is_one_figure_on_sheet_and_card() -> None:
+    told = 0
+    for work in demo():
+        sheet, card = prep_sheet(work, Issue(), METRIC), timing_card(work, READY, Issue(), METRIC)
+        back = {note.rsplit("gives back ")[1] for block in sheet.blocks for note in block.notes if "gives back" in note}
+        told += len(back)
+        assert all(any(amount in line for line in card.before) for amount in back), (
+            work.formula.name,
+            back,
+            card.before,
+        )
+    assert told >= 4
