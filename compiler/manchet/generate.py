@@ -5,9 +5,9 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable
 from pathlib import Path
-from typing import NamedTuple
 
 import manchet.grammar  # type: ignore[import-not-found]
+from manchet.records import NamedTuple
 
 PACKAGE = Path(__file__).parent
 PROJECT = PACKAGE.parents[1] / "pyproject.toml"

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 
 
 class Dilution(NamedTuple):

@@ -7,12 +7,12 @@ times as large (or a third) keeps its warmth, and boils away, otherwise; under 6
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import StageBatch
 from manchet.batch.pieces import PieceWeights
 from manchet.batch.work import Work, once
 from manchet.formula.nouns import same_noun
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BAKES, IN_POT, PROVES
 
 PIECE = Fraction(1, 4)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from manchet.batch.model import Batch, StageBatch, Weighed
 from manchet.formula.model import Who
 from manchet.kitchen.model import Kitchen, Mixer
+from manchet.records import NamedTuple
 
 SOFT, STIFF = Fraction(60, 100), Fraction(55, 100)
 """Water on flour of the dough a mixer's load is stated for, and of a stiff one (Metcalfe, manuals of their mixers)."""

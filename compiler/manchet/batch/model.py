@@ -1,11 +1,11 @@
 """A formula at a size: every weight in exact grams, all of them `Fraction`."""
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.formula.model import Formula, Portion, Stage
+from manchet.records import NamedTuple
 
 
 class Weighed(NamedTuple):

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 
 class Order(NamedTuple):

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import Batch
 from manchet.batch.tins import dough_for_tin, rule_of
@@ -14,6 +13,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.model import Branch, Formula, Makes, Portion, Way
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import PLAIN, Kitchen
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 ONE = Fraction(1)

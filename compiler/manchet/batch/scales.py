@@ -5,10 +5,10 @@ from __future__ import annotations
 from enum import Enum
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from manchet.batch.dilution import nearest
 from manchet.kitchen.model import Kitchen, Scale
+from manchet.records import NamedTuple
 
 OUNCE = Fraction(45359237, 1600000)
 """Grams, exact (avoirdupois)."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.batching import batch_of
 from manchet.batch.model import Batch
@@ -17,6 +16,7 @@ from manchet.formula.lookup import made_of_nothing, makes_called, overall_called
 from manchet.formula.model import Formula, Makes, Way
 from manchet.kitchen.model import Kitchen
 from manchet.larder.densities import weight_of_one
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen, Vessel
 from manchet.quantities.printing import decimal
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import MEASURED
 
 

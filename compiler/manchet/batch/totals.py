@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.formula.model import Booking, Formula, Portion, Stage
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Poured
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import HOLDS_WATER, PREFERMENTS
 
 NOTHING = Fraction(0)

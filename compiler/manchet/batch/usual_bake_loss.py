@@ -6,12 +6,12 @@ An estimate, for sizing by baked weight and for the sheet; a `bake loss` in the 
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula, Makes, Range, Step
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.dilution import Dilution, nearest
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
 from manchet.batch.scales import Reading
 from manchet.formula.model import Goes
+from manchet.records import NamedTuple
 
 
 class WeighedLine(NamedTuple):

@@ -7,7 +7,7 @@ to local codes and licensed practice.
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from manchet.records import NamedTuple
 
 
 class Caution(NamedTuple):

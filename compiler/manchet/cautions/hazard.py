@@ -1,8 +1,8 @@
 """What the data says of one hazard."""
 
-# No postponed annotations here: as strings they would make the class half as costly again at each start.
+from __future__ import annotations
 
-from typing import NamedTuple
+from manchet.records import NamedTuple
 
 
 class Hazard(NamedTuple):

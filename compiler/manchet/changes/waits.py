@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.changes.swaps.lines import GRAMS, figure_of, times as multiplied, with_figure
 from manchet.diagnostics.outcome import Outcome
@@ -23,6 +22,7 @@ from manchet.formula.durations import duration, span
 from manchet.formula.model import Formula, Moved, Stage, Step, Way
 from manchet.quantities.printing import decimal, rounded
 from manchet.quantities.units import in_fahrenheit
+from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Amount, Entry

@@ -1,6 +1,6 @@
 """What the index says of a check, so that it need not be loaded to be passed over."""
 
-from typing import NamedTuple
+from manchet.records import NamedTuple
 
 
 class Listed(NamedTuple):

@@ -27,7 +27,8 @@ line `PUT_RIGHT`. A mistake that no formula can show has a head alone.
 from __future__ import annotations
 
 from itertools import takewhile
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 PUT_RIGHT = "# ---- put right ----"
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Generic, NamedTuple, TypeVar
+from typing import Generic, TypeVar
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.records import NamedTuple
 
 T = TypeVar("T")
 

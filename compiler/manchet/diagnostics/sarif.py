@@ -6,9 +6,9 @@ Paths are relative to the bakery's folder (`%SRCROOT%`); columns count code poin
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.records import NamedTuple
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 

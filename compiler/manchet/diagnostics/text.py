@@ -13,10 +13,10 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Mapping
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.terminal import show, width
+from manchet.records import NamedTuple
 
 WIDEST = 120
 """Columns of a quoted line; a longer one is quoted around its caret."""

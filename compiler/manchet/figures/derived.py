@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
 from manchet.batch.totals import Totals, stage_prefermented
@@ -27,6 +26,7 @@ from manchet.figures.water.water_figures import water_figures
 from manchet.figures.water.water_grid import water_of
 from manchet.formula.model import Formula, OverallLine, Portion, Way
 from manchet.larder.book import Larder
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import PREFERMENTS
 
 NOTHING = Fraction(0)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -34,6 +33,7 @@ from manchet.formula.shares import Drafts, Shares, is_flour, overruled_by, says
 from manchet.formula.with_overall import overall_way
 from manchet.formula.without_overall import asked_way
 from manchet.larder.book import Larder
+from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 

@@ -1,12 +1,12 @@
 """What a formula was asked to be beside what its file says: ingredients swapped, waits moved."""
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.ranges import Range
+from manchet.records import NamedTuple
 
 OPTION = "--swap"
 """The place of a swap that was asked for with the command."""

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.suggest import fold
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import Booking
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 
 
 class Leaf(NamedTuple):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -16,6 +15,7 @@ from manchet.formula.naming import Meaning, Names
 from manchet.formula.picture import Picture
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
+from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.mistakes.faults import reported
 from manchet.syntax.nodes import Entry

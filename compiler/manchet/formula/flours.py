@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
@@ -13,6 +12,7 @@ from manchet.formula.percents import percent
 from manchet.formula.shares import is_flour
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 
 
 class Overall(NamedTuple):

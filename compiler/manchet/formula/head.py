@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -13,6 +12,7 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Makes
 from manchet.formula.percents import percent
 from manchet.quantities.units import UNITS
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry

@@ -5,11 +5,10 @@ Names are bound and percentages resolved to exact shares; it is not yet of any s
 Shares are grams per gram of all flour; masses are grams; times seconds; temperatures degrees Celsius; all `Fraction`.
 """
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from enum import Enum
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.changed import Moved as Moved, Swapped as Swapped
@@ -17,6 +16,7 @@ from manchet.formula.nouns import same_noun
 from manchet.formula.picture import Picture
 from manchet.formula.ranges import Range as Range
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import KIND, NO_KIND, Kind
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -11,6 +10,7 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.nodes import Word
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED

@@ -1,8 +1,7 @@
 """A picture as a file names it. Apart from the model so that both stay small."""
 
-from typing import NamedTuple
-
 from manchet.diagnostics.diagnostic import Place
+from manchet.records import NamedTuple
 
 
 class Picture(NamedTuple):

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -12,6 +11,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
 from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN
 
 NOTHING = Fraction(0)

@@ -1,9 +1,10 @@
 """A figure of the file with its ends."""
 
-# No postponed annotations here: as strings they would make this class half as costly again at each start.
+from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 
 class Range(NamedTuple):

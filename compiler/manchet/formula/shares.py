@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import Booking, OverallLine, Stage
 from manchet.formula.portions import Filled
 from manchet.larder.book import Larder
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 ONE = Fraction(1)

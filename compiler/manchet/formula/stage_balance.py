@@ -7,9 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.formula.model import Portion, Step
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN
 
 NOTHING = Fraction(0)

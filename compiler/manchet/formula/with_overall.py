@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -27,6 +26,7 @@ from manchet.formula.shares import (
     says,
     stage_of,
 )
+from manchet.records import NamedTuple
 
 
 class _Apart(NamedTuple):

@@ -1,11 +1,11 @@
 """What stands in a kitchen: its temperatures, machines, tins and scales, as values."""
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.records import NamedTuple
 
 
 class Mixer(NamedTuple):

@@ -8,13 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 from itertools import pairwise
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
 from manchet.kitchen.model import Fall, Oven
 from manchet.larder.figures import shown
 from manchet.quantities.units import UNITS
+from manchet.records import NamedTuple
 from manchet.syntax.nodes import Amount
 
 

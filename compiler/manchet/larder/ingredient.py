@@ -1,12 +1,12 @@
 """What the larder knows of one ingredient."""
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.records import NamedTuple
 
 FLOUR_CLASSES = frozenset({"wheat flour", "rye flour", "other flour", "starch"})
 """Classes that count towards the 100 % unless an entry or a line overrules it."""

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.quantities.numbers import NUMBER, is_too_long, value_of
 from manchet.quantities.units import COMPOUNDS, LONG_FORMS, SPELLINGS, UNITS, steps_between
+from manchet.records import NamedTuple
 
 
 class Figure(NamedTuple):

@@ -9,7 +9,8 @@ practice).
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 
 class Unit(NamedTuple):

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.records import NamedTuple
 
 
 class SourceText(NamedTuple):

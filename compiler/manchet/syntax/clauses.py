@@ -3,10 +3,11 @@
 Every offset counts from the start of a line's body, so that equal lines share one parse.
 """
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 
 class Word(NamedTuple):

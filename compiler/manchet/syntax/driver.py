@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Any, NamedTuple
+from typing import Any
 
+from manchet.records import NamedTuple
 from manchet.syntax.tables import ACCEPT, Tables
 
 

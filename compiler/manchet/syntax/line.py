@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple
+from typing import Any
 
 from manchet.quantities.units import UNITS
+from manchet.records import NamedTuple
 from manchet.syntax import tables as t
 from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run

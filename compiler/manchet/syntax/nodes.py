@@ -4,10 +4,9 @@ A node holds offsets into its line's body, never into the file, so that equal li
 `Entry` ties a node to its line and to the lines that stand one step deeper.
 """
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
-from typing import NamedTuple
-
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.clauses import (
     Amount as Amount,
@@ -347,7 +346,7 @@ class Entry(NamedTuple):
 
     line: Line
     node: Node | Unread
-    children: "tuple[Entry, ...]" = ()
+    children: tuple[Entry, ...] = ()
 
 
 class File(NamedTuple):

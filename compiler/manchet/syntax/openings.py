@@ -5,11 +5,11 @@ line stands decides which first words count: `flour` opens a setting in a kitche
 words and a kitchen's things have tables of their own in `vocabulary`; here they are put together with all other words.
 """
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.syntax import phrases as p
 from manchet.syntax.phrases import Phrases
 from manchet.syntax.tokens import Raw

@@ -6,7 +6,7 @@ read as: both Englishes are read, one is kept.
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from manchet.records import NamedTuple
 
 
 class Phrase(NamedTuple):

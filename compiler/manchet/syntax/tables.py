@@ -6,9 +6,10 @@ lark turns the grammar into tables; it is imported only for that. `python -m man
 from __future__ import annotations
 
 import os
-from typing import Any, NamedTuple
+from typing import Any
 
 import manchet.grammar  # type: ignore[import-not-found,unused-ignore]
+from manchet.records import NamedTuple
 
 ACCEPT = 0
 

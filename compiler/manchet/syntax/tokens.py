@@ -4,10 +4,10 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.quantities.reading import figure_at
 from manchet.quantities.units import UNITS
+from manchet.records import NamedTuple
 
 
 class Raw(NamedTuple):

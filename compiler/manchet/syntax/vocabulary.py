@@ -5,9 +5,9 @@ Everybody else asks the row or the column: `step.verb in IN_OVEN`, `stage.word i
 that open all other lines are in `openings`.
 """
 
-# No postponed annotations here: as strings they would make these classes half as costly again at each start.
+from __future__ import annotations
 
-from typing import NamedTuple
+from manchet.records import NamedTuple
 
 # ==== verbs ========================================================================================
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 from datetime import date, datetime, time, timedelta
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 

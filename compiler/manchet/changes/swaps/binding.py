@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from manchet.changes.swaps.lines import Bench
 from manchet.changes.swaps.swapping import swapped
@@ -13,6 +12,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Swapped
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.line import read_line

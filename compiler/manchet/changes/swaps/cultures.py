@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.changes.rewriting import taken_out
 from manchet.changes.swaps.fallen import Written, given, raised_by, rebased, takes, without_stages, written
@@ -30,6 +29,7 @@ from manchet.formula.block import is_dough
 from manchet.formula.model import Booking, Formula, Stage, Swapped, Way
 from manchet.formula.percents import percent
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry

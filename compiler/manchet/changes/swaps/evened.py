@@ -8,12 +8,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.changes.swaps.lines import SOAKED, times
 from manchet.diagnostics.suggest import fold
 from manchet.formula.draft import stage_key
 from manchet.formula.model import Formula, Way
+from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 

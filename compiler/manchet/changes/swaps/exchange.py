@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 
 
 class Exchange(NamedTuple):

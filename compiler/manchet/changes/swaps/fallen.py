@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.changes.rewriting import taken_out
 from manchet.changes.swaps.evened import evened
@@ -29,6 +28,7 @@ from manchet.formula.block import is_dough
 from manchet.formula.draft import stage_key
 from manchet.formula.model import Booking, Formula, Stage, Way
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 from manchet.syntax.vocabulary import PREFERMENTS

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.larder.book import Larder
 from manchet.larder.densities import weight_of
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Amount, Entry, Word
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.changes.swaps.cultures import culture_for_yeast, yeast_for_culture
 from manchet.changes.swaps.exchange import Asking, Asks, Exchange
@@ -19,6 +18,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.model import Formula, Swapped, Way
 from manchet.formula.naming import Names
 from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry

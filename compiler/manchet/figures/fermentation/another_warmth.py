@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.figures.fermentation.yeast_rate import (
     BAKERS,
@@ -20,6 +19,7 @@ from manchet.figures.fermentation.yeast_rate import (
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Range, Stage, Step
 from manchet.quantities.printing import decimal, rounded
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BY_LEAVEN
 
 AROUND = (-4, -2, 2, 4)

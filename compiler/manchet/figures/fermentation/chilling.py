@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import Batch
 from manchet.batch.work import Work, once
@@ -17,6 +16,7 @@ from manchet.figures.fermentation.yeast_rate import NOTHING, Leaven, holds, pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Stage, Step
 from manchet.quantities.printing import decimal, rounded
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BY_LEAVEN, IN_FRIDGE
 
 STEP = Fraction(600)

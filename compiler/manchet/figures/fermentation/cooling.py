@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 
 SPECIFIC = Fraction("2.8")
 """kJ/kg K, a dough of 65 % water: from flour 1.8 and water 4.19 (Geankoplis, appendix A.4)."""

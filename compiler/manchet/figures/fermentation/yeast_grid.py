@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from math import isqrt
-from typing import NamedTuple
 
 from manchet.batch.work import Work, once
 from manchet.figures.fermentation.another_warmth import MOST_MOVED, Waiting, leavens_of, mean_pace
@@ -17,6 +16,7 @@ from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Moved, Portion, Range, Stage, Step
 from manchet.quantities.printing import decimal, rounded
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BY_LEAVEN, SLOWED_BY_COLD
 
 STEP = Fraction(2)

@@ -10,7 +10,8 @@ It is a fraction of polynomials, so what it says is exact here; what it says of 
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 

@@ -1,10 +1,11 @@
 """One threshold."""
 
-# No postponed annotations here: as strings they would make the class half as costly again at each start.
+from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 
 class Limit(NamedTuple):

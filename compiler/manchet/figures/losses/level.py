@@ -6,7 +6,6 @@ from bisect import bisect_left
 from collections.abc import Sequence
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.diagnostics.suggest import fold
@@ -15,6 +14,7 @@ from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Vessel
 from manchet.kitchen.tin_volume import tapered
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import ONE_PIECE
 
 GRAMS_PER_MILLILITRE = DENSITY / 1000

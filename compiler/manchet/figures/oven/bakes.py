@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work, once
@@ -14,6 +13,7 @@ from manchet.figures.oven.floor import load_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Oven
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 
 NOTHING = Fraction(0)

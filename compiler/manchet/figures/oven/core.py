@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.figures.figure import Figure
 from manchet.formula.model import Formula, Step
+from manchet.records import NamedTuple
 
 
 class Core(NamedTuple):

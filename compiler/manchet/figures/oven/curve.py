@@ -9,10 +9,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 from itertools import pairwise
-from typing import NamedTuple
 
 from manchet.formula.model import Formula, Range, Step
 from manchet.kitchen.model import Fall, Kitchen, Oven
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 
 NEAR = Fraction(10)

@@ -8,7 +8,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 from math import isqrt
-from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.tins import tin_called
@@ -17,6 +16,7 @@ from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Floor, Oven
 from manchet.quantities.printing import decimal
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import GATHERS
 
 GAP = Fraction(20)

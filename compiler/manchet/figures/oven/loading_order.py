@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.figures.oven.bakes import Bake
 from manchet.figures.oven.loading_plan import Plan, full_load, lost_from, planned
 from manchet.kitchen.model import Oven
+from manchet.records import NamedTuple
 
 STEP = Fraction(5)
 """Degrees Celsius a floor's thermometer is read to. Our rule."""

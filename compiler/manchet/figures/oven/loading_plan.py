@@ -9,11 +9,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
-from typing import NamedTuple
 
 from manchet.figures.oven.bakes import Bake
 from manchet.figures.oven.curve import Window, heat_at, hours_to
 from manchet.kitchen.model import Oven
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 HOUR = 3600

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.work import Work, once
 from manchet.figures.water.friction import Friction, friction_of
@@ -21,6 +20,7 @@ from manchet.figures.water.mix_inputs import MixInput, Surroundings, mix_inputs,
 from manchet.formula.model import Range, Stage, Step
 from manchet.kitchen.model import Mixer
 from manchet.larder.book import Larder
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import ENDS_MIXING
 
 NOTHING = Fraction(0)

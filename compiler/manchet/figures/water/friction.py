@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.figures.figure import Given
 from manchet.figures.mixing.turns import by_machine, measured_turns, turns_of
@@ -16,6 +15,7 @@ from manchet.figures.water.heat import DRY, PLAIN_WATER, WATER
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Mixer
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 
 MEASURED_WITHIN = Fraction(1)
 """Celsius by which a measured mix and today's may differ. Our rule: a hand thermometer, another flour, another load."""

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.work import Work, once
 from manchet.figures.fermentation.cooling import Warmth, exactly, stood
@@ -14,6 +13,7 @@ from manchet.kitchen.model import Kitchen
 from manchet.larder.book import DRY_BELOW
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BOILS, COOLS_BY_ITSELF
 
 NOTHING = Fraction(0)

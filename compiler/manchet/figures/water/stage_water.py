@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.work import Work, once
 from manchet.figures.figure import Figure, Given
@@ -14,6 +13,7 @@ from manchet.figures.water.mix_inputs import Surroundings, surroundings
 from manchet.figures.water.water_grid import BOILING
 from manchet.formula.model import Stage
 from manchet.quantities.printing import decimal, rounded
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import HOT_WATER
 
 

@@ -8,13 +8,13 @@ it is warmer the two part, since the rule lets flour and room count as much as w
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import Batch
 from manchet.batch.work import Work, once
 from manchet.figures.water.dough_temperature import Balance, Estimate, balance_of
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import HOTTER, MixInput, surroundings
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import PREFERMENTS
 
 STEP = Fraction(4)

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import LINE, THIN, Art, line, n, path_of, words
 
 

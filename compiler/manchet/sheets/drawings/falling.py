@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import LINE, THIN, Art, box, line, n, path_of, words
 
 WIDTH, LEFT, RIGHT = 860.0, 205.0, 842.0

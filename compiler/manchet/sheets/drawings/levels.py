@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from math import sqrt
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, breadth, line, n, words
 
 MIDDLE, RIGHT = 40.0, 81.0

@@ -10,7 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from html import escape
 from math import ceil, hypot
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 FACE = "Source Sans, Source Sans 3, Source Sans Pro, Liberation Sans, Arial, sans-serif"
 LINE, THIN = 1.8, 0.9

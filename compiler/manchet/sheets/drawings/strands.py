@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from math import cos, hypot, pi, sin
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import THIN, Art, line, n, path_of, tube
 
 

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from manchet.batch.scales import System
+from manchet.records import NamedTuple
 
 
 class House(NamedTuple):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from manchet.records import NamedTuple
 
 
 class Issue(NamedTuple):

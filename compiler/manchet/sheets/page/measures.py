@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import datetime
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.scales import System
 from manchet.formula.model import Range
 from manchet.quantities import printing
 from manchet.quantities.units import INCH, POUND, in_fahrenheit
+from manchet.records import NamedTuple
 from manchet.sheets.page.house import House
 from manchet.sheets.page.words import Words
 

@@ -6,7 +6,9 @@ import contextlib
 import os
 import sys
 from collections.abc import Iterator
-from typing import TYPE_CHECKING, Any, NamedTuple
+from typing import TYPE_CHECKING, Any
+
+from manchet.records import NamedTuple
 
 if TYPE_CHECKING:
     import logging

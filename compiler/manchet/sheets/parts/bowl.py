@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.tubs import goes_whole, leaves_some
 from manchet.batch.weighed_table import Table, WeighedLine, part_of
@@ -12,6 +11,7 @@ from manchet.batch.weighing import NOTABLE, weighings
 from manchet.batch.work import Work
 from manchet.figures.water.stage_water import StageWater
 from manchet.formula.model import Booking, Goes
+from manchet.records import NamedTuple
 from manchet.sheets.page.measures import LIGHT, OUNCE, Measures, Weight
 from manchet.sheets.parts.views import WeighRow
 from manchet.sheets.parts.water import stage_water_note

@@ -5,7 +5,9 @@ A view holds no number to reckon with and no name to look up. The same view is w
 
 from __future__ import annotations
 
-from typing import Literal, NamedTuple
+from typing import Literal
+
+from manchet.records import NamedTuple
 
 
 class Fact(NamedTuple):

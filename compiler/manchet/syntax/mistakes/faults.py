@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import remarks_of, report
+from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.tokens import Raw
 

@@ -6,13 +6,13 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 from fractions import Fraction
 from math import floor
-from typing import NamedTuple
 
 from manchet.batch.scales import System
 from manchet.batch.work import Work, once
 from manchet.formula.model import Range, Who
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 from manchet.timing.card.before import before_you_go
 from manchet.timing.card.clashes import clashes_of
 from manchet.timing.card.falling import with_floors

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import datetime
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import Batch
 from manchet.batch.work import Work
@@ -13,6 +12,7 @@ from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Oven
+from manchet.records import NamedTuple
 from manchet.timing.card.values import Clash, Row
 from manchet.timing.jobs.places import mixer_of
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import datetime
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.curve import after, hours_to
 from manchet.figures.oven.loading_plan import drop_of, full_load
 from manchet.kitchen.model import Oven
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.card.values import Floor, Row
 

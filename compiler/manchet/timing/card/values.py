@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from datetime import datetime
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.far_from_written import FarStep
 from manchet.formula.model import Moved, Range, Step, Swapped, Who
+from manchet.records import NamedTuple
 
 
 class Gives(NamedTuple):

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Kitchen, Mixer
+from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 

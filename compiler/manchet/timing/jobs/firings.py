@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.figures.oven.curve import floor_heat, heat_at, oven_of, wanted, window
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Kitchen, Oven
+from manchet.records import NamedTuple
 from manchet.timing.jobs.network import Job
 
 HOUR = 3600

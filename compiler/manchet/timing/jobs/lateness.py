@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.timing.jobs.network import Job
 from manchet.timing.jobs.schedule import ZERO, begins_bake, followers_of, waits
 

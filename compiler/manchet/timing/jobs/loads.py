@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import holds_of, loads_of
 from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 
 RECOVER = "recover"

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.mixes import Mixes
 from manchet.batch.model import StageBatch
@@ -17,6 +16,7 @@ from manchet.batch.work import Work
 from manchet.formula.model import Stage, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Mixer
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN
 from manchet.timing.jobs.durations import Length, length_of
 from manchet.timing.jobs.loads import Doing, in_loads

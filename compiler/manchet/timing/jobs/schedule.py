@@ -6,8 +6,8 @@ All times are seconds from the first job of all, exact. Nothing here knows a clo
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BAKES
 from manchet.timing.jobs.network import Job
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.formula.model import Range
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal, rounded
 from manchet.quantities.units import MEASURES, in_fahrenheit
+from manchet.records import NamedTuple
 from manchet.sheets.page.measures import NBSP, Measures
 
 FAN_LESS = Fraction(20)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
-from typing import Any, NamedTuple
+from typing import Any
 
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 from manchet.sheets.forms.handout.view import HomeStage, HomeWay
 from manchet.sheets.parts.views import WeighRow
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.pieces import added_after_dividing
@@ -13,6 +12,7 @@ from manchet.batch.work import Work
 from manchet.formula.model import Formula, Step
 from manchet.formula.nouns import counted
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 from manchet.sheets.forms.handout.floor_plans import tray_plan
 from manchet.sheets.forms.handout.oven import home_oven
 from manchet.sheets.forms.handout.view import HomeStep, HomeWay

@@ -5,8 +5,8 @@ from __future__ import annotations
 from bisect import bisect_left
 from datetime import datetime, timedelta
 from itertools import pairwise
-from typing import NamedTuple
 
+from manchet.records import NamedTuple
 from manchet.sheets.forms.timing_card.view import DayBar, DayLane, DayPicture, HourMark, InkKey
 from manchet.sheets.page.measures import Measures
 from manchet.syntax.vocabulary import COLD

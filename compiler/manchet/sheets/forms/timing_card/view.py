@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from typing import Literal, NamedTuple
+from typing import Literal
 
+from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
 from manchet.sheets.parts.views import Fact
 

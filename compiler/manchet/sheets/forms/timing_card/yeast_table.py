@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.batch.dilution import LEAST_READINGS, RATIOS, READINGS
 from manchet.batch.scales import System, reading_of
 from manchet.figures.fermentation.yeast_grid import Cell, YeastGrid
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import rounded
+from manchet.records import NamedTuple
 from manchet.sheets.forms.timing_card.view import YeastCell, YeastRow, YeastTable
 from manchet.sheets.page.measures import Measures
 
