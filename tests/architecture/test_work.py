@@ -11,7 +11,7 @@ PARTS = {"Formula", "Order", "Batch", "Kitchen", "Larder"}
 
 MAKERS = {
     "batch/work.py": {"__init__", "work_of"},
-    "batch/sizing.py": {"sized"},
+    "batch/sizing.py": {"size_batch"},
     "batch/batching.py": {"batch_of"},
     "batch/mixes.py": {"mixes_of"},
     "batch/totals.py": {"totals_of"},

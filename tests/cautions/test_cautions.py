@@ -10,7 +10,7 @@ from works import bakery_of, work_in
 import manchet.cautions
 from manchet.cautions.caution import DEFERS, Caution
 from manchet.cautions.hazards import HAZARDS
-from manchet.cautions.house import card_of
+from manchet.cautions.house import house_hazards
 from manchet.cautions.registry import cautions_of
 from manchet.kitchen.model import PLAIN
 
@@ -160,8 +160,8 @@ def test_the_house_stands_on_one_card() -> None:
     found = {k: c for k, c in cautions(quiet("autolyse-half-hour") + wood).items() if c.of == "house"}
     assert {"smoke-and-monoxide", "oven-steam", "raw-dough", "moving-machines"} <= set(found)
     assert all(c.stage == "" for c in found.values())
-    assert "smoke-and-monoxide" not in {c.name for c in card_of(PLAIN)}
-    assert {"raw-dough", "blades", "lifting"} <= {c.name for c in card_of(PLAIN)}
+    assert "smoke-and-monoxide" not in {c.name for c in house_hazards(PLAIN)}
+    assert {"raw-dough", "blades", "lifting"} <= {c.name for c in house_hazards(PLAIN)}
 
 
 def test_warnings_come_first_and_the_house_last() -> None:

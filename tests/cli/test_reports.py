@@ -11,7 +11,7 @@ from jsonschema import Draft202012Validator
 from manchet.cli.reporting import from_here
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.json_form import document
-from manchet.diagnostics.sarif import Rule, document as sarif
+from manchet.diagnostics.sarif import SarifRule, document as sarif
 from manchet.diagnostics.terminal import show, width
 from manchet.diagnostics.text import COLOURED, WIDEST, full, short, summary
 
@@ -245,7 +245,7 @@ SARIF = {
 
 
 def test_sarif_keeps_to_the_standard() -> None:
-    value = json.loads(sarif(some(), "1.0", lambda name: Rule("title", "text") if "salt" in name else None))
+    value = json.loads(sarif(some(), "1.0", lambda name: SarifRule("title", "text") if "salt" in name else None))
     Draft202012Validator(SARIF).validate(value)
     (run,) = value["runs"]
     rules = run["tool"]["driver"]["rules"]

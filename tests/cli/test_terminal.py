@@ -15,7 +15,7 @@ import pytest
 from cli.transcripts import manchet, scene
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
-from manchet.diagnostics.text import COLOURED, full, wrapped
+from manchet.diagnostics.text import COLOURED, full, wrap
 from manchet.intake.starter import starter
 from manchet.workspace import building
 
@@ -49,7 +49,7 @@ def on_a_terminal(*words: str, columns: int) -> str:
 
 
 def test_a_long_sentence_is_broken_at_spaces_and_a_name_never() -> None:
-    said = wrapped("a.bake:1:1: error: one two three [a-name-in-brackets-that-is-long]", 24, "  ")
+    said = wrap("a.bake:1:1: error: one two three [a-name-in-brackets-that-is-long]", 24, "  ")
     assert said.split("\n") == ["a.bake:1:1: error: one", "  two three", "  [a-name-in-brackets-that-is-long]"]
 
 

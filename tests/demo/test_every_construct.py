@@ -13,7 +13,7 @@ from manchet.source.text import SourceText
 from manchet.syntax import nodes
 from manchet.syntax.line import read_line, weight_at
 from manchet.syntax.nodes import Entry
-from manchet.syntax.openings import OPENINGS, RESERVED, UNLESS_WEIGHED, WORK, WORKS, Line, lines, opening_of
+from manchet.syntax.openings import OPENINGS, RESERVED, UNLESS_WEIGHED, WORK, WORKS, OpeningLine, lines, opening_of
 from manchet.syntax.parser import parse
 from manchet.syntax.tokens import pieces
 
@@ -125,7 +125,7 @@ def _forms() -> frozenset[str]:
         for top in file.entries:
             if isinstance(top.node, nodes.BlockHead):
                 found.add(top.node.word)
-                if sum(isinstance(entry.node, nodes.Makes) for entry in top.children) > 1:
+                if sum(isinstance(entry.node, nodes.MakesNode) for entry in top.children) > 1:
                     found.add("several makes lines")
             if isinstance(top.node, nodes.StageHead):
                 found.add("a stage in column 0")
@@ -145,7 +145,7 @@ def _of_node(entry: Entry) -> Iterator[str]:
                 yield "a named stage"
             if not entry.children:
                 yield "a heading with nothing under it"
-        case nodes.Makes(number, _, _, state, tin):
+        case nodes.MakesNode(number, _, _, state, tin):
             yield "makes in a tin" if tin else f"makes at {state}"
             if number is None:
                 yield "makes a bare weight"
@@ -155,7 +155,7 @@ def _of_node(entry: Entry) -> Iterator[str]:
             yield f"status {word.text}"
         case nodes.Allow(_, _, always):
             yield "always allow" if always else "allow"
-        case nodes.Material() as material:
+        case nodes.MaterialNode() as material:
             yield from _of_material(material)
         case nodes.HoldBack(items):
             yield "hold back"
@@ -167,9 +167,9 @@ def _of_node(entry: Entry) -> Iterator[str]:
                 ("in additions", "as needed", "up to"), (add.additions, add.as_needed, add.up_to), strict=True
             ) if said)  # fmt: skip
             yield from (item.basis and f"of {item.basis}" for item in add.items)
-        case nodes.Keep(how, _, _):
+        case nodes.KeepNode(how, _, _):
             yield f"keep {how}"
-        case nodes.Step() as step:
+        case nodes.StepNode() as step:
             yield from _of_step(step)
         case nodes.ClauseLine():
             yield "clauses on a line of their own"
@@ -179,7 +179,7 @@ def _of_node(entry: Entry) -> Iterator[str]:
             pass
 
 
-def _of_material(material: nodes.Material) -> Iterator[str]:
+def _of_material(material: nodes.MaterialNode) -> Iterator[str]:
     yield "a per cent" if material.amount.unit == "%" else "a weight"
     yield f"of {material.basis}"
     if material.amount.unit == "g" and material.name.text == "levain":
@@ -194,7 +194,7 @@ def _of_material(material: nodes.Material) -> Iterator[str]:
         yield "to taste"
 
 
-def _of_step(step: nodes.Step) -> Iterator[str]:
+def _of_step(step: nodes.StepNode) -> Iterator[str]:
     yield f"verb {step.verb.text}"
     for clause in step.clauses:
         match clause:
@@ -204,7 +204,7 @@ def _of_step(step: nodes.Step) -> Iterator[str]:
                 yield f"{step.verb.text} turns"
             case nodes.As():
                 yield f"{step.verb.text} as"
-            case nodes.Applied(_, _, _, onto) if onto:
+            case nodes.AppliedClause(_, _, _, onto) if onto:
                 yield f"{step.verb.text} {onto}"
             case _:
                 pass
@@ -248,7 +248,7 @@ def _of_value(value: Any) -> Iterator[str]:
             yield "at a time"
         case nodes.Loses():
             yield "loses"
-        case nodes.Applied(_, _, per, _):
+        case nodes.AppliedClause(_, _, per, _):
             yield per
         case _:
             pass
@@ -269,7 +269,7 @@ def test_every_kind_of_line_and_clause(kind: str) -> None:
 
 
 @every(OPENED, at_least=150)
-def test_every_word_that_opens_a_line(line: Line) -> None:
+def test_every_word_that_opens_a_line(line: OpeningLine) -> None:
     """In one of the contexts in which it may stand: `flour` in a kitchen is not the ingredient."""
     contexts = (*WORK, UNLESS_WEIGHED) if line.token == "VERB" else line.under
     assert any((context, line.token, line.called) in _opened() for context in contexts)

@@ -10,7 +10,7 @@ from works import bakery_of, first_work
 from manchet.figures.water.friction import friction_of
 from manchet.figures.water.heat import WETTING
 from manchet.figures.water.ice import ALL_ICE, ice_added, ice_in
-from manchet.figures.water.water_grid import Water, water_of
+from manchet.figures.water.water_grid import DoughWater, water_of
 from manchet.kitchen.model import Mixer
 
 LOAF = """\
@@ -62,7 +62,7 @@ kitchen Back room
 USUAL = {"water": 68, "poolish": 20, "ripe": 20, "line": "", "slow": 5, "dough": 25}
 
 
-def water(room: int = 21, flour: int = 20, tap: int = 12, kitchen: bool = True, **formula: object) -> Water | None:
+def water(room: int = 21, flour: int = 20, tap: int = 12, kitchen: bool = True, **formula: object) -> DoughWater | None:
     text = LOAF.format(**{**USUAL, **formula}).replace("    \n", "")
     if kitchen:
         text += KITCHEN.format(room=room, flour=flour, tap=tap)

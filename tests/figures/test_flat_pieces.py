@@ -9,7 +9,7 @@ from works import first_work
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
-from manchet.figures.oven.floor import across, across_flat, lies, load_of, thickness
+from manchet.figures.oven.floor import across, across_flat, footprint, load_of, thickness
 
 TEXT = """\
 formula Round
@@ -63,7 +63,7 @@ def test_a_round_of_260_grams_at_3_mm_is_32_cm_wide() -> None:
     """260 g at 1.1 kg/l are 236.4 ml; 3 mm thick that is a disc of 788 cm2."""
     assert across_flat(Fraction(260), Fraction(3)) == 316
     work = rounds_after("roll out to 3 mm")
-    one = lies(work, work.batch.pieces[0])
+    one = footprint(work, work.batch.pieces[0])
     assert one is not None and (one.wide, one.deep) == (316, 316)
 
 
@@ -81,5 +81,5 @@ def test_fewer_go_into_a_load_everywhere() -> None:
 def test_a_thick_one_rises_as_wide_as_any() -> None:
     """Scones rolled out to 20 mm: what they are when baked counts."""
     work = rounds_after("roll out to 30 mm")
-    one = lies(work, work.batch.pieces[0])
+    one = footprint(work, work.batch.pieces[0])
     assert one is not None and one.wide == across(work.batch.pieces[0].grams) == 127

@@ -9,14 +9,14 @@ from hypothesis import given, strategies as st
 
 from manchet.batch.model import PieceBatch
 from manchet.diagnostics.diagnostic import Place
-from manchet.figures.losses.level import NOWHERE, Stands, level_of, standing
+from manchet.figures.losses.level import NOWHERE, Stands, dough_levels, level_of
 from manchet.formula.model import Step, Who
 from manchet.kitchen.model import Kitchen, Vessel
-from manchet.kitchen.tin_volume import tapered
+from manchet.kitchen.tin_volume import tapered_volume
 
 F = Fraction
 BOX = Vessel("tin", "box", F(2500), 1, (F(250), F(100)), (F(250), F(100)), F(100))
-SLOPING = Vessel("tin", "long tin", tapered((F(246), F(92)), (F(232), F(78)), F(95)), 1, (F(246), F(92)), (F(232), F(78)), F(95))  # fmt: skip
+SLOPING = Vessel("tin", "long tin", tapered_volume((F(246), F(92)), (F(232), F(78)), F(95)), 1, (F(246), F(92)), (F(232), F(78)), F(95))  # fmt: skip
 NO_PLACE = Place("", 1, 1, 1, 1)
 
 
@@ -52,7 +52,7 @@ def test_more_dough_stands_higher_and_fills_what_it_should(one: int, other: int)
     if more < 1:
         high = more * 95
         rim = tuple(f + (r - f) * high / 95 for r, f in zip((F(246), F(92)), (F(232), F(78)), strict=True))
-        volume = tapered((rim[0], rim[1]), (F(232), F(78)), high)
+        volume = tapered_volume((rim[0], rim[1]), (F(232), F(78)), high)
         wanted = F(max(one, other)) / F("1.1")
         assert wanted <= volume < wanted + 23, "to the next millimetre, of 246 x 92 at most"
 
@@ -66,7 +66,7 @@ def test_where_the_pieces_stand_step_by_step() -> None:
     steps = [step("shape"), step("place", "Box", "seam down"), step("prove"), step("turn out"), step("bake"),
              step("place", "wicker", "seam up"), step("place", "bread pan"), step("place", "black tray")]  # fmt: skip
     loaf = PieceBatch(F(2), "loaves", F(900), None, "")
-    found = standing(steps, "", [loaf], kitchen)
+    found = dough_levels(steps, "", [loaf], kitchen)
     assert [one.word for one in found] == ["", "tin", "tin", "", "", "basket", "tin", ""]
     assert [one.seam for one in found] == ["", "down", "down", "", "", "up", "", ""]
     assert found[2].vessel == BOX and found[6].vessel is None and {one.grams for one in found} == {F(900)}
@@ -75,7 +75,7 @@ def test_where_the_pieces_stand_step_by_step() -> None:
 def test_the_tin_that_the_head_names_and_pieces_of_two_weights() -> None:
     kitchen = Kitchen("House", vessels=(BOX,))
     tinned = PieceBatch(F(2), "loaves", F(900), None, "box")
-    assert standing([step("prove")], "", [tinned], kitchen)[0] == Stands("tin", BOX, F(900))
+    assert dough_levels([step("prove")], "", [tinned], kitchen)[0] == Stands("tin", BOX, F(900))
     rolls = PieceBatch(F(9), "rolls", F(60), None, "")
-    assert standing([step("prove")], "", [tinned, rolls], kitchen)[0] == Stands(), "nobody knows which is meant"
-    assert standing([step("prove")], "roll", [tinned, rolls], kitchen)[0] == Stands(grams=F(60))
+    assert dough_levels([step("prove")], "", [tinned, rolls], kitchen)[0] == Stands(), "nobody knows which is meant"
+    assert dough_levels([step("prove")], "roll", [tinned, rolls], kitchen)[0] == Stands(grams=F(60))

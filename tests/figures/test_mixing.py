@@ -4,7 +4,7 @@ from fractions import Fraction
 
 import pytest
 
-from manchet.batch.mixes import load
+from manchet.batch.mixes import mixer_load
 from manchet.figures.mixing.turns import measured_turns, speed
 from manchet.kitchen.model import Mixer
 
@@ -15,15 +15,15 @@ from manchet.kitchen.model import Mixer
 )
 def test_loads_of_planetary_mixers_of_ten_and_twenty_litres(stated: str, water: str, printed: str) -> None:
     """Metcalfe manuals. Their 60 litre figures, 26 kg and then 30 of the stiffer dough, cannot both be right."""
-    found = load(Mixer("m", most_grams=Fraction(stated)), Fraction(water))
+    found = mixer_load(Mixer("m", most_grams=Fraction(stated)), Fraction(water))
     assert found is not None and abs(found - Fraction(printed)) < Fraction(5, 100)
 
 
 def test_a_stiffer_dough_never_gets_a_larger_load() -> None:
     mixer = Mixer("m", most_grams=Fraction(1000))
-    loads = [load(mixer, Fraction(water, 100)) or Fraction(0) for water in range(40, 90)]
+    loads = [mixer_load(mixer, Fraction(water, 100)) or Fraction(0) for water in range(40, 90)]
     assert loads == sorted(loads) and loads[0] == 600 and loads[-1] == 1000
-    assert load(Mixer("m"), Fraction(1, 2)) is None
+    assert mixer_load(Mixer("m"), Fraction(1, 2)) is None
 
 
 def test_a_mixer_that_says_nothing_turns_like_a_spiral() -> None:

@@ -10,7 +10,7 @@ from loaves import PLAIN_LOAF, vary
 from works import bakery_of, first_work, work_in, works
 
 from manchet.figures.derived import figures_of
-from manchet.figures.oven.curve import after, hours_to, wanted, window
+from manchet.figures.oven.curve import heat_after, hours_to, wanted_heats, window
 from manchet.formula.model import Range
 from manchet.kitchen.model import Fall
 from manchet.workspace import bakery
@@ -38,7 +38,7 @@ def test_the_oven_of_new_zealand(celsius: int, slow: float, fast: float) -> None
     for curve, hours in ((SLOW, slow), (FAST, fast)):
         found = hours_to(curve, Fraction(celsius))
         assert found is not None and float(found) == pytest.approx(hours, abs=0.01)
-        assert after(curve, Fraction(250), found) == celsius
+        assert heat_after(curve, Fraction(250), found) == celsius
 
 
 def test_what_that_oven_bakes_when() -> None:
@@ -57,21 +57,21 @@ def test_a_heavily_insulated_oven() -> None:
 
 def test_what_nobody_measured_is_not_said() -> None:
     assert hours_to(SLOW, Fraction(260)) is None
-    assert after(SLOW, Fraction(260), Fraction(1)) is None
+    assert heat_after(SLOW, Fraction(260), Fraction(1)) is None
     assert window(SLOW, heat(260, 270)) is None
     assert hours_to((), Fraction(200)) is None
     assert window(SLOW, heat(240, 270)) == (0, 1)  # hot enough from the first moment we know of
 
 
 def test_a_single_heat_leaves_ten_degrees() -> None:
-    assert wanted(heat(230)) == (220, 240)
-    assert wanted(heat(230, 250)) == (230, 250)
-    assert wanted(Range(Fraction(230), None)) == (230, 240)
+    assert wanted_heats(heat(230)) == (220, 240)
+    assert wanted_heats(heat(230, 250)) == (230, 250)
+    assert wanted_heats(Range(Fraction(230), None)) == (230, 240)
 
 
 @given(st.integers(71, 250), st.integers(0, 40))
 def test_time_and_heat_invert(start: int, hours: int) -> None:
-    later = after(SLOW, Fraction(start), Fraction(hours))
+    later = heat_after(SLOW, Fraction(start), Fraction(hours))
     assert later is not None and later <= start
     begun, ended = hours_to(SLOW, Fraction(start)), hours_to(SLOW, later)
     assert begun is not None and ended is not None and ended - begun == hours

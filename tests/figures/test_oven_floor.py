@@ -8,7 +8,7 @@ from itertools import combinations
 import pytest
 from hypothesis import given, strategies as st
 
-from manchet.figures.oven.floor import GAP, Lies, Load, fullest, places
+from manchet.figures.oven.floor import GAP, FloorLoad, Footprint, fullest, places
 from manchet.kitchen.model import Floor
 
 
@@ -16,8 +16,8 @@ def floor(across: int, deep: int, is_round: bool = False) -> Floor:
     return Floor(Fraction(across), Fraction(deep), is_round)
 
 
-def piece(wide: int, deep: int) -> Lies:
-    return Lies(Fraction(wide), Fraction(deep))
+def piece(wide: int, deep: int) -> Footprint:
+    return Footprint(Fraction(wide), Fraction(deep))
 
 
 @pytest.mark.parametrize(
@@ -51,7 +51,7 @@ def test_the_fullest_is_no_less_than_either_way_and_nothing_overlaps(
     assert_apart(load, oven)
 
 
-def assert_apart(load: Load, oven: Floor) -> None:
+def assert_apart(load: FloorLoad, oven: Floor) -> None:
     for one, other in combinations(load.lie[:40], 2):
         aside, behind = abs(one.x - other.x), abs(one.y - other.y)
         assert aside >= load.piece.wide + GAP or behind >= load.piece.deep + GAP

@@ -10,9 +10,9 @@ from works import first_work
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.oven.bakes import Bake, Holds, bakes_of
-from manchet.figures.oven.curve import wanted
-from manchet.figures.oven.loading_order import by_heat, first_if_colder, ordered
-from manchet.figures.oven.loading_plan import Plan, full_load, planned, window_of
+from manchet.figures.oven.curve import wanted_heats
+from manchet.figures.oven.loading_order import by_heat, first_if_colder, loading_order
+from manchet.figures.oven.loading_plan import Plan, full_load, loading_plan, window_of
 from manchet.formula.model import Heat, Range, Step, Who
 from manchet.kitchen.model import Fall, LoadTakes, Oven
 
@@ -42,7 +42,7 @@ def names(plan: Plan) -> list[str]:
 
 
 def test_each_waits_for_its_heat() -> None:
-    plan = ordered((bake("Soft", 190, 200), bake("Flat", 300, 320), bake("Lean", 230, 240)), oven())
+    plan = loading_order((bake("Soft", 190, 200), bake("Flat", 300, 320), bake("Lean", 230, 240)), oven())
     assert names(plan) == ["Flat", "Lean", "Soft"]
     assert [load.into.celsius for load in plan.loads] == [320, 240, 200]
     assert plan.loads[0].into.hours == Fraction(10, 18)
@@ -50,7 +50,7 @@ def test_each_waits_for_its_heat() -> None:
 
 def test_a_load_takes_its_part_by_its_dough() -> None:
     """Two loads of 20 and 10 at 15 C a full one; the second goes in four minutes after the first is out."""
-    plan = ordered((bake("Lean", 200, 240, pieces=30),), oven(15, recovers=4))
+    plan = loading_order((bake("Lean", 200, 240, pieces=30),), oven(15, recovers=4))
     first, second = plan.loads
     assert (first.pieces, second.pieces) == (20, 10)
     assert (first.into.celsius, first.out.celsius) == (240, 225)
@@ -62,40 +62,40 @@ def test_a_load_takes_its_part_by_its_dough() -> None:
 
 def test_what_says_its_own_loads_goes_in_and_out_without_a_stop() -> None:
     flat = bake("Flat", 200, 240, minutes=2, pieces=50)._replace(holds=Holds(20, "step"))
-    (load,) = ordered((flat,), oven(15, recovers=4)).loads
+    (load,) = loading_order((flat,), oven(15, recovers=4)).loads
     assert (load.of, load.pieces, load.out.hours - load.into.hours) == (1, 50, Fraction(6, 60))
 
 
 def test_by_a_load_that_was_weighed() -> None:
     weighed = oven()._replace(load_takes=LoadTakes(Fraction(30), Fraction(9_000)))
-    plan = ordered((bake("Lean", 200, 240),), weighed)
+    plan = loading_order((bake("Lean", 200, 240),), weighed)
     assert plan.loads[0].out.celsius == 240 - 60
 
 
 def test_what_comes_too_late_is_not_baked_cold() -> None:
-    plan = ordered((bake("Lean", 225, 240, pieces=60),), oven(15))
+    plan = loading_order((bake("Lean", 225, 240, pieces=60),), oven(15))
     assert [load.number for load in plan.loads] == [1, 2]
     assert [(one.number, one.of, one.into.celsius) for one in plan.late] == [(3, 3, 210)]
 
 
 def test_hotter_than_the_curve_begins() -> None:
-    plan = ordered((bake("Pizza", 400, 420), bake("Lean", 230, 240)), oven())
+    plan = loading_order((bake("Pizza", 400, 420), bake("Lean", 230, 240)), oven())
     assert [one.formula for one in plan.too_hot] == ["Pizza"]
     assert names(plan) == ["Lean"]
 
 
 def test_what_can_do_with_less_lets_another_go_first() -> None:
     wide, narrow = bake("Wide", 200, 280), bake("Narrow", 234, 240, pieces=2)
-    by_their_heat = planned(by_heat((wide, narrow)), oven(60), Fraction(18_000))
+    by_their_heat = loading_plan(by_heat((wide, narrow)), oven(60), Fraction(18_000))
     assert (names(by_their_heat), by_their_heat.lost) == (["Wide"], 1)
-    plan = ordered((wide, narrow), oven(60))
+    plan = loading_order((wide, narrow), oven(60))
     assert (names(plan), plan.lost) == (["Narrow", "Wide"], 0)
 
 
 def test_the_floor_colder_than_planned() -> None:
     """Under 230 C the lean loaf is late whatever is done; the soft one is lost too unless it goes in first."""
     lean, soft = bake("Lean", 230, 240), bake("Soft", 210, 225)
-    plan = ordered((lean, soft), oven(15))
+    plan = loading_order((lean, soft), oven(15))
     first = first_if_colder(plan, 0)
     assert first is not None and (first.under, first.bake.formula) == (225, "Soft")
     assert first_if_colder(plan, 1) is None
@@ -103,7 +103,7 @@ def test_the_floor_colder_than_planned() -> None:
 
 def test_windows_on_the_way_down() -> None:
     lean, soft = bake("Lean", 230, 240), bake("Soft", 190, 200)
-    plan = ordered((lean, soft), oven(15))
+    plan = loading_order((lean, soft), oven(15))
     open_, closed = window_of(plan.curve, lean) or (None, None)
     assert open_ == Fraction(80, 18) + Fraction(10, 12)
     assert closed is not None and closed < Fraction(80, 18) + Fraction(20, 12), "the load took it down sooner"
@@ -122,9 +122,9 @@ OVENS = st.builds(oven, st.sampled_from([None, 5, 20, 60]), st.sampled_from([Non
 
 @given(BAKES, OVENS)
 def test_nothing_goes_in_before_the_oven_has_fallen_to_it(bakes: list[Bake], mother: Oven) -> None:
-    plan = ordered(bakes, mother)
+    plan = loading_order(bakes, mother)
     for load in plan.loads:
-        least, most = wanted(load.bake.heat)
+        least, most = wanted_heats(load.bake.heat)
         assert least <= load.into.celsius <= most
         assert load.out.hours - load.into.hours == load.bake.seconds.likely / 3600
     for one, other in pairwise(plan.loads):
@@ -135,8 +135,8 @@ def test_nothing_goes_in_before_the_oven_has_fallen_to_it(bakes: list[Bake], mot
 
 @given(BAKES, OVENS)
 def test_the_order_is_never_worse_than_by_heat(bakes: list[Bake], mother: Oven) -> None:
-    plain = planned(by_heat(bakes), mother, full_load(bakes))
-    plan = ordered(bakes, mother)
+    plain = loading_plan(by_heat(bakes), mother, full_load(bakes))
+    plan = loading_order(bakes, mother)
     assert plan.lost <= plain.lost
     everything = sum(len(one.loads) for one in bakes)
     assert len(plan.loads) + len(plan.late) + sum(len(one.loads) for one in plan.too_hot) == everything
@@ -147,7 +147,7 @@ def test_a_load_that_takes_more_never_lets_more_be_baked(bakes: list[Bake], moth
     colder = mother._replace(load_takes=LoadTakes(Fraction(90)))
     order = by_heat(bakes)
     full = full_load(bakes)
-    first, second = planned(order[:1], mother, full), planned(order[:1], colder, full)
+    first, second = loading_plan(order[:1], mother, full), loading_plan(order[:1], colder, full)
     assert len(second.loads) <= len(first.loads)
 
 

@@ -7,7 +7,7 @@ from works import bakery_of, reports_of, work_in
 
 from manchet.checks.saying import fahrenheit
 from manchet.figures.water.mix_inputs import MixInput
-from manchet.figures.water.water_grid import Water, water_of
+from manchet.figures.water.water_grid import DoughWater, water_of
 
 RICH = """
 formula Rich loaf
@@ -63,7 +63,7 @@ USUAL = {
 }  # fmt: skip
 
 
-def water(**changed: str) -> Water:
+def water(**changed: str) -> DoughWater:
     bakery = bakery_of(RICH.format(**{**USUAL, **changed}))
     errors = [d for d in bakery.diagnostics if d.severity.value == "error"]
     assert not errors, errors

@@ -13,7 +13,7 @@ from works import bakery_of
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.batch.work import work_of
-from manchet.changes.waits import wanted
+from manchet.changes.waits import wanted_wait
 from manchet.figures.derived import figures_of
 from manchet.formula.model import Formula, Stage
 from manchet.kitchen.model import PLAIN
@@ -181,11 +181,11 @@ def test_flour_and_water_stay_as_they_are(hours: int, celsius: int) -> None:
     at_least=9,
 )  # fmt: skip
 def test_no_wait_is_read_from(text: str) -> None:
-    assert wanted(text) is None
+    assert wanted_wait(text) is None
 
 
 def test_a_name_of_several_words_and_fahrenheit() -> None:
-    asked = wanted("House poolish 16 h at 68 F")
+    asked = wanted_wait("House poolish 16 h at 68 F")
     assert asked is not None and (asked.name, asked.seconds, asked.celsius) == ("House poolish", 57600, 20)
 
 
@@ -258,7 +258,7 @@ def test_whatever_is_asked_it_is_moved_or_refused(name: str, much: str) -> None:
         assert len(found.formulas) == 1
         if found.refused:
             assert found.refused[0].message and found.refused[0].help
-        elif wanted(f"{name} {much}") is not None:
+        elif wanted_wait(f"{name} {much}") is not None:
             assert found.formulas[0].moved and wait_lines(
                 found.formulas[0].moved, Measures(House(), words_of("British"))
             )

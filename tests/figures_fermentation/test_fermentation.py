@@ -181,13 +181,15 @@ def test_hours_are_never_less_where_it_is_warm(at: list[Fraction]) -> None:
 def test_the_card_of_a_sourdough_that_came_out_warm() -> None:
     """No yeast but a culture's: by the model of a sour's yeast, 26 C is near its best and 22 C a fifth longer."""
     from manchet.batch.order import AS_WRITTEN
-    from manchet.batch.sizing import sized
+    from manchet.batch.sizing import size_batch
     from manchet.kitchen.model import PLAIN
     from manchet.timing.card.warmth import came_out_at
 
     text = TWO_LEAVENS.replace("    fresh yeast          1.0%\n", "")
     text = text.replace("white flour          100%", "white flour 75%\n    medium rye flour 25%")
-    batch = sized(formula_of(text.replace("everything else", "sour\n    everything else")), AS_WRITTEN, PLAIN).value
+    batch = size_batch(
+        formula_of(text.replace("everything else", "sour\n    everything else")), AS_WRITTEN, PLAIN
+    ).value
     assert batch is not None
     assert [(line.celsius, round(line.low / 60)) for line in came_out_at(batch)] == [
         (22, 145), (24, 128), (26, 120), (28, 120)

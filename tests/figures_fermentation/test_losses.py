@@ -12,17 +12,17 @@ from works import bakery_of, by_hand, formula_of, reports_of
 
 from manchet.batch.model import Batch
 from manchet.batch.order import AS_WRITTEN, Order
-from manchet.batch.sizing import sized
+from manchet.batch.sizing import size_batch
 from manchet.batch.usual_bake_loss import bake_loss_range, to_weigh_off
 from manchet.batch.work import Work, work_of
 from manchet.figures.losses.bake_loss import (
     bake_loss_of,
-    baked,
+    baked_weight,
     half_the_water,
-    kept,
     loss_figures,
     moisture,
     more_skin,
+    shelf_loss,
 )
 from manchet.formula.model import Formula, Range
 from manchet.kitchen.model import PLAIN
@@ -122,7 +122,8 @@ def test_half_the_water() -> None:
 def test_a_loaf_that_is_kept() -> None:
     """A 4 lb loaf (64 oz) loses 1.25 oz in 24 h, 5 oz in 48 h, 9 oz in 70 h: Goddard, grocers' guide."""
     ounces = [
-        None if (share := kept(Fraction(hours))) is None else float(share * 64) for hours in (0, 24, 36, 48, 70, 71)
+        None if (share := shelf_loss(Fraction(hours))) is None else float(share * 64)
+        for hours in (0, 24, 36, 48, 70, 71)
     ]
     assert ounces == [0, 1.25, 3.125, 5, 9, None]
 
@@ -154,8 +155,8 @@ def test_dough_weighed_off_comes_out_as_wanted(wanted: Fraction, one: Fraction, 
     loss = Range(min(one, other), max(one, other))
     dough = to_weigh_off(wanted, loss)
     assert dough.low is not None and dough.high is not None and wanted <= dough.low <= dough.high
-    assert baked(dough.high, loss).low == wanted
-    assert baked(dough.low, loss).high == wanted
+    assert baked_weight(dough.high, loss).low == wanted
+    assert baked_weight(dough.low, loss).high == wanted
 
 
 def test_the_sheet_says_that_it_is_an_estimate() -> None:
@@ -188,7 +189,7 @@ def test_weighing_off_inverts_the_baked_weight(wanted: int, kind: str) -> None:
     made = batch(formula(f"12 loaves at {wanted} g baked", kind))
     span = bake_loss_range(made.formula, made.pieces[0])
     assert span is not None
-    comes_out = baked(made.pieces[0].grams, span)
+    comes_out = baked_weight(made.pieces[0].grams, span)
     assert comes_out.low is not None and comes_out.high is not None
     assert comes_out.low - 10 <= wanted <= comes_out.high + 10
 
@@ -198,7 +199,7 @@ def test_it_can_be_asked_for_on_the_command_line() -> None:
 
     state, grams = piece_weight("800 g baked")
     bread = formula("12 loaves at 900 g dough")
-    made = sized(bread, Order(pieces=((Fraction(20), ""),), piece_grams=grams, piece_state=state), PLAIN).value
+    made = size_batch(bread, Order(pieces=((Fraction(20), ""),), piece_grams=grams, piece_state=state), PLAIN).value
     assert made is not None
     assert [(p.number, p.grams, p.baked_wanted) for p in made.pieces] == [(20, 920, 800)]
 

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from every import every
 
-from manchet.formula.nouns import counted, same_noun, singular
+from manchet.formula.nouns import noun_for, same_noun, singular
 
 ONE = {
     "loaves": "loaf", "rolls": "roll", "baguettes": "baguette", "batches": "batch", "boxes": "box", "buns": "bun",
@@ -20,8 +20,8 @@ AS_WRITTEN = ["loaf", "focaccia", "panettone", "bread", "olives", "chives", "cit
 @every(ONE.items(), at_least=20)
 def test_the_singular(many: str, one: str) -> None:
     assert singular(many) == one
-    assert counted(Fraction(1), many) == one
-    assert counted(Fraction(2), many) == many
+    assert noun_for(Fraction(1), many) == one
+    assert noun_for(Fraction(2), many) == many
     assert same_noun(many, one) and same_noun(one, many)
 
 

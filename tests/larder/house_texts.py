@@ -10,7 +10,7 @@ from manchet.larder.densities import weight_of
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.larder.reading import ingredients_of
 from manchet.source.text import SourceText
-from manchet.syntax.nodes import BlockHead, Entry, Material
+from manchet.syntax.nodes import BlockHead, Entry, MaterialNode
 from manchet.syntax.parser import parse
 
 
@@ -38,7 +38,7 @@ def reports_on(text: str) -> list[Diagnostic]:
     for block in parse(SourceText("house.bake", text)).value.entries:
         if isinstance(block.node, BlockHead) and block.node.word == "formula":
             for entry in _all(block.children):
-                if isinstance(entry.node, Material):
+                if isinstance(entry.node, MaterialNode):
                     ingredient = larder.ingredient(entry.node.name.text)
                     reports += weight_of(entry.node.amount, ingredient, kitchen.measures, entry.line).diagnostics
     return reports

@@ -12,7 +12,7 @@ from manchet.batch.batching import batch_of
 from manchet.batch.model import Batch
 from manchet.batch.order import Order
 from manchet.batch.pieces import PieceWeights
-from manchet.batch.sizing import sized
+from manchet.batch.sizing import size_batch
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN
 
@@ -43,7 +43,7 @@ def test_resizing_twice_is_resizing_once(random: object, a: Fraction, b: Fractio
 @given(random=RANDOMS, pieces=st.integers(1, 500))
 def test_pieces_dough_flour_and_one_ingredient_ask_for_the_same(random: object, pieces: int) -> None:
     (formula,) = bakery_of(in_overall(recipe(random, 1))).formulas  # type: ignore[arg-type]
-    by_pieces = sized(formula, Order(pieces=((Fraction(pieces), ""),)), PLAIN).value
+    by_pieces = size_batch(formula, Order(pieces=((Fraction(pieces), ""),)), PLAIN).value
     assert by_pieces is not None
     salt = next(line for line in formula.overall if line.name == "salt")
     for order in (
@@ -51,7 +51,7 @@ def test_pieces_dough_flour_and_one_ingredient_ask_for_the_same(random: object, 
         Order(flour=by_pieces.flour),
         Order(have=("salt", salt.share * by_pieces.flour)),
     ):
-        again = sized(formula, order, PLAIN).value
+        again = size_batch(formula, order, PLAIN).value
         assert again is not None
         assert grams(again) == grams(by_pieces)
         assert again.pieces == by_pieces.pieces

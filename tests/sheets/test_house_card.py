@@ -15,7 +15,7 @@ from sheets.work import ISSUE, prepared
 
 import manchet.cautions
 from manchet.cautions.caution import DEFERS
-from manchet.cautions.house import card_of
+from manchet.cautions.house import house_hazards
 from manchet.cautions.registry import cautions_of
 from manchet.cli.main import command
 from manchet.kitchen.model import PLAIN, Kitchen, Oven
@@ -56,7 +56,7 @@ def card(at: Kitchen, house: House | None = None) -> HouseCard:
     ],
 )
 def test_every_hazard_of_the_house_stands_on_it_once(heats: tuple[str, ...], fires: set[str]) -> None:
-    names = [one.name for one in card_of(kitchen(*heats))]
+    names = [one.name for one in house_hazards(kitchen(*heats))]
     assert len(names) == len(set(names)) and set(names) == set(HAZARDS) - FIRED | fires
 
 
@@ -67,7 +67,7 @@ def test_whatever_a_sheet_points_to_is_on_the_card() -> None:
         text = LOAF.replace("kitchen House\n", f"kitchen House\n  oven mother\n    heat {heat}\n")
         work = prepared(text.replace("2600 g", "26 kg").replace("1800 g", "18 kg"))
         called = {one.name for one in cautions_of(work) if one.of == "house"}
-        assert called and called <= {one.name for one in card_of(work.kitchen)}, heat
+        assert called and called <= {one.name for one in house_hazards(work.kitchen)}, heat
 
 
 def test_its_text() -> None:

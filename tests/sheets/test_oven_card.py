@@ -10,7 +10,7 @@ from loaves import PLAIN_LOAF, vary
 from works import work_in, works
 
 from manchet.figures.oven.bakes import bakes_of
-from manchet.figures.oven.loading_order import ordered
+from manchet.figures.oven.loading_order import loading_order
 from manchet.sheets.forms.oven_card.card import oven_card
 from manchet.sheets.forms.oven_card.view import FallingOven, LoadRow, OvenCard
 from manchet.sheets.page.house import House
@@ -56,7 +56,7 @@ def card(
     found = bakery.read((SourceText("x.bake", "\n".join([*texts, HOUSE + takes])),))
     assert len(found.formulas) == len(breads), found.diagnostics
     bakes = [bake for work in works(found) for bake in bakes_of(work)]
-    plan = ordered(bakes, found.kitchen.ovens[0])
+    plan = loading_order(bakes, found.kitchen.ovens[0])
     formulas = {formula.name: formula for formula in found.formulas}
     return oven_card("House", [plan], formulas, (), Issue(), house)
 
@@ -130,7 +130,7 @@ def test_what_an_oven_holds_may_be_unknown() -> None:
     text = HOUSE.replace("    holds 24 loaves\n", "")
     found = bakery.read((SourceText("x.bake", loaf("Lean", "soft", 60, "230 C") + text),))
     work = work_in(found, found.formulas[0])
-    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
+    plan = loading_order(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, ("Odd",), Issue(), BRITISH).ovens
     assert "How many go in at once is not known of: Lean." in "".join(oven.notes)
 
@@ -160,7 +160,7 @@ def test_another_house() -> None:
 def test_what_has_a_mistake_is_named() -> None:
     found = bakery.read((SourceText("x.bake", loaf("Pizza", "flatbread", 2, "400 C") + HOUSE),))
     work = work_in(found, found.formulas[0])
-    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
+    plan = loading_order(list(bakes_of(work)), found.kitchen.ovens[0])
     page = html_of(oven_card("", [plan], {}, ("Odd loaf",), Issue(), BRITISH))
     assert "Not on this card, because of mistakes in their files: Odd loaf." in page
     assert "Pizza wants" in page and "<table" not in page, "all of it too hot: no table, and why"
@@ -171,7 +171,7 @@ def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
     text = HOUSE.replace("falls 12 C", "falls 9-15 C")
     found = bakery.read((SourceText("x.bake", loaf("Lean", "soft", 20, "230 C") + text),))
     work = work_in(found, found.formulas[0])
-    plan = ordered(list(bakes_of(work)), found.kitchen.ovens[0])
+    plan = loading_order(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, (), Issue(), BRITISH).ovens
     assert {fact.label: plain(fact.value) for fact in oven.facts}["falls"] == (
         "18 °C an hour from 300 °C; 9–15 °C an hour from 250 °C"

@@ -10,7 +10,7 @@ from loaves import NUTTY_ROLLS
 from sheets.work import ISSUE, prepared, sheet
 
 from manchet.batch.order import Order
-from manchet.batch.pieces import worked_in
+from manchet.batch.pieces import branch_additions
 from manchet.intake.starter import starter
 from manchet.sheets.forms.prep_sheet.view import BakeTable, DivideList, PrepSheet, StageBlock, Steps, WayHeading
 from manchet.sheets.page.house import House
@@ -227,6 +227,6 @@ def test_a_light_piece_is_divided_by_hundredths_of_an_ounce() -> None:
 
 def test_what_is_worked_into_a_part_and_its_dough_weigh_what_its_pieces_do() -> None:
     work = prepared(NUTTY_ROLLS)
-    ((_, nuts),) = worked_in(work.batch.formula.branches[1], work.batch)
+    ((_, nuts),) = branch_additions(work.batch.formula.branches[1], work.batch)
     assert nuts == Fraction(24 * 110 * 12, 112)
     assert work.batch.divided + nuts == 24 * 110 + 10 * 900

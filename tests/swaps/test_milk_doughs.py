@@ -13,7 +13,7 @@ from swaps.bread import STEPS, share, shares, sound_formula, with_swaps
 from works import work_in
 
 from manchet.batch.totals import totals_of
-from manchet.figures.water.water_grid import Water, water_of
+from manchet.figures.water.water_grid import DoughWater, water_of
 from manchet.larder.book import builtin
 
 KITCHEN = "\nkitchen House\n  air 21 C\n  flour 19 C\n  tap 11 C\n"
@@ -58,7 +58,7 @@ SWAPS = (
 )  # fmt: skip
 
 
-def tempered_water(text: str, *swaps: str) -> Water | None:
+def tempered_water(text: str, *swaps: str) -> DoughWater | None:
     bakery = with_swaps(text, *swaps)
     formula = sound_formula(bakery)
     work = work_in(bakery, formula)

@@ -21,8 +21,14 @@ def outline(source: str) -> str:
 
 def _rows(entry: Entry, depth: int) -> list[str]:
     said = [_value_text(value) for value in entry.node]
-    row = " ".join((type(entry.node).__name__, *(part for part in said if part)))
+    row = " ".join((_name(entry.node), *(part for part in said if part)))
     return ["  " * depth + row, *(row for child in entry.children for row in _rows(child, depth + 1))]
+
+
+def _name(value: Any) -> str:
+    """What a node is called in the cases: without what tells it from the model's value of the same name."""
+    name = type(value).__name__
+    return "Applied" if name == "AppliedClause" else name.removesuffix("Node")
 
 
 def _value_text(value: Any) -> str:
@@ -32,7 +38,7 @@ def _value_text(value: Any) -> str:
         low, high = _figure(value.low), _figure(value.high)
         return f"[{low if low == high else f'{low}..{high}'}{' ' + value.unit if value.unit else ''}]"
     if isinstance(value, tuple):
-        name = "" if type(value) is tuple else type(value).__name__ + " "
+        name = "" if type(value) is tuple else _name(value) + " "
         inner = [part for part in map(_value_text, value) if part]
         return f"({name}{' '.join(inner)})" if inner else name.strip()
     return "" if value in (None, False, "") else str(value)

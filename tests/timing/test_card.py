@@ -15,7 +15,7 @@ from manchet.batch.model import Batch
 from manchet.formula.model import Heat, Range, Reach
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer, Oven
 from manchet.timing.card.card import card_of
-from manchet.timing.card.values import Before, Card
+from manchet.timing.card.values import BeforeYouGo, Card
 from manchet.timing.when import When
 
 FRIDAY = datetime(2026, 11, 27, 17, 0)
@@ -98,7 +98,7 @@ def test_where_the_oven_takes_longest_it_is_the_first_line() -> None:
     assert lines(made)[:2] == ["Fri 17:00 +0 dough preheat", "Fri 18:27 +87 dough mix"]
     assert made.rows[0].celsius == Range(Fraction(200), Fraction(200))
     assert [b for b in made.before_you_go if b.what == "set oven"] == [
-        Before("set oven", "mother", Fraction(0), Fraction(200), FRIDAY)
+        BeforeYouGo("set oven", "mother", Fraction(0), Fraction(200), FRIDAY)
     ]
 
 
@@ -192,10 +192,10 @@ def test_before_you_go() -> None:
     )
     found = card(batch(sour, seeds, block, dough)).before_you_go
     assert found == (
-        Before("put away", STARTER.name, Fraction(60), Fraction(4), None),
-        Before("feed", STARTER.name, Fraction(30), None, None),
-        Before("soak", "seeds", Fraction(500), None, datetime(2026, 11, 27, 19, 0)),
-        Before("take out", "butter", Fraction(400), Fraction(12), datetime(2026, 11, 28, 7, 0)),
+        BeforeYouGo("put away", STARTER.name, Fraction(60), Fraction(4), None),
+        BeforeYouGo("feed", STARTER.name, Fraction(30), None, None),
+        BeforeYouGo("soak", "seeds", Fraction(500), None, datetime(2026, 11, 27, 19, 0)),
+        BeforeYouGo("take out", "butter", Fraction(400), Fraction(12), datetime(2026, 11, 28, 7, 0)),
     )
 
 

@@ -11,12 +11,12 @@ from works import first_work
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
-from manchet.figures.oven.loading_order import ordered
+from manchet.figures.oven.loading_order import loading_order
 from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.timing.card.card import card_of
-from manchet.timing.card.values import Card, Row
+from manchet.timing.card.values import Card, CardRow
 from manchet.timing.when import When
 
 TEXT = vary(PLAIN_LOAF, makes="20 loaves at 900 g dough", mix="slow 10 min", bake="{bake}")
@@ -42,12 +42,12 @@ def card(bake: str = "40 min at 240-250 C", heats: str = "3 h", text: str = TEXT
     return card_of(work(bake, heats, text), WHEN)
 
 
-def only(made: Card, job: str) -> Row:
+def only(made: Card, job: str) -> CardRow:
     (row,) = (row for row in made.rows if row.job == job)
     return row
 
 
-def first_bake(made: Card) -> Row:
+def first_bake(made: Card) -> CardRow:
     return next(row for row in made.rows if row.job == "step" and row.step is not None and row.step.verb == "bake")
 
 
@@ -68,7 +68,7 @@ def test_it_is_lit_so_early_that_it_has_fallen_by_the_bake() -> None:
 @pytest.mark.parametrize("bake", ("40 min at 240-250 C", "20 min at 300 C", "10 min at 310-320 C", "3 h at 160-180 C"))
 def test_alone_the_hours_are_those_of_the_oven_card(bake: str) -> None:
     made, loaf = card(bake), work(bake)
-    plan = ordered(list(bakes_of(loaf)), loaf.kitchen.ovens[0])
+    plan = loading_order(list(bakes_of(loaf)), loaf.kitchen.ovens[0])
     into = plan.loads[0].into
     hours = Fraction(int((first_bake(made).start - only(made, "fire out").start).total_seconds()), 3600)
     assert abs(hours - into.hours) <= Fraction(1, 60)

@@ -11,7 +11,7 @@ from works import by_hand as hand_made
 
 from manchet.batch.model import Batch, StageBatch
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer
-from manchet.timing.jobs.lateness import Given, lateness_of
+from manchet.timing.jobs.lateness import TimeGiven, lateness_of
 from manchet.timing.jobs.network import Job, network_of
 from manchet.timing.jobs.schedule import critical_jobs, latest_of, stands_until, starts_of
 
@@ -46,7 +46,7 @@ def network(made: Batch, kitchen: Kitchen = PLAIN) -> tuple[Job, ...]:
     return network_of(hand_made(made, kitchen))
 
 
-def minutes_given(jobs: tuple[Job, ...], given: tuple[Given, ...]) -> list[tuple[str, Fraction]]:
+def minutes_given(jobs: tuple[Job, ...], given: tuple[TimeGiven, ...]) -> list[tuple[str, Fraction]]:
     return [(jobs[g.job].step.verb, g.seconds / 60) for g in given]
 
 

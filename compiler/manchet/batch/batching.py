@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
 from manchet.batch.pieces import PieceWeights
-from manchet.batch.toppings import at_size
+from manchet.batch.toppings import resize_toppings
 from manchet.formula.model import Formula, Makes, Stage
 from manchet.kitchen.model import Kitchen
 
@@ -23,7 +23,7 @@ def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[M
     """
     wanted = formula.makes if makes is None else makes
     weights = PieceWeights(formula, kitchen)
-    formula = at_size(formula, flour, wanted, weights.written_flour().value)
+    formula = resize_toppings(formula, flour, wanted, weights.written_flour().value)
     larger = _sizes(formula, flour)
     stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
     dough = formula.dough_share * flour

@@ -11,14 +11,14 @@ from manchet.batch.weighed_table import WeighedLine
 NOTHING = Fraction(0)
 
 
-def closed(lines: Sequence[WeighedLine]) -> tuple[WeighedLine, ...]:
+def cover_shortfall(lines: Sequence[WeighedLine]) -> tuple[WeighedLine, ...]:
     """The lines as they are, unless together they fall short of the exact total by more than one step of the coarsest:
     then so much higher that they do so no more."""
     short = sum((line.wanted - line.reading.grams for line in lines), NOTHING)
-    return raised(lines, short - max((line.reading.step for line in lines), default=NOTHING))
+    return raise_flour_and_water(lines, short - max((line.reading.step for line in lines), default=NOTHING))
 
 
-def raised(lines: Sequence[WeighedLine], short: Fraction) -> tuple[WeighedLine, ...]:
+def raise_flour_and_water(lines: Sequence[WeighedLine], short: Fraction) -> tuple[WeighedLine, ...]:
     """The lines with the largest flour and the largest water up by the fewest steps that cover the grams that are `short`.
 
     Of as few steps, those that leave the stage's hydration nearest to the formula's. With no water flour alone goes up,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 
 
@@ -65,4 +65,4 @@ def dilution_of(
 
 def nearest(grams: Fraction, step: Fraction) -> Fraction:
     """The nearest whole number of steps; a half goes up."""
-    return rounded(grams / step, 0) * step
+    return round_to(grams / step, 0) * step

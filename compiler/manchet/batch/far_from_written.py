@@ -34,7 +34,7 @@ class FarStep(NamedTuple):
     far: Far
 
 
-def far_step(work: Work, verb: str, stage: StageBatch | None, noun: str) -> FarStep | None:
+def step_far_from_written(work: Work, verb: str, stage: StageBatch | None, noun: str) -> FarStep | None:
     """The bake and the proof of a piece of another weight, the fermentation or the pot of another mass.
 
     `stage` is None in the way of one sort of piece, whose `noun` is given.
@@ -42,14 +42,14 @@ def far_step(work: Work, verb: str, stage: StageBatch | None, noun: str) -> FarS
     far: Far | None = None
     what = ""
     if verb in BAKES or verb in PROVES:
-        what, far = "bake" if verb in BAKES else "prove", far_piece(work, noun)
+        what, far = "bake" if verb in BAKES else "prove", piece_far_from_written(work, noun)
     elif stage is not None and (verb == "ferment" or verb in IN_POT):
-        what, far = "dough" if verb == "ferment" else "pot", far_mass(work, stage)
+        what, far = "dough" if verb == "ferment" else "pot", mass_far_from_written(work, stage)
     return None if far is None else FarStep(what, far)
 
 
 @once
-def far_piece(work: Work, noun: str) -> Far | None:
+def piece_far_from_written(work: Work, noun: str) -> Far | None:
     """The piece of that noun (any, if ""), where it is more than a quarter heavier or lighter than the file's."""
     batch, weights = work.batch, PieceWeights(work.formula, work.kitchen)
     for makes in batch.formula.makes:
@@ -63,7 +63,7 @@ def far_piece(work: Work, noun: str) -> Far | None:
 
 
 @once
-def far_mass(work: Work, stage: StageBatch) -> Far | None:
+def mass_far_from_written(work: Work, stage: StageBatch) -> Far | None:
     """A stage's whole lot, where it is more than three times the file's, or less than a third of it."""
     flour = PieceWeights(work.formula, work.kitchen).written_flour().value
     if flour is None:

@@ -72,11 +72,11 @@ def mixes_of(batch: Batch, kitchen: Kitchen, wet: Fraction = SOFT) -> Mixes:
         mixer=mixer,
         under=short if short > 0 else None,
         makings=tuple(_making(stage, dough, number) for stage in batch.stages),
-        most=None if mixer is None else load(mixer, wet),
+        most=None if mixer is None else mixer_load(mixer, wet),
     )
 
 
-def load(mixer: Mixer, wet: Fraction) -> Fraction | None:
+def mixer_load(mixer: Mixer, wet: Fraction) -> Fraction | None:
     """Grams of a dough with so much water and fat (a share of all flour) that a mixer takes at most.
 
     Between the soft and the stiff dough in proportion. What the kitchen says of stiff doughs goes before what is in
@@ -124,5 +124,5 @@ def _unsuited(bowl: Fraction, mixer: Mixer, wet: Fraction) -> tuple[int, bool, F
 
 
 def _mixes_needed(bowl: Fraction, mixer: Mixer, wet: Fraction) -> int:
-    most = load(mixer, wet)
+    most = mixer_load(mixer, wet)
     return 1 if most is None or most <= 0 else max(1, ceil(bowl / most))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.model import Batch
-from manchet.batch.tins import dough_for_tin, rule_of
+from manchet.batch.tins import dough_for_tin, tin_rule
 from manchet.batch.usual_bake_loss import dough_for_baked, piece_for_baked
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -34,7 +34,7 @@ class PieceWeights(NamedTuple):
             return makes.grams
         if makes.state == "baked":
             return piece_for_baked(self.formula, makes)
-        tin = dough_for_tin(makes.tin, rule_of(self.formula), self.kitchen)
+        tin = dough_for_tin(makes.tin, tin_rule(self.formula), self.kitchen)
         return None if tin is None else tin.grams
 
     def dough(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
@@ -122,7 +122,7 @@ def added_after_dividing(formula: Formula, noun: str) -> Fraction:
     return sum((p.share for p in branch.added), NOTHING) if branch else NOTHING
 
 
-def worked_in(branch: Branch, batch: Batch) -> list[tuple[Portion, Fraction]]:
+def branch_additions(branch: Branch, batch: Batch) -> list[tuple[Portion, Fraction]]:
     """What one sort gets of its own, and grams of it: of the dough alone, for a piece is weighed with it."""
     pieces = sum((p.number * p.grams for p in batch.pieces if same_noun(p.noun, branch.noun)), NOTHING)
     dough = pieces / (1 + sum((portion.share for portion in branch.added), NOTHING))

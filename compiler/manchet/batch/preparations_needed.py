@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.model import Batch
-from manchet.batch.pieces import worked_in
+from manchet.batch.pieces import branch_additions
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 
@@ -29,7 +29,7 @@ def preparations_needed(batch: Batch) -> dict[str, Fraction]:
             add(weighed.portion.stage, weighed.grams)
         touching(stage.stage.steps, sum((piece.number for piece in batch.pieces), Fraction(0)))
     for branch in formula.branches:
-        for portion, grams in worked_in(branch, batch):
+        for portion, grams in branch_additions(branch, batch):
             add(portion.stage, grams)
         mine = (piece.number for piece in batch.pieces if same_noun(piece.noun, branch.noun))
         touching(branch.steps, sum(mine, Fraction(0)))

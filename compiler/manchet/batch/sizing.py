@@ -21,7 +21,7 @@ from manchet.records import NamedTuple
 NOTHING = Fraction(0)
 
 
-def sized(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
+def size_batch(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batch | None]:
     """The batch for an order; None, with the reason, where it cannot be made.
 
     By pieces, piece weight, dough, flour, tins, or what there is of one ingredient.

@@ -12,7 +12,7 @@ from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import MEASURED
 
 
-class Rule(NamedTuple):
+class TinRule(NamedTuple):
     """What a dough wants of a tin: millilitres for a gram of it, and what such a dough is called."""
 
     key: str
@@ -20,11 +20,11 @@ class Rule(NamedTuple):
     dough: str
 
 
-WHITE = Rule("white", Fraction(178, 100), "white bread")
-HALF = Rule("half", Fraction(171, 100), "half-and-half")
-WHOLE = Rule("wholemeal", Fraction(166, 100), "wholemeal")
-RYE = Rule("rye", Fraction(140, 100), "rye")
-LIDDED = Rule("lidded", Fraction("16.387064") / Fraction("5.5"), "a lidded tin")
+WHITE = TinRule("white", Fraction(178, 100), "white bread")
+HALF = TinRule("half", Fraction(171, 100), "half-and-half")
+WHOLE = TinRule("wholemeal", Fraction(166, 100), "wholemeal")
+RYE = TinRule("rye", Fraction(140, 100), "rye")
+LIDDED = TinRule("lidded", Fraction("16.387064") / Fraction("5.5"), "a lidded tin")
 """White, half-and-half and wholemeal: the published divisors 1.78, 1.71 and 1.66 (Risen Flour, "Calculating loaf tin
 capacity": 1500 ml takes 842 g, 1800 ml 1011 g). Lidded: the middle of 5 to 6 g for a cubic inch (toolntricks.com:
 13 x 4 x 4 inches take 1040 to 1248 g). Rye: common practice, no source."""
@@ -44,7 +44,7 @@ def tin_called(name: str, kitchen: Kitchen) -> Vessel | None:
     return next((v for v in kitchen.vessels if v.word in MEASURED and fold(v.name) == wanted), None)
 
 
-def dough_for_tin(name: str, rule: Rule, kitchen: Kitchen) -> TinDough | None:
+def dough_for_tin(name: str, rule: TinRule, kitchen: Kitchen) -> TinDough | None:
     """What one tin of the kitchen takes of a dough by its rule; None for a tin the kitchen does not know."""
     vessel = tin_called(name, kitchen)
     if vessel is None or vessel.millilitres is None:
@@ -68,10 +68,10 @@ apart."""
 
 def volume_for(grams: Fraction, formula: Formula) -> Fraction:
     """Millilitres of the tin that this much of the formula's dough asks for."""
-    return grams * rule_of(formula).divisor
+    return grams * tin_rule(formula).divisor
 
 
-def tins_for(grams: Fraction, rule: Rule, kitchen: Kitchen) -> tuple[TinFor, ...]:
+def tins_for(grams: Fraction, rule: TinRule, kitchen: Kitchen) -> tuple[TinFor, ...]:
     """The kitchen's tins for that much dough, the best first; () where none is near."""
     found = []
     for vessel in kitchen.vessels:
@@ -81,7 +81,7 @@ def tins_for(grams: Fraction, rule: Rule, kitchen: Kitchen) -> tuple[TinFor, ...
     return tuple(sorted(found, key=lambda tin: (abs(tin.fill - 1), tin.vessel.name)))
 
 
-def rule_of(formula: Formula) -> Rule:
+def tin_rule(formula: Formula) -> TinRule:
     """By its kind, its lid and its flour. Rye in a closed tin fills it as rye does: it hardly rises."""
     if formula.kind == "rye tin loaf":
         return RYE

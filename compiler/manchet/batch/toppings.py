@@ -8,7 +8,7 @@ from manchet.formula.model import Branch, Formula, Makes, Step
 from manchet.formula.nouns import same_noun
 
 
-def at_size(formula: Formula, flour: Fraction, makes: tuple[Makes, ...], written: Fraction | None) -> Formula:
+def resize_toppings(formula: Formula, flour: Fraction, makes: tuple[Makes, ...], written: Fraction | None) -> Formula:
     """The formula with what is dusted, brushed or greased on `in all` in proportion; `each` is of a piece and stays.
 
     `written` is the flour, in grams, of the amount the file asks for, where anybody can say.

@@ -9,20 +9,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.batch.closing import raised
+from manchet.batch.closing import raise_flour_and_water
 from manchet.batch.weighed_table import Table, WeighedLine, total_of
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 
 NOTHING = Fraction(0)
 
 
-def agreeing(tables: Sequence[Table]) -> tuple[Table, ...]:
+def reconcile(tables: Sequence[Table]) -> tuple[Table, ...]:
     """The tables of a work, in working order, so that what one stage hands on is already so when the next is added up."""
     done: list[Table] = []
     for table in tables:
         lines = tuple(_as_the_tub(line, done, tables) for line in table.lines)
         if not goes_whole(table, tables):
-            lines = raised(lines, _lacking(table, lines, tables))
+            lines = raise_flour_and_water(lines, _lacking(table, lines, tables))
         done.append(table._replace(lines=lines, total=total_of(lines)))
     return tuple(done)
 
@@ -48,7 +48,7 @@ def _as_the_tub(line: WeighedLine, done: Sequence[Table], tables: Sequence[Table
     if source is None or not goes_whole(source, tables) or _changes(source):
         return line
     step = line.reading.step
-    return line._replace(reading=line.reading._replace(grams=rounded(source.total / step, 0) * step))
+    return line._replace(reading=line.reading._replace(grams=round_to(source.total / step, 0) * step))
 
 
 def _changes(source: Table) -> bool:

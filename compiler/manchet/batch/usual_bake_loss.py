@@ -10,13 +10,13 @@ from fractions import Fraction
 from manchet.batch.model import PieceBatch
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula, Makes, Range, Step
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 
 
-class Crust(NamedTuple):
+class UsualLoss(NamedTuple):
     """How much of its dough a shape loses in the oven, in per cent, least and most, and who says so."""
 
     what: str
@@ -25,21 +25,21 @@ class Crust(NamedTuple):
     source: str
 
 
-LIDDED = Crust("baked under a lid", 5, 9, "common practice; pans lose less than the hearth (Hamelman, as quoted)")
-THIN = Crust(
+LIDDED = UsualLoss("baked under a lid", 5, 9, "common practice; pans lose less than the hearth (Hamelman, as quoted)")
+THIN = UsualLoss(
     "long and thin, much crust", 17, 24, "335 g of dough loses up to 80 g: a television check of baguettes, 2023"
 )
-TIN = Crust(
+TIN = UsualLoss(
     "in a tin", 8, 13, "10-13 %: Gisslen, Professional Baking; pans lose less than the hearth (Hamelman, as quoted)"
 )
-ROLL = Crust("a roll", 9, 15, "84 g of dough gives 75 g: weighed by a baker; 10-13 %: Gisslen, Professional Baking")
-SMALL = Crust(
+ROLL = UsualLoss("a roll", 9, 15, "84 g of dough gives 75 g: weighed by a baker; 10-13 %: Gisslen, Professional Baking")
+SMALL = UsualLoss(
     "a small loaf on the hearth",
     12,
     18,
     "314 g of dough gives 267 g: weighed by a baker; 10-20 % (Hamelman, as quoted)",
 )
-LOAF = Crust(
+LOAF = UsualLoss(
     "a loaf on the hearth", 10, 16,
     "10-13 %: Gisslen, Professional Baking; 13.1 %: Count Rumford, 1794, and Accum, 1821; 15.3 % of brown bread: Accum",
 )  # fmt: skip
@@ -51,7 +51,7 @@ SMALL_LOAF = Fraction(400)
 THIN_NAMES = ("baguette", "ficelle", "flute", "stick")
 
 
-def crust_of(formula: Formula, noun: str, in_tin: bool, grams: Fraction | None) -> Crust | None:
+def usual_loss_of(formula: Formula, noun: str, in_tin: bool, grams: Fraction | None) -> UsualLoss | None:
     """How pieces of a noun are baked; None for kinds nobody has weighed. `grams` is the dough of one, where that is known."""
     steps = formula.way_of(noun)
     bakes = [step for step in steps if step.verb == "bake"]
@@ -76,7 +76,7 @@ def bake_loss_range(formula: Formula, makes: Makes | PieceBatch) -> Range | None
     """Bake loss as a share, least and most; both alike where the file says it. None for kinds nobody has weighed."""
     if formula.bake_loss is not None:
         return Range(formula.bake_loss, formula.bake_loss)
-    crust = crust_of(formula, makes.noun, bool(makes.tin), makes.grams)
+    crust = usual_loss_of(formula, makes.noun, bool(makes.tin), makes.grams)
     return None if crust is None else Range(Fraction(crust.least, 100), Fraction(crust.most, 100))
 
 
@@ -117,4 +117,4 @@ DOUGH_OF_BAKED = Fraction(115, 100)
 
 def to_tens(grams: Fraction) -> Fraction:
     """An estimate of a weight: to ten grams from 200 g on, for it is no finer."""
-    return rounded(grams / 10, 0) * 10 if grams >= 200 else rounded(grams, 0)
+    return round_to(grams / 10, 0) * 10 if grams >= 200 else round_to(grams, 0)

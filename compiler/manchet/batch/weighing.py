@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.batch.closing import closed, is_flour, is_water, largest
+from manchet.batch.closing import cover_shortfall, is_flour, is_water, largest
 from manchet.batch.dilution import READINGS, READINGS_OF_SPICE, Dilution, dilution_of
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
 from manchet.batch.scales import COARSELY, FINELY, OUNCE, Reading, System, reading_of, row_reading, scales_of
-from manchet.batch.tubs import agreeing
+from manchet.batch.tubs import reconcile
 from manchet.batch.weighed_table import Table, WeighedLine, total_of
 from manchet.batch.work import Work, once
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -36,7 +36,7 @@ def weighings(work: Work, system: System = System.METRIC) -> Outcome[tuple[Table
     """
     weighed = [weigh(making, work.kitchen, system) for making in work.mixes.makings]
     reports = tuple(report for table in weighed for report in table.diagnostics)
-    return Outcome(agreeing([table.value for table in weighed]), reports)
+    return Outcome(reconcile([table.value for table in weighed]), reports)
 
 
 def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> Outcome[Table]:
@@ -52,7 +52,7 @@ def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> O
     for at, row in enumerate(rows):
         if row.reading.grams == 0 and row.wanted > 0:
             _dilute(rows, at, kitchen, system)
-    lines = closed(rows)
+    lines = cover_shortfall(rows)
     steps = {_scale_step(line, kitchen, system) for line in lines}
     table = Table(making, lines, total_of(lines), max(steps) if len(steps) > 1 else None, not kitchen.scales)
     return Outcome(table, _reports(table, system))

@@ -13,7 +13,7 @@ from typing import Concatenate, Final, ParamSpec, TypeVar
 from manchet.batch.mixes import Mixes, mixes_of
 from manchet.batch.model import Batch, StageBatch
 from manchet.batch.order import Order
-from manchet.batch.sizing import sized
+from manchet.batch.sizing import size_batch
 from manchet.batch.totals import Totals, totals_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula, Stage
@@ -69,7 +69,7 @@ class Work:
 
 def work_of(formula: Formula, order: Order, kitchen: Kitchen, larder: Larder) -> Outcome[Work | None]:
     """The work that an order asks for; None, with the reason, where it cannot be sized."""
-    batch = sized(formula, order, kitchen)
+    batch = size_batch(formula, order, kitchen)
     made = None if batch.value is None else Work(order, batch.value, kitchen, larder)
     return Outcome(made, batch.diagnostics)
 

@@ -12,12 +12,12 @@ from manchet.syntax.vocabulary import IN_OVEN
 ALWAYS = ("oven-steam", "flour-dust", "raw-dough", "lifting", "moving-machines", "blades")
 
 
-def card_of(kitchen: Kitchen) -> tuple[Caution, ...]:
+def house_hazards(kitchen: Kitchen) -> tuple[Caution, ...]:
     """The posted card: every hazard of this kitchen, whatever is baked; the gravest first."""
     return (*_fire(kitchen), *(caution(name) for name in ALWAYS))
 
 
-def of_house(work: Work) -> Iterator[Caution]:
+def house_hazards_met(work: Work) -> Iterator[Caution]:
     """The hazards of the house that this formula calls on, so that its sheet can point to the card."""
     steps = work.formula.steps
     baked = [step for step in steps if step.verb in IN_OVEN]

@@ -27,7 +27,7 @@ COOLING = COOLS - {"freeze"}
 SOURING = frozenset({"culture"})
 
 
-def of_formula(work: Work) -> Iterator[Caution]:
+def hazards_met(work: Work) -> Iterator[Caution]:
     """Every hazard of the formula, at each stage that causes it; the same one may come several times."""
     for stage in work.formula.stages:
         yield from _lye(work, stage)

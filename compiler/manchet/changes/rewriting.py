@@ -9,7 +9,7 @@ from manchet.syntax.nodes import Entry, Part, Word
 
 Key = Callable[[str], str]
 
-NAMED = (nodes.Material, nodes.TakeAll, nodes.TakeLeft, nodes.BareName)
+NAMED = (nodes.MaterialNode, nodes.TakeAll, nodes.TakeLeft, nodes.BareName)
 """Lines that weigh the one thing they name."""
 
 
@@ -22,7 +22,7 @@ def names_in(entries: Iterable[Entry]) -> Iterator[str]:
             yield from names_in(entry.children)
 
 
-def taken_out(entries: Iterable[Entry], gone: str, key: Key) -> list[Entry]:
+def take_out(entries: Iterable[Entry], gone: str, key: Key) -> list[Entry]:
     """The lines without an ingredient: no line weighs it, none holds it back or adds it."""
     found: list[Entry] = []
     for entry in entries:
@@ -35,12 +35,12 @@ def taken_out(entries: Iterable[Entry], gone: str, key: Key) -> list[Entry]:
                 continue
             entry = entry._replace(node=node._replace(items=kept))
         elif _holds_materials(entry):
-            entry = entry._replace(children=tuple(taken_out(entry.children, gone, key)))
+            entry = entry._replace(children=tuple(take_out(entry.children, gone, key)))
         found.append(entry)
     return found
 
 
-def renamed(
+def rename(
     entries: Iterable[Entry],
     old: str,
     key: Key,
@@ -53,20 +53,20 @@ def renamed(
     found: list[Entry] = []
     for entry in entries:
         node = entry.node
-        if isinstance(node, nodes.Material) and key(node.name.text) == old:
+        if isinstance(node, nodes.MaterialNode) and key(node.name.text) == old:
             entry = material(entry)
         elif isinstance(node, nodes.TakeAll | nodes.TakeLeft | nodes.TopUp) and key(node.name.text) == old:
-            entry = entry._replace(node=node._replace(name=called(node.name, new)))
+            entry = entry._replace(node=node._replace(name=with_name(node.name, new)))
         elif isinstance(node, nodes.HoldBack | nodes.Add):
             items = tuple(part(p) if key(p.name.text) == old else p for p in node.items)
             entry = entry._replace(node=node._replace(items=items))
         elif _holds_materials(entry):
-            entry = entry._replace(children=renamed(entry.children, old, key, material, part, new))
+            entry = entry._replace(children=rename(entry.children, old, key, material, part, new))
         found.append(entry)
     return tuple(found)
 
 
-def called(word: Word, name: str) -> Word:
+def with_name(word: Word, name: str) -> Word:
     """The word with another name, at its old place in the line."""
     return word._replace(text=name)
 

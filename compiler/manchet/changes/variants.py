@@ -8,14 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from manchet.changes.rewriting import names_in, taken_out
+from manchet.changes.rewriting import names_in, take_out
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import nearest
 from manchet.formula.block import is_dough
 from manchet.formula.draft import stage_key
-from manchet.formula.head import said_by
+from manchet.formula.head import words_of_line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
@@ -39,7 +39,7 @@ def full_name(formula: Entry, variant: Entry) -> str:
     return f"{formula.node.name.text}, {variant.node.name.text}"
 
 
-def rewritten(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
+def rewrite_variant(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
     """The formula that a variant describes, and reports on lines that differ from nothing.
 
     A line of the head takes the place of the line that says the same, `makes` lines that of all `makes` lines. A line of
@@ -113,7 +113,7 @@ _HOW_MUCH = frozenset({"makes", "from … flour"})
 
 def _said(node: nodes.Node | nodes.Unread) -> str:
     """What a line of the head is about; "" for one of which there may be several."""
-    return "makes" if isinstance(node, nodes.Makes) else said_by(node)
+    return "makes" if isinstance(node, nodes.MakesNode) else words_of_line(node)
 
 
 def _with_overall(children: Lines, entry: Entry, formula: str, key: Key) -> Outcome[Lines]:
@@ -123,9 +123,9 @@ def _with_overall(children: Lines, entry: Entry, formula: str, key: Key) -> Outc
         help = "write the stage that differs, whole, under its heading"
         return Outcome(children, (report("variant-without-overall", entry.line.place(), message, help),))
     lines = list(children[at].children)
-    where = {key(line.node.name.text): n for n, line in enumerate(lines) if isinstance(line.node, nodes.Material)}
+    where = {key(line.node.name.text): n for n, line in enumerate(lines) if isinstance(line.node, nodes.MaterialNode)}
     for line in entry.children:
-        there = where.get(key(line.node.name.text)) if isinstance(line.node, nodes.Material) else None
+        there = where.get(key(line.node.name.text)) if isinstance(line.node, nodes.MaterialNode) else None
         if there is None:
             lines.append(line)
         else:
@@ -155,7 +155,7 @@ def _without(children: Lines, entry: Entry, word: nodes.Word, name: str, key: Ke
     here |= {stage_key(c.node): stage_key(c.node) for c in children if isinstance(c.node, nodes.StageHead)}
     here.pop("dough", None)
     if gone in here:
-        return Outcome(tuple(c for c in taken_out(children, gone, key) if not _is_stage(c, gone)))
+        return Outcome(tuple(c for c in take_out(children, gone, key) if not _is_stage(c, gone)))
     near = nearest(word.text, here.values())
     offer = f"did you mean `{near}`?" if near else f"what is in it: {', '.join(sorted(here.values()))}"
     place = entry.line.place(word.start, word.end)

@@ -20,7 +20,7 @@ from manchet.formula.binding import Offered, bind
 from manchet.formula.draft import stage_key
 from manchet.formula.durations import duration, span
 from manchet.formula.model import Formula, Moved, Stage, Step, Way
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 from manchet.quantities.units import in_fahrenheit
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
@@ -34,7 +34,7 @@ Key = Callable[[str], str]
 FIVE_MINUTES = Fraction(300)
 
 
-class Wanted(NamedTuple):
+class WantedWait(NamedTuple):
     """What was asked for: a stage, how long, how warm. None: as written."""
 
     name: str
@@ -62,7 +62,7 @@ class Refused(NamedTuple):
     help: str
 
 
-class Carried(NamedTuple):
+class MovedLines(NamedTuple):
     """A formula's lines with the wait moved, and the stages it shares with others."""
 
     formula: Entry
@@ -70,7 +70,7 @@ class Carried(NamedTuple):
     moved: Moved
 
 
-def wanted(text: str) -> Wanted | None:
+def wanted_wait(text: str) -> WantedWait | None:
     """The wait that `poolish 16 h at 18 C` asks for; `poolish 16 h` and `poolish at 18 C` leave the other as written.
 
     None where the text asks for none.
@@ -81,14 +81,14 @@ def wanted(text: str) -> Wanted | None:
         if amounts is None:
             continue
         ends = [end for amount in amounts if amount for end in (amount.low, amount.high)]
-        return None if None in ends or _time_and_warmth(name) else Wanted(name, *amounts)
+        return None if None in ends or _time_and_warmth(name) else WantedWait(name, *amounts)
     return None
 
 
 def _time_and_warmth(text: str) -> tuple[Amount | None, Amount | None] | None:
     """The two amounts of `16 h at 18 C`, of which one may be left out; None for any other text."""
     read = read_line(f"ripen {text}", "stage")
-    if not isinstance(read.node, nodes.Step) or read.faults or not read.node.clauses:
+    if not isinstance(read.node, nodes.StepNode) or read.faults or not read.node.clauses:
         return None
     time: Amount | None = None
     at: Amount | None = None
@@ -103,7 +103,9 @@ def _time_and_warmth(text: str) -> tuple[Amount | None, Amount | None] | None:
     return time, at
 
 
-def moved(formula: Entry, shared: Mapping[str, Entry], before: Formula, asked: Wanted, key: Key) -> Carried | Refused:
+def move_wait(
+    formula: Entry, shared: Mapping[str, Entry], before: Formula, asked: WantedWait, key: Key
+) -> MovedLines | Refused:
     """Move one wait. `before` is the formula as bound without it."""
     stage = _stage_called(asked.name, before)
     if isinstance(stage, Refused):
@@ -121,7 +123,7 @@ def moved(formula: Entry, shared: Mapping[str, Entry], before: Formula, asked: W
     times = wait.times(seconds, asked.celsius)
     if times is None:
         return _out_of_reach(wait, seconds, asked.celsius, asked.unit)
-    return _Moving(formula, shared, before, asked, wait, rounded(times, 2), key).carried()
+    return _Moving(formula, shared, before, asked, wait, round_to(times, 2), key).carried()
 
 
 def bind_with_waits(
@@ -130,10 +132,10 @@ def bind_with_waits(
     """The formula after the waits asked for, which it then names; and those it cannot be given."""
     bound, done, refused = bind(block, offered), [], []
     for text in texts:
-        asked = wanted(text)
+        asked = wanted_wait(text)
         if bound.value is None or asked is None:
             break
-        found = moved(block, offered.shared, bound.value, asked, offered.larder.key)
+        found = move_wait(block, offered.shared, bound.value, asked, offered.larder.key)
         if isinstance(found, Refused):
             refused.append(found)
             continue
@@ -181,7 +183,7 @@ def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None, 
     )
 
 
-def _no_wait(stage: Stage, asked: Wanted) -> Refused:
+def _no_wait(stage: Stage, asked: WantedWait) -> Refused:
     assert asked.time is not None
     unit, name = asked.time.unit, stage.name or stage.word
     written = next((step.time for step in stage.steps if step.verb in BY_LEAVEN and step.time), None)
@@ -215,7 +217,7 @@ class _Moving:
         formula: Entry,
         shared: Mapping[str, Entry],
         before: Formula,
-        asked: Wanted,
+        asked: WantedWait,
         wait: YeastWait,
         times: Fraction,
         key: Key,
@@ -226,7 +228,7 @@ class _Moving:
         self.more = (times - 1) * wait.share
         """Grams of yeast per gram of all flour."""
 
-    def carried(self) -> Carried:
+    def carried(self) -> MovedLines:
         stage = self.wait.stage
         children = tuple(self._heading(child) for child in self.formula.children)
         shared = {k: self._stage(e) if stage.shared and k == stage.key else e for k, e in self.shared.items()}
@@ -247,7 +249,7 @@ class _Moving:
             carries_on=wait.carries_on,
             place=wait.waits[0].step.place,
         )
-        return Carried(self.formula._replace(children=children), shared, made)
+        return MovedLines(self.formula._replace(children=children), shared, made)
 
     def _heading(self, entry: Entry) -> Entry:
         node = entry.node
@@ -260,7 +262,7 @@ class _Moving:
         return entry
 
     def _is_yeast(self, entry: Entry) -> bool:
-        return isinstance(entry.node, nodes.Material) and self.key(entry.node.name.text) == self.yeast
+        return isinstance(entry.node, nodes.MaterialNode) and self.key(entry.node.name.text) == self.yeast
 
     def _in_overall(self, entry: Entry) -> Entry:
         return with_figure(entry, figure_of(entry) + self.more * 100) if self._is_yeast(entry) else entry
@@ -268,7 +270,7 @@ class _Moving:
     def _takes_it(self, entry: Entry) -> Entry:
         """A line that says how much it takes of the stage still takes what that flour makes: all of it where it was all."""
         node, stage = entry.node, self.wait.stage
-        if not isinstance(node, nodes.Material) or fold(node.name.text) not in (stage.key, fold(stage.name)):
+        if not isinstance(node, nodes.MaterialNode) or fold(node.name.text) not in (stage.key, fold(stage.name)):
             return entry
         flour = self.before.own_flour or Fraction(0)
         all_of_it = node.amount.unit == GRAMS and figure_of(entry) == stage.out_share * flour
@@ -282,13 +284,13 @@ class _Moving:
     def _line(self, entry: Entry) -> Entry:
         node = entry.node
         if self._is_yeast(entry):
-            assert isinstance(node, nodes.Material)
+            assert isinstance(node, nodes.MaterialNode)
             return entry._replace(node=node._replace(amount=multiplied(node.amount, self.times)))
         if isinstance(node, nodes.HoldBack | nodes.Add):
             return entry._replace(node=node._replace(items=tuple(self._part(part) for part in node.items)))
         if isinstance(node, nodes.BranchHead):
             return self._stage(entry)
-        if isinstance(node, nodes.Step) and node.verb.text in BY_LEAVEN:
+        if isinstance(node, nodes.StepNode) and node.verb.text in BY_LEAVEN:
             step = self._step_of(entry)
             return entry if step is None else self._waits(entry, step)
         return entry
@@ -306,7 +308,7 @@ class _Moving:
 
     def _waits(self, entry: Entry, step: Step) -> Entry:
         """The line of a wait, and the clauses under it, with its new time and warmth."""
-        clauses = entry.node.clauses if isinstance(entry.node, nodes.Step | nodes.ClauseLine) else ()
+        clauses = entry.node.clauses if isinstance(entry.node, nodes.StepNode | nodes.ClauseLine) else ()
         kept = tuple(
             self._clause(clause, step)
             for clause in clauses
@@ -316,7 +318,7 @@ class _Moving:
             self._waits(child, step) if isinstance(child.node, nodes.ClauseLine) else child for child in entry.children
         )
         node = entry.node
-        assert isinstance(node, nodes.Step | nodes.ClauseLine)
+        assert isinstance(node, nodes.StepNode | nodes.ClauseLine)
         return entry._replace(node=node._replace(clauses=kept), children=children)
 
     def _clause(self, clause: nodes.Clause, step: Step) -> nodes.Clause:
@@ -361,5 +363,5 @@ def _of_stage(stage: Stage, yeast: str) -> Fraction | None:
 
 def _minutes(seconds: Fraction, amount: Amount) -> Amount:
     """A time in its place of the line: to five minutes, and no less than one step of it."""
-    minutes = max(rounded(seconds / FIVE_MINUTES, 0), Fraction(1)) * 5
+    minutes = max(round_to(seconds / FIVE_MINUTES, 0), Fraction(1)) * 5
     return amount._replace(low=minutes, high=minutes, unit="min")

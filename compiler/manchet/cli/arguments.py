@@ -11,7 +11,7 @@ from typing import Any, NoReturn
 
 from manchet.cli.screen import columns
 from manchet.diagnostics.terminal import show
-from manchet.diagnostics.text import wrapped
+from manchet.diagnostics.text import wrap
 
 WIDTH = 110
 """Columns of a help text at most."""
@@ -69,7 +69,7 @@ def parser_for(name: str, module: ModuleType) -> Parser:
     examples = "\n".join(f"  {line}" for line in module.EXAMPLES)
     parser = Parser(
         prog=f"manchet {name}",
-        description="\n".join(wrapped(line, wide, "") for line in (module.__doc__ or "").strip().split("\n")),
+        description="\n".join(wrap(line, wide, "") for line in (module.__doc__ or "").strip().split("\n")),
         epilog=f"examples:\n{examples}",
         formatter_class=partial(argparse.RawDescriptionHelpFormatter, width=min(wide or WIDTH, WIDTH)),
         allow_abbrev=False,

@@ -210,11 +210,11 @@ def _now() -> datetime:
 
 
 def _summary(results: Sequence[Built]) -> None:
-    from manchet.diagnostics.text import counted
+    from manchet.diagnostics.text import count_of
 
     written = sum(len(one.written) for one in results)
     same = sum(len(one.same) for one in results)
-    parts = [f"{counted(written, 'file')} written"]
+    parts = [f"{count_of(written, 'file')} written"]
     if same:
         parts.append(f"{same:,} as before")
-    print("; ".join([*parts, counted(sum(one.is_formula for one in results), "formula")]), file=sys.stderr)
+    print("; ".join([*parts, count_of(sum(one.is_formula for one in results), "formula")]), file=sys.stderr)

@@ -10,7 +10,7 @@ import sys
 
 from manchet.cli.screen import columns
 from manchet.cli.status import FINE
-from manchet.diagnostics.sarif import Rule
+from manchet.diagnostics.sarif import SarifRule
 from manchet.workspace.trouble import Unknown
 
 EXAMPLES = ("manchet explain salt-missing", "manchet explain")
@@ -25,13 +25,13 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.diagnostics.catalogue import explain, names
     from manchet.diagnostics.suggest import nearest
-    from manchet.diagnostics.text import wrapped
+    from manchet.diagnostics.text import wrap
 
     wide = columns(sys.stdout)
     if not options.name:
         for name in names():
             found = explain(name)
-            print(wrapped(f"{name:<36} {found.title if found else ''}".rstrip(), wide, " " * 37))
+            print(wrap(f"{name:<36} {found.title if found else ''}".rstrip(), wide, " " * 37))
         return FINE
     # Pasted with its brackets, as often as not.
     wanted = options.name.strip("[] ")
@@ -42,19 +42,19 @@ def run(options: argparse.Namespace) -> int:
             f"no report is called {options.name}", f"near: {near}" if near else "manchet explain lists the names"
         )
     said = f"{case.name} ({case.severity}): {case.title}\n\n{case.text}"
-    print("\n".join(wrapped(line, wide, "") for line in said.split("\n")))
+    print("\n".join(wrap(line, wide, "") for line in said.split("\n")))
     if case.mistake:
         print(f"\nfor example\n\n{_indented(case.mistake)}")
         print(f"\ninstead\n\n{_indented(case.put_right)}")
     return FINE
 
 
-def rule_for(name: str) -> Rule | None:
+def rule_for(name: str) -> SarifRule | None:
     """What the catalogue says of a report, as SARIF wants it."""
     from manchet.diagnostics.catalogue import explain
 
     found = explain(name)
-    return Rule(found.title, found.text) if found else None
+    return SarifRule(found.title, found.text) if found else None
 
 
 def _indented(text: str) -> str:

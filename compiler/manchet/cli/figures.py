@@ -18,7 +18,7 @@ from manchet.diagnostics.diagnostic import Severity
 from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
-    from manchet.figures.derived import Figures, Material
+    from manchet.figures.derived import Figures, MaterialFigures
     from manchet.figures.figure import Figure
 
 EXAMPLES = (
@@ -117,7 +117,7 @@ def spelled(name: str, figure: Figure) -> str:
     return figure.name if name == "baked_grams" else name.replace("_", " ")
 
 
-def _tables(figures: Figures) -> list[tuple[str, tuple[Material, ...]]]:
+def _tables(figures: Figures) -> list[tuple[str, tuple[MaterialFigures, ...]]]:
     return [("overall", figures.overall), *((stage.name, stage.materials) for stage in figures.stages)]
 
 

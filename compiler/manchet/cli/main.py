@@ -134,12 +134,12 @@ def _say(message: str, help: str) -> None:
     try:
         sys.stdout.flush()
         from manchet.cli.screen import columns
-        from manchet.diagnostics.text import wrapped
+        from manchet.diagnostics.text import wrap
 
         wide = columns(sys.stderr)
-        print(wrapped(message, wide, "  "), file=sys.stderr)
+        print(wrap(message, wide, "  "), file=sys.stderr)
         if help:
-            print(wrapped(f"  {help}", wide, "  "), file=sys.stderr)
+            print(wrap(f"  {help}", wide, "  "), file=sys.stderr)
     except BrokenPipeError:
         _nobody_reads()
 

@@ -17,7 +17,7 @@ from manchet.cli.arguments import WIDTH
 from manchet.cli.screen import columns
 from manchet.cli.status import FINE
 from manchet.diagnostics.terminal import show
-from manchet.diagnostics.text import wrapped
+from manchet.diagnostics.text import wrap
 from manchet.workspace.trouble import Blocked, Unknown, reason
 
 if TYPE_CHECKING:
@@ -57,7 +57,7 @@ def _headings() -> str:
         *(f"  {column}: {', '.join(headings)}" for column, headings in known.items()),
     ]
     wide = min(columns(sys.stdout) or WIDTH, WIDTH) - 2
-    return "\n".join(wrapped(line, wide, "    " if line.startswith(" ") else "") for line in lines)
+    return "\n".join(wrap(line, wide, "    " if line.startswith(" ") else "") for line in lines)
 
 
 def run(options: argparse.Namespace) -> int:

@@ -43,9 +43,9 @@ def swapping(parser: argparse.ArgumentParser) -> None:
 
 def swap(text: str) -> str:
     """One ingredient for another: `fresh yeast for instant yeast`."""
-    from manchet.changes.swaps.binding import asked
+    from manchet.changes.swaps.binding import swap_asked_for
 
-    if len(text) > LONGEST or "\n" in text or asked(text) is None:
+    if len(text) > LONGEST or "\n" in text or swap_asked_for(text) is None:
         forms = "'fresh yeast for instant yeast', or 'fresh yeast for ripe wheat starter with 20% of all flour'"
         raise argparse.ArgumentTypeError(f"{text[:LONGEST]!r} is no swap; write it as {forms}")
     return text
@@ -53,9 +53,9 @@ def swap(text: str) -> str:
 
 def wait(text: str) -> str:
     """A stage whose wait is to be another: `poolish 16 h at 18 C`, `poolish 16 h`, `dough at 22 C`."""
-    from manchet.changes.waits import wanted
+    from manchet.changes.waits import wanted_wait
 
-    if len(text) > LONGEST or "\n" in text or wanted(text) is None:
+    if len(text) > LONGEST or "\n" in text or wanted_wait(text) is None:
         raise argparse.ArgumentTypeError(
             f"{text[:LONGEST]!r} does not say which stage waits, how long and how warm; write it as "
             "'poolish 16 h at 18 C', 'poolish 16 h' or 'dough at 22 C'"

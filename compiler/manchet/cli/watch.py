@@ -159,7 +159,7 @@ class Bench:
     def block(self, title: str, built: Sequence[Built], trouble: str = "", orphans: Sequence[str] = ()) -> None:
         """One calm block: when, what was saved, what came of it."""
         from manchet.diagnostics.terminal import show
-        from manchet.diagnostics.text import counted, full
+        from manchet.diagnostics.text import count_of, full
 
         colours = paint(sys.stdout)
         lines = [f"{time.strftime('%H:%M:%S')}  {show(title)}"]
@@ -167,8 +167,8 @@ class Bench:
         lines += [_indented(full(one, colours, max(columns(sys.stdout) - 2, 0))) for one in reports]
         changed = [each for each in built if each.written]
         if len(changed) > MOST_NAMED:
-            files = counted(sum(len(each.written) for each in changed), "file")
-            lines.append(f"  {files} written, {counted(len(changed), 'formula')}")
+            files = count_of(sum(len(each.written) for each in changed), "file")
+            lines.append(f"  {files} written, {count_of(len(changed), 'formula')}")
         else:
             lines += [f"  {show(each.name)}: {_endings(each.written)}" for each in changed]
         for each in built:
@@ -180,7 +180,7 @@ class Bench:
         if trouble:
             lines.append(f"  {show(trouble)}")
         elif not any(each.written or each.kept for each in built):
-            lines.append(f"  nothing to write; {counted(sum(each.is_formula for each in built), 'formula')} looked at")
+            lines.append(f"  nothing to write; {count_of(sum(each.is_formula for each in built), 'formula')} looked at")
         lacking = next((each.lacking for each in built if each.lacking), "")
         if lacking:
             lines.append(f"  no PDF: {lacking}")

@@ -32,7 +32,7 @@ def remarks_of(*packages: str) -> frozenset[str]:
     )
 
 
-def listed(names: tuple[str, ...], last: str = "or") -> str:
+def list_of_words(names: tuple[str, ...], last: str = "or") -> str:
     """`a, b or c`"""
     if len(names) < 2:
         return "".join(names)

@@ -13,14 +13,14 @@ from manchet.records import NamedTuple
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 
 
-class Rule(NamedTuple):
+class SarifRule(NamedTuple):
     """What the catalogue says of one name: a title, and why it matters."""
 
     title: str
     text: str
 
 
-def document(diagnostics: Sequence[Diagnostic], version: str, explained: Callable[[str], Rule | None]) -> str:
+def document(diagnostics: Sequence[Diagnostic], version: str, explained: Callable[[str], SarifRule | None]) -> str:
     """The whole log, with a newline at its end. `explained` gives the catalogue's entry for a name."""
     import json
 
@@ -46,7 +46,7 @@ def document(diagnostics: Sequence[Diagnostic], version: str, explained: Callabl
     return json.dumps(value, indent=2) + "\n"
 
 
-def _rule(name: str, rule: Rule | None) -> dict[str, object]:
+def _rule(name: str, rule: SarifRule | None) -> dict[str, object]:
     if rule is None:
         return {"id": name}
     return {"id": name, "shortDescription": {"text": rule.title}, "fullDescription": {"text": rule.text}}

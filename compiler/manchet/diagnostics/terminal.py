@@ -11,10 +11,10 @@ def show(text: str) -> str:
     """`text` with every character that is not plainly visible written as an escape."""
     if text.isascii() and text.isprintable():
         return text
-    return "".join(map(shown, text))
+    return "".join(map(show_plainly, text))
 
 
-def shown(character: str) -> str:
+def show_plainly(character: str) -> str:
     """One character as it is shown: itself, or its escape (`\\u` and four figures, `\\U` and eight)."""
     # isprintable is false for the categories Cc, Cf, Cs, Co, Cn, Zl, Zp and for every space but the plain one.
     if character.isprintable() or character == "\u00a0":

@@ -45,15 +45,15 @@ COLOURED = Paint("\x1b[31m", "\x1b[33m", "\x1b[36m", "\x1b[2m", "\x1b[1m", "\x1b
 def full(diagnostic: Diagnostic, paint: Paint = PLAIN, columns: int = 0) -> str:
     """One report over several lines, without a newline at its end; its sentences no wider than `columns`, if that is given."""
     lines = [
-        wrapped(short(diagnostic, paint), columns, "  "),
+        wrap(short(diagnostic, paint), columns, "  "),
         *_quoted(diagnostic.place, paint, _colour(diagnostic.severity, paint)),
     ]
     if diagnostic.help:
         first, *more = diagnostic.help.split("\n")
-        lines.append(wrapped(f"  {paint.strong}help:{paint.end} {show(first)}", columns, " " * 8))
-        lines += [wrapped(f"        {show(line)}", columns, " " * 8) for line in more]
+        lines.append(wrap(f"  {paint.strong}help:{paint.end} {show(first)}", columns, " " * 8))
+        lines += [wrap(f"        {show(line)}", columns, " " * 8) for line in more]
     for related in diagnostic.related:
-        lines.append(wrapped(f"  {_where(related.place)}: {show(related.message)}", columns, " " * 4))
+        lines.append(wrap(f"  {_where(related.place)}: {show(related.message)}", columns, " " * 4))
         lines += _quoted(related.place, paint, paint.quiet)
     return "\n".join(lines)
 
@@ -70,16 +70,16 @@ def summary(diagnostics: Iterable[Diagnostic], formulas: int, files: int) -> str
     counts: dict[Severity, int] = dict.fromkeys(Severity, 0)
     for diagnostic in diagnostics:
         counts[diagnostic.severity] += 1
-    found = ", ".join(counted(number, severity.value) for severity, number in counts.items() if number)
-    return f"{found or 'nothing to report'}; {counted(formulas, 'formula')} in {counted(files, 'file')}"
+    found = ", ".join(count_of(number, severity.value) for severity, number in counts.items() if number)
+    return f"{found or 'nothing to report'}; {count_of(formulas, 'formula')} in {count_of(files, 'file')}"
 
 
-def counted(number: int, noun: str) -> str:
+def count_of(number: int, noun: str) -> str:
     """`1 file`, `2 files`"""
     return f"{number:,} {noun}" if number == 1 else f"{number:,} {noun}s"
 
 
-def wrapped(text: str, columns: int, margin: str) -> str:
+def wrap(text: str, columns: int, margin: str) -> str:
     """`text` (already shown) in lines of at most `columns`, broken at spaces alone; all but the first begin with `margin`.
 
     0 columns leave it as it is. What is longer than a line (a name in brackets, a path) is never broken.

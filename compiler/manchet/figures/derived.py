@@ -37,7 +37,7 @@ LARDER = "the larder's composition of each ingredient"
 FILE = "the file"
 
 
-class Material(NamedTuple):
+class MaterialFigures(NamedTuple):
     """One line of overall or of a stage. `percent` is None where a line has none (a weight in a flourless stage)."""
 
     name: str
@@ -54,7 +54,7 @@ class StageFigures(NamedTuple):
     key: str
     name: str
     word: str
-    materials: tuple[Material, ...]
+    materials: tuple[MaterialFigures, ...]
     total: Figure
     """All that is weighed in, grams."""
     out: Figure
@@ -69,7 +69,7 @@ class StageFigures(NamedTuple):
 class Figures(NamedTuple):
     name: str
     way: str
-    overall: tuple[Material, ...]
+    overall: tuple[MaterialFigures, ...]
     stages: tuple[StageFigures, ...]
     totals: dict[str, Figure]
     estimates: Mapping[str, Figure] = {}
@@ -142,7 +142,7 @@ def _pieces(batch: Batch) -> Figure:
     return Figure("dough wanted", batch.divided, "g", rule, tuple(inputs), FILE)
 
 
-def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Material:
+def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> MaterialFigures:
     share = line.share * 100
     if formula.way is Way.OVERALL and not line.apart:
         percent = Figure(
@@ -159,7 +159,9 @@ def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Materia
     grams = Figure(
         line.name, line.share * flour.value, "g", "per cent of all flour x all flour", (percent, flour), PERCENT
     )
-    return Material(line.name, percent, grams, "all flour", line.is_flour, line.stage, "apart" if line.apart else "")
+    return MaterialFigures(
+        line.name, percent, grams, "all flour", line.is_flour, line.stage, "apart" if line.apart else ""
+    )
 
 
 def _stage(stage: StageBatch, work: Work, flour: Figure) -> StageFigures:
@@ -213,7 +215,7 @@ def _joined(weighed: tuple[Weighed, ...]) -> tuple[Weighed, ...]:
     return tuple(joined.values())
 
 
-def _material(weighed: Weighed, stage: StageBatch, batch: Batch, flour: Figure) -> Material:
+def _material(weighed: Weighed, stage: StageBatch, batch: Batch, flour: Figure) -> MaterialFigures:
     portion = weighed.portion
     percent = _portion_percent(portion)
     larger = weighed.grams / (portion.share * batch.flour) if portion.share * batch.flour else Fraction(1)
@@ -226,7 +228,9 @@ def _material(weighed: Weighed, stage: StageBatch, batch: Batch, flour: Figure) 
             f"; mixed larger so that {_plain(kept)} g can be kept" if kept else "; mixed larger for what is kept later"
         )
     grams = Figure(portion.name, weighed.grams, "g", rule, inputs, BALANCE if portion.stage else PERCENT)
-    return Material(portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value)
+    return MaterialFigures(
+        portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value
+    )
 
 
 def _plain(value: Fraction) -> str:
@@ -264,7 +268,7 @@ def _flour_share(stage: StageBatch, larder: Larder) -> Figure:
 
 
 def _totals(
-    batch: Batch, totals: Totals, overall: tuple[Material, ...], stages: tuple[StageFigures, ...], flour: Figure
+    batch: Batch, totals: Totals, overall: tuple[MaterialFigures, ...], stages: tuple[StageFigures, ...], flour: Figure
 ) -> dict[str, Figure]:
     lines = tuple(m.percent for m in overall if m.percent is not None)
     preferments = tuple(s.flour_share for s in stages if s.word in PREFERMENTS)

@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from manchet.figures.derived import Figures, Material, StageFigures
+from manchet.figures.derived import Figures, MaterialFigures, StageFigures
 from manchet.figures.figure import Figure, Given
 from manchet.quantities.printing import exact_text, rounded_number
 
@@ -46,7 +46,7 @@ def _stage(stage: StageFigures) -> dict[str, Any]:
     }
 
 
-def _material(material: Material) -> dict[str, Any]:
+def _material(material: MaterialFigures) -> dict[str, Any]:
     found = {
         "name": material.name,
         "percent": None if material.percent is None else _figure(material.percent),

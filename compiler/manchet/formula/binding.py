@@ -28,10 +28,10 @@ from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
 from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
-from manchet.formula.said_once import said_once
-from manchet.formula.shares import Drafts, Shares, is_flour, overruled_by, says
-from manchet.formula.with_overall import overall_way
-from manchet.formula.without_overall import asked_way
+from manchet.formula.said_once import say_once
+from manchet.formula.shares import Drafts, Shares, has_errors, is_flour, overruled_by
+from manchet.formula.with_overall import shares_with_overall
+from manchet.formula.without_overall import shares_without_overall
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
@@ -70,7 +70,7 @@ class _Binder:
 
     def bind(self) -> Outcome[Formula | None]:
         bound = self._bound()
-        return Outcome(bound, tuple(said_once(self.reports)))
+        return Outcome(bound, tuple(say_once(self.reports)))
 
     def _bound(self) -> Formula | None:
         head, reports = head_of(self.block.children)
@@ -97,11 +97,11 @@ class _Binder:
         drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder)
         self.reports += return_reports(drafts)
         if overall is not None:
-            shares, found = overall_way(overall, drafts)
+            shares, found = shares_with_overall(overall, drafts)
         else:
-            shares, found = asked_way(way, last.key, drafts)
+            shares, found = shares_without_overall(way, last.key, drafts)
         self.reports += found
-        if says(self.reports) or self._unread():
+        if has_errors(self.reports) or self._unread():
             return None
         return self._formula(head, way, shares, last)
 
@@ -267,7 +267,7 @@ class _Binder:
             good_for=last.good_for,
         )
         self._judge_amount(head, way)
-        return None if says(self.reports) else formula
+        return None if has_errors(self.reports) else formula
 
     def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:
         if any(isinstance(e.node, nodes.Unread) and e.node.guess == "line" for e in self.block.children):

@@ -17,7 +17,7 @@ from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
-from manchet.syntax.mistakes.faults import reported
+from manchet.syntax.mistakes.faults import as_report
 from manchet.syntax.nodes import Entry
 
 
@@ -165,7 +165,7 @@ class _Reader:
 
     def read(self, entries: tuple[Entry, ...]) -> None:
         self.made_good = any(isinstance(e.node, nodes.TopUp) for e in entries)
-        amounts = [e.node.amount.unit for e in entries if isinstance(e.node, nodes.Material)]
+        amounts = [e.node.amount.unit for e in entries if isinstance(e.node, nodes.MaterialNode)]
         self.amount = "100 g" if amounts and "%" not in amounts else "10%"
         for entry in entries:
             before, self.whole = self.whole, True
@@ -191,7 +191,7 @@ class _Reader:
     def _line(self, entry: Entry) -> None:
         line = entry.line
         match entry.node:
-            case nodes.Material() as node:
+            case nodes.MaterialNode() as node:
                 self._material(node, entry)
             case nodes.BareName(name):
                 self._bare(name, entry)
@@ -215,7 +215,7 @@ class _Reader:
                 self.pictures += [
                     Picture(said.text.text, entry.line.place()) for said in prose if said.what == "picture"
                 ]
-            case nodes.Step(verb, _):
+            case nodes.StepNode(verb, _):
                 self.steps.append(self._step(verb.text, entry, self.made_good))
             case nodes.Add() as node:
                 self._add(node, entry)
@@ -229,7 +229,7 @@ class _Reader:
             case nodes.TopUp(name):
                 if meaning := self._look_up(name, entry):
                     self._moves("top up", (Goes(meaning.name, meaning.key),), entry)
-            case nodes.Keep(how, amount, name):
+            case nodes.KeepNode(how, amount, name):
                 self._keep(how, amount, name.text, entry)
             case nodes.DiscardLeft():
                 self._keep("discard", None, "", entry)
@@ -262,7 +262,7 @@ class _Reader:
 
         mistake = no_name(entry.line.body)
         if mistake is not None:
-            self.reports.append(reported(mistake, entry.line))
+            self.reports.append(as_report(mistake, entry.line))
             return
         if isinstance(found, Meaning):
             message = f"how much {name.text}? the line gives no amount"
@@ -280,7 +280,7 @@ class _Reader:
         celsius = measures.celsius(at).likely if at else None
         self.items.append(Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place()))
 
-    def _material(self, node: nodes.Material, entry: Entry) -> None:
+    def _material(self, node: nodes.MaterialNode, entry: Entry) -> None:
         if any(isinstance(under.node, nodes.Unread) for under in entry.children):
             self.whole = False  # perhaps a material of its own, indented too deep
         meaning = self._look_up(node.name, entry)

@@ -38,7 +38,7 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
     first: dict[str, Place] = {}
     for entry in entries:
         line, node = entry.line, entry.node
-        said = "overall" if isinstance(node, nodes.OverallHead) else said_by(node)
+        said = "overall" if isinstance(node, nodes.OverallHead) else words_of_line(node)
         if said in first:
             message = f"`{said}` stands twice in this formula"
             there = (first[said], "the first stands here")
@@ -55,7 +55,7 @@ def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outco
     match node:
         case nodes.About(text):
             return Outcome(head._replace(about=text.text))
-        case nodes.Kind(name):
+        case nodes.KindNode(name):
             kind = fold(name.text)
             if kind in KIND:
                 return Outcome(head._replace(kind=kind))
@@ -63,7 +63,7 @@ def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outco
         case nodes.Status(word, date, by):
             parts = [word.text, date.text if date else "", f"by {by.text}" if by else ""]
             return Outcome(head._replace(status=" ".join(p for p in parts if p)), tuple(_wrong_status(node, line)))
-        case nodes.Makes():
+        case nodes.MakesNode():
             made, found = _makes(node, line.place())
             return Outcome(head if made is None else head._replace(makes=(*head.makes, made)), found)
         case nodes.FromFlour(amount):
@@ -97,12 +97,12 @@ def _is_day(text: str) -> bool:
     return 1 <= month <= 12 and 1 <= day <= long
 
 
-def said_by(node: nodes.Node | nodes.Unread) -> str:
+def words_of_line(node: nodes.Node | nodes.Unread) -> str:
     """What a line of the head says that may be said only once, in the head's own words; "" for any other line."""
     match node:
         case nodes.About():
             return "about"
-        case nodes.Kind():
+        case nodes.KindNode():
             return "kind"
         case nodes.Status():
             return "status"
@@ -130,7 +130,7 @@ def _grams(amount: nodes.Amount) -> Fraction:
     return low * UNITS[amount.unit].factor
 
 
-def _makes(node: nodes.Makes, place: Place) -> Outcome[Makes | None]:
+def _makes(node: nodes.MakesNode, place: Place) -> Outcome[Makes | None]:
     number = node.number.low if node.number else None
     written = _grams(node.weight) if node.weight else None
     noun = node.noun.text if node.noun else ""

@@ -17,7 +17,7 @@ PARTED = (" of ", " with ", " in ", " for ", " from ")
 """What follows these belongs to the noun before them: `loaves of rye`."""
 
 
-def counted(number: Fraction, noun: str) -> str:
+def noun_for(number: Fraction, noun: str) -> str:
     """The noun as it stands after a number: `loaf` after 1, else as the file has it."""
     return singular(noun) if number == 1 else noun
 

@@ -17,7 +17,7 @@ from manchet.syntax.vocabulary import BRINGS_IN
 NOTHING = Fraction(0)
 
 
-class Filled(NamedTuple):
+class FilledStage(NamedTuple):
     """A stage with its shares: the portions, the steps with what they move, and the account of the vessel."""
 
     portions: tuple[Portion, ...]
@@ -25,7 +25,7 @@ class Filled(NamedTuple):
     account: Contents
 
 
-def filled(
+def fill_portions(
     draft: Draft,
     items: tuple[Item, ...],
     shares: tuple[Fraction, ...],
@@ -34,7 +34,7 @@ def filled(
     booking: Callable[[Item], Booking],
     returned: Mapping[str, Fraction],
     sure: bool = True,
-) -> Outcome[Filled]:
+) -> Outcome[FilledStage]:
     """Portions of a stage. `base` is what 100 % means in it; `returned` what goes back to the pot, by culture.
 
     `sure` says that all it weighs is known; without that nothing is said to be missing from it.
@@ -43,7 +43,7 @@ def filled(
     portions, reports = _with_held_back(whole, draft, base, sure)
     steps = tuple(_sized(step, base) for step in draft.steps)
     account = contents(start_share(portions), held_by_name(portions), steps, dict(returned))
-    return Outcome(Filled(portions, steps, account), (*reports, *_wrong_adds(portions, steps, draft)))
+    return Outcome(FilledStage(portions, steps, account), (*reports, *_wrong_adds(portions, steps, draft)))
 
 
 def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: bool, booking: Booking) -> Portion:

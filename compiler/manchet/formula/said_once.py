@@ -9,7 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Related
 _OF_A_NAME = frozenset({"unknown-ingredient", "ambiguous-ingredient"})
 
 
-def said_once(reports: Iterable[Diagnostic]) -> Iterator[Diagnostic]:
+def say_once(reports: Iterable[Diagnostic]) -> Iterator[Diagnostic]:
     """The reports, with those that one change puts right made into one: spoons, and a name that means nothing yet."""
     groups: dict[tuple[str, str], list[Diagnostic]] = {}
     for report in reports:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import Booking, OverallLine, Stage
-from manchet.formula.portions import Filled
+from manchet.formula.portions import FilledStage
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 
@@ -49,7 +49,7 @@ def overruled_by(items: tuple[Item, ...]) -> dict[str, bool]:
     return {item.meaning.key: item.flour for item in items if item.flour is not None}
 
 
-def stage_of(draft: Draft, filled: Filled, reaching: Fraction, per: Fraction) -> Stage:
+def stage_of(draft: Draft, filled: FilledStage, reaching: Fraction, per: Fraction) -> Stage:
     """The stage as the model holds it; every share is divided by `per`, the unit the way worked in."""
     account = filled.account
     portions = tuple(p._replace(share=p.share / per) for p in filled.portions)
@@ -82,7 +82,7 @@ def stage_of(draft: Draft, filled: Filled, reaching: Fraction, per: Fraction) ->
     )
 
 
-def cultures_returned(key: str, drafts: Drafts, filled: dict[str, Filled], wanted: str) -> Fraction:
+def cultures_returned(key: str, drafts: Drafts, filled: dict[str, FilledStage], wanted: str) -> Fraction:
     """How much of a culture came into a stage, directly and through the stages used in it."""
     came = NOTHING
     for portion in filled[key].portions:
@@ -95,6 +95,6 @@ def cultures_returned(key: str, drafts: Drafts, filled: dict[str, Filled], wante
     return came
 
 
-def says(reports: Iterable[Diagnostic]) -> bool:
+def has_errors(reports: Iterable[Diagnostic]) -> bool:
     """Whether any report is an error."""
     return any(r.severity.value == "error" for r in reports)

@@ -33,7 +33,7 @@ def who_works(verb: str, manner: Iterable[str]) -> Who:
 
 def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:
     """The clauses of a step: on its own line, then on the lines one step deeper."""
-    own = entry.node.clauses if isinstance(entry.node, nodes.Step | nodes.ClauseLine) else ()
+    own = entry.node.clauses if isinstance(entry.node, nodes.StepNode | nodes.ClauseLine) else ()
     found = [(entry.line, clause) for clause in own]
     for child in entry.children:
         if isinstance(child.node, nodes.ClauseLine):
@@ -115,7 +115,7 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
                 loss, found = _loss(amount, line, made_good)
                 reports += found
                 once("loses", loss, line, "`loses`")
-            case nodes.Applied():
+            case nodes.AppliedClause():
                 applied, found = _applied(clause, line, names)
                 reports += found
                 if applied is not None:
@@ -156,7 +156,7 @@ def _wrong_loss(amount: nodes.Amount, loss: Fraction, place: Place, made_good: b
         yield report("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%")
 
 
-def _applied(clause: nodes.Applied, line: Line, names: Names) -> Outcome[Applied | None]:
+def _applied(clause: nodes.AppliedClause, line: Line, names: Names) -> Outcome[Applied | None]:
     meaning, reports = names.look_up(clause.name, line)
     if meaning is None or clause.amount is None:
         return Outcome(None, reports)  # where the weight is missing, the parser has said so

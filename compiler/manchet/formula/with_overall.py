@@ -14,16 +14,16 @@ from manchet.formula.flours import Overall
 from manchet.formula.model import Booking, OverallLine
 from manchet.formula.naming import Meaning
 from manchet.formula.percents import percent
-from manchet.formula.portions import Filled, filled
+from manchet.formula.portions import FilledStage, fill_portions
 from manchet.formula.shares import (
     NOTHING,
     ONE,
     Drafts,
     Shares,
     cultures_returned,
+    has_errors,
     is_flour,
     overruled_by,
-    says,
     stage_of,
 )
 from manchet.records import NamedTuple
@@ -34,12 +34,12 @@ class _Apart(NamedTuple):
     share: Fraction
 
 
-def overall_way(overall: Overall, drafts: Drafts) -> Outcome[Shares]:
+def shares_with_overall(overall: Overall, drafts: Drafts) -> Outcome[Shares]:
     """Resolve a formula written with `overall`. Shares are grams per gram of all flour (overall's flours are 1)."""
-    return _Way(overall, drafts).resolve()
+    return _OverallWay(overall, drafts).resolve()
 
 
-class _Way:
+class _OverallWay:
     def __init__(self, overall: Overall, drafts: Drafts) -> None:
         self.lines = {item.meaning.key: item for item in overall.lines}
         self.whole = overall.whole and all(d.whole for d in drafts.stages.values())
@@ -51,7 +51,7 @@ class _Way:
         self.used: dict[str, list[tuple[Fraction, str, Place]]] = {}
         self.apart: list[_Apart] = []
         self.bookings: dict[tuple[str, int], Booking] = {}
-        self.filled: dict[str, Filled] = {}
+        self.filled: dict[str, FilledStage] = {}
         self.forgotten: list[Item] = []
 
     def resolve(self) -> Outcome[Shares]:
@@ -76,7 +76,7 @@ class _Way:
             self._close()
         lines = tuple(self._overall_line(item) for item in self.lines.values()) + self._apart_lines()
         made = tuple(stage_of(stages[key], self.filled[key], ONE, ONE) for key in stages)
-        return Outcome(Shares(lines, made, ONE, not says(self.reports)), tuple(self.reports))
+        return Outcome(Shares(lines, made, ONE, not has_errors(self.reports)), tuple(self.reports))
 
     # ---- what is written -------------------------------------------------------------------------
 
@@ -285,8 +285,8 @@ class _Way:
         def booking(item: Item) -> Booking:
             return bookings[id(item)]
 
-        def fill(returned: dict[str, Fraction]) -> Outcome[Filled]:
-            return filled(draft, draft.items, shares, base, flour, booking, returned, sure)
+        def fill(returned: dict[str, Fraction]) -> Outcome[FilledStage]:
+            return fill_portions(draft, draft.items, shares, base, flour, booking, returned, sure)
 
         self.filled[key], reports = fill({})
         self.reports += reports

@@ -16,15 +16,15 @@ from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import Booking, OverallLine, Stage, Way
 from manchet.formula.percents import percent
-from manchet.formula.portions import Filled, filled
+from manchet.formula.portions import FilledStage, fill_portions
 from manchet.formula.shares import (
     NOTHING,
     ONE,
     Drafts,
     Shares,
     cultures_returned,
+    has_errors,
     is_flour,
-    says,
     stage_of,
 )
 from manchet.formula.uses import never_used, used_twice
@@ -34,7 +34,7 @@ from manchet.quantities.printing import mass_text
 NO_RULING: dict[str, bool] = {}
 
 
-def asked_way(way: Way, last: str, drafts: Drafts) -> Outcome[Shares]:
+def shares_without_overall(way: Way, last: str, drafts: Drafts) -> Outcome[Shares]:
     """Resolve a formula without `overall`. `last` is the key of the dough (or of a preparation's only stage)."""
     return _Asked(way, last, drafts).resolve()
 
@@ -48,7 +48,7 @@ class _Asked:
         self.drafts = drafts
         self.whole = all(d.whole for d in drafts.stages.values())
         self.reports: list[Diagnostic] = []
-        self.unit: dict[str, Filled] = {}
+        self.unit: dict[str, FilledStage] = {}
         """Each stage filled at its own size: outright, or with its own flour as 1."""
         self.size: dict[str, Fraction] = {}
         """How many of those units are made; 1 for a stage given outright."""
@@ -65,7 +65,7 @@ class _Asked:
         base = flour or sum((line.share for line in lines), NOTHING) or ONE
         stages = tuple(self._stage(key, draft, base) for key, draft in self.drafts.stages.items())
         overall = tuple(line._replace(share=line.share / base) for line in lines)
-        return Outcome(Shares(overall, stages, base, not says(self.reports)), tuple(self.reports))
+        return Outcome(Shares(overall, stages, base, not has_errors(self.reports)), tuple(self.reports))
 
     # ---- how each stage is written ---------------------------------------------------------------
 
@@ -114,7 +114,7 @@ class _Asked:
             help = "change one of them so that they add up to 100%; a culture or another stage stands on top"
             self.reports.append(report(name, draft.place, message, help))
 
-    def _fill(self, draft: Draft) -> Filled:
+    def _fill(self, draft: Draft) -> FilledStage:
         shares: list[Fraction] = []
         for item in draft.items:
             if item.how in ("grams", "percent") and item.basis != "what is soaked":
@@ -133,8 +133,8 @@ class _Asked:
         def booking(item: Item) -> Booking:
             return booking_of(item, draft.key, self.drafts.returned)
 
-        def fill(returned: dict[str, Fraction]) -> Outcome[Filled]:
-            return filled(draft, draft.items, fixed, ONE, self._flour, booking, returned, draft.whole)
+        def fill(returned: dict[str, Fraction]) -> Outcome[FilledStage]:
+            return fill_portions(draft, draft.items, fixed, ONE, self._flour, booking, returned, draft.whole)
 
         first, reports = fill({})
         self.reports += reports

@@ -12,7 +12,7 @@ from itertools import pairwise
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
 from manchet.kitchen.model import Fall, Oven
-from manchet.larder.figures import shown
+from manchet.larder.figures import show_figure
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 from manchet.syntax.nodes import Amount
@@ -53,12 +53,12 @@ FASTER = Fraction(6, 5)
 def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: Place) -> Iterator[Diagnostic]:
     """What is odd about the temperature of `what` (a key of `SPANS`), written on a line `key`."""
     span, unit = SPANS[what], amount.unit
-    said = f"{shown(amount.low or celsius)} {unit}"
+    said = f"{show_figure(amount.low or celsius)} {unit}"
     if _within(span.usual, celsius):
         if _frost_by_slip(what, amount, celsius):
-            message = f"{said} is frost, {shown(Fraction(round(celsius)))} C, for {span.what}"
-            here = f"{key} {shown(amount.low or celsius)} C"
-            help = f"did you mean `{here}`? If it is so, write `{key} {shown(celsius)} C`"
+            message = f"{said} is frost, {show_figure(Fraction(round(celsius)))} C, for {span.what}"
+            here = f"{key} {show_figure(amount.low or celsius)} C"
+            help = f"did you mean `{here}`? If it is so, write `{key} {show_figure(celsius)} C`"
             yield report("kitchen-temperature-odd", place, message, help)
         return
     meant = [f"`{key} {figure}`" for figure in _meant(span, amount)]
@@ -101,7 +101,7 @@ def _meant(span: Span, amount: Amount) -> Iterator[str]:
         if value >= 0 and span.usual[1] < 0:
             continue
         if _within(span.usual, (value - UNITS[unit].offset) * UNITS[unit].factor):
-            yield f"{shown(value)} {unit}"
+            yield f"{show_figure(value)} {unit}"
 
 
 def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Iterator[Diagnostic]:
@@ -129,16 +129,14 @@ def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Ite
 def _rate(fall: Fall, unit: str) -> str:
     """A difference of temperature, and its ends where it is a range."""
     ends = (fall.slowest or fall.an_hour, fall.fastest or fall.an_hour)
-    return "-".join(dict.fromkeys(shown(end / UNITS[unit].factor) for end in ends)) + f" {unit}"
+    return "-".join(dict.fromkeys(show_figure(end / UNITS[unit].factor) for end in ends)) + f" {unit}"
 
 
 def tin(what: str, rim: tuple[Fraction, ...], base: tuple[Fraction, ...], place: Place) -> Iterator[Diagnostic]:
     """A tin whose floor is wider than its rim holds the loaf fast. All in millimetres."""
     for below, above in zip(sorted(base), sorted(rim), strict=True):
         if below > above:
-            message = (
-                f"{what} is {shown(below)} mm at its floor and {shown(above)} mm at its rim: no loaf comes out of it"
-            )
+            message = f"{what} is {show_figure(below)} mm at its floor and {show_figure(above)} mm at its rim: no loaf comes out of it"
             help = "exchange the figures of the rim and of `bottom`, or measure again"
             yield report("tin-wider-below", place, message, help)
             return

@@ -7,7 +7,7 @@ from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import listed, report
+from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.kitchen import plausible
 from manchet.kitchen.lines import COLDEST, HOTTEST, FigureReading, Lines
@@ -25,24 +25,24 @@ from manchet.kitchen.sizes import (
     rim_of,
     volume_of,
 )
-from manchet.kitchen.tin_volume import of_water
+from manchet.kitchen.tin_volume import volume_by_water
 from manchet.kitchen.words import OWN_LINES, SHOWN, WORD_SETS
-from manchet.larder.figures import shown, worth
+from manchet.larder.figures import show_figure, worth
 from manchet.quantities.units import MASS, TIME, UNITS, VOLUME
-from manchet.syntax.nodes import Allow, Entry as Written, Setting, Step, Time, Unread
+from manchet.syntax.nodes import Allow, Entry as Written, Setting, StepNode, Time, Unread
 from manchet.syntax.vocabulary import THING
 
 
 def kitchen_of(block: Written) -> Outcome[Kitchen]:
     """The kitchen of a `kitchen` block, with what could be read of it."""
     name = getattr(getattr(block.node, "name", None), "text", "")
-    reading = _Reading(Kitchen(name=name, place=block.line.place()))
+    reading = _KitchenReading(Kitchen(name=name, place=block.line.place()))
     for entry in sorted(block.children, key=_measures_first):
         reading.read(entry)
     return Outcome(reading.kitchen, _loud(reading))
 
 
-def _loud(reading: _Reading) -> tuple[Diagnostic, ...]:
+def _loud(reading: _KitchenReading) -> tuple[Diagnostic, ...]:
     """All reports but the warnings that the house always allows."""
     quiet = reading.kitchen.always_allow
     return tuple(one for one in reading.reports if one.severity is Severity.ERROR or one.name not in quiet)
@@ -53,7 +53,7 @@ def _measures_first(line: Written) -> bool:
     return not (isinstance(line.node, Setting) and line.node.key == "measures")
 
 
-class _Reading(FigureReading):
+class _KitchenReading(FigureReading):
     """A kitchen while its lines are read."""
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -65,7 +65,7 @@ class _Reading(FigureReading):
         node = entry.node
         if isinstance(node, Allow):
             self.kitchen = self.kitchen._replace(always_allow=(*self.kitchen.always_allow, node.name.text))
-        elif isinstance(node, Step):
+        elif isinstance(node, StepNode):
             self._minutes(entry, node)
         elif isinstance(node, Setting):
             if node.key in THING:
@@ -83,7 +83,7 @@ class _Reading(FigureReading):
             if known is None:
                 shown = SHOWN[node.key]
                 message = f"`{node.key} {said}` is none we know" if said else f"`{node.key}` says nothing"
-                help = f"write `{node.key} {listed(shown)}`"
+                help = f"write `{node.key} {list_of_words(shown)}`"
                 self.reports.append(report("kitchen-word-unknown", entry.line.place(), message, help))
             else:
                 self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
@@ -97,7 +97,7 @@ class _Reading(FigureReading):
             if degrees is not None and not self.kitchen.degrees:
                 self.kitchen = self.kitchen._replace(degrees=node.amounts[0].unit)
 
-    def _minutes(self, entry: Written, step: Step) -> None:
+    def _minutes(self, entry: Written, step: StepNode) -> None:
         if not self._first(entry, step.verb.text, self.seen, "the kitchen"):
             return
         for clause in step.clauses:
@@ -183,7 +183,7 @@ class _Reading(FigureReading):
         line, _ = lines["stiff dough up to"]
         grams = self._figure(lines, "stiff dough up to", MASS, "27 kg")
         if mixer.most_grams is None or (grams is not None and grams > mixer.most_grams):
-            most = "nothing is said" if mixer.most_grams is None else f"{shown(mixer.most_grams / 1000)} kg"
+            most = "nothing is said" if mixer.most_grams is None else f"{show_figure(mixer.most_grams / 1000)} kg"
             message = f"a stiff dough is the harder one; of a softer dough {most}"
             help = "write what it takes of a dough of 60% water, as in `takes 6-45 kg dough`, and less here"
             self.reports.append(report("stiff-dough-without-soft", line.line.place(), message, help))
@@ -220,7 +220,7 @@ class _Reading(FigureReading):
             message = f"the measures of {what} do not make a volume"
             help = "write `inside` with three; or `top`, `bottom` and `deep`; or `round` and `deep`"
             self.reports.append(report("tin-size-unclear", entry.line.place(), message, help))
-        return said or (of_water(water) if water else measured)
+        return said or (volume_by_water(water) if water else measured)
 
     def _falls(self, what: str, lines: list[Written]) -> dict[Fraction, tuple[Fall, Place]]:
         """The stretches of a falling oven, the hottest first, by the heat each begins at; with its line."""
@@ -231,7 +231,7 @@ class _Reading(FigureReading):
             if fall is None or not COLDEST <= fall.start <= HOTTEST:
                 self._unfit(line, line.node, FALL_EXAMPLE)
             elif fall.start in found:
-                message = f"{what} falls from {shown(fall.start)} C in two lines"
+                message = f"{what} falls from {show_figure(fall.start)} C in two lines"
                 help = "keep one line `falls` for each heat it begins at"
                 self.reports.append(report("kitchen-line-twice", line.line.place(), message, help))
             else:
@@ -305,7 +305,7 @@ class _Reading(FigureReading):
     def _misplaced(self, entry: Written, owner: str, keys: tuple[str, ...]) -> None:
         assert isinstance(entry.node, Setting)
         near = nearest(entry.node.key, keys)
-        help = (f"did you mean `{near}`? " if near else "") + f"here stand {listed(keys, 'and')}"
+        help = (f"did you mean `{near}`? " if near else "") + f"here stand {list_of_words(keys, 'and')}"
         message = f"`{entry.node.key}` is no line of {owner}"
         self.reports.append(report("no-kitchen-line", entry.line.place(), message, help))
 

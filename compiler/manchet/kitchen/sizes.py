@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.kitchen.model import Fall, Floor, LoadTakes
-from manchet.kitchen.tin_volume import box, round_tin, tapered
+from manchet.kitchen.tin_volume import box_volume, round_volume, tapered_volume
 from manchet.larder.figures import worth
 from manchet.quantities.units import LENGTH, MASS, TEMPERATURE, UNITS
 from manchet.syntax.nodes import Amount, Setting
@@ -48,7 +48,7 @@ def volume_of(sides: dict[str, Sides]) -> Fraction | None:
     wide, bottom = sides.get("round") or sides.get("top"), sides.get("bottom")
     if "inside" in sides:
         length, width, depth = sides["inside"]
-        return box(length, width, depth) if len(sides) == 1 else None
+        return box_volume(length, width, depth) if len(sides) == 1 else None
     if wide is None or "deep" not in sides or len(sides) != 2 + (bottom is not None):
         return None
     (depth,) = sides["deep"]
@@ -56,8 +56,8 @@ def volume_of(sides: dict[str, Sides]) -> Fraction | None:
     if len(below) != len(wide):
         return None
     if len(wide) == 1:
-        return round_tin(wide[0], depth, below[0])
-    return tapered((wide[0], wide[1]), (below[0], below[1]), depth)
+        return round_volume(wide[0], depth, below[0])
+    return tapered_volume((wide[0], wide[1]), (below[0], below[1]), depth)
 
 
 def rim_of(sides: dict[str, Sides]) -> Sides | None:

@@ -18,22 +18,22 @@ MILLILITRE = 1000
 """Cubic millimetres."""
 
 
-def box(length: Fraction, width: Fraction, depth: Fraction) -> Fraction:
+def box_volume(length: Fraction, width: Fraction, depth: Fraction) -> Fraction:
     """Straight sides."""
     return length * width * depth / MILLILITRE
 
 
-def tapered(top: tuple[Fraction, Fraction], bottom: tuple[Fraction, Fraction], depth: Fraction) -> Fraction:
+def tapered_volume(top: tuple[Fraction, Fraction], bottom: tuple[Fraction, Fraction], depth: Fraction) -> Fraction:
     """Straight sloping sides: (top + 4 x middle + bottom) x depth / 6, exact for them."""
     middle = (top[0] + bottom[0]) * (top[1] + bottom[1])
     return (top[0] * top[1] + middle + bottom[0] * bottom[1]) * depth / 6 / MILLILITRE
 
 
-def round_tin(top: Fraction, depth: Fraction, bottom: Fraction | None = None) -> Fraction:
+def round_volume(top: Fraction, depth: Fraction, bottom: Fraction | None = None) -> Fraction:
     """Diameters; one, where the sides are straight."""
-    return PI / 4 * tapered((top, top), (top, top) if bottom is None else (bottom, bottom), depth)
+    return PI / 4 * tapered_volume((top, top), (top, top) if bottom is None else (bottom, bottom), depth)
 
 
-def of_water(grams: Fraction) -> Fraction:
+def volume_by_water(grams: Fraction) -> Fraction:
     """The water that fills it, weighed."""
     return grams / WATER

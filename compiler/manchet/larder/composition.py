@@ -7,12 +7,12 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import listed, report
+from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.larder.figures import shown, worth
+from manchet.larder.figures import show_figure, worth
 from manchet.larder.ingredient import Blend, Ingredient
 from manchet.quantities.units import MASS, PERCENT, UNITS
-from manchet.syntax.nodes import Amount, Entry, Material, Unread, Word
+from manchet.syntax.nodes import Amount, Entry, MaterialNode, Unread, Word
 
 FIGURES = (
     "water", "protein", "fat", "saturates", "carbohydrate", "sugars", "starch", "fibre", "salt", "sodium", "ash",
@@ -49,7 +49,9 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
             near = nearest(fold(word.text), FIGURES)
             help = f"did you mean `{near}`? " if near else ""
             message = f"`{word.text}` is no figure of composition"
-            reports.append(report("composition-unknown", place, message, f"{help}they are {listed(FIGURES, 'and')}"))
+            reports.append(
+                report("composition-unknown", place, message, f"{help}they are {list_of_words(FIGURES, 'and')}")
+            )
             continue
         grams = worth(amount, MASS)
         if grams is None or grams < 0:
@@ -99,7 +101,7 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
             reports.append(report("parts-missing", head.line.place(), message, help))
         return Outcome((), tuple(reports))
     if kinds == {PERCENT} and total != 1 and ingredient.class_ not in ("culture", "") and not reports:
-        message = f"the parts of {ingredient.name} make up {shown(total * 100)}%, not 100%"
+        message = f"the parts of {ingredient.name} make up {show_figure(total * 100)}%, not 100%"
         reports.append(report("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
     parts = tuple(
         Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in figures
@@ -111,7 +113,7 @@ def _lines(head: Entry, example: str) -> Outcome[list[tuple[Word, Amount, Entry]
     found: list[tuple[Word, Amount, Entry]] = []
     reports: list[Diagnostic] = []
     for entry in head.children:
-        if isinstance(entry.node, Material):
+        if isinstance(entry.node, MaterialNode):
             found.append((entry.node.name, entry.node.amount, entry))
         elif not isinstance(entry.node, Unread):
             message = f"`{entry.line.body}` is no name with its amount"
@@ -128,12 +130,12 @@ def _figure(text: str) -> str | None:
 def _impossible(name: str, found: Mapping[str, Fraction], head: Entry) -> Iterator[Diagnostic]:
     total = sum((found.get(whole, Fraction(0)) for whole in _WHOLES), Fraction(0))
     if total > 100 + ROUNDING:
-        message = f"100 g of {name} hold {shown(total)} g"
+        message = f"100 g of {name} hold {show_figure(total)} g"
         help = "carbohydrate is without fibre here: take the fibre off, or look at the decimal points"
         yield report("composition-over-100", head.line.place(), message, help)
         return
     for part, whole in _PARTS:
         if part in found and whole in found and found[part] > found[whole] + ROUNDING:
-            message = f"{name} has {shown(found[part])} g of {part} in {shown(found[whole])} g of {whole}"
+            message = f"{name} has {show_figure(found[part])} g of {part} in {show_figure(found[whole])} g of {whole}"
             yield report("composition-part-over-whole", head.line.place(), message, f"{part} are counted in {whole}")
             return

@@ -11,8 +11,8 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import listed, report
-from manchet.larder.figures import shown
+from manchet.diagnostics.reports import list_of_words, report
+from manchet.larder.figures import show_figure
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.units import MASS, MEASURES, UNITS, VOLUME, WHOLE, factor
 from manchet.source.text import Line
@@ -64,7 +64,7 @@ def _of_volume(
         message = f"`{written}`: a {amount.unit} differs from country to country"
         if measures:
             message = f"`{written}`: there is no {measures} {amount.unit}"
-        help = f"write grams or ml, or {listed(lines)} under the kitchen"
+        help = f"write grams or ml, or {list_of_words(lines)} under the kitchen"
         return Outcome(None, (report("measure-of-no-country", place, message, help),))
     density = _density(ingredient)
     if density is None:
@@ -73,7 +73,9 @@ def _of_volume(
         return Outcome(None, (report("density-unknown", place, message, help),))
     reports: tuple[Diagnostic, ...] = ()
     if amount.unit in SPOONS:
-        message = f"a {amount.unit} of {name} is taken as {shown(millilitres * density)} g; spoons vary by a third"
+        message = (
+            f"a {amount.unit} of {name} is taken as {show_figure(millilitres * density)} g; spoons vary by a third"
+        )
         help = "weigh it once with your own spoon and write the grams"
         reports = (report("measured-by-spoon", place, message, help),)
     return Outcome(figure * millilitres * density, reports)

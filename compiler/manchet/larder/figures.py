@@ -22,7 +22,7 @@ def worth(amount: Amount, dimension: str, measures: str = "") -> Fraction | None
     return (amount.low - unit.offset) * size
 
 
-def shown(figure: Fraction) -> str:
+def show_figure(figure: Fraction) -> str:
     """At most two decimals, for a remark: no sum is made of it."""
     hundredths = round(figure * 100)
     whole, rest = divmod(abs(hundredths), 100)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import listed, report
+from manchet.diagnostics.reports import list_of_words, report
 from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
@@ -91,7 +91,7 @@ def _sound(entry: Entry, own: dict[str, Entry], below: Find) -> Outcome[Entry]:
         return Outcome(entry, tuple(report("choice-unknown", place, message, help) for message in says))
     if not entry.class_:
         message = f"{entry.name} has no class: nobody knows whether it counts as flour or water"
-        help = f"add a line `class …`: {listed(tuple(sorted(CLASSES)))}"
+        help = f"add a line `class …`: {list_of_words(tuple(sorted(CLASSES)))}"
         return Outcome(entry._replace(class_="other"), (report("class-missing", place, message, help),))
     unknown = [part for part in entry.made_of if not isinstance(find(part.name), Ingredient)]
     if unknown:

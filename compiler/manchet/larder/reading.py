@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import listed, report
+from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.allergens import ALLERGENS, allergen
 from manchet.larder.composition import composition_of, parts_of
@@ -34,7 +34,7 @@ def ingredients_of(block: Written) -> Outcome[tuple[Ingredient | Question, ...]]
     for entry in block.children:
         node = entry.node
         if isinstance(node, EntryName):
-            reading = _Reading(node.name.text, entry.line.place(node.name.start, node.name.end))
+            reading = _LarderReading(node.name.text, entry.line.place(node.name.start, node.name.end))
             for line in sorted(entry.children, key=_class_first):
                 reading.read(line)
             found.append(reading.result())
@@ -49,7 +49,7 @@ def _class_first(line: Written) -> bool:
     return not (isinstance(line.node, Setting) and line.node.key == "class")
 
 
-class _Reading:
+class _LarderReading:
     """One entry while its lines are read."""
 
     def __init__(self, name: str, place: Place) -> None:
@@ -96,7 +96,7 @@ class _Reading:
             self.ingredient = self.ingredient._replace(class_=name)
             return
         near = nearest(name, tuple(CLASSES))
-        known = listed(tuple(sorted(CLASSES)))
+        known = list_of_words(tuple(sorted(CLASSES)))
         self.ingredient = self.ingredient._replace(class_=near or "other")
         help = f"did you mean `class {near}`? the classes are {known}" if near else f"the classes are {known}"
         self.fault("class-unknown", _words_place(line, node), f"there is no class `{name}`", help)
@@ -149,7 +149,7 @@ class _Reading:
                 near = nearest(word.text, ALLERGENS)
                 place = line.line.place(word.start, word.end)
                 message = f"`{word.text}` is none of the listed allergens"
-                help = (f"did you mean `{near}`? " if near else "") + f"they are {listed(ALLERGENS, 'and')}"
+                help = (f"did you mean `{near}`? " if near else "") + f"they are {list_of_words(ALLERGENS, 'and')}"
                 self.fault("allergen-unknown", place, message, help)
             found[known or word.text] = None
         return tuple(found)
@@ -212,25 +212,25 @@ class _Reading:
         self.question = Question(self.ingredient.name, choices, why, self.ingredient.place)
 
 
-_LINES: dict[str, Callable[[_Reading, Written, Setting], None]] = {
-    "class": _Reading.class_,
-    "also called": _Reading.also_called,
-    "per 100 g": _Reading.composition,
-    "made of": _Reading.made_of,
-    "gives its water": _Reading.gives_water,
-    "counts as flour": _Reading.flour,
-    "not counted as flour": _Reading.flour,
-    "no allergens": _Reading.no_allergens,
-    "allergens": _Reading.allergens,
-    "may contain": _Reading.may_contain,
-    "density": _Reading.density,
-    "whole": _Reading.whole,
-    "kept at": _Reading.kept_at,
-    "good for": _Reading.good_for,
-    "price": _Reading.price,
-    "source": _Reading.source,
-    "takes water": _Reading.takes_water,
-    "could be": _Reading.could_be,
+_LINES: dict[str, Callable[[_LarderReading, Written, Setting], None]] = {
+    "class": _LarderReading.class_,
+    "also called": _LarderReading.also_called,
+    "per 100 g": _LarderReading.composition,
+    "made of": _LarderReading.made_of,
+    "gives its water": _LarderReading.gives_water,
+    "counts as flour": _LarderReading.flour,
+    "not counted as flour": _LarderReading.flour,
+    "no allergens": _LarderReading.no_allergens,
+    "allergens": _LarderReading.allergens,
+    "may contain": _LarderReading.may_contain,
+    "density": _LarderReading.density,
+    "whole": _LarderReading.whole,
+    "kept at": _LarderReading.kept_at,
+    "good for": _LarderReading.good_for,
+    "price": _LarderReading.price,
+    "source": _LarderReading.source,
+    "takes water": _LarderReading.takes_water,
+    "could be": _LarderReading.could_be,
 }
 
 
@@ -241,5 +241,5 @@ def _words_place(line: Written, node: Setting) -> Place:
 
 
 def _misplaced(entry: Written) -> Diagnostic:
-    help = f"under an ingredient stand {listed(tuple(f'`{key}`' for key in _LINES), 'and')}"
+    help = f"under an ingredient stand {list_of_words(tuple(f'`{key}`' for key in _LINES), 'and')}"
     return report("no-larder-line", entry.line.place(), f"`{entry.line.body}` says nothing about an ingredient", help)

@@ -8,7 +8,7 @@ FINEST = 12
 """Decimals beyond which nothing is told: a million millionth of a gram."""
 
 
-def rounded(value: Fraction, places: int) -> Fraction:
+def round_to(value: Fraction, places: int) -> Fraction:
     """The nearest figure with so many decimals; a half goes away from zero."""
     step = 10**places
     scaled = abs(value) * step
@@ -18,7 +18,7 @@ def rounded(value: Fraction, places: int) -> Fraction:
 
 def decimal(value: Fraction, most: int = 2, least: int = 0) -> str:
     """`value` with at most `most` decimals, trailing zeros left out down to `least`."""
-    near = rounded(value, most)
+    near = round_to(value, most)
     sign = "-" if near < 0 else ""
     whole, rest = divmod(abs(near), 1)
     digits = str(int(rest * 10**most)).rjust(most, "0") if most else ""
@@ -29,7 +29,7 @@ def decimal(value: Fraction, most: int = 2, least: int = 0) -> str:
 
 def telling(value: Fraction, places: int) -> int:
     """So many decimals, or more where something that is there would else print as nothing: 0.000001 g is not 0 g."""
-    while value and places < FINEST and not rounded(value, places):
+    while value and places < FINEST and not round_to(value, places):
         places += 1
     return places
 
@@ -51,7 +51,7 @@ def exact_text(value: Fraction) -> str:
 
 def rounded_number(value: Fraction) -> int | float:
     """The figure as a number for a machine, with at most six decimals."""
-    near = rounded(value, 6)
+    near = round_to(value, 6)
     return near.numerator if near.denominator == 1 else near.numerator / near.denominator
 
 

@@ -10,7 +10,7 @@ from manchet.quantities.units import COMPOUNDS, LONG_FORMS, SPELLINGS, UNITS, st
 from manchet.records import NamedTuple
 
 
-class Figure(NamedTuple):
+class WrittenFigure(NamedTuple):
     """A figure `length` characters long. `unit` is a key of `UNITS`, or "" for a bare number.
 
     `fault` names what is odd about it ("" for nothing); the values are then the best reading there is.
@@ -31,7 +31,7 @@ _QUANTITY = re.compile(rf"({NUMBER})(?: ?(%|[°º] ?[CcFf]|[A-Za-z]+(?:/[a-z]+)?
 _BARE = re.compile(rf"({NUMBER})(?![^\s,;–-])")
 _DASH = re.compile(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])")
 
-_memo: dict[str, Figure | None] = {}
+_memo: dict[str, WrittenFigure | None] = {}
 _MEMO_LIMIT = 20_000
 _MEMO_LONGEST = 40
 
@@ -43,7 +43,7 @@ class _Part(NamedTuple):
     fault: str
 
 
-def figure_at(body: str, start: int) -> Figure | None:
+def figure_at(body: str, start: int) -> WrittenFigure | None:
     """The figure that begins at `start`, or None where a word stands there (`00`, `6-grain`, `2026-09-14`).
 
     Linear in the length of the figure. A bare number with leading zeros is still a number (`007`).
@@ -60,7 +60,7 @@ def figure_at(body: str, start: int) -> Figure | None:
         return figure
 
 
-def _read(body: str, start: int) -> Figure | None:
+def _read(body: str, start: int) -> WrittenFigure | None:
     low = _quantity(body, start)
     if low is None:
         return None
@@ -70,29 +70,29 @@ def _read(body: str, start: int) -> Figure | None:
     if end < len(body) and not (body[end].isspace() or body[end] in ",;"):
         return None
     if high is None:
-        return Figure(low.value, low.value, low.unit, end - start, low.fault)
+        return WrittenFigure(low.value, low.value, low.unit, end - start, low.fault)
     return _range(low, high, end - start)
 
 
-def _range(low: _Part, high: _Part, length: int) -> Figure:
+def _range(low: _Part, high: _Part, length: int) -> WrittenFigure:
     fault = low.fault or high.fault
     if not low.unit or low.unit == high.unit:
         unit, bottom, top = high.unit, low.value, high.value
         if top < bottom and not fault:
             if top < 1:
-                return Figure(bottom + top, bottom + top, unit, length, HYPHEN)
+                return WrittenFigure(bottom + top, bottom + top, unit, length, HYPHEN)
             fault, bottom, top = BACKWARDS, top, bottom
-        return Figure(bottom, top, unit, length, fault)
+        return WrittenFigure(bottom, top, unit, length, fault)
     one, other = UNITS[low.unit], UNITS.get(high.unit)
     if other is None or one.dimension != other.dimension or not one.factor or not other.factor:
-        return Figure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
+        return WrittenFigure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
     if one.offset or other.offset:
-        return Figure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
+        return WrittenFigure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
     small = one if one.factor < other.factor else other
     bottom, top = low.value * one.factor / small.factor, high.value * other.factor / small.factor
     if top < bottom and not fault:
         fault, bottom, top = BACKWARDS, top, bottom
-    return Figure(bottom, top, small.name, length, fault)
+    return WrittenFigure(bottom, top, small.name, length, fault)
 
 
 def _quantity(body: str, start: int) -> _Part | None:

@@ -17,11 +17,11 @@ def _whole(amount: Amount) -> int:
     return int(amount.low or 0)
 
 
-def _material(name: Word, amount: Amount, *tail: Made) -> n.Material:
-    return _with_tail(n.Material(name, amount), tail)
+def _material(name: Word, amount: Amount, *tail: Made) -> n.MaterialNode:
+    return _with_tail(n.MaterialNode(name, amount), tail)
 
 
-def _with_tail(material: n.Material, tail: tuple[Made, ...]) -> n.Material:
+def _with_tail(material: n.MaterialNode, tail: tuple[Made, ...]) -> n.MaterialNode:
     for part in tail:
         if isinstance(part, Amount):
             material = material._replace(at=part)
@@ -42,7 +42,7 @@ _BOOKINGS: dict[str, dict[str, Any]] = {
 }
 
 
-def tail_of(material: n.Material, tail: n.Tail) -> n.Material:
+def tail_of(material: n.MaterialNode, tail: n.Tail) -> n.MaterialNode:
     """The material with what stands on a line of its own under it."""
     return _with_tail(material, tail.parts)
 
@@ -52,17 +52,17 @@ def _at(*parts: Made) -> n.At:
     return n.At(amount, spot.text if spot else "")
 
 
-def _step(verb: Word, *clauses: Made) -> n.Step:
+def _step(verb: Word, *clauses: Made) -> n.StepNode:
     made: list[n.Clause] = []
     for clause in clauses:
         if isinstance(clause, n.Prose) and clause.what == "how" and verb.text == "do":
             clause = n.Prose("do", clause.text)
         made.append(clause)
-    return n.Step(verb, tuple(made))
+    return n.StepNode(verb, tuple(made))
 
 
-def _applied(onto: Word, name: Word, amount: Amount | None = None, per: Word | None = None) -> n.Applied:
-    return n.Applied(name, amount, per.text if per else "", "" if onto.text == "with" else onto.text)
+def _applied(onto: Word, name: Word, amount: Amount | None = None, per: Word | None = None) -> n.AppliedClause:
+    return n.AppliedClause(name, amount, per.text if per else "", "" if onto.text == "with" else onto.text)
 
 
 def _setting(key: Word, *rest: Made) -> n.Setting:
@@ -83,10 +83,10 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "swap": n.Swap,
     "without": n.Without,
     "about": n.About,
-    "kind": n.Kind,
-    "makes_pieces": lambda number, noun, weight, state, tin: n.Makes(number, noun, weight, state.text, tin),
-    "makes_weight": lambda weight, state: n.Makes(None, None, weight, state.text, None),
-    "makes_tins": lambda number, noun, tin: n.Makes(number, noun, None, "", tin),
+    "kind": n.KindNode,
+    "makes_pieces": lambda number, noun, weight, state, tin: n.MakesNode(number, noun, weight, state.text, tin),
+    "makes_weight": lambda weight, state: n.MakesNode(None, None, weight, state.text, None),
+    "makes_tins": lambda number, noun, tin: n.MakesNode(number, noun, None, "", tin),
     "from_flour": n.FromFlour,
     "loss": lambda which, amount: n.Loss(which.text, amount),
     "percentages": n.PercentagesOfDoughFlour,
@@ -106,9 +106,9 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "add_as_needed": lambda name: n.Add((n.Part(name),), as_needed=True),
     "add_up_to": lambda name, amount: n.Add((n.Part(name),), up_to=amount),
     "give_back": n.Return,
-    "keep_amount": lambda amount, name: n.Keep("amount", amount, name),
-    "keep_left": lambda name: n.Keep("left", None, name),
-    "keep_enough": lambda name: n.Keep("enough", None, name),
+    "keep_amount": lambda amount, name: n.KeepNode("amount", amount, name),
+    "keep_left": lambda name: n.KeepNode("left", None, name),
+    "keep_enough": lambda name: n.KeepNode("enough", None, name),
     "discard": n.DiscardLeft,
     "top_up": n.TopUp,
     "lock_in": n.LockIn,
@@ -143,7 +143,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "at_a_time": lambda number: n.AtATime(_whole(number)),
     "loses": n.Loses,
     "applied": _applied,
-    "dipped": lambda preposition, name, amount, per=None: n.Applied(name, amount, per.text if per else ""),
+    "dipped": lambda preposition, name, amount, per=None: n.AppliedClause(name, amount, per.text if per else ""),
     "entry_name": n.EntryName,
     "setting": _setting,
     "could_be": _could_be,

@@ -143,7 +143,7 @@ class Loses(NamedTuple):
     amount: Amount
 
 
-class Applied(NamedTuple):
+class AppliedClause(NamedTuple):
     """Something that touches the bread but is no dough: `with egg wash 6 g each`, `tins with oil 3 g each`.
 
     `per` is "each" or "all". `amount` and `per` are None and "" where the file forgot them.
@@ -158,5 +158,5 @@ class Applied(NamedTuple):
 
 Clause = (
     Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | Steam | Vent | Lid | TurnAfter
-    | Within | AtATime | Loses | Applied
+    | Within | AtATime | Loses | AppliedClause
 )  # fmt: skip

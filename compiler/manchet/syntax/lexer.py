@@ -6,7 +6,7 @@ import re
 
 from manchet.syntax.nodes import Amount, Word
 from manchet.syntax.phrases import Phrase, Phrases
-from manchet.syntax.tokens import WEIGHTS, Raw
+from manchet.syntax.tokens import WEIGHTS, RawToken
 
 Value = Word | Amount | None
 
@@ -18,7 +18,7 @@ _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 _WORK = {"fold": "fold", "folds": "fold", "turn": "turn", "turns": "turn", "stir": "stir", "stirs": "stir"}
 
 
-def folded(text: str) -> str:
+def fold_word(text: str) -> str:
     """The text with its inner space made single."""
     return " ".join(text.split())
 
@@ -33,7 +33,7 @@ class Tokens:
 
     __slots__ = ("at", "body", "mode", "phrases", "raws", "types", "values")
 
-    def __init__(self, body: str, raws: list[Raw], phrases: Phrases, mode: str) -> None:
+    def __init__(self, body: str, raws: list[RawToken], phrases: Phrases, mode: str) -> None:
         self.body = body
         self.raws = raws
         self.phrases = phrases
@@ -53,14 +53,14 @@ class Tokens:
 
     def name(self, start: int, end: int) -> None:
         text = self.body[start:end]
-        self.add("NAME", Word(folded(text) if "  " in text else text, start, end))
+        self.add("NAME", Word(fold_word(text) if "  " in text else text, start, end))
 
     def whole_rest(self) -> None:
         """What is left of the line is one name, whatever is in it; quotes around all of it are taken off."""
         if self.at < len(self.raws):
             first = self.raws[self.at]
             if first.kind == "QUOTED" and self.at == len(self.raws) - 1:
-                self.add("NAME", Word(folded(first.text), first.start, first.end))
+                self.add("NAME", Word(fold_word(first.text), first.start, first.end))
             else:
                 self.name(first.start, len(self.body))
             self.at = len(self.raws)
@@ -91,7 +91,7 @@ class Tokens:
                 self.at += 1
             elif kind == "QUOTED":
                 quoted = not in_list or (self.types and self.types[-1] == "_BECAUSE")
-                self.add("QUOTED" if quoted else "NAME", Word(folded(raw.text), raw.start, raw.end))
+                self.add("QUOTED" if quoted else "NAME", Word(fold_word(raw.text), raw.start, raw.end))
                 self.at += 1
             elif kind == "NUMBER" and in_list and not (self.types and self.types[-1] == "_IN"):
                 self._name(in_list)
@@ -99,7 +99,7 @@ class Tokens:
                 self.figure(raw, mode == "list")
                 self.at += 1
 
-    def figure(self, raw: Raw, weight: bool) -> None:
+    def figure(self, raw: RawToken, weight: bool) -> None:
         kind = "WEIGHT" if weight and raw.kind in WEIGHTS else raw.kind
         self.add(kind, Amount(raw.low, raw.high, raw.unit, raw.start, raw.end))
 
@@ -159,7 +159,7 @@ class Tokens:
         if self.at > first:
             self.name(raws[first].start, raws[self.at - 1].end)
         elif first < size and raws[first].kind == "QUOTED":
-            self.add("NAME", Word(folded(raws[first].text), raws[first].start, raws[first].end))
+            self.add("NAME", Word(fold_word(raws[first].text), raws[first].start, raws[first].end))
             self.at += 1
 
     def _within_at(self, at: int) -> bool:

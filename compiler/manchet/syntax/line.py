@@ -11,7 +11,7 @@ from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run
 from manchet.syntax.lexer import Tokens
 from manchet.syntax.mistakes.characters import look_alike, plain
-from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble
 from manchet.syntax.mistakes.lacking import CHECKED, wrong_with
 from manchet.syntax.mistakes.odd_figures import fault_of
 from manchet.syntax.nodes import (
@@ -19,12 +19,12 @@ from manchet.syntax.nodes import (
     BareName,
     FromFlour,
     HoldBack,
-    Keep,
+    KeepNode,
     Loss,
-    Makes,
-    Material,
+    MakesNode,
+    MaterialNode,
     ReservedHead,
-    Step,
+    StepNode,
     Unread,
     Word,
 )
@@ -40,10 +40,10 @@ from manchet.syntax.openings import (
     UNLESS_WEIGHED,
     WEIGHS,
     WORKS,
-    Reading,
+    RestOfLine,
     opening_of,
 )
-from manchet.syntax.tokens import WEIGHTS, Raw, pieces
+from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 
 _TABLES = t.load()
 
@@ -55,7 +55,7 @@ class Read(NamedTuple):
     node: Any
     faults: tuple[Fault, ...]
     opens: str
-    trouble: Trouble | None = None
+    trouble: LineTrouble | None = None
 
 
 _memo: dict[tuple[str, str], Read] = {}
@@ -90,9 +90,9 @@ def _read(written: str, context: str) -> Read:
     made = run(_TABLES, rule, tokens.types, tokens.values, ACTIONS)
     if type(made) is Stuck:
         spans = tuple((v.start, v.end) if v else (0, 0) for v in tokens.values)
-        return Read(None, faults, "", Trouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
+        return Read(None, faults, "", LineTrouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
     if type(made) is BareName:
-        trouble = Trouble(body, tuple(raws), context, rule, ((0, len(body)),), 1, ())
+        trouble = LineTrouble(body, tuple(raws), context, rule, ((0, len(body)),), 1, ())
         if context not in NAMES or not _is_name(trouble):
             return Read(None, faults, "", trouble)
     if not body.isascii():
@@ -108,7 +108,7 @@ def _read(written: str, context: str) -> Read:
     return Read(made, faults, opens)
 
 
-def _is_name(trouble: Trouble) -> bool:
+def _is_name(trouble: LineTrouble) -> bool:
     """Whether a line alone may be a name: words without a digit always; of all else the diagnosis judges."""
     if not any(letter.isdigit() for letter in trouble.body) and all(raw.kind == "WORD" for raw in trouble.raws):
         return True
@@ -117,7 +117,7 @@ def _is_name(trouble: Trouble) -> bool:
     return is_plain_name(trouble)
 
 
-def _has_a_country(raw: Raw) -> bool:
+def _has_a_country(raw: RawToken) -> bool:
     """A cup or a spoon in its long form: what is to say of it is said where it is weighed."""
     return raw.fault == "unit-long-form" and not UNITS[raw.unit].factor
 
@@ -128,20 +128,20 @@ KEEPS_ITS_NODE = REMARKS | {"each-or-in-all", "touching-without-weight", "part-o
 
 def _set_aside(made: Any) -> Any:
     """A line whose figures or name cannot be trusted is not handed on: its mistake is said once."""
-    if isinstance(made, Step):
+    if isinstance(made, StepNode):
         return Unread("step", made.verb, "step")
-    if isinstance(made, Material):
+    if isinstance(made, MaterialNode):
         return Unread("material", made.name, "step")
-    if isinstance(made, (Makes, FromFlour, Loss)):
+    if isinstance(made, (MakesNode, FromFlour, Loss)):
         return Unread("line", None, "step")
-    return Unread("material", None, "step") if isinstance(made, (HoldBack, Add, Keep)) else made
+    return Unread("material", None, "step") if isinstance(made, (HoldBack, Add, KeepNode)) else made
 
 
 _FREE_TEXT = frozenset({"block", "entry_name", "kind", "bare_name", "branch"})
 """Rules whose name runs to the end of the line, whatever looks like a figure in it."""
 
 
-def _tokens(body: str, raws: list[Raw], context: str) -> tuple[Tokens, str, str]:
+def _tokens(body: str, raws: list[RawToken], context: str) -> tuple[Tokens, str, str]:
     """The tokens of a line, the rule that reads it, and what the lines under it are."""
     found = opening_of(OPENINGS[context], raws)
     if found is None and context in WEIGHS:
@@ -169,7 +169,7 @@ def _tokens(body: str, raws: list[Raw], context: str) -> tuple[Tokens, str, str]
     return tokens, reading.rule, opens
 
 
-def _unopened(context: str, first: Raw) -> tuple[Reading, str]:
+def _unopened(context: str, first: RawToken) -> tuple[RestOfLine, str]:
     """How a line is read that no words of the language open, and what the lines under it are."""
     if context == "larder":
         return ENTRY_NAME, "entry"
@@ -178,7 +178,7 @@ def _unopened(context: str, first: Raw) -> tuple[Reading, str]:
     return (TAIL if context == "material" else BARE_NAME), "step"
 
 
-def weight_at(raws: list[Raw]) -> int:
+def weight_at(raws: list[RawToken]) -> int:
     """Where the weight of a material line stands, or 0: the first weight that no `loses` or `steam` claims and that
     neither `each` nor `in all` follows."""
     for at in range(1, len(raws)):

@@ -10,7 +10,7 @@ from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.clauses import (
     Amount as Amount,
-    Applied as Applied,
+    AppliedClause as AppliedClause,
     As as As,
     At as At,
     AtATime as AtATime,
@@ -103,11 +103,11 @@ class About(NamedTuple):
     text: Word
 
 
-class Kind(NamedTuple):
+class KindNode(NamedTuple):
     name: Word
 
 
-class Makes(NamedTuple):
+class MakesNode(NamedTuple):
     """`makes 14 loaves at 900 g dough`, `makes 12 loaves in long tin`, `makes 20 kg dough`.
 
     `state` is "dough", "baked" or "" (in a tin). `number` and `noun` are None for a bare weight.
@@ -156,7 +156,7 @@ class Allow(NamedTuple):
 # ---- materials ------------------------------------------------------------------------------------
 
 
-class Material(NamedTuple):
+class MaterialNode(NamedTuple):
     """`NAME AMOUNT` with what may follow it.
 
     `basis` is "", "all flour", "what is soaked" or "the dough". `booking` is "" , "apart" or "as" (then
@@ -239,7 +239,7 @@ class Return(NamedTuple):
     name: Word
 
 
-class Keep(NamedTuple):
+class KeepNode(NamedTuple):
     """`keep 60 g as X`, `keep what is left as X`, `keep enough as X`; `how` is "amount", "left" or "enough"."""
 
     how: str
@@ -281,7 +281,7 @@ class GoodFor(NamedTuple):
 # ---- steps and their clauses ----------------------------------------------------------------------
 
 
-class Step(NamedTuple):
+class StepNode(NamedTuple):
     """A verb and its clauses. `verb` is a canonical verb of the vocabulary (`fill with` is `fill`)."""
 
     verb: Word
@@ -324,10 +324,10 @@ class Setting(NamedTuple):
 
 Node = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
-    | About | Kind | Makes | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
-    | Material | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | Keep | DiscardLeft
+    | About | KindNode | MakesNode | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
+    | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
     | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | Tail
-    | Step | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
+    | StepNode | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
 )  # fmt: skip
 
 

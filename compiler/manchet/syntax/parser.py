@@ -13,7 +13,7 @@ from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.line import read_line
-from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble, reported
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble, as_report
 from manchet.syntax.mistakes.lacking import lacking
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.openings import ONE_LINE
@@ -55,12 +55,12 @@ class _Reports:
 
     def add(self, fault: Fault | None, line: Line) -> None:
         if fault is not None and not self.full(line):
-            self.kept.append(reported(fault, line))
+            self.kept.append(as_report(fault, line))
 
     def all(self) -> tuple[Diagnostic, ...]:
         self.kept.sort(key=lambda report: (report.place.line, report.place.column))
         if self.last is not None:
-            self.kept.append(reported(Fault("too-many-mistakes", 0, 1, {"more": str(self.more)}), self.last))
+            self.kept.append(as_report(Fault("too-many-mistakes", 0, 1, {"more": str(self.more)}), self.last))
         return tuple(self.kept)
 
 
@@ -110,14 +110,14 @@ def parse(source: SourceText) -> Outcome[File]:
         for fault in sure:
             reports.add(fault, line)
         if found.trouble is not None:
-            from manchet.syntax.mistakes.recovery import unread  # a sound file has no need of it
+            from manchet.syntax.mistakes.recovery import unread_node  # a sound file has no need of it
 
             if not sure and not reports.full(line):
                 reports.add(_diagnosis(found.trouble, odd), line)
-            node = unread(found.trouble)
+            node = unread_node(found.trouble)
             context = node.opens or "skipped"
         elif type(node) is n.Tail:
-            if isinstance(parent.node, n.Material):
+            if isinstance(parent.node, n.MaterialNode):
                 parent.node = tail_of(parent.node, node)
                 continue
             if isinstance(parent.node, (n.TakeAll, n.TakeLeft, n.EverythingElse)):
@@ -133,11 +133,11 @@ def parse(source: SourceText) -> Outcome[File]:
     return Outcome(File(source.path, lines, tuple(root.children)), reports.all())
 
 
-def _diagnosis(trouble: Trouble, odd: bool) -> Fault | None:
+def _diagnosis(trouble: LineTrouble, odd: bool) -> Fault | None:
     """Why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too."""
-    from manchet.syntax.mistakes.diagnosis import diagnosed  # a sound file has no need of it
+    from manchet.syntax.mistakes.diagnosis import diagnose  # a sound file has no need of it
 
-    fault = diagnosed(trouble)
+    fault = diagnose(trouble)
     return None if odd and fault.name in ("line-outside-stage", "line-outside-block") else fault
 
 
@@ -146,7 +146,7 @@ def _close(stack: list[_Open]) -> tuple[Fault | None, Line]:
     done = stack.pop()
     assert done.line is not None
     stack[-1].children.append(Entry(done.line, done.node, tuple(done.children)))
-    if type(done.node) is not n.Step or any(isinstance(child.node, n.Unread) for child in done.children):
+    if type(done.node) is not n.StepNode or any(isinstance(child.node, n.Unread) for child in done.children):
         return None, done.line
     under = tuple(c for child in done.children if isinstance(child.node, n.ClauseLine) for c in child.node.clauses)
     return lacking(done.node, under), done.line

@@ -14,7 +14,7 @@ from manchet.records import NamedTuple
 ACCEPT = 0
 
 
-class Rule(NamedTuple):
+class GrammarRule(NamedTuple):
     """One rule of the grammar: pop `size` values, hand those of `plan` to the action, go on as `origin`.
 
     A number in `plan` keeps that value, a negative one (`~n`) keeps all of a list, None stands for what is absent.
@@ -32,7 +32,7 @@ class Tables(NamedTuple):
 
     starts: dict[str, int]
     rows: tuple[dict[str, int], ...]
-    rules: tuple[Rule, ...]
+    rules: tuple[GrammarRule, ...]
 
 
 def grammar_text() -> str:
@@ -54,7 +54,7 @@ def load() -> Tables:
     except ImportError:
         return made_from(text)
     if text == stored.GRAMMAR:
-        return Tables(stored.STARTS, stored.ROWS, tuple(Rule(*rule) for rule in stored.RULES))
+        return Tables(stored.STARTS, stored.ROWS, tuple(GrammarRule(*rule) for rule in stored.RULES))
     return made_from(text)
 
 
@@ -156,7 +156,7 @@ def made_from(grammar: str) -> Tables:
     return Tables(starts, tuple(rows), tuple(_rule(rule) for rule in rules))
 
 
-def _rule(rule: Any) -> Rule:
+def _rule(rule: Any) -> GrammarRule:
     expansion = rule.expansion
     absent = [0] * (len(expansion) + 1)
     if rule.options and rule.options.empty_indices:
@@ -173,7 +173,7 @@ def _rule(rule: Any) -> Rule:
     plan += [None] * absent[-1]
     origin = str(rule.origin.name)
     action = "" if origin.startswith("_") else str(rule.alias or origin)
-    return Rule(origin, len(expansion), action, tuple(plan))
+    return GrammarRule(origin, len(expansion), action, tuple(plan))
 
 
 def module_of(grammar: str) -> str:

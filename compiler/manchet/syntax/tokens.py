@@ -10,7 +10,7 @@ from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 
 
-class Raw(NamedTuple):
+class RawToken(NamedTuple):
     """A piece of a line. `kind` is WORD, QUOTED, COMMA, UNCLOSED (a quote that never ends), NUMBER, or the kind of a
     figure: MASS, VOLUME, TIME, TEMPERATURE, LENGTH, PERCENT, WHOLE, TURNS, DENSITY.
 
@@ -37,9 +37,9 @@ _PIECE = re.compile(
 _WORD = re.compile(r'[^\s,"“„]+')
 
 
-def pieces(body: str) -> list[Raw]:
+def pieces(body: str) -> list[RawToken]:
     """Every piece of a line, in order, in time linear in its length. Never fails."""
-    found: list[Raw] = []
+    found: list[RawToken] = []
     at, stop = 0, len(body)
     while at < stop:
         match = _PIECE.match(body, at)
@@ -52,16 +52,18 @@ def pieces(body: str) -> list[Raw]:
             if cold is not None and KINDS[cold.unit] == "TEMPERATURE":
                 at = start + 1 + cold.length
                 cold_low, cold_high = -cold.high, -cold.low
-                found.append(Raw("TEMPERATURE", start, at, body[start:at], cold_low, cold_high, cold.unit, cold.fault))
+                found.append(
+                    RawToken("TEMPERATURE", start, at, body[start:at], cold_low, cold_high, cold.unit, cold.fault)
+                )
                 continue
         if group == 1 or group == 6:
-            found.append(Raw("WORD", start, at, match[group].lower()))
+            found.append(RawToken("WORD", start, at, match[group].lower()))
         elif group == 2:
             figure = figure_at(body, start)
             if figure is None:
                 word = _WORD.match(body, start)
                 at = stop if word is None else word.end()
-                found.append(Raw("WORD", start, at, body[start:at].lower()))
+                found.append(RawToken("WORD", start, at, body[start:at].lower()))
             else:
                 at = start + figure.length
                 kind = KINDS[figure.unit]
@@ -74,12 +76,12 @@ def pieces(body: str) -> list[Raw]:
                         low = None
                     start = found[-2].start
                     del found[-2:]
-                found.append(Raw(kind, start, at, body[start:at], low, high, figure.unit, figure.fault))
+                found.append(RawToken(kind, start, at, body[start:at], low, high, figure.unit, figure.fault))
         elif group == 3:
-            found.append(Raw("QUOTED", start, at, body[start + 1 : at - 1]))
+            found.append(RawToken("QUOTED", start, at, body[start + 1 : at - 1]))
         elif group == 4:
-            found.append(Raw("COMMA", start, at, ","))
+            found.append(RawToken("COMMA", start, at, ","))
         else:
-            found.append(Raw("UNCLOSED", start, stop, body[start:]))
+            found.append(RawToken("UNCLOSED", start, stop, body[start:]))
             at = stop
     return found

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work, work_of
-from manchet.changes.variants import full_name, lines_of, rewritten, swaps_of, variants_of, without_variants
+from manchet.changes.variants import full_name, lines_of, rewrite_variant, swaps_of, variants_of, without_variants
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
@@ -178,8 +178,8 @@ def _bound(written: Version, offered: Offered, house: Kitchen, changes: Changes 
     from manchet.changes.swaps import binding as bound
 
     named = fold(_name_of(written.block)) in asked_for.names
-    asked = [one for text in asked_for.swaps if (one := bound.asked(text, not named)) is not None]
-    own = [bound.wanted(entry) for entry in written.swaps]
+    asked = [one for text in asked_for.swaps if (one := bound.swap_asked_for(text, not named)) is not None]
+    own = [bound.swap_in_line(entry) for entry in written.swaps]
     swapped = bound.with_swaps(written.block, [*own, *asked], offered, house.yeast_factors)
     if swapped.value is None:
         return Bound(None, swapped.diagnostics)
@@ -204,7 +204,7 @@ def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterab
 
     made = [one.place for formula in formulas for one in formula.swapped] + [one.place for one in said]
     done = {fold(place.text) for place in made if place.path == OPTION}
-    asked = (bound.asked(text) for text in changes.swaps)
+    asked = (bound.swap_asked_for(text) for text in changes.swaps)
     return (bound.nowhere(one) for one in asked if one is not None and fold(one.line.raw) not in done)
 
 
@@ -222,7 +222,7 @@ def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Version]]:
     found = variants_of(block)
     yield Outcome(Version(without_variants(block) if found else block))
     for variant in found:
-        made = rewritten(block, variant, larder.key)
+        made = rewrite_variant(block, variant, larder.key)
         yield Outcome(Version(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
 
 

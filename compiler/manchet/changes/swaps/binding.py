@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from manchet.changes.swaps.lines import Bench
-from manchet.changes.swaps.swapping import swapped
+from manchet.changes.swaps.lines import SwapKit
+from manchet.changes.swaps.swapping import swap_ingredient
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
@@ -19,7 +19,7 @@ from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Entry
 
 
-class Wanted(NamedTuple):
+class WantedSwap(NamedTuple):
     """A swap, the line it stands in, and whether the formula may be without what is swapped out."""
 
     swap: nodes.Swap
@@ -27,22 +27,22 @@ class Wanted(NamedTuple):
     if_there: bool = False
 
 
-def wanted(entry: Entry) -> Wanted:
+def swap_in_line(entry: Entry) -> WantedSwap:
     """The swap of a variant's line."""
     assert isinstance(entry.node, nodes.Swap)
-    return Wanted(entry.node, entry.line)
+    return WantedSwap(entry.node, entry.line)
 
 
-def asked(text: str, if_there: bool = False) -> Wanted | None:
+def swap_asked_for(text: str, if_there: bool = False) -> WantedSwap | None:
     """The swap that `fresh yeast for instant yeast` asks for; None where the text asks for none."""
     body = f"swap {text}"
     read = read_line(body, "variant")
     if not isinstance(read.node, nodes.Swap) or read.faults:
         return None
-    return Wanted(read.node, Line(OPTION, 1, body, 0, body, ""), if_there)
+    return WantedSwap(read.node, Line(OPTION, 1, body, 0, body, ""), if_there)
 
 
-def nowhere(one: Wanted) -> Diagnostic:
+def nowhere(one: WantedSwap) -> Diagnostic:
     """The report for a swap that was asked of all formulas, of which none has what is swapped out."""
     off = one.swap.off
     message = f"no formula here has {off.text} to swap"
@@ -64,16 +64,16 @@ def _quiet(made: Sequence[Swapped]) -> frozenset[str]:
     return frozenset({"swap-not-there"} if asked_before else {"swap-not-there", "swap-taken-before"})
 
 
-def with_swaps(block: Entry, swaps: Sequence[Wanted], offered: Offered, factors: str) -> Outcome[Rewritten | None]:
+def with_swaps(block: Entry, swaps: Sequence[WantedSwap], offered: Offered, factors: str) -> Outcome[Rewritten | None]:
     """The formula's lines after its swaps; None where it, or one of them, cannot be."""
     made: list[Swapped] = []
-    bench = Bench(offered.larder, offered.measures, factors)
+    bench = SwapKit(offered.larder, offered.measures, factors)
     reports: tuple[Diagnostic, ...] = ()
     for one in swaps:
         before = bind(block, offered)
         if before.value is None:
             return Outcome(None, before.diagnostics)
-        done = swapped(block, offered.shared, before.value, one.swap, one.line, bench, made)
+        done = swap_ingredient(block, offered.shared, before.value, one.swap, one.line, bench, made)
         if done.value is None:
             if one.if_there and all(each.name in _quiet(made) for each in done.diagnostics):
                 continue

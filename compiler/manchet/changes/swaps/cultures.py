@@ -10,17 +10,25 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.changes.rewriting import taken_out
-from manchet.changes.swaps.fallen import Written, given, raised_by, rebased, takes, without_stages, written
+from manchet.changes.rewriting import take_out
+from manchet.changes.swaps.fallen import (
+    DoughUnits,
+    dough_units,
+    preferments_living_by,
+    rebase,
+    takes,
+    with_more,
+    without_stages,
+)
 from manchet.changes.swaps.lines import (
     PERCENT,
-    Bench,
+    SwapKit,
     figure_of,
     in_grams,
-    joined,
+    join_lines,
     largest,
     line_of,
-    replaced,
+    replace_line,
     with_figure,
 )
 from manchet.diagnostics.outcome import Outcome
@@ -37,7 +45,7 @@ from manchet.syntax.nodes import Entry
 SOURCE = "the share the swap gives; flour and water of the culture are part of the formula's"
 
 
-class Made(NamedTuple):
+class LeavenedLines(NamedTuple):
     """A formula's lines after the swap, and what it came to."""
 
     formula: Entry
@@ -45,8 +53,14 @@ class Made(NamedTuple):
 
 
 def culture_for_yeast(
-    formula: Entry, before: Formula, swap: nodes.Swap, line: Line, yeast: Ingredient, culture: Ingredient, bench: Bench
-) -> Outcome[Made | None]:
+    formula: Entry,
+    before: Formula,
+    swap: nodes.Swap,
+    line: Line,
+    yeast: Ingredient,
+    culture: Ingredient,
+    bench: SwapKit,
+) -> Outcome[LeavenedLines | None]:
     """Take the yeast out, and put as much culture into the dough as holds the share of flour the swap gives."""
     poured = bench.larder.poured(culture)
     if swap.share is None or not poured.flour:
@@ -61,38 +75,44 @@ def culture_for_yeast(
     flours = _booked(before, culture, share, bench)
     if flours is None:
         return _by_hand(swap, line, _lacking(before, culture, share, bench))
-    gone = raised_by(before, yeast)
+    gone = preferments_living_by(before, yeast)
     children = without_stages(formula.children, gone, before, yeast, bench)
-    children = taken_out(children, bench.key(yeast.name), bench.key)
+    children = take_out(children, bench.key(yeast.name), bench.key)
     at = next(n for n, child in enumerate(children) if is_dough(child))
     counted = flours[0][0] if bench.key(flours[0][0]) != bench.key(poured.flours[0].name) else ""
-    how = written(before)
+    how = dough_units(before)
     lines = _taken_off(list(children[at].children), (*flours, ("water", water)), how, bench)
     if isinstance(lines, str):
         return _by_hand(swap, line, lines)
     lines = [_counted(line_of(children[at], swap.on.text, share * how.of_one, how.unit, how.basis), counted), *lines]
-    children[at] = rebased(children[at]._replace(children=tuple(lines)), before, bench)
+    children[at] = rebase(children[at]._replace(children=tuple(lines)), before, bench)
     children = _in_overall(children, of_yeast, bench)
     moved = (*((name, -less) for name, less in flours), ("water", -water))
     said = _said(gone, yeast)
     made = Swapped(
         yeast.name, culture.name, share / off_share, off_share, moved, SOURCE, said, line.place(), flour, True
     )
-    return Outcome(Made(formula._replace(children=tuple(children)), made))
+    return Outcome(LeavenedLines(formula._replace(children=tuple(children)), made))
 
 
 def yeast_for_culture(
-    formula: Entry, before: Formula, swap: nodes.Swap, line: Line, culture: Ingredient, yeast: Ingredient, bench: Bench
-) -> Outcome[Made | None]:
+    formula: Entry,
+    before: Formula,
+    swap: nodes.Swap,
+    line: Line,
+    culture: Ingredient,
+    yeast: Ingredient,
+    bench: SwapKit,
+) -> Outcome[LeavenedLines | None]:
     """Take a culture out of the dough, give its flour and water back to the formula's, and put in the share of yeast."""
     if swap.share is None:
         return _asks(swap, line, "1%", f"so much {yeast.name} of all flour")
     share = (swap.share.low or Fraction(0)) / 100
     if not 0 < share < 1:
         return _no_share(swap, line, share, "1%", f"so much {yeast.name} of all flour")
-    gone = raised_by(before, culture)
+    gone = preferments_living_by(before, culture)
     children = without_stages(formula.children, gone, before, culture, bench)
-    children = taken_out(children, bench.key(culture.name), bench.key)
+    children = take_out(children, bench.key(culture.name), bench.key)
     poured = bench.larder.poured(culture)
     counted = [
         (p, stage.reaching * p.share)
@@ -117,9 +137,9 @@ def yeast_for_culture(
     if before.way is Way.OVERALL:
         children = [_with_yeast(child, swap.on.text, share * 100) for child in children]
     else:
-        how = written(before)
+        how = dough_units(before)
         children = [_on_top(child, line_of(child, swap.on.text, share * how.of_one, how.unit)) for child in children]
-    children = [rebased(_joined(child, bench), before, bench) for child in children]
+    children = [rebase(_joined(child, bench), before, bench) for child in children]
     gains = (("flour", much * poured.flour), ("water", much * poured.water + made_up))
     moved = tuple((name, grams) for name, grams in gains if grams)
     taken = sum(
@@ -133,7 +153,7 @@ def yeast_for_culture(
     )
     said = _said(gone, culture)
     made = Swapped(culture.name, yeast.name, share / taken, taken, moved, SOURCE, said, line.place(), share)
-    return Outcome(Made(formula._replace(children=tuple(children)), made))
+    return Outcome(LeavenedLines(formula._replace(children=tuple(children)), made))
 
 
 def _there(before: Formula, leaven: Ingredient) -> Fraction:
@@ -141,7 +161,7 @@ def _there(before: Formula, leaven: Ingredient) -> Fraction:
     return sum((o.share for o in before.overall if o.ingredient and o.ingredient.name == leaven.name), Fraction(0))
 
 
-def _in_overall(children: Sequence[Entry], more: Fraction, bench: Bench) -> list[Entry]:
+def _in_overall(children: Sequence[Entry], more: Fraction, bench: SwapKit) -> list[Entry]:
     """The lines with so much more water in overall, a share of all flour; as they are where nothing is written there."""
     found = []
     for child in children:
@@ -157,7 +177,7 @@ def _in_overall(children: Sequence[Entry], more: Fraction, bench: Bench) -> list
 def _can_be(entry: Entry) -> bool:
     """Whether no line of the dough has come to weigh less than nothing."""
     lines = entry.children if is_dough(entry) else ()
-    return all(figure_of(line) >= 0 for line in lines if isinstance(line.node, nodes.Material))
+    return all(figure_of(line) >= 0 for line in lines if isinstance(line.node, nodes.MaterialNode))
 
 
 def _said(gone: Sequence[Stage], leaven: Ingredient) -> str:
@@ -178,11 +198,11 @@ def _with_yeast(entry: Entry, name: str, percent: Fraction) -> Entry:
     return entry
 
 
-def _joined(entry: Entry, bench: Bench) -> Entry:
+def _joined(entry: Entry, bench: SwapKit) -> Entry:
     """Overall or the dough with the yeast that was there already and what has come as one line; any other line as it is."""
     if not isinstance(entry.node, nodes.OverallHead) and not is_dough(entry):
         return entry
-    return entry._replace(children=tuple(joined(entry.children, bench)))
+    return entry._replace(children=tuple(join_lines(entry.children, bench)))
 
 
 def _on_top(entry: Entry, line: Entry) -> Entry:
@@ -190,18 +210,18 @@ def _on_top(entry: Entry, line: Entry) -> Entry:
     return entry._replace(children=(line, *entry.children)) if is_dough(entry) else entry
 
 
-def _given_back(entry: Entry, back: Sequence[tuple[str, Fraction]], before: Formula, bench: Bench) -> Entry:
+def _given_back(entry: Entry, back: Sequence[tuple[str, Fraction]], before: Formula, bench: SwapKit) -> Entry:
     """The dough with a culture's flour and water in its own lines; any other line as it is."""
     if not is_dough(entry):
         return entry
     lines = list(entry.children)
     for name, share in back:
-        lines = given(lines, entry, name, share, written(before), bench)
+        lines = with_more(lines, entry, name, share, dough_units(before), bench)
     return entry._replace(children=tuple(lines))
 
 
 def _taken_off(
-    lines: list[Entry], less: Sequence[tuple[str, Fraction]], how: Written, bench: Bench
+    lines: list[Entry], less: Sequence[tuple[str, Fraction]], how: DoughUnits, bench: SwapKit
 ) -> list[Entry] | str:
     """The dough's lines without what a culture brings, where they do not take what is left; why not, where they cannot."""
     for name, share in less:
@@ -214,17 +234,17 @@ def _taken_off(
     return lines
 
 
-def _changed(lines: list[Entry], name: str, more: Fraction, bench: Bench) -> list[Entry] | None:
+def _changed(lines: list[Entry], name: str, more: Fraction, bench: SwapKit) -> list[Entry] | None:
     """The lines with so much more in the largest line of an ingredient; None where it has none, or too little."""
     target = largest(lines, lambda node: bench.key(node.name.text) == bench.key(name))
     if target is None:
         return None
     weighed = in_grams(target, bench)
     left = figure_of(weighed) + more
-    return None if left < 0 else replaced(lines, target, with_figure(weighed, left))
+    return None if left < 0 else replace_line(lines, target, with_figure(weighed, left))
 
 
-def _booked(before: Formula, culture: Ingredient, share: Fraction, bench: Bench) -> list[tuple[str, Fraction]] | None:
+def _booked(before: Formula, culture: Ingredient, share: Fraction, bench: SwapKit) -> list[tuple[str, Fraction]] | None:
     """Of which of the formula's flours the culture's own are a part, and how much of each; None where it has not so much.
 
     Of the same flour; else, for a culture on one flour, of the formula's largest of that class.
@@ -241,7 +261,7 @@ def _booked(before: Formula, culture: Ingredient, share: Fraction, bench: Bench)
     return [(main.name, inside[0][1])]
 
 
-def _lacking(before: Formula, culture: Ingredient, share: Fraction, bench: Bench) -> str:
+def _lacking(before: Formula, culture: Ingredient, share: Fraction, bench: SwapKit) -> str:
     """Which flour of the culture the formula has not, or not so much of."""
     there = {bench.key(o.ingredient.name): o.share for o in before.overall if o.is_flour and o.ingredient is not None}
     name, wanted = next(
@@ -256,20 +276,22 @@ def _lacking(before: Formula, culture: Ingredient, share: Fraction, bench: Bench
 
 def _counted(entry: Entry, flour: str) -> Entry:
     """The culture's line, its flour counted as another of the formula's ("" for as it is)."""
-    assert isinstance(entry.node, nodes.Material)
+    assert isinstance(entry.node, nodes.MaterialNode)
     if not flour:
         return entry
     word = nodes.Word(flour, 0, len(entry.line.body))
     return entry._replace(node=entry.node._replace(booking="as", counted_as=word))
 
 
-def _asks(swap: nodes.Swap, line: Line, figure: str, meaning: str) -> Outcome[Made | None]:
+def _asks(swap: nodes.Swap, line: Line, figure: str, meaning: str) -> Outcome[LeavenedLines | None]:
     message = f"no rule says how much {swap.on.text} does the work of {swap.off.text}: it depends on the hours"
     help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
     return Outcome(None, (report("swap-asks", line.place(), message, help),))
 
 
-def _no_share(swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str) -> Outcome[Made | None]:
+def _no_share(
+    swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str
+) -> Outcome[LeavenedLines | None]:
     assert swap.share is not None
     message = f"{percent(share)} is no share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%"
     help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
@@ -277,7 +299,7 @@ def _no_share(swap: nodes.Swap, line: Line, share: Fraction, figure: str, meanin
     return Outcome(None, (report("swap-asks", place, message, help),))
 
 
-def _by_hand(swap: nodes.Swap, line: Line, why: str) -> Outcome[Made | None]:
+def _by_hand(swap: nodes.Swap, line: Line, why: str) -> Outcome[LeavenedLines | None]:
     message = f"{swap.off.text} cannot be swapped for {swap.on.text} by rule: {why}"
     help = "write the stages that differ in the `variant`, whole, under their headings"
     return Outcome(None, (report("swap-by-hand", line.place(), message, help),))

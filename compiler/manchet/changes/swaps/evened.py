@@ -20,7 +20,7 @@ from manchet.syntax.nodes import Entry
 NOTHING = Fraction(0)
 
 
-class Evened(NamedTuple):
+class EvenedLines(NamedTuple):
     """How many times what it was each stage now weighs, and what is soaked in it."""
 
     stages: Mapping[str, Fraction]
@@ -35,7 +35,7 @@ class Evened(NamedTuple):
 
     def _line(self, entry: Entry, base: Fraction) -> Entry:
         node = entry.node
-        if not isinstance(node, nodes.Material):
+        if not isinstance(node, nodes.MaterialNode):
             return entry
         factor = self.stages.get(fold(node.name.text), Fraction(1))
         if node.basis == SOAKED:
@@ -43,7 +43,7 @@ class Evened(NamedTuple):
         return entry if factor == 1 else entry._replace(node=node._replace(amount=times(node.amount, factor)))
 
 
-def evened(before: Formula, grown: Mapping[str, tuple[Fraction, Fraction]]) -> Evened:
+def even_out(before: Formula, grown: Mapping[str, tuple[Fraction, Fraction]]) -> EvenedLines:
     """`grown`: by how much each stage, and what is soaked in it, has grown by its own lines, in shares of all flour."""
     stages: dict[str, Fraction] = {}
     soaked: dict[str, Fraction] = {}
@@ -58,4 +58,4 @@ def evened(before: Formula, grown: Mapping[str, tuple[Fraction, Fraction]]) -> E
             stages[stage.key] = (total + more + used) / total
     if before.way is Way.OVERALL:
         stages = {}  # the flour of each is what its heading says, however much it weighs
-    return Evened(stages, soaked)
+    return EvenedLines(stages, soaked)

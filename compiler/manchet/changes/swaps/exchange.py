@@ -41,7 +41,7 @@ class Asking(NamedTuple):
     """Whose factors between yeasts the kitchen goes by, "" for the usual."""
 
 
-class Rule(NamedTuple):
+class SwapRule(NamedTuple):
     """`between` gives the exchange of one ingredient for another, None where the rule is not for these two.
     `instead_of` are the names of built-in ingredients that it can put in an ingredient's place."""
 
@@ -49,7 +49,7 @@ class Rule(NamedTuple):
     instead_of: Callable[[Ingredient], tuple[str, ...]]
 
 
-def balanced(
+def balance_water(
     off: Ingredient, on: Ingredient, factor: Fraction, larder: Larder, source: str, said: str = ""
 ) -> Exchange:
     """The exchange that leaves water in all and salt as they are, by the larder's composition of both."""
@@ -66,4 +66,4 @@ def by_what_is_in_them(
     was, comes = off.composition.get(what), on.composition.get(what)
     if not was or not comes:
         return None
-    return balanced(off, on, was / comes, asking.larder, source, said)
+    return balance_water(off, on, was / comes, asking.larder, source, said)

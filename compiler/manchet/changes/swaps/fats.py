@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from manchet.changes.swaps.exchange import Asking, Exchange, Rule, by_what_is_in_them
+from manchet.changes.swaps.exchange import Asking, Exchange, SwapRule, by_what_is_in_them
 from manchet.larder.ingredient import Ingredient
 
 USUAL = ("butter", "salted butter", "sunflower oil", "olive oil", "lard")
@@ -19,4 +19,4 @@ def _instead_of(off: Ingredient) -> tuple[str, ...]:
     return tuple(name for name in USUAL if name != off.name) if off.class_ == "fat" else ()
 
 
-RULE = Rule(_between, _instead_of)
+RULE = SwapRule(_between, _instead_of)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.changes.swaps.exchange import Asking, Asks, Exchange, Rule
+from manchet.changes.swaps.exchange import Asking, Asks, Exchange, SwapRule
 from manchet.larder.ingredient import Ingredient, Takes
 from manchet.quantities.printing import decimal
 
@@ -54,4 +54,4 @@ def _instead_of(off: Ingredient) -> tuple[str, ...]:
     return ("another flour",) if off.counts_as_flour else ()
 
 
-RULE = Rule(_between, _instead_of)
+RULE = SwapRule(_between, _instead_of)

@@ -17,7 +17,7 @@ ALL_FLOUR = "all flour"
 SOAKED = "what is soaked"
 
 
-class Bench(NamedTuple):
+class SwapKit(NamedTuple):
     """What a swap is made with: the larder, whose spoons are meant, whose factors between yeasts."""
 
     larder: Larder
@@ -28,7 +28,7 @@ class Bench(NamedTuple):
         return self.larder.key(name)
 
 
-def grams_of(amount: Amount, ingredient: Ingredient | None, entry: Entry, bench: Bench) -> Amount:
+def grams_of(amount: Amount, ingredient: Ingredient | None, entry: Entry, bench: SwapKit) -> Amount:
     """The amount in per cent or grams; as it was where nobody knows what it weighs (binding reports that)."""
     if amount.unit == PERCENT:
         return amount
@@ -36,9 +36,9 @@ def grams_of(amount: Amount, ingredient: Ingredient | None, entry: Entry, bench:
     return amount if grams is None else amount._replace(low=grams, high=grams, unit=GRAMS)
 
 
-def in_grams(entry: Entry, bench: Bench) -> Entry:
+def in_grams(entry: Entry, bench: SwapKit) -> Entry:
     """The line with its amount in per cent or grams."""
-    assert isinstance(entry.node, nodes.Material)
+    assert isinstance(entry.node, nodes.MaterialNode)
     amount = grams_of(entry.node.amount, bench.larder.ingredient(entry.node.name.text), entry, bench)
     return entry._replace(node=entry.node._replace(amount=amount))
 
@@ -56,31 +56,31 @@ def times(amount: Amount, factor: Fraction) -> Amount:
 def line_of(entry: Entry, name: str, figure: Fraction, unit: str, basis: str = "") -> Entry:
     """A new line that weighs something, at the place of another."""
     end = len(entry.line.body)
-    return Entry(entry.line, nodes.Material(Word(name, 0, end), Amount(figure, figure, unit, 0, end), basis))
+    return Entry(entry.line, nodes.MaterialNode(Word(name, 0, end), Amount(figure, figure, unit, 0, end), basis))
 
 
-def largest(lines: Iterable[Entry], fits: Callable[[nodes.Material], bool]) -> Entry | None:
+def largest(lines: Iterable[Entry], fits: Callable[[nodes.MaterialNode], bool]) -> Entry | None:
     """The line with the most of those that fit."""
-    found = [e for e in lines if isinstance(e.node, nodes.Material) and fits(e.node)]
+    found = [e for e in lines if isinstance(e.node, nodes.MaterialNode) and fits(e.node)]
     return max(found, key=figure_of, default=None)
 
 
 def figure_of(entry: Entry) -> Fraction:
-    assert isinstance(entry.node, nodes.Material)
+    assert isinstance(entry.node, nodes.MaterialNode)
     return entry.node.amount.low or Fraction(0)
 
 
 def with_figure(entry: Entry, figure: Fraction) -> Entry:
-    assert isinstance(entry.node, nodes.Material)
+    assert isinstance(entry.node, nodes.MaterialNode)
     return entry._replace(node=entry.node._replace(amount=entry.node.amount._replace(low=figure, high=figure)))
 
 
-def replaced(lines: Iterable[Entry], old: Entry, new: Entry | None) -> list[Entry]:
+def replace_line(lines: Iterable[Entry], old: Entry, new: Entry | None) -> list[Entry]:
     """The lines with one of them put in another's place, or (None) left out."""
     return [found for found in (new if line is old else line for line in lines) if found is not None]
 
 
-def joined(lines: Iterable[Entry], bench: Bench) -> list[Entry]:
+def join_lines(lines: Iterable[Entry], bench: SwapKit) -> list[Entry]:
     """The lines with those of one ingredient, weighed alike, made into one."""
     found: list[Entry] = []
     there: dict[tuple[object, ...], int] = {}
@@ -90,7 +90,7 @@ def joined(lines: Iterable[Entry], bench: Bench) -> list[Entry]:
         alike = _alike(entry, bench)
         if alike is not None and alike in there:
             at = there[alike]
-            if isinstance(entry.node, nodes.Material):
+            if isinstance(entry.node, nodes.MaterialNode):
                 first, more = in_grams(found[at], bench), in_grams(entry, bench)
                 found[at] = with_figure(first, figure_of(first) + figure_of(more))
             continue
@@ -100,12 +100,12 @@ def joined(lines: Iterable[Entry], bench: Bench) -> list[Entry]:
     return found
 
 
-def _alike(entry: Entry, bench: Bench) -> tuple[object, ...] | None:
+def _alike(entry: Entry, bench: SwapKit) -> tuple[object, ...] | None:
     """What two lines have in common that can be one."""
     node = entry.node
-    if isinstance(node, nodes.Material):
+    if isinstance(node, nodes.MaterialNode):
         percent = node.amount.unit == PERCENT
-        return (nodes.Material, bench.key(node.name.text), percent, node.basis, _warmth(node.at), node.booking)
+        return (nodes.MaterialNode, bench.key(node.name.text), percent, node.basis, _warmth(node.at), node.booking)
     if isinstance(node, nodes.TakeAll | nodes.TakeLeft):
         return (type(node), bench.key(node.name.text), _warmth(node.at))
     return None
@@ -115,7 +115,7 @@ def _warmth(at: Amount | None) -> tuple[Fraction | None, str] | None:
     return at and (at.low, at.unit)
 
 
-def _once_each(parts: Iterable[nodes.Part], bench: Bench) -> tuple[nodes.Part, ...]:
+def _once_each(parts: Iterable[nodes.Part], bench: SwapKit) -> tuple[nodes.Part, ...]:
     """What is held back or added, each thing named once: amounts of one unit added up; no amount means all of it."""
     found: dict[str, nodes.Part] = {}
     for part in parts:

@@ -10,23 +10,23 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
-from manchet.changes.rewriting import called, renamed, taken_out
-from manchet.changes.swaps.evened import evened
+from manchet.changes.rewriting import rename, take_out, with_name
+from manchet.changes.swaps.evened import even_out
 from manchet.changes.swaps.exchange import Exchange
 from manchet.changes.swaps.lines import (
     ALL_FLOUR,
     GRAMS,
     PERCENT,
     SOAKED,
-    Bench,
+    SwapKit,
     figure_of,
     grams_of,
     in_grams,
-    joined,
+    join_lines,
     largest,
     line_of,
     of_all,
-    replaced,
+    replace_line,
     times,
     with_figure,
 )
@@ -54,7 +54,7 @@ class Swapping:
     """One swap by an exchange, under way."""
 
     def __init__(
-        self, before: Formula, swap: nodes.Swap, line: Line, out: Ingredient, found: Exchange, bench: Bench
+        self, before: Formula, swap: nodes.Swap, line: Line, out: Ingredient, found: Exchange, bench: SwapKit
     ) -> None:
         self.before, self.swap, self.line = before, swap, line
         self.out, self.found, self.bench = out, found, bench
@@ -84,11 +84,11 @@ class Swapping:
         for name, share in self.spilled.items():
             children = [self._into_dough(child, name, share) for child in children]
         for name in self.emptied:
-            children = taken_out(children, self.bench.key(name), self.bench.key)
+            children = take_out(children, self.bench.key(name), self.bench.key)
         if self.short is not None:
             return Outcome(None, (self.short,))
         grown = {key: (self._grown(stage), self.base.get(key, NOTHING)) for key, stage in self.stages.items()}
-        even = evened(self.before, grown)
+        even = even_out(self.before, grown)
         lines = formula._replace(children=tuple(even.heading(child) for child in children))
         return Outcome((lines, {key: even.heading(entry) if key in drawn else entry for key, entry in after.items()}))
 
@@ -116,8 +116,8 @@ class Swapping:
             return entry
         there = [in_grams(child, self.bench) for child in entry.children if self._is_off(child)]
         children = tuple(self._booked(child) for child in entry.children)
-        lines = list(renamed(children, self.off, self.bench.key, self._material, self._part, self.swap.on.text))
-        lines = joined(lines, self.bench)
+        lines = list(rename(children, self.off, self.bench.key, self._material, self._part, self.swap.on.text))
+        lines = join_lines(lines, self.bench)
         if isinstance(entry.node, nodes.OverallHead):
             for name, per_gram in self.found.moves:
                 for line in there:
@@ -152,16 +152,16 @@ class Swapping:
         return self.bench.key(word.text) == self.off
 
     def _is_off(self, entry: Entry) -> bool:
-        return isinstance(entry.node, nodes.Material) and self._names_out(entry.node.name)
+        return isinstance(entry.node, nodes.MaterialNode) and self._names_out(entry.node.name)
 
     def _material(self, entry: Entry) -> Entry:
         weighed = in_grams(entry, self.bench).node
-        assert isinstance(weighed, nodes.Material)
-        name = called(weighed.name, self.swap.on.text)
+        assert isinstance(weighed, nodes.MaterialNode)
+        name = with_name(weighed.name, self.swap.on.text)
         return entry._replace(node=weighed._replace(name=name, amount=times(weighed.amount, self.found.factor)))
 
     def _part(self, part: nodes.Part) -> nodes.Part:
-        name = called(part.name, self.swap.on.text)
+        name = with_name(part.name, self.swap.on.text)
         if part.amount is None:
             return part._replace(name=name)
         here = Entry(self.line, nodes.BareName(part.name))
@@ -171,7 +171,7 @@ class Swapping:
     def _booked(self, entry: Entry) -> Entry:
         """A culture's line: where its flour is a part of the flour that goes, it is now counted under the one that comes."""
         node = entry.node
-        if not self.out.counts_as_flour or not isinstance(node, nodes.Material):
+        if not self.out.counts_as_flour or not isinstance(node, nodes.MaterialNode):
             return entry
         culture = self.bench.larder.ingredient(node.name.text)
         if culture is None or culture.class_ != "culture" or node.booking == "apart":
@@ -192,7 +192,7 @@ class Swapping:
     def _made_up_in_overall(self, lines: list[Entry], off: Entry, name: str, more: Fraction) -> list[Entry]:
         """Overall with `more` per cent of water or salt."""
         node = off.node
-        assert isinstance(node, nodes.Material)
+        assert isinstance(node, nodes.MaterialNode)
         self.asked[name] = self.asked.get(name, NOTHING) + more
         target = self._target(lines, name, node.amount.unit, node.basis)
         if target is not None:
@@ -208,12 +208,12 @@ class Swapping:
         """The lines of a stage with so much water or salt for each gram taken out, in the unit and of the base of the line
         swapped. `share` is that line's of all flour."""
         node = off.node
-        assert isinstance(node, nodes.Material) and isinstance(heading.node, nodes.StageHead)
+        assert isinstance(node, nodes.MaterialNode) and isinstance(heading.node, nodes.StageHead)
         more, part = figure_of(off) * per_gram, share * per_gram
         own = self._own_share(heading)
         target = self._target(lines, name, node.amount.unit, node.basis)
         if target is not None:
-            assert isinstance(target.node, nodes.Material)
+            assert isinstance(target.node, nodes.MaterialNode)
             changed = more * of_all(node.basis, own) / of_all(target.node.basis, own)
             if figure_of(in_grams(target, self.bench)) + changed >= 0:
                 self._took(heading, name, node.basis, more, part)
@@ -241,16 +241,16 @@ class Swapping:
 
     def _changed(self, lines: list[Entry], target: Entry, name: str, more: Fraction, in_overall: bool) -> list[Entry]:
         weighed = in_grams(target, self.bench)
-        assert isinstance(weighed.node, nodes.Material)
+        assert isinstance(weighed.node, nodes.MaterialNode)
         left = figure_of(weighed) + more
         if left < 0:
             self._falls_short(name, -more, weighed.node.amount.unit)
         if left == 0 and in_overall:
             self.emptied.append(name)
-        return replaced(lines, target, with_figure(weighed, left) if left > 0 else None)
+        return replace_line(lines, target, with_figure(weighed, left) if left > 0 else None)
 
     def _target(self, lines: Sequence[Entry], name: str, unit: str, basis: str) -> Entry | None:
-        def fits(node: nodes.Material) -> bool:
+        def fits(node: nodes.MaterialNode) -> bool:
             known = self.bench.larder.ingredient(node.name.text)
             same_unit = (node.amount.unit == PERCENT) == (unit == PERCENT)
             same_basis = node.basis == basis or (self.by_overall and {node.basis, basis} <= {"", ALL_FLOUR})
@@ -287,7 +287,7 @@ class Swapping:
             if share < 0:
                 self._falls_short(name, -figure, unit)
             return entry._replace(children=(line_of(entry, name, figure, unit, basis), *lines))
-        assert isinstance(target.node, nodes.Material)
+        assert isinstance(target.node, nodes.MaterialNode)
         own = self._own_share(entry)
         self.put["dough"] = self.put.get("dough", NOTHING) + share
         lines = self._changed(lines, target, name, figure / of_all(target.node.basis, own), False)

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.changes.swaps.exchange import Asking, Exchange, Rule, balanced
+from manchet.changes.swaps.exchange import Asking, Exchange, SwapRule, balance_water
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal
 
@@ -39,12 +39,12 @@ def _powder(milk: Ingredient, powder: Ingredient, asking: Asking) -> Exchange | 
         factor = (100 - water - fat) / (100 - left - fat_left)
         missing = fat - factor * fat_left
         said = f"fat is not made up: {decimal(missing, 1)} g in 100 g of milk"
-        return balanced(milk, powder, factor, asking.larder, f"dry matter without fat, {powder.source}", said)
-    return balanced(milk, powder, (100 - water) / (100 - left), asking.larder, f"dry matter, {powder.source}")
+        return balance_water(milk, powder, factor, asking.larder, f"dry matter without fat, {powder.source}", said)
+    return balance_water(milk, powder, (100 - water) / (100 - left), asking.larder, f"dry matter, {powder.source}")
 
 
 def _instead_of(off: Ingredient) -> tuple[str, ...]:
     return (*POWDERS.get(off.name, ()), *(milk for milk, powders in POWDERS.items() if off.name in powders))
 
 
-RULE = Rule(_between, _instead_of)
+RULE = SwapRule(_between, _instead_of)

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from manchet.changes.swaps.cultures import culture_for_yeast, yeast_for_culture
 from manchet.changes.swaps.exchange import Asking, Asks, Exchange
-from manchet.changes.swaps.lines import Bench
+from manchet.changes.swaps.lines import SwapKit
 from manchet.changes.swaps.liquids import within_reach
 from manchet.changes.swaps.made_up import Swapping
 from manchet.changes.swaps.rules import YEASTS, exchange, instead_of
@@ -26,7 +26,7 @@ from manchet.syntax.nodes import Entry
 NOTHING = Fraction(0)
 
 
-class Carried(NamedTuple):
+class SwappedLines(NamedTuple):
     """A formula's lines after a swap, the stages it shares with others after it, and what the swap came to."""
 
     formula: Entry
@@ -34,15 +34,15 @@ class Carried(NamedTuple):
     swapped: Swapped
 
 
-def swapped(
+def swap_ingredient(
     formula: Entry,
     shared: Mapping[str, Entry],
     before: Formula,
     swap: nodes.Swap,
     line: Line,
-    bench: Bench,
+    bench: SwapKit,
     earlier: Sequence[Swapped] = (),
-) -> Outcome[Carried | None]:
+) -> Outcome[SwappedLines | None]:
     """Swap one ingredient for another. `before` is the formula as bound without it; `line` is where the swap stands;
     `earlier` are the swaps already made in it.
 
@@ -76,7 +76,7 @@ def swapped(
         if not share and not _worked_in(before, out) and not found.touches:
             return Outcome(None, (_not_there(before, swap, line),))
         return _carried(formula, shared, before, swap, line, (out, comes), found, bench)
-    return Outcome(None if made is None else Carried(made.formula, shared, made.swapped), reports)
+    return Outcome(None if made is None else SwappedLines(made.formula, shared, made.swapped), reports)
 
 
 def _carried(
@@ -87,8 +87,8 @@ def _carried(
     line: Line,
     pair: tuple[Ingredient, Ingredient],
     found: Exchange,
-    bench: Bench,
-) -> Outcome[Carried | None]:
+    bench: SwapKit,
+) -> Outcome[SwappedLines | None]:
     """The swap by an exchange: what is weighed, and what touches the bread."""
     out, comes = pair
     found = within_reach(found, before, out, bench.larder.poured)
@@ -108,7 +108,7 @@ def _carried(
     made = Swapped(
         out.name, comes.name, found.factor, share, moved, found.source, ", ".join(filter(None, said)), line.place()
     )
-    return Outcome(Carried(after, drawn, made))
+    return Outcome(SwappedLines(after, drawn, made))
 
 
 def _said_of(verbs: tuple[str, ...], follows: bool, out: Ingredient) -> list[str]:

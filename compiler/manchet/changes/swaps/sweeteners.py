@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.changes.swaps.exchange import Asking, Exchange, Rule, by_what_is_in_them
+from manchet.changes.swaps.exchange import Asking, Exchange, SwapRule, by_what_is_in_them
 from manchet.larder.ingredient import Ingredient
 
 POURS = Fraction(10)
@@ -31,4 +31,4 @@ def _instead_of(off: Ingredient) -> tuple[str, ...]:
     return tuple(name for name in USUAL if name != off.name) if off.class_ == "sweetener" else ()
 
 
-RULE = Rule(_between, _instead_of)
+RULE = SwapRule(_between, _instead_of)

@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.changes.rewriting import called
-from manchet.changes.swaps.lines import Bench, times
+from manchet.changes.rewriting import with_name
+from manchet.changes.swaps.lines import SwapKit, times
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula, Step
 from manchet.larder.ingredient import Ingredient
@@ -27,18 +27,18 @@ def _is_it(step: Step, ingredient: Ingredient) -> bool:
     return applied is not None and applied.ingredient is not None and applied.ingredient.name == ingredient.name
 
 
-def touching(entry: Entry, out: Ingredient, new: str, factor: Fraction, bench: Bench) -> Entry:
+def touching(entry: Entry, out: Ingredient, new: str, factor: Fraction, bench: SwapKit) -> Entry:
     """The lines with the steps that use it written for the other ingredient."""
     off = fold(out.name)
 
     def exchanged(clause: Clause) -> Clause:
-        if not isinstance(clause, nodes.Applied) or bench.key(clause.name.text) != off:
+        if not isinstance(clause, nodes.AppliedClause) or bench.key(clause.name.text) != off:
             return clause
         amount = None if clause.amount is None else times(clause.amount, factor)
-        return clause._replace(name=called(clause.name, new), amount=amount)
+        return clause._replace(name=with_name(clause.name, new), amount=amount)
 
     children = tuple(touching(child, out, new, factor, bench) for child in entry.children)
     node = entry.node
-    if isinstance(node, nodes.Step | nodes.ClauseLine):
+    if isinstance(node, nodes.StepNode | nodes.ClauseLine):
         node = node._replace(clauses=tuple(exchanged(clause) for clause in node.clauses))
     return entry._replace(node=node, children=children)

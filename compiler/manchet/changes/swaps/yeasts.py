@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.changes.swaps.exchange import Asking, Exchange, Rule
+from manchet.changes.swaps.exchange import Asking, Exchange, SwapRule
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.yeast_factors import FACTORS, USUAL, Factors
 
@@ -45,4 +45,4 @@ def _instead_of(off: Ingredient) -> tuple[str, ...]:
     return tuple(name for name in YEASTS if name != off.name) if off.name in YEASTS else ()
 
 
-RULE = Rule(_between, _instead_of)
+RULE = SwapRule(_between, _instead_of)

@@ -11,7 +11,7 @@ from manchet.checks.pieces.tin_fill_odd import too_full
 from manchet.checks.saying import grams, millimetres
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
-from manchet.figures.losses.level import Stands, level_of, standing
+from manchet.figures.losses.level import Stands, dough_levels, level_of
 from manchet.quantities.printing import decimal
 from manchet.syntax.vocabulary import RISES
 
@@ -22,7 +22,7 @@ ABOUT = ("level",)
 def check(work: Work) -> Iterator[Diagnostic]:
     formula, batch = work.formula, work.batch
     for noun, steps in breads(formula):
-        stands = standing(steps, noun if formula.is_parted else "", batch.pieces, work.kitchen)
+        stands = dough_levels(steps, noun if formula.is_parted else "", batch.pieces, work.kitchen)
         for step, where in zip(steps, stands, strict=True):
             for reach in step.reaches if step.verb in RISES else ():
                 if reach.what == "volume" and reach.value.likely < 1:

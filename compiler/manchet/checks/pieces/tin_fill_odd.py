@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.batch.tins import rule_of, tins_for
+from manchet.batch.tins import tin_rule, tins_for
 from manchet.batch.work import Work
 from manchet.checks.looking import of_verbs
 from manchet.checks.saying import grams
@@ -46,7 +46,7 @@ def too_full(work: Work, weight: Fraction, vessel: Vessel) -> bool:
 
 def _limits(work: Work) -> tuple[Fraction | None, Fraction | None]:
     if work.bread.tin:
-        dough = rule_of(work.formula).key
+        dough = tin_rule(work.formula).key
         return limit(f"{dough}-tin-least"), limit(f"{dough}-tin-most")
     return limit("tin-fill-least", work.kind), limit("tin-fill-most", work.kind)
 
@@ -55,12 +55,12 @@ def _report(work: Work, place: Place, weight: Fraction, vessel: Vessel, least: F
     assert vessel.millilitres is not None
     fill = weight / vessel.millilitres
     this = f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml"
-    suits = tins_for(weight, rule_of(work.formula), work.kitchen)
+    suits = tins_for(weight, tin_rule(work.formula), work.kitchen)
     instead = (
         f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
     )
     if work.bread.tin:
-        rule, far = rule_of(work.formula), limit("tin-fill-far") or Fraction(1)
+        rule, far = tin_rule(work.formula), limit("tin-fill-far") or Fraction(1)
         usual = f"such a tin takes about {grams(vessel.millilitres / rule.divisor)} ({decimal(rule.divisor)} ml a gram for {rule.dough})"
         if least / far <= fill <= most * far:
             message = f"{this} is {'much' if fill > most else 'little'}"

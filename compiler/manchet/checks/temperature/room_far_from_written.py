@@ -11,7 +11,7 @@ from manchet.figures.fermentation.another_warmth import Waiting, leavens_of
 from manchet.figures.limits.lookup import limit
 from manchet.figures.water.mix_temperature import no_water_does_it
 from manchet.formula.model import Range, Stage, Step
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.syntax.vocabulary import MADE_TO_RIPEN
 
 NAME = "room-far-from-written"
@@ -68,5 +68,5 @@ def _there(work: Work, stage: Stage, step: Step, air: Fraction) -> str:
     there = Waiting(stage.name, step, step.time, leavens).at(air) if step.time is not None and leavens else None
     if there is None:
         return ""
-    low, high = (rounded((end or Fraction(0)) / HALF_HOUR, 0) * HALF_HOUR for end in there.seconds)
+    low, high = (round_to((end or Fraction(0)) / HALF_HOUR, 0) * HALF_HOUR for end in there.seconds)
     return f": about {span(Range(low, high))} at {degrees(work.kitchen, air)}, by an estimate"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch
-from manchet.batch.pieces import worked_in
+from manchet.batch.pieces import branch_additions
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Branch
 from manchet.formula.nouns import same_noun
@@ -21,7 +21,7 @@ def worked_in_figures(batch: Batch) -> dict[str, Figure]:
         added = sum((portion.share for portion in branch.added), Fraction(0))
         if not mine or not added:
             continue
-        for portion, grams in worked_in(branch, batch):
+        for portion, grams in branch_additions(branch, batch):
             name = f"{portion.name}, into the {branch.noun}"
             share = Given(f"{portion.name}, of the dough", portion.share * 100, "%", portion.place.where)
             rule = "per cent of the dough divided for them x that dough; that dough = pieces x piece / (1 + all that is added)"

@@ -18,7 +18,7 @@ from manchet.figures.fermentation.yeast_rate import (
 )
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Range, Stage, Step
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BY_LEAVEN
 
@@ -182,4 +182,4 @@ def fermentation_figures(formula: Formula, air: Fraction | None = None) -> dict[
 def _minutes(seconds: Fraction) -> Fraction:
     """No finer than an estimate is: to five minutes from half an hour on, to half an hour from five hours on."""
     step = 1 if seconds < 1800 else 5 if seconds < 18_000 else 30
-    return rounded(seconds / 60 / step, 0) * step
+    return round_to(seconds / 60 / step, 0) * step

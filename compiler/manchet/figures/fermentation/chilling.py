@@ -15,7 +15,7 @@ from manchet.figures.fermentation.cooling import BLOWING, STILL, seconds_of_lag
 from manchet.figures.fermentation.yeast_rate import NOTHING, Leaven, holds, pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Stage, Step
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BY_LEAVEN, IN_FRIDGE
 
@@ -53,7 +53,7 @@ def _curve(grams: Fraction, start: Fraction, fridge: Fraction, skin: Fraction) -
     share = min(STEP / seconds_of_lag(grams, skin), Fraction(1))
     found = [start]
     for _ in range(LONGEST):
-        found.append(rounded(found[-1] + (fridge - found[-1]) * share, 3))
+        found.append(round_to(found[-1] + (fridge - found[-1]) * share, 3))
     return tuple(found)
 
 
@@ -98,7 +98,7 @@ class Chilled(NamedTuple):
 
 def _to_print(seconds: Fraction) -> Fraction:
     step = 1800 if seconds < 3 * 3600 else 3600
-    return max(rounded(seconds / step, 0), Fraction(1)) * step
+    return max(round_to(seconds / step, 0), Fraction(1)) * step
 
 
 @once
@@ -170,7 +170,7 @@ def _cold_after(one: Chilled) -> Figure | None:
     soon, late = (seconds / 3600 for seconds in one.cold_after)
     place = one.step.place.where
     return Figure(
-        "cold after", rounded(soon + late, 0) / 2, "h",
+        "cold after", round_to(soon + late, 0) / 2, "h",
         f"an estimate, {decimal(soon)} to {decimal(late)} h (a fan, still air) until the middle is within "
         f"{decimal(NEAR)} C of the fridge: a cube of dough that loses heat through itself and its skin",
         (Given("dough in one piece", one.grams, "g", place), Given("as warm as", one.warmth, "C", place),
@@ -185,7 +185,7 @@ def _works_on(one: Chilled, batch: Batch, cold: Figure) -> Figure | None:
     if not leavens or one.step.time is None or not all(holds(leaven, one.warmth) for leaven in leavens):
         return None
     ends = [end for leaven in leavens for end in one.cooling.work(leaven, one.step.time.likely)]
-    low, high = (rounded(end / 1800, 0) / 2 for end in (min(ends), max(ends)))
+    low, high = (round_to(end / 1800, 0) / 2 for end in (min(ends), max(ends)))
     place = one.step.place.where
     return Figure(
         "works on like", (low + high) / 2, "h",

@@ -10,8 +10,8 @@ from __future__ import annotations
 from bisect import bisect_left
 from fractions import Fraction
 
-from manchet.quantities.printing import rounded
-from manchet.records import NamedTuple
+from manchet.figures.estimate import Estimate
+from manchet.quantities.printing import round_to
 
 SPECIFIC = Fraction("2.8")
 """kJ/kg K, a dough of 65 % water: from flour 1.8 and water 4.19 (Geankoplis, appendix A.4)."""
@@ -25,16 +25,8 @@ SLICES = 60
 """Into how many pieces a wait is cut; more change no printed figure."""
 
 
-class Warmth(NamedTuple):
-    """Celsius of a thing, and the ends it may lie between; all alike where the file says it."""
-
-    likely: Fraction
-    low: Fraction
-    high: Fraction
-
-
-def exactly(celsius: Fraction) -> Warmth:
-    return Warmth(celsius, celsius, celsius)
+def exactly(celsius: Fraction) -> Estimate:
+    return Estimate(celsius, celsius, celsius)
 
 
 def seconds_of_lag(grams: Fraction, skin: Fraction, specific: Fraction = SPECIFIC) -> Fraction:
@@ -44,18 +36,20 @@ def seconds_of_lag(grams: Fraction, skin: Fraction, specific: Fraction = SPECIFI
     return specific * 1000 * DENSITY * half / 3 * (1 / skin + Fraction("0.405") * half / CONDUCTS)
 
 
-def stood(warmth: Warmth, seconds: Fraction, grams: Fraction, air: Fraction, specific: Fraction = SPECIFIC) -> Warmth:
+def after_standing(
+    warmth: Estimate, seconds: Fraction, grams: Fraction, air: Fraction, specific: Fraction = SPECIFIC
+) -> Estimate:
     """A hot thing after so long in the open, to whole degrees: between moving air and still, and likely halfway.
 
     What steams, and is stirred, loses heat as in moving air; what stands covered as in still.
     """
     low, high = (
-        rounded(air + (end - air) * _left(seconds, seconds_of_lag(grams, skin, specific)), 0)
+        round_to(air + (end - air) * _left(seconds, seconds_of_lag(grams, skin, specific)), 0)
         for end, skin in ((warmth.low, BLOWING), (warmth.high, STILL))
     )
-    return Warmth(rounded((low + high) / 2, 0), low, high)
+    return Estimate(round_to((low + high) / 2, 0), low, high)
 
 
 def _left(seconds: Fraction, lag: Fraction) -> Fraction:
     """Of the distance from the air's temperature, what is left."""
-    return rounded(lag / (lag + seconds / SLICES), 6) ** SLICES
+    return round_to(lag / (lag + seconds / SLICES), 6) ** SLICES

@@ -15,7 +15,7 @@ from manchet.figures.fermentation.another_warmth import MOST_MOVED, Waiting, lea
 from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Moved, Portion, Range, Stage, Step
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BY_LEAVEN, SLOWED_BY_COLD
 
@@ -175,7 +175,7 @@ def _ends(step: Step) -> Iterable[Fraction]:
 # ---- the grid -----------------------------------------------------------------------------------------
 
 
-class Cell(NamedTuple):
+class YeastGridCell(NamedTuple):
     """How much of the yeast as written, and grams of it in one making of the stage; None where the model is silent."""
 
     times: Fraction | None
@@ -183,9 +183,9 @@ class Cell(NamedTuple):
     written: bool
 
 
-class Row(NamedTuple):
+class YeastGridRow(NamedTuple):
     seconds: Range
-    cells: tuple[Cell, ...]
+    cells: tuple[YeastGridCell, ...]
     """One for each of the grid's `celsius`."""
 
 
@@ -194,7 +194,7 @@ class YeastGrid(NamedTuple):
     makings: int
     """How many times the stage is made; the grams are for one."""
     celsius: tuple[Range, ...]
-    rows: tuple[Row, ...]
+    rows: tuple[YeastGridRow, ...]
 
 
 @once
@@ -210,17 +210,17 @@ def yeast_grids(work: Work, step: Fraction = STEP) -> tuple[YeastGrid, ...]:
 
 
 def _grid(wait: YeastWait, makings: int, grams: Fraction, step: Fraction) -> YeastGrid:
-    middle = rounded(wait.mean, 0) if wait.celsius.low != wait.celsius.high else wait.mean
+    middle = round_to(wait.mean, 0) if wait.celsius.low != wait.celsius.high else wait.mean
     columns: list[Fraction | None] = [middle + step * n for n in ACROSS if n < 0]
     columns += [None, *(middle + step * n for n in ACROSS if n > 0)]
 
-    def row(seconds: Fraction, said: Range) -> Row:
+    def row(seconds: Fraction, said: Range) -> YeastGridRow:
         cells = []
         for celsius in columns:
             times = wait.times(seconds, celsius)
             written = celsius is None and seconds == wait.likely
-            cells.append(Cell(times, None if times is None else grams * times, written))
-        return Row(said, tuple(cells))
+            cells.append(YeastGridCell(times, None if times is None else grams * times, written))
+        return YeastGridRow(said, tuple(cells))
 
     hours = sorted({hours_to_say(wait.likely * share) for share in DOWN} - {wait.likely})
     rows = [row(seconds, Range(seconds, seconds)) for seconds in hours]
@@ -233,7 +233,7 @@ def _grid(wait: YeastWait, makings: int, grams: Fraction, step: Fraction) -> Yea
 def hours_to_say(seconds: Fraction) -> Fraction:
     """A time a baker would plan by, in seconds: whole hours from six on, half hours from two, else quarters."""
     step = HOUR if seconds >= 6 * HOUR else HOUR / 2 if seconds >= 2 * HOUR else HOUR / 4
-    return max(rounded(seconds / step, 0), Fraction(1)) * step
+    return max(round_to(seconds / step, 0), Fraction(1)) * step
 
 
 def yeast_figures(work: Work) -> dict[str, Figure]:
@@ -264,7 +264,7 @@ def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Fig
     rule = (
         f"an estimate, {decimal(low, places)} to {decimal(high, places)} g: {RULE}; the other end by the army's sponge"
     )
-    return Figure(name, rounded(grams, places), "g", rule, (written, *waits), f"{BAKERS.source}; {ARMY}")
+    return Figure(name, round_to(grams, places), "g", rule, (written, *waits), f"{BAKERS.source}; {ARMY}")
 
 
 def moved_figures(formula: Formula) -> dict[str, Figure]:
@@ -283,7 +283,7 @@ def _moved(one: Moved) -> Figure:
         Given(f"{one.yeast} in all, as written", one.in_all * 100, "%", where),
         Given(f"{one.yeast} in all, now", one.in_all_now * 100, "%", "--wait"),
     )
-    other = decimal(rounded(by_the_army(one.times), 2), 2)
+    other = decimal(round_to(by_the_army(one.times), 2), 2)
     rule = f"an estimate, by the army's sponge {other}: {RULE}, to two decimals; flour and water as written"
     rule += f"; {CARRIES_ON}" if one.carries_on else ""
     return Figure(f"{one.yeast}, so many times as much", one.times, "", rule, inputs, f"{BAKERS.source}; {ARMY}")

@@ -8,12 +8,12 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.batch.model import Batch, PieceBatch
-from manchet.batch.usual_bake_loss import SMALL_LOAF, bake_loss_range, crust_of, to_tens, to_weigh_off
+from manchet.batch.usual_bake_loss import SMALL_LOAF, bake_loss_range, to_tens, to_weigh_off, usual_loss_of
 from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Makes, OverallLine, Range
 from manchet.larder.book import Larder
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 
 NOTHING = Fraction(0)
 
@@ -31,7 +31,7 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
     if formula.bake_loss is not None:
         given = Given("bake loss", formula.bake_loss * 100, "%", where)
         return Figure("bake loss", given.value, "%", "as the head says", (given,), "the file")
-    crust = crust_of(formula, makes.noun, bool(makes.tin), makes.grams if grams is None else grams)
+    crust = usual_loss_of(formula, makes.noun, bool(makes.tin), makes.grams if grams is None else grams)
     if crust is None:
         return None
     return Figure(
@@ -41,17 +41,17 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
     )  # fmt: skip
 
 
-def baked(grams: Fraction, loss: Range) -> Range:
+def baked_weight(grams: Fraction, loss: Range) -> Range:
     """Grams of bread that so much dough gives, least and most."""
     return Range(grams * (1 - (loss.high or NOTHING)), grams * (1 - (loss.low or NOTHING)))
 
 
-def about_baked(grams: Fraction, loss: Range) -> Fraction:
+def estimated_baked_weight(grams: Fraction, loss: Range) -> Fraction:
     """Grams of bread to print: to ten from 200 g on, for it is an estimate."""
-    return to_tens(baked(grams, loss).likely)
+    return to_tens(baked_weight(grams, loss).likely)
 
 
-def kept(hours: Fraction) -> Fraction | None:
+def shelf_loss(hours: Fraction) -> Fraction | None:
     """The share of its weight an unwrapped loaf has lost, a straight line between what was weighed; None after 70 h."""
     for (before, least), (after, most) in pairwise(KEEPING):
         if before <= hours <= after:
@@ -114,7 +114,7 @@ def _dough_loss(batch: Batch) -> dict[str, Figure]:
     head = formula.makes[0].place
     pieces = Given("dough in the pieces", batch.divided, "g", f"{head.path}:{head.line}")
     mixed = Figure(
-        "dough to mix for that", rounded(batch.divided / (1 - likely / 100) / 10, 0) * 10, "g",
+        "dough to mix for that", round_to(batch.divided / (1 - likely / 100) / 10, 0) * 10, "g",
         "dough in the pieces / (1 - dough loss / 100)", (pieces,), "arithmetic",
     )  # fmt: skip
     rule = (
@@ -134,7 +134,7 @@ def _of_piece(work: Work, piece: PieceBatch) -> Iterator[tuple[str, Figure]]:
     dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", f"{head.path}:{head.line}")
     weight = _baked_weight(piece, span, dough, loss)
     if formula.bake_loss is None:
-        half = Figure("by half the water", rounded(half_the_water(work) * 100, 0), "%",
+        half = Figure("by half the water", round_to(half_the_water(work) * 100, 0), "%",
                       "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
         yield "bake loss", loss._replace(inputs=(*loss.inputs, half))
         yield "baked weight", weight
@@ -144,7 +144,7 @@ def _of_piece(work: Work, piece: PieceBatch) -> Iterator[tuple[str, Figure]]:
     moist = moisture(work, span.likely)
     if moist is not None and moist > 0:
         yield "moisture", Figure(
-            "moisture of the loaf", rounded(moist * 100, 0), "%",
+            "moisture of the loaf", round_to(moist * 100, 0), "%",
             "an estimate: all the water weighed in and in the flour, less the bake loss / baked weight",
             (loss,), "the larder's composition of each ingredient; US law allows bread up to 38 % (21 CFR 136.110)",
         )  # fmt: skip
@@ -154,9 +154,9 @@ def _baked_weight(piece: PieceBatch, span: Range, dough: Given, loss: Figure) ->
     if piece.baked_grams is not None:
         rule = "dough for one x (1 - bake loss / 100)"
         return Figure("baked weight", piece.baked_grams, "g", rule, (dough, loss), loss.source)
-    ends = baked(piece.grams, span)
+    ends = baked_weight(piece.grams, span)
     rule = f"an estimate, {_span(ends)} g: dough for one x (1 - bake loss / 100)"
-    likely = about_baked(piece.grams, span) if piece.baked_wanted is None else piece.baked_wanted
+    likely = estimated_baked_weight(piece.grams, span) if piece.baked_wanted is None else piece.baked_wanted
     return Figure("baked weight", likely, "g", rule, (dough, loss), loss.source)
 
 
@@ -186,7 +186,7 @@ def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple
     if not formula.bread.loaf or piece.grams < SMALL_LOAF:
         return
     for hours in DAYS:
-        share = kept(Fraction(hours))
+        share = shelf_loss(Fraction(hours))
         assert share is not None
         more = share * more_skin(weight.value)
         light, heavy = sorted((weight.value * (1 - share), weight.value * (1 - more)))
@@ -195,8 +195,8 @@ def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple
             f"an estimate, {decimal(light, 0)} to {decimal(heavy, 0)} g: baked weight x (1 - what a 4 lb loaf lost), and "
             "by so much more as a loaf of this weight has more skin for its weight"
         )
-        lost = Given("a 4 lb loaf lost", rounded(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
-        yield name, Figure(name, rounded((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)
+        lost = Given("a 4 lb loaf lost", round_to(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
+        yield name, Figure(name, round_to((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)
 
 
 GODDARD = "Goddard, grocers' guide: a 4 lb loaf weighed from day to day"

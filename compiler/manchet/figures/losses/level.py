@@ -13,7 +13,7 @@ from manchet.figures.fermentation.cooling import DENSITY
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Vessel
-from manchet.kitchen.tin_volume import tapered
+from manchet.kitchen.tin_volume import tapered_volume
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import ONE_PIECE
 
@@ -51,7 +51,9 @@ class Level(NamedTuple):
         return self.after is not None and (self.after <= 0 or (self.before is not None and self.after < self.before))
 
 
-def standing(steps: Sequence[Step], noun: str, pieces: Sequence[PieceBatch], kitchen: Kitchen) -> tuple[Stands, ...]:
+def dough_levels(
+    steps: Sequence[Step], noun: str, pieces: Sequence[PieceBatch], kitchen: Kitchen
+) -> tuple[Stands, ...]:
     """What the pieces of one sort (`noun` "": of all) stand in, at each step of their way."""
     mine = [piece for piece in pieces if not noun or same_noun(piece.noun, noun)]
     weights, tins = {piece.grams for piece in mine}, {piece.tin for piece in mine}
@@ -100,7 +102,7 @@ def _height(share: Fraction, vessel: Vessel, depth: Fraction) -> Fraction:
 
     def volume(height: Fraction) -> Fraction:
         wide = [below + (above - below) * height / depth for above, below in zip(rim, floor, strict=True)]
-        return tapered((wide[0], wide[1]), (floor[0], floor[1]), height)
+        return tapered_volume((wide[0], wide[1]), (floor[0], floor[1]), height)
 
     whole = volume(depth)
     if share >= 1:

@@ -8,7 +8,7 @@ from math import ceil
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work, once
-from manchet.figures.oven.curve import floor_heat, oven_of, wanted
+from manchet.figures.oven.curve import floor_heat, oven_of, wanted_heats
 from manchet.figures.oven.floor import load_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
@@ -52,7 +52,7 @@ class Bake(NamedTuple):
     @property
     def wants(self) -> tuple[Fraction, Fraction]:
         """From what heat to what heat it may go in, the coldest first."""
-        return wanted(self.heat)
+        return wanted_heats(self.heat)
 
     @property
     def dries(self) -> bool:

@@ -29,7 +29,7 @@ def oven_of(step: Step, kitchen: Kitchen) -> Oven | None:
     return next((oven for oven in kitchen.ovens if oven.name.casefold() in named and named), first)
 
 
-def after(falls: tuple[Fall, ...], start: Fraction, hours: Fraction) -> Fraction | None:
+def heat_after(falls: tuple[Fall, ...], start: Fraction, hours: Fraction) -> Fraction | None:
     """Degrees Celsius that many hours after the oven had `start`. None: hotter than anybody has measured."""
     begun = hours_to(falls, start)
     return None if begun is None else heat_at(falls, begun + hours)
@@ -80,7 +80,7 @@ def floor_heat(step: Step) -> Range | None:
     return None if heat is None else heat.celsius
 
 
-def wanted(heat: Range) -> tuple[Fraction, Fraction]:
+def wanted_heats(heat: Range) -> tuple[Fraction, Fraction]:
     """From what heat to what heat a phase may begin; `NEAR` to either side of a single figure or an open end."""
     least = heat.low if heat.low is not None else heat.likely - NEAR
     most = heat.high if heat.high is not None else heat.likely + NEAR
@@ -89,7 +89,7 @@ def wanted(heat: Range) -> tuple[Fraction, Fraction]:
 
 def window(falls: tuple[Fall, ...], heat: Range) -> Window | None:
     """When a phase of that heat may begin. None: the oven is never so hot."""
-    least, most = wanted(heat)
+    least, most = wanted_heats(heat)
     closes = hours_to(falls, least)
     return None if closes is None else Window(hours_to(falls, most) or NOTHING, closes)
 

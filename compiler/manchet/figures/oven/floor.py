@@ -34,14 +34,14 @@ DENSE = Fraction("1.1")
 PI = Fraction(355, 113)
 
 
-class Place(NamedTuple):
+class Spot(NamedTuple):
     """The middle of a piece, in millimetres from the left and from the back."""
 
     x: Fraction
     y: Fraction
 
 
-class Lies(NamedTuple):
+class Footprint(NamedTuple):
     """What a piece takes of the floor, in millimetres: from side to side and from door to back."""
 
     wide: Fraction
@@ -57,18 +57,18 @@ def across(grams: Fraction) -> Fraction:
     return Fraction(wide)
 
 
-def lies(work: Work, piece: PieceBatch) -> Lies | None:
+def footprint(work: Work, piece: PieceBatch) -> Footprint | None:
     """The place of one piece, its long side from door to back (`fullest` tries it across too): its tin's (None where nobody
     has measured that); else by weight and shape. One that is rolled or pressed flat is as wide as its dough makes it at its
     thickness, if that is wider than it would be risen. A long piece of the same weight keeps its volume: as wide as a round one
     / the cube root of how many times as long as wide it is."""
     if piece.tin:
         tin = tin_called(piece.tin, work.kitchen)
-        return None if tin is None or tin.rim is None else Lies(min(tin.rim), max(tin.rim))
+        return None if tin is None or tin.rim is None else Footprint(min(tin.rim), max(tin.rim))
     times = next((LONG[word] for word in shapes(work.formula, piece.noun) if word in LONG), 1)
     thick = thickness(work.formula, piece.noun)
     wide = max(across(piece.grams / times), NOTHING if thick is None else across_flat(piece.grams / times, thick))
-    return Lies(wide, wide * times)
+    return Footprint(wide, wide * times)
 
 
 def across_flat(grams: Fraction, thick: Fraction) -> Fraction:
@@ -98,13 +98,13 @@ def shapes(formula: Formula, noun: str) -> Iterator[str]:
             yield from (step.shape.casefold(), *reversed(step.manner))
 
 
-def places(floor: Floor, wide: Fraction, deep: Fraction, gap: Fraction, most: int = MOST) -> tuple[Place, ...]:
+def places(floor: Floor, wide: Fraction, deep: Fraction, gap: Fraction, most: int = MOST) -> tuple[Spot, ...]:
     """Where pieces of `wide` by `deep` lie with `gap` between them, in loading order: the back row first, each row
     from the sides to the middle, so that the peel never passes over a piece."""
-    found: list[Place] = []
+    found: list[Spot] = []
     for y, left, right in _rows(floor, deep, gap):
         number = min(_in_a_row(left, right, wide, gap), most - len(found))
-        found += [Place(x, y) for x in _outer_first(_spread(left, right, wide, gap, number))]
+        found += [Spot(x, y) for x in _outer_first(_spread(left, right, wide, gap, number))]
     return tuple(found)
 
 
@@ -158,34 +158,36 @@ def _outer_first(row: list[Fraction]) -> list[Fraction]:
     return order
 
 
-class Load(NamedTuple):
+class FloorLoad(NamedTuple):
     """What one load of a floor holds: so many pieces, each taking this place."""
 
-    piece: Lies
+    piece: Footprint
     number: int
     floor: Floor
 
     @property
-    def lie(self) -> tuple[Place, ...]:
+    def lie(self) -> tuple[Spot, ...]:
         """Where they lie."""
         return places(self.floor, self.piece.wide, self.piece.deep, GAP, self.number)
 
 
 @once
-def load_of(work: Work, piece: PieceBatch, oven: Oven) -> Load | None:
+def load_of(work: Work, piece: PieceBatch, oven: Oven) -> FloorLoad | None:
     """The fullest load of one sort, long pieces with their ends to the door or lying across, whichever are more; empty
     where none goes through the door. None: floor or tin is not measured."""
-    one = lies(work, piece)
+    one = footprint(work, piece)
     if oven.floor is None or one is None or piece.grams <= 0:
         return None
     return fullest(oven.floor, one, oven.door)
 
 
-def fullest(floor: Floor, one: Lies, door: Fraction | None = None) -> Load:
+def fullest(floor: Floor, one: Footprint, door: Fraction | None = None) -> FloorLoad:
     """As many as lie on a floor, lengthways or across; lengthways where that is as many."""
-    ways = [Load(way, room_for(floor, way.wide, way.deep, GAP), floor) for way in (one, Lies(one.deep, one.wide))]
+    ways = [
+        FloorLoad(way, room_for(floor, way.wide, way.deep, GAP), floor) for way in (one, Footprint(one.deep, one.wide))
+    ]
     through = [load for load in ways if door is None or load.piece.wide <= door]
-    return max(through, key=lambda load: load.number, default=Load(one, 0, floor))
+    return max(through, key=lambda load: load.number, default=FloorLoad(one, 0, floor))
 
 
 def load_figures(work: Work, oven: Oven | None) -> dict[str, Figure]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from manchet.figures.oven.bakes import Bake
-from manchet.figures.oven.loading_plan import Plan, full_load, lost_from, planned
+from manchet.figures.oven.loading_plan import Plan, full_load, loading_plan, lost_from
 from manchet.kitchen.model import Oven
 from manchet.records import NamedTuple
 
@@ -23,7 +23,7 @@ def by_heat(bakes: Sequence[Bake]) -> tuple[Bake, ...]:
     return tuple(sorted(bakes, key=lambda b: (-b.heat.likely, -b.wants[0], b.formula, b.stage, b.noun)))
 
 
-def ordered(bakes: Sequence[Bake], oven: Oven) -> Plan:
+def loading_order(bakes: Sequence[Bake], oven: Oven) -> Plan:
     """The plan that loses fewest loads to the cold: by heat, unless what can do with less heat may let others go first.
 
     From the order by heat, and from the one by the coldest heat each may go in at, what comes too late changes places with
@@ -31,7 +31,7 @@ def ordered(bakes: Sequence[Bake], oven: Oven) -> Plan:
     """
     full = full_load(bakes)
     orders = [by_heat(bakes), tuple(sorted(by_heat(bakes), key=lambda b: (-b.wants[0], -b.wants[1])))]
-    plans = [planned(order, oven, full) for order in orders]
+    plans = [loading_plan(order, oven, full) for order in orders]
     if not plans[0].lost:
         return plans[0]
     plans += [_better(order, plan, oven, full) for order, plan in zip(orders, plans, strict=True)]
@@ -43,7 +43,7 @@ def _better(order: tuple[Bake, ...], plan: Plan, oven: Oven, full: Fraction) -> 
     for _ in order:
         before = plan.lost
         for changed in _sooner(order, plan):
-            found = planned(changed, oven, full)
+            found = loading_plan(changed, oven, full)
             if found.lost < plan.lost:
                 order, plan = changed, found
                 break

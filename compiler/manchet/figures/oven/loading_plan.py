@@ -64,12 +64,12 @@ def full_load(bakes: Sequence[Bake]) -> Fraction:
     return max((_grams(bake, bake.loads[0]) for bake in bakes), default=NOTHING)
 
 
-def planned(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
+def loading_plan(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
     """The loads in the order of `bakes`, each as soon as the oven is free and has fallen to its heat.
 
     What would go in colder than it wants does not: it is late, and leaves its place to the next. `full`: see `full_load`.
     """
-    way = _Way(oven, full)
+    way = _LoadingWay(oven, full)
     loads: list[Load] = []
     late: list[Load] = []
     for bake in bakes:
@@ -90,7 +90,7 @@ def planned(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
 def lost_from(bakes: Sequence[Bake], oven: Oven, full: Fraction, celsius: Fraction) -> int:
     """How many loads of these go in too cold if the first goes in at that heat, or when the oven has fallen to its own,
     and every one is baked all the same."""
-    way = _Way(oven, full)
+    way = _LoadingWay(oven, full)
     way.falls_to(celsius)
     lost = 0
     for bake in bakes:
@@ -106,7 +106,7 @@ def drop_of(oven: Oven, grams: Fraction, full: Fraction) -> Fraction:
     return takes.drop * grams / whole if takes is not None and whole else NOTHING
 
 
-class _Way:
+class _LoadingWay:
     """The floor's way down while loads go in and come out."""
 
     def __init__(self, oven: Oven, full: Fraction) -> None:

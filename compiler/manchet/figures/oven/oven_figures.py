@@ -9,7 +9,7 @@ from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.figures.oven.bakes import Bake, bakes_of, loads_of
 from manchet.figures.oven.curve import fastest, hours_to, slowest, window
-from manchet.figures.oven.loading_order import ordered
+from manchet.figures.oven.loading_order import loading_order
 from manchet.figures.oven.loading_plan import Plan
 from manchet.kitchen.model import Kitchen, Oven
 from manchet.quantities.printing import decimal
@@ -94,7 +94,7 @@ def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     into = min(bake.wants[1], oven.falls[0].start)
     if takes is None or into < bake.wants[0]:
         return {}
-    plan = ordered((bake,), oven)
+    plan = loading_order((bake,), oven)
     first = plan.loads[0]
     name = f"{oven.name} after the first load{_whose(bake)}"
     given = (
@@ -109,7 +109,7 @@ def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
 
 def _turns(own: list[Bake], others: Iterable[Work], oven: Oven) -> dict[str, Figure]:
     bakes = [*own, *(bake for other in others for bake in bakes_of(other) if bake.oven == oven)]
-    plan = ordered(bakes, oven)
+    plan = loading_order(bakes, oven)
     on_card = tuple(dict.fromkeys(load.bake for load in plan.loads))
     turns = tuple(dict.fromkeys((*on_card, *(load.bake for load in plan.late), *plan.too_hot)))
     given = tuple(

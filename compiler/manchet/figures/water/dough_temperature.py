@@ -13,6 +13,7 @@ from collections.abc import Callable, Iterable, Sequence
 from fractions import Fraction
 
 from manchet.batch.work import Work, once
+from manchet.figures.estimate import Estimate
 from manchet.figures.water.friction import Friction, friction_of
 from manchet.figures.water.heat import BOWL, WETTING, WETTING_MOST
 from manchet.figures.water.ice import ALL_ICE
@@ -35,14 +36,6 @@ WATERY = Fraction(4, 5)
 LEVER = Fraction(1, 5)
 """Of the heat in a bowl, what the liquid has to hold to set the dough's temperature: below it, a degree of the dough takes
 more than five of the liquid, and the estimate says nothing. Our rule."""
-
-
-class Estimate(NamedTuple):
-    """A figure that is likely, and the ends it may lie between."""
-
-    likely: Fraction
-    low: Fraction
-    high: Fraction
 
 
 class Warming(NamedTuple):

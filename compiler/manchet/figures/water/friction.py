@@ -14,7 +14,7 @@ from manchet.figures.mixing.turns import by_machine, measured_turns, turns_of
 from manchet.figures.water.heat import DRY, PLAIN_WATER, WATER
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Mixer
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 
 MEASURED_WITHIN = Fraction(1)
@@ -57,7 +57,7 @@ def friction_of(steps: Sequence[Step], mixer: Mixer | None, wetting: Fraction) -
     where = f"mixer {mixer.name}"
     inputs = (
         Given("the measured mix warms by", mixer.warms, "C", where),
-        Given("of that, the heat of wetting in a plain dough", rounded(of_wetting, 1), "C", "a model"),
+        Given("of that, the heat of wetting in a plain dough", round_to(of_wetting, 1), "C", "a model"),
         Given("turns of the measured mix", measured_turns(mixer), "", where),
         Given("turns of this mix", turns, "", mixing[0].place.where),
     )

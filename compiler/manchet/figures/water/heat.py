@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 
 CHOI_OKOS = "Choi and Okos 1986: specific heat from composition"
 
@@ -73,9 +73,9 @@ def component_heat(component: str, celsius: Fraction = BENCH) -> Fraction:
     return (a + b * celsius + c * celsius**2) / 1000
 
 
-_AT_BENCH = {name: rounded(component_heat(name), 4) for name in (*COMPONENTS, *FIXED)}
+_AT_BENCH = {name: round_to(component_heat(name), 4) for name in (*COMPONENTS, *FIXED)}
 
-WATER = rounded(_AT_BENCH["water"], 3)
+WATER = round_to(_AT_BENCH["water"], 3)
 
 
 def specific_heat(ingredient: Ingredient, larder: Larder) -> Fraction:
@@ -92,10 +92,10 @@ def _specific_heat(ingredient: Ingredient, larder: Larder) -> Fraction:
         heat = sum(
             (share * (DRY if known is None else specific_heat(known, larder)) for share, known in parts), Fraction()
         )
-        return rounded(heat, 3)
+        return round_to(heat, 3)
     known = {name: grams for name, grams in ingredient.composition.items() if name in _AT_BENCH}
     if not known:
         return WATER if ingredient.class_ == "water" else DRY
     rest = max(100 - sum(known.values()), Fraction())
     heat = sum((grams * _AT_BENCH[name] for name, grams in known.items()), rest * _AT_BENCH["carbohydrate"])
-    return rounded(heat / 100, 3)
+    return round_to(heat / 100, 3)

@@ -6,7 +6,8 @@ from collections.abc import Iterable
 from fractions import Fraction
 
 from manchet.batch.work import Work, once
-from manchet.figures.fermentation.cooling import Warmth, exactly, stood
+from manchet.figures.estimate import Estimate
+from manchet.figures.fermentation.cooling import after_standing, exactly
 from manchet.figures.water.heat import BOWL, PASTE, specific_heat
 from manchet.formula.model import Formula, Portion, Stage
 from manchet.kitchen.model import Kitchen
@@ -105,13 +106,13 @@ def temperature_together(things: Iterable[MixInput]) -> Fraction | None:
     return sum((thing.heat for thing in things), Fraction(0)) / capacity if capacity else None
 
 
-def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Warmth | None:
+def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Estimate | None:
     """How warm a stage is when it is used: the last figure its steps reach or stand in; how far a hot one has cooled is an
     estimate.
 
     None: it has stood long enough to be as warm as the room, or nothing is said.
     """
-    warmth: Warmth | None = None
+    warmth: Estimate | None = None
     if any(p.celsius is not None for p in stage.portions):
         warmth = _together_in_a_bowl([p for p in stage.portions if not p.held], work, place)
     for step in stage.steps:
@@ -128,7 +129,7 @@ def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Warmth | 
             if warmth is not None and warmth.likely - place.air >= HOTTER:
                 specific = specific_heat_of(work, stage)
                 to = place.fridge if step.verb == "chill" else place.air
-                warmth = stood(warmth, step.time.likely, _made_at_once(work, stage) or SOME, to, specific)
+                warmth = after_standing(warmth, step.time.likely, _made_at_once(work, stage) or SOME, to, specific)
             elif step.time.likely >= STANDS_OUT:
                 warmth = None
     return warmth
@@ -141,14 +142,14 @@ def _made_at_once(work: Work, stage: Stage) -> Fraction:
     return making.stage.out / making.times
 
 
-def _together_in_a_bowl(portions: Iterable[Portion], work: Work, place: Surroundings) -> Warmth | None:
+def _together_in_a_bowl(portions: Iterable[Portion], work: Work, place: Surroundings) -> Estimate | None:
     """At what things meet; the colder end is with a bowl, as warm as the room, that takes its part of the heat."""
     things = mix_inputs(portions, work, place)
     warmth = temperature_together(things)
     if warmth is None:
         return None
     with_bowl = (warmth + BOWL * place.air) / (1 + BOWL)
-    return Warmth(warmth, min(warmth, with_bowl), max(warmth, with_bowl))
+    return Estimate(warmth, min(warmth, with_bowl), max(warmth, with_bowl))
 
 
 def _inner(portion: Portion, formula: Formula) -> Stage | None:

@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.work import Work, once
+from manchet.figures.estimate import Estimate
 from manchet.figures.figure import Figure, Given
-from manchet.figures.water.dough_temperature import RULE, SOURCE, Balance, Estimate, balance
+from manchet.figures.water.dough_temperature import RULE, SOURCE, Balance, balance
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import Surroundings, surroundings
 from manchet.figures.water.water_grid import BOILING
 from manchet.formula.model import Stage
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import HOT_WATER
 
@@ -69,21 +70,21 @@ def stage_water_figures(waters: Mapping[str, StageWater]) -> dict[str, Figure]:
 def _figure(water: StageWater) -> Figure:
     stage, balance = water.stage, water.balance
     where = stage.place.where
-    low, high = (decimal(rounded(end, 0)) for end in (water.celsius.low, water.celsius.high))
+    low, high = (decimal(round_to(end, 0)) for end in (water.celsius.low, water.celsius.high))
     friction = balance.warming.friction
     inputs: list[Given | Figure] = [
         Given(f"{stage.name} is to come out at", balance.wanted, "C", where),
-        Figure("friction", rounded(friction.likely, 1), "C", friction.rule, friction.inputs, friction.source),
+        Figure("friction", round_to(friction.likely, 1), "C", friction.rule, friction.inputs, friction.source),
         Given("room, and the bowl", balance.room, "C", "the kitchen"),
     ]
     inputs += [
-        Given(f"{thing.portion.name} ({thing.why})", rounded(thing.celsius, 1), "C",
+        Given(f"{thing.portion.name} ({thing.why})", round_to(thing.celsius, 1), "C",
               thing.portion.place.where)
         for thing in balance.rest
     ]  # fmt: skip
     if water.ice:
-        inputs.append(Given("of it ice", rounded(water.ice, 0), "g", "ice = water x (tap - wanted) / (tap + 80)"))
+        inputs.append(Given("of it ice", round_to(water.ice, 0), "g", "ice = water x (tap - wanted) / (tap + 80)"))
     name = f"{stage.name}, {balance.liquid} temperature"
     return Figure(
-        name, rounded(water.celsius.likely, 0), "C", f"an estimate, {low} to {high} C: {RULE}", tuple(inputs), SOURCE
+        name, round_to(water.celsius.likely, 0), "C", f"an estimate, {low} to {high} C: {RULE}", tuple(inputs), SOURCE
     )

@@ -10,13 +10,13 @@ from manchet.figures.water import base_temperature, ice
 from manchet.figures.water.dough_temperature import RULE, SOURCE
 from manchet.figures.water.heat import BOWL, CHOI_OKOS, WETTING
 from manchet.figures.water.mix_inputs import MixInput
-from manchet.figures.water.water_grid import Water
-from manchet.quantities.printing import decimal, rounded
+from manchet.figures.water.water_grid import DoughWater
+from manchet.quantities.printing import decimal, round_to
 
 WETTED = "bakingbusiness.com, bakers' dictionary: 6.5 BTU for a pound of flour"
 
 
-def water_figures(water: Water, batch: Batch) -> dict[str, Figure]:
+def water_figures(water: DoughWater, batch: Batch) -> dict[str, Figure]:
     """By name: the balance with its ends, base temperature, the rule with its friction counted both ways, ice."""
     dough = batch.formula.dough
     wanted = Given("dough temperature", water.balance.wanted, "C", dough.place.where)
@@ -30,17 +30,17 @@ def water_figures(water: Water, batch: Batch) -> dict[str, Figure]:
     found = {"water_celsius": balance}
     for name, end in (("water_celsius_low", water.celsius.low), ("water_celsius_high", water.celsius.high)):
         rule = "the balance with the friction at its other end, and by either heat of wetting in print"
-        found[name] = Figure(f"{balance.name}, {name[14:]}", rounded(end, 0), "C", rule, (balance,), SOURCE)
+        found[name] = Figure(f"{balance.name}, {name[14:]}", round_to(end, 0), "C", rule, (balance,), SOURCE)
     found["base_celsius"] = base
     found |= _rule(water, wanted, others, balance)
     if water.ice and water.tap is not None:
-        bowl = Given(f"{water.liquid} in one bowl", rounded(water.grams, 0), "g", wanted.where)
+        bowl = Given(f"{water.liquid} in one bowl", round_to(water.grams, 0), "g", wanted.where)
         tap = Given("tap", water.tap, "C", "the kitchen")
-        found["ice_grams"] = Figure("ice", rounded(water.ice, 0), "g", ice.RULE, (bowl, tap, balance), ice.SOURCE)
+        found["ice_grams"] = Figure("ice", round_to(water.ice, 0), "g", ice.RULE, (bowl, tap, balance), ice.SOURCE)
     return found
 
 
-def _balance(water: Water, wanted: Given) -> Figure:
+def _balance(water: DoughWater, wanted: Given) -> Figure:
     balance = water.balance
     work, wetting = balance.warming.friction, balance.warming.wetting
     friction = Figure("friction, of the dough", _tenth(work.likely), "C", work.rule, work.inputs, work.source)
@@ -54,21 +54,21 @@ def _balance(water: Water, wanted: Given) -> Figure:
     rule = f"{RULE}; for each kg of all flour; an estimate, to the nearest degree"
     brought = tuple(_brought(thing) for thing in (*balance.free, *balance.rest))
     inputs: tuple[Given | Figure, ...] = (wanted, friction, wetted, bowl, *brought)
-    return Figure(f"{water.liquid} temperature", rounded(water.celsius.likely, 0), "C", rule, inputs, SOURCE)
+    return Figure(f"{water.liquid} temperature", round_to(water.celsius.likely, 0), "C", rule, inputs, SOURCE)
 
 
 def _brought(thing: MixInput) -> Figure:
     portion = thing.portion
     where = portion.place.where
     inputs = (
-        Given("weight for 1 kg of all flour", rounded(portion.share, 3), "kg", where),
-        Given("specific heat", rounded(thing.specific, 2), "kJ for 1 kg and 1 C", CHOI_OKOS),
-        Given(f"temperature ({thing.why})", rounded(thing.celsius, 1), "C", where),
+        Given("weight for 1 kg of all flour", round_to(portion.share, 3), "kg", where),
+        Given("specific heat", round_to(thing.specific, 2), "kJ for 1 kg and 1 C", CHOI_OKOS),
+        Given(f"temperature ({thing.why})", round_to(thing.celsius, 1), "C", where),
     )
-    return Figure(portion.name, rounded(thing.capacity, 2), "kJ for 1 C", "weight x specific heat", inputs, CHOI_OKOS)
+    return Figure(portion.name, round_to(thing.capacity, 2), "kJ for 1 C", "weight x specific heat", inputs, CHOI_OKOS)
 
 
-def _other_readings(water: Water) -> tuple[Given, ...]:
+def _other_readings(water: DoughWater) -> tuple[Given, ...]:
     where = "the kitchen" if water.assumed else "nothing is said"
     found = [Given("flour", water.flour, "C", where), Given("room", water.room, "C", where)]
     if water.preferment is not None:
@@ -76,7 +76,7 @@ def _other_readings(water: Water) -> tuple[Given, ...]:
     return tuple(found)
 
 
-def _rule(water: Water, wanted: Given, others: tuple[Given, ...], balance: Figure) -> dict[str, Figure]:
+def _rule(water: DoughWater, wanted: Given, others: tuple[Given, ...], balance: Figure) -> dict[str, Figure]:
     """The trade's rule from the same warming, its friction counted both ways, beside the balance."""
     source, readings = base_temperature.SOURCE, len(others) + 1
     warming = water.balance.warming
@@ -120,4 +120,4 @@ def _rule(water: Water, wanted: Given, others: tuple[Given, ...], balance: Figur
 
 
 def _tenth(value: Fraction) -> Fraction:
-    return rounded(value, 1)
+    return round_to(value, 1)

@@ -11,7 +11,8 @@ from fractions import Fraction
 
 from manchet.batch.model import Batch
 from manchet.batch.work import Work, once
-from manchet.figures.water.dough_temperature import Balance, Estimate, balance_of
+from manchet.figures.estimate import Estimate
+from manchet.figures.water.dough_temperature import Balance, balance_of
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import HOTTER, MixInput, surroundings
 from manchet.records import NamedTuple
@@ -26,7 +27,7 @@ HOT_TAP = Fraction(60)
 """Celsius of the hottest water a tap gives: it is stored so hot for Legionella's sake. Common practice."""
 
 
-class Cell(NamedTuple):
+class WaterGridCell(NamedTuple):
     """The liquid at one flour and one room: Celsius, and grams of ice in one bowl's liquid (0 where none is needed).
 
     `ice` is None where the kitchen's tap is not known, and where the liquid cannot be so cold or so hot (`can_be` is False
@@ -39,12 +40,12 @@ class Cell(NamedTuple):
     can_be: bool = True
 
 
-class Row(NamedTuple):
+class WaterGridRow(NamedTuple):
     flour: Fraction
-    cells: tuple[Cell, ...]
+    cells: tuple[WaterGridCell, ...]
 
 
-class Water(NamedTuple):
+class DoughWater(NamedTuple):
     """All exact: grams for one bowl, Celsius. The page rounds; each of the temperatures is an estimate."""
 
     balance: Balance
@@ -65,7 +66,7 @@ class Water(NamedTuple):
     """The kitchen gives a temperature or a mixer's warming; if not, all of this is assumed, and none of it is printed."""
     ice: Fraction | None
     """Grams, as in `Cell`."""
-    grid: tuple[Row, ...]
+    grid: tuple[WaterGridRow, ...]
     hot: tuple[MixInput, ...] = ()
     """The stages that go in much warmer than the room: how warm is read, or assumed, and moves the water."""
     preferments: frozenset[str] = frozenset()
@@ -82,7 +83,7 @@ class Water(NamedTuple):
 
 
 @once
-def water_of(work: Work, step: Fraction = STEP) -> Water | None:
+def water_of(work: Work, step: Fraction = STEP) -> DoughWater | None:
     """The water of the dough; None where its mix is to reach no temperature, or all it is made with has one.
 
     `step` is what the grid goes by, in Celsius.
@@ -99,20 +100,20 @@ def water_of(work: Work, step: Fraction = STEP) -> Water | None:
     grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * batch.flour / mixes.number
     tap = kitchen.tap if balance.of_water else None
 
-    def cell(flour: Fraction, room: Fraction) -> Cell:
+    def cell(flour: Fraction, room: Fraction) -> WaterGridCell:
         there = at(flour, room)
         assert there is not None
         celsius = there.water().likely
         can_be = there.coldest <= celsius < BOILING
-        return Cell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
+        return WaterGridCell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
 
     assumed = kitchen.air is not None or kitchen.flour is not None
     spread = (-step, Fraction(0), step)
     grid = tuple(
-        Row(place.flour + warmer, tuple(cell(place.flour + warmer, place.air + air) for air in spread))
+        WaterGridRow(place.flour + warmer, tuple(cell(place.flour + warmer, place.air + air) for air in spread))
         for warmer in spread
     )
-    return Water(
+    return DoughWater(
         balance=balance,
         liquid=balance.liquid,
         grams=grams,

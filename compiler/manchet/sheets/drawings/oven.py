@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.figures.oven.floor import Place
+from manchet.figures.oven.floor import Spot
 from manchet.kitchen.model import Floor
 from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, box, line, n, oval, words
 
@@ -14,7 +14,7 @@ DOOR = Fraction(40, 100)
 
 def plan(
     floor: Floor,
-    lie: tuple[Place, ...],
+    lie: tuple[Spot, ...],
     wide: Fraction,
     deep: Fraction,
     door: str,

@@ -61,7 +61,7 @@ class Measures(NamedTuple):
 
     def pounds_and_hundredths(self, grams: Fraction) -> Weight:
         """`3 lb 15.30 oz`: for every line of a table in which one is weighed finer than a quarter of an ounce."""
-        pounds, ounces = divmod(printing.rounded(grams / OUNCE, 2), 16)
+        pounds, ounces = divmod(printing.round_to(grams / OUNCE, 2), 16)
         said = _figure(ounces, 2, fixed=True)
         whole = f"{int(pounds):,}{NBSP}{self.words['units.lb']} " if pounds else ""
         return Weight(whole + said, self.words["units.oz"])
@@ -69,7 +69,7 @@ class Measures(NamedTuple):
     def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
         if step < OUNCE / 4:
             return Weight(_figure(grams / OUNCE, 2, fixed=True), self.words["units.oz"])
-        quarters = int(printing.rounded(grams / OUNCE * 4, 0))
+        quarters = int(printing.round_to(grams / OUNCE * 4, 0))
         pounds, left = divmod(quarters, 64)
         whole, quarter = divmod(left, 4)
         ounces = f"{whole if whole or not quarter else ''}{_QUARTERS[quarter]}"
@@ -92,7 +92,7 @@ class Measures(NamedTuple):
         if grams < 20 or self.house.units == "US":
             return self.mass(grams)
         step = 10 if grams >= 500 else 5 if grams >= 100 else 1
-        return self.mass(printing.rounded(grams / step, 0) * step)
+        return self.mass(printing.round_to(grams / step, 0) * step)
 
     def grams(self, grams: Fraction) -> str:
         """Grams in any house: beside spoons, in a dilution."""
@@ -132,7 +132,7 @@ class Measures(NamedTuple):
 
     def volume(self, millilitres: Fraction) -> str:
         """What a tin holds, spoken of: to 10 ml."""
-        return f"{_figure(printing.rounded(millilitres / 10, 0) * 10, 0)}{NBSP}{self.words['units.ml']}"
+        return f"{_figure(printing.round_to(millilitres / 10, 0) * 10, 0)}{NBSP}{self.words['units.ml']}"
 
     def weight_unit(self) -> str:
         """The unit alone, for a box."""
@@ -142,7 +142,7 @@ class Measures(NamedTuple):
         """About how many spoons that is, to the quarter; "" where the larder or the kitchen does not say, or for a cupful."""
         if density is None or country not in _SPOONS:
             return ""
-        quarters = int(printing.rounded(grams / density / _SPOONS[country] * 4, 0))
+        quarters = int(printing.round_to(grams / density / _SPOONS[country] * 4, 0))
         if not 0 < quarters <= 36:
             return ""
         whole, quarter = divmod(quarters, 4)
@@ -169,7 +169,7 @@ class Measures(NamedTuple):
 
     def worked_out(self, share: Fraction) -> str:
         """A per cent that nobody wrote, but follows: to a tenth from ten up, where more would only look exact."""
-        return self.percent(printing.rounded(share, 3)) if share >= Fraction(1, 10) else self.percent(share)
+        return self.percent(printing.round_to(share, 3)) if share >= Fraction(1, 10) else self.percent(share)
 
     # ---- times
 
@@ -267,11 +267,11 @@ def _figure(value: Fraction, places: int, fixed: bool = False) -> str:
 
 def _whole_if_converted(celsius: Fraction) -> Fraction:
     """A figure with a tenth at most as it is written; what only comes out of Fahrenheit to the whole degree."""
-    return celsius if (celsius * 10).denominator == 1 else printing.rounded(celsius, 0)
+    return celsius if (celsius * 10).denominator == 1 else printing.round_to(celsius, 0)
 
 
 def _nearest_five(figure: Fraction) -> Fraction:
-    return printing.rounded(figure / 5, 0) * 5
+    return printing.round_to(figure / 5, 0) * 5
 
 
 def _places(step: Fraction) -> int:

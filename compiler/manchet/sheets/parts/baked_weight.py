@@ -7,7 +7,7 @@ from fractions import Fraction
 from manchet.batch.model import Batch, PieceBatch
 from manchet.batch.pieces import added_after_dividing
 from manchet.batch.usual_bake_loss import bake_loss_range, to_tens, to_weigh_off
-from manchet.figures.losses.bake_loss import about_baked
+from manchet.figures.losses.bake_loss import estimated_baked_weight
 from manchet.formula.model import Formula
 from manchet.quantities.printing import decimal
 from manchet.sheets.page.measures import Measures
@@ -21,7 +21,7 @@ def about_baked_weight(piece: PieceBatch, formula: Formula) -> tuple[Fraction | 
     if piece.baked_wanted is not None:
         return piece.baked_wanted, True
     loss = bake_loss_range(formula, piece)
-    return (None, True) if loss is None else (about_baked(piece.grams, loss), True)
+    return (None, True) if loss is None else (estimated_baked_weight(piece.grams, loss), True)
 
 
 def about_baked_phrase(piece: PieceBatch, formula: Formula, m: Measures) -> str:

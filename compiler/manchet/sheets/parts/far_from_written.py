@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from manchet.batch.far_from_written import FarStep, far_step, too_small_to_cook
+from manchet.batch.far_from_written import FarStep, step_far_from_written, too_small_to_cook
 from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
 from manchet.sheets.page.measures import Measures
@@ -15,7 +15,7 @@ def far_stage_notes(stage: StageBatch, m: Measures) -> tuple[str, ...]:
 
 def far_step_notes(work: Work, verb: str, stage: StageBatch | None, noun: str, m: Measures) -> tuple[str, ...]:
     """At a step: what of it was written for another size. `stage` is None in the way of one sort, whose `noun` is given."""
-    far = far_step(work, verb, stage, noun)
+    far = step_far_from_written(work, verb, stage, noun)
     return () if far is None else (far_line(far, m),)
 
 

@@ -13,7 +13,7 @@ from manchet.figures.limits.lookup import limit
 from manchet.figures.mixing.order_of_adding import order_of_adding
 from manchet.figures.mixing.turns import by_machine, is_fast, turns_of
 from manchet.formula.model import Step
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.by_hand import sentence_by_hand
 from manchet.sheets.parts.views import Fact
@@ -65,7 +65,7 @@ def _minutes(step: Step, work: Work, m: Measures) -> list[str]:
     own = None if mixer is None else mixer.fast_turns if is_fast(step) else mixer.slow_turns
     if mixer is None or own is None or step.turns is None:
         return []
-    half_minutes = rounded(turns_of(step, mixer) / own * 2, 0)
+    half_minutes = round_to(turns_of(step, mixer) / own * 2, 0)
     return [m.words.say("mixing.minutes", m.time(single(half_minutes * 30)), mixer.name)]
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from itertools import pairwise
 
 from manchet.batch.work import Work
-from manchet.figures.losses.level import Stands, standing
+from manchet.figures.losses.level import Stands, dough_levels
 from manchet.formula.model import Step
 from manchet.sheets.drawings.choosing import bake_curve, drawings_of
 from manchet.sheets.drawings.pen import Drawing
@@ -24,7 +24,7 @@ def step_illustrations(
     """
     if pictures is None:
         return ((),) * len(steps)
-    stands = standing(steps, noun, work.batch.pieces, work.kitchen)
+    stands = dough_levels(steps, noun, work.batch.pieces, work.kitchen)
     return tuple(
         own_illustrations(step.pictures, pictures) or _ours(step, stands[at], (*steps[at + 1 :], *after), m)
         for at, step in enumerate(steps)

@@ -6,11 +6,11 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.model import Batch
-from manchet.batch.pieces import worked_in
+from manchet.batch.pieces import branch_additions
 from manchet.batch.tubs import given_back
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Branch, Step
-from manchet.formula.nouns import counted, same_noun
+from manchet.formula.nouns import noun_for, same_noun
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
@@ -63,13 +63,13 @@ def _amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:
 def for_the_sort(noun: str, batch: Batch, m: Measures) -> str:
     """`for the rolls`, `for the loaf` where there is one."""
     number = sum((piece.number for piece in batch.pieces if same_noun(piece.noun, noun)), Fraction(0))
-    return m.words.say("divide.for_the", counted(number, noun))
+    return m.words.say("divide.for_the", noun_for(number, noun))
 
 
 def worked_in_rows(branch: Branch, batch: Batch, m: Measures) -> dict[str, WeighRow]:
     """What goes into the dough of one sort: a share of the dough that is divided for it."""
     rows = {}
-    for portion, grams in worked_in(branch, batch):
+    for portion, grams in branch_additions(branch, batch):
         weight = m.piece(grams)
         note = m.words.say("divide.of_the_dough", m.percent(portion.share))
         rows[portion.key] = WeighRow(portion.name, weight.figure, weight.unit, note, m.ounces(grams))

@@ -8,7 +8,7 @@ from manchet.figures.water.dough_temperature import Balance
 from manchet.figures.water.stage_water import StageWater
 from manchet.figures.water.water_grid import HOT_TAP
 from manchet.formula.model import Range
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.sheets.page.measures import NBSP, OUNCE, Measures
 
 
@@ -44,12 +44,12 @@ def weight_of_ice(grams: Fraction, m: Measures) -> str:
 
 
 def to_fives(grams: Fraction) -> Fraction:
-    return rounded(grams / 5, 0) * 5
+    return round_to(grams / 5, 0) * 5
 
 
 def whole_degrees(celsius: Fraction, m: Measures) -> Fraction:
     """To the whole degree that the house reads."""
-    return rounded(m.reading(celsius), 0)
+    return round_to(m.reading(celsius), 0)
 
 
 def degrees(celsius: Fraction, m: Measures) -> str:

@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
-from manchet.syntax.mistakes.faults import Fault, Trouble
-from manchet.syntax.mistakes.lookalikes import TWINS, twin
+from manchet.syntax.mistakes.faults import Fault, LineTrouble
+from manchet.syntax.mistakes.lookalikes import TWINS, lookalike
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
 from manchet.syntax.tokens import WEIGHTS
 from manchet.syntax.vocabulary import VERB
 
 
-def of_another_trade(t: Trouble) -> Fault | None:
+def of_another_trade(t: LineTrouble) -> Fault | None:
     """A word of the trade that is not one of this language, or a slip of one, and what to write instead."""
     if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder", "entry", "thing"):
         return None
     words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
-    found = twin(words)
+    found = lookalike(words)
     if found is None and words and t.rule == "bare_name":
         found = _slip_of_a_twin(words[0], t.context)
     if found is None:
@@ -41,7 +41,7 @@ def after_a_name(name: str, weight: str) -> str:
     words = name.split()
     if words[0] in ("scale", "divide", "portion"):
         return pieces_of(weight)
-    found = twin(words) or _slip_of_a_twin(words[0], "stage")
+    found = lookalike(words) or _slip_of_a_twin(words[0], "stage")
     if found is not None:
         return found[1]
     if words[0] in VERB and VERB[words[0]].example:
@@ -84,7 +84,7 @@ def slip_of(word: str, phrases: Iterable[str]) -> str | None:
     return found
 
 
-def outside(t: Trouble) -> Fault | None:
+def outside(t: LineTrouble) -> Fault | None:
     """A line that would be sound elsewhere."""
     first = t.raws[0].text
     if t.context == "top" and t.rule == "bare_name":
@@ -111,7 +111,7 @@ def outside(t: Trouble) -> Fault | None:
     return None
 
 
-def unknown(t: Trouble) -> Fault | None:
+def unknown(t: LineTrouble) -> Fault | None:
     """A first word that begins no line here."""
     if t.rule != "bare_name":
         return None

@@ -20,7 +20,7 @@ _ALPHABETS = ("LATIN", "CYRILLIC", "GREEK")
 _MIXED = re.compile(r"[^\W\d_]*[A-Za-z][^\W\d_]*")
 
 
-def shown(character: str) -> str:
+def show_character(character: str) -> str:
     """A character as `U+202E RIGHT-TO-LEFT OVERRIDE`."""
     name = unicodedata.name(character, "").lower()
     return f"U+{ord(character):04X}{' ' if name else ''}{name}"
@@ -44,7 +44,7 @@ def plain(body: str) -> tuple[str, tuple[Fault, ...]]:
             faults.setdefault("hidden-character", _hidden(match))
         elif not inside:
             name = "odd-dash" if match[1] else "no-break-space"
-            faults.setdefault(name, Fault(name, at, at + 1, {"shown": shown(match[0])}))
+            faults.setdefault(name, Fault(name, at, at + 1, {"shown": show_character(match[0])}))
     if faults:
         body = _outside(body, quoted)
     return body, tuple(faults.values())
@@ -60,7 +60,7 @@ def _outside(body: str, quoted: list[tuple[int, int]]) -> str:
 
 
 def _hidden(match: re.Match[str]) -> Fault:
-    return Fault("hidden-character", match.start(), match.end(), {"shown": shown(match[0])})
+    return Fault("hidden-character", match.start(), match.end(), {"shown": show_character(match[0])})
 
 
 def look_alike(body: str) -> Fault | None:
@@ -78,7 +78,7 @@ def look_alike(body: str) -> Fault | None:
                     "look-alike-letter",
                     start,
                     word.end(),
-                    {"word": word[0], "shown": f"letter {at + 1} ({shown(letter)})"},
+                    {"word": word[0], "shown": f"letter {at + 1} ({show_character(letter)})"},
                 )
     return None
 
@@ -91,4 +91,4 @@ def other_digit(body: str) -> Fault | None:
     if match is None:
         return None
     instead = "".join(str(unicodedata.digit(digit, 0)) for digit in match[0])
-    return Fault("other-digits", match.start(), match.end(), {"shown": shown(match[0][0]), "instead": instead})
+    return Fault("other-digits", match.start(), match.end(), {"shown": show_character(match[0][0]), "instead": instead})

@@ -10,18 +10,18 @@ from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.mistakes.beginnings import of_another_trade, outside, unknown
 from manchet.syntax.mistakes.characters import other_digit
-from manchet.syntax.mistakes.faults import REMARKS, Fault, Trouble
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble
 from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.odd_figures import fault_of, short
 from manchet.syntax.mistakes.step_parts import form_of, nearest_part, unreadable_part
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS, example_of
-from manchet.syntax.tokens import WEIGHTS, Raw, pieces
+from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 
-Reason = Callable[[Trouble], Fault | None]
+Reason = Callable[[LineTrouble], Fault | None]
 
 
-def diagnosed(trouble: Trouble) -> Fault:
+def diagnose(trouble: LineTrouble) -> Fault:
     """The one report of a line that could not be read."""
     for reason in REASONS:
         fault = reason(trouble)
@@ -30,7 +30,7 @@ def diagnosed(trouble: Trouble) -> Fault:
     return _generic(trouble)
 
 
-def is_plain_name(t: Trouble) -> bool:
+def is_plain_name(t: LineTrouble) -> bool:
     """Whether a line that is only a name may be one: a stage's, to be looked up. A figure, a comma or a number that
     wants a unit says no; the last number may belong to the name, as in `build 1`."""
     if any(raw.kind not in ("WORD", "NUMBER") for raw in t.raws):
@@ -43,25 +43,25 @@ def is_plain_name(t: Trouble) -> bool:
 
 def no_name(body: str) -> Fault | None:
     """The mistake in a line that is only words, and turned out to be no stage's name: `salt 2`, `knead`, a pinch."""
-    t = Trouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
+    t = LineTrouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
     return next((fault for reason in _OF_A_NAME if (fault := reason(t))), None)
 
 
 # ---- reasons, the surest first ---------------------------------------------------------------------
 
 
-def _unclosed(t: Trouble) -> Fault | None:
+def _unclosed(t: LineTrouble) -> Fault | None:
     last = t.raws[-1]
     if last.kind != "UNCLOSED":
         return None
     return Fault("quote-unclosed", last.start, last.end, {"text": short(last.text[1:].strip() or "…")})
 
 
-def _digits(t: Trouble) -> Fault | None:
+def _digits(t: LineTrouble) -> Fault | None:
     return other_digit(t.body)
 
 
-def _comma(t: Trouble) -> Fault | None:
+def _comma(t: LineTrouble) -> Fault | None:
     for one, comma, two in _threes(t.raws):
         glued = one.end == comma.start and comma.end == two.start
         if one.kind == "NUMBER" and comma.kind == "COMMA" and glued and two.text[:1].isdigit():
@@ -75,7 +75,7 @@ def _comma(t: Trouble) -> Fault | None:
     return None
 
 
-def _figures(t: Trouble) -> Fault | None:
+def _figures(t: LineTrouble) -> Fault | None:
     for raw in t.raws:
         if raw.kind == "WORD":
             if re.fullmatch(r"[0-9.]+e[+-]?[0-9]+[a-z%]*", raw.text):
@@ -99,7 +99,7 @@ _FIGURES = WEIGHTS | {"TIME", "TEMPERATURE", "LENGTH", "TURNS", "NUMBER"}
 _PINCHES = {"pinch", "dash", "handful", "knob", "drizzle", "splash", "sprinkling", "touch", "bit", "glug", "some"}
 
 
-def _about(t: Trouble) -> Fault | None:
+def _about(t: LineTrouble) -> Fault | None:
     for one, two in _twos(t.raws):
         loose = one.kind == "WORD" and one.text in LOOSE and two.kind in _FIGURES
         if loose:
@@ -116,7 +116,7 @@ def _about(t: Trouble) -> Fault | None:
     return None
 
 
-def _loose_offer(raw: Raw, rule: str) -> str:
+def _loose_offer(raw: RawToken, rule: str) -> str:
     if raw.kind == "WORD" or rule in ("step", "clause_line"):
         return f"write `{raw.text.lstrip('~≈±')}`, or a range with both its ends"
     if raw.kind in WEIGHTS:
@@ -124,7 +124,7 @@ def _loose_offer(raw: Raw, rule: str) -> str:
     return "give a range, as in `40-50 min`"
 
 
-def _to_range(t: Trouble) -> Fault | None:
+def _to_range(t: LineTrouble) -> Fault | None:
     for one, word, two in _threes(t.raws):
         if two.kind == "TEMPERATURE" and not t.body.endswith(("at ", "to "), 0, one.start):
             continue  # `mix fast 3 to 22 C`: the 3 lacks its unit
@@ -134,14 +134,14 @@ def _to_range(t: Trouble) -> Fault | None:
     return None
 
 
-def _overnight(t: Trouble) -> Fault | None:
+def _overnight(t: LineTrouble) -> Fault | None:
     for raw in t.raws:
         if raw.kind == "WORD" and raw.text in ("overnight", "nightly"):
             return Fault("overnight", raw.start, raw.end, {"word": raw.text})
     return None
 
 
-def _of_the_flour(t: Trouble) -> Fault | None:
+def _of_the_flour(t: LineTrouble) -> Fault | None:
     """A share of flour that does not say of which: of a stage it is always of all flour."""
     shares = t.rule in ("stage", "swap")
     instead = "`of all flour`" if shares else "`of all flour`, or nothing for this stage's own"
@@ -157,7 +157,7 @@ def _of_the_flour(t: Trouble) -> Fault | None:
     return None
 
 
-def _by_feel(t: Trouble) -> Fault | None:
+def _by_feel(t: LineTrouble) -> Fault | None:
     if t.context not in WEIGHS:
         return None
     for at, raw in enumerate(t.raws):
@@ -174,12 +174,12 @@ def _by_feel(t: Trouble) -> Fault | None:
     return None
 
 
-def _no_amount(t: Trouble, start: int, end: int) -> Fault:
+def _no_amount(t: LineTrouble, start: int, end: int) -> Fault:
     name = t.body[:start].strip() or re.sub("^of ", "", t.body[end:].strip()) or "salt"
     return Fault("by-feel-amount", start, end, {"written": t.body[start:end], "name": short(name)})
 
 
-def _amount_first(t: Trouble) -> Fault | None:
+def _amount_first(t: LineTrouble) -> Fault | None:
     first = t.raws[0]
     if t.context not in WEIGHS or first.kind not in WEIGHTS | {"NUMBER"} or len(t.raws) < 2 or t.raws[1].kind != "WORD":
         return None
@@ -195,7 +195,7 @@ def _amount_first(t: Trouble) -> Fault | None:
     return Fault("amount-first", first.start, first.end, {"written": first.text, "instead": f"{rest} {amount}"})
 
 
-def _units(t: Trouble) -> Fault | None:
+def _units(t: LineTrouble) -> Fault | None:
     """A number that a word follows which is no unit, or that nothing follows."""
     if t.rule == "bare_name" and t.context not in WEIGHS | {"step"}:
         return None
@@ -246,7 +246,7 @@ MOST_COUNTED = 60
 """Five trays of a dozen eggs; nobody counts more."""
 
 
-def _unit_offer(word: str, t: Trouble) -> str:
+def _unit_offer(word: str, t: LineTrouble) -> str:
     near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 2 else None
     if near:
         return f"did you mean `{LONG_FORMS.get(near, near)}`?"
@@ -257,7 +257,7 @@ def _unit_offer(word: str, t: Trouble) -> str:
     return "weights are in `g kg lb oz`, volumes in `ml l cup tbsp tsp pt qt gal`, shares in `%`, pieces in `whole`"
 
 
-def _lacks(t: Trouble) -> Fault | None:
+def _lacks(t: LineTrouble) -> Fault | None:
     """What the rule still waits for where the line ends."""
     body, first = t.body, t.raws[0]
     ended = t.at >= len(t.spans)
@@ -285,7 +285,7 @@ def _lacks(t: Trouble) -> Fault | None:
     return None
 
 
-def _name(t: Trouble) -> Fault | None:
+def _name(t: LineTrouble) -> Fault | None:
     """A name that a comma or a quote cuts in two."""
     if t.rule != "material":
         return None
@@ -311,7 +311,7 @@ def _name(t: Trouble) -> Fault | None:
     return None
 
 
-def _generic(t: Trouble) -> Fault:
+def _generic(t: LineTrouble) -> Fault:
     form = _shape(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
     if t.at >= len(t.spans):
         return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form})
@@ -319,7 +319,7 @@ def _generic(t: Trouble) -> Fault:
     return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
 
 
-def _shape(t: Trouble) -> str:
+def _shape(t: LineTrouble) -> str:
     for size in (3, 2, 1):
         example = example_of(" ".join(raw.text for raw in t.raws[:size]))
         if example:
@@ -336,9 +336,9 @@ REASONS: tuple[Reason, ...] = (
 _OF_A_NAME: tuple[Reason, ...] = (_overnight, _of_the_flour, of_another_trade, _by_feel, _units)
 
 
-def _twos(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw]]:
+def _twos(raws: tuple[RawToken, ...]) -> Iterator[tuple[RawToken, RawToken]]:
     return pairwise(raws)
 
 
-def _threes(raws: tuple[Raw, ...]) -> Iterator[tuple[Raw, Raw, Raw]]:
+def _threes(raws: tuple[RawToken, ...]) -> Iterator[tuple[RawToken, RawToken, RawToken]]:
     return zip(raws, raws[1:], raws[2:], strict=False)

@@ -6,7 +6,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import remarks_of, report
 from manchet.records import NamedTuple
 from manchet.source.text import Line
-from manchet.syntax.tokens import Raw
+from manchet.syntax.tokens import RawToken
 
 
 class Fault(NamedTuple):
@@ -18,12 +18,12 @@ class Fault(NamedTuple):
     words: dict[str, str]
 
 
-class Trouble(NamedTuple):
+class LineTrouble(NamedTuple):
     """A line that could not be read: its text, its pieces, where it stands, the rule it was read by and where that
     stopped (`at` counts pieces of `spans`)."""
 
     body: str
-    raws: tuple[Raw, ...]
+    raws: tuple[RawToken, ...]
     context: str
     rule: str
     spans: tuple[tuple[int, int], ...]
@@ -35,7 +35,7 @@ REMARKS = remarks_of("syntax")
 """Faults with which a line can still be read."""
 
 
-def reported(fault: Fault, line: Line) -> Diagnostic:
+def as_report(fault: Fault, line: Line) -> Diagnostic:
     """The report of a fault of a line."""
     from manchet.syntax.mistakes.messages import MESSAGES  # a sound file has no need of them
 

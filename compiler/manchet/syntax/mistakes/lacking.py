@@ -13,7 +13,7 @@ from manchet.syntax.vocabulary import VERB, VERBS
 def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
     """What is wrong with a node by itself, whatever stands under it."""
     kind = type(node)
-    if kind is n.Material:
+    if kind is n.MaterialNode:
         loose = node.name.text.rpartition(" ")[2].lower()
         if loose in LOOSE and " " in node.name.text:
             start, end = node.name.end - len(loose), node.amount.end
@@ -24,7 +24,7 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
         if loose in _BEFORE_HEAT and " " in node.name.text:
             return (_not_an_ingredient(node, loose, body),)
         return _single(node.amount, body)
-    if kind is n.Step or kind is n.ClauseLine:
+    if kind is n.StepNode or kind is n.ClauseLine:
         found: tuple[Fault, ...] = ()
         for clause in node.clauses:
             if type(clause) in _CLAUSES:
@@ -32,7 +32,7 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
         return found
     if kind is n.HoldBack or kind is n.Add:
         return tuple(fault for part in node.items if part.amount for fault in _single(part.amount, body))
-    if kind is n.Makes:
+    if kind is n.MakesNode:
         return tuple(fault for amount in (node.number, node.weight) if amount for fault in _single(amount, body))
     amount = node.share if kind is n.StageHead else node.amount
     return () if amount is None else _single(amount, body)
@@ -45,7 +45,7 @@ _BEFORE_HEAT = frozenset({"at", "to", "into"})
 """No ingredient's name ends in one: `scale at 450 g` is a step, in somebody else's words."""
 
 
-def _not_an_ingredient(node: n.Material, last: str, body: str) -> Fault:
+def _not_an_ingredient(node: n.MaterialNode, last: str, body: str) -> Fault:
     from manchet.syntax.mistakes.beginnings import after_a_name  # a sound file has no need of it
 
     name, amount = node.name, node.amount
@@ -55,9 +55,20 @@ def _not_an_ingredient(node: n.Material, last: str, body: str) -> Fault:
 
 
 CHECKED = frozenset(
-    {n.Material, n.Step, n.ClauseLine, n.HoldBack, n.Add, n.Makes, n.Keep, n.FromFlour, n.Loss, n.StageHead}
+    {
+        n.MaterialNode,
+        n.StepNode,
+        n.ClauseLine,
+        n.HoldBack,
+        n.Add,
+        n.MakesNode,
+        n.KeepNode,
+        n.FromFlour,
+        n.Loss,
+        n.StageHead,
+    }
 )
-_CLAUSES = frozenset({n.Within, n.AtATime, n.Applied})
+_CLAUSES = frozenset({n.Within, n.AtATime, n.AppliedClause})
 
 
 def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
@@ -68,16 +79,16 @@ def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
 
 
 def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
-    if isinstance(clause, n.Applied):
+    if isinstance(clause, n.AppliedClause):
         return _touching(clause, node, body)
     if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
         return (Fault("part-of-a-number", 0, len(body), {"written": body}),)
     return ()
 
 
-def _touching(clause: n.Applied, node: Any, body: str) -> tuple[Fault, ...]:
+def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
-    if isinstance(node, n.Step) and not VERB[node.verb.text].touches:
+    if isinstance(node, n.StepNode) and not VERB[node.verb.text].touches:
         return (_not_with(node.verb.text, name),)
     before = body[: name.end]
     if clause.amount is None:
@@ -112,7 +123,7 @@ def _not_with(verb: str, name: n.Word) -> Fault:
     return Fault("with-what", name.start, name.end, {"verb": verb, "name": name.text, "offer": offer})
 
 
-def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
+def lacking(step: n.StepNode, under: tuple[n.Clause, ...]) -> Fault | None:
     """What a step needs to mean anything and neither it nor the lines under it say. (Times and heats are checks.)"""
     verb = step.verb
     clauses = step.clauses + under
@@ -120,7 +131,7 @@ def lacking(step: n.Step, under: tuple[n.Clause, ...]) -> Fault | None:
     if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
         return Fault("whose-time", verb.start, verb.end, {})
     row = VERB[verb.text]
-    if row.touches and n.Applied not in kinds:
+    if row.touches and n.AppliedClause not in kinds:
         return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{row.example}`"})
     if row.needs_place and n.Where not in kinds:
         examples = ", ".join(f"`{other.example}`" for other in VERBS if other.needs_place)

@@ -82,7 +82,7 @@ TWINS: dict[str, str] = {
 }
 
 
-def twin(words: list[str]) -> tuple[str, str] | None:
+def lookalike(words: list[str]) -> tuple[str, str] | None:
     """The longest twin a line's words (in lower case) begin with, and what to write instead."""
     for size in (4, 3, 2, 1):
         written = " ".join(words[:size])

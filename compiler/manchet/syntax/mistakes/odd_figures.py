@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 
 from manchet.syntax.mistakes.faults import Fault
-from manchet.syntax.tokens import Raw
+from manchet.syntax.tokens import RawToken
 
 
-def fault_of(raw: Raw, body: str) -> Fault:
+def fault_of(raw: RawToken, body: str) -> Fault:
     """The report of a figure that is odd in itself."""
     written = body[raw.start : raw.end]
     words = {"written": short(written)}

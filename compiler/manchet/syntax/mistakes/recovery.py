@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from manchet.diagnostics.suggest import nearest
-from manchet.syntax.mistakes.faults import Trouble
+from manchet.syntax.mistakes.faults import LineTrouble
 from manchet.syntax.nodes import Unread, Word
 from manchet.syntax.openings import BLOCKS, OPENINGS, WEIGHS
-from manchet.syntax.tokens import Raw
+from manchet.syntax.tokens import RawToken
 from manchet.syntax.vocabulary import CALLED_BY_KIND
 
 
-def unread(trouble: Trouble) -> Unread:
+def unread_node(trouble: LineTrouble) -> Unread:
     """What stands in the tree for the line: what it may have been, its name, and what may stand under it."""
     body, raws, context, rule = trouble.body, trouble.raws, trouble.context, trouble.rule
     if rule in ("block", "stage", "branch", "overall", "reserved"):
@@ -41,7 +41,7 @@ def unread(trouble: Trouble) -> Unread:
     return Unread("line", None, opens)
 
 
-def _kind_as_name(raws: tuple[Raw, ...]) -> Word | None:
+def _kind_as_name(raws: tuple[RawToken, ...]) -> Word | None:
     """A stage without a name is called by its kind: the first word, or the heading it is nearest to."""
     word = raws[0].text.rstrip(":")
     near = word if word in _HEADINGS else nearest(word, _HEADINGS)
@@ -51,7 +51,7 @@ def _kind_as_name(raws: tuple[Raw, ...]) -> Word | None:
 _HEADINGS = ("overall", *(word for word in CALLED_BY_KIND if " " not in word))
 
 
-def _name_after(body: str, raws: tuple[Raw, ...], first: int) -> Word | None:
+def _name_after(body: str, raws: tuple[RawToken, ...], first: int) -> Word | None:
     """The words after the first, up to `with` or a figure."""
     end = first
     while end < len(raws) and raws[end].kind == "WORD" and raws[end].text != "with":

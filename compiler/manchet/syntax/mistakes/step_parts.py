@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from manchet.syntax.mistakes.beginnings import slip_of
-from manchet.syntax.mistakes.faults import Fault, Trouble
+from manchet.syntax.mistakes.faults import Fault, LineTrouble
 from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.phrases import CLAUSES
-from manchet.syntax.tokens import Raw
+from manchet.syntax.tokens import RawToken
 from manchet.syntax.vocabulary import VERB, VERBS
 
 
-def form_of(t: Trouble) -> str:
+def form_of(t: LineTrouble) -> str:
     """`write bake 30 min at 230 C`: the form of the verb a step begins with."""
     if t.rule == "step":
         for size in (2, 1):
@@ -29,7 +29,7 @@ def form_of(t: Trouble) -> str:
 _SAME = {other: verb.word for verb in VERBS for other in verb.also}
 
 
-def unreadable_part(t: Trouble) -> Fault | None:
+def unreadable_part(t: LineTrouble) -> Fault | None:
     """What stands where a step stopped making sense."""
     if t.rule not in ("step", "clause_line"):
         return None
@@ -51,7 +51,7 @@ def unreadable_part(t: Trouble) -> Fault | None:
     return _meant(t, written)
 
 
-def _heat_alone(t: Trouble) -> Fault | None:
+def _heat_alone(t: LineTrouble) -> Fault | None:
     """`bake 230 C 30 min`: a temperature that neither `at` nor `to` leads in."""
     end = t.spans[t.at - 1][1] if t.at else 0
     at = next((number for number, raw in enumerate(t.raws) if raw.end == end), 0)
@@ -62,7 +62,7 @@ def _heat_alone(t: Trouble) -> Fault | None:
     return Fault("unreadable-line", raw.start, raw.end, {"text": raw.text, "form": offer})
 
 
-def _meant(t: Trouble, written: list[Raw]) -> Fault:
+def _meant(t: LineTrouble, written: list[RawToken]) -> Fault:
     near = None
     size = min(len(written), 4)  # no phrase has more words
     while size and near is None:
@@ -94,7 +94,7 @@ def nearest_part(word: str, expected: Iterable[str]) -> str | None:
     return slip_of(word, phrases)
 
 
-def _number(t: Trouble, at: int) -> Fault:
+def _number(t: LineTrouble, at: int) -> Fault:
     """A bare number: after `at` and `to` a temperature, in an oven's or a wait's place a time."""
     raw = t.raws[at]
     before = t.raws[at - 1]

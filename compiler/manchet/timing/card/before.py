@@ -12,13 +12,13 @@ from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.syntax.vocabulary import HOLDS_WATER
-from manchet.timing.card.values import Before, Row
+from manchet.timing.card.values import BeforeYouGo, CardRow
 
 WARMER = 5
 """An ingredient that is wanted so many degrees warmer than it is kept must be taken out in time. Our own rule."""
 
 
-def before_you_go(work: Work, rows: tuple[Row, ...], system: System) -> tuple[Before, ...]:
+def before_you_go(work: Work, rows: tuple[CardRow, ...], system: System) -> tuple[BeforeYouGo, ...]:
     """Cultures to feed and to put away, soakers of the day before, butter to take out, the oven to set. Weights as the
     sheet has them."""
     tables = weighings(work, system).value
@@ -30,7 +30,7 @@ def before_you_go(work: Work, rows: tuple[Row, ...], system: System) -> tuple[Be
     )
 
 
-def _cultures(tables: Sequence[Table]) -> list[Before]:
+def _cultures(tables: Sequence[Table]) -> list[BeforeYouGo]:
     """What is kept is put away; where less is given back than taken, the pot must be fed by the difference."""
     given: dict[str, Fraction] = {}
     for table in tables:
@@ -45,18 +45,20 @@ def _cultures(tables: Sequence[Table]) -> list[Before]:
                 taken[name] = taken.get(name, Fraction(0)) + line.reading.grams * table.making.times
                 kept_at[name.casefold()] = ingredient.kept_at
     put_away = [
-        Before("put away", name, grams, kept_at.get(name.casefold()), None) for name, grams in given.items() if grams
+        BeforeYouGo("put away", name, grams, kept_at.get(name.casefold()), None)
+        for name, grams in given.items()
+        if grams
     ]
     back = {name.casefold(): grams for name, grams in given.items()}
     feed = [
-        Before("feed", name, grams - back.get(name.casefold(), Fraction(0)), None, None)
+        BeforeYouGo("feed", name, grams - back.get(name.casefold(), Fraction(0)), None, None)
         for name, grams in taken.items()
         if grams > back.get(name.casefold(), Fraction(0))
     ]
     return put_away + feed
 
 
-def _soaked_the_day_before(tables: Sequence[Table], rows: tuple[Row, ...]) -> list[Before]:
+def _soaked_the_day_before(tables: Sequence[Table], rows: tuple[CardRow, ...]) -> list[BeforeYouGo]:
     dough = min((row.start for row in rows if not row.stage and row.job == "step"), default=None)
     found = []
     for table in tables:
@@ -66,12 +68,14 @@ def _soaked_the_day_before(tables: Sequence[Table], rows: tuple[Row, ...]) -> li
             continue
         if begun.start.date() < dough.date():
             found.append(
-                Before("soak", made.stage.name or made.stage.word, table.total * table.making.times, None, begun.start)
+                BeforeYouGo(
+                    "soak", made.stage.name or made.stage.word, table.total * table.making.times, None, begun.start
+                )
             )
     return found
 
 
-def _taken_out(tables: Sequence[Table], rows: tuple[Row, ...]) -> list[Before]:
+def _taken_out(tables: Sequence[Table], rows: tuple[CardRow, ...]) -> list[BeforeYouGo]:
     found = []
     for table in tables:
         begun = _begun(table.making.stage, rows)
@@ -83,19 +87,21 @@ def _taken_out(tables: Sequence[Table], rows: tuple[Row, ...]) -> list[Before]:
             if wanted - ingredient.kept_at >= WARMER:
                 at = begun.start if begun is not None else None
                 grams = line.reading.grams * table.making.times
-                found.append(Before("take out", portion.name, grams, wanted, at))
+                found.append(BeforeYouGo("take out", portion.name, grams, wanted, at))
     return found
 
 
-def _ovens(rows: tuple[Row, ...]) -> list[Before]:
+def _ovens(rows: tuple[CardRow, ...]) -> list[BeforeYouGo]:
     return [
-        Before("set oven", row.place, Fraction(0), row.celsius.likely if row.celsius is not None else None, row.start)
+        BeforeYouGo(
+            "set oven", row.place, Fraction(0), row.celsius.likely if row.celsius is not None else None, row.start
+        )
         for row in rows
         if row.job == "preheat"
     ]
 
 
-def _begun(made: StageBatch, rows: tuple[Row, ...]) -> Row | None:
+def _begun(made: StageBatch, rows: tuple[CardRow, ...]) -> CardRow | None:
     """The first line of a stage; of the dough where it is the dough."""
     return next(
         (row for row in rows if row.job == "step" and row.step is not None and row.step in made.stage.steps), None

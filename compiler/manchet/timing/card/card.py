@@ -11,7 +11,7 @@ from manchet.batch.scales import System
 from manchet.batch.work import Work, once
 from manchet.formula.model import Range, Who
 from manchet.kitchen.model import Kitchen
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 from manchet.timing.card.before import before_you_go
 from manchet.timing.card.clashes import clashes_of
@@ -20,11 +20,11 @@ from manchet.timing.card.far_from_written import with_far
 from manchet.timing.card.growing_cold import with_cooling
 from manchet.timing.card.in_the_room import with_rooms
 from manchet.timing.card.lanes import lanes_of
-from manchet.timing.card.values import Card, Change, Gives, Late, Row
+from manchet.timing.card.values import Card, CardRow, Change, Gives, Late
 from manchet.timing.card.warmth import came_out_at
 from manchet.timing.jobs.durations import inside
 from manchet.timing.jobs.firings import Firing, firings_of
-from manchet.timing.jobs.lateness import Given, lateness_of
+from manchet.timing.jobs.lateness import TimeGiven, lateness_of
 from manchet.timing.jobs.network import Job, network_of
 from manchet.timing.jobs.places import place_of
 from manchet.timing.jobs.schedule import (
@@ -97,7 +97,7 @@ def card_of(work: Work, when: When, system: System = System.METRIC) -> Card:
 
 def minute(seconds: Fraction) -> int:
     """Whole minutes, the nearest."""
-    return int(rounded(seconds / 60, 0))
+    return int(round_to(seconds / 60, 0))
 
 
 class Clock(NamedTuple):
@@ -113,12 +113,12 @@ class Clock(NamedTuple):
         return self.start + timedelta(minutes=floor(seconds / 60))
 
 
-def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[Row, ...]:
+def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[CardRow, ...]:
     clock = Clock(start)
     critical = critical_jobs(course.jobs, starts_of(course.jobs))
     latest = latest_of(course.jobs, course.starts)
     names = {job.stage.key: job.stage.name or job.stage.word for job in course.jobs}
-    found: list[tuple[Fraction, int, Row]] = []
+    found: list[tuple[Fraction, int, CardRow]] = []
     for firing in course.firings:
         found += [(begin, -1, line) for begin, line in _firing_rows(firing, clock)]
     for at in range(len(course.jobs)):
@@ -128,12 +128,12 @@ def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[Row, ...]:
     return tuple(row for _, _, row in sorted(found, key=lambda one: one[:2]))
 
 
-def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: Latest, names: dict[str, str]) -> Row:
+def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: Latest, names: dict[str, str]) -> CardRow:
     job, begin = course.jobs[at], course.starts[at]
     start = clock.at(begin)
     last = max(clock.not_after(latest.at), start)
     stands = stands_until(course.jobs, course.starts, at)
-    return Row(
+    return CardRow(
         start=start,
         end=clock.at(begin + job.length.planned),
         elapsed=minute(begin),
@@ -175,7 +175,7 @@ def _late(course: Course, at: int, asked: int) -> Late:
     jobs = course.jobs
     found = lateness_of(jobs, course.starts, at, Fraction(asked * 60))
 
-    def changes(given: Iterable[Given]) -> tuple[Change, ...]:
+    def changes(given: Iterable[TimeGiven]) -> tuple[Change, ...]:
         return tuple(
             Change("" if jobs[j].is_dough else jobs[j].stage.name or jobs[j].stage.word, jobs[j].step, minute(seconds))
             for j, seconds in given
@@ -195,7 +195,7 @@ def _late(course: Course, at: int, asked: int) -> Late:
 NOTHING_GIVEN = Gives(Fraction(0), Fraction(0), Fraction(0), None)
 
 
-def _inside_rows(course: Course, at: int, row: Row, clock: Clock) -> list[tuple[Fraction, Row]]:
+def _inside_rows(course: Course, at: int, row: CardRow, clock: Clock) -> list[tuple[Fraction, CardRow]]:
     """The folds inside a wait, the turn and the damper inside a bake, and the end of the last phase of a bake."""
     job, begin = course.jobs[at], course.starts[at]
     bare = row._replace(
@@ -223,7 +223,7 @@ def _ends_bake(jobs: tuple[Job, ...], at: int) -> bool:
     return follows is None or follows.step.verb != "bake"
 
 
-def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, Row]]:
+def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, CardRow]]:
     """That an oven is lit; and of one that falls, that its fire is out."""
     if firing.start is not None:
         yield firing.start, _fire_row("preheat", firing, firing.start, firing.hot, firing.celsius, clock)
@@ -232,8 +232,8 @@ def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, Row]]
         yield firing.hot, row._replace(falls_to=firing.into)
 
 
-def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius: Range | None, clock: Clock) -> Row:
-    return Row(
+def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius: Range | None, clock: Clock) -> CardRow:
+    return CardRow(
         start=clock.at(start),
         end=clock.at(end),
         elapsed=minute(start),

@@ -13,7 +13,7 @@ from manchet.formula.model import Who
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Oven
 from manchet.records import NamedTuple
-from manchet.timing.card.values import Clash, Row
+from manchet.timing.card.values import CardRow, Clash
 from manchet.timing.jobs.places import mixer_of
 
 
@@ -26,7 +26,7 @@ class Use(NamedTuple):
     who: str
 
 
-def clashes_of(work: Work, rows: tuple[Row, ...]) -> tuple[Clash, ...]:
+def clashes_of(work: Work, rows: tuple[CardRow, ...]) -> tuple[Clash, ...]:
     """All clashes, in order of time. What the kitchen does not say (places in the oven, hands) is not judged."""
     kitchen = work.kitchen
     found: list[Clash] = []
@@ -54,7 +54,7 @@ def _too_much(what: str, name: str, uses: Iterable[Use]) -> list[Clash]:
     return found
 
 
-def _oven_uses(work: Work, rows: tuple[Row, ...], oven: Oven) -> list[Use]:
+def _oven_uses(work: Work, rows: tuple[CardRow, ...], oven: Oven) -> list[Use]:
     """What each dough takes of an oven's places, from its first phase to its last."""
     found: dict[tuple[str, int], Use] = {}
     for row in rows:
@@ -69,7 +69,7 @@ def _oven_uses(work: Work, rows: tuple[Row, ...], oven: Oven) -> list[Use]:
     return list(found.values())
 
 
-def _share_of_oven(batch: Batch, row: Row, oven: Oven) -> Fraction | None:
+def _share_of_oven(batch: Batch, row: CardRow, oven: Oven) -> Fraction | None:
     """Places taken over places there are; None where the kitchen does not say how many of these it holds."""
     everything = sum((p.number for p in batch.pieces), Fraction(0))
     sorts = [(p.noun, p.number) for p in batch.pieces] if not row.branch else [(row.branch, everything)]
@@ -82,7 +82,7 @@ def _share_of_oven(batch: Batch, row: Row, oven: Oven) -> Fraction | None:
     return sum((at_once * number / everything / n for (_, number), n in zip(sorts, places, strict=True)), Fraction(0))
 
 
-def _mixer_uses(rows: tuple[Row, ...], kitchen: Kitchen) -> list[Use]:
+def _mixer_uses(rows: tuple[CardRow, ...], kitchen: Kitchen) -> list[Use]:
     share = Fraction(1, len(kitchen.mixers))
     return [
         Use(row.start, row.end, share, row.stage or "dough")
@@ -93,7 +93,7 @@ def _mixer_uses(rows: tuple[Row, ...], kitchen: Kitchen) -> list[Use]:
     ]
 
 
-def _hand_uses(rows: tuple[Row, ...], hands: int) -> list[Use]:
+def _hand_uses(rows: tuple[CardRow, ...], hands: int) -> list[Use]:
     """Work on every piece takes all hands, as its time is counted; other work takes one pair."""
     return [
         Use(
@@ -107,11 +107,11 @@ def _hand_uses(rows: tuple[Row, ...], hands: int) -> list[Use]:
     ]
 
 
-def _shared_out(row: Row) -> bool:
+def _shared_out(row: CardRow) -> bool:
     return row.step is not None and (row.step.per == "each" or row.step.time is None)
 
 
-def _said(batch: Batch, row: Row) -> str:
+def _said(batch: Batch, row: CardRow) -> str:
     return row.branch or (batch.pieces[0].noun if len(batch.pieces) == 1 else batch.formula.name)
 
 

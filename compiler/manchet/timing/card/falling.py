@@ -8,15 +8,15 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
-from manchet.figures.oven.curve import after, hours_to
+from manchet.figures.oven.curve import heat_after, hours_to
 from manchet.figures.oven.loading_plan import drop_of, full_load
 from manchet.kitchen.model import Oven
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
-from manchet.timing.card.values import Floor, Row
+from manchet.timing.card.values import CardRow, FloorHeat
 
 
-class _Reading(NamedTuple):
+class _FloorReading(NamedTuple):
     at: datetime
     celsius: Fraction
 
@@ -25,11 +25,11 @@ class _Inside(NamedTuple):
     """A load in the oven: the floor when it went in, and how much colder it leaves it at least."""
 
     oven: Oven
-    into: _Reading
+    into: _FloorReading
     takes: Fraction
 
 
-def with_floors(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
+def with_floors(work: Work, rows: tuple[CardRow, ...]) -> tuple[CardRow, ...]:
     """The rows; those at which a load goes into an oven whose fall is known say how hot its floor is then.
 
     Hour 0 is where the fire is out (`firings`); without one the oven is taken to be as hot as the first load wants it. What loads take out of it is counted where
@@ -38,17 +38,17 @@ def with_floors(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
     return tuple(_rows(work, rows)) if any(oven.falls for oven in work.kitchen.ovens) else rows
 
 
-def _rows(work: Work, rows: tuple[Row, ...]) -> Iterator[Row]:
+def _rows(work: Work, rows: tuple[CardRow, ...]) -> Iterator[CardRow]:
     bakes = {bake.phases[0].place: bake for bake in bakes_of(work) if not bake.stage}
     full = full_load(tuple(bakes.values()))
-    floors: dict[str, _Reading] = {}
+    floors: dict[str, _FloorReading] = {}
     empty: set[str] = set()
     inside: dict[tuple[str, str, int], _Inside] = {}
     for row in rows:
         if row.job == "preheat":
             floors.pop(row.place, None)
         if row.job == "fire out" and row.celsius is not None:
-            floors[row.place] = _Reading(row.start, row.celsius.likely)
+            floors[row.place] = _FloorReading(row.start, row.celsius.likely)
             empty.add(row.place)
         load = (row.stage, row.branch, row.mix)
         if row.job == "take out of oven" and load in inside:
@@ -61,17 +61,17 @@ def _rows(work: Work, rows: tuple[Row, ...]) -> Iterator[Row]:
             yield row
             continue
         before = floors.get(bake.oven.name)
-        into = _Reading(row.start, bake.heat.likely) if before is None else _now(before, row.start, bake.oven)
+        into = _FloorReading(row.start, bake.heat.likely) if before is None else _now(before, row.start, bake.oven)
         floors[bake.oven.name] = into
         grams = bake.grams * row.pieces / bake.pieces if bake.pieces and row.pieces else bake.grams
         inside[load] = _Inside(bake.oven, into, drop_of(bake.oven, grams, full))
         fallen = before is not None and before.at < into.at and bake.oven.name not in empty
         empty.discard(bake.oven.name)
-        yield row._replace(floor=Floor(bake.heat, into.celsius, bake.wants[0], fallen))
+        yield row._replace(floor=FloorHeat(bake.heat, into.celsius, bake.wants[0], fallen))
 
 
-def _now(before: _Reading, at: datetime, oven: Oven) -> _Reading:
+def _now(before: _FloorReading, at: datetime, oven: Oven) -> _FloorReading:
     """The floor at a later time, if nothing went in."""
     hours = Fraction(int((at - before.at).total_seconds()), 3600)
-    celsius = after(oven.falls, before.celsius, hours)
-    return _Reading(at, before.celsius if celsius is None else celsius)
+    celsius = heat_after(oven.falls, before.celsius, hours)
+    return _FloorReading(at, before.celsius if celsius is None else celsius)

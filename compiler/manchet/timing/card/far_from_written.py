@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from manchet.batch.far_from_written import FarStep, far_step
+from manchet.batch.far_from_written import FarStep, step_far_from_written
 from manchet.batch.work import Work
-from manchet.timing.card.values import Row
+from manchet.timing.card.values import CardRow
 
 
-def with_far(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
+def with_far(work: Work, rows: tuple[CardRow, ...]) -> tuple[CardRow, ...]:
     """The rows; each such step says so, the first time it is done."""
     stages = {stage.stage.name: stage for stage in work.batch.stages[:-1]} | {"": work.dough}
     seen: set[tuple[str, str]] = set()
@@ -16,7 +16,7 @@ def with_far(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
         far: FarStep | None = None
         if row.step is not None and row.job == "step":
             stage = None if row.branch else stages.get(row.stage)
-            far = far_step(work, row.step.verb, stage, row.branch)
+            far = step_far_from_written(work, row.step.verb, stage, row.branch)
             where = (row.step.verb, row.stage or row.branch)
             far = None if where in seen else far
             seen.add(where)

@@ -11,7 +11,7 @@ from manchet.batch.work import Work
 from manchet.figures.fermentation.another_warmth import Elsewhere, Waiting, waits_of
 from manchet.formula.model import Range
 from manchet.kitchen.model import Kitchen
-from manchet.timing.card.values import InRoom, Row
+from manchet.timing.card.values import CardRow, InRoom
 
 NOTABLE = Fraction(2)
 """Celsius by which room and file have to differ. Our rule: a degree is within what a thermometer and a draught do."""
@@ -23,7 +23,7 @@ PROVED_WITHIN = Fraction(3)
 """The same for bulk and proof in a prover, which has a knob. Our rule."""
 
 
-def with_rooms(work: Work, rows: tuple[Row, ...]) -> tuple[Row, ...]:
+def with_rooms(work: Work, rows: tuple[CardRow, ...]) -> tuple[CardRow, ...]:
     """The rows; a wait that names no place says what it takes at the kitchen's own air; nothing where the model of its
     warmth is silent even as written."""
     air = work.kitchen.air

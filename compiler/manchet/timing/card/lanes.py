@@ -7,30 +7,30 @@ from datetime import datetime
 from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Who
 from manchet.kitchen.model import Kitchen
-from manchet.timing.card.values import Bar, Lane, Row
+from manchet.timing.card.values import CardBar, CardLane, CardRow
 from manchet.timing.jobs.places import mixer_of
 
 IN_ORDER = ("stage", "product", "oven", "mixer", "person")
 FIRE = frozenset({"preheat", "fire out"})
 
 
-def lanes_of(name: str, rows: tuple[Row, ...], kitchen: Kitchen) -> tuple[Lane, ...]:
+def lanes_of(name: str, rows: tuple[CardRow, ...], kitchen: Kitchen) -> tuple[CardLane, ...]:
     """All lanes, in the order they are drawn. `name` is the formula's: it names the dough's lane."""
-    found: dict[tuple[str, str, int], list[Bar]] = {}
+    found: dict[tuple[str, str, int], list[CardBar]] = {}
     for at, row in enumerate(rows):
         for what, lane, mix, label in _lanes_for(name, row, kitchen):
-            found.setdefault((what, lane, mix), []).append(Bar(row.start, row.end, _kind(row), label, at))
+            found.setdefault((what, lane, mix), []).append(CardBar(row.start, row.end, _kind(row), label, at))
     people = _people(rows, kitchen.hands or 1)
-    lanes = [Lane(what, lane, mix, tuple(bars)) for (what, lane, mix), bars in found.items()]
+    lanes = [CardLane(what, lane, mix, tuple(bars)) for (what, lane, mix), bars in found.items()]
     return tuple(sorted([*lanes, *people], key=lambda one: IN_ORDER.index(one.what)))
 
 
-def _kind(row: Row) -> str:
+def _kind(row: CardRow) -> str:
     """The fire's own lines by their name: an oven that falls, with its fire out, is nobody's machine."""
     return row.job if row.job in FIRE else row.who.value
 
 
-def _lanes_for(name: str, row: Row, kitchen: Kitchen) -> list[tuple[str, str, int, str]]:
+def _lanes_for(name: str, row: CardRow, kitchen: Kitchen) -> list[tuple[str, str, int, str]]:
     if row.job in FIRE:
         return [("oven", row.place, 0, row.job)] if row.end > row.start else []
     if row.job != "step" or row.step is None:
@@ -45,10 +45,10 @@ def _lanes_for(name: str, row: Row, kitchen: Kitchen) -> list[tuple[str, str, in
     return lanes
 
 
-def _people(rows: tuple[Row, ...], hands: int) -> list[Lane]:
+def _people(rows: tuple[CardRow, ...], hands: int) -> list[CardLane]:
     """Hands-on jobs given to whoever is free first; if nobody is, to the one who is free soonest (a clash says so)."""
     free = [datetime.min] * hands
-    bars: list[list[Bar]] = [[] for _ in range(hands)]
+    bars: list[list[CardBar]] = [[] for _ in range(hands)]
     for at, row in enumerate(rows):
         if row.who is not Who.HANDS:
             continue
@@ -56,6 +56,6 @@ def _people(rows: tuple[Row, ...], hands: int) -> list[Lane]:
         everybody = row.job == "step" and row.step is not None and row.step.per == "each"
         chosen = range(hands) if everybody else [min(range(hands), key=lambda who: (max(free[who], row.start), who))]
         for who in chosen:
-            bars[who].append(Bar(row.start, row.end, row.who.value, label, at))
+            bars[who].append(CardBar(row.start, row.end, row.who.value, label, at))
             free[who] = max(free[who], row.end)
-    return [Lane("person", str(who + 1), 0, tuple(found)) for who, found in enumerate(bars) if found]
+    return [CardLane("person", str(who + 1), 0, tuple(found)) for who, found in enumerate(bars) if found]

@@ -52,7 +52,7 @@ class Late(NamedTuple):
     """Minutes that the bread is later."""
 
 
-class Floor(NamedTuple):
+class FloorHeat(NamedTuple):
     """The floor of a falling oven when a load goes in, all in Celsius. An estimate."""
 
     written: Range
@@ -74,7 +74,7 @@ class InRoom(NamedTuple):
     """At most, or at least, where an end is open; None: so cold or warm that nobody can say."""
 
 
-class Row(NamedTuple):
+class CardRow(NamedTuple):
     """One line of the card.
 
     `job` is "step" (then `step` is what is done), "fold", "turn" or "stir" (work inside a wait), "turn bread",
@@ -123,7 +123,7 @@ class Row(NamedTuple):
     """For 15, 30 and 45 minutes; empty for work inside a wait."""
     falls_to: Fraction | None = None
     """For "fire out": Celsius that the floor has come down to at the end of this line. An estimate."""
-    floor: Floor | None = None
+    floor: FloorHeat | None = None
     """Where a load goes into an oven whose fall the kitchen gives."""
     cold_after: Range | None = None
     """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
@@ -133,7 +133,7 @@ class Row(NamedTuple):
     """Where its minutes were written for another size."""
 
 
-class Before(NamedTuple):
+class BeforeYouGo(NamedTuple):
     """One item of "before you go".
 
     `what` is "feed" (a culture: `grams` is what the formula takes), "put away" (what is kept), "soak" (a stage for
@@ -162,7 +162,7 @@ class Clash(NamedTuple):
     """The products, or the stages, that want it."""
 
 
-class Bar(NamedTuple):
+class CardBar(NamedTuple):
     """A stretch of the day's picture."""
 
     start: datetime
@@ -175,7 +175,7 @@ class Bar(NamedTuple):
     """Index of the card's line that it pictures."""
 
 
-class Lane(NamedTuple):
+class CardLane(NamedTuple):
     """One row of the picture. `what` is "stage", "product", "oven", "mixer" or "person"; people are "1", "2" …
 
     A product's name is the branch's noun, or the formula's (the dough until it is divided into branches).
@@ -185,10 +185,10 @@ class Lane(NamedTuple):
     name: str
     mix: int
     """From 1, or 0."""
-    bars: tuple[Bar, ...]
+    bars: tuple[CardBar, ...]
 
 
-class Warmth(NamedTuple):
+class CameOutAt(NamedTuple):
     """A line of "the dough came out at": how long the bulk is then, in seconds, as "about" (an estimate)."""
 
     celsius: Fraction
@@ -206,13 +206,13 @@ class Card(NamedTuple):
     """When the last of it is cooled and ready."""
     out_of_oven: datetime | None
     """When the last bread leaves the oven (or the griddle, the pot); None if nothing is baked."""
-    rows: tuple[Row, ...]
+    rows: tuple[CardRow, ...]
     """In order of time. A new day line is due where `start.date()` changes."""
-    came_out_at: tuple[Warmth, ...]
+    came_out_at: tuple[CameOutAt, ...]
     """Empty where the file gives no dough temperature, or no bulk."""
-    before_you_go: tuple[Before, ...]
+    before_you_go: tuple[BeforeYouGo, ...]
     clashes: tuple[Clash, ...]
-    lanes: tuple[Lane, ...]
+    lanes: tuple[CardLane, ...]
     mixes: int
     untimed: int
     """How many jobs have no time given."""

@@ -8,7 +8,7 @@ from manchet.batch.model import Batch
 from manchet.figures.fermentation.another_warmth import Waiting, leavens_of
 from manchet.formula.model import Heat, Range, Step
 from manchet.syntax.vocabulary import SETS_WARMTH
-from manchet.timing.card.values import Warmth
+from manchet.timing.card.values import CameOutAt
 
 AROUND = (-4, -2, 0, 2)
 """Degrees from the written dough temperature for which the card has a line."""
@@ -17,7 +17,7 @@ SAME_WARMTH = 4
 """If the dough ferments more than so many degrees from its own temperature, the model has nothing to say."""
 
 
-def came_out_at(batch: Batch) -> tuple[Warmth, ...]:
+def came_out_at(batch: Batch) -> tuple[CameOutAt, ...]:
     """The bulk for a dough that came out at other temperatures, in seconds; () where the model does not hold.
 
     It needs a dough temperature (`mix fast 2 min to 28 C`), a ferment with a time after it, near that temperature, and
@@ -36,7 +36,7 @@ def came_out_at(batch: Batch) -> tuple[Warmth, ...]:
     lines = (waiting.at(written + degrees) for degrees in AROUND)
     single = bulk.time.high is None
     return tuple(
-        Warmth(line.celsius, line.seconds.low or Fraction(0), None if single else line.seconds.high)
+        CameOutAt(line.celsius, line.seconds.low or Fraction(0), None if single else line.seconds.high)
         for line in lines
         if line is not None
     )

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
-from manchet.figures.oven.curve import floor_heat, heat_at, oven_of, wanted, window
+from manchet.figures.oven.curve import floor_heat, heat_at, oven_of, wanted_heats, window
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Kitchen, Oven
 from manchet.records import NamedTuple
@@ -97,7 +97,7 @@ def _still_hot(group: list[_Use], use: _Use, oven: Oven) -> bool:
     out, heat = _out(group, oven), floor_heat(use.step)
     if out is None or heat is None:
         return False
-    return heat_at(oven.falls, (use.start - out) / HOUR) >= wanted(heat)[0]
+    return heat_at(oven.falls, (use.start - out) / HOUR) >= wanted_heats(heat)[0]
 
 
 def _out(group: list[_Use], oven: Oven) -> Fraction | None:

@@ -9,7 +9,7 @@ from manchet.timing.jobs.network import Job
 from manchet.timing.jobs.schedule import ZERO, begins_bake, followers_of, waits
 
 
-class Given(NamedTuple):
+class TimeGiven(NamedTuple):
     """Job number `job` gives `seconds`."""
 
     job: int
@@ -19,9 +19,9 @@ class Given(NamedTuple):
 class Lateness(NamedTuple):
     """In seconds. Waits after the late job are cut short to catch up; waits before it stand longer meanwhile."""
 
-    shorter: tuple[Given, ...]
-    longer: tuple[Given, ...]
-    over: tuple[Given, ...]
+    shorter: tuple[TimeGiven, ...]
+    longer: tuple[TimeGiven, ...]
+    over: tuple[TimeGiven, ...]
     """Longer than their range and what they may wait."""
     bake: Fraction
     """How much the first bake that depends on it moves."""
@@ -53,14 +53,14 @@ def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, 
         restored = min(cut, stands)
         cut, stands = cut - restored, stands - restored
         if cut > 0:
-            shorter.append(Given(at, cut))
+            shorter.append(TimeGiven(at, cut))
         if stands > 0 and (waits(job) or job.step.may_wait is not None):
             allowed = _allowed(job)
             within = stands if allowed is None else min(stands, allowed)
             if within > 0:
-                longer.append(Given(at, within))
+                longer.append(TimeGiven(at, within))
             if stands > within:
-                over.append(Given(at, stands - within))
+                over.append(TimeGiven(at, stands - within))
     planned_end = max(ends, default=ZERO)
     return Lateness(
         tuple(shorter),

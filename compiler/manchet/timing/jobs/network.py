@@ -55,7 +55,7 @@ class Chain(NamedTuple):
     steps: tuple[Doing, ...]
 
 
-class Setting(NamedTuple):
+class StageMaking(NamedTuple):
     """What the jobs of one making of a stage have in common."""
 
     kitchen: Kitchen
@@ -77,7 +77,7 @@ def network_of(work: Work) -> tuple[Job, ...]:
     for made in batch.stages:
         is_dough = made is work.dough
         for mix in _mixes_of(made, is_dough, mixes):
-            setting = Setting(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
+            setting = StageMaking(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
             trunk, *branches = _chains(work, made, is_dough, mix)
             begins = len(jobs)
             end = _lay(jobs, trunk, None, setting)
@@ -130,7 +130,7 @@ def _of_this_mix(pieces: Fraction, mix: int, number: int) -> Fraction:
     return Fraction(pieces * mix // number - pieces * (mix - 1) // number)
 
 
-def _lay(jobs: list[Job], chain: Chain, before: int | None, setting: Setting) -> int | None:
+def _lay(jobs: list[Job], chain: Chain, before: int | None, setting: StageMaking) -> int | None:
     """Add a chain's jobs; the number of the last, or `before` if there are none."""
     waits_for_bowl = setting.is_dough and not chain.branch and setting.bowl_free is not None
     for at, (step, pieces, load, loads) in enumerate(chain.steps):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.batch.pieces import worked_in
+from manchet.batch.pieces import branch_additions
 from manchet.batch.weighed_table import WeighedLine
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
@@ -108,7 +108,7 @@ def _to_buy(work: Work, m: Measures) -> list[str]:
                 name = line.weighed.portion.name
                 grams[name] = grams.get(name, Fraction(0)) + line.shown
     for branch in work.batch.formula.branches:
-        for portion, much in worked_in(branch, work.batch):
+        for portion, much in branch_additions(branch, work.batch):
             grams[portion.name] = grams.get(portion.name, Fraction(0)) + much
     return [f"{m.grams(much)} {name}" for name, much in grams.items()]
 

@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from manchet.formula.model import Range
 from manchet.larder.ingredient import Ingredient
-from manchet.quantities.printing import decimal, rounded
+from manchet.quantities.printing import decimal, round_to
 from manchet.quantities.units import MEASURES, in_fahrenheit
 from manchet.records import NamedTuple
 from manchet.sheets.page.measures import NBSP, Measures
@@ -39,7 +39,7 @@ class OvenMarks(NamedTuple):
 def spoons(grams: Fraction, ingredient: Ingredient | None, m: Measures, country: str) -> str:
     """`about 3¾ cups at 0.53 g/ml`, `about 2` of what is counted; "" where the larder has no density."""
     if ingredient is not None and ingredient.whole:
-        halves = rounded(grams / ingredient.whole * 2, 0)
+        halves = round_to(grams / ingredient.whole * 2, 0)
         whole, half = divmod(int(halves), 2)
         return m.words.say("handout.whole", f"{whole or ''}{'½' if half else ''}") if halves else ""
     density = _density(ingredient)
@@ -50,7 +50,7 @@ def spoons(grams: Fraction, ingredient: Ingredient | None, m: Measures, country:
     unit, step = "cup", Fraction(1, 4)
     if millilitres < measures["cup"] / 4:
         unit, step = ("tbsp", Fraction(1, 2)) if millilitres >= measures["tbsp"] else ("tsp", Fraction(1, 8))
-    number = rounded(millilitres / measures[unit] / step, 0) * step
+    number = round_to(millilitres / measures[unit] / step, 0) * step
     if not number:
         return m.words["handout.pinch"]
     whole, part = divmod(number, 1)
@@ -83,14 +83,14 @@ def _dial(celsius: Range, degrees: str, m: Measures, less: Fraction = Fraction(0
 
 def gas_mark(celsius: Fraction) -> str:
     """The nearest gas mark: 230 C is 8, 180 C is 4, 120 C is ½."""
-    mark = int(rounded((in_fahrenheit(celsius) - _FIRST_MARK) / _MARK, 0)) + 1
+    mark = int(round_to((in_fahrenheit(celsius) - _FIRST_MARK) / _MARK, 0)) + 1
     if mark >= 1:
         return str(min(mark, 10))
     return "½" if mark == 0 else "¼"
 
 
 def _five(degrees: Fraction) -> Fraction:
-    return rounded(degrees / 5, 0) * 5
+    return round_to(degrees / 5, 0) * 5
 
 
 def _each(ends: Range, turn: Callable[[Fraction], Fraction]) -> Range:

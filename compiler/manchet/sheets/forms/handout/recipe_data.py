@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from typing import Any
 
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 from manchet.sheets.forms.handout.view import HomeStage, HomeWay
 from manchet.sheets.parts.views import WeighRow
@@ -59,7 +59,7 @@ def recipe_json(
 
 def _duration(seconds: Fraction) -> str:
     """`PT12M`, `PT15H30M`, `P2DT4H`: to the minute, as ISO 8601 writes it."""
-    minutes = int(rounded(seconds / 60, 0))
+    minutes = int(round_to(seconds / 60, 0))
     days, rest = divmod(minutes, 24 * 60)
     hours, minutes = divmod(rest, 60)
     day = f"{days}D" if days else ""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterable, Sequence
 from fractions import Fraction
 
-from manchet.batch.pieces import worked_in
+from manchet.batch.pieces import branch_additions
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
@@ -59,7 +59,7 @@ def _besides(work: Work, ahead: Collection[str]) -> list[tuple[str, Fraction]]:
     for stage in formula.stages:
         touching(stage.steps, every)
     for branch in formula.branches:
-        for portion, grams in worked_in(branch, work.batch):
+        for portion, grams in branch_additions(branch, work.batch):
             if portion.stage not in ahead:
                 add(portion.name, grams)
         mine = (piece.number for piece in work.batch.pieces if same_noun(piece.noun, branch.noun))

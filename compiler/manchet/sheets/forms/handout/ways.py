@@ -10,8 +10,8 @@ from manchet.batch.pieces import added_after_dividing
 from manchet.batch.tins import tin_called
 from manchet.batch.work import Work
 from manchet.formula.model import Formula, Step
-from manchet.formula.nouns import counted
-from manchet.quantities.printing import rounded
+from manchet.formula.nouns import noun_for
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 from manchet.sheets.forms.handout.floor_plans import tray_plan
 from manchet.sheets.forms.handout.oven import home_oven
@@ -120,8 +120,8 @@ def divided_line(p: PieceBatch, formula: Formula, m: Measures) -> str:
     added = added_after_dividing(formula, p.noun)
     if not added:
         return pieces_line(p, formula, m)
-    number, weight = m.plain(single(p.number), 1), m.with_ounces(rounded(p.grams / (1 + added), 0))
-    said = m.words.say("head.pieces", number, counted(p.number, p.noun), weight)
+    number, weight = m.plain(single(p.number), 1), m.with_ounces(round_to(p.grams / (1 + added), 0))
+    said = m.words.say("head.pieces", number, noun_for(p.number, p.noun), weight)
     return f"{said}, {m.words.say('divide.with_added', m.mass(p.grams))}"
 
 
@@ -130,4 +130,4 @@ def pieces_line(p: PieceBatch, formula: Formula, m: Measures) -> str:
     number, weight = m.plain(single(p.number), 1), m.with_ounces(p.grams)
     if not p.noun:
         return m.words.say("handout.whole_dough", weight)
-    return m.words.say("head.pieces", number, counted(p.number, p.noun), weight) + about_baked_phrase(p, formula, m)
+    return m.words.say("head.pieces", number, noun_for(p.number, p.noun), weight) + about_baked_phrase(p, formula, m)

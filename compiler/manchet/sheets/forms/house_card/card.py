@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from manchet.cautions.caution import DEFERS
-from manchet.cautions.house import card_of
+from manchet.cautions.house import house_hazards
 from manchet.kitchen.model import Kitchen
 from manchet.sheets.forms.house_card.view import HouseCard
 from manchet.sheets.page.house import House
@@ -22,6 +22,6 @@ def house_card(kitchen: Kitchen, issue: Issue, house: House) -> HouseCard:
         language=words["language"],
         paper=house.paper,
         running=running_head(title, "", issue),
-        cautions=tuple(caution_note(caution, m) for caution in card_of(kitchen)),
+        cautions=tuple(caution_note(caution, m) for caution in house_hazards(kitchen)),
         defers=DEFERS,
     )

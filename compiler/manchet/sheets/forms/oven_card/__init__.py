@@ -21,12 +21,12 @@ def falling_ovens(kitchen: Kitchen) -> list[Oven]:
 def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
     """None where nothing is baked in an oven of the kitchen that falls: then the last card stays."""
     from manchet.figures.oven.bakes import bakes_of
-    from manchet.figures.oven.loading_order import ordered
+    from manchet.figures.oven.loading_order import loading_order
     from manchet.sheets.forms.oven_card.card import oven_card
 
     bakes = [bake for work in bakehouse.works for bake in bakes_of(work)]
     falling = ((oven, [bake for bake in bakes if bake.oven == oven]) for oven in falling_ovens(bakehouse.kitchen))
-    plans = [ordered(own, oven) for oven, own in falling if own]
+    plans = [loading_order(own, oven) for oven, own in falling if own]
     formulas = {work.formula.name: work.formula for work in bakehouse.works}
     card = oven_card(bakehouse.kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house)
     return Outcome(card if plans else None)

@@ -12,9 +12,9 @@ from manchet.figures.oven.curve import fastest, hours_to
 from manchet.figures.oven.loading_order import first_if_colder
 from manchet.figures.oven.loading_plan import Load, Plan, window_of
 from manchet.formula.model import Formula, Range
-from manchet.formula.nouns import counted
+from manchet.formula.nouns import noun_for
 from manchet.kitchen.model import Fall
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.quantities.units import in_fahrenheit
 from manchet.sheets.drawings.falling import FallingLane, way_down
 from manchet.sheets.drawings.pen import drawing
@@ -78,21 +78,21 @@ def _falling(plan: Plan, formulas: Mapping[str, Formula], m: Measures) -> Fallin
 
 def _at(hours: Fraction) -> str:
     """`+6:45`, to five minutes: an estimate is no more exact."""
-    minutes = int(rounded(hours * 12, 0)) * 5
+    minutes = int(round_to(hours * 12, 0)) * 5
     return f"+{minutes // 60}:{minutes % 60:02}"
 
 
 def _about(celsius: Fraction, m: Measures) -> str:
-    return m.oven(single(rounded(celsius / 5, 0) * 5))
+    return m.oven(single(round_to(celsius / 5, 0) * 5))
 
 
 def _heat(celsius: Fraction, m: Measures) -> str:
     """To whole degrees, however a file in another scale came to it."""
-    return m.oven(single(rounded(celsius, 0)))
+    return m.oven(single(round_to(celsius, 0)))
 
 
 def _wants(bake: Bake, m: Measures) -> str:
-    return m.oven(Range(*(rounded(end, 0) for end in bake.wants)))
+    return m.oven(Range(*(round_to(end, 0) for end in bake.wants)))
 
 
 def _difference(celsius: Range, m: Measures) -> str:
@@ -176,7 +176,7 @@ def _turn(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -> 
 
 def _load(load: Load, m: Measures) -> str:
     noun = load.bake.each or m.words["falling.pieces"]
-    pieces = f"{m.plain(single(load.pieces), 1)} {counted(load.pieces, noun)}" if load.pieces else ""
+    pieces = f"{m.plain(single(load.pieces), 1)} {noun_for(load.pieces, noun)}" if load.pieces else ""
     number = m.words.say("falling.load", str(load.number), str(load.of)) if load.of > 1 else ""
     return ", ".join(filter(None, (number, pieces)))
 

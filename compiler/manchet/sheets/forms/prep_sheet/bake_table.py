@@ -12,7 +12,7 @@ from manchet.figures.oven.curve import floor_heat, oven_of, window
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import BakeTable
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
@@ -64,8 +64,8 @@ def _falling(first: Step, kitchen: Kitchen, m: Measures) -> Iterable[str]:
     when = None if oven is None or heat is None else window(oven.falls, heat)
     if oven is None or when is None:
         return
-    opens, closes = (m.duration(rounded(hours * 12, 0) * 300) for hours in when)
-    start = m.oven(single(rounded(oven.falls[0].start, 0)))
+    opens, closes = (m.duration(round_to(hours * 12, 0) * 300) for hours in when)
+    start = m.oven(single(round_to(oven.falls[0].start, 0)))
     span = (opens, closes) if when.opens else (closes,)
     phrase = "load.falling" if when.opens else "load.falling_at_first"
     yield m.words.say(phrase, oven.name or m.words["oven"], *span, start)

@@ -15,10 +15,10 @@ from manchet.cautions.registry import cautions_of
 from manchet.diagnostics.suggest import fold
 from manchet.figures.water.dough_temperature import wanted_of
 from manchet.figures.water.stage_water import stage_waters
-from manchet.figures.water.water_grid import Water, water_of
+from manchet.figures.water.water_grid import DoughWater, water_of
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Formula
-from manchet.formula.nouns import counted
+from manchet.formula.nouns import noun_for
 from manchet.sheets.form import NO_PICTURES, NO_VERSION
 from manchet.sheets.forms.prep_sheet.page_breaks import with_page_breaks
 from manchet.sheets.forms.prep_sheet.repeats import without_repeats
@@ -87,7 +87,7 @@ def prep_sheet(
     return sheet._replace(blocks=with_page_breaks(sheet))
 
 
-def _water(work: Work, m: Measures) -> Water | None:
+def _water(work: Work, m: Measures) -> DoughWater | None:
     return None if work.formula.preparation else water_of(work, STEP[m.house.degrees])
 
 
@@ -145,9 +145,9 @@ def _readings(work: Work, m: Measures) -> tuple[Box, ...]:
 def _pieces_line(p: PieceBatch, batch: Batch, m: Measures) -> str:
     number, weight = m.plain(single(p.number), 1), m.each(p.grams)
     said = (
-        m.words.say("sheet.in_tin", number, counted(p.number, p.noun), p.tin, weight)
+        m.words.say("sheet.in_tin", number, noun_for(p.number, p.noun), p.tin, weight)
         if p.tin
-        else m.words.say("head.pieces", number, counted(p.number, p.noun), weight)
+        else m.words.say("head.pieces", number, noun_for(p.number, p.noun), weight)
     )
     return said + about_baked_phrase(p, batch.formula, m)
 

@@ -9,7 +9,7 @@ from manchet.batch.model import Batch, PieceBatch, StageBatch
 from manchet.batch.pieces import added_after_dividing, left_at_the_scale
 from manchet.batch.work import Work
 from manchet.formula.model import Step
-from manchet.formula.nouns import counted
+from manchet.formula.nouns import noun_for
 from manchet.sheets.forms.prep_sheet.bake_table import bake_table
 from manchet.sheets.forms.prep_sheet.view import DivideList, DivideRow, IllustrationRow, StagePart, Steps, WayHeading
 from manchet.sheets.page.measures import Measures
@@ -117,7 +117,7 @@ def _divide_row(p: PieceBatch, batch: Batch, m: Measures) -> DivideRow:
     baked = about_baked_cell(p, batch.formula, m)
     then = m.words.say("divide.with_added", m.each(p.grams)) if added else ""
     small = ", ".join(filter(None, (p.tin, then)))
-    return DivideRow(m.plain(single(p.number), 1), counted(p.number, p.noun), weight.figure, weight.unit, small, baked)
+    return DivideRow(m.plain(single(p.number), 1), noun_for(p.number, p.noun), weight.figure, weight.unit, small, baked)
 
 
 def _dough_left(batch: Batch, m: Measures) -> str:

@@ -7,8 +7,8 @@ from fractions import Fraction
 from manchet.figures.water.dough_temperature import capacity
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import MixInput
-from manchet.figures.water.water_grid import BOILING, HOT_TAP, Cell, Water
-from manchet.quantities.printing import rounded
+from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell
+from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import HotStage, WaterCell, WaterPanel, WaterRow
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.water import comes_to, degrees, degrees_between, to_fives, weight_of_ice, whole_degrees
@@ -20,7 +20,7 @@ APART = {"C": Fraction(5), "F": Fraction(10)}
 """Degrees of the house for which it is said what a hotter stage does to the water."""
 
 
-def water_panel(water: Water, m: Measures) -> WaterPanel:
+def water_panel(water: DoughWater, m: Measures) -> WaterPanel:
     words, name = m.words, water.liquid
     others = [water.flour, water.room] if water.preferment is None else [water.flour, water.room, water.preferment]
     base = sum((whole_degrees(reading, m) for reading in (water.celsius.likely, *others)), Fraction(0))
@@ -43,12 +43,12 @@ def water_panel(water: Water, m: Measures) -> WaterPanel:
     )
 
 
-def hot_readings(water: Water) -> list[str]:
+def hot_readings(water: DoughWater) -> list[str]:
     """What is read beside flour, room and preferment: the stages that go in hot."""
     return [thing.portion.name for thing in water.hot if thing.portion.stage not in water.preferments]
 
 
-def _hot(thing: MixInput, water: Water, m: Measures) -> HotStage:
+def _hot(thing: MixInput, water: DoughWater, m: Measures) -> HotStage:
     """`scald`: `taken at about 62 °C`; `57–67 °C as it cools (estimate); 5 °C warmer: water 2 °C colder`."""
     words, beside = m.words, []
     taken = "water.taken_about" if thing.ends else "water.taken"
@@ -60,16 +60,16 @@ def _hot(thing: MixInput, water: Water, m: Measures) -> HotStage:
     more_ice = to_fives(ice_in(water.grams, water.tap, water.tap - by)) if water.ice and water.tap is not None else 0
     if more_ice:
         beside.append(words.say("water.if_warmer_ice", degrees_between(warmer, m), m.mass(Fraction(more_ice))))
-    elif rounded(colder, 0):
+    elif round_to(colder, 0):
         beside.append(
             words.say(
-                "water.if_warmer", degrees_between(warmer, m), water.liquid, degrees_between(rounded(colder, 0), m)
+                "water.if_warmer", degrees_between(warmer, m), water.liquid, degrees_between(round_to(colder, 0), m)
             )
         )
     return HotStage(thing.portion.name, words.say(taken, degrees(thing.celsius, m)), "; ".join(beside))
 
 
-def _figure(water: Water, m: Measures) -> str:
+def _figure(water: DoughWater, m: Measures) -> str:
     here = water.grid[len(water.grid) // 2]
     middle = here.cells[len(here.cells) // 2]
     if not middle.can_be:
@@ -79,7 +79,7 @@ def _figure(water: Water, m: Measures) -> str:
     return m.words.say("water.about", said)
 
 
-def _assumed(water: Water, m: Measures) -> str:
+def _assumed(water: DoughWater, m: Measures) -> str:
     """The figure's range, and at which flour and room; where no liquid does it, what is reached and the way out."""
     balance, say = water.balance, m.words.say
     flour, room = degrees(water.flour, m), degrees(water.room, m)
@@ -97,7 +97,7 @@ def _between(low: Fraction, high: Fraction, m: Measures) -> str:
     return degrees_between(whole_degrees(low, m), m, whole_degrees(high, m))
 
 
-def _ice_between(low: Fraction, high: Fraction, water: Water, m: Measures) -> str:
+def _ice_between(low: Fraction, high: Fraction, water: DoughWater, m: Measures) -> str:
     """`430 g to 640 g`, where the figure is ice alone: degrees below freezing say nothing."""
     if not water.ice or water.tap is None or water.celsius.likely >= 0:
         return ""
@@ -105,7 +105,7 @@ def _ice_between(low: Fraction, high: Fraction, water: Water, m: Measures) -> st
     return m.words.say("water.ice_between", m.mass(least), m.mass(most))
 
 
-def _cell(cell: Cell, water: Water, m: Measures) -> WaterCell:
+def _cell(cell: WaterGridCell, water: DoughWater, m: Measures) -> WaterCell:
     """`12 °C`; with ice `8 °C` and `72 g ice`; below freezing the ice alone says it."""
     if not cell.can_be:
         return WaterCell(m.words["water.too_warm" if cell.celsius < BOILING else "water.too_cold"], "")
@@ -113,7 +113,7 @@ def _cell(cell: Cell, water: Water, m: Measures) -> WaterCell:
     return WaterCell("" if ice and cell.celsius < 0 else degrees(cell.celsius, m), ice)
 
 
-def _ice(cell: Cell, water: Water, m: Measures) -> str:
+def _ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> str:
     """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
     ice = to_fives(cell.ice or Fraction(0))
     if not ice or water.tap is None or whole_degrees(cell.celsius, m) >= whole_degrees(water.tap, m):

@@ -9,7 +9,7 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.figures.fermentation.yeast_grid import hours_to_say, yeast_grids
 from manchet.formula.model import Range, Who
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.sheets.forms.timing_card.day_picture import day_pictures
 from manchet.sheets.forms.timing_card.view import BulkTime, JobLine, TimingCard
 from manchet.sheets.forms.timing_card.yeast_table import STEP, yeast_table
@@ -25,7 +25,7 @@ from manchet.sheets.parts.wait_lines import wait_lines
 from manchet.sheets.parts.wording import single
 from manchet.syntax.vocabulary import DONE_BY_LOOK
 from manchet.timing.card.card import card_of
-from manchet.timing.card.values import Before, Card, Change, Clash, Gives, Late, Row
+from manchet.timing.card.values import BeforeYouGo, Card, CardRow, Change, Clash, Gives, Late
 from manchet.timing.jobs.loads import RECOVER
 from manchet.timing.when import When
 
@@ -70,12 +70,12 @@ def _moment(at: datetime, m: Measures) -> str:
 
 def _minutes(seconds: Fraction) -> Fraction:
     """On a card nothing is more exact than a minute."""
-    return rounded(seconds / 60, 0) * 60
+    return round_to(seconds / 60, 0) * 60
 
 
 def _fives(seconds: Fraction) -> Fraction:
     """An estimate is no more exact than five minutes."""
-    return rounded(seconds / 300, 0) * 300
+    return round_to(seconds / 300, 0) * 300
 
 
 # ---- its lines ------------------------------------------------------------------------------------
@@ -89,7 +89,7 @@ def _jobs(card: Card, m: Measures) -> Iterable[JobLine]:
         yield _job(row, m)._replace(day=m.day(row.start) if new else "")
 
 
-def _job(row: Row, m: Measures) -> JobLine:
+def _job(row: CardRow, m: Measures) -> JobLine:
     words = m.words
     latest, moves = _latest(row, m)
     return JobLine(
@@ -108,7 +108,7 @@ def _job(row: Row, m: Measures) -> JobLine:
     )
 
 
-def job_text(row: Row, m: Measures) -> str:
+def job_text(row: CardRow, m: Measures) -> str:
     """What is done, for which stage, sort and mix."""
     words = m.words
     if row.job == "step" and row.step is not None:
@@ -136,12 +136,12 @@ def job_text(row: Row, m: Measures) -> str:
     return words.say("card.in_stage", whose, said) if whose else said
 
 
-def _look(row: Row, m: Measures) -> str:
+def _look(row: CardRow, m: Measures) -> str:
     until = row.step.until if row.step is not None and row.job == "step" else ""
     return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m), _in_room(row, m), _far(row, m))))
 
 
-def _in_room(row: Row, m: Measures) -> str:
+def _in_room(row: CardRow, m: Measures) -> str:
     """About how long a wait takes in the room as it is, in hours that a baker plans by."""
     if row.in_room is None:
         return ""
@@ -155,16 +155,16 @@ def _in_room(row: Row, m: Measures) -> str:
     return m.words.say("card.in_room", room, m.time(Range(low, high)))
 
 
-def _far(row: Row, m: Measures) -> str:
+def _far(row: CardRow, m: Measures) -> str:
     return "" if row.far is None else far_line(row.far, m)
 
 
-def _cold(row: Row, m: Measures) -> str:
+def _cold(row: CardRow, m: Measures) -> str:
     """From when to when the middle of what is put into the fridge is cold."""
     return "" if row.cold_after is None else m.words.say("card.cold", m.time(row.cold_after))
 
 
-def _floor(row: Row, m: Measures) -> str:
+def _floor(row: CardRow, m: Measures) -> str:
     """What the floor of a falling oven should show when the load goes in, and what to do if it does not."""
     if row.floor is None:
         return ""
@@ -176,10 +176,10 @@ def _floor(row: Row, m: Measures) -> str:
 
 def _about(celsius: Fraction, m: Measures) -> str:
     """A floor's heat, to what its thermometer tells apart."""
-    return m.oven(single(rounded(celsius / 5, 0) * 5))
+    return m.oven(single(round_to(celsius / 5, 0) * 5))
 
 
-def _latest(row: Row, m: Measures) -> tuple[str, str]:
+def _latest(row: CardRow, m: Measures) -> tuple[str, str]:
     """Until when it may begin; how long that is from its time, and what moves then."""
     words = m.words
     if row.latest is None:
@@ -193,7 +193,7 @@ def _latest(row: Row, m: Measures) -> tuple[str, str]:
     return m.clock(row.latest), ", ".join(said)
 
 
-def _gives(row: Row, m: Measures) -> str:
+def _gives(row: CardRow, m: Measures) -> str:
     """For a wait: whether it stretches, shortens, or what it made may stand; for what may not, that too."""
     words, gives = m.words, row.gives
     if row.job != "step" or row.step is None or row.who is not Who.WAITING:
@@ -229,7 +229,7 @@ def _yields(gives: Gives, m: Measures) -> Iterable[str]:
 # ---- lateness -------------------------------------------------------------------------------------
 
 
-def _lates(row: Row, m: Measures) -> Iterable[str]:
+def _lates(row: CardRow, m: Measures) -> Iterable[str]:
     """What the file says to do, then 15, 30 and 45 minutes; equal answers share a line."""
     if row.step is not None and row.job == "step" and row.step.if_late:
         yield row.step.if_late
@@ -264,7 +264,7 @@ def _later(lates: list[Late], m: Measures) -> str:
     return m.words.say("card.later" if len(lates) == 1 else "card.later_upto", str(minutes))
 
 
-def _answer(late: Late, row: Row, m: Measures) -> str:
+def _answer(late: Late, row: CardRow, m: Measures) -> str:
     """Which waits are shortened, and what has then stood longer than its range. By how much, the cue says."""
     words, said = m.words, []
     shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in DONE_BY_LOOK]
@@ -283,7 +283,7 @@ def _list(names: Iterable[str]) -> str:
     return ", ".join(dict.fromkeys(names))
 
 
-def _wait(change: Change, row: Row, m: Measures) -> str:
+def _wait(change: Change, row: CardRow, m: Measures) -> str:
     """`the retard`, `the ripening of the poolish`; in a line of the poolish itself `the ripening`."""
     wait = m.words.known("waits", change.step.verb) or wording.verb_alone(change.step.verb, m)
     if change.stage and change.stage != row.stage:
@@ -302,7 +302,7 @@ def _untimed_line(card: Card, m: Measures) -> str:
 
 def _loads_apart(card: Card, m: Measures) -> Iterable[str]:
     """How much longer the pieces of a later load stand, where the oven does not take all at once."""
-    first: dict[tuple[str, int], Row] = {}
+    first: dict[tuple[str, int], CardRow] = {}
     said: set[tuple[str, int, int]] = set()
     for row in card.rows:
         whose = row.branch, row.mix
@@ -329,7 +329,7 @@ def _clash(clash: Clash, m: Measures) -> str:
     return m.words.say("card.clash_" + clash.what, start, end, clash.name, who)
 
 
-def _before(item: Before, m: Measures) -> str:
+def _before(item: BeforeYouGo, m: Measures) -> str:
     words = m.words
     warm = None if item.celsius is None else m.degrees(single(item.celsius))
     at = "" if item.at is None else _moment(item.at, m)

@@ -71,7 +71,7 @@ def day_pictures(card: Card, m: Measures) -> tuple[DayPicture, ...]:
         return ()
     axis = axis_of({moment for lane in lanes for bar in lane.bars for moment in (bar.start, bar.end)})
     found: list[DayPicture] = []
-    drawn: list[tuple[card_values.Lane, DayLane]] = []
+    drawn: list[tuple[card_values.CardLane, DayLane]] = []
     y = float(TOP)
     too_high = sum(_lane(lane, card, axis, 0.0, m)[1] for lane in lanes) > HIGHEST - TOP
     for lane in lanes:
@@ -86,7 +86,7 @@ def day_pictures(card: Card, m: Measures) -> tuple[DayPicture, ...]:
     return (*found, _picture(drawn, axis, y, m))
 
 
-def _picture(drawn: list[tuple[card_values.Lane, DayLane]], axis: Axis, foot: float, m: Measures) -> DayPicture:
+def _picture(drawn: list[tuple[card_values.CardLane, DayLane]], axis: Axis, foot: float, m: Measures) -> DayPicture:
     inks = dict.fromkeys(bar.ink for _, row in drawn for bar in row.bars)
     return DayPicture(
         width=_at(WIDTH),
@@ -100,7 +100,7 @@ def _picture(drawn: list[tuple[card_values.Lane, DayLane]], axis: Axis, foot: fl
     )
 
 
-def _lane(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures) -> tuple[DayLane, float]:
+def _lane(lane: card_values.CardLane, card: Card, axis: Axis, y: float, m: Measures) -> tuple[DayLane, float]:
     """One row from `y` down, and where it ends."""
     bars, lines = _bars(lane, card, axis, y, m)
     bars_foot = y + 4 + BAR
@@ -114,7 +114,7 @@ def _at(figure: float) -> str:
     return f"{figure:.1f}".removesuffix(".0")
 
 
-def _bars(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures) -> tuple[list[DayBar], int]:
+def _bars(lane: card_values.CardLane, card: Card, axis: Axis, y: float, m: Measures) -> tuple[list[DayBar], int]:
     """The bars of a lane, each with its word in the first line that has room; how many lines that took."""
     ends = [0.0] * MOST_LINES
     lines, found, said, until = 0, [], "", None
@@ -136,7 +136,7 @@ def _bars(lane: card_values.Lane, card: Card, axis: Axis, y: float, m: Measures)
     return found, lines
 
 
-def _ink(bar: card_values.Bar, lane: card_values.Lane, card: Card) -> str:
+def _ink(bar: card_values.CardBar, lane: card_values.CardLane, card: Card) -> str:
     if bar.kind == "fire out":
         return "wait"
     if lane.what == "oven" or bar.kind == "preheat":
@@ -152,7 +152,7 @@ def _word(label: str, m: Measures) -> str:
     return m.words.known("short", label) or (m.words.known("verbs", label) or label).lower()
 
 
-def _title(lane: card_values.Lane, m: Measures) -> str:
+def _title(lane: card_values.CardLane, m: Measures) -> str:
     if lane.what == "person":
         return m.words.say("card.person", lane.name)
     return m.words.say("card.mix", lane.name, str(lane.mix)) if lane.mix else lane.name
@@ -186,7 +186,7 @@ def _keys(inks: dict[str, None], y: float, m: Measures) -> list[InkKey]:
     return found
 
 
-def _in_words(lanes: list[card_values.Lane], m: Measures) -> str:
+def _in_words(lanes: list[card_values.CardLane], m: Measures) -> str:
     """The picture in words, for whoever cannot see it."""
     said = []
     for lane in lanes:

@@ -7,9 +7,9 @@ from fractions import Fraction
 
 from manchet.batch.dilution import LEAST_READINGS, RATIOS, READINGS
 from manchet.batch.scales import System, reading_of
-from manchet.figures.fermentation.yeast_grid import Cell, YeastGrid
+from manchet.figures.fermentation.yeast_grid import YeastGrid, YeastGridCell
 from manchet.kitchen.model import Kitchen
-from manchet.quantities.printing import rounded
+from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 from manchet.sheets.forms.timing_card.view import YeastCell, YeastRow, YeastTable
 from manchet.sheets.page.measures import Measures
@@ -84,7 +84,7 @@ def _notes(grid: YeastGrid, rounding: _Rounding, m: Measures) -> Iterator[str]:
         yield m.words["wait.carries_on"]
 
 
-def _cell(cell: Cell, grid: YeastGrid, rounding: _Rounding, m: Measures) -> YeastCell:
+def _cell(cell: YeastGridCell, grid: YeastGrid, rounding: _Rounding, m: Measures) -> YeastCell:
     if cell.times is None or cell.grams is None:
         return YeastCell("", "", False)
     percent = grid.wait.portion.percent
@@ -96,11 +96,11 @@ def _cell(cell: Cell, grid: YeastGrid, rounding: _Rounding, m: Measures) -> Yeas
 def _two_digits(share: Fraction) -> Fraction:
     """An estimate has no more than two digits that count."""
     places = next((n for n in range(12) if share * 10**n >= 10), 12)
-    return rounded(share, places)
+    return round_to(share, places)
 
 
 def _weight(grams: Fraction, rounding: _Rounding, m: Measures) -> str:
     """As the kitchen's scale reads it; in grams in any house where the scale cannot show it."""
     if rounding.on_the_scale:
-        return str(m.weight(rounded(grams / rounding.step, 0) * rounding.step, rounding.step))
+        return str(m.weight(round_to(grams / rounding.step, 0) * rounding.step, rounding.step))
     return m.small_grams(grams, rounding.step)
