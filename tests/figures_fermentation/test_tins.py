@@ -1,12 +1,13 @@
 """What a tin holds, the dough for it, and the tin for a dough."""
 
 from fractions import Fraction
+from functools import partial
 
 import pytest
 from figures_fermentation.test_losses import formula
 from hypothesis import given, strategies as st
 
-from manchet.batch.tins import dough_for_tin, tin_rule, tins_for, volume_for
+from manchet.batch.tins import dough_for_tin, tin_rule, tins_for
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN, Kitchen, Vessel
 from manchet.kitchen.tin_volume import box_volume, round_volume, tapered_volume, volume_by_water
@@ -77,12 +78,12 @@ def test_one_tin_by_another() -> None:
 
 
 def test_the_best_tin_comes_first() -> None:
-    found = tins_for(Fraction(842), tin_rule(WHITE), kitchen(1000, 1600, 1500, 2500))
+    found = tins_for(Fraction(842), partial(tin_rule, WHITE), kitchen(1000, 1600, 1500, 2500))
     assert [tin.vessel.name for tin in found] == ["tin 1500", "tin 1600"]
     assert float(found[0].fill) == pytest.approx(1, abs=0.01)
-    assert tins_for(Fraction(842), tin_rule(WHITE), PLAIN) == ()
+    assert tins_for(Fraction(842), partial(tin_rule, WHITE), PLAIN) == ()
     tray = PLAIN._replace(vessels=(Vessel("tray", "tray", Fraction(1500)),))
-    assert tins_for(Fraction(842), tin_rule(WHITE), tray) == ()
+    assert tins_for(Fraction(842), partial(tin_rule, WHITE), tray) == ()
 
 
 KINDS = {
@@ -98,8 +99,8 @@ def test_tin_and_dough_invert(kind: str, ml: int) -> None:
     bread = KINDS[kind]
     tin = dough_for_tin(f"tin {ml}", tin_rule(bread), kitchen(ml))
     assert tin is not None
-    assert volume_for(tin.grams, bread) == ml
-    (best,) = tins_for(tin.grams, tin_rule(bread), kitchen(ml))
+    assert tin.grams * tin_rule(bread).divisor == ml
+    (best,) = tins_for(tin.grams, partial(tin_rule, bread), kitchen(ml))
     assert best.fill == 1
 
 

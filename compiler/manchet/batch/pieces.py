@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.model import Batch
-from manchet.batch.tins import dough_for_tin, tin_rule
+from manchet.batch.tins import TinRule, dough_for_tin, tin_called, tin_rule
 from manchet.batch.usual_bake_loss import dough_for_baked, piece_for_baked
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -34,8 +34,11 @@ class PieceWeights(NamedTuple):
             return makes.grams
         if makes.state == "baked":
             return piece_for_baked(self.formula, makes)
-        tin = dough_for_tin(makes.tin, tin_rule(self.formula), self.kitchen)
+        tin = dough_for_tin(makes.tin, self._tin_rule(makes), self.kitchen)
         return None if tin is None else tin.grams
+
+    def _tin_rule(self, makes: Makes) -> TinRule:
+        return tin_rule(self.formula, tin_called(makes.tin, self.kitchen))
 
     def dough(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
         """Grams of divided dough that pieces take; None where a tin's volume is not known here.

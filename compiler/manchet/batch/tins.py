@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 
 from manchet.diagnostics.suggest import fold
@@ -66,26 +67,31 @@ NEAR = Fraction(15, 100)
 apart."""
 
 
-def volume_for(grams: Fraction, formula: Formula) -> Fraction:
-    """Millilitres of the tin that this much of the formula's dough asks for."""
-    return grams * tin_rule(formula).divisor
-
-
-def tins_for(grams: Fraction, rule: TinRule, kitchen: Kitchen) -> tuple[TinFor, ...]:
-    """The kitchen's tins for that much dough, the best first; () where none is near."""
+def tins_for(grams: Fraction, rule_of: Callable[[Vessel], TinRule], kitchen: Kitchen) -> tuple[TinFor, ...]:
+    """The kitchen's tins for that much of a dough by its rule for each, the best first; () where none is near."""
     found = []
     for vessel in kitchen.vessels:
-        tin = dough_for_tin(vessel.name, rule, kitchen) if vessel.word == "tin" else None
+        tin = dough_for_tin(vessel.name, rule_of(vessel), kitchen) if vessel.word == "tin" else None
         if tin is not None and abs(grams / tin.grams - 1) <= NEAR:
             found.append(TinFor(tin.vessel, tin.grams, grams / tin.grams))
     return tuple(sorted(found, key=lambda tin: (abs(tin.fill - 1), tin.vessel.name)))
 
 
-def tin_rule(formula: Formula) -> TinRule:
-    """By its kind, its lid and its flour. Rye in a closed tin fills it as rye does: it hardly rises."""
+def lid_of_bake(formula: Formula) -> bool | None:
+    """Whether a bake of the formula says that it is under a lid for a while, or that it never is; None where none says."""
+    said = [step.lid for step in formula.steps if step.verb == "bake" and step.lid is not None]
+    return any(said) if said else None
+
+
+def tin_rule(formula: Formula, vessel: Vessel | None = None) -> TinRule:
+    """By its kind, its lid and its flour. Rye in a closed tin fills it as rye does: it hardly rises.
+
+    The lid is as the bake says, and as the tin says where the bake does not.
+    """
     if formula.kind == "rye tin loaf":
         return RYE
-    if any(step.lid for stage in formula.stages for step in stage.steps if step.verb == "bake"):
+    lid = lid_of_bake(formula)
+    if lid or (lid is None and vessel is not None and vessel.lidded):
         return LIDDED
     if formula.kind == "rye hearth loaf":
         return RYE

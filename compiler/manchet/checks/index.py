@@ -71,6 +71,7 @@ CHECKS = {
     'stiff-dough-on-fast': Listed('mixing', ('kitchen mixer',), False),
     'sugar-against-ordinary-yeast': Listed('composition', ('class sweetener',), False),
     'tin-fill-odd': Listed('pieces', ('kitchen vessel',), True),
+    'tin-lid-unclear': Listed('pieces', ('kitchen vessel',), False),
     'tin-not-named': Listed('pieces', ('a tin loaf',), False),
     'topping-implausible': Listed('composition', ('applied',), False),
     'under-oil-too-long': Listed('keeping', ('good for',), False),

@@ -217,6 +217,7 @@ REPORTS = {
     'tab-indentation': ('error', 'syntax/reports'),
     'takes-more-than-there-is': ('error', 'formula/reports'),
     'tin-fill-odd': ('warning', 'checks/pieces'),
+    'tin-lid-unclear': ('warning', 'checks/pieces'),
     'tin-not-named': ('note', 'checks/pieces'),
     'tin-size-unclear': ('error', 'kitchen/reports'),
     'tin-wider-below': ('warning', 'kitchen/reports'),

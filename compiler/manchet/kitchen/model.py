@@ -96,6 +96,8 @@ class Vessel(NamedTuple):
     """Millimetres from the rim to the floor, where that is measured."""
     holds: tuple[tuple[int, str], ...] = ()
     """How many of what one of them takes: of a tray, a couche."""
+    lidded: bool = False
+    """A tin that is baked with its lid on, unless the bake says `lid off`."""
 
 
 class Scale(NamedTuple):

@@ -154,7 +154,7 @@ class _KitchenReading(FigureReading):
             if node.key == "tin" and "bottom" in sides and rim is not None and base is not None and volume_of(sides):
                 self.reports += plausible.tin(what, rim, base, lines["bottom"][0].line.place())
             held = self._holds(lines)
-            vessel = Vessel(node.key, name, volume, count, rim, base, depth_of(sides), held)
+            vessel = Vessel(node.key, name, volume, count, rim, base, depth_of(sides), held, "lidded" in lines)
             self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
 
     def _mixer(self, name: str, lines: Lines) -> Mixer:

@@ -204,6 +204,7 @@ LINES = (
     OpeningLine("heats in", "TIME_KEY", SETTING, ("thing",), example="heats in 90 min"),
     OpeningLine("volume", "VOLUME_KEY", SETTING, ("thing",), example="volume 1900 ml"),
     OpeningLine("count", "NUMBER_KEY", SETTING, ("thing",), example="count 24"),
+    OpeningLine("lidded", "FLAG", SETTING, ("thing",)),
     OpeningLine("reads", "MASS_KEY", SETTING, ("thing",), example="reads 5 g"),
     OpeningLine("up to", "MASS_KEY", SETTING, ("thing",), example="up to 30 kg"),
     OpeningLine("holds water", "MASS_KEY", SETTING, ("thing",), example="holds water 1900 g"),

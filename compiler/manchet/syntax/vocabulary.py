@@ -357,7 +357,7 @@ THINGS = (
     Thing("fridge", KEEPING, ("refrigerator",), keeps_cold_or_warm=True),
     Thing("freezer", KEEPING, keeps_cold_or_warm=True),
     Thing("prover", KEEPING, ("proofer",), keeps_cold_or_warm=True),
-    Thing("tin", MEASURES, ("pan", "loaf pan"), one_piece=True),
+    Thing("tin", (*MEASURES, "lidded"), ("pan", "loaf pan"), one_piece=True),
     Thing("tray", HOLDING, ("sheet pan",)),
     Thing("basket", HOLDING, one_piece=True),
     Thing("couche", HOLDING),

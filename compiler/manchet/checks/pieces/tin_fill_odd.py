@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from functools import partial
 
-from manchet.batch.tins import tin_rule, tins_for
+from manchet.batch.tins import LIDDED, TinRule, tin_rule, tins_for
 from manchet.batch.work import Work
 from manchet.checks.looking import of_verbs
 from manchet.checks.saying import grams
@@ -23,9 +24,8 @@ OF_SIZE = True
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    least, most = _limits(work)
     vessels = {fold(v.name): v for v in work.kitchen.vessels if v.word in ONE_PIECE and v.millilitres}
-    if least is None or most is None or not vessels:
+    if not vessels:
         return
     pieces = {piece.noun: piece.grams for piece in work.batch.pieces if not piece.tin}
     for noun, steps in work.formula.ways:
@@ -34,20 +34,29 @@ def check(work: Work) -> Iterator[Diagnostic]:
             vessel = vessels.get(fold(step.where[1])) if step.where else None
             if vessel is None or weight is None or not vessel.millilitres:
                 continue
+            least, most = _limits(work, vessel)
+            if least is None or most is None:
+                continue
             if not least <= weight / vessel.millilitres <= most:
                 yield _report(work, step.place, weight, vessel, least, most)
 
 
 def too_full(work: Work, weight: Fraction, vessel: Vessel) -> bool:
     """Whether this check says that so much dough is too much for the tin: then its levels are no second mistake."""
-    most = _limits(work)[1]
+    most = _limits(work, vessel)[1]
     return most is not None and vessel.millilitres is not None and weight > most * vessel.millilitres
 
 
-def _limits(work: Work) -> tuple[Fraction | None, Fraction | None]:
-    if work.bread.tin:
-        dough = tin_rule(work.formula).key
-        return limit(f"{dough}-tin-least"), limit(f"{dough}-tin-most")
+def _rule(work: Work, vessel: Vessel) -> TinRule | None:
+    """What the dough wants of it; None where nobody has published that: bread that is no tin loaf in a tin without a lid."""
+    rule = tin_rule(work.formula, vessel)
+    return rule if work.bread.tin or (rule is LIDDED and vessel.word == "tin") else None
+
+
+def _limits(work: Work, vessel: Vessel) -> tuple[Fraction | None, Fraction | None]:
+    rule = _rule(work, vessel)
+    if rule is not None:
+        return limit(f"{rule.key}-tin-least"), limit(f"{rule.key}-tin-most")
     return limit("tin-fill-least", work.kind), limit("tin-fill-most", work.kind)
 
 
@@ -55,12 +64,13 @@ def _report(work: Work, place: Place, weight: Fraction, vessel: Vessel, least: F
     assert vessel.millilitres is not None
     fill = weight / vessel.millilitres
     this = f"{grams(weight)} of dough in a {vessel.name} of {decimal(vessel.millilitres, 0)} ml"
-    suits = tins_for(weight, tin_rule(work.formula), work.kitchen)
+    suits = tins_for(weight, partial(tin_rule, work.formula), work.kitchen)
     instead = (
         f"{suits[0].vessel.name} suits this weight" if suits else "weigh the water it holds before you trust a label"
     )
-    if work.bread.tin:
-        rule, far = tin_rule(work.formula), limit("tin-fill-far") or Fraction(1)
+    rule = _rule(work, vessel)
+    if rule is not None:
+        far = limit("tin-fill-far") or Fraction(1)
         usual = f"such a tin takes about {grams(vessel.millilitres / rule.divisor)} ({decimal(rule.divisor)} ml a gram for {rule.dough})"
         if least / far <= fill <= most * far:
             message = f"{this} is {'much' if fill > most else 'little'}"
