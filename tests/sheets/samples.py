@@ -68,8 +68,9 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
                 (),
                 (),
                 ((
-                    CautionNote("the scald is hot enough to burn, and to kill yeast and sour", "in the dough at 40 °C at most",
-                            (Box("scald", "°C"),), "wait, and measure again in the middle", "common practice"),
+                    CautionNote("warning", "The scald is hot enough to burn, and to kill yeast and sour.",
+                                "in the dough at 40 °C at most", "wait, and measure again in the middle",
+                                (Box("scald", "°C"),), "common practice"),
                     Steps((StepLine("Mix by hand 2 min", boxes=(TIME,)),
                            StepLine("Rest covered 60–90 min", boxes=(TIME,)),
                            StepLine("Cool 1–2 h, to 32 °C", boxes=(TIME, Box("scald", "°C"))))),

@@ -13,9 +13,23 @@ from manchet.sheets.registry import html_of
 
 HOSTILE = "<script>x</script>\"'>&{{7*7}}</style><img src=//a.b onerror=x>"
 
-NOT_FREE = {"language", "paper", "form", "part", "ink", "x", "y", "width", "height", "foot", "text_x", "text_y"}
+NOT_FREE = {
+    "language",
+    "paper",
+    "form",
+    "part",
+    "level",
+    "ink",
+    "x",
+    "y",
+    "width",
+    "height",
+    "foot",
+    "text_x",
+    "text_y",
+}
 """Ours: words of a closed list, and the drawing's own figures."""
-OURS = NOT_FREE | {"bars_foot"}
+OURS = NOT_FREE | {"bars_foot", "address"}
 
 
 def poisoned(value: Any, name: str = "") -> Any:

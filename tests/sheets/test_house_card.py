@@ -80,7 +80,7 @@ def test_its_text() -> None:
         assert entry["source"] and entry["source"] in text, name
         assert entry["words"].split(":")[0] in text, name
     assert not re.search(r"\bsafe\b", text.casefold())
-    grave = [one.grave for one in view.cautions]
+    grave = [one.is_warning for one in view.cautions]
     assert grave == sorted(grave, reverse=True) and True in grave, "the gravest first"
 
 

@@ -7,19 +7,23 @@ to local codes and licensed practice.
 
 from __future__ import annotations
 
+from manchet.cautions.at import At
+from manchet.cautions.hazard import Level
 from manchet.records import NamedTuple
+
+HOUSE = At()
 
 
 class Caution(NamedTuple):
     """One hazard of a formula or of the house."""
 
     name: str
-    level: str
-    """"warning" (boxed at the stage) or "note"."""
+    level: Level
+    """"warning" (boxed) or "note"."""
     of: str
     """"formula", or "house": those stand on one posted card, and the sheet only points to it."""
-    stage: str
-    """Key of the stage that causes it, "" for the house."""
+    at: At
+    """The step that causes it, or the stage as a whole; nowhere, for the house."""
     words: str
     limit: str
     """The figure to hold, "" where there is none."""
@@ -33,9 +37,9 @@ DEFERS = "Local codes and licensed practice come first."
 """Printed once with every set of cautions."""
 
 
-def caution(name: str, stage: str = "", level: str = "") -> Caution:
-    """The caution of that name at that stage; `level` overrules the data's. Raises `KeyError` on an unknown name."""
+def caution(name: str, at: At = HOUSE, level: Level | None = None) -> Caution:
+    """The caution of that name at that step; `level` overrules the data's. Raises `KeyError` on an unknown name."""
     from manchet.cautions.hazards import HAZARDS
 
     h = HAZARDS[name]
-    return Caution(name, level or h.level, h.of, stage, h.words, h.limit, h.reading, h.if_missed, h.source)
+    return Caution(name, level or h.level, h.of, at, h.words, h.limit, h.reading, h.if_missed, h.source)

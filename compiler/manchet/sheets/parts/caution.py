@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.cautions.at import At
 from manchet.cautions.caution import Caution
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts.views import Box, CautionNote
@@ -16,21 +17,45 @@ _BETWEEN = re.compile(r"; |, (?=C )")
 """Between the labels of two boxes."""
 
 
+def cautions_of_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tuple[CautionNote, ...]:
+    """Those that the stage of this key causes as a whole: above what is weighed."""
+    return _at(cautions, At(key), m)
+
+
+def cautions_at_step(
+    cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
+) -> tuple[CautionNote, ...]:
+    """Those that one step causes: `step` of the steps of the stage of this key, or of a branch of `Formula.branches`."""
+    return _at(cautions, At(key, step, branch), m)
+
+
+def cautions_above_step(
+    cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
+) -> tuple[CautionNote, ...]:
+    """As `cautions_at_step`, for a form that has nothing above the steps: those of the whole stage above its first."""
+    whole = cautions_of_stage(cautions, key, m) if step == 0 and branch is None else ()
+    return whole + cautions_at_step(cautions, key, step, m, branch)
+
+
 def cautions_at_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tuple[CautionNote, ...]:
-    """The formula's cautions that the stage of this key causes."""
-    return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.stage == key)
+    """All that the stage of this key causes, with its steps and branches, for a form that prints no steps."""
+    return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at.stage == key)
 
 
 def cautions_of_no_stage(cautions: Sequence[Caution], keys: Sequence[str], m: Measures) -> tuple[CautionNote, ...]:
     """The formula's cautions of no stage that is printed: they stand under the head."""
-    return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.stage not in keys)
+    return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at.stage not in keys)
 
 
 def caution_note(c: Caution, m: Measures) -> CautionNote:
     """Its temperatures in the degrees of the sheet; a source keeps its own words."""
     boxes = tuple(_box(label, m) for label in _BETWEEN.split(c.reading)) if c.reading else ()
     words, limit, missed = (in_degrees(text, m) for text in (c.words, c.limit, c.if_missed))
-    return CautionNote(words, limit, boxes, missed, c.source, c.level == "warning")
+    return CautionNote(c.level, words, limit, missed, boxes, c.source)
+
+
+def _at(cautions: Sequence[Caution], at: At, m: Measures) -> tuple[CautionNote, ...]:
+    return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at == at)
 
 
 def _box(label: str, m: Measures) -> Box:

@@ -81,18 +81,26 @@ class BakePhase(NamedTuple):
 
 
 class CautionNote(NamedTuple):
-    """A hazard of this formula where it arises: the limit, a box for the reading, what to do if it is missed.
+    """A hazard directly above the step that causes it: the limit, a box for the reading, what to do when it goes wrong.
 
-    A grave one is boxed, another is a remark.
+    A warning is boxed, a note is a remark.
     """
 
-    text: str
+    level: Literal["warning", "note"]
+    words: str
     limit: str = ""
+    if_missed: str = ""
+    """What to do when it has gone wrong."""
     boxes: tuple[Box, ...] = ()
-    missed: str = ""
     source: str = ""
-    grave: bool = True
+    """Who says so, in a few words: what stands at the end of a caution."""
+    address: str = ""
+    """Where that is to be read, in full: on the posted card, and in data."""
     part: Literal["caution"] = "caution"
+
+    @property
+    def is_warning(self) -> bool:
+        return self.level == "warning"
 
 
 class OverallShare(NamedTuple):

@@ -99,8 +99,8 @@ def _part(part: StagePart) -> float:
             return 6 + sum(_phase(phase) for phase in phases) + 5 * sum(ceil(len(note) / _LETTERS) for note in notes)
         case IllustrationRow(figures):
             return 4.0 + max(figure.high for figure in figures)
-        case CautionNote(text, limit, boxes, missed, source):
-            said_in = sum(ceil(len(said) / _LETTERS) for said in (text, limit, missed, source))
+        case CautionNote(_, words, limit, missed, boxes, source):
+            said_in = sum(ceil(len(said) / _LETTERS) for said in (words, limit, missed, source))
             return 8 + 5.3 * said_in + 9.0 * len(boxes)
 
 
