@@ -41,8 +41,8 @@ class TinDough(NamedTuple):
 
 
 def tin_called(name: str, kitchen: Kitchen) -> Vessel | None:
-    wanted = fold(name)
-    return next((v for v in kitchen.vessels if v.word in MEASURED and fold(v.name) == wanted), None)
+    vessel = kitchen.vessel(name)
+    return vessel if vessel is not None and vessel.word in MEASURED else None
 
 
 def dough_for_tin(name: str, rule: TinRule, kitchen: Kitchen) -> TinDough | None:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Place
-from manchet.formula.model import Formula, Portion, Stage, Step
+from manchet.formula.model import Applied, Formula, Portion, Stage, Step
 from manchet.larder.ingredient import Ingredient
 
 
@@ -59,6 +59,24 @@ def shares_of(stage: Stage, *classes: str) -> Fraction:
 def flour_in(stage: Stage) -> Fraction:
     """Flour weighed into a stage as flour, in grams per gram of all flour."""
     return sum((p.share for p in stage.portions if p.is_flour), Fraction(0))
+
+
+def locks_in_butter(formula: Formula, step: Step) -> bool:
+    """Whether the step locks in a block that has butter in it."""
+    if step.verb != "lock in":
+        return False
+    blocks = [formula.stage(goes.key) for goes in step.goes]
+    inside = [p for block in blocks if block is not None for p in block.portions]
+    names = [goes.name for goes in step.goes] + [
+        p.name for p in inside if p.ingredient and p.ingredient.class_ == "fat"
+    ]
+    return any("butter" in name.casefold().split() for name in names)
+
+
+def is_raw_egg(applied: Applied) -> bool:
+    """Egg, or a wash of it, as it goes on."""
+    class_ = applied.ingredient.class_ if applied.ingredient is not None else ""
+    return class_ == "egg" or "egg wash" in applied.name.casefold()
 
 
 def is_alive(stage: Stage, formula: Formula) -> bool:

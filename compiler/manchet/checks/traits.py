@@ -5,7 +5,7 @@ from __future__ import annotations
 from manchet.batch.work import Work
 from manchet.checks.looking import ingredients, portions
 from manchet.formula.model import Way
-from manchet.syntax.vocabulary import BY_YEAST, CHILLS, FERMENTS, IN_OVEN, IN_POT
+from manchet.syntax.vocabulary import BY_YEAST, CHILLS, FERMENTS, HOLDS_WATER, IN_OVEN, IN_POT
 
 RAISING = frozenset({"class yeast", "class sweet-dough yeast", "class culture", "class raising agent"})
 VERBS = {"chills": CHILLS, "ferments": FERMENTS, "in the oven": IN_OVEN, "in the pot": IN_POT}
@@ -25,6 +25,8 @@ def traits_of(work: Work) -> frozenset[str]:
     for step in formula.steps:
         if step.applied is not None:
             found.add("applied")
+        if step.loses is not None:
+            found.add("loses")
         for reach in step.reaches:
             found.add("level" if reach.what in ("below rim", "volume") else reach.what)
     if any(portion.celsius is not None for portion in portions(formula)) or "in the pot" in found:
@@ -42,6 +44,7 @@ def traits_of(work: Work) -> frozenset[str]:
             ("a rye loaf", bread.flour == "rye"),
             ("named after a step", bread.done_by),
             ("a yeast preferment", any(stage.word in BY_YEAST for stage in formula.stages)),
+            ("holds water", any(stage.word in HOLDS_WATER for stage in formula.stages)),
             ("by weight", formula.way is Way.BY_WEIGHT and not formula.preparation),
             ("unsalted", "class salt" not in found),
             ("unbaked", "verb bake" not in found),

@@ -5,7 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.larder.names import key
 from manchet.records import NamedTuple
+from manchet.syntax.vocabulary import THING
 
 
 class Mixer(NamedTuple):
@@ -135,10 +137,26 @@ class Kitchen(NamedTuple):
     always_allow: tuple[str, ...] = ()
     place: Place | None = None
 
+    def vessel(self, place: str) -> Vessel | None:
+        """The tin, tray or couche that a step means by `place`: its name, its name and kind (`linen couche`), or its kind
+        alone where the kitchen has no second of that kind. None where it means none of them."""
+        wanted = key(place)
+        for vessel in self.vessels:
+            called = _kind_words(vessel)
+            names = {key(vessel.name), *(key(f"{vessel.name} {word}") for word in called)}
+            if wanted in names | {key(f"{word} {vessel.name}") for word in called}:
+                return vessel
+        alike = [vessel for vessel in self.vessels if wanted in map(key, _kind_words(vessel))]
+        return alike[0] if len(alike) == 1 else None
+
     @property
     def where(self) -> str:
         """The line it begins in, for a figure that comes from it."""
         return self.place.where if self.place else "the kitchen"
+
+
+def _kind_words(vessel: Vessel) -> tuple[str, ...]:
+    return (vessel.word, *THING[vessel.word].also)
 
 
 PLAIN = Kitchen(name="")

@@ -20,7 +20,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     said = set()
     for step in work.formula.steps:
         place = fold(step.where[1]) if step.where is not None else ""
-        if not place or place in there or place in said:
+        if not place or place in there or place in said or work.kitchen.vessel(place) is not None:
             continue
         near = next((name for key, name in there.items() if _is_slip(place, key)), None)
         if near is not None:

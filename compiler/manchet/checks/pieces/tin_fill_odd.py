@@ -12,11 +12,10 @@ from manchet.checks.looking import of_verbs
 from manchet.checks.saying import grams
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import milder, report
-from manchet.diagnostics.suggest import fold
 from manchet.figures.limits.lookup import limit
 from manchet.kitchen.model import Vessel
 from manchet.quantities.printing import decimal
-from manchet.syntax.vocabulary import ONE_PIECE
+from manchet.syntax.vocabulary import HOLDS_PIECE, ONE_PIECE
 
 NAME = "tin-fill-odd"
 ABOUT = ("kitchen vessel",)
@@ -24,15 +23,12 @@ OF_SIZE = True
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.word in ONE_PIECE and v.millilitres}
-    if not vessels:
-        return
     pieces = {piece.noun: piece.grams for piece in work.batch.pieces if not piece.tin}
     for noun, steps in work.formula.ways:
         weight = pieces.get(noun)
-        for step in of_verbs(steps, "place"):
-            vessel = vessels.get(fold(step.where[1])) if step.where else None
-            if vessel is None or weight is None or not vessel.millilitres:
+        for step in of_verbs(steps, *HOLDS_PIECE):
+            vessel = work.kitchen.vessel(step.where[1]) if step.where else None
+            if vessel is None or vessel.word not in ONE_PIECE or weight is None or not vessel.millilitres:
                 continue
             least, most = _limits(work, vessel)
             if least is None or most is None:

@@ -18,13 +18,10 @@ OF_SIZE = True
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    vessels = {fold(v.name): v for v in work.kitchen.vessels if v.number}
-    if not vessels:
-        return
     for noun, names in _wanted(work):
         number = next((piece.number for piece in work.batch.pieces if piece.noun == noun), None)
         for name, place in names.items():
-            vessel = vessels.get(name)
+            vessel = work.kitchen.vessel(name)
             each = None if vessel is None else _takes(vessel, noun)
             if vessel is None or number is None or each is None or not vessel.number or number <= each * vessel.number:
                 continue

@@ -73,7 +73,8 @@ def dough_levels(
 
 def _in(place: str, kitchen: Kitchen) -> Stands:
     """A place by the kitchen's name for it, or by the last word of its own name."""
-    vessel = next((v for v in kitchen.vessels if v.word in ONE_PIECE and fold(v.name) == fold(place)), None)
+    vessel = kitchen.vessel(place)
+    vessel = vessel if vessel is not None and vessel.word in ONE_PIECE else None
     last = fold(place).split()[-1:]
     return Stands(vessel.word if vessel else _WORDS.get("".join(last), ""), vessel)
 

@@ -1,0 +1,42 @@
+"""Two phases of a bake in each other's place: the vent is open or the lid off first, and the steam or the lid comes after."""
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import pairwise
+
+from manchet.batch.work import Work
+from manchet.checks.looking import breads
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+from manchet.formula.model import Step
+
+NAME = "bake-phases-exchanged"
+ABOUT = ("verb bake",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    said = set()
+    for _, steps in breads(work.formula):
+        for first, second in pairwise(steps):
+            if first.verb != "bake" or second.verb != "bake" or first.place in said:
+                continue
+            what = _exchanged(first, second)
+            if what:
+                said.add(first.place)
+                message = f"this phase has {what[0]}, and the next one {what[1]}: they stand in each other's place"
+                yield report(NAME, first.place, message, f"put `{second.place.text.strip()}` first")
+
+
+def _exchanged(first: Step, second: Step) -> Sequence[str]:
+    """What the first phase has and what the second, where that can only be the other way round."""
+    if first.vent and first.vent_after is None and not first.steam and second.steam:
+        return "the vent open", "the steam"
+    if second.steam and not first.steam and _heat(second) > _heat(first) > 0:
+        return "no steam", "the steam and more heat"
+    if first.lid is False and second.lid:
+        return "the lid off", "the lid on"
+    return ()
+
+
+def _heat(step: Step) -> Fraction:
+    return step.heats[0].celsius.likely if step.heats else Fraction(0)
