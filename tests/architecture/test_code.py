@@ -49,6 +49,31 @@ def test_numbers_are_exact(module: Path) -> None:
     assert list(floats(tree_of(module))) == []
 
 
+PARTICIPLE = re.compile(
+    r"(?!speed|need|feed|seed)[a-z]+ed|made|said|shown|told|taken|given|gone|kept|met|known|meant|written|drawn|done|found|left|put|set"
+)
+
+
+def test_a_class_name_stands_once_in_the_house() -> None:
+    stands: dict[str, list[str]] = {}
+    for module in MODULES:
+        for node in ast.walk(tree_of(module)):
+            if isinstance(node, ast.ClassDef):
+                stands.setdefault(node.name, []).append(name_of(module))
+    assert {name: modules for name, modules in stands.items() if len(modules) > 1} == {}
+
+
+def test_no_function_is_named_by_a_bare_participle() -> None:
+    """A function is named for what it gives, or with a verb."""
+    named = [
+        f"{name_of(module)}: {node.name}"
+        for module in MODULES
+        for node in tree_of(module).body
+        if isinstance(node, ast.FunctionDef) and PARTICIPLE.fullmatch(node.name)
+    ]
+    assert named == []
+
+
 ASKS_A_CLOCK = frozenset({"now", "today", "utcnow"})
 MAY_ASK_A_CLOCK = ("cli", "workspace")
 

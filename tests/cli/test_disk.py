@@ -9,9 +9,9 @@ from pathlib import Path
 import pytest
 from every import every
 
-from manchet.source.files import LARGEST, bytes_of
+from manchet.source.files import LARGEST, bytes_of, rough_text_of
+from manchet.syntax.headings import blocks
 from manchet.workspace.folder import Premises, listing, premises_of
-from manchet.workspace.headings import blocks
 from manchet.workspace.slugs import LONGEST, slug, slugs
 from manchet.workspace.trouble import Blocked
 from manchet.workspace.writing import output_folder, write
@@ -103,7 +103,7 @@ def test_the_bakery_is_the_uppermost_folder_above_with_a_larder_or_kitchen(tmp_p
     assert house_of(str(tmp_path / "breads" / "rye")) == str(tmp_path / "breads")
     (tmp_path / "breads" / "rye" / "kitchen.bake").write_text("kitchen Row\n")
     assert house_of(str(loaf)) == str(tmp_path / "breads")
-    (tmp_path / "kitchen.bake").write_text("# none here\n  kitchen Row\n")
+    (tmp_path / "kitchen.bake").write_text("formula Tern loaf\n  kitchen Row\n")
     assert house_of(str(loaf)) == str(tmp_path / "breads")
 
 
@@ -169,10 +169,10 @@ def test_what_is_no_plain_file_gives_one_report_and_never_holds_us_up(tmp_path: 
 
 def test_headings_tell_what_a_file_holds() -> None:
     data = b"\xef\xbb\xbf# house\n\nlarder Row # ours\n  salt\n\nformula  Tern loaf\r\n  kind x\npoolish\n"
-    assert [(one.word, one.name, one.line) for one in blocks(data)] == [
+    assert [(one.word, one.name, one.line) for one in blocks(rough_text_of(data))] == [
         ("larder", "Row", 3),
         ("formula", "Tern loaf", 6),
         ("poolish", "", 8),
     ]
-    assert blocks(b"") == ()
-    assert blocks(b"\xff\xfe\x00formula") != ()
+    assert blocks("") == ()
+    assert blocks(rough_text_of(b"\xff\xfe\x00formula")) != ()

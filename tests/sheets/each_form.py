@@ -18,7 +18,7 @@ from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import Bakery, read
 from manchet.workspace.home_work import home_work
-from manchet.workspace.print_options import Wish
+from manchet.workspace.print_options import PrintOptions
 
 RECIPES = Path(__file__).parents[2] / "recipes"
 ISSUE = Issue("Thu 26 Nov 2026", "tern-loaf.bake", "commit 4f2a91c", "9b1e07d4", "14 Nov 2026")
@@ -39,7 +39,7 @@ def sample_of(form: Form, house: House = METRIC) -> View:
 
 
 def _at_home() -> list[HomeWork]:
-    home = home_work(demo(), demo().formulas[0], Wish(), METRIC).value
+    home = home_work(demo(), demo().formulas[0], PrintOptions(), METRIC).value
     assert home is not None
     return [home]
 

@@ -35,7 +35,7 @@ from manchet.sheets.registry import html_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 from manchet.workspace.home_work import home_work
-from manchet.workspace.print_options import Wish
+from manchet.workspace.print_options import PrintOptions
 
 GOLDEN = Path(__file__).parent / "golden"
 M = Measures(House(), words_of("British"))
@@ -82,15 +82,15 @@ QUAY = """formula Quay loaf
 """
 
 
-PLAIN, AT_HOME = House(), Wish()
+PLAIN, AT_HOME = House(), PrintOptions()
 
 
-def taken(text: str = QUAY, house: House = PLAIN, wish: Wish = AT_HOME) -> Handout:
+def taken(text: str = QUAY, house: House = PLAIN, options: PrintOptions = AT_HOME) -> Handout:
     bakery = read([SourceText("quay.bake", text)])
     assert [d for d in bakery.diagnostics if d.severity.value == "error"] == []
-    home = home_work(bakery, bakery.formulas[0], wish, house)
+    home = home_work(bakery, bakery.formulas[0], options, house)
     assert home.value is not None, home.diagnostics
-    return handout(home.value.work, ISSUE, house, {}, wish.benches, wish.blanks, home.value.made_ahead)
+    return handout(home.value.work, ISSUE, house, {}, options.benches, options.blanks, home.value.made_ahead)
 
 
 def text_of(page: str) -> str:
@@ -102,8 +102,8 @@ def text_of(page: str) -> str:
 
 
 def test_the_whole_text(golden: Callable[[Path, str], None]) -> None:
-    wish = Wish(benches=12, blanks=True)
-    golden(GOLDEN / "handout.txt", text_of(html_of(taken(wish=wish))))
+    options = PrintOptions(benches=12, blanks=True)
+    golden(GOLDEN / "handout.txt", text_of(html_of(taken(options=options))))
 
 
 def test_two_loaves_or_what_fits_the_tray() -> None:
@@ -190,7 +190,7 @@ def test_fresh_yeast_names_its_dried_twin() -> None:
 
 def test_a_class_weighs_the_same_set_over_and_over() -> None:
     assert [sets_for(n) for n in (1, 10, 11, 12)] == [3, 12, 14, 15]
-    view = taken(wish=Wish(benches=12))
+    view = taken(options=PrintOptions(benches=12))
     assert view.bench is not None and "15 sets" in view.bench.sets
     for _, lines in view.bench.stages:
         for share in lines:
@@ -204,7 +204,7 @@ def grams(text: str) -> float:
 
 
 def test_blanks_hide_the_per_cents_until_the_last_page() -> None:
-    page = html_of(taken(wish=Wish(blanks=True)))
+    page = html_of(taken(options=PrintOptions(blanks=True)))
     question, answer = page.split(M.words["handout.answers"], 1)
     assert "70\N{NO-BREAK SPACE}%" not in question and "70\N{NO-BREAK SPACE}%" in answer
     assert M.words["handout.answers"] not in html_of(taken())
@@ -300,8 +300,8 @@ def test_hostile_names_stay_text() -> None:
 def test_the_data_fits_the_schema() -> None:
     import jsonschema
 
-    for wish in (Wish(), Wish(benches=3, blanks=True)):
-        jsonschema.validate(json.loads(json.dumps(data_of(taken(wish=wish)))), schema())
+    for options in (PrintOptions(), PrintOptions(benches=3, blanks=True)):
+        jsonschema.validate(json.loads(json.dumps(data_of(taken(options=options)))), schema())
 
 
 def test_the_pdf_is_two_or_three_pages_and_says_it_all() -> None:
@@ -312,7 +312,7 @@ def test_the_pdf_is_two_or_three_pages_and_says_it_all() -> None:
     whole = " ".join(" ".join(pages).split()).replace("\N{NO-BREAK SPACE}", " ")
     for words in ("Quay loaf", "2 loaves at 900 g dough", "gas mark", "Take care at home", "Per cent of all flour"):
         assert words in whole
-    klass = pdf_of(html_of(taken(wish=Wish(benches=12, blanks=True))))
+    klass = pdf_of(html_of(taken(options=PrintOptions(benches=12, blanks=True))))
     assert isinstance(klass, Pdf) and len(PdfReader(io.BytesIO(klass.content)).pages) == len(pages) + 2
     assert made == pdf_of(html_of(taken()))
 
@@ -325,8 +325,8 @@ def test_no_recipe_card() -> None:
 
 def test_every_text_of_the_view_is_printed_and_stays_text() -> None:
     """But our own drawings, the picture's address and the recipe, which are markup by design."""
-    wish = Wish(benches=3)
-    view = taken(wish=wish)
+    options = PrintOptions(benches=3)
+    view = taken(options=options)
     whole = html_of(view)
     ours = ("svg", "data", "recipe", "language", "paper", "form")
     paths = [path for path in fields(view) if path.rsplit(".", 1)[-1] not in ours]
@@ -350,7 +350,7 @@ def test_nothing_overflows_on_a_phone(width: int, tmp_path: Path) -> None:
     path = which("chromium") or which("google-chrome")
     if path is None:
         pytest.skip("no Chromium on this machine")
-    (tmp_path / "page.html").write_text(html_of(taken(wish=Wish(benches=12, blanks=True))), encoding="utf-8")
+    (tmp_path / "page.html").write_text(html_of(taken(options=PrintOptions(benches=12, blanks=True))), encoding="utf-8")
     with sync_playwright() as play:
         chromium = play.chromium.launch(executable_path=path, args=["--no-sandbox", "--disable-gpu"])
         page = chromium.new_page(viewport={"width": width, "height": 900})
@@ -392,7 +392,7 @@ def test_the_teacher_weighs_out_what_touches_the_bread_too() -> None:
     text = QUAY.replace(
         "    divide\n", "    divide\n    grease trays with butter 24 g in all\n    dust with rice flour 3 g each\n"
     )
-    view = taken(text, wish=Wish(benches=12))
+    view = taken(text, options=PrintOptions(benches=12))
     assert view.bench is not None
     name, shares = view.bench.stages[-1]
     assert name == M.words["handout.besides"]
@@ -443,7 +443,7 @@ def plain(text: str) -> str:
 
 
 def test_what_is_needed_of_a_preparation_stands_on_the_handout_once() -> None:
-    view = taken(WASHED, wish=Wish(benches=12))
+    view = taken(WASHED, options=PrintOptions(benches=12))
     (wash,) = view.before
     assert plain(wash.title) == "egg wash 24 g"  # 2 loaves, twice 6 g
     assert plain(wash.rows) == "eggs 19.9 g, milk 4 g, salt 0.1 g"
@@ -470,14 +470,14 @@ def test_no_preparation_no_block() -> None:
 
 def test_two_waters_say_which() -> None:
     text = QUAY.replace("hold back salt", "hold back salt and water 5%").replace("add salt", "add salt and water")
-    view = taken(text, wish=Wish(benches=12))
+    view = taken(text, options=PrintOptions(benches=12))
     assert view.bench is not None
     names = [share.name for share in view.bench.stages[1][1]]
     assert len(names) == len(set(names)) and "water" in names and "water, held back" in names
 
 
 def test_every_page_is_headed_for_who_gets_it() -> None:
-    made = pdf_of(html_of(taken(wish=Wish(benches=12, blanks=True))))
+    made = pdf_of(html_of(taken(options=PrintOptions(benches=12, blanks=True))))
     assert isinstance(made, Pdf)
     heads = [page.extract_text() for page in PdfReader(io.BytesIO(made.content)).pages]
     assert ["to take home" in head for head in heads] == [True] * (len(heads) - 2) + [False, False]

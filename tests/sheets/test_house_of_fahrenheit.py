@@ -12,8 +12,8 @@ from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import read
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import Wish
-from manchet.workspace.rendering import Version, house_of, made
+from manchet.workspace.print_options import PrintOptions
+from manchet.workspace.rendering import Version, house_of, render_formula
 
 LOAF = vary(
     POOLISH_LOAF,
@@ -38,8 +38,10 @@ def printed(text: str, **asked: str) -> str:
     """Sheet and card as one text."""
     bakery = read([SourceText("loaf.bake", text)])
     (formula,) = bakery.formulas
-    wish = Wish(kinds=("sheet", "card"), formats=("html",), when=When(datetime(2026, 11, 27, 20, 0), False), **asked)  # type: ignore[arg-type]
-    files = made(bakery, formula, wish, Version("loaf.bake", ""), Press()).files
+    options = PrintOptions(
+        kinds=("sheet", "card"), formats=("html",), when=When(datetime(2026, 11, 27, 20, 0), False), **asked
+    )  # type: ignore[arg-type]
+    files = render_formula(bakery, formula, options, Version("loaf.bake", ""), Press()).files
     return re.sub(r"<style>.*?</style>", "", "".join(content.decode() for content in files.values()), flags=re.S)
 
 
@@ -60,7 +62,7 @@ def test_the_command_decides() -> None:
 
 
 def test_what_says_nothing_is_celsius() -> None:
-    assert house_of(PLAIN, Wish()) == House()
+    assert house_of(PLAIN, PrintOptions()) == House()
 
 
 @pytest.mark.parametrize(("text", "said"), [(FAHRENHEIT, "Hot house is at 84 F"), (CELSIUS, "Hot house is at 29 C")])

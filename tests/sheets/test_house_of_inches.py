@@ -6,14 +6,14 @@ from fractions import Fraction
 import pytest
 from works import work_in
 
-from manchet.cli.degrees import beside, said
+from manchet.cli.degrees import beside, with_fahrenheit
 from manchet.figures.figure import Figure, Given
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.forms.prep_sheet.view import PrepSheet, Steps
 from manchet.sheets.page.issue import Issue
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
-from manchet.workspace.print_options import Wish
+from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import house_of
 
 LOAF = """
@@ -49,7 +49,7 @@ formula Tin loaf
 def sheet(inside: str, units: str) -> PrepSheet:
     bakery = read([SourceText("loaf.bake", LOAF.format(inside=inside))])
     work = work_in(bakery, bakery.formulas[0])
-    return prep_sheet(work, Issue(), house_of(work.kitchen, Wish(units=units)))
+    return prep_sheet(work, Issue(), house_of(work.kitchen, PrintOptions(units=units)))
 
 
 def proof(printed: PrepSheet) -> tuple[str, str]:
@@ -85,5 +85,5 @@ def test_what_is_traced_in_a_house_of_fahrenheit() -> None:
     base = Figure("base temperature", Fraction(60), "C", "", (water, water, water), "")
     assert [beside(one, "F") for one in (water, friction, base)] == [" (77 F)", " (18 F)", " (204 F)"]
     assert beside(water, "C") == beside(water, "") == ""
-    assert said("an estimate, 20 to 25 C: by half", "F") == "an estimate, 20 to 25 C (68 to 77 F): by half"
-    assert said("poolish, ripen at 20 C", "F") == "poolish, ripen at 20 C (68 F)"
+    assert with_fahrenheit("an estimate, 20 to 25 C: by half", "F") == "an estimate, 20 to 25 C (68 to 77 F): by half"
+    assert with_fahrenheit("poolish, ripen at 20 C", "F") == "poolish, ripen at 20 C (68 F)"

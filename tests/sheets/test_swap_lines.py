@@ -12,12 +12,12 @@ from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import Changes, read
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import Wish
-from manchet.workspace.rendering import Version, made
+from manchet.workspace.print_options import PrintOptions
+from manchet.workspace.rendering import Version, render_formula
 
 VARIANT = "\n  variant dried yeast\n    swap fresh yeast for instant yeast\n"
 SAID = "instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 % made up"
-WISH = Wish(
+OPTIONS = PrintOptions(
     kinds=("sheet", "card", "handout"), formats=("html", "json"), when=When(datetime(2026, 11, 28, 7, 0), True)
 )  # fmt: skip
 
@@ -25,7 +25,7 @@ WISH = Wish(
 def forms(text: str, swap: str = "") -> dict[str, str]:
     """Every form of the file's last formula, as a build writes them."""
     bakery = read([SourceText("quay.bake", text)], changes=Changes((swap,)) if swap else None)
-    files = made(bakery, bakery.formulas[-1], WISH, Version("quay.bake", "9b1e"), Press()).files
+    files = render_formula(bakery, bakery.formulas[-1], OPTIONS, Version("quay.bake", "9b1e"), Press()).files
     return {name: content.decode().replace("\N{NO-BREAK SPACE}", " ") for name, content in files.items()}
 
 

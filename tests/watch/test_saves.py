@@ -13,7 +13,7 @@ import pytest
 
 from manchet.source.files import stamp_of
 from manchet.workspace.folder import Premises
-from manchet.workspace.saves import Changes, Watch
+from manchet.workspace.saves import SavedFiles, Watch
 
 BEFORE = "formula Tern loaf\n"
 AFTER = "formula Tern loaf\n  kind tin loaf\n"
@@ -91,7 +91,7 @@ class Listener:
 
     def __init__(self, root: Path, poll: bool) -> None:
         self.watch = Watch(Premises(str(root), whole=True), poll)
-        self.heard: list[Changes] = []
+        self.heard: list[SavedFiles] = []
         self.ready = threading.Event()
         self.thread = threading.Thread(target=self._listen, daemon=True)
         self.thread.start()
@@ -103,7 +103,7 @@ class Listener:
             while changes := self.watch.wait():
                 self.heard.append(changes)
 
-    def after(self, seconds: float, enough: int = 1) -> list[Changes]:
+    def after(self, seconds: float, enough: int = 1) -> list[SavedFiles]:
         """What was heard once there is enough and a quiet second after it, or when the time is up."""
         until = time.monotonic() + seconds
         while len(self.heard) < enough and time.monotonic() < until:
@@ -145,7 +145,7 @@ def test_one_save_is_one_change(
     listener = listen(poll)
     save(file)
     changes = listener.after(3)
-    assert changes[-1:] == [Changes(("tern.bake",), ())]
+    assert changes[-1:] == [SavedFiles(("tern.bake",), ())]
     if not poll:
         assert len(changes) == 1
 
@@ -153,7 +153,7 @@ def test_one_save_is_one_change(
 def test_a_save_of_the_same_size_and_date_is_seen(file: Path, listen: Callable[..., Listener]) -> None:
     listener = listen()
     same_size_and_date(file)
-    assert listener.after(3) == [Changes(("tern.bake",), ())]
+    assert listener.after(3) == [SavedFiles(("tern.bake",), ())]
 
 
 def test_a_picture_that_changed_while_it_was_printed_is_seen(file: Path) -> None:
@@ -165,11 +165,11 @@ def test_a_picture_that_changed_while_it_was_printed_is_seen(file: Path) -> None
         picture.write_text("<svg></svg>")
         other.write_text("<svg/>")
         watch.look_at({str(picture): before})
-        assert watch.wait() == Changes(("cuts.svg",), ())
+        assert watch.wait() == SavedFiles(("cuts.svg",), ())
         watch.look_at({str(other): stamp_of(str(other))})
         picture.unlink()
         other.write_text("<svg></svg>")
-        assert watch.wait() == Changes(("other.svg",), ())
+        assert watch.wait() == SavedFiles(("other.svg",), ())
 
 
 def test_writing_the_same_again_is_no_change(file: Path, listen: Callable[..., Listener]) -> None:
@@ -183,10 +183,10 @@ def test_writing_the_same_again_is_no_change(file: Path, listen: Callable[..., L
 def test_a_deleted_and_a_new_file_are_said(file: Path, listen: Callable[..., Listener]) -> None:
     listener = listen()
     file.unlink()
-    assert listener.after(3) == [Changes((), ("tern.bake",))]
+    assert listener.after(3) == [SavedFiles((), ("tern.bake",))]
     (file.parent / "breads").mkdir()
     (file.parent / "breads" / "pilot.bake").write_text(BEFORE)
-    assert listener.after(3, enough=2)[1:] == [Changes(("breads/pilot.bake",), ())]
+    assert listener.after(3, enough=2)[1:] == [SavedFiles(("breads/pilot.bake",), ())]
 
 
 def test_the_folder_deleted_and_made_again(file: Path, listen: Callable[..., Listener]) -> None:
@@ -198,8 +198,8 @@ def test_the_folder_deleted_and_made_again(file: Path, listen: Callable[..., Lis
     listener.after(4, enough=2)
     file.write_text(AFTER + "  # more\n")
     heard = listener.after(4, enough=3)
-    assert heard[0] == Changes((), ("tern.bake",))
-    assert heard[-1] == Changes(("tern.bake",), ())
+    assert heard[0] == SavedFiles((), ("tern.bake",))
+    assert heard[-1] == SavedFiles(("tern.bake",), ())
     assert len(heard) == 3
 
 
@@ -210,7 +210,7 @@ def test_a_folder_renamed_away_and_another_put_in_its_place(file: Path, listen: 
     (other / "tern.bake").write_text(AFTER)
     file.parent.rename(file.parent.with_name("old"))
     other.rename(file.parent)
-    assert listener.after(4)[-1] == Changes(("tern.bake",), ())
+    assert listener.after(4)[-1] == SavedFiles(("tern.bake",), ())
 
 
 def test_a_network_mount_is_polled(tmp_path: Path) -> None:

@@ -17,20 +17,20 @@ from typing import TYPE_CHECKING
 
 from manchet.cli import sizing
 from manchet.cli.arguments import one_of, some_of, whole_number
-from manchet.cli.reporting import UNEXPLAINED, said
+from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import show
 from manchet.sheets.form import Form
 from manchet.sheets.registry import FORMS
-from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, Wish, printed_day
+from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions, printed_day
 from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
     from datetime import datetime
 
     from manchet.timing.when import When
-    from manchet.workspace.building import Built, Job
+    from manchet.workspace.building import Built, PrintJob
 
 EXAMPLES = (
     "manchet build",
@@ -83,25 +83,29 @@ def printing(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.check import status_of
-    from manchet.workspace.building import built, jobs_of, sized_jobs, without_formulas
-    from manchet.workspace.selection import asked_for
+    from manchet.workspace.building import build_sheets, jobs_of, sized_jobs, without_formulas
+    from manchet.workspace.selection import selections
     from manchet.workspace.writing import output_folder
 
-    wish = wish_of(options)
-    bakeries = [(asked, jobs_of(asked)) for asked in asked_for(options.what)]
-    sized = sized_jobs([job for _, jobs in bakeries for job in jobs], wish.order)
+    print_options = print_options_of(options)
+    bakeries = [(selection, jobs_of(selection)) for selection in selections(options.what)]
+    sized = sized_jobs([job for _, jobs in bakeries for job in jobs], print_options.order)
     own_size = {(job.path, job.block.line) for job in sized if job.own_size}
     bakeries = [
-        (asked, tuple(job._replace(own_size=(job.path, job.block.line) in own_size) for job in jobs))
-        for asked, jobs in bakeries
+        (selection, tuple(job._replace(own_size=(job.path, job.block.line) in own_size) for job in jobs))
+        for selection, jobs in bakeries
     ]
     folder = output_folder(options.output)
     progress = Progress("formula", sum(len(jobs) for _, jobs in bakeries))
-    results = [one for asked, jobs in bakeries for one in built(asked, jobs, wish, folder, options.jobs, progress.done)]
+    results = [
+        one
+        for selection, jobs in bakeries
+        for one in build_sheets(selection, jobs, print_options, folder, options.jobs, progress.done)
+    ]
     progress.close()
-    loose = [report for asked, _ in bakeries for report in without_formulas(asked)]
+    loose = [report for selection, _ in bakeries for report in without_formulas(selection)]
     reports = tuple(dict.fromkeys([report for one in results for report in one.diagnostics] + loose))
-    said(reports)
+    write_reports(reports)
     for _, jobs in bakeries:
         _left_at_their_own(jobs)
     for one in results:
@@ -143,21 +147,21 @@ def _made_of(form: Form, results: Sequence[Built]) -> bool:
     return any(f".{form.name}." in file for file in files)
 
 
-def _left_at_their_own(jobs: Sequence[Job]) -> None:
+def _left_at_their_own(jobs: Sequence[PrintJob]) -> None:
     names = [show(job.block.name) for job in jobs if job.own_size]
     if names:
         print(f"left at their own amount, being preparations: {', '.join(names)}", file=sys.stderr)
 
 
-def wish_of(options: argparse.Namespace) -> Wish:
+def print_options_of(options: argparse.Namespace) -> PrintOptions:
     """What is asked for with options. Raises `Unknown`."""
     kinds = tuple(kind for kind in (*KINDS, *ON_DEMAND) if kind in options.only) or _kinds(options)
     if "handout" not in kinds and _only_for_the_handout(options):
         raise Unknown("--benches and --blanks are for the handout, and --only leaves it out", "write --only handout")
     formats = tuple(name for name in FORMATS if name in options.only) or FORMATS
     now = _now()
-    return Wish(
-        order=sizing.order_of(options) if hasattr(options, "pieces") else Wish().order,
+    return PrintOptions(
+        order=sizing.order_of(options) if hasattr(options, "pieces") else PrintOptions().order,
         kitchen=options.kitchen,
         kinds=kinds,
         formats=formats,

@@ -43,15 +43,15 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.reporting import from_here
-    from manchet.workspace.checking import checked, checked_with
-    from manchet.workspace.selection import asked_for
+    from manchet.workspace.checking import check_selection, check_with_changes
+    from manchet.workspace.selection import selections
 
     swaps, waits = tuple(options.swap), tuple(options.wait)
     done = [
-        checked_with(asked, options.kitchen, swaps, waits)
+        check_with_changes(selection, options.kitchen, swaps, waits)
         if swaps or waits
-        else checked(asked, options.kitchen, options.jobs, not options.no_cache)
-        for asked in asked_for(options.what)
+        else check_selection(selection, options.kitchen, options.jobs, not options.no_cache)
+        for selection in selections(options.what)
     ]
     diagnostics = from_here(one for each in done for one in each.diagnostics)
     sys.stdout.write(

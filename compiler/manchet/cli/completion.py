@@ -8,11 +8,11 @@ from __future__ import annotations
 import argparse
 from collections.abc import Callable, Mapping
 from importlib import import_module
-from typing import NamedTuple
 
 from manchet.cli.arguments import one_of, parser_for
 from manchet.cli.main import COMMANDS
 from manchet.cli.status import FINE
+from manchet.records import NamedTuple
 from manchet.workspace.trouble import Unknown
 
 EXAMPLES = (

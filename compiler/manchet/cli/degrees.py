@@ -33,7 +33,7 @@ def _readings(figure: Figure | Given) -> int:
     return len(getattr(figure, "inputs", ())) if figure.name == "base temperature" else 1
 
 
-def said(text: str, degrees: str) -> str:
+def with_fahrenheit(text: str, degrees: str) -> str:
     """A name or a rule with its `19 to 24 C` and `at 18 C` in Fahrenheit too."""
     if degrees != "F":
         return text

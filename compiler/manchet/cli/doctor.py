@@ -9,9 +9,9 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Callable
-from typing import NamedTuple
 
 from manchet.cli.status import FINE, MISSING
+from manchet.records import NamedTuple
 
 EXAMPLES = ("manchet doctor",)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 
-def recorded(fault: BaseException) -> tuple[str, str]:
+def record_fault(fault: BaseException) -> tuple[str, str]:
     """Writes down what happened; what to say about it, and what can be done."""
     import os
     import sys

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from manchet.cli import degrees, sizing
 from manchet.cli.arguments import one_of
-from manchet.cli.reporting import UNEXPLAINED, said
+from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.status import ERRORS, FINE
 from manchet.diagnostics.diagnostic import Severity
 from manchet.workspace.trouble import Unknown
@@ -47,18 +47,18 @@ def run(options: argparse.Namespace) -> int:
 def figures_for(options: argparse.Namespace) -> Figures | None:
     """The figures asked for; None after saying why there are none."""
     from manchet.figures.derived import figures_of
-    from manchet.workspace.opening import baked_beside, opened
+    from manchet.workspace.opening import baked_beside, open_formula
 
     if not options.what:
         raise Unknown("which formula?", "give its name, as in: manchet figures 'Tern loaf'")
-    found = opened(options.what, options.kitchen, tuple(options.swap), tuple(options.wait))
+    found = open_formula(options.what, options.kitchen, tuple(options.swap), tuple(options.wait))
     if found.formula is None:
-        said(found.diagnostics)
+        write_reports(found.diagnostics)
         if not any(one.severity is Severity.ERROR for one in found.diagnostics):
             print(f"{options.what} has no figures: {UNEXPLAINED}", file=sys.stderr)
         return None
     work = found.bakery.work(found.formula, sizing.order_of(options), options.kitchen)
-    said(work.diagnostics)
+    write_reports(work.diagnostics)
     return None if work.value is None else figures_of(work.value, baked_beside(found, options.kitchen))
 
 
@@ -107,12 +107,12 @@ def text(figures: Figures) -> str:
             )
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
-        said = f"    {spelled(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}"
+        said = f"    {spelling_of(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}"
         lines.append((said + degrees.beside(figure, figures.degrees)).rstrip())
     return "\n".join(lines) + "\n"
 
 
-def spelled(name: str, figure: Figure) -> str:
+def spelling_of(name: str, figure: Figure) -> str:
     """A total's name in words. What one piece weighs says so, among figures of the whole."""
     return figure.name if name == "baked_grams" else name.replace("_", " ")
 

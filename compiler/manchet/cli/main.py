@@ -124,9 +124,9 @@ def _ended_by(fault: Exception) -> int:
 
         _say(f"manchet: {show(fault.message)}", show(fault.help))
         return MISSING if isinstance(fault, Absent) else ERRORS if isinstance(fault, Blocked) else USAGE
-    from manchet.cli.fault import recorded
+    from manchet.cli.fault import record_fault
 
-    _say(*recorded(fault))
+    _say(*record_fault(fault))
     return OUR_FAULT
 
 

@@ -71,10 +71,10 @@ def run(options: argparse.Namespace) -> int:
     if options.table is None:
         _write(options.output, name, starter(name))
         return FINE
-    from manchet.intake.table_import import brought_in, rows_asking
+    from manchet.intake.table_import import import_table, rows_asking
 
     try:
-        made = brought_in(name, _table(options.table), _known)
+        made = import_table(name, _table(options.table), _known)
     except ValueError as error:
         raise Unknown(f"{options.table}: {error}") from None
     _write(options.output, name, made.text)

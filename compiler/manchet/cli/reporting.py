@@ -12,7 +12,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
 
 
-def said(diagnostics: Iterable[Diagnostic]) -> None:
+def write_reports(diagnostics: Iterable[Diagnostic]) -> None:
     """Writes each report in full."""
     from manchet.diagnostics.text import full
 

@@ -13,7 +13,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.cli import degrees, sizing
-from manchet.cli.figures import figures_for, spelled
+from manchet.cli.figures import figures_for, spelling_of
 from manchet.cli.status import ERRORS, FINE
 from manchet.workspace.trouble import Unknown
 
@@ -54,11 +54,13 @@ def run(options: argparse.Namespace) -> int:
         for stage in figures.stages
         for name in named
         if name.startswith(f"{stage.name}: ")
-    } | {fold(key.replace("_", " ")): fold(spelled(key, figure)) for key, figure in figures.totals.items()}
+    } | {fold(key.replace("_", " ")): fold(spelling_of(key, figure)) for key, figure in figures.totals.items()}
     if not options.figure:
         for name, figure in known.values():
             house = figures.degrees
-            print(f"{show(degrees.said(name, house))}  {_value(figure, options.exact)}{degrees.beside(figure, house)}")
+            print(
+                f"{show(degrees.with_fahrenheit(name, house))}  {_value(figure, options.exact)}{degrees.beside(figure, house)}"
+            )
         return FINE
     wanted = fold(options.figure.replace("_", " "))
     wanted = wanted if wanted in known else also.get(wanted, wanted)
@@ -95,7 +97,7 @@ def chain(
     from manchet.figures.figure import Given
 
     margin = "  " * depth
-    line = f"{margin}{show(degrees.said(figure.name, house))}  {_value(figure, exact)}{degrees.beside(figure, house)}"
+    line = f"{margin}{show(degrees.with_fahrenheit(figure.name, house))}  {_value(figure, exact)}{degrees.beside(figure, house)}"
     if isinstance(figure, Given):
         yield f"{line}  ({show(figure.where)})"
         return
@@ -103,7 +105,7 @@ def chain(
     key = f"{figure.name} {figure.value} {figure.unit}"
     if key in seen:
         return
-    yield f"{margin}  rule: {show(degrees.said(figure.rule, house))}"
+    yield f"{margin}  rule: {show(degrees.with_fahrenheit(figure.rule, house))}"
     if figure.source:
         yield f"{margin}  source: {show(figure.source)}"
     for given in figure.inputs:
@@ -111,7 +113,7 @@ def chain(
 
 
 def _named(figures: Figures) -> Mapping[str, Figure]:
-    named = {spelled(name, figure): figure for name, figure in figures.totals.items()}
+    named = {spelling_of(name, figure): figure for name, figure in figures.totals.items()}
     for material in figures.overall:
         named[f"overall: {material.name}"] = material.grams
     for stage in figures.stages:

@@ -28,8 +28,8 @@ if TYPE_CHECKING:
     from manchet.source.files import Stamp
     from manchet.workspace.building import Built
     from manchet.workspace.press import Press
-    from manchet.workspace.saves import Changes, Watch
-    from manchet.workspace.selection import Asked
+    from manchet.workspace.saves import SavedFiles, Watch
+    from manchet.workspace.selection import Selection
 
 MOST_NAMED = 6
 """Formulas that a block names; of more it says how many."""
@@ -54,14 +54,14 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.workspace.press import Apart, Press
     from manchet.workspace.saves import Watch
-    from manchet.workspace.selection import asked_for
+    from manchet.workspace.selection import selections
     from manchet.workspace.trouble import Unknown
     from manchet.workspace.writing import output_folder
 
-    found = asked_for(options.what)
+    found = selections(options.what)
     if len(found) != 1:
         raise Unknown("these belong to more than one bakery", "watch one at a time")
-    build.wish_of(options)  # what was asked for in vain is said before anything is watched
+    build.print_options_of(options)  # what was asked for in vain is said before anything is watched
     watch = Watch(found[0].premises, options.poll)
     with watch, _stopped_by_signals(watch), Apart() as printer:
         bench = Bench(options, found[0], output_folder(options.output), watch, Press(printer))
@@ -79,29 +79,31 @@ def run(options: argparse.Namespace) -> int:
 class Bench:
     """What is remembered between two saves: the pages that were printed, and what the bakery shared then."""
 
-    def __init__(self, options: argparse.Namespace, asked: Asked, folder: str, watch: Watch, press: Press) -> None:
+    def __init__(
+        self, options: argparse.Namespace, selection: Selection, folder: str, watch: Watch, press: Press
+    ) -> None:
         self.watch = watch
         self.options = options
-        self.asked = asked
+        self.selection = selection
         self.folder = folder
         self.press = press
         self.shows: dict[str, tuple[str, Mapping[str, Stamp | None]]] = {}
         """For each formula's slug the path of its file, and the pictures it shows as they were when it was printed."""
 
-    def saved(self, changes: Changes) -> None:
+    def saved(self, changes: SavedFiles) -> None:
         """Builds what the changes reach, and says so in one block."""
         from manchet.workspace.checking import common
-        from manchet.workspace.selection import asked_for
+        from manchet.workspace.selection import selections
 
-        before, had = common(self.asked.files), self.asked
+        before, had = common(self.selection.files), self.selection
         names = [*changes.changed, *(f"{path} (gone)" for path in changes.gone)]
         try:
-            (self.asked,) = asked_for(self.options.what)
+            (self.selection,) = selections(self.options.what)
             reached = None
-            if before == common(self.asked.files):
-                reached = {self.asked.prefix + path for path in changes.changed}
+            if before == common(self.selection.files):
+                reached = {self.selection.prefix + path for path in changes.changed}
                 reached |= self.showing(
-                    {os.path.join(self.asked.root, path) for path in changes.changed + changes.gone}
+                    {os.path.join(self.selection.root, path) for path in changes.changed + changes.gone}
                 )
             self.block(", ".join(names), self.build(reached), orphans=self.left_behind(had))
         except (Trouble, ValueError) as trouble:
@@ -120,11 +122,11 @@ class Bench:
         """The files of the formulas that show one of these."""
         return {path for path, shown in self.shows.values() if not pictures.isdisjoint(shown)}
 
-    def left_behind(self, had: Asked) -> list[str]:
+    def left_behind(self, had: Selection) -> list[str]:
         """A line for each formula that is gone and whose sheets still lie in the output folder."""
         from manchet.workspace.building import is_of, jobs_of
 
-        now = {job.slug for job in jobs_of(self.asked)}
+        now = {job.slug for job in jobs_of(self.selection)}
         there = os.listdir(self.folder)
         return [
             f"{job.block.name} is gone; its sheets still lie in {self.options.output}: {', '.join(files)}"
@@ -134,19 +136,19 @@ class Bench:
 
     def build(self, paths: set[str] | None) -> list[Built]:
         """Builds the formulas of these files, or of all; the process that prints them is warm."""
-        from manchet.workspace.building import jobs_of, making, sized_jobs, with_last, written
+        from manchet.workspace.building import jobs_of, renderings, sized_jobs, with_last, write_sheets
 
-        wish = build.wish_of(self.options)
-        everything = sized_jobs(jobs_of(self.asked), wish.order)
+        print_options = build.print_options_of(self.options)
+        everything = sized_jobs(jobs_of(self.selection), print_options.order)
         jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
         places = {job.slug: job.path for job in everything}
         self.shows = {slug: shown for slug, shown in self.shows.items() if slug in places}
         results: list[Built] = []
         try:
-            for one in making(self.asked, jobs, wish, everything, self.press):
+            for one in renderings(self.selection, jobs, print_options, everything, self.press):
                 if one.is_formula and one.slug in places:
                     self.shows[one.slug] = places[one.slug], one.shows
-                results.append(written(one, self.folder))
+                results.append(write_sheets(one, self.folder))
                 if self.watch.stopped:
                     break
         except Blocked as blocked:

@@ -9,9 +9,9 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.suggest import fold
+from manchet.records import NamedTuple
 
 _UNITS = {
     "g": "g gr gram grams gramme grammes gramm grammo grammi gramo gramos",

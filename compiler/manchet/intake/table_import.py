@@ -12,11 +12,11 @@ import io
 import re
 from collections.abc import Callable, Iterable
 from fractions import Fraction
-from typing import NamedTuple
 
 from manchet.diagnostics.suggest import fold
 from manchet.intake.table_columns import COLUMNS, UNITS, is_total, layout_of, plain_figure, writes_with_comma
 from manchet.quantities.units import UNITS as UNITS_OF_THE_KITCHEN
+from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import CALLED_BY_KIND
 
 MOST_ROWS = 2_000
@@ -41,7 +41,7 @@ class Known(NamedTuple):
     asks: str
 
 
-class BroughtIn(NamedTuple):
+class TableImport(NamedTuple):
     """The text of the formula, each thing that must be asked (row number, question), and what was decided: a line each."""
 
     text: str
@@ -54,7 +54,7 @@ class _Table(NamedTuple):
     said: tuple[str, ...]
 
 
-def brought_in(name: str, table: str, known: Callable[[str], Known]) -> BroughtIn:
+def import_table(name: str, table: str, known: Callable[[str], Known]) -> TableImport:
     """The formula called `name` by weight, from the text of a table. Raises ValueError for what is no table."""
     rows, said = _table(table, lambda word: not known(word).asks)
     comma = writes_with_comma([_figure_of(row.amount) for row in rows])
@@ -78,7 +78,7 @@ def brought_in(name: str, table: str, known: Callable[[str], Known]) -> BroughtI
         "  # and at the end of each stage its steps, such as",
         '  #   mix slow 4 min to 25 C until "smooth"',
     ]
-    return BroughtIn("\n".join([*head, *body]) + "\n", tuple(questions), (*said, *left))
+    return TableImport("\n".join([*head, *body]) + "\n", tuple(questions), (*said, *left))
 
 
 def _material(row: Row, known: Callable[[str], Known], comma: bool | None) -> tuple[list[str], list[str]]:

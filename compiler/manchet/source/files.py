@@ -99,7 +99,16 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
             "save the file as UTF-8 (in the editor's Save as)",
             line,
         )
-    return Outcome(SourceText(path, text.replace("\r\n", "\n").replace("\r", "\n")))
+    return Outcome(SourceText(path, _with_plain_newlines(text)))
+
+
+def rough_text_of(data: bytes) -> str:
+    """The text in a file's bytes as well as it may be, where they are no UTF-8: that is reported when the file is read."""
+    return _with_plain_newlines(data.removeprefix(_MARK).decode("utf-8", "replace"))
+
+
+def _with_plain_newlines(text: str) -> str:
+    return text.replace("\r\n", "\n").replace("\r", "\n")
 
 
 def _is_bare_utf16(data: bytes) -> bool:

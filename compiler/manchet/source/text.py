@@ -42,16 +42,18 @@ def lines_of(source: SourceText) -> tuple[Line, ...]:
     rows = source.text.split("\n")
     if rows[-1] == "":
         rows.pop()
-    lines = []
-    for number, raw in enumerate(rows, 1):
-        rest = raw.lstrip(" ")
-        indent = len(raw) - len(rest)
-        comment = ""
-        if "#" in rest:
-            start = _comment_start(rest)
-            rest, comment = rest[:start], rest[start:]
-        lines.append(Line(path, number, raw, indent, rest.rstrip(), comment))
-    return tuple(lines)
+    return tuple(line_of(path, number, raw) for number, raw in enumerate(rows, 1))
+
+
+def line_of(path: str, number: int, raw: str) -> Line:
+    """A line without its newline, told into indentation, body and comment."""
+    rest = raw.lstrip(" ")
+    indent = len(raw) - len(rest)
+    comment = ""
+    if "#" in rest:
+        start = _comment_start(rest)
+        rest, comment = rest[:start], rest[start:]
+    return Line(path, number, raw, indent, rest.rstrip(), comment)
 
 
 QUOTES = {'"': '"', "“": "”", "„": "“”"}

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work, work_of
@@ -20,10 +20,11 @@ from manchet.formula.naming import Names
 from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.larder.ingredient import Ingredient, Question
+from manchet.records import NamedTuple
 from manchet.source.text import SourceText
 from manchet.syntax import nodes
+from manchet.syntax.headings import block_meant, name_of
 from manchet.syntax.nodes import Entry, File, Word
-from manchet.syntax.openings import BLOCKS
 from manchet.syntax.parser import parse
 
 if TYPE_CHECKING:
@@ -126,7 +127,7 @@ def read(
             continue
         house = bakery.kitchen_for(block.line.path, kitchen)
         said: list[Diagnostic] = []
-        for made in _versions(block, larder):
+        for made in _written_formulas(block, larder):
             bound = _bound(made.value, offered._replace(measures=house.measures), house, changes)
             refused += bound.refused
             about = [*made.diagnostics]
@@ -134,9 +135,9 @@ def read(
                 about += bound.diagnostics
             else:
                 about += _not_allowed(bound.diagnostics, bound.value.allowed, house.always_allow)
-                about += checked(bakery.work(bound.value, kitchen=kitchen))
+                about += check_work(bakery.work(bound.value, kitchen=kitchen))
             if bound.value is None or made.diagnostics or block.line in unread:
-                unsound.append((_name_of(made.value.block), made.value.block.line.place()))
+                unsound.append((name_of(made.value.block), made.value.block.line.place()))
             else:
                 formulas.append(bound.value)
             said += about if made.value.block.line is block.line else news(about, said, made.value)
@@ -170,24 +171,24 @@ class Bound(NamedTuple):
     refused: tuple[Refused, ...] = ()
 
 
-def _bound(written: Version, offered: Offered, house: Kitchen, changes: Changes | None) -> Bound:
+def _bound(written: WrittenFormula, offered: Offered, house: Kitchen, changes: Changes | None) -> Bound:
     """A formula bound, after the swaps of its variant and what was asked for."""
-    asked_for = changes if changes is not None and _is_formula(written.block) else Changes()
-    if not (written.swaps or asked_for.swaps or asked_for.waits):
+    on_top = changes if changes is not None and _is_formula(written.block) else Changes()
+    if not (written.swaps or on_top.swaps or on_top.waits):
         return Bound(*bind(written.block, offered))
     from manchet.changes.swaps import binding as bound
 
-    named = fold(_name_of(written.block)) in asked_for.names
-    asked = [one for text in asked_for.swaps if (one := bound.swap_asked_for(text, not named)) is not None]
+    named = fold(name_of(written.block)) in on_top.names
+    asked = [one for text in on_top.swaps if (one := bound.swap_asked_for(text, not named)) is not None]
     own = [bound.swap_in_line(entry) for entry in written.swaps]
     swapped = bound.with_swaps(written.block, [*own, *asked], offered, house.yeast_factors)
     if swapped.value is None:
         return Bound(None, swapped.diagnostics)
     block, offered, done = swapped.value
-    if asked_for.waits and (named or not asked_for.names):
+    if on_top.waits and (named or not on_top.names):
         from manchet.changes.waits import bind_with_waits
 
-        made, refused = bind_with_waits(block, offered, asked_for.waits)
+        made, refused = bind_with_waits(block, offered, on_top.waits)
     else:
         made, refused = bind(block, offered), ()
     value = None if made.value is None else made.value._replace(swapped=done)
@@ -208,7 +209,7 @@ def _swapped_nowhere(changes: Changes, formulas: Iterable[Formula], said: Iterab
     return (bound.nowhere(one) for one in asked if one is not None and fold(one.line.raw) not in done)
 
 
-class Version(NamedTuple):
+class WrittenFormula(NamedTuple):
     """A formula as written, or a variant rewritten into one, and the variant's lines that swap."""
 
     block: Entry
@@ -217,16 +218,16 @@ class Version(NamedTuple):
     """The variant's own lines."""
 
 
-def _versions(block: Entry, larder: Larder) -> Iterable[Outcome[Version]]:
+def _written_formulas(block: Entry, larder: Larder) -> Iterable[Outcome[WrittenFormula]]:
     """A formula, then each of its variants as a formula of its own."""
     found = variants_of(block)
-    yield Outcome(Version(without_variants(block) if found else block))
+    yield Outcome(WrittenFormula(without_variants(block) if found else block))
     for variant in found:
         made = rewrite_variant(block, variant, larder.key)
-        yield Outcome(Version(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
+        yield Outcome(WrittenFormula(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
 
 
-def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Version) -> Iterator[Diagnostic]:
+def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: WrittenFormula) -> Iterator[Diagnostic]:
     """What reports on a variant say that was not said of its formula.
 
     Of the lines that a variant takes over, each mistake is said once. What is wrong with them in the variant alone is
@@ -245,7 +246,7 @@ def news(reports: Iterable[Diagnostic], said: Iterable[Diagnostic], variant: Ver
         yield one
 
 
-def checked(work: Outcome[Work | None]) -> tuple[Diagnostic, ...]:
+def check_work(work: Outcome[Work | None]) -> tuple[Diagnostic, ...]:
     """What the checks say of a sound formula at the size its file asks for; or why it cannot be sized."""
     from manchet.checks.registry import check
 
@@ -269,7 +270,7 @@ def _blocks(files: Iterable[File]) -> _Blocks:
     stages: list[Entry] = []
     sorts = {"formula": formulas, "preparation": preparations, "larder": larders, "kitchen": kitchens}
     for file in files:
-        for entry in map(_as_meant, file.entries):
+        for entry in map(block_meant, file.entries):
             match entry.node:
                 case nodes.BlockHead(word, _):
                     sorts[word].append(entry)
@@ -278,25 +279,6 @@ def _blocks(files: Iterable[File]) -> _Blocks:
                 case _:
                     pass
     return _Blocks(tuple(formulas), tuple(preparations), tuple(larders), tuple(kitchens), tuple(stages))
-
-
-def _as_meant(entry: Entry) -> Entry:
-    """A block whose heading could not be read, as the one that was meant; any other as it is.
-
-    So the mistakes under it are reported along with the heading's, and what draws on it is not told that it is missing.
-    """
-    node = entry.node
-    if isinstance(node, nodes.Unread) and node.opens in BLOCKS and node.name:
-        return entry._replace(node=nodes.BlockHead(node.opens, node.name))
-    return entry
-
-
-def _name_of(entry: Entry) -> str:
-    node = entry.node
-    if isinstance(node, nodes.StageHead):
-        return (node.name or node.word).text
-    assert isinstance(node, nodes.BlockHead)
-    return node.name.text
 
 
 def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:
@@ -309,12 +291,12 @@ def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:
 def _same_names(entries: tuple[Entry, ...]) -> Iterator[Diagnostic]:
     first: dict[str, Entry] = {}
     for entry in entries:
-        key = fold(_name_of(entry))
+        key = fold(name_of(entry))
         there = first.setdefault(key, entry)
         if there is entry:
             continue
         where = there.line.path if there.line.path != entry.line.path else f"line {there.line.number}"
-        message = f"{_name_of(entry)} is there already, in {where}"
+        message = f"{name_of(entry)} is there already, in {where}"
         help = f"if {entry.line.path} is a copy, remove it; else give one of the two another name"
         also = (there.line.place(), "the first stands here")
         yield report("two-blocks-one-name", entry.line.place(), message, help, also)
@@ -355,13 +337,13 @@ def _offered(blocks: _Blocks, larder: Larder, measures: str) -> Offered:
     for entry in blocks.stages:
         assert isinstance(entry.node, nodes.StageHead)
         shared.setdefault(stage_key(entry.node), entry)
-    preparations = {fold(_name_of(p)): _name_of(p) for p in blocks.preparations}
+    preparations = {fold(name_of(p)): name_of(p) for p in blocks.preparations}
     return Offered(larder, shared, preparations, measures)
 
 
 def _judge_shared(stages: tuple[Entry, ...], offered: Offered) -> Iterator[Diagnostic]:
     """Report on each shared stage once, where it stands, and not in every formula that draws on it."""
-    names = Names({k: _name_of(e) for k, e in offered.shared.items()}, offered.preparations, offered.larder)
+    names = Names({k: name_of(e) for k, e in offered.shared.items()}, offered.preparations, offered.larder)
     for entry in stages:
         assert isinstance(entry.node, nodes.StageHead)
         draft = draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)

@@ -8,26 +8,26 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Iterator, Sequence
-from typing import NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.records import NamedTuple
 from manchet.sheets.form import Subject
 from manchet.sheets.registry import forms_about
+from manchet.syntax.headings import Block
 from manchet.syntax.openings import HOUSE
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery, Changes
 from manchet.workspace.committed import former_overalls
-from manchet.workspace.headings import Block
 from manchet.workspace.opening import bakery_of_files, concerns, formula_blocks, has_errors, kitchen_of, not_refused
-from manchet.workspace.posted_cards import Baking, posted
+from manchet.workspace.posted_cards import Baking, render_posted_cards
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, Wish
-from manchet.workspace.rendering import Made, Version, made
+from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions
+from manchet.workspace.rendering import Rendered, Version, render_formula
 from manchet.workspace.replacing import last_sheets
-from manchet.workspace.selection import Asked
+from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import slugs
 from manchet.workspace.trouble import Unknown
 from manchet.workspace.versions import versions
@@ -38,7 +38,7 @@ ENOUGH_FOR_TWO = 6
 """Formulas from which a second process earns back the start of its PDF writer."""
 
 
-class Job(NamedTuple):
+class PrintJob(NamedTuple):
     """One formula to build, by the place of its heading, and the name of its files (without ending)."""
 
     path: str
@@ -71,25 +71,27 @@ class Built(NamedTuple):
         return not self.bound and not any(one.severity is Severity.ERROR for one in self.diagnostics)
 
 
-def jobs_of(asked: Asked) -> tuple[Job, ...]:
+def jobs_of(selection: Selection) -> tuple[PrintJob, ...]:
     """What there is to build, in the order of files and lines. Slugs are made over the whole bakery, so that a
     formula built alone is called as it is called when all are built."""
-    everything = asked._replace(paths=frozenset(file.path for file in asked.files))
+    everything = selection._replace(paths=frozenset(file.path for file in selection.files))
     slug_of = slugs(block.name for _, block in formula_blocks(everything))
     found = [
-        (path, block) for path, block in formula_blocks(asked) if not asked.names or fold(block.name) in asked.names
+        (path, block)
+        for path, block in formula_blocks(selection)
+        if not selection.names or fold(block.name) in selection.names
     ]
-    data = {file.path: file for file in asked.files}
-    known = versions(asked.root, asked.prefix, {path for path, _ in found})
+    data = {file.path: file for file in selection.files}
+    known = versions(selection.root, selection.prefix, {path for path, _ in found})
     result = []
     for path, block in found:
         commit, edited = known.get(path, ("", False))
-        version = Version(path.removeprefix(asked.prefix), cache.digest(data[path].data)[:8], commit, edited)
-        result.append(Job(path, block, slug_of[block.name], version))
+        version = Version(path.removeprefix(selection.prefix), cache.digest(data[path].data)[:8], commit, edited)
+        result.append(PrintJob(path, block, slug_of[block.name], version))
     return tuple(result)
 
 
-def sized_jobs(jobs: Sequence[Job], order: Order) -> tuple[Job, ...]:
+def sized_jobs(jobs: Sequence[PrintJob], order: Order) -> tuple[PrintJob, ...]:
     """The jobs under an order of so much: it is for one formula with its variants, and the preparations beside it are
     left at their own amount. Raises `Unknown` where there are several formulas."""
     formulas = {(job.path, job.block.text): job.block.name for job in jobs if job.block.word != "preparation"}
@@ -104,74 +106,85 @@ def sized_jobs(jobs: Sequence[Job], order: Order) -> tuple[Job, ...]:
     return tuple(job._replace(own_size=bool(formulas) and job.block.word == "preparation") for job in jobs)
 
 
-def without_formulas(asked: Asked) -> tuple[Diagnostic, ...]:
+def without_formulas(selection: Selection) -> tuple[Diagnostic, ...]:
     """What is wrong with files asked about in which no formula is found: they cannot be read, or their heading cannot."""
-    with_one = {path for path, _ in formula_blocks(asked)}
+    with_one = {path for path, _ in formula_blocks(selection)}
     loose = [
         file.path
-        for file in asked.files
-        if file.path in asked.paths - with_one
+        for file in selection.files
+        if file.path in selection.paths - with_one
         and not (file.blocks and all(block.word in HOUSE for block in file.blocks))
     ]
-    if not loose or asked.names:
-        return asked.diagnostics
-    reports = bakery_of_files(asked, loose).diagnostics
+    if not loose or selection.names:
+        return selection.diagnostics
+    reports = bakery_of_files(selection, loose).diagnostics
     errors = tuple(one for one in reports if one.severity is Severity.ERROR and one.place.path in loose)
-    return (*asked.diagnostics, *errors)
+    return (*selection.diagnostics, *errors)
 
 
-def built(
-    asked: Asked, jobs: Sequence[Job], wish: Wish, folder: str, processes: int, progress: Callable[[int], None]
+def build_sheets(
+    selection: Selection,
+    jobs: Sequence[PrintJob],
+    options: PrintOptions,
+    folder: str,
+    processes: int,
+    progress: Callable[[int], None],
 ) -> Iterator[Built]:
     """Builds the jobs and writes their files into `folder`; what became of each, in order."""
     # The posted cards of the kitchens are made once, with the last part.
     # A swap that no formula has anything for is told of only where all of them are seen together.
-    parts = _parts(with_last(jobs, folder), 1 if wish.swaps or wish.waits else processes)
-    calls = [(asked, part, wish, jobs if part is parts[-1] else ()) for part in parts]
+    parts = _parts(with_last(jobs, folder), 1 if options.swaps or options.waits else processes)
+    calls = [(selection, part, options, jobs if part is parts[-1] else ()) for part in parts]
     done = 0
-    for results in spread(make, calls, processes):
+    for results in spread(render_all, calls, processes):
         for one in results:
-            yield written(one, folder)
+            yield write_sheets(one, folder)
             done += one.is_formula
             progress(done)
 
 
-def with_last(jobs: Sequence[Job], folder: str) -> list[Job]:
+def with_last(jobs: Sequence[PrintJob], folder: str) -> list[PrintJob]:
     """The jobs, with what the sheets that lie in the output folder say of themselves."""
     kinds = tuple(form.name for form in forms_about(Subject.FORMULA))
     return [job._replace(version=job.version._replace(last=last_sheets(folder, job.slug, kinds))) for job in jobs]
 
 
-def make(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job]) -> list[Made]:
+def render_all(
+    selection: Selection, jobs: Sequence[PrintJob], options: PrintOptions, posts: Sequence[PrintJob]
+) -> list[Rendered]:
     """Makes the sheets of some formulas of one bakery, in memory."""
-    return list(making(asked, jobs, wish, posts, Press()))
+    return list(renderings(selection, jobs, options, posts, Press()))
 
 
-def making(asked: Asked, jobs: Sequence[Job], wish: Wish, posts: Sequence[Job], press: Press) -> Iterator[Made]:
+def renderings(
+    selection: Selection, jobs: Sequence[PrintJob], options: PrintOptions, posts: Sequence[PrintJob], press: Press
+) -> Iterator[Rendered]:
     """The same, one after another. `posts`: all jobs of this run, for the posted cards to be made too; none, and they are
-    not. `press`: see `making.made`."""
-    changes = Changes(wish.swaps, asked.names, wish.waits)
-    bakery = bakery_of_files(asked, {job.path for job in jobs}, wish.kitchen, changes)
+    not. `press`: see `rendering.render_formula`."""
+    changes = Changes(options.swaps, selection.names, options.waits)
+    bakery = bakery_of_files(selection, {job.path for job in jobs}, options.kitchen, changes)
     not_refused(bakery)
-    kitchen_of(bakery, wish.kitchen, "")
+    kitchen_of(bakery, options.kitchen, "")
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
-    compares = any(form.compares for form in wish.forms(Subject.FORMULA))
+    compares = any(form.compares for form in options.forms(Subject.FORMULA))
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and compares}
-    former = former_overalls(asked, committed)
+    former = former_overalls(selection, committed)
     for job in jobs:
-        reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked))
+        reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, selection))
         formula = formulas.get((job.path, job.block.line))
         if formula is None or has_errors(reports, job.path):
-            yield Made(job.block.name, {}, reports, slug=job.slug, bound=False)
+            yield Rendered(job.block.name, {}, reports, slug=job.slug, bound=False)
             continue
         version = job.version._replace(before=former.get((job.path, fold(job.block.name)), {}))
-        size = wish._replace(order=AS_WRITTEN) if job.own_size else wish
+        size = options._replace(order=AS_WRITTEN) if job.own_size else options
         if size.order != AS_WRITTEN:
             reports = _but_for_its_size(reports)
-        one = made(bakery, formula, size, version, press, asked.root)
+        one = render_formula(bakery, formula, size, version, press, selection.root)
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts:
-        yield from posted(asked, bakery, _baking(asked, bakery, jobs, posts, wish), wish, press)
+        yield from render_posted_cards(
+            selection, bakery, _baking(selection, bakery, jobs, posts, options), options, press
+        )
 
 
 def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
@@ -181,31 +194,35 @@ def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:
     return tuple(one for one in reports if one.name not in OF_SIZE)
 
 
-def _baking(asked: Asked, bakery: Bakery, jobs: Sequence[Job], posts: Sequence[Job], wish: Wish) -> Baking:
+def _baking(
+    selection: Selection, bakery: Bakery, jobs: Sequence[PrintJob], posts: Sequence[PrintJob], options: PrintOptions
+) -> Baking:
     """What is baked of all that this run makes, for the cards at the ovens. The bakery is read again where these jobs are
     only a part of it. A variant is baked where it was asked for by name: else it would stand beside its own formula."""
-    if not any(form.fits(kitchen) for form in wish.forms(Subject.BAKEHOUSE) for kitchen in bakery.kitchens):
+    if not any(form.fits(kitchen) for form in options.forms(Subject.BAKEHOUSE) for kitchen in bakery.kitchens):
         return Baking((), ())
     if {job.path for job in posts} != {job.path for job in jobs}:
         paths = {job.path for job in posts}
-        bakery = bakery_of_files(asked, paths, wish.kitchen, Changes(wish.swaps, asked.names, wish.waits))
+        bakery = bakery_of_files(
+            selection, paths, options.kitchen, Changes(options.swaps, selection.names, options.waits)
+        )
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     works: list[Work] = []
     missing: list[tuple[str, str]] = []
     for job in posts:
-        if job.block.word == "variant" and not asked.names:
+        if job.block.word == "variant" and not selection.names:
             continue
-        reports = [one for one in bakery.diagnostics if concerns(one, job.path, job.block, asked)]
+        reports = [one for one in bakery.diagnostics if concerns(one, job.path, job.block, selection)]
         formula = formulas.get((job.path, job.block.line))
         if formula is None or has_errors(reports, job.path):
             missing.append((job.block.name, job.path))
         else:
-            work = bakery.work(formula, AS_WRITTEN if job.own_size else wish.order, wish.kitchen).value
+            work = bakery.work(formula, AS_WRITTEN if job.own_size else options.order, options.kitchen).value
             works += () if work is None else (work,)
     return Baking(tuple(works), tuple(missing))
 
 
-def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:
+def _parts(jobs: Sequence[PrintJob], processes: int) -> list[Sequence[PrintJob]]:
     """The jobs in parts of neighbours: each process reads the bakery once for a part, not once for a formula."""
     if processes < 2 or len(jobs) < ENOUGH_FOR_TWO:
         return [jobs] if jobs else []
@@ -213,7 +230,7 @@ def _parts(jobs: Sequence[Job], processes: int) -> list[Sequence[Job]]:
     return [jobs[at : at + size] for at in range(0, len(jobs), size)]
 
 
-def written(one: Made, folder: str) -> Built:
+def write_sheets(one: Rendered, folder: str) -> Built:
     """Writes what was made of one formula or kitchen."""
     new: list[str] = []
     same: list[str] = []

@@ -17,11 +17,11 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from manchet import __version__
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.formula.picture import Picture
+from manchet.records import NamedTuple
 
 try:  # hashlib is the way in, but it loads OpenSSL, which takes a fifth of the time of a `check` that changes nothing
     from _blake2 import blake2b
@@ -79,8 +79,8 @@ def open_store(*name: str) -> Store:
     try:
         if os.path.getsize(file) > MOST_BYTES:
             return Store(file, {})
-        with open(file, "rb") as opened:
-            head, _, body = opened.read().partition(b"\n")
+        with open(file, "rb") as stored:
+            head, _, body = stored.read().partition(b"\n")
         if head != digest(compiler(), body).encode():
             return Store(file, {})
         lines = body.decode("utf-8", "surrogatepass").split("\n")

@@ -9,16 +9,18 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Iterator, Mapping, Sequence
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
+from manchet.records import NamedTuple
+from manchet.source.files import rough_text_of
+from manchet.syntax.headings import Block, blocks
 from manchet.syntax.openings import FORMULAS
 from manchet.workspace import cache
 from manchet.workspace.cache import Found, Kept
-from manchet.workspace.headings import Block, blocks
 from manchet.workspace.raw_files import Raw
-from manchet.workspace.selection import Asked, no_such_kitchen
+from manchet.workspace.selection import Selection, no_such_kitchen
 from manchet.workspace.texts import texts
 
 if TYPE_CHECKING:
@@ -34,23 +36,23 @@ class Checked(NamedTuple):
     files: int
 
 
-def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = True) -> Checked:
+def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_cache: bool = True) -> Checked:
     """All reports on what was asked for. `kitchen` names the one to judge by, "" leaves it to the bakery.
 
     Raises `Unknown` where there is no kitchen of that name.
     """
     if kitchen:
-        known = [block.name for file in asked.files for block in file.blocks if block.word == "kitchen"]
+        known = [block.name for file in selection.files for block in file.blocks if block.word == "kitchen"]
         if fold(kitchen) not in map(fold, known):
             raise no_such_kitchen(kitchen, known)
-    files = {file.path: file for file in asked.files}
-    shared = common(asked.files)
+    files = {file.path: file for file in selection.files}
+    shared = common(selection.files)
     lent = {path for path, _ in shared}
-    wanted = asked.paths | lent
+    wanted = selection.paths | lent
     context = cache.digest(*(part for path, block in shared for part in (path, str(block.line), block.text)))
     keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in wanted}
     store = (
-        cache.open_store(asked.root, str(asked.premises.whole), asked.prefix, kitchen)
+        cache.open_store(selection.root, str(selection.premises.whole), selection.prefix, kitchen)
         if use_cache
         else cache.Store("", {})
     )
@@ -64,28 +66,28 @@ def checked(asked: Asked, kitchen: str = "", jobs: int = 1, use_cache: bool = Tr
     reports = (one for each in found.values() for one in each.diagnostics)
     pictures = tuple(picture for each in found.values() for picture in each.pictures)
     diagnostics = (
-        *asked.diagnostics,
-        *(one for one in reports if _is_wanted(one, asked, files)),
-        *_not_shown(pictures, asked, files),
+        *selection.diagnostics,
+        *(one for one in reports if _is_wanted(one, selection, files)),
+        *_not_shown(pictures, selection, files),
     )
-    formulas = len(asked.names) or sum(found[path].formulas for path in asked.paths)
-    return Checked(diagnostics, formulas, len(asked.paths))
+    formulas = len(selection.names) or sum(found[path].formulas for path in selection.paths)
+    return Checked(diagnostics, formulas, len(selection.paths))
 
 
-def checked_with(asked: Asked, kitchen: str, swaps: tuple[str, ...], waits: tuple[str, ...]) -> Checked:
+def check_with_changes(selection: Selection, kitchen: str, swaps: tuple[str, ...], waits: tuple[str, ...]) -> Checked:
     """All reports on what was asked for, after some swaps and with other waits. Nothing of it is kept. Raises `Unknown`."""
     from manchet.formula.pictured import pictures_named
     from manchet.workspace.bakery import Changes
     from manchet.workspace.opening import bakery_of_files, kitchen_of, not_refused
 
-    bakery = bakery_of_files(asked, asked.paths, kitchen, Changes(swaps, asked.names, waits))
+    bakery = bakery_of_files(selection, selection.paths, kitchen, Changes(swaps, selection.names, waits))
     not_refused(bakery)
     kitchen_of(bakery, kitchen, "")
-    files = {file.path: file for file in asked.files}
-    wanted = (one for one in bakery.diagnostics if one.place.path not in files or _is_wanted(one, asked, files))
+    files = {file.path: file for file in selection.files}
+    wanted = (one for one in bakery.diagnostics if one.place.path not in files or _is_wanted(one, selection, files))
     pictures = tuple(picture for formula in bakery.formulas for picture in pictures_named(formula))
-    diagnostics = (*asked.diagnostics, *wanted, *_not_shown(pictures, asked, files))
-    return Checked(diagnostics, len(asked.names) or len(bakery.formulas), len(asked.paths))
+    diagnostics = (*selection.diagnostics, *wanted, *_not_shown(pictures, selection, files))
+    return Checked(diagnostics, len(selection.names) or len(bakery.formulas), len(selection.paths))
 
 
 def _is_kept(store: cache.Store, path: str, key: str) -> bool:
@@ -97,7 +99,7 @@ def common(files: Sequence[Raw]) -> tuple[tuple[str, Block], ...]:
     claims: dict[str, int] = {}
     for file in files:
         for top in file.blocks:
-            for block in top.with_variants():
+            for block in top.with_variants() if top.word in FORMULAS else ():
                 claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
     return tuple(
         (file.path, block)
@@ -147,24 +149,24 @@ def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], ki
     }
 
 
-def _not_shown(pictures: Sequence[Picture], asked: Asked, files: Mapping[str, Raw]) -> tuple[Diagnostic, ...]:
+def _not_shown(pictures: Sequence[Picture], selection: Selection, files: Mapping[str, Raw]) -> tuple[Diagnostic, ...]:
     """The reports on those of the pictures that stand in what was asked for; and what they need is not loaded for none."""
-    wanted = [picture for picture in pictures if _is_asked(picture.place, asked, files)]
+    wanted = [picture for picture in pictures if _is_asked(picture.place, selection, files)]
     if not wanted:
         return ()
     from manchet.workspace.pictures import not_shown
 
-    return not_shown(wanted, asked.root)
+    return not_shown(wanted, selection.root)
 
 
 def _formulas(data: bytes) -> int:
-    return sum(len(block.with_variants()) for block in blocks(data) if block.word in FORMULAS)
+    return sum(len(block.with_variants()) for block in blocks(rough_text_of(data)) if block.word in FORMULAS)
 
 
-def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -> bool:
+def _is_wanted(diagnostic: Diagnostic, selection: Selection, files: Mapping[str, Raw]) -> bool:
     """Whether a report belongs to what was asked for: it is in a file or formula asked about, or it is an error in
     something that they draw on."""
-    if _is_asked(diagnostic.place, asked, files):
+    if _is_asked(diagnostic.place, selection, files):
         return True
     block = _block_at(files[diagnostic.place.path].blocks, diagnostic.place.line)
     return (
@@ -174,21 +176,21 @@ def _is_wanted(diagnostic: Diagnostic, asked: Asked, files: Mapping[str, Raw]) -
     )
 
 
-def _is_asked(place: Place, asked: Asked, files: Mapping[str, Raw]) -> bool:
+def _is_asked(place: Place, selection: Selection, files: Mapping[str, Raw]) -> bool:
     """Whether it stands in a file or a formula that was asked about."""
-    if place.path not in asked.paths or not asked.names:
-        return place.path in asked.paths
+    if place.path not in selection.paths or not selection.names:
+        return place.path in selection.paths
     block = _block_at(files[place.path].blocks, place.line)
-    return block is not None and _names_one(asked, block, place.line)
+    return block is not None and _names_one(selection, block, place.line)
 
 
 BETWEEN_NEIGHBOURS = frozenset({"two-blocks-one-name", "larder-name-twice"})
 """Reports that two other files clash: they are told of when one of those is asked about, or the whole folder."""
 
 
-def _names_one(asked: Asked, block: Block, line: int) -> bool:
+def _names_one(selection: Selection, block: Block, line: int) -> bool:
     """Whether a line belongs to a formula (or variant) that was asked for by name."""
-    return any(fold(one.name) in asked.names and one.holds(line) for one in block.with_variants())
+    return any(fold(one.name) in selection.names and one.holds(line) for one in block.with_variants())
 
 
 def _block_at(found: Sequence[Block], line: int) -> Block | None:

@@ -8,27 +8,27 @@ from fractions import Fraction
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.opening import bakery_of_files
 from manchet.workspace.raw_files import Raw
-from manchet.workspace.selection import Asked
+from manchet.workspace.selection import Selection
 from manchet.workspace.versions import git, in_checkout
 
 Overall = Mapping[str, Fraction]
 """Grams per gram of all flour, by the folded name of the line."""
 
 
-def former_overalls(asked: Asked, edited: Mapping[str, bool]) -> Mapping[tuple[str, str], Overall]:
+def former_overalls(selection: Selection, edited: Mapping[str, bool]) -> Mapping[tuple[str, str], Overall]:
     """By path and folded name of the formula, the overall formula of the version before.
 
     `edited` has the paths to look at. For one that was edited since its last commit that commit is the version before;
     else it is the commit before that. Nothing without git, for a new file, or where the old text was no formula.
     """
-    if not edited or not in_checkout(asked.root):
+    if not edited or not in_checkout(selection.root):
         return {}
-    texts = _texts(asked.root, {path.removeprefix(asked.prefix): was for path, was in edited.items()})
-    old = {asked.prefix + inside: text.encode() for inside, text in texts.items()}
+    texts = _texts(selection.root, {path.removeprefix(selection.prefix): was for path, was in edited.items()})
+    old = {selection.prefix + inside: text.encode() for inside, text in texts.items()}
     if not old:
         return {}
-    files = tuple(Raw(file.path, old[file.path]) if file.path in old else file for file in asked.files)
-    then = bakery_of_files(asked._replace(files=files), old)
+    files = tuple(Raw(file.path, old[file.path]) if file.path in old else file for file in selection.files)
+    then = bakery_of_files(selection._replace(files=files), old)
     return {
         (formula.place.path, fold(formula.name)): {fold(line.name): line.share for line in formula.overall}
         for formula in then.formulas

@@ -17,11 +17,12 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
-from manchet.workspace.headings import holds_larder_or_kitchen
+from manchet.records import NamedTuple
+from manchet.source.files import rough_text_of
+from manchet.syntax.headings import holds_house
 from manchet.workspace.trouble import Unknown, reason
 
 SUFFIX = ".bake"
@@ -99,7 +100,7 @@ def _upwards(folder: str) -> Iterator[str]:
 
 
 def _is_house(folder: str) -> bool:
-    return any(holds_larder_or_kitchen(_beginning(entry.path)) for entry in _bake_files(folder))
+    return any(holds_house(rough_text_of(_beginning(entry.path))) for entry in _bake_files(folder))
 
 
 def _is_ours(folder: str) -> bool:

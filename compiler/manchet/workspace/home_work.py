@@ -14,22 +14,22 @@ from manchet.formula.model import Formula
 from manchet.sheets.form import HomeWork
 from manchet.sheets.page.house import House
 from manchet.workspace.bakery import Bakery
-from manchet.workspace.print_options import Wish
+from manchet.workspace.print_options import PrintOptions
 
 
-def home_work(bakery: Bakery, formula: Formula, wish: Wish, house: House) -> Outcome[HomeWork | None]:
+def home_work(bakery: Bakery, formula: Formula, options: PrintOptions, house: House) -> Outcome[HomeWork | None]:
     """None, with the reason, where the size asked for cannot be made.
 
     What is asked for with options is made; with none, what fits one oven at home. It is a work of its own, in a kitchen
     of its own: no mixer, one scale, and no more kept for the pot than the next build takes.
     """
-    order = wish.order
-    written = bakery.work(formula, AS_WRITTEN, wish.kitchen).value
+    order = options.order
+    written = bakery.work(formula, AS_WRITTEN, options.kitchen).value
     if written is not None:
         order = order_at_home(written.batch) if order == AS_WRITTEN else order
-        less = bakery.work(formula, order, wish.kitchen).value
+        less = bakery.work(formula, order, options.kitchen).value
         formula = seed_at_home(formula) if less is not None and less.batch.flour < written.batch.flour else formula
-    kitchen = kitchen_at_home(bakery.kitchen_for(formula.place.path, wish.kitchen), house.words)
+    kitchen = kitchen_at_home(bakery.kitchen_for(formula.place.path, options.kitchen), house.words)
     made = work_of(formula, order, kitchen, bakery.larder)
     if made.value is None:
         return Outcome(None, made.diagnostics)

@@ -7,8 +7,9 @@ from what is known to be harmless; anything else in it is refused, not dropped i
 from __future__ import annotations
 
 import re
-from typing import NamedTuple
 from xml.parsers import expat
+
+from manchet.records import NamedTuple
 
 MOST_BYTES = 2_000_000
 MOST_ELEMENTS = 5_000

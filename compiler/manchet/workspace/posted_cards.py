@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from manchet.batch.work import Work
 from manchet.kitchen.model import Kitchen
+from manchet.records import NamedTuple
 from manchet.sheets.form import Bakehouse, PageSetup, Subject
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.opening import kitchen_of
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import Wish
-from manchet.workspace.rendering import Made, Version, house_of, in_formats, issue_of
-from manchet.workspace.selection import Asked
+from manchet.workspace.print_options import PrintOptions
+from manchet.workspace.rendering import Rendered, Version, house_of, in_formats, issue_of
+from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import slugs
 from manchet.workspace.unprintable import unprintable
 from manchet.workspace.versions import versions
@@ -27,31 +27,33 @@ class Baking(NamedTuple):
     missing: tuple[tuple[str, str], ...]
 
 
-def posted(asked: Asked, bakery: Bakery, baking: Baking, wish: Wish, press: Press) -> Iterator[Made]:
+def render_posted_cards(
+    selection: Selection, bakery: Bakery, baking: Baking, options: PrintOptions, press: Press
+) -> Iterator[Rendered]:
     """The cards of each kitchen that the bakery has; of a plain one where it has none."""
-    data = {file.path: file.data for file in asked.files}
-    kitchens = [kitchen_of(bakery, wish.kitchen, "")] if wish.kitchen or not bakery.kitchens else bakery.kitchens
+    data = {file.path: file.data for file in selection.files}
+    kitchens = [kitchen_of(bakery, options.kitchen, "")] if options.kitchen or not bakery.kitchens else bakery.kitchens
     slug_of = slugs(kitchen.name for kitchen in kitchens)
-    known = versions(asked.root, asked.prefix, {kitchen.place.path for kitchen in kitchens if kitchen.place})
+    known = versions(selection.root, selection.prefix, {kitchen.place.path for kitchen in kitchens if kitchen.place})
     for kitchen in kitchens:
         path = kitchen.place.path if kitchen.place else ""
         commit, edited = known.get(path, ("", False))
-        version = Version(path.removeprefix(asked.prefix), cache.digest(data.get(path, b""))[:8], commit, edited)
+        version = Version(path.removeprefix(selection.prefix), cache.digest(data.get(path, b""))[:8], commit, edited)
         own = Baking(
             tuple(work for work in baking.works if work.kitchen == kitchen),
-            tuple(one for one in baking.missing if kitchen_of(bakery, wish.kitchen, one[1]) == kitchen),
+            tuple(one for one in baking.missing if kitchen_of(bakery, options.kitchen, one[1]) == kitchen),
         )
-        made = _cards(kitchen, own, wish, version, press)
+        made = _cards(kitchen, own, options, version, press)
         if made.files or made.lacking:
             yield made._replace(slug=slug_of[kitchen.name] if kitchen.name else "kitchen")
 
 
-def _cards(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version, press: Press) -> Made:
-    page = PageSetup(issue_of(wish, version), house_of(kitchen, wish))
+def _cards(kitchen: Kitchen, baking: Baking, options: PrintOptions, version: Version, press: Press) -> Rendered:
+    page = PageSetup(issue_of(options, version), house_of(kitchen, options))
     bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing))
     rendered = (
-        *(form.render(kitchen, page) for form in wish.forms(Subject.KITCHEN) if form.fits(kitchen)),
-        *(form.render(bakehouse, page) for form in wish.forms(Subject.BAKEHOUSE) if form.fits(kitchen)),
+        *(form.render(kitchen, page) for form in options.forms(Subject.KITCHEN) if form.fits(kitchen)),
+        *(form.render(bakehouse, page) for form in options.forms(Subject.BAKEHOUSE) if form.fits(kitchen)),
     )
     views = [outcome.value for outcome in rendered if outcome.value is not None]
     files: dict[str, bytes] = {}
@@ -59,9 +61,9 @@ def _cards(kitchen: Kitchen, baking: Baking, wish: Wish, version: Version, press
     lacking = ""
     for view in views:
         line = kitchen.place.line if kitchen.place else 0
-        printed = in_formats(view, wish.formats, press, (version.file, line, view.form))
+        printed = in_formats(view, options.formats, press, (version.file, line, view.form))
         files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
         lacking = lacking or printed.lacking
         reports += () if kitchen.place is None else unprintable(printed.missing, view, kitchen.place)
     title = views[0].title if views else kitchen.name
-    return Made(title, files, tuple(reports), lacking, is_formula=False)
+    return Rendered(title, files, tuple(reports), lacking, is_formula=False)

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from datetime import datetime
-from typing import NamedTuple
 
 from manchet.batch.order import AS_WRITTEN, Order
+from manchet.records import NamedTuple
 from manchet.sheets.form import Form, Subject
 from manchet.sheets.registry import FORMS, forms_about
 from manchet.timing.when import When
@@ -16,7 +16,7 @@ ON_DEMAND = tuple(form.name for form in FORMS if form.on_demand)
 FORMATS = ("html", "pdf", "json")
 
 
-class Wish(NamedTuple):
+class PrintOptions(NamedTuple):
     """`kinds` are the names of forms, and `formats` some of FORMATS. "" leaves paper, units, degrees and words to the kitchen.
 
     The day and the clock come in, so that the same input gives the same sheet.

@@ -6,9 +6,9 @@ import os
 from functools import cached_property
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.source.files import bytes_of
+from manchet.source.files import bytes_of, rough_text_of
+from manchet.syntax.headings import Block, blocks
 from manchet.workspace.folder import Premises, listing
-from manchet.workspace.headings import Block, blocks
 
 
 class Raw:
@@ -20,7 +20,7 @@ class Raw:
 
     @cached_property
     def blocks(self) -> tuple[Block, ...]:
-        return blocks(self.data)
+        return blocks(rough_text_of(self.data))
 
 
 def raw_files(premises: Premises, prefix: str) -> Outcome[tuple[Raw, ...]]:

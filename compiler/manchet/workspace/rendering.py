@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from typing import Any, NamedTuple
+from typing import Any
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.batch.work import Work
@@ -12,6 +12,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
+from manchet.records import NamedTuple
 from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
@@ -23,7 +24,7 @@ from manchet.source.files import Stamp
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.pictures import pictures_of, stamps_of
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import Wish
+from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.replacing import Last
 from manchet.workspace.unprintable import unprintable
 
@@ -41,7 +42,7 @@ class Version(NamedTuple):
     """What the sheets of this name in the output folder say of themselves, by kind."""
 
 
-class Made(NamedTuple):
+class Rendered(NamedTuple):
     """The files of one formula (or of a kitchen: its posted cards), by their endings (`sheet.html`); the reports; and
     what a PDF would need, or ""."""
 
@@ -65,98 +66,104 @@ class Printed(NamedTuple):
     missing: tuple[str, ...] = ()
 
 
-def made(bakery: Bakery, formula: Formula, wish: Wish, version: Version, press: Press, root: str = "") -> Made:
-    """Everything that was wished for. No file at all where the size asked for cannot be made.
+def render_formula(
+    bakery: Bakery, formula: Formula, options: PrintOptions, version: Version, press: Press, root: str = ""
+) -> Rendered:
+    """Every page of it that is to be printed. No file at all where the size asked for cannot be made.
 
     A page that `press` has printed as it is now has its PDF already, and none is made.
     """
-    asked = bakery.work(formula, wish.order, wish.kitchen)
-    if asked.value is None:
-        return Made(formula.name, {}, asked.diagnostics)
-    work = asked.value
-    shows = stamps_of(formula, root) if _shows_pictures(wish) else {}
-    pictures, reports = _pictures(formula, wish, root)
-    house, issue = house_of(work.kitchen, wish), issue_of(wish, version)
-    page = PageSetup(issue, house, pictures, wish.when, version.before, wish.benches, wish.blanks)
+    sized = bakery.work(formula, options.order, options.kitchen)
+    if sized.value is None:
+        return Rendered(formula.name, {}, sized.diagnostics)
+    work = sized.value
+    shows = stamps_of(formula, root) if _shows_pictures(options) else {}
+    pictures, reports = _pictures(formula, options, root)
+    house, issue = house_of(work.kitchen, options), issue_of(options, version)
+    page = PageSetup(issue, house, pictures, options.when, version.before, options.benches, options.blanks)
     rendered = (
-        *_rendered(work, wish.forms(Subject.FORMULA), page._replace(issue=_timed(work, wish, issue)), version),
-        *_at_home(bakery, formula, wish, page, version),
+        *_render_forms(
+            work, options.forms(Subject.FORMULA), page._replace(issue=_timed(work, options, issue)), version
+        ),
+        *_at_home(bakery, formula, options, page, version),
     )
     reports = (*reports, *(report for outcome in rendered for report in outcome.diagnostics))
-    reports = (*reports, *_of_this_size(work, wish))
+    reports = (*reports, *_of_this_size(work, options))
     files: dict[str, bytes] = {}
     lacking = ""
     for view in (outcome.value for outcome in rendered):
         if view is not None:
-            printed = in_formats(view, wish.formats, press, (formula.place.path, formula.place.line, view.form))
+            printed = in_formats(view, options.formats, press, (formula.place.path, formula.place.line, view.form))
             files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
             lacking = lacking or printed.lacking
             reports = (*reports, *unprintable(printed.missing, view, formula.place))
-    return Made(formula.name, files, (*asked.diagnostics, *reports), lacking, shows=shows)
+    return Rendered(formula.name, files, (*sized.diagnostics, *reports), lacking, shows=shows)
 
 
-def _rendered(what: Any, forms: Sequence[Form], page: PageSetup, version: Version) -> tuple[Outcome[View | None], ...]:
+def _render_forms(
+    what: Any, forms: Sequence[Form], page: PageSetup, version: Version
+) -> tuple[Outcome[View | None], ...]:
     return tuple(form.render(what, page._replace(issue=_replacing(page.issue, version, form.name))) for form in forms)
 
 
 def _at_home(
-    bakery: Bakery, formula: Formula, wish: Wish, page: PageSetup, version: Version
+    bakery: Bakery, formula: Formula, options: PrintOptions, page: PageSetup, version: Version
 ) -> tuple[Outcome[View | None], ...]:
     """The forms that are about a work of their own; none, with the reason, where the size asked for cannot be made."""
-    forms = wish.forms(Subject.HOME)
+    forms = options.forms(Subject.HOME)
     if not forms:
         return ()
     from manchet.workspace.home_work import home_work
 
-    home = home_work(bakery, formula, wish, page.house)
+    home = home_work(bakery, formula, options, page.house)
     if home.value is None:
         return (Outcome(None, home.diagnostics),)
-    return (Outcome(None, home.diagnostics), *_rendered(home.value, forms, page, version))
+    return (Outcome(None, home.diagnostics), *_render_forms(home.value, forms, page, version))
 
 
-def _timed(work: Work, wish: Wish, issue: Issue) -> Issue:
+def _timed(work: Work, options: PrintOptions, issue: Issue) -> Issue:
     """With the day and the hour that the bread is out of the oven, where it is known what the timing counts from."""
-    if wish.when is None:
+    if options.when is None:
         return issue
     from manchet.timing.card.card import card_of
 
-    card = card_of(work, wish.when)
-    return issue._replace(date=wish.day_of(card.ready), out_at=wish.clock_of(card.out_of_oven))
+    card = card_of(work, options.when)
+    return issue._replace(date=options.day_of(card.ready), out_at=options.clock_of(card.out_of_oven))
 
 
-def _of_this_size(work: Work, wish: Wish) -> tuple[Diagnostic, ...]:
+def _of_this_size(work: Work, options: PrintOptions) -> tuple[Diagnostic, ...]:
     """What an amount that was asked for wants of mixer, oven and tins. The file's own amount was judged with the file."""
-    if wish.order == AS_WRITTEN or not wish.forms(Subject.FORMULA):
+    if options.order == AS_WRITTEN or not options.forms(Subject.FORMULA):
         return ()
     from manchet.checks.registry import check_size
 
     return check_size(work)
 
 
-def _pictures(formula: Formula, wish: Wish, root: str) -> Outcome[Pictures]:
+def _pictures(formula: Formula, options: PrintOptions, root: str) -> Outcome[Pictures]:
     """The baker's own, where a form that shows them is wanted."""
-    if not wish.pictures:
+    if not options.pictures:
         return Outcome(None)
-    if not _shows_pictures(wish):
+    if not _shows_pictures(options):
         return Outcome({})
     return Outcome(*pictures_of(formula, root))
 
 
-def _shows_pictures(wish: Wish) -> bool:
-    return wish.pictures and any(form.illustrated for form in FORMS if form.name in wish.kinds)
+def _shows_pictures(options: PrintOptions) -> bool:
+    return options.pictures and any(form.illustrated for form in FORMS if form.name in options.kinds)
 
 
-def house_of(kitchen: Kitchen, wish: Wish) -> House:
+def house_of(kitchen: Kitchen, options: PrintOptions) -> House:
     """How this house prints: as asked for, else as the kitchen says (or writes its temperatures), else A4, metric, Celsius,
     British."""
-    words = wish.words or kitchen.words or "British"
-    degrees, lengths = wish.degrees or kitchen.degrees or "C", kitchen.lengths or "mm"
-    return House(wish.paper or "A4", wish.units or "metric", degrees, words, lengths)
+    words = options.words or kitchen.words or "British"
+    degrees, lengths = options.degrees or kitchen.degrees or "C", kitchen.lengths or "mm"
+    return House(options.paper or "A4", options.units or "metric", degrees, words, lengths)
 
 
-def issue_of(wish: Wish, version: Version) -> Issue:
+def issue_of(options: PrintOptions, version: Version) -> Issue:
     """What a page says of itself: its day, and which state of its file it is of."""
-    return Issue(wish.today, version.file, _state(version), version.digest, edited=version.edited)
+    return Issue(options.today, version.file, _state(version), version.digest, edited=version.edited)
 
 
 def _state(version: Version) -> str:

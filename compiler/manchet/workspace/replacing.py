@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import os
 from collections.abc import Mapping
-from typing import NamedTuple
+
+from manchet.records import NamedTuple
 
 LONGEST = 40
 """Letters of a printed day; a file that says more was not written here."""

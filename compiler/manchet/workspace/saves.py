@@ -17,8 +17,9 @@ import threading
 import time
 from collections.abc import Callable, Mapping
 from hashlib import blake2b
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING
 
+from manchet.records import NamedTuple
 from manchet.source.files import Stamp, bytes_of, stamp_of
 from manchet.workspace.folder import SUFFIX, Premises, listing
 from manchet.workspace.trouble import Trouble
@@ -40,7 +41,7 @@ WITHOUT_EVENTS = frozenset({"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "drvfs
 """Kinds of mount from which changes made elsewhere send no event; and every kind of `fuse`."""
 
 
-class Changes(NamedTuple):
+class SavedFiles(NamedTuple):
     """Paths inside the watched folder, each in order, of formulas and of pictures. `gone` were there before and are not any more."""
 
     changed: tuple[str, ...]
@@ -98,7 +99,7 @@ class Watch:
     def stopped(self) -> bool:
         return self._stopped
 
-    def wait(self) -> Changes | None:
+    def wait(self) -> SavedFiles | None:
         """The next changes; None once stopped."""
         while not self._stopped:
             rang = self._bell.wait(POLL if self.polling or self._identity is None else RESCAN)
@@ -115,7 +116,7 @@ class Watch:
 
     # ---- looking ----------------------------------------------------------------------------------
 
-    def _compare(self) -> Changes:
+    def _compare(self) -> SavedFiles:
         named, self._named = self._named, set()
         now = self._look(named)
         if self._files.keys() - now.keys():
@@ -126,7 +127,7 @@ class Watch:
                 now = self._look(named)
         before, self._files = self._files, now
         changed = [path for path, seen in now.items() if path not in before or _differ(before[path], seen)]
-        return Changes(tuple(sorted(changed)), tuple(sorted(before.keys() - now.keys())))
+        return SavedFiles(tuple(sorted(changed)), tuple(sorted(before.keys() - now.keys())))
 
     def _look(self, named: set[str]) -> dict[str, _Seen]:
         """What is there. A file with the same size, date and number is not read again, unless an event named it."""
@@ -207,7 +208,7 @@ def _observer(
     # Our own reading sends events too; to react to them would be to run for ever.
     readings = ("opened", "closed_no_write")
 
-    class Ear(FileSystemEventHandler):
+    class _Listener(FileSystemEventHandler):
         def on_any_event(self, event: FileSystemEvent) -> None:
             paths = [os.fsdecode(path) for path in (event.src_path, event.dest_path) if path]
             # A folder that is "modified" only repeats that something in it was, which is said by itself.
@@ -220,7 +221,7 @@ def _observer(
     # A thread that is stopped while it starts remarks on it; a handler of its own keeps that off the terminal.
     logging.getLogger("watchdog").addHandler(logging.NullHandler())
     observer = Observer()
-    observer.schedule(Ear(), premises.root, recursive=premises.whole)
+    observer.schedule(_Listener(), premises.root, recursive=premises.whole)
     observer.start()
     return observer
 

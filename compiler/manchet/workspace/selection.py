@@ -7,17 +7,17 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Sequence
-from typing import NamedTuple
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.records import NamedTuple
 from manchet.syntax.openings import FORMULAS
 from manchet.workspace.folder import SUFFIX, Premises, premises_of
 from manchet.workspace.raw_files import Raw, raw_files
 from manchet.workspace.trouble import Unknown
 
 
-class Asked(NamedTuple):
+class Selection(NamedTuple):
     """One bakery, and what of it is wanted.
 
     `files` is all of it, for a formula draws on larder, kitchens and shared stages wherever they stand. `paths` are
@@ -37,7 +37,7 @@ class Asked(NamedTuple):
         return self.premises.root
 
 
-def asked_for(words: Sequence[str]) -> tuple[Asked, ...]:
+def selections(words: Sequence[str]) -> tuple[Selection, ...]:
     """What `words` ask for, one bakery at a time. No words ask for this folder. Raises `Unknown`."""
     bakeries: dict[Premises, tuple[set[str], list[str]]] = {}
     for word in words or ["."]:
@@ -66,7 +66,7 @@ def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
     return Unknown(f"there is no kitchen called {name}", f"near: {near}" if near else here)
 
 
-def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> Asked:
+def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> Selection:
     root = premises.root
     prefix = _prefix(root)
     files, diagnostics = raw_files(premises, prefix)
@@ -85,7 +85,7 @@ def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> As
         # A folder and a name together: everything in the folder, and the one.
         wanted |= {key for key, (_, path) in known.items() if any(_inside(real[path], asked) for asked in places)}
     said = tuple(one for one in diagnostics if not places or any(_inside(_at(root, prefix, one), p) for p in places))
-    return Asked(premises, prefix, files, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
+    return Selection(premises, prefix, files, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
 
 
 def _at(root: str, prefix: str, diagnostic: Diagnostic) -> str:
