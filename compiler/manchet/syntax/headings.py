@@ -19,7 +19,7 @@ from manchet.syntax.tokens import pieces
 
 _COLUMN_0 = re.compile(r"^[^\s#].*", re.MULTILINE)
 _VARIANT = re.compile(r"^  (variant\b.*)", re.MULTILINE | re.IGNORECASE)
-_NOT_PLAIN = re.compile(r"^(?:  )*(?: (?=[^\s#])|[^\S \n]|  (?=  +variant\b))", re.MULTILINE | re.IGNORECASE)
+_NOT_PLAIN = re.compile(r"^(?:(?:  )* (?=[^\s#])| *[^\S \n]| {3,}variant\b)", re.MULTILINE | re.IGNORECASE)
 """An odd number of spaces, another sort of space, or a variant that stands too deep."""
 _INDENTED_FIRST = re.compile(r"(?:[ ]*(?:#.*)?\n)*[ ]+[^\s#]")
 _PLAIN_HEADING = re.compile(r"([A-Za-z]+)((?: (?:[\w!$-+\--~]|(?<! ),)+)+) *")
@@ -30,7 +30,8 @@ _HOUSE = re.compile("|".join(sorted(HOUSE)), re.IGNORECASE)
 class Heading(NamedTuple):
     """`word` opens the line: `formula`, `larder`, a stage's word; "" where no such word does.
 
-    `name` is that of a formula, preparation, larder or kitchen, and "" if it has none. `line` counts from 1.
+    `name` is that of a formula, preparation, larder or kitchen, or of what was probably meant to be one; else "". `line`
+    counts from 1.
     """
 
     word: str
@@ -113,25 +114,26 @@ def headings(text: str) -> tuple[Heading, ...]:
     for at, match in enumerate(matches):
         line += text.count("\n", counted, match.start())
         counted = match.start()
-        word, name = _read_heading(match[0])
+        word, head = _read_heading(match[0])
         end = matches[at + 1].start() if at + 1 < len(matches) else len(text)
-        variants = tuple(_variants_in(text, match.start(), end, line)) if word == "formula" and name else ()
-        found.append(Heading(word, name, line, variants))
+        is_formula = head is not None and head.word == "formula"
+        variants = tuple(_variants_in(text, match.start(), end, line)) if is_formula else ()
+        found.append(Heading(word, head.name.text if head is not None else "", line, variants))
     return tuple(found)
 
 
 def headings_of(entries: Iterable[Entry]) -> tuple[Heading, ...]:
     """The headings of a file's tree."""
-    found = []
-    for entry in entries:
-        node = entry.node
-        if isinstance(node, nodes.BlockHead):
-            under = ((child.line.number, child.node) for child in entry.children) if node.word == "formula" else ()
-            variants = tuple((one.name.text, line) for line, one in under if isinstance(one, nodes.VariantHead))
-            found.append(Heading(node.word, node.name.text, entry.line.number, variants))
-        else:
-            found.append(Heading(_word(entry.line.body), "", entry.line.number))
-    return tuple(found)
+    return tuple(map(_heading_of, map(block_meant, entries)))
+
+
+def _heading_of(entry: Entry) -> Heading:
+    node, line = entry.node, entry.line
+    if not isinstance(node, nodes.BlockHead):
+        return Heading(_word(line.body), "", line.number)
+    under = ((child.line.number, child.node) for child in entry.children) if node.word == "formula" else ()
+    variants = tuple((one.name.text, number) for number, one in under if isinstance(one, nodes.VariantHead))
+    return Heading(_word(line.body), node.name.text, line.number, variants)
 
 
 def block_meant(entry: Entry) -> Entry:
@@ -154,15 +156,17 @@ def name_of(entry: Entry) -> str:
     return node.name.text
 
 
-def _read_heading(raw: str) -> tuple[str, str]:
-    """The word and the name of a line in column 0."""
+def _read_heading(raw: str) -> tuple[str, nodes.BlockHead | None]:
+    """The word of a line in column 0, and the block that it begins."""
     plain = _PLAIN_HEADING.fullmatch(raw)
-    if plain is not None and plain[1].lower() in BLOCKS:
-        return plain[1].lower(), plain[2][1:]
+    if plain is not None and (word := plain[1].lower()) in BLOCKS:
+        return word, nodes.BlockHead(word, nodes.Word(plain[2][1:], 0, 0))
     line = line_of("", 1, raw)
     word = _word(line.body)
-    node = _node(line, "top") if word in BLOCKS else None
-    return word, node.name.text if isinstance(node, nodes.BlockHead) else ""
+    if word and word not in BLOCKS:
+        return word, None
+    node = block_meant(Entry(line, _node(line, "top"))).node
+    return word, node if isinstance(node, nodes.BlockHead) else None
 
 
 def _variants_in(text: str, start: int, end: int, line: int) -> Iterator[tuple[str, int]]:
@@ -170,10 +174,9 @@ def _variants_in(text: str, start: int, end: int, line: int) -> Iterator[tuple[s
         line += text.count("\n", start, match.start())
         start = match.start()
         plain = _PLAIN_HEADING.fullmatch(match[1])
-        node = None if plain else _node(line_of("", 1, match[1]), "formula")
         if plain is not None:
             yield plain[2][1:], line
-        elif isinstance(node, nodes.VariantHead):
+        elif isinstance(node := _node(line_of("", 1, match[1]), "formula"), nodes.VariantHead):
             yield node.name.text, line
 
 
@@ -186,8 +189,13 @@ def _word(body: str) -> str:
     return found[0].words if found is not None else ""
 
 
-def _node(line: Line, context: str) -> nodes.Node | nodes.Unread | None:
+def _node(line: Line, context: str) -> nodes.Node | nodes.Unread:
     from manchet.syntax.line import read_line  # the parser's tables, which a plain heading has no need of
 
-    found: nodes.Node | nodes.Unread | None = read_line(line.body, context).node
-    return found
+    found = read_line(line.body, context)
+    if found.trouble is not None:
+        from manchet.syntax.mistakes.recovery import unread_node
+
+        return unread_node(found.trouble)
+    node: nodes.Node | nodes.Unread = found.node
+    return node
