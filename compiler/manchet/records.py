@@ -1,14 +1,16 @@
 """Named tuples that are cheap to define: `from manchet.records import NamedTuple`, and on as with `typing.NamedTuple`.
 
 The standard library writes and compiles a constructor for each class, and evaluates each annotation, at every start of
-the command; of some three hundred classes a `check` makes instances of a third. Here the constructor is compiled when
-the first instance is made, annotations are left as they stand, and all else is shared.
+the command. Here records of equally many fields share one compiled constructor, in which each puts the names of its own,
+annotations are left as they stand, and all else is shared.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import cache
 from operator import itemgetter
+from types import CodeType, FunctionType
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
@@ -48,14 +50,21 @@ else:
             fields = ", ".join(f"{name}={value!r}" for name, value in zip(self._fields, self, strict=True))
             return f"{type(self).__name__}({fields})"
 
-    def _constructor(cls: type[_Record]) -> Any:
+    _SCOPE: dict[str, Any] = {"_tuple": tuple.__new__, "__builtins__": {}}
+
+    @cache
+    def _compiled(number: int) -> CodeType:
+        """The constructor of every record of so many fields, but for their names."""
+        values = "".join(f"_{at}, " for at in range(number))
+        made: FunctionType = eval(f"lambda _cls, {values}: _tuple(_cls, ({values}))", _SCOPE)
+        return made.__code__
+
+    def _constructor(name: str, fields: tuple[str, ...], defaults: tuple[Any, ...]) -> FunctionType:
         """`__new__` for one class, with its fields for arguments: as quick to call as if it stood in the file."""
-        scope: dict[str, Any] = {"_tuple": tuple.__new__, "__builtins__": {}}
-        values = "".join(f"{field}, " for field in cls._fields)
-        made = eval(f"lambda _cls, {values}: _tuple(_cls, ({values}))", scope)
-        made.__defaults__ = tuple(cls._field_defaults.values())
-        made.__name__, made.__qualname__ = "__new__", f"{cls.__qualname__}.__new__"
-        return made
+        code = _compiled(len(fields)).replace(
+            co_varnames=("_cls", *fields), co_name="__new__", co_qualname=f"{name}.__new__"
+        )
+        return FunctionType(code, _SCOPE, None, defaults)
 
     class _Definition(type):
         """Makes a record of a class statement; the class itself is then an ordinary one."""
@@ -66,15 +75,10 @@ else:
             if list(defaults) != list(fields[len(fields) - len(defaults) :]):
                 raise TypeError(f"{name}: a field without a default follows one with a default")
 
-            def first(cls: Any, *values: Any, **named: Any) -> Any:
-                made.__new__ = _constructor(made)
-                return made.__new__(cls, *values, **named)
-
             space |= {field: _tuplegetter(at, "") for at, field in enumerate(fields)}
             space |= {"__slots__": (), "_fields": fields, "_field_defaults": defaults, "__match_args__": fields}
-            space["__new__"] = first
-            made = type(name, tuple(_Record if base is _named_tuple else base for base in bases), space)
-            return made
+            space["__new__"] = _constructor(space["__qualname__"], fields, tuple(defaults.values()))
+            return type(name, tuple(_Record if base is _named_tuple else base for base in bases), space)
 
     _named_tuple = type.__new__(_Definition, "NamedTuple", (), {})
 
