@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 
 from manchet.quantities.numbers import NUMBER, is_too_long, value_of
 from manchet.quantities.units import COMPOUNDS, LONG_FORMS, SPELLINGS, UNITS, steps_between
@@ -31,9 +32,8 @@ _QUANTITY = re.compile(rf"({NUMBER})(?: ?(%|[°º] ?[CcFf]|[A-Za-z]+(?:/[a-z]+)?
 _BARE = re.compile(rf"({NUMBER})(?![^\s,;–-])")
 _DASH = re.compile(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])")
 
-_memo: dict[str, WrittenFigure | None] = {}
-_MEMO_LIMIT = 20_000
-_MEMO_LONGEST = 40
+_REMEMBERED = 20_000
+_LONGEST_REMEMBERED = 40
 
 
 class _Part(NamedTuple):
@@ -48,16 +48,14 @@ def figure_at(body: str, start: int) -> WrittenFigure | None:
 
     Linear in the length of the figure. A bare number with leading zeros is still a number (`007`).
     """
-    rest = body[start : start + _MEMO_LONGEST + 1]
-    if len(rest) > _MEMO_LONGEST:
-        return _read(body, start)
-    try:
-        return _memo[rest]
-    except KeyError:
-        if len(_memo) >= _MEMO_LIMIT:
-            _memo.clear()
-        figure = _memo[rest] = _read(rest, 0)
-        return figure
+    rest = body[start : start + _LONGEST_REMEMBERED + 1]
+    return _read(body, start) if len(rest) > _LONGEST_REMEMBERED else _read_short(rest)
+
+
+@lru_cache(maxsize=_REMEMBERED)
+def _read_short(text: str) -> WrittenFigure | None:
+    """The same few figures stand on most lines of a bakery."""
+    return _read(text, 0)
 
 
 def _read(body: str, start: int) -> WrittenFigure | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Any
 
 from manchet.quantities.units import UNITS
@@ -58,22 +59,18 @@ class Read(NamedTuple):
     trouble: LineTrouble | None = None
 
 
-_memo: dict[tuple[str, str], Read] = {}
-_MEMO_LIMIT = 50_000
-_MEMO_LONGEST = 200
+_REMEMBERED = 50_000
+_LONGEST_REMEMBERED = 200
 
 
 def read_line(body: str, context: str) -> Read:
     """A line, read. Equal lines in equal contexts share one reading."""
-    key = (context, body)
-    found = _memo.get(key)
-    if found is None:
-        found = _read(body, context)
-        if len(body) <= _MEMO_LONGEST:
-            if len(_memo) >= _MEMO_LIMIT:
-                _memo.clear()
-            _memo[key] = found
-    return found
+    return _read(body, context) if len(body) > _LONGEST_REMEMBERED else _read_short(body, context)
+
+
+@lru_cache(maxsize=_REMEMBERED)
+def _read_short(body: str, context: str) -> Read:
+    return _read(body, context)
 
 
 def _read(written: str, context: str) -> Read:
