@@ -8,7 +8,7 @@ from manchet.formula.model import Formula, Stage, Step
 from manchet.records import NamedTuple
 
 
-class At(NamedTuple):
+class CautionPlace(NamedTuple):
     """A step of a formula, or a stage of it as a whole."""
 
     stage: str = ""
@@ -22,13 +22,13 @@ class At(NamedTuple):
 class Done(NamedTuple):
     """A step, and where it stands."""
 
-    at: At
+    at: CautionPlace
     step: Step
 
 
 def done_in(stage: Stage, formula: Formula) -> tuple[Done, ...]:
     """The steps of a stage; of the dough, those of all that it is divided into too."""
-    own = tuple(Done(At(stage.key, n), step) for n, step in enumerate(stage.steps))
+    own = tuple(Done(CautionPlace(stage.key, n), step) for n, step in enumerate(stage.steps))
     if stage is not formula.dough:
         return own
     return own + tuple(done for number in range(len(formula.branches)) for done in _of_branch(formula, number))
@@ -36,7 +36,7 @@ def done_in(stage: Stage, formula: Formula) -> tuple[Done, ...]:
 
 def ways_done(formula: Formula) -> Iterator[tuple[Done, ...]]:
     """What is done to each bread, from the first mix of its dough to the end, as `Formula.ways` has it."""
-    own = tuple(Done(At(formula.dough.key, n), step) for n, step in enumerate(formula.dough.steps))
+    own = tuple(Done(CautionPlace(formula.dough.key, n), step) for n, step in enumerate(formula.dough.steps))
     parted = [number for number, branch in enumerate(formula.branches) if branch.noun]
     for number in parted:
         yield own + _of_branch(formula, number)
@@ -46,4 +46,4 @@ def ways_done(formula: Formula) -> Iterator[tuple[Done, ...]]:
 
 def _of_branch(formula: Formula, number: int) -> tuple[Done, ...]:
     key, steps = formula.dough.key, formula.branches[number].steps
-    return tuple(Done(At(key, n, number), step) for n, step in enumerate(steps))
+    return tuple(Done(CautionPlace(key, n, number), step) for n, step in enumerate(steps))

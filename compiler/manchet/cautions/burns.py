@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import At, done_in
+from manchet.cautions.at import CautionPlace, done_in
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.contents import class_share, reached, weight
+from manchet.cautions.contents import class_share, degrees_reached, weight
 from manchet.figures.water.mix_temperature import mix_temperature
 from manchet.formula.model import Stage
 from manchet.syntax.vocabulary import HOLDS_WATER
@@ -31,7 +31,7 @@ def burns_met(work: Work, stage: Stage) -> Iterator[Caution]:
             yield caution("kettle-burns", at)
         if step.verb == "bake" and step.lid:
             yield caution("hot-lid", at)
-        if sugary and (reached(step) or 0) >= 110:
+        if sugary and (degrees_reached(step) or 0) >= 110:
             yield caution("hot-sugar", at)
 
 
@@ -41,10 +41,10 @@ def hands_in_the_mixer(stage: Stage) -> Iterator[Caution]:
         said = " ".join((step.how, step.until, step.why, *step.notes)).casefold()
         by_machine = step.verb == "mix" and "by hand" not in step.manner
         if by_machine and any(w in said for w in ("scrape", "reach in", "feel")):
-            yield caution("stop-the-mixer", At(stage.key, number))
+            yield caution("stop-the-mixer", CautionPlace(stage.key, number))
 
 
-def _where_poured(stage: Stage, held: set[str]) -> At:
+def _where_poured(stage: Stage, held: set[str]) -> CautionPlace:
     """The step that adds what is hot; its first step, where that stands in the bowl from the start."""
     adds = (n for n, step in enumerate(stage.steps) if any(goes.key in held for goes in step.goes))
-    return At(stage.key, next(adds, 0 if stage.steps else None))
+    return CautionPlace(stage.key, next(adds, 0 if stage.steps else None))

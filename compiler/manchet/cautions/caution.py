@@ -7,11 +7,11 @@ to local codes and licensed practice.
 
 from __future__ import annotations
 
-from manchet.cautions.at import At
+from manchet.cautions.at import CautionPlace
 from manchet.cautions.hazard import Level
 from manchet.records import NamedTuple
 
-HOUSE = At()
+HOUSE = CautionPlace()
 
 
 class Caution(NamedTuple):
@@ -22,7 +22,7 @@ class Caution(NamedTuple):
     """"warning" (boxed) or "note"."""
     of: str
     """"formula", or "house": those stand on one posted card, and the sheet only points to it."""
-    at: At
+    at: CautionPlace
     """The step that causes it, or the stage as a whole; nowhere, for the house."""
     words: str
     limit: str
@@ -37,7 +37,7 @@ DEFERS = "Local codes and licensed practice come first."
 """Printed once with every set of cautions."""
 
 
-def caution(name: str, at: At = HOUSE, level: Level | None = None) -> Caution:
+def caution(name: str, at: CautionPlace = HOUSE, level: Level | None = None) -> Caution:
     """The caution of that name at that step; `level` overrules the data's. Raises `KeyError` on an unknown name."""
     from manchet.cautions.hazards import HAZARDS
 

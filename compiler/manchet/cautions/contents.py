@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
 
-from manchet.cautions.at import At, Done
+from manchet.cautions.at import CautionPlace, Done
 from manchet.formula.model import Stage, Step
 from manchet.larder.ingredient import Ingredient
 
@@ -35,7 +35,7 @@ def longest(step: Step) -> Fraction:
     return step.time.high if step.time.high is not None else step.time.likely
 
 
-def reached(step: Step) -> Fraction | None:
+def degrees_reached(step: Step) -> Fraction | None:
     """Degrees Celsius that the thing itself, or its middle, reaches."""
     return next((r.value.likely for r in step.reaches if r.what in ("temperature", "core")), None)
 
@@ -45,11 +45,11 @@ def around(step: Step) -> Fraction:
     return step.heats[0].celsius.likely if step.heats else ROOM
 
 
-def first_of(done: Sequence[Done], verbs: Iterable[str]) -> At | None:
+def first_of(done: Sequence[Done], verbs: Iterable[str]) -> CautionPlace | None:
     """Where the first step of these verbs stands."""
     return next((at for at, step in done if step.verb in verbs), None)
 
 
-def end_of(stage: Stage) -> At:
+def end_of(stage: Stage) -> CautionPlace:
     """The last step of a stage, after which it is kept; the stage as a whole where it has no steps."""
-    return At(stage.key, len(stage.steps) - 1 if stage.steps else None)
+    return CautionPlace(stage.key, len(stage.steps) - 1 if stage.steps else None)

@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.cautions.at import done_in
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.contents import HOUR, end_of, first_of, ingredients, longest, reached
+from manchet.cautions.contents import HOUR, degrees_reached, end_of, first_of, ingredients, longest
 from manchet.formula.model import Stage
 from manchet.syntax.vocabulary import BOILS, COOKS, COOLS
 
@@ -24,7 +24,7 @@ def cooked_and_kept(work: Work, stage: Stage) -> Iterator[Caution]:
     done = done_in(stage, work.formula)
     heats = [(at, step) for at, step in done if step.verb in COOKS]
     if any(i.class_ == "egg" for i in perishable):
-        tops = [t for t in (reached(step) for _, step in heats) if t is not None]
+        tops = [t for t in (degrees_reached(step) for _, step in heats) if t is not None]
         boils = any(step.verb in BOILS for _, step in heats)
         if heats and not boils and (not tops or max(tops) < 71):
             yield caution("cook-egg-through", heats[-1][0])
@@ -43,7 +43,7 @@ def _slow_cooling(stage: Stage) -> bool:
         if step.verb not in COOLING:
             continue
         taken += longest(step)
-        end = reached(step)
+        end = degrees_reached(step)
         if end is None and step.verb == "chill" and step.heats:
             end = step.heats[0].celsius.likely
         if end is not None and end <= 21 and warm_until is None:

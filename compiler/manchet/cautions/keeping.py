@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import At, ways_done
+from manchet.cautions.at import CautionPlace, ways_done
 from manchet.cautions.caution import Caution, caution
 from manchet.cautions.contents import longest
 from manchet.syntax.vocabulary import COOLS_BREAD, WRAPS
@@ -26,14 +26,14 @@ def rope_in_warm_weather(work: Work) -> Iterator[Caution]:
         yield caution("rope-weather", _where_cooled(work))
 
 
-def _where_cooled(work: Work) -> At:
+def _where_cooled(work: Work) -> CautionPlace:
     """The first step after the bake that cools it; the dough as a whole where none does."""
     for done in ways_done(work.formula):
         baked = max((n for n, (_, step) in enumerate(done) if step.verb == "bake"), default=len(done))
         for at, step in done[baked + 1 :]:
             if step.verb in COOLS_BREAD:
                 return at
-    return At(work.formula.dough.key)
+    return CautionPlace(work.formula.dough.key)
 
 
 def wrapped_warm(work: Work) -> Iterator[Caution]:

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import At, done_in
+from manchet.cautions.at import CautionPlace, done_in
 from manchet.cautions.caution import Caution, caution
 from manchet.cautions.contents import weight
 from manchet.figures.composition.lye import lye_in
@@ -30,8 +30,8 @@ def lye_met(work: Work, stage: Stage) -> Iterator[Caution]:
             yield caution("lye-corrosive", at)
 
 
-def _where_mixed(stage: Stage) -> At:
+def _where_mixed(stage: Stage) -> CautionPlace:
     """The step that adds the lye; the stage as a whole, where it is weighed in with the rest."""
     keys = {p.key for p in stage.portions if lye_in(p.ingredient) and p.held}
     adds = (n for n, step in enumerate(stage.steps) if any(goes.key in keys for goes in step.goes))
-    return At(stage.key, next(adds, None))
+    return CautionPlace(stage.key, next(adds, None))

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import At, done_in
+from manchet.cautions.at import CautionPlace, done_in
 from manchet.cautions.caution import Caution, caution
 from manchet.cautions.contents import HOUR, class_share, end_of, first_of, ingredients, longest, weight
 from manchet.formula.model import Stage
@@ -35,7 +35,7 @@ def plants_under_fat(work: Work, stage: Stage) -> Iterator[Caution]:
         yield caution("plants-in-fat-today", end_of(stage))
 
 
-def _where_kept(stage: Stage, waiting: At | None, packed: At | None) -> At:
+def _where_kept(stage: Stage, waiting: CautionPlace | None, packed: CautionPlace | None) -> CautionPlace:
     return packed or waiting or end_of(stage)
 
 

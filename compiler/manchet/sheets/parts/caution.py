@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from fractions import Fraction
 
-from manchet.cautions.at import At
+from manchet.cautions.at import CautionPlace
 from manchet.cautions.caution import Caution
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts.views import Box, CautionNote
@@ -19,14 +19,14 @@ _BETWEEN = re.compile(r"; |, (?=C )")
 
 def cautions_of_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tuple[CautionNote, ...]:
     """Those that the stage of this key causes as a whole: above what is weighed."""
-    return _at(cautions, At(key), m)
+    return _at(cautions, CautionPlace(key), m)
 
 
 def cautions_at_step(
     cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
 ) -> tuple[CautionNote, ...]:
     """Those that one step causes: `step` of the steps of the stage of this key, or of a branch of `Formula.branches`."""
-    return _at(cautions, At(key, step, branch), m)
+    return _at(cautions, CautionPlace(key, step, branch), m)
 
 
 def cautions_above_step(
@@ -54,7 +54,7 @@ def caution_note(c: Caution, m: Measures) -> CautionNote:
     return CautionNote(c.level, words, limit, missed, boxes, c.source)
 
 
-def _at(cautions: Sequence[Caution], at: At, m: Measures) -> tuple[CautionNote, ...]:
+def _at(cautions: Sequence[Caution], at: CautionPlace, m: Measures) -> tuple[CautionNote, ...]:
     return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at == at)
 
 
