@@ -6,8 +6,9 @@ from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Place
-from manchet.formula.model import Applied, Formula, Portion, Stage, Step
+from manchet.formula.model import Applied, Formula, Portion, Stage, Step, Who
 from manchet.larder.ingredient import Ingredient
+from manchet.syntax.vocabulary import COOLS_BREAD, DIVIDES, IN_POT
 
 
 def breads(formula: Formula) -> tuple[tuple[str, tuple[Step, ...]], ...]:
@@ -56,6 +57,13 @@ def shares_of(stage: Stage, *classes: str) -> Fraction:
     )
 
 
+def boiled_paste(formula: Formula) -> bool:
+    """Whether the whole dough is cooked in the pot before it is divided, as choux is: its starch then holds the water."""
+    steps = formula.dough.steps
+    divided = next((n for n, step in enumerate(steps) if step.verb in DIVIDES), len(steps))
+    return not is_alive(formula.dough, formula) and any(step.verb in IN_POT for step in steps[:divided])
+
+
 def flour_in(stage: Stage) -> Fraction:
     """Flour weighed into a stage as flour, in grams per gram of all flour."""
     return sum((p.share for p in stage.portions if p.is_flour), Fraction(0))
@@ -77,6 +85,21 @@ def is_raw_egg(applied: Applied) -> bool:
     """Egg, or a wash of it, as it goes on."""
     class_ = applied.ingredient.class_ if applied.ingredient is not None else ""
     return class_ == "egg" or "egg wash" in applied.name.casefold()
+
+
+RAISING = frozenset({"yeast", "sweet-dough yeast", "culture", "raising agent"})
+
+
+def raised(formula: Formula) -> bool:
+    """Whether it has yeast, a culture or a raising agent, or draws on a stage that may."""
+    if any(stage.from_nothing or stage.shared for stage in formula.stages):
+        return True
+    return any(ingredient.class_ in RAISING for ingredient in ingredients(formula))
+
+
+def cools_bread(step: Step) -> bool:
+    """Whether baked bread grows cold in it, be it said in the baker's own words: `do "on the rack" 2 h waiting`."""
+    return step.verb in COOLS_BREAD or (step.verb == "do" and step.who is Who.WAITING)
 
 
 def is_alive(stage: Stage, formula: Formula) -> bool:

@@ -324,6 +324,11 @@ class Formula(NamedTuple):
         return NO_KIND if self.preparation else KIND.get(self.kind, NO_KIND)
 
     @property
+    def has_flour(self) -> bool:
+        """Whether a bread's per cents are of flour: in a batter of soaked pulses they are of all that is weighed."""
+        return not self.preparation and any(line.is_flour for line in self.overall)
+
+    @property
     def dough(self) -> Stage:
         """The stage that is divided; of a preparation, its only one."""
         return self.stages[-1]

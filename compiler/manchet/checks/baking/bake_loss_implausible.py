@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
+from manchet.checks.looking import boiled_paste
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -15,6 +16,8 @@ ABOUT = ("bake loss",)
 def check(work: Work) -> Iterator[Diagnostic]:
     loss = work.formula.bake_loss
     least, most = limit("bake-loss-least", work.kind), limit("bake-loss-most", work.kind)
+    if boiled_paste(work.formula):
+        most = limit("bake-loss-most")  # hollow, and mostly dried
     if loss is None or most is None or work.formula.preparation:
         return
     if (least is None or loss >= least) and loss <= most:

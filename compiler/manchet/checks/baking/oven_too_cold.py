@@ -22,7 +22,8 @@ def check(work: Work) -> Iterator[Diagnostic]:
         for step in of_verbs(steps, "bake"):
             if not step.heats or step.time is None or step.time.likely >= slow or step.place in seen:
                 continue
-            heat = max(h.celsius.likely for h in step.heats)
+            ends = [h.celsius for h in step.heats] + ([step.ramp[1]] if step.ramp is not None else [])
+            heat = max(end.likely for end in ends)
             if heat >= least:
                 continue
             seen.add(step.place)

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import place_of_class
+from manchet.checks.looking import boiled_paste, place_of_class
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -18,9 +18,11 @@ def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("water-most", work.kind)
     if most is None or work.formula.preparation:
         return
+    if boiled_paste(work.formula) or not work.formula.has_flour:
+        return
     totals = work.totals
     free = totals.water_in_all - totals.bound_water
-    thirsty = sum((totals.by_class.get(name, Fraction(0)) for name in ("grain", "seed", "bread")), Fraction(1))
+    thirsty = sum((totals.by_class.get(name, Fraction(0)) for name in ("grain", "seed", "bread")), _thirst(work))
     if free <= most * thirsty:
         return
     message = (
@@ -29,3 +31,17 @@ def check(work: Work) -> Iterator[Diagnostic]:
     )
     help = "look at the unit and the decimal point of the liquids"
     yield report(NAME, place_of_class(work.formula, "water", "dairy", "liquid"), message, help)
+
+
+USUAL = Fraction(70, 100)
+"""Water that the thirstiest of common flours takes, of its weight: wholemeal, rye. Our rule."""
+
+
+def _thirst(work: Work) -> Fraction:
+    """How many times as much water the flours take as common ones: 1, and more of lime-cooked maize."""
+    found = Fraction(1)
+    for line in work.formula.overall:
+        takes = line.ingredient.takes_water if line.is_flour and line.ingredient is not None else None
+        if takes is not None and takes.high > USUAL:
+            found += line.share * (takes.high / USUAL - 1)
+    return found

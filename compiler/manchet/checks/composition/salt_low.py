@@ -16,7 +16,7 @@ ABOUT = ()
 def check(work: Work) -> Iterator[Diagnostic]:
     least = limit("salt-least", work.kind)
     salt = work.totals.salt
-    if least is None or not 0 < salt < least:
+    if least is None or not 0 < salt < least or not work.formula.has_flour:
         return
     message = f"salt is {percent(salt)} of the flour in all; a {work.kind} seldom has under {percent(least)}"
     help = 'look at the decimal point and the unit; if it is meant, say `allow salt-low because "…"`'

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import place_of_class
+from manchet.checks.looking import boiled_paste, place_of_class
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -17,7 +17,12 @@ CLASSES = ("fat", "egg", "sweetener", "spice", "malt", "fruit", "nut", "seed", "
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    if work.formula.preparation or work.bread.as_rich_as_you_like:
+    if (
+        work.formula.preparation
+        or not work.formula.has_flour
+        or work.bread.as_rich_as_you_like
+        or boiled_paste(work.formula)
+    ):
         return
     for class_ in CLASSES:
         most = limit(f"{class_}-most")

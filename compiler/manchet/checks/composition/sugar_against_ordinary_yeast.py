@@ -22,7 +22,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     ordinary = [(yeast, share) for yeast, share in totals.yeasts if yeast.class_ == "yeast"]
     if most is None or dose is None or not ordinary or len(ordinary) < len(totals.yeasts):
         return
-    sugar = totals.sugar - _late_sugar(work)
+    sugar = totals.sugar - _late_sugar(work) - _layered_sugar(work)
     if sugar + totals.water_in_all <= 0 or sugar / (sugar + totals.water_in_all) <= most:
         return
     fresh = sum((fresh_equivalent(yeast, share) for yeast, share in ordinary), Fraction(0))
@@ -50,6 +50,22 @@ def _late_sugar(work: Work) -> Fraction:
             p.share * work.larder.poured(p.ingredient).sugar
             for p in dough.portions
             if p.ingredient is not None and p.held and p.key in late
+        ),
+        Fraction(0),
+    )
+
+
+def _layered_sugar(work: Work) -> Fraction:
+    """Sugar of a stage that is locked into the sheet of dough, or spread on it: it lies between the layers."""
+    dough = work.formula.dough
+    locked = {goes.key for step in dough.steps if step.verb == "lock in" for goes in step.goes}
+    return sum(
+        (
+            p.share * work.larder.poured(p.ingredient).sugar
+            for stage in work.formula.stages
+            if stage.key in locked
+            for p in stage.portions
+            if p.ingredient is not None
         ),
         Fraction(0),
     )

@@ -17,7 +17,7 @@ ABOUT = ("class yeast", "class sweet-dough yeast")
 
 def check(work: Work) -> Iterator[Diagnostic]:
     most = limit("yeast-most", work.kind)
-    if most is None or work.formula.preparation:
+    if most is None or work.formula.preparation or not work.formula.has_flour:
         return
     fresh = sum((fresh_equivalent(yeast, share) for yeast, share in work.totals.yeasts), Fraction(0))
     if fresh <= most:

@@ -25,6 +25,9 @@ WARM = Fraction(27)
 SLOWED = Fraction(5, 100)
 """Sugar, of flour, above which it slows ordinary yeast."""
 
+ALL_IT_CAN = Fraction(8, 100)
+"""Fresh yeast, of flour, above which more of it hardly shortens a dough's rise any more. Our rule."""
+
 
 def check(work: Work) -> Iterator[Diagnostic]:
     totals, formula = work.totals, work.formula
@@ -44,7 +47,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         hours = hours_at(WARM, of_verbs(steps, *RISES_WARM))
         if not hours:
             continue
-        needed = usual / (fresh * 100)
+        needed = usual / (min(fresh, ALL_IT_CAN) * 100)
         if needed / factor <= hours <= needed * factor:
             continue
         said = " and ".join(f"{percent(share)} {yeast.name}" for yeast, share in totals.yeasts)

@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
+from manchet.checks.looking import cools_bread
 from manchet.checks.saying import bread
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
-from manchet.syntax.vocabulary import COOLS_BREAD
 
 NAME = "cooling-missing"
 ABOUT = ("a loaf",)
@@ -17,7 +17,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for noun, steps in work.formula.ways:
         last = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=None)
-        if last is None or any(step.verb in COOLS_BREAD for step in steps[last + 1 :]):
+        if last is None or any(cools_bread(step) for step in steps[last + 1 :]):
             continue
         message = f"no step says how long to cool {bread(noun)}"
         yield report(NAME, steps[last].place, message, "add a line such as `cool 2 h` after the bake")

@@ -3,12 +3,12 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import breads, longest, of_verbs
+from manchet.checks.looking import breads, cools_bread, longest
 from manchet.checks.saying import duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
-from manchet.syntax.vocabulary import CHILLS, COOLS_BREAD
+from manchet.syntax.vocabulary import CHILLS
 
 NAME = "rye-cooling-short"
 ABOUT = ("class rye flour",)
@@ -21,7 +21,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for _, steps in breads(work.formula):
         baked = max((i for i, step in enumerate(steps) if step.verb == "bake"), default=len(steps))
-        cools = list(of_verbs(steps[baked + 1 :], *(COOLS_BREAD - CHILLS)))
+        cools = [step for step in steps[baked + 1 :] if cools_bread(step) and step.verb not in CHILLS]
         if cools and longest(cools) < least:
             message = (
                 f"{percent(rye)} rye and only {duration(longest(cools))} to cool: the crumb smears under the knife"

@@ -84,7 +84,7 @@ def handout(
             *(caution_note(c, m) for c in home),
         ),
         defers=DEFERS,
-        overall_head=words["handout.per_cent_whole" if formula.preparation else "handout.per_cent"],
+        overall_head=words["handout.per_cent" if formula.has_flour else "handout.per_cent_whole"],
         overall=overall_shares(formula, {}, m),
         blanks=blanks,
         bench=teacher_page(work, made, benches, m) if benches else None,

@@ -75,7 +75,7 @@ def prep_sheet(
         hazards=words["sheet.hazards"] if any(c.of == "house" for c in cautions) else "",
         defers=DEFERS if cautions else "",
         overall=overall_shares(formula, before, m),
-        overall_head=words["sheet.overall_whole" if formula.preparation else "sheet.overall"],
+        overall_head=words["sheet.overall" if formula.has_flour else "sheet.overall_whole"],
         totals=() if formula.preparation else total_facts(work.totals, m),
         flours=flours_line(formula, m),
         lots=(words["sheet.lot"],) if formula.preparation else words.several("sheet.lots"),
