@@ -25,7 +25,8 @@ from manchet.timing.card.warmth import came_out_at
 from manchet.timing.jobs.durations import inside
 from manchet.timing.jobs.firings import Firing, firings_of
 from manchet.timing.jobs.lateness import TimeGiven, lateness_of
-from manchet.timing.jobs.network import Job, network_of
+from manchet.timing.jobs.network import Job, Link, network_of
+from manchet.timing.jobs.ovens import in_turn
 from manchet.timing.jobs.places import place_of
 from manchet.timing.jobs.schedule import (
     Latest,
@@ -55,7 +56,7 @@ class Course(NamedTuple):
 @once
 def course_of(work: Work) -> Course:
     """Jobs, their beginnings, and the firing of the ovens; the first of all at 0."""
-    jobs = network_of(work)
+    jobs = in_turn(network_of(work), work.kitchen)
     starts = starts_of(jobs)
     firings = firings_of(jobs, starts, work.kitchen)
     earliest = min([Fraction(0), *(firing.begins for firing in firings)])
@@ -219,7 +220,7 @@ def _inside_rows(course: Course, at: int, row: CardRow, clock: Clock) -> list[tu
 def _ends_bake(jobs: tuple[Job, ...], at: int) -> bool:
     if jobs[at].step.verb != "bake":
         return False
-    follows = next((j for j in jobs[at + 1 :] if any(n.job == at for n in j.needs)), None)
+    follows = next((j for j in jobs[at + 1 :] if Link(at, "step") in j.needs), None)
     return follows is None or follows.step.verb != "bake"
 
 

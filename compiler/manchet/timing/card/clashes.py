@@ -55,17 +55,17 @@ def _too_much(what: str, name: str, uses: Iterable[Use]) -> list[Clash]:
 
 
 def _oven_uses(work: Work, rows: tuple[CardRow, ...], oven: Oven) -> list[Use]:
-    """What each dough takes of an oven's places, from its first phase to its last."""
-    found: dict[tuple[str, int], Use] = {}
+    """What each load takes of an oven's places, from its first phase to its last."""
+    found: dict[tuple[str, int, int], Use] = {}
     for row in rows:
         if row.job != "step" or row.step is None or oven_of(row.step, work.kitchen) != oven:
             continue
         share = _share_of_oven(work.batch, row, oven)
         if share is None:
             continue
-        before = found.get((row.branch, row.mix))
-        start = before.start if before is not None else row.start
-        found[row.branch, row.mix] = Use(start, row.end, share, _said(work.batch, row))
+        load = row.branch, row.mix, row.number
+        start = found[load].start if load in found else row.start
+        found[load] = Use(start, row.end, share, _said(work.batch, row))
     return list(found.values())
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
-from manchet.formula.model import Range, Step
+from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
 
@@ -61,6 +61,17 @@ def _length(once: Range, times: Fraction) -> Length:
     low = NOTHING if once.low is None else once.low * times
     high = None if once.high is None else once.high * times
     return Length(low, once.likely * times, high, True)
+
+
+def stands_longer(step: Step, length: Length) -> Fraction | None:
+    """Seconds that what a step made may stand beyond its planned end: within its range if it is a wait, then what it `may
+    wait`. None: for ever."""
+    waits = step.who is Who.WAITING
+    if waits and length.high is None:
+        return None
+    stretch = (length.high or NOTHING) - length.planned if waits else NOTHING
+    wait = step.may_wait
+    return stretch + (NOTHING if wait is None else wait.seconds.high or wait.seconds.low or NOTHING)
 
 
 class Inside(NamedTuple):

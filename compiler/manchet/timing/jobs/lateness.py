@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.records import NamedTuple
+from manchet.timing.jobs.durations import stands_longer
 from manchet.timing.jobs.network import Job
-from manchet.timing.jobs.schedule import ZERO, begins_bake, followers_of, waits
+from manchet.timing.jobs.schedule import ZERO, begins_bake, doughs_after, followers_of, waits
 
 
 class TimeGiven(NamedTuple):
@@ -38,7 +39,7 @@ def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, 
     """
     ends = [start + job.length.planned for start, job in zip(starts, jobs, strict=True)]
     moved = _follow(jobs, starts, ends, late, by)
-    after = followers_of(jobs)
+    after, goes_on = followers_of(jobs), doughs_after(jobs)
     began = {at: times[0] for at, times in moved.items()}
     ended = {at: times[1] for at, times in moved.items()}
     shorter, longer, over = [], [], []
@@ -46,16 +47,16 @@ def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, 
         job = jobs[at]
         begin, end = moved.get(at, (starts[at], ends[at]))
         stands = ZERO
-        if after[at]:
-            gap = min(starts[j] for j in after[at]) - ends[at]
-            stands = max(min(began.get(j, starts[j]) for j in after[at]) - end - gap, ZERO)
+        if goes_on[at]:
+            gap = min(starts[j] for j in goes_on[at]) - ends[at]
+            stands = max(min(began.get(j, starts[j]) for j in goes_on[at]) - end - gap, ZERO)
         cut = job.length.planned - (end - begin)
         restored = min(cut, stands)
         cut, stands = cut - restored, stands - restored
         if cut > 0:
             shorter.append(TimeGiven(at, cut))
         if stands > 0 and (waits(job) or job.step.may_wait is not None):
-            allowed = _allowed(job)
+            allowed = stands_longer(job.step, job.length)
             within = stands if allowed is None else min(stands, allowed)
             if within > 0:
                 longer.append(TimeGiven(at, within))
@@ -85,15 +86,6 @@ def _follow(
         if begin > starts[at]:
             moved[at] = begin, max(begin + job.length.low, ends[at])
     return moved
-
-
-def _allowed(job: Job) -> Fraction | None:
-    """How much longer than planned the file lets it stand; None for ever."""
-    if waits(job) and job.length.high is None:
-        return None
-    stretch = (job.length.high or ZERO) - job.length.planned if waits(job) else ZERO
-    wait = job.step.may_wait
-    return stretch + (ZERO if wait is None else wait.seconds.high or wait.seconds.low or ZERO)
 
 
 def _first_bake_moves(

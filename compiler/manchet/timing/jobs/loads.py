@@ -1,20 +1,34 @@
-"""A bake that does not fit into the oven at once: load after load, and between two the oven comes back."""
+"""A bake that does not fit into the oven at once: load after load, and between two the oven comes back.
+
+With several mixes it is the oven that is filled, not the mix: their pieces go in together, one load after another, and a
+load may hold the last of one mix and the first of the next.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.figures.oven.bakes import holds_of, loads_of
+from manchet.figures.oven.bakes import Holds, holds_of, loads_of
 from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
+from manchet.timing.jobs.durations import length_of
 
 RECOVER = "recover"
 """The verb of the wait between two loads: no file says it, the kitchen's `recovers` does."""
+
+NOTHING = Fraction(0)
+
+
+class FromMix(NamedTuple):
+    """So many pieces of one mix."""
+
+    mix: int
+    pieces: Fraction
 
 
 class Doing(NamedTuple):
@@ -24,44 +38,122 @@ class Doing(NamedTuple):
     pieces: Fraction
     load: int = 0
     loads: int = 0
+    begins: bool = False
+    """The first thing that is done with a load: up to here its pieces stood ready."""
+    goes_in: bool = False
+    """The first phase of a bake whose oven is known."""
+    room: Fraction = NOTHING
+    """What share of its oven the load takes; 0 where nobody knows how many it holds."""
+    of: tuple[FromMix, ...] = ()
+    """Whose pieces it handles, where those of several mixes go in together."""
 
 
-def in_loads(work: Work, steps: Iterable[tuple[Step, Fraction]], noun: str = "") -> Iterator[Doing]:
-    """The steps of a chain; each bake once for every load. A step that says `6 at a time` counts its own loads."""
-    waiting = [Doing(step, pieces) for step, pieces in steps]
+class Stagger(NamedTuple):
+    """How mixes come to the oven. Seconds."""
+
+    apart: Fraction
+    """One after the other, as the mixer lets them go."""
+    may_stand: Fraction | None
+    """How long the pieces of one may stand ready for those of the next; None where nothing sets an end."""
+
+
+TOGETHER = Stagger(NOTHING, None)
+
+
+def in_loads(work: Work, doings: Iterable[Doing], noun: str = "", stagger: Stagger = TOGETHER) -> Iterator[Doing]:
+    """The steps of a chain; each bake once for every load, with the scoring and brushing just before it. A step that says
+    `6 at a time` counts its own loads. `stagger` is of the first bake; what has been baked once is all there."""
+    waiting = list(doings)
+    stood = any(doing.of for doing in waiting)
     while waiting:
-        run = _bake_at_the_beginning(waiting)
+        run = _load_at_the_beginning(waiting, stood)
         if run:
-            yield from _load_by_load(work, waiting[:run], noun)
+            yield from _load_by_load(work, waiting[:run], noun, stagger)
+            stagger = TOGETHER
         else:
+            stood = waiting[0].step.who is Who.WAITING
             yield waiting[0]
         del waiting[: run or 1]
 
 
-def _bake_at_the_beginning(doings: list[Doing]) -> int:
-    """How many of the first steps are one bake: its phases, with what is done by hand between them."""
-    run = 0
+def goes_in_together(work: Work, doings: Sequence[Doing], noun: str = "") -> int:
+    """How many of the first steps every mix does by itself: up to the first bake in an oven that says how many it holds,
+    and what is done by hand to each load before it."""
+    stood = False
     for at, doing in enumerate(doings):
+        run = _load_at_the_beginning(list(doings[at:]), stood)
+        if run and _holds(work, list(doings[at : at + run]), noun):
+            return at
+        stood = doing.step.who is Who.WAITING
+    return len(doings)
+
+
+def _load_at_the_beginning(doings: Sequence[Doing], stood: bool) -> int:
+    """How many of the first steps are done with one load: its bake, its phases with what is done by hand between them, and,
+    where the pieces `stood` up to now, what is done by hand before it goes in."""
+    by_hand = next((at for at, doing in enumerate(doings) if doing.step.who is not Who.HANDS), 0) if stood else 0
+    run = 0
+    for at, doing in enumerate(doings[by_hand:], by_hand + 1):
         if doing.step.verb in IN_OVEN:
-            run = at + 1
+            run = at
         elif not run or doing.step.who is not Who.HANDS:
             break
-    return run
+    return 0 if any(doing.step.verb == "divide" for doing in doings[:run]) else run
 
 
-def _load_by_load(work: Work, run: list[Doing], noun: str) -> Iterator[Doing]:
-    first = run[0]
+def _holds(work: Work, run: list[Doing], noun: str) -> Holds | None:
+    """How many pieces of a bake lie in its oven at once; None where nobody knows, or the bake counts its own."""
+    first = _first_phase(run)
     oven = oven_of(first.step, work.kitchen)
     sorts = tuple(piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun))
     holds = None if oven is None else holds_of(work, first.step, sorts, oven)
-    loads = loads_of(first.pieces, holds)
-    if len(loads) == 1 or oven is None or any(doing.step.at_a_time for doing in run):
-        yield from run
+    return None if any(doing.step.at_a_time for doing in run) else holds
+
+
+def _load_by_load(work: Work, run: list[Doing], noun: str, stagger: Stagger) -> Iterator[Doing]:
+    first = _first_phase(run)
+    oven, holds = oven_of(first.step, work.kitchen), _holds(work, run, noun)
+    if oven is None or holds is None:
+        yield from (doing._replace(goes_in=doing is first and oven is not None) for doing in run)
         return
-    for number, pieces in enumerate(loads, 1):
-        if number > 1 and oven.recovers:
+    if first.of:
+        turn = sum((length_of(doing.step, NOTHING, work.kitchen).planned for doing in run), oven.recovers or NOTHING)
+        loads = tuple(_filled(first.of, holds.number, stagger, turn))
+    else:
+        loads = tuple((FromMix(0, pieces),) for pieces in loads_of(first.pieces, holds))
+    for at, of in enumerate(loads, 1):
+        pieces = sum((one.pieces for one in of), NOTHING)
+        of = of if first.of else ()
+        if at > 1 and oven.recovers:
             wait = Step(
                 RECOVER, Who.WAITING, first.step.place, Range(oven.recovers, oven.recovers), where=("in", oven.name)
             )
-            yield Doing(wait, pieces)
-        yield from (doing._replace(pieces=pieces, load=number, loads=len(loads)) for doing in run)
+            yield Doing(wait, pieces, of=of)
+        which = (at, len(loads)) if len(loads) > 1 else (0, 0)
+        for doing in run:
+            yield Doing(doing.step, pieces, *which, doing is run[0], doing is first, pieces / holds.number, of)
+
+
+def _first_phase(run: Sequence[Doing]) -> Doing:
+    return next(doing for doing in run if doing.step.verb in IN_OVEN)
+
+
+def _filled(of: Sequence[FromMix], holds: int, stagger: Stagger, turn: Fraction) -> Iterator[tuple[FromMix, ...]]:
+    """Loads, each as full as it can be: what is left of one mix takes the first of the next with it, where it may stand so
+    long. `turn` is how long a load has the oven, in seconds."""
+    left = {one.mix: one.pieces for one in of}
+    ready = {one.mix: at * stagger.apart for at, one in enumerate(of)}
+    free = NOTHING
+    while any(left.values()):
+        load: list[FromMix] = []
+        goes_in, room = free, Fraction(holds)
+        for mix in [mix for mix, pieces in left.items() if pieces]:
+            waits = ready[mix] - goes_in
+            if not room or (load and stagger.may_stand is not None and waits > stagger.may_stand):
+                break
+            goes_in = max(goes_in, ready[mix])
+            load.append(FromMix(mix, min(left[mix], room)))
+            left[mix] -= load[-1].pieces
+            room -= load[-1].pieces
+        free = goes_in + turn
+        yield tuple(load)

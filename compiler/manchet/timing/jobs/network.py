@@ -2,7 +2,8 @@
 
 Inside a stage one step follows the other. A stage must be done when it is used: before the first step of the stage
 that uses it, or, where it is held back, before the step that adds it or locks it in. After `divide` every branch goes
-its own way. With several mixes the dough is made as many times, and each waits for the mixer.
+its own way. With several mixes the dough is made as many times, and each waits for the mixer; into the oven they go
+load by load, one load after the other (`loads`, `ovens`).
 """
 
 from __future__ import annotations
@@ -13,20 +14,27 @@ from fractions import Fraction
 from manchet.batch.mixes import Mixes
 from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
-from manchet.formula.model import Stage, Step, Who
-from manchet.formula.nouns import same_noun
+from manchet.formula.model import Stage, Step
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN
+from manchet.timing.jobs.chains import Chain, chains_of, into_the_oven, is_machine_mix
 from manchet.timing.jobs.durations import Length, length_of
-from manchet.timing.jobs.loads import Doing, in_loads
+from manchet.timing.jobs.loads import RECOVER, Doing, FromMix
 
 
 class Link(NamedTuple):
-    """Job number `job` must be done first. `how` is "step" (of the same stage), "stage" or "mixer"."""
+    """Job number `job` must be done first.
+
+    `how` is "step" (the same dough goes on), "stage" (it is used), "mixer" (the bowl is free) or "oven" (there is room).
+    """
 
     job: int
     how: str
+
+
+SAME_THING = ("mixer", "oven")
+"""What is waited for is a thing, and not a dough that stands meanwhile."""
 
 
 class Job(NamedTuple):
@@ -45,14 +53,12 @@ class Job(NamedTuple):
     load: int = 0
     loads: int = 0
     """Which load of how many in the oven; 0 of 0 where all go in at once."""
-
-
-class Chain(NamedTuple):
-    """Steps that follow one another without a break, and how many pieces each handles."""
-
-    stage: StageBatch
-    branch: str
-    steps: tuple[Doing, ...]
+    goes_in: bool = False
+    """The first phase of a bake: the pieces go into the oven."""
+    room: Fraction = Fraction(0)
+    """What share of its oven the load takes; 0 where nobody knows."""
+    of: tuple[FromMix, ...] = ()
+    """Whose pieces, where those of several mixes go in together."""
 
 
 class StageMaking(NamedTuple):
@@ -76,18 +82,34 @@ def network_of(work: Work) -> tuple[Job, ...]:
     bowl_free: int | None = None
     for made in batch.stages:
         is_dough = made is work.dough
+        stands: dict[str, dict[int, int]] = {}
         for mix in _mixes_of(made, is_dough, mixes):
             setting = StageMaking(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
-            trunk, *branches = _chains(work, made, is_dough, mix)
+            trunk, *branches = chains_of(work, made, is_dough, mix)
             begins = len(jobs)
-            end = _lay(jobs, trunk, None, setting)
-            for branch in branches:
-                _lay(jobs, branch, end, setting)
+            end = _lay(jobs, trunk, {}, setting)
+            for chain in branches:
+                _note(stands, chain.branch, mix, _lay(jobs, chain, _only(mix, end), setting))
+            if not branches:
+                _note(stands, "", mix, end)
             at_once = tuple(j for key in sorted(_used_at_once(made)) for j in setting.ready.get(key, ()))
             done[made.stage.key, mix] = at_once if end is None else (end,)
             if is_dough:
-                bowl_free = max((j for j in range(begins, len(jobs)) if _is_machine_mix(jobs[j].step)), default=None)
+                bowl_free = max((j for j in range(begins, len(jobs)) if is_machine_mix(jobs[j].step)), default=None)
+        if is_dough and mixes.number > 1:
+            setting = StageMaking(kitchen, None, 0, True, _ready_for(0, done), None)
+            last: int | None = None
+            for chain in into_the_oven(work, made):
+                last = _lay(jobs, chain, stands.get(chain.branch) or _only(0, last), setting)
     return tuple(jobs)
+
+
+def _only(mix: int, end: int | None) -> dict[int, int]:
+    return {} if end is None else {mix: end}
+
+
+def _note(stands: dict[str, dict[int, int]], branch: str, mix: int, end: int | None) -> None:
+    stands.setdefault(branch, {}).update(_only(mix, end))
 
 
 def _ready_for(mix: int, done: Mapping[tuple[str, int], tuple[int, ...]]) -> dict[str, tuple[int, ...]]:
@@ -104,52 +126,76 @@ def _mixes_of(made: StageBatch, is_dough: bool, mixes: Mixes) -> tuple[int, ...]
     return tuple(range(1, mixes.number + 1)) if several else (0,)
 
 
-def _chains(work: Work, made: StageBatch, is_dough: bool, mix: int) -> tuple[Chain, ...]:
-    """The steps of a stage; for the dough also those of its branches, with the pieces of this mix."""
-    steps = made.stage.steps
-    if not is_dough:
-        return (Chain(made, "", tuple(Doing(step, Fraction(0)) for step in steps)),)
-    pieces = [(p.noun, _of_this_mix(p.number, mix, work.mixes.number)) for p in work.batch.pieces]
-    everything = sum((n for _, n in pieces), Fraction(0))
-    divides = next((at for at, step in enumerate(steps) if step.verb == "divide"), None)
-    handled = tuple(
-        (step, everything if divides is None or at >= divides else Fraction(0)) for at, step in enumerate(steps)
-    )
-    branches = []
-    for branch in work.formula.branches:
-        of_branch = sum((n for noun, n in pieces if same_noun(noun, branch.noun)), Fraction(0))
-        parted = in_loads(work, ((step, of_branch) for step in branch.steps), branch.noun)
-        branches.append(Chain(made, branch.noun, tuple(parted)))
-    return (Chain(made, "", tuple(in_loads(work, handled))), *branches)
-
-
-def _of_this_mix(pieces: Fraction, mix: int, number: int) -> Fraction:
-    """Whole pieces, spread as evenly as they go."""
-    if not mix:
-        return pieces
-    return Fraction(pieces * mix // number - pieces * (mix - 1) // number)
-
-
-def _lay(jobs: list[Job], chain: Chain, before: int | None, setting: StageMaking) -> int | None:
-    """Add a chain's jobs; the number of the last, or `before` if there are none."""
+def _lay(jobs: list[Job], chain: Chain, stands: Mapping[int, int], setting: StageMaking) -> int | None:
+    """Add a chain's jobs, after the jobs at which each mix `stands` ready for it; the number of the last job, or of the
+    one before if there are none."""
     waits_for_bowl = setting.is_dough and not chain.branch and setting.bowl_free is not None
-    for at, (step, pieces, load, loads) in enumerate(chain.steps):
+    way = _WayToTheOven(stands)
+    for at, doing in enumerate(chain.steps):
+        step = doing.step
         used = _brought(step)
         if at == 0 and not chain.branch:
             used |= _used_at_once(chain.stage)
         needs = [Link(j, "stage") for key in sorted(used) for j in setting.ready.get(key, ())]
-        if before is not None:
-            needs.append(Link(before, "step"))
-        if waits_for_bowl and setting.bowl_free is not None and _is_machine_mix(step):
+        needs += way.needs(doing, len(jobs))
+        if waits_for_bowl and setting.bowl_free is not None and is_machine_mix(step):
             needs.append(Link(setting.bowl_free, "mixer"))
             waits_for_bowl = False
-        length = length_of(step, pieces, setting.kitchen, setting.mixer)
-        stage = chain.stage.stage
-        jobs.append(
-            Job(step, stage, chain.branch, setting.mix, pieces, length, tuple(needs), setting.is_dough, load, loads)
+        length = length_of(step, doing.pieces, setting.kitchen, setting.mixer)
+        job = Job(
+            step, chain.stage.stage, chain.branch, setting.mix, doing.pieces, length, tuple(needs), setting.is_dough
         )
-        before = len(jobs) - 1
-    return before
+        jobs.append(
+            job._replace(load=doing.load, loads=doing.loads, goes_in=doing.goes_in, room=doing.room, of=doing.of)
+        )
+    return max(stands.values(), default=None) if way.before is None else way.before
+
+
+class _WayToTheOven:
+    """What each step of a chain waits for: the step before, the pieces of its load, the oven after the load before."""
+
+    def __init__(self, stands: Mapping[int, int]) -> None:
+        self.stands = dict(stands)
+        """Mix -> the job at which its pieces stand ready; 0 for those of all mixes."""
+        self.before: int | None = None
+        self.out: int | None = None
+        """The job at which the load before is out."""
+        self.free: int | None = None
+        """The job after which the oven takes the next load."""
+
+    def needs(self, doing: Doing, number: int) -> list[Link]:
+        """For a step that becomes job `number`."""
+        found: list[Link] = []
+        if doing.step.verb == RECOVER:
+            self.out, self.free = self.before, number
+            found += self._links(self.before, "oven")
+        elif doing.begins and doing.load > 1:
+            if self.free is None:
+                self.out = self.free = self.before
+            found += self._ready(doing)
+            found += self._links(self.free if doing.goes_in else self.out, "oven")
+        elif doing.begins or self.before is None:
+            if self.before is not None:
+                self.stands = dict.fromkeys(self.stands, self.before) or {0: self.before}
+            found += self._ready(doing)
+        else:
+            found += self._links(self.before, "step")
+            if doing.goes_in and doing.load > 1:
+                found += self._links(self.free, "oven")
+        if doing.goes_in:
+            self.free = None
+        self.before = number
+        return found
+
+    def _ready(self, doing: Doing) -> list[Link]:
+        """Whose pieces a load holds; of several mixes those that are in it."""
+        mixes = {one.mix for one in doing.of}
+        jobs = dict.fromkeys(job for mix, job in self.stands.items() if not mixes or not mix or mix in mixes)
+        return [Link(job, "step") for job in jobs]
+
+    @staticmethod
+    def _links(job: int | None, how: str) -> list[Link]:
+        return [] if job is None else [Link(job, how)]
 
 
 def _brought(step: Step) -> set[str]:
@@ -166,7 +212,3 @@ def _used_at_once(made: StageBatch) -> set[str]:
     return {
         w.portion.stage for w in made.weighed if w.portion.stage and not (w.portion.held and w.portion.stage in added)
     }
-
-
-def _is_machine_mix(step: Step) -> bool:
-    return step.verb == "mix" and step.who is Who.MACHINE

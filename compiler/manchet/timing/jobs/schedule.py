@@ -5,13 +5,15 @@ All times are seconds from the first job of all, exact. Nothing here knows a clo
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BAKES
-from manchet.timing.jobs.network import Job
+from manchet.timing.jobs.network import SAME_THING, Job
 
 ZERO = Fraction(0)
+AT_ONCE: Mapping[int, Fraction] = {}
 
 
 class Latest(NamedTuple):
@@ -27,15 +29,18 @@ class Latest(NamedTuple):
 def starts_of(jobs: tuple[Job, ...]) -> tuple[Fraction, ...]:
     """The planned beginning of every job, the earliest at 0.
 
-    Forward from the beginning of the dough for the dough and its branches, which never stand between two steps (a
-    second mix waits only for the mixer); backward from their use for all other stages, so that they are ready just
-    then. Lengths are the planned ones.
+    Forward from the beginning of the dough for the dough and its branches, which never stand between two steps: a second
+    mix waits for the mixer, and is begun so much later that it comes to an oven with room for it. Only what goes in with a
+    later load stands. Backward from their use for all other stages, so that they are ready just then. Lengths are the
+    planned ones.
     """
-    starts: list[Fraction] = [ZERO] * len(jobs)
-    for at, job in enumerate(jobs):
-        if job.is_dough:
-            before = [n.job for n in job.needs if jobs[n.job].is_dough]
-            starts[at] = max((starts[j] + jobs[j].length.planned for j in before), default=ZERO)
+    starts = forward(jobs)
+    delays: dict[int, Fraction] = {}
+    for mix in sorted({job.mix for job in jobs if job.is_dough} - {0}):
+        waits_for_oven = _stands_before_the_oven(jobs, starts, mix)
+        if waits_for_oven:
+            delays[mix] = waits_for_oven
+            starts = forward(jobs, delays)
     wanted_by = followers_of(jobs)
     for at in range(len(jobs) - 1, -1, -1):
         if not jobs[at].is_dough:
@@ -45,12 +50,53 @@ def starts_of(jobs: tuple[Job, ...]) -> tuple[Fraction, ...]:
     return tuple(start - first for start in starts)
 
 
+def forward(jobs: tuple[Job, ...], delays: Mapping[int, Fraction] = AT_ONCE) -> list[Fraction]:
+    """The beginnings of the dough's jobs, each as soon as what it needs is done; a mix in `delays` so much later."""
+    starts: list[Fraction] = [ZERO] * len(jobs)
+    begun: set[int] = set()
+    for at, job in enumerate(jobs):
+        if job.is_dough:
+            before = [n.job for n in job.needs if jobs[n.job].is_dough]
+            starts[at] = max((starts[j] + jobs[j].length.planned for j in before), default=ZERO)
+            if job.mix not in begun:
+                starts[at] += delays.get(job.mix, ZERO)
+                begun.add(job.mix)
+    return starts
+
+
+def _stands_before_the_oven(jobs: tuple[Job, ...], starts: Sequence[Fraction], mix: int) -> Fraction:
+    """How long the first pieces of a mix would stand ready while others are in the oven; of several sorts the longest."""
+    waits: dict[str, Fraction] = {}
+    for job in jobs:
+        free = [end_of(jobs, starts, n.job) for n in job.needs if n.how == "oven"]
+        stands = [end_of(jobs, starts, n.job) for n in job.needs if n.how == "step" and jobs[n.job].mix == mix]
+        if job.mix != mix and stands:
+            wait = max([*free, ZERO]) - max(stands)
+            waits[job.branch] = min(waits.get(job.branch, wait), wait)
+    return max([*waits.values(), ZERO])
+
+
+def end_of(jobs: tuple[Job, ...], starts: Sequence[Fraction], at: int) -> Fraction:
+    """When a job is done, as planned."""
+    return starts[at] + jobs[at].length.planned
+
+
 def followers_of(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
     """For every job those that need it."""
+    return _followers(jobs, ())
+
+
+def doughs_after(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
+    """For every job those that go on with what it made; not what only waits for its mixer or its oven."""
+    return _followers(jobs, SAME_THING)
+
+
+def _followers(jobs: tuple[Job, ...], leave_out: Sequence[str]) -> tuple[tuple[int, ...], ...]:
     found: list[list[int]] = [[] for _ in jobs]
     for at, job in enumerate(jobs):
         for need in job.needs:
-            found[need.job].append(at)
+            if need.how not in leave_out:
+                found[need.job].append(at)
     return tuple(tuple(one) for one in found)
 
 
@@ -117,8 +163,8 @@ def _limit(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], found: list[Late
     how = next(n.how for n in jobs[then].needs if n.job == at)
     if how == "stage":
         return Latest(starts[then], jobs[then].stage.key)
-    if how == "mixer":
-        return Latest(starts[then], "mixer")
+    if how in SAME_THING:
+        return Latest(starts[then], how)
     if begins_bake(jobs, at, then):
         return Latest(starts[then], "oven")
     return found[then]
@@ -131,7 +177,7 @@ def begins_bake(jobs: tuple[Job, ...], before: int, at: int) -> bool:
 
 def stands_until(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
     """Until when what waits for this job may stand: the longest of its wait, and what it `may wait` after it."""
-    ends = [_may_stand(jobs, starts, need.job) for need in jobs[at].needs if need.how != "mixer"]
+    ends = [_may_stand(jobs, starts, need.job) for need in jobs[at].needs if need.how not in SAME_THING]
     return min((end for end in ends if end is not None), default=None)
 
 
