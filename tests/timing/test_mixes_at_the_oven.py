@@ -60,7 +60,7 @@ def fullest(work: Work, card: Card) -> Fraction:
         if oven is not None and held and row.pieces:
             spans.append((row.start, row.end, row.pieces / min(held)))
     return max(
-        (sum(share for begin, end, share in spans if begin <= now < end) for now, _, _ in spans), default=Fraction(0)
+        (sum(share for begin, end, share in spans if begin <= at < end) for at, _, _ in spans), default=Fraction(0)
     )
 
 

@@ -32,9 +32,10 @@ class Link(NamedTuple):
     job: int
     how: str
 
-
-SAME_THING = ("mixer", "oven")
-"""What is waited for is a thing, and not a dough that stands meanwhile."""
+    @property
+    def is_for_a_thing(self) -> bool:
+        """A thing has to be free, and no dough stands meanwhile."""
+        return self.how not in ("step", "stage")
 
 
 class Job(NamedTuple):
@@ -134,7 +135,7 @@ def _lay(jobs: list[Job], chain: Chain, stands: Mapping[int, int], setting: Stag
     for at, doing in enumerate(chain.steps):
         step = doing.step
         used = _brought(step)
-        if at == 0 and not chain.branch:
+        if at == 0 and not chain.branch and not stands:
             used |= _used_at_once(chain.stage)
         needs = [Link(j, "stage") for key in sorted(used) for j in setting.ready.get(key, ())]
         needs += way.needs(doing, len(jobs))

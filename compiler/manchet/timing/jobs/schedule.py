@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BAKES
-from manchet.timing.jobs.network import SAME_THING, Job
+from manchet.timing.jobs.network import Job
 
 ZERO = Fraction(0)
 AT_ONCE: Mapping[int, Fraction] = {}
@@ -83,19 +83,19 @@ def end_of(jobs: tuple[Job, ...], starts: Sequence[Fraction], at: int) -> Fracti
 
 def followers_of(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
     """For every job those that need it."""
-    return _followers(jobs, ())
+    return _followers(jobs, for_things=True)
 
 
 def doughs_after(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
     """For every job those that go on with what it made; not what only waits for its mixer or its oven."""
-    return _followers(jobs, SAME_THING)
+    return _followers(jobs, for_things=False)
 
 
-def _followers(jobs: tuple[Job, ...], leave_out: Sequence[str]) -> tuple[tuple[int, ...], ...]:
+def _followers(jobs: tuple[Job, ...], for_things: bool) -> tuple[tuple[int, ...], ...]:
     found: list[list[int]] = [[] for _ in jobs]
     for at, job in enumerate(jobs):
         for need in job.needs:
-            if need.how not in leave_out:
+            if for_things or not need.is_for_a_thing:
                 found[need.job].append(at)
     return tuple(tuple(one) for one in found)
 
@@ -160,11 +160,11 @@ def latest_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Late
 
 def _limit(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], found: list[Latest], at: int, then: int) -> Latest:
     """By when job `at` must be done for the sake of `then`, which needs it."""
-    how = next(n.how for n in jobs[then].needs if n.job == at)
-    if how == "stage":
+    need = next(n for n in jobs[then].needs if n.job == at)
+    if need.how == "stage":
         return Latest(starts[then], jobs[then].stage.key)
-    if how in SAME_THING:
-        return Latest(starts[then], how)
+    if need.is_for_a_thing:
+        return Latest(starts[then], need.how)
     if begins_bake(jobs, at, then):
         return Latest(starts[then], "oven")
     return found[then]
@@ -177,7 +177,7 @@ def begins_bake(jobs: tuple[Job, ...], before: int, at: int) -> bool:
 
 def stands_until(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
     """Until when what waits for this job may stand: the longest of its wait, and what it `may wait` after it."""
-    ends = [_may_stand(jobs, starts, need.job) for need in jobs[at].needs if need.how not in SAME_THING]
+    ends = [_may_stand(jobs, starts, need.job) for need in jobs[at].needs if not need.is_for_a_thing]
     return min((end for end in ends if end is not None), default=None)
 
 
