@@ -11,3 +11,5 @@ class Listed(NamedTuple):
     """What the formula must have one of, in the words of `traits`; nothing: every formula is looked at."""
     of_size: bool
     """Whether it is about what the amount asks of the house; then it is made again for another amount than the file's."""
+    explains: tuple[str, ...] = ()
+    """Reports that its mistake brings with it: where it is made, they are not."""

@@ -18,7 +18,10 @@ def module_of(checks: Mapping[str, str]) -> str:
         name, topic = said["NAME"], path.split("/")[0]
         if path != f"{topic}/{str(name).replace('-', '_')}.py" or name in rows:
             raise ValueError(f"{path} is called {name}: a check stands in the file of its name, once")
-        rows[str(name)] = f"    {name!r}: Listed({topic!r}, {said['ABOUT']!r}, {said.get('OF_SIZE', False)!r}),"
+        explains = f", {said['EXPLAINS']!r}" if "EXPLAINS" in said else ""
+        rows[str(name)] = (
+            f"    {name!r}: Listed({topic!r}, {said['ABOUT']!r}, {said.get('OF_SIZE', False)!r}{explains}),"
+        )
     lines = [
         '"""Written from the checks by `python -m manchet.generate`; change them, not this one."""',
         "",
@@ -34,7 +37,7 @@ def module_of(checks: Mapping[str, str]) -> str:
 
 
 def _said(code: str) -> dict[str, object]:
-    """The constants `NAME`, `ABOUT` and `OF_SIZE` of a module, read without running it."""
+    """The constants `NAME`, `ABOUT`, `OF_SIZE` and `EXPLAINS` of a module, read without running it."""
     import ast
 
     return {
@@ -42,5 +45,5 @@ def _said(code: str) -> dict[str, object]:
         for node in ast.parse(code).body
         if isinstance(node, ast.Assign)
         for target in node.targets
-        if isinstance(target, ast.Name) and target.id in ("NAME", "ABOUT", "OF_SIZE")
+        if isinstance(target, ast.Name) and target.id in ("NAME", "ABOUT", "OF_SIZE", "EXPLAINS")
     }

@@ -90,7 +90,7 @@ def is_raw_egg(applied: Applied) -> bool:
 RAISING = frozenset({"yeast", "sweet-dough yeast", "culture", "raising agent"})
 
 
-def raised(formula: Formula) -> bool:
+def has_leaven(formula: Formula) -> bool:
     """Whether it has yeast, a culture or a raising agent, or draws on a stage that may."""
     if any(stage.from_nothing or stage.shared for stage in formula.stages):
         return True

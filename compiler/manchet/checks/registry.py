@@ -49,13 +49,18 @@ def check_size(work: Work) -> tuple[Diagnostic, ...]:
 
 
 def check(work: Work) -> tuple[Diagnostic, ...]:
-    """The reports of all checks that the formula, its stages and the kitchen do not allow; and each `allow` of one of
-    these checks that allowed nothing. An error cannot be allowed.
+    """The reports of all checks that the formula, its stages and the kitchen do not allow, but for those that another of
+    them explains; and each `allow` of one of these checks that allowed nothing. An error cannot be allowed.
     """
     reports = tuple(_reports(work, CHECKS))
     quiet = {allowed.name for allowed in work.formula.allowed} | set(work.kitchen.always_allow)
     heard = {report.name for report in reports if report.severity is not Severity.ERROR}
-    left = (report for report in reports if report.severity is Severity.ERROR or report.name not in quiet)
+    explained = {name for cause in heard - quiet for name in CHECKS[cause].explains}
+    left = (
+        report
+        for report in reports
+        if report.severity is Severity.ERROR or (report.name not in quiet and report.name not in explained)
+    )
     return (*left, *_allowed_in_vain(work.formula, heard))
 
 

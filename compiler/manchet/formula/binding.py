@@ -196,7 +196,10 @@ class _Binder:
             else:
                 seen.setdefault(item.meaning.key, item)
             self._judge_stage_name(item)
-        flours_whole = not any(may_be_flour(slip, self.offered.larder) for slip in draft.slips)
+        twice = (item for item in draft.items if seen.get(item.meaning.key, item) is not item)
+        flours_whole = not any(may_be_flour(slip, self.offered.larder) for slip in draft.slips) and not any(
+            is_flour(item, {}) for item in twice
+        )
         return Overall(tuple(seen.values()), whole, flours_whole, entry.line.place())
 
     def _judge_stage_name(self, item: Item) -> None:

@@ -181,12 +181,17 @@ class _Reader:
         for item in self.items:
             there = seen.setdefault((item.meaning.key, item.celsius), item)
             if there is not item and item.meaning.ingredient is not None:
-                name = item.meaning.name
+                name, other = item.meaning.name, there.meaning.name
                 help = (
                     f"write one line with all of it; in a stage, two temperatures may stand apart: `{name} … at 30 C`"
                 )
+                if fold(name) == fold(other):
+                    message = f"{name} stands twice here"
+                else:
+                    message = f"{name} and {other} are one: the larder has both as {item.meaning.ingredient.name}"
+                    help = f"write one line with all of it; if two things are meant, give each its own name: `{name}` in your larder"
                 first = (there.place, "the first stands here")
-                self.reports.append(report("ingredient-twice", item.place, f"{name} stands twice here", help, first))
+                self.reports.append(report("ingredient-twice", item.place, message, help, first))
 
     def _line(self, entry: Entry) -> None:
         line = entry.line

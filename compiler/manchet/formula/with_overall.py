@@ -322,6 +322,12 @@ class _OverallWay:
         return left if not taken and len(left) > 1 + len(slips) else []
 
     def _close(self) -> None:
+        blamed = {draft.name for draft in self.drafts.stages.values() if draft.share is not None and draft.share > 1}
+        for draft in self.drafts.stages.values():
+            if draft.name in blamed:
+                message = f"{draft.name} is to weigh {percent(draft.share or NOTHING)} of all flour, and there is 100%"
+                help = "look at the figure after `with`: it is this stage's part of all the flour"
+                self.reports.append(report("takes-more-than-there-is", draft.place, message, help))
         for key, item in self.lines.items():
             left = self._left_of(key)
             takes = self.used.get(key, [])
@@ -333,8 +339,12 @@ class _OverallWay:
                 continue
             name = item.meaning.name
             sums = " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
+            if left < 0 and any(stage in blamed for _, stage, _ in takes):
+                continue
             if left < 0:
                 place = takes[-1][2]
+                if is_flour(item, self.overruled):
+                    blamed.add(takes[-1][1])
                 taken = percent(item.figure - left)
                 message = f"the stages take {taken} {name}, overall has {percent(item.figure)}: {sums}"
                 help = f"raise {name} in overall to {taken}, or take less"

@@ -4,11 +4,12 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import boiled_paste, place_of_class
+from manchet.checks.looking import boiled_paste, place_of
 from manchet.checks.saying import percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.larder.ingredient import Ingredient
 
 NAME = "hydration-high"
 ABOUT = ()
@@ -30,7 +31,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         f"more than {percent(most * thirsty)} makes a batter"
     )
     help = "look at the unit and the decimal point of the liquids"
-    yield report(NAME, place_of_class(work.formula, "water", "dairy", "liquid"), message, help)
+    yield report(NAME, place_of(work.formula, lambda ingredient: ingredient is _wettest(work)), message, help)
 
 
 USUAL = Fraction(70, 100)
@@ -45,3 +46,10 @@ def _thirst(work: Work) -> Fraction:
         if takes is not None and takes.high > USUAL:
             found += line.share * (takes.high / USUAL - 1)
     return found
+
+
+def _wettest(work: Work) -> Ingredient | None:
+    """What brings the most water."""
+    lines = [line for line in work.formula.overall if line.ingredient is not None]
+    brings = [(line.share * work.larder.poured(line.ingredient).water, line) for line in lines if line.ingredient]
+    return max(brings, key=lambda one: one[0])[1].ingredient if brings else None

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import raised
+from manchet.checks.looking import has_leaven
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
@@ -22,4 +22,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
 
 def _plain(work: Work) -> bool:
     """Flour and water that nothing raises, as in roti, lavash, tortillas of maize and matzo: many are made without salt."""
-    return work.kind == "flatbread" and not raised(work.formula)
+    return work.kind == "flatbread" and not has_leaven(work.formula)

@@ -12,6 +12,7 @@ from manchet.figures.limits.lookup import limit
 
 NAME = "share-implausible"
 ABOUT = ()
+EXPLAINS = ("hydration-high", "hydration-low", "sugar-against-ordinary-yeast")
 CLASSES = ("fat", "egg", "sweetener", "spice", "malt", "fruit", "nut", "seed", "dairy")
 """Salt, water, yeast and raising agents have checks of their own."""
 

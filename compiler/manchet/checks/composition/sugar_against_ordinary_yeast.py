@@ -26,13 +26,16 @@ def check(work: Work) -> Iterator[Diagnostic]:
     if sugar + totals.water_in_all <= 0 or sugar / (sugar + totals.water_in_all) <= most:
         return
     fresh = sum((fresh_equivalent(yeast, share) for yeast, share in ordinary), Fraction(0))
-    if fresh >= dose:
+    far = limit("sugar-in-water-far")
+    if fresh >= dose and (far is None or sugar / (sugar + totals.water_in_all) <= far):
         return
     message = (
         f"{percent(sugar / (sugar + totals.water_in_all))} of the dough's water phase is sugar, "
         f"and {ordinary[0][0].name} is made for less"
     )
     help = f"use sweet-dough yeast, or raise the yeast to the like of {percent(dose)} fresh"
+    if fresh >= dose:
+        help = "use sweet-dough yeast, or look at the figure of the sugar: more yeast does not answer that much"
     yield report(NAME, place_of_class(work.formula, "yeast"), message, help)
 
 

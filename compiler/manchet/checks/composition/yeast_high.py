@@ -13,6 +13,7 @@ from manchet.figures.limits.lookup import limit
 
 NAME = "yeast-high"
 ABOUT = ("class yeast", "class sweet-dough yeast")
+EXPLAINS = ("hydration-high", "yeast-against-time")
 
 
 def check(work: Work) -> Iterator[Diagnostic]:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.looking import raised
+from manchet.checks.looking import has_leaven
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.syntax.vocabulary import RISES
@@ -18,7 +18,7 @@ EGGS = Fraction(20, 100)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    if not formula.bread.risen or raised(formula) or _by_steam(work):
+    if not formula.bread.risen or has_leaven(formula) or _by_steam(work):
         return
     message = f"nothing raises {formula.name}: it has no yeast, no culture and no raising agent"
     help = "add the yeast or the levain; an unraised bread may be of kind `flatbread` or `crisp`"

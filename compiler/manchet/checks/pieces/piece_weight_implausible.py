@@ -13,6 +13,7 @@ from manchet.formula.nouns import singular
 NAME = "piece-weight-implausible"
 ABOUT = ()
 OF_SIZE = True
+EXPLAINS = ("bake-too-short", "dough-left-over", "dough-short-of-pieces", "tin-fill-odd", "topping-implausible")
 
 
 def check(work: Work) -> Iterator[Diagnostic]:

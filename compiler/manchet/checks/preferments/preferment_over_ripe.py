@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
+from manchet.checks.fermentation.hours_for_minutes import too_long
 from manchet.checks.saying import degrees, span
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -21,7 +22,13 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if stage.word not in MADE_TO_RIPEN or stage.from_nothing:
             continue
         for step in stage.steps:
-            if step.verb != "ripen" or step.time is None or not step.heats or step.ramp is not None:
+            if (
+                step.verb != "ripen"
+                or step.time is None
+                or not step.heats
+                or step.ramp is not None
+                or too_long(work, step)
+            ):
                 continue
             if step.time.likely > long and step.heats[0].celsius.likely >= warm:
                 message = (

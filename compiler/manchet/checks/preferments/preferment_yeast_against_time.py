@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
+from manchet.checks.fermentation.hours_for_minutes import too_long
 from manchet.checks.looking import flour_in, of_verbs
 from manchet.checks.saying import degrees, duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -31,6 +32,8 @@ def check(work: Work) -> Iterator[Diagnostic]:
             continue
         yeasts = [p for p in stage.portions if p.ingredient is not None and p.ingredient.class_.endswith("yeast")]
         if any(p.stage for p in stage.portions) or not yeasts or any(of_verbs(stage.steps, *(COLD & IN_FRIDGE))):
+            continue
+        if any(too_long(work, step) for step in of_verbs(stage.steps, *BY_LEAVEN)):
             continue
         hours = hours_at(WARM, of_verbs(stage.steps, *BY_LEAVEN))
         if not hours or hours < SHORTEST:

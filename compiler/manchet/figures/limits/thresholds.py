@@ -20,6 +20,7 @@ THRESHOLDS = {
     "preferment-yeast-hours-least": Limit(F(7, 20), {}, "per cent fresh yeast of its flour times hours at 27 C; poolish 0.05-0.2 % for 14-16 h at 70 F (King Arthur Flour) lies at 0.5-6; our rule"),
     "preferment-yeast-hours-most": Limit(F(18), {}, "sponge 2.9 % fresh for 3 h at 84 F (trade press) lies at 9; our rule"),
     "sugar-in-water-most": Limit(F(11, 50), {}, "sugar in sugar and water together: bun 18 %, sweet roll 26 %, panettone 34 %, computed; sugar slows ordinary yeast above 5-10 % of flour: IREKS Compendium 10.1"),
+    "sugar-in-water-far": Limit(F(21, 50), {}, "sugar in sugar and water together that more yeast no longer answers: panettone 34 %, computed; our rule"),
     "sugar-yeast-dose": Limit(F(9, 200), {}, "as fresh yeast; sweet doughs 5-10 %: IREKS Compendium 10.2.7"),
     "malt-active-most": Limit(F(3, 250), {}, "0.25-0.3 % usual, about 1 % of unmalted flour at the most: Western Wheat Quality Laboratory bake test; trade glossaries"),
     "soda-most": Limit(F(1, 40), {}, "soda breads 1.5-2 %: common practice"),

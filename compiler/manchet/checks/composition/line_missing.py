@@ -1,0 +1,45 @@
+"""Dough short of its pieces by a weight that only flour, or only water, can make up: a line was left out."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.batch.work import Work
+from manchet.checks.plausible import FAR, NEAR, Weights, can_be_weighed_up, faults, weight_for_pieces, weights_of
+from manchet.checks.saying import grams
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+
+NAME = "line-missing"
+ABOUT = ("by weight",)
+EXPLAINS = (
+    "bake-too-short", "dough-left-over", "dough-short-of-pieces", "dough-over-mixer", "dough-under-mixer", "hydration-high",
+    "hydration-low", "malt-active-high", "prefermented-high", "raising-agent-high", "salt-high", "salt-low",
+    "scald-too-small", "seed-implausible", "share-implausible", "stiff-dough-on-fast", "sugar-against-ordinary-yeast",
+    "vessels-too-few", "yeast-against-time", "yeast-high", "preferment-yeast-against-time", "preferment-wetness-odd",
+    "kind-against-flour", "inclusions-in-first-mix", "water-misses-the-dough", "ice-not-enough", "water-hotter-than-the-tap",
+    "culture-does-not-carry-on",
+)  # fmt: skip
+
+NOTHING = Fraction(0)
+FLOUR = Weights(Fraction(1), NOTHING, NOTHING, NOTHING, Fraction(1))
+WATER = Weights(NOTHING, Fraction(1), NOTHING, NOTHING, Fraction(1))
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    if not can_be_weighed_up(work) or not work.formula.overall:
+        return
+    now = Weights(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING)
+    for line in work.formula.overall:
+        now = now.with_more(weights_of(work, line), Fraction(1))
+    short = weight_for_pieces(work) - now.whole
+    if short <= 0 or len(set(faults(work, now, FAR / 5))) < 2:
+        return
+    fits = [
+        name
+        for name, one in (("flour", FLOUR), ("water", WATER))
+        if not any(faults(work, now.with_more(one, short), NEAR))
+    ]
+    if len(fits) != 1:
+        return
+    message = f"about {grams(short)} of {fits[0]} is missing: with that much the dough is right and fills its pieces"
+    yield report(NAME, work.formula.dough.place, message, f"add the line of {fits[0]} that was left out")

@@ -1,0 +1,49 @@
+"""One weight a thousand or ten times too much or too little, in a formula that fits but for it: kg for g, a slipped point."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.batch.work import Work
+from manchet.checks.looking import place_of
+from manchet.checks.plausible import FAR, NEAR, can_be_weighed_up, faults, weights_of
+from manchet.checks.saying import grams
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
+
+NAME = "weight-slipped"
+ABOUT = ("by weight",)
+EXPLAINS = (
+    "bake-too-short", "dough-left-over", "dough-short-of-pieces", "dough-over-mixer", "dough-under-mixer", "hydration-high",
+    "hydration-low", "malt-active-high", "prefermented-high", "raising-agent-high", "salt-high", "salt-low",
+    "scald-too-small", "seed-implausible", "share-implausible", "stiff-dough-on-fast", "sugar-against-ordinary-yeast",
+    "vessels-too-few", "yeast-against-time", "yeast-high", "preferment-yeast-against-time", "preferment-wetness-odd",
+    "kind-against-flour", "line-missing", "inclusions-in-first-mix", "water-misses-the-dough", "ice-not-enough", "water-hotter-than-the-tap",
+    "culture-does-not-carry-on",
+)  # fmt: skip
+
+SLIPS = (Fraction(1, 1000), Fraction(1000), Fraction(1, 10), Fraction(10))
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    if not can_be_weighed_up(work):
+        return
+    lines = [(line, weights_of(work, line)) for line in work.formula.overall if line.ingredient is not None]
+    weighed = [weights_of(work, line) for line in work.formula.overall]
+    now = weighed[0]
+    for one in weighed[1:]:
+        now = now.with_more(one, Fraction(1))
+    if len(set(faults(work, now, FAR))) < 2:
+        return
+    fits = [
+        (line, one, times)
+        for line, one in lines
+        for times in SLIPS
+        if not any(faults(work, now.with_more(one, times - 1), NEAR))
+    ]
+    if len(fits) != 1:
+        return
+    line, one, times = fits[0]
+    meant = grams(one.whole * times)
+    message = f"{grams(one.whole)} of {line.name}: with {meant} all the rest would fit, dough and pieces too"
+    place = place_of(work.formula, lambda ingredient: ingredient is line.ingredient)
+    yield report(NAME, place, message, f"was {meant} meant? look at the unit and the decimal point")
