@@ -58,7 +58,7 @@ DEMO = {
     "Mooring rings": {("kettle-burns", "dough", "boil")},
     "Mudlark": {("warm-soak", "toasted seeds", "soak")},
     "Pilot rye": {("scald-burns", "scald", "mix"), ("warm-and-wet", "scald", "rest")},
-    "lye bath": {("lye-corrosive", "lye bath", "add")},
+    "lye bath": {("lye-mixing", "lye bath", "add"), ("lye-kept", "lye bath", "do")},
     "celeriac under oil": {
         ("cool-it-fast", "celeriac under oil", "chill"),
         ("plants-under-fat", "celeriac under oil", "pack"),
@@ -74,7 +74,7 @@ CORPUS = {
     "Corner croissants": {("raw-egg-kept", "dough", "brush")},
     "egg wash": {("raw-egg-kept", "egg wash", "strain")},
     "Square pretzels": {("lye-corrosive", "dough", "dip")},
-    "lye bath": {("lye-corrosive", "lye bath", "")},
+    "lye bath": {("lye-mixing", "lye bath", "")},
     "Overnight pot loaf": {("hot-lid", "dough", "bake")},
     "Loaf of the lidded tin": {("hot-lid", "dough", "bake")},
     "Moor pumpernickel": {
@@ -83,6 +83,7 @@ CORPUS = {
         ("warm-and-wet", "scald", "rest"),
     },
     "Red malt rye": {("scald-burns", "scald", "mix")},
+    "Seeded harbour rye": {("warm-soak", "soaker", "soak")},
     "First-day loaf": {("hot-lid", "dough", "bake")},
 }
 

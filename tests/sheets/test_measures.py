@@ -111,7 +111,7 @@ def test_something_never_prints_as_nothing() -> None:
 
 @pytest.mark.parametrize(
     ("fahrenheit", "printed", "set_to"),
-    [("80", "27 °C", "27 °C"), ("0", "-18 °C", "-18 °C"), ("330", "166 °C", "165 °C"), ("375", "191 °C", "190 °C")],
+    [("80", "27 °C", "27 °C"), ("0", "−18 °C", "−18 °C"), ("330", "166 °C", "165 °C"), ("375", "191 °C", "190 °C")],
 )
 def test_what_comes_out_of_fahrenheit_is_no_finer_than_a_dial(fahrenheit: str, printed: str, set_to: str) -> None:
     celsius = (Fraction(fahrenheit) - 32) * Fraction(5, 9)

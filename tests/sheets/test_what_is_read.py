@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-import pytest
 from loaves import LOAF_BY_WEIGHT, PLAIN_LOAF, vary
 from sheets.test_prep_view import FERRY, block, figure, lines, row
 from sheets.work import card, prepared, sheet
@@ -18,7 +17,6 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.html import blank, places
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.sheets.parts.caution import in_degrees
 from manchet.sheets.parts.views import WeighRow
 from manchet.sheets.registry import html_of
 
@@ -71,29 +69,6 @@ def test_a_step_that_may_be_left_out_has_no_stray_comma() -> None:
     text = FERRY.replace("      shape round\n      prove 60", "      shape round, optional\n      prove 60")
     said = [line.text for line in lines(block(sheet(text), "dough"))]
     assert "Shape round (optional)" in said
-
-
-@pytest.mark.parametrize(
-    ("text", "celsius", "fahrenheit"),
-    [
-        ("grow between 57 and 5 C.", "grow between 57 and 5 °C.", "grow between 135 and 41 °F."),
-        ("57 to 21 C within 2 h", "57 to 21 °C within 2 h", "135 to 70 °F within 2 h"),
-        ("4 C or colder, 4 days at most", "4 °C or colder, 4 days at most", "39 °F or colder, 4 days at most"),
-        ("vitamin C and 20 Cakes", "vitamin C and 20 Cakes", "vitamin C and 20 Cakes"),
-    ],
-)
-def test_cautions_are_in_the_degrees_of_the_sheet(text: str, celsius: str, fahrenheit: str) -> None:
-    assert (plain(in_degrees(text, METRIC)), plain(in_degrees(text, US))) == (celsius, fahrenheit)
-
-
-def test_no_caution_keeps_a_bare_degree() -> None:
-    import re
-
-    from manchet.cautions.hazards import HAZARDS
-
-    texts = [getattr(h, name) for h in HAZARDS.values() for name in ("words", "limit", "if_missed")]
-    assert sum(bool(re.search(r"\d C\b", text)) for text in texts) > 8
-    assert not [text for text in texts if re.search(r"\d C\b", in_degrees(text, METRIC))]
 
 
 def test_points_stand_under_one_another() -> None:

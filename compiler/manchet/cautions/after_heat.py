@@ -7,7 +7,10 @@ from collections.abc import Iterator
 from manchet.batch.work import Work
 from manchet.cautions.at import ways_done
 from manchet.cautions.caution import Caution, caution
+from manchet.cautions.foods import FISH, MEAT, grows_wet, pasteurised, words_of_name
 from manchet.syntax.vocabulary import COOKS
+
+MILKY = frozenset({"dairy", "egg"})
 
 
 def after_the_last_heat(work: Work) -> Iterator[Caution]:
@@ -23,12 +26,17 @@ def after_the_last_heat(work: Work) -> Iterator[Caution]:
                 continue
             class_ = applied.ingredient.class_ if applied.ingredient is not None else ""
             name = applied.name.casefold()
-            raw_egg = class_ == "egg" or "egg wash" in name
+            raw_egg = (class_ == "egg" or "egg wash" in name) and not pasteurised(name)
             if raw_egg:
                 yield caution("raw-egg-kept" if number < last else "raw-egg-after-heat", at)
             elif number < last:
                 continue
-            elif class_ == "dairy" or any(word in name for word in ("custard", "cream")):
+            elif (
+                class_ in MILKY
+                or any(word in name for word in ("custard", "cream"))
+                or words_of_name(name) & (MEAT | FISH)
+                or (class_ == "vegetable" and applied.ingredient and grows_wet(applied.ingredient, name))
+            ):
                 yield caution("keep-filling-cold", at)
             elif class_.endswith("flour"):
                 yield caution("raw-flour-after-heat", at)

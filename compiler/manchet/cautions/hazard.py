@@ -4,18 +4,45 @@ from __future__ import annotations
 
 from typing import Literal
 
+from manchet.cautions.phrase import Wording
 from manchet.records import NamedTuple
 
 Level = Literal["warning", "note"]
+Of = Literal["formula", "house", "eater"]
+
+
+class PenBox(NamedTuple):
+    """A place for the pen. Its label carries the limit and, in two or three words, what to do beyond it."""
+
+    label: Wording
+    unit: Literal["", "C", "percent"] = ""
+
+
+class Said(NamedTuple):
+    """What is printed of a hazard in one language."""
+
+    words: Wording
+    limit: Wording = ()
+    """The figure to hold, () where there is none."""
+    if_missed: Wording = ()
+    """What to do when it has gone wrong."""
+    boxes: tuple[PenBox, ...] = ()
 
 
 class Hazard(NamedTuple):
-    """A hazard before it is met in a formula; its fields are those of `Caution`."""
+    """A hazard before it is met in a formula."""
 
     level: Level
-    of: str
-    words: str
-    limit: str
-    reading: str
-    if_missed: str
+    of: Of
+    """A "formula" has it at a step; those of the "house" stand on one posted card, and the sheet only points to it; the
+    "eater" is told on card, label and handout, not the crew."""
+    catchword: str
+    """What it is called in large letters on the posted card."""
+    in_full: bool
+    """In full at every step where hands meet it; others in full once a formula, and then with their limit alone."""
+    british: Said
+    american: Said
     source: str
+    """Who says so, in a few words, with the year where it is known."""
+    address: str
+    """Where that is to be read."""

@@ -9,7 +9,7 @@ from manchet.cautions.caution import Caution, caution
 from manchet.kitchen.model import Kitchen
 from manchet.syntax.vocabulary import IN_OVEN
 
-ALWAYS = ("oven-steam", "flour-dust", "raw-dough", "lifting", "moving-machines", "blades")
+ALWAYS = ("oven-steam", "flour-dust", "raw-dough", "lifting", "moving-machines", "blades", "burns")
 
 
 def house_hazards(kitchen: Kitchen) -> tuple[Caution, ...]:

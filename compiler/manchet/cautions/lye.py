@@ -1,4 +1,4 @@
-"""Lye: where it is mixed, and again where a piece or a hand meets the bath."""
+"""Lye: where it is mixed, again where a piece or a hand meets the bath, and where it is kept."""
 
 from __future__ import annotations
 
@@ -8,26 +8,52 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.cautions.at import CautionPlace, done_in
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.contents import weight
+from manchet.cautions.contents import end_of, weight
 from manchet.figures.composition.lye import lye_in
-from manchet.formula.model import Stage
+from manchet.formula.model import Applied, Formula, Stage
 
-CORROSIVE, IRRITANT = Fraction(2, 100), Fraction(5, 1000)
+IRRITANT, CORROSIVE, TOO_STRONG = Fraction(5, 1000), Fraction(2, 100), Fraction(6, 100)
+"""Shares of lye by weight: from the first it irritates, from the second it burns; over the third nothing is dipped."""
 
 
 def lye_met(work: Work, stage: Stage) -> Iterator[Caution]:
-    whole = weight(stage)
-    strength = sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0)) / whole if whole else 0
-    if strength >= CORROSIVE:
-        yield caution("lye-corrosive", _where_mixed(stage))
-    elif strength >= IRRITANT:
-        yield caution("lye-irritant", _where_mixed(stage))
+    """Dry lye and canister lye burn however weak the bath; at the dip it is the bath that hands meet."""
+    if any(lye_in(p.ingredient) >= CORROSIVE for p in stage.portions):
+        yield caution("lye-mixing", _where_mixed(stage))
+    strength = _strength(stage)
+    if strength > TOO_STRONG:
+        yield caution("lye-too-strong", end_of(stage))
+    if strength >= IRRITANT and work.formula.good_for is not None:
+        yield caution("lye-kept", end_of(stage))
     for at, step in done_in(stage, work.formula):
-        applied = step.applied
-        if applied is None:
-            continue
-        if (applied.ingredient is not None and applied.ingredient.class_ == "lye") or "lye" in applied.name.split():
-            yield caution("lye-corrosive", at)
+        if step.applied is not None:
+            yield from (caution(name, at) for name in _of_bath(_bath(step.applied, work.formula)))
+
+
+def _of_bath(strength: Fraction) -> Iterator[str]:
+    if strength > TOO_STRONG:
+        yield "lye-too-strong"
+    if strength >= CORROSIVE:
+        yield "lye-corrosive"
+    elif strength >= IRRITANT:
+        yield "lye-irritant"
+
+
+def _strength(stage: Stage) -> Fraction:
+    whole = weight(stage)
+    return sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0)) / whole if whole else Fraction(0)
+
+
+def _bath(applied: Applied, formula: Formula) -> Fraction:
+    """How strong a bath is that touches the bread: one of another file, and lye of no given strength, count as a usual one."""
+    stage = formula.stage(applied.stage)
+    if stage is not None:
+        return _strength(stage)
+    named = "lye" in applied.name.casefold().split()
+    if applied.ingredient is None:
+        return CORROSIVE if named else Fraction(0)
+    strength = lye_in(applied.ingredient)
+    return CORROSIVE if strength == 1 else strength
 
 
 def _where_mixed(stage: Stage) -> CautionPlace:

@@ -6,16 +6,16 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import CautionPlace, done_in
+from manchet.cautions.at import done_in
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.contents import HOUR, class_share, end_of, first_of, ingredients, longest, weight
+from manchet.cautions.contents import HOUR, class_share, end_of, first_of, longest, weight
+from manchet.cautions.foods import grows_wet
 from manchet.formula.model import Stage
-from manchet.larder.ingredient import Ingredient
 from manchet.syntax.vocabulary import STANDS, WRAPS
 
 FAT_CONTINUOUS = Fraction(30, 100)
-DRIED = ("dried", "flakes", "powder", "olives", "capers", "sauerkraut", "paste", "starch", "flour", "potato", "puree")
-"""Words in the names of plants that are dry or sour enough not to be meant here."""
+SOUR_ENOUGH = Fraction(42, 10)
+"""The pH, measured in the pieces, from which down the caution is only a limit: it is never silent."""
 
 
 def plants_under_fat(work: Work, stage: Stage) -> Iterator[Caution]:
@@ -23,23 +23,23 @@ def plants_under_fat(work: Work, stage: Stage) -> Iterator[Caution]:
     whole = weight(stage)
     if not whole or class_share(stage, "fat") / whole < FAT_CONTINUOUS or any(p.is_flour for p in stage.portions):
         return
-    if not any(_fresh_plant(i) for i in ingredients(stage, "vegetable", "spice")):
+    soaked = class_share(stage, "water", "liquid") > 0
+    if not any(p.ingredient is not None and grows_wet(p.ingredient, p.name, soaked) for p in stage.portions):
         return
     done = done_in(stage, work.formula)
     waits = (at for at, s in done if s.may_wait or (s.verb in STANDS and longest(s) > 2 * HOUR))
     waiting = next(waits, None)
     kept = work.formula.preparation and work.formula.good_for is not None
-    if kept or waiting is not None:
-        yield caution("plants-under-fat", _where_kept(stage, waiting, first_of(done, WRAPS)))
-    else:
+    if not kept and waiting is None:
         yield caution("plants-in-fat-today", end_of(stage))
+        return
+    at = first_of(done, WRAPS) or waiting or end_of(stage)
+    if _soured(stage):
+        yield caution("plants-under-fat", at, "note")._replace(again=True)
+    else:
+        yield caution("plants-under-fat", at)
 
 
-def _where_kept(stage: Stage, waiting: CautionPlace | None, packed: CautionPlace | None) -> CautionPlace:
-    return packed or waiting or end_of(stage)
-
-
-def _fresh_plant(ingredient: Ingredient) -> bool:
-    name = ingredient.name.casefold()
-    herb = ingredient.class_ == "spice" and any(word in name for word in ("fresh", "leaves"))
-    return (ingredient.class_ == "vegetable" or herb) and not any(word in name for word in DRIED)
+def _soured(stage: Stage) -> bool:
+    sour = [r.value for step in stage.steps for r in step.reaches if r.what == "pH"]
+    return any(value.high is not None and value.high <= SOUR_ENOUGH for value in sour)

@@ -22,6 +22,7 @@ BOTH = "both"
 HOUR, DAY = 3600, 86400
 NBSP = "\N{NO-BREAK SPACE}"
 """Between a figure and its unit: they never part at the end of a line."""
+MINUS = "\N{MINUS SIGN}"
 _QUARTERS = {0: "", 1: "¼", 2: "½", 3: "¾"}
 _SPOONS = {"US": Fraction(492892, 100000), "metric": Fraction(5)}
 """Millilitres of a teaspoon: a sixth of a US fluid ounce (rounded), and the metric one."""
@@ -260,9 +261,10 @@ class Measures(NamedTuple):
 
 
 def _figure(value: Fraction, places: int, fixed: bool = False) -> str:
-    """A figure with at most (or exactly) so many decimals and a comma at the thousands."""
+    """A figure with at most (or exactly) so many decimals, a comma at the thousands, and a minus sign that is no hyphen."""
     whole, dot, rest = printing.decimal(value, places, places if fixed else 0).partition(".")
-    return f"{int(whole):,}{dot}{rest}" if whole not in ("-0", "0") else f"{whole}{dot}{rest}"
+    sign, digits = (MINUS, whole[1:]) if whole.startswith("-") else ("", whole)
+    return f"{sign}{int(digits):,}{dot}{rest}"
 
 
 def _whole_if_converted(celsius: Fraction) -> Fraction:

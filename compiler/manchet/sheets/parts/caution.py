@@ -1,20 +1,18 @@
-"""Cautions as they are printed: those of the formula at their stage, those of the house on one posted card."""
+"""Cautions as they are printed: those of the formula at their step, those of the house on one posted card."""
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
-from fractions import Fraction
 
 from manchet.cautions.at import CautionPlace
 from manchet.cautions.caution import Caution
-from manchet.sheets.page.measures import NBSP, Measures
+from manchet.cautions.hazard import PenBox
+from manchet.cautions.phrase import LocalWord, Measured, Wording
+from manchet.formula.ranges import Range
+from manchet.quantities import printing
+from manchet.quantities.units import INCH, POUND
+from manchet.sheets.page.measures import HOUR, NBSP, Measures
 from manchet.sheets.parts.views import Box, CautionNote
-from manchet.sheets.parts.wording import single
-
-_DEGREES = re.compile(r"(?:(\d+)( to | and | or |-))?(\d+) C\b")
-_BETWEEN = re.compile(r"; |, (?=C )")
-"""Between the labels of two boxes."""
 
 
 def cautions_of_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tuple[CautionNote, ...]:
@@ -47,32 +45,68 @@ def cautions_of_no_stage(cautions: Sequence[Caution], keys: Sequence[str], m: Me
     return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at.stage not in keys)
 
 
+def cautions_for_eaters(cautions: Sequence[Caution], m: Measures) -> tuple[CautionNote, ...]:
+    """What whoever eats it is told, on card, label and handout: the crew's sheet leaves it out."""
+    return tuple(caution_note(c, m) for c in cautions if c.of == "eater")
+
+
 def caution_note(c: Caution, m: Measures) -> CautionNote:
-    """Its temperatures in the degrees of the sheet; a source keeps its own words."""
-    boxes = tuple(_box(label, m) for label in _BETWEEN.split(c.reading)) if c.reading else ()
-    words, limit, missed = (in_degrees(text, m) for text in (c.words, c.limit, c.if_missed))
-    return CautionNote(c.level, words, limit, missed, boxes, c.source)
+    """In the words and the units of the house; a source keeps its own words."""
+    hazard = c.hazard
+    said = hazard.american if m.house.words == "American" else hazard.british
+    words, limit, missed = (printed(wording, m) for wording in (said.words, said.limit, said.if_missed))
+    boxes = tuple(Box(printed(box.label, m), _box_unit(box, m)) for box in said.boxes)
+    if c.again:
+        words, missed = "", ""
+    return CautionNote(c.level, words, limit, missed, boxes, hazard.source, hazard.address, hazard.catchword)
+
+
+def sources_once(notes: Sequence[CautionNote]) -> tuple[str, ...]:
+    """Every source of a page once, in full: its address, or what is said of it where it has none."""
+    return tuple(dict.fromkeys(note.address or note.source for note in notes))
+
+
+def printed(wording: Wording, m: Measures) -> str:
+    """The text of a wording, its figures in the units of the house."""
+    return "".join(_part(part, m) for part in wording)
+
+
+def _part(part: str | Measured | LocalWord, m: Measures) -> str:
+    match part:
+        case Measured():
+            return _measured(part, m)
+        case LocalWord(name):
+            return m.words["caution." + name]
+    return part
+
+
+def _measured(figure: Measured, m: Measures) -> str:
+    """Temperatures to the whole degree, lengths to half an inch, sacks to the pound."""
+    low, high = figure.low, figure.low if figure.high is None else figure.high
+    ends = Range(low, high)
+    match figure.unit:
+        case "C":
+            return m.degrees(ends)
+        case "h":
+            return m.time(Range(low * HOUR, high * HOUR))
+        case "min":
+            return m.time(Range(low * 60, high * 60))
+        case "days":
+            return m.words.say("caution.days", m.plain(ends))
+        case "percent":
+            return f"{m.plain(ends)}{NBSP}{m.words['units.percent']}"
+        case "kg" if m.house.units == "US":
+            pounds = (printing.round_to(end * 1000 / POUND, 0) for end in (low, high))
+            return f"{m.plain(Range(*pounds))}{NBSP}{m.words['units.lb']}"
+        case "cm" if m.in_inches:
+            inches = (printing.round_to(end * 20 / INCH, 0) / 2 for end in (low, high))
+            return f"{m.plain(Range(*inches))}{NBSP}{m.words['units.inch']}"
+    return f"{m.plain(ends)}{NBSP}{m.words['units.' + figure.unit]}"
+
+
+def _box_unit(box: PenBox, m: Measures) -> str:
+    return {"": "", "C": m.degree(), "percent": m.words["units.percent"]}[box.unit]
 
 
 def _at(cautions: Sequence[Caution], at: CautionPlace, m: Measures) -> tuple[CautionNote, ...]:
     return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at == at)
-
-
-def _box(label: str, m: Measures) -> Box:
-    """`C at 2 h`: a box for degrees, at two hours."""
-    if label.startswith("C "):
-        return Box(label.removeprefix("C "), m.degree())
-    return Box(in_degrees(label, m))
-
-
-def in_degrees(text: str, m: Measures) -> str:
-    """`57 and 5 C` as `57 and 5 °C`, or `135 and 41 °F`."""
-
-    def figure(celsius: str) -> str:
-        return m.plain(single(m.reading(Fraction(celsius))), 0)
-
-    def said(found: re.Match[str]) -> str:
-        first, joint, last = found.groups()
-        return f"{figure(first) + joint if first else ''}{figure(last)}{NBSP}{m.degree()}"
-
-    return _DEGREES.sub(said, text)

@@ -96,6 +96,8 @@ class CautionNote(NamedTuple):
     """Who says so, in a few words: what stands at the end of a caution."""
     address: str = ""
     """Where that is to be read, in full: on the posted card, and in data."""
+    catchword: str = ""
+    """What it is called, in large letters, where the hazards of a house are posted."""
     part: Literal["caution"] = "caution"
 
     @property

@@ -26,7 +26,7 @@ from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import BOTH, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.bowl import Bowl, exact_weight
-from manchet.sheets.parts.caution import caution_note, cautions_at_stage, cautions_of_no_stage
+from manchet.sheets.parts.caution import caution_note, cautions_at_stage, cautions_for_eaters, cautions_of_no_stage
 from manchet.sheets.parts.foot import overall_shares
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.steps import worked_in_rows
@@ -82,6 +82,7 @@ def handout(
         cautions=(
             *cautions_of_no_stage(cautions, [s.stage.key for s in work.batch.stages], m),
             *(caution_note(c, m) for c in home),
+            *cautions_for_eaters(cautions, m),
         ),
         defers=DEFERS,
         overall_head=words["handout.per_cent" if formula.has_flour else "handout.per_cent_whole"],

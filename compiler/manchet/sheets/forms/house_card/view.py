@@ -17,5 +17,8 @@ class HouseCard(NamedTuple):
     paper: str
     running: Running
     cautions: tuple[CautionNote, ...]
+    """Each under its catchword, warnings first."""
+    sources: tuple[str, ...]
+    """Each once, with where it is to be read."""
     defers: str
     form: Literal["house"] = "house"

@@ -1,0 +1,61 @@
+"""Words with figures in them: each figure is kept with its unit, and only a sheet turns it into text.
+
+In `hazards.toml` a figure stands in braces, its unit first: `{C:4} or colder`, `{percent:3 to 4} lye`. A word that
+depends on the country stands in braces alone: `{emergency}`, the number to call.
+"""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from typing import Literal, get_args
+
+from manchet.records import NamedTuple
+
+Unit = Literal["C", "h", "min", "days", "cm", "kg", "percent"]
+"""Degrees Celsius, hours, minutes, days, centimetres, kilograms, per cent."""
+
+LOCAL_WORDS = ("emergency",)
+
+_BRACES = re.compile(r"\{([^{}]*)\}")
+
+
+class Measured(NamedTuple):
+    """A figure with its unit; `high` where it is a range."""
+
+    unit: Unit
+    low: Fraction
+    high: Fraction | None = None
+
+
+class LocalWord(NamedTuple):
+    """A word that each language has its own for: the one called `caution.NAME` in the printed words."""
+
+    name: str
+
+
+Wording = tuple[str | Measured | LocalWord, ...]
+"""What is printed, in its parts. () for nothing."""
+
+
+def wording_of(template: str) -> Wording:
+    """The parts of a template, in their order. Raises `ValueError` on braces that say no figure."""
+    parts: list[str | Measured | LocalWord] = []
+    for number, said in enumerate(_BRACES.split(template)):
+        if number % 2:
+            parts.append(_in_braces(said))
+        elif "{" in said or "}" in said:
+            raise ValueError(f"a brace without the other: {said!r}")
+        elif said:
+            parts.append(said)
+    return tuple(parts)
+
+
+def _in_braces(said: str) -> Measured | LocalWord:
+    unit, colon, figures = said.partition(":")
+    if not colon and unit in LOCAL_WORDS:
+        return LocalWord(unit)
+    if unit not in get_args(Unit):
+        raise ValueError(f"{{{said}}}: {unit!r} is no unit; it is one of {', '.join(get_args(Unit))}")
+    low, _, high = figures.partition(" to ")
+    return Measured(unit, Fraction(low), Fraction(high) if high else None)  # type: ignore[arg-type]
