@@ -19,7 +19,7 @@ from manchet.kitchen.model import PLAIN
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import LANGUAGES, words_of
-from manchet.sheets.parts.caution import caution_note, printed
+from manchet.sheets.parts.caution import caution_note, said_in_units
 from manchet.sheets.parts.views import CautionNote
 
 FOLDER = Path(manchet.cautions.__file__).parent
@@ -235,7 +235,7 @@ def test_a_limit_in_a_box_says_what_to_do_beyond_it(name: str) -> None:
 
 
 def box_of(name: str, label: str) -> PenBox:
-    return next(b for b in HAZARDS[name].british.boxes if plain(printed(b.label, BRITISH)) == label)
+    return next(b for b in HAZARDS[name].british.boxes if plain(said_in_units(b.label, BRITISH)) == label)
 
 
 @every(sorted(HAZARDS), at_least=36)

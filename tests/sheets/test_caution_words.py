@@ -12,7 +12,7 @@ from manchet.cautions.phrase import LocalWord, Measured, wording_of
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.sheets.parts.caution import caution_note, printed, sources_once
+from manchet.sheets.parts.caution import caution_note, said_in_units, sources_once
 
 METRIC = Measures(House(), words_of("British"))
 US = Measures(House("Letter", "US", "F", "American"), words_of("American"))
@@ -45,7 +45,7 @@ OF_THE_FOOD_CODE = ((4, 39), (21, 70), (57, 135), (63, 145), (71, 160), (74, 165
 @pytest.mark.parametrize(("celsius", "fahrenheit"), EXACT + OF_THE_FOOD_CODE)
 def test_degrees(celsius: int, fahrenheit: int) -> None:
     wording = wording_of(f"{{C:{celsius}}} or colder")
-    said = (plain(printed(wording, METRIC)), plain(printed(wording, US)))
+    said = (plain(said_in_units(wording, METRIC)), plain(said_in_units(wording, US)))
     assert said == tuple(
         f"{figure} {unit} or colder".replace("-", "−") for figure, unit in ((celsius, "°C"), (fahrenheit, "°F"))
     )
@@ -67,7 +67,7 @@ def test_degrees(celsius: int, fahrenheit: int) -> None:
 )
 def test_other_units(template: str, metric: str, us: str) -> None:
     wording = wording_of(template)
-    assert (plain(printed(wording, METRIC)), plain(printed(wording, US))) == (metric, us)
+    assert (plain(said_in_units(wording, METRIC)), plain(said_in_units(wording, US))) == (metric, us)
 
 
 def test_a_template_in_its_parts() -> None:

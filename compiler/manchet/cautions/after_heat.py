@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from manchet.batch.work import Work
 from manchet.cautions.at import ways_done
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.foods import FISH, MEAT, grows_wet, pasteurised, words_of_name
+from manchet.cautions.foods import FISH, MEAT, grows_wet, is_pasteurised, words_of_name
 from manchet.syntax.vocabulary import COOKS
 
 MILKY = frozenset({"dairy", "egg"})
@@ -26,7 +26,7 @@ def after_the_last_heat(work: Work) -> Iterator[Caution]:
                 continue
             class_ = applied.ingredient.class_ if applied.ingredient is not None else ""
             name = applied.name.casefold()
-            raw_egg = (class_ == "egg" or "egg wash" in name) and not pasteurised(name)
+            raw_egg = (class_ == "egg" or "egg wash" in name) and not is_pasteurised(name)
             if raw_egg:
                 yield caution("raw-egg-kept" if number < last else "raw-egg-after-heat", at)
             elif number < last:

@@ -8,8 +8,8 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.cautions.at import Done, done_in
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.contents import HOUR, ROOM, around, end_of, first_of, ingredients, longest, degrees_reached
-from manchet.cautions.foods import pasteurised
+from manchet.cautions.contents import HOUR, ROOM, around, degrees_reached, end_of, first_of, ingredients, longest
+from manchet.cautions.foods import is_pasteurised
 from manchet.formula.model import Formula, Stage
 from manchet.syntax.vocabulary import BOILS, COOKS, COOLS, IN_POT
 
@@ -30,7 +30,7 @@ def cooked_and_kept(work: Work, stage: Stage) -> Iterator[Caution]:
         return
     done = done_in(stage, formula)
     heats = [one for one in done if one.step.verb in COOKS]
-    raw_egg = [i for i in perishable if i.class_ == "egg" and not pasteurised(i.name)]
+    raw_egg = [i for i in perishable if i.class_ == "egg" and not is_pasteurised(i.name)]
     if raw_egg and heats and not _egg_cooked(heats):
         yield caution("cook-egg-through", heats[-1].at)
     elif raw_egg and not heats:

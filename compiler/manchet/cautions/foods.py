@@ -80,5 +80,5 @@ def raw_fish(name: str) -> bool:
     return bool(named & FISH) and not named & NOT_RAW
 
 
-def pasteurised(name: str) -> bool:
+def is_pasteurised(name: str) -> bool:
     return any(word in name.casefold() for word in PASTEURISED)

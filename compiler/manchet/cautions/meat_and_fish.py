@@ -20,7 +20,7 @@ FROZEN = -20
 
 
 def meat_through(work: Work) -> Iterator[Caution]:
-    """CautionPlace the last heat of each bread that has raw meat or fish in it by then."""
+    """At the last heat of each bread that has raw meat or fish in it by then."""
     weighed = any(raw_meat_or_fish(p.name) for stage in work.formula.stages for p in stage.portions)
     for done in ways_done(work.formula):
         last = max((n for n, (_, step) in enumerate(done) if step.verb in COOKS), default=None)

@@ -54,8 +54,8 @@ def caution_note(c: Caution, m: Measures) -> CautionNote:
     """In the words and the units of the house; a source keeps its own words."""
     hazard = c.hazard
     said = hazard.american if m.house.words == "American" else hazard.british
-    words, limit, missed = (printed(wording, m) for wording in (said.words, said.limit, said.if_missed))
-    boxes = tuple(Box(printed(box.label, m), _box_unit(box, m)) for box in said.boxes)
+    words, limit, missed = (said_in_units(wording, m) for wording in (said.words, said.limit, said.if_missed))
+    boxes = tuple(Box(said_in_units(box.label, m), _box_unit(box, m)) for box in said.boxes)
     if c.again:
         words, missed = "", ""
     return CautionNote(c.level, words, limit, missed, boxes, hazard.source, hazard.address, hazard.catchword)
@@ -66,7 +66,7 @@ def sources_once(notes: Sequence[CautionNote]) -> tuple[str, ...]:
     return tuple(dict.fromkeys(note.address or note.source for note in notes))
 
 
-def printed(wording: Wording, m: Measures) -> str:
+def said_in_units(wording: Wording, m: Measures) -> str:
     """The text of a wording, its figures in the units of the house."""
     return "".join(_part(part, m) for part in wording)
 
