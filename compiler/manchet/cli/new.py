@@ -25,13 +25,16 @@ if TYPE_CHECKING:
 
 EXAMPLES = (
     "manchet new 'Saturday tin'",
+    "manchet new --from saturday-tin.csv",
     "manchet new 'Saturday tin' --from table.csv",
     "manchet new 'Saturday tin' --from - < pasted.txt",
 )
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("name", nargs="?", default="", metavar="NAME", help="what the bread is called")
+    parser.add_argument(
+        "name", nargs="?", default="", metavar="NAME", help="what the bread is called (default: as its table)"
+    )
     parser.add_argument(
         "--out",
         "--output",
@@ -63,7 +66,7 @@ def _headings() -> str:
 def run(options: argparse.Namespace) -> int:
     from manchet.intake.starter import is_a_name, starter
 
-    name = " ".join(options.name.split())
+    name = " ".join((options.name or _named_by(options.table)).split())
     if not is_a_name(name):
         why = "a name is one line of plain characters, without # and quotes, and has letters in it"
         why = why if name else "a formula needs a name"
@@ -87,6 +90,14 @@ def run(options: argparse.Namespace) -> int:
     return FINE
 
 
+def _named_by(table: str | None) -> str:
+    """A name from that of the table: `rye-2.csv` is `rye 2`; "" where there is no file."""
+    if table is None or table == "-":
+        return ""
+    stem = os.path.splitext(os.path.basename(table))[0]
+    return stem.replace("-", " ").replace("_", " ")
+
+
 def _write(output: str | None, name: str, text: str) -> None:
     if output == "-":
         sys.stdout.write(text)
@@ -97,12 +108,16 @@ def _write(output: str | None, name: str, text: str) -> None:
     try:
         with open(path, "x", encoding="utf-8", newline="\n") as file:
             file.write(text)
+        with open(path, encoding="utf-8", newline="") as written:
+            same = written.read() == text
     except FileExistsError:
         raise Blocked(f"{path} is there already, and was left as it is", "name another file with --out") from None
     except FileNotFoundError:
         raise Blocked(f"{path} cannot be written: there is no folder {os.path.dirname(path)}") from None
     except OSError as error:
         raise Blocked(f"{path} cannot be written: {reason(error)}") from None
+    if not same:
+        raise Blocked(f"{path} was written, and reads otherwise: is the disk full?", "look at it before it is used")
     print(path)
 
 

@@ -14,6 +14,7 @@ from collections.abc import Callable, Iterable
 from fractions import Fraction
 
 from manchet.diagnostics.suggest import fold
+from manchet.intake.read_back import line_of
 from manchet.intake.table_columns import COLUMNS, UNITS, is_total, layout_of, plain_figure, writes_with_comma
 from manchet.quantities.units import UNITS as UNITS_OF_THE_KITCHEN
 from manchet.records import NamedTuple
@@ -97,9 +98,12 @@ def _material(row: Row, known: Callable[[str], Known], comma: bool | None) -> tu
                 f"whose {unit} is the {amount} {unit} of {name}? give the weight, or say in the kitchen "
                 "`measures US`, metric or imperial"
             )
+    line = "" if question else line_of(name, amount, unit)
+    if not question and not line:
+        asked = [f"{name} {amount} {unit} cannot stand as a line: by which name is it to go?"]
     lines = [f"    # row {row.number}: {one}" for one in asked]
     as_it_stood = " ".join(map(_safe, (row.name, row.amount, row.unit))).rstrip()
-    lines.append(f"    # {as_it_stood}" if question else f"    {name:<22}{amount} {unit}")
+    lines.append(line or f"    # {as_it_stood}")
     return lines, asked
 
 
