@@ -121,7 +121,6 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
         ),
         cautions=(),
         hazards="Oven, mixer, dust, lifting, raw flour: see the card on the wall.",
-        defers="Local codes and licensed practice come first.",
         overall_head="Overall formula, per cent of all flour (weigh nothing from here)",
         overall=(OverallShare("white flour", "60 %"), OverallShare("medium rye flour", "40 %"), OverallShare("water", "76 %"),
                  OverallShare("salt", "1.9 %", "was 1.8 %"), OverallShare("instant yeast", "0.25 %")),

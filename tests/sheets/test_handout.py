@@ -422,7 +422,7 @@ def test_ounces_stand_beside_the_grams_where_they_are_asked_for() -> None:
     assert view.head[0].value.replace("\N{NO-BREAK SPACE}", " ").startswith("2 loaves at 900 g (1 lb 15¾ oz) dough")
     added = next(row for doing in doings(view) for row in doing.adds)
     assert "oz" in added.aside
-    assert "oz" not in html_of(taken())
+    assert "oz" not in text_of(html_of(taken()))
 
 
 WASHED = QUAY.replace("    score", "    brush with egg wash 6 g each\n    score").replace(

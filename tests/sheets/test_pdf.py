@@ -66,7 +66,7 @@ def test_the_sheet_has_the_pages_it_needs_and_says_which(sheet: PdfReader) -> No
     texts = [page.extract_text() for page in sheet.pages]
     assert len(texts) == 4
     for number, text in enumerate(texts, 1):
-        assert f"page {number} of 4" in text
+        assert f"prep sheet {number} / 4" in text and "Local codes and licensed practice come first." in text
         for always in ("Ebb rye", "2 mixes", "Thu 26 Nov 2026", "ebb-rye.bake", "4f2a91c", "9b1e 07d4", "14 Nov 2026"):
             assert always in text, (number, always)
 
@@ -92,11 +92,37 @@ def test_three_sizes_of_type_hold(sheet: PdfReader) -> None:
 
 
 def test_the_clip_and_the_wet_hand_have_their_margins(sheet: PdfReader) -> None:
+    """What stands in the margins names the sheet, and is small."""
     for page in sheet.pages:
         for piece in text_runs(page):
-            assert piece.y < 842 - 18 * MM, f"{piece.text} stands under the clip"
-            if piece.y < 20 * MM:
-                assert piece.size <= 8, f"{piece.text} is large and stands in the lowest two centimetres"
+            if not 11 * MM < piece.y < 842 - 15 * MM:
+                assert piece.size <= 8, f"{piece.text} is large and stands in the margin"
+
+
+def test_what_stands_on_every_page_is_an_artefact(sheet: PdfReader) -> None:
+    """ISO 14289-1, 7.8: running heads and feet are artefacts of the pagination; nothing else of a page's text is."""
+    for page in sheet.pages:
+        artefacts, work = marked_text(page)
+        assert artefacts.count("Local codes") == 1 and "Ebb rye · 2 mixes" in artefacts
+        assert "Local codes" not in work and "4f2a91c" not in work and len(work) > 100
+
+
+def marked_text(page: Any) -> tuple[str, str]:
+    """The text that is marked as an artefact, and the rest."""
+    inside: list[bool] = []
+    said = {True: "", False: ""}
+
+    def mark(operator: bytes, operands: Any, *_: Any) -> None:
+        if operator in (b"BDC", b"BMC"):
+            inside.append(operands[0] == "/Artifact")
+        elif operator == b"EMC":
+            inside.pop()
+
+    def hear(text: str, *_: Any) -> None:
+        said[bool(inside) and inside[-1]] += text
+
+    page.extract_text(visitor_operand_before=mark, visitor_text=hear)
+    return said[True], said[False]
 
 
 def test_fonts_are_inside_and_ours_alone(sheet: PdfReader) -> None:

@@ -110,4 +110,4 @@ def test_a_word_that_is_missing_is_an_error_not_a_gap() -> None:
     with pytest.raises(KeyError):
         words_of("British")["no such word"]
     with pytest.raises(KeyError):
-        words_of("British").say("page", "1")
+        words_of("British").say("replaces")

@@ -7,6 +7,7 @@ from enum import Enum
 from typing import TYPE_CHECKING, Any
 
 from manchet.records import NamedTuple
+from manchet.sheets.page.layouts import NORMAL, PageLayout
 
 if TYPE_CHECKING:
     from fractions import Fraction
@@ -84,6 +85,8 @@ class Form(NamedTuple):
     """The view of what it is about, and what is to be reported of it; None where there is nothing to print."""
     on_demand: bool = False
     """Printed only where it is asked for by name."""
+    layouts: tuple[PageLayout, ...] = (NORMAL,)
+    """How it can be set, the one to print first; the others are for where they save a side of paper."""
     landscape: bool = False
     illustrated: bool = False
     """Shows drawings, and the baker's own pictures."""

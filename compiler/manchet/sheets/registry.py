@@ -31,4 +31,4 @@ def html_of(view: View) -> str:
     from manchet.sheets.page.html import html_page
 
     form = form_called(view.form)
-    return html_page(view, form.template, form.landscape)
+    return html_page(view, form.template, form.landscape, form.layouts[0].name)

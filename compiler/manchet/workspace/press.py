@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
+from manchet.records import NamedTuple
+from manchet.sheets.page.layouts import PageLayout
 from manchet.sheets.page.pdf import NoPdf, Pdf, pdf_of
 
 if TYPE_CHECKING:
@@ -19,16 +21,30 @@ REPLACED_AFTER = 200
 """Pages a process prints; then it has grown by some 60 MB."""
 
 
-class Press:
-    """Prints each page once: `printed` holds the HTML that each PDF was made from, by (path, line, kind)."""
+Key = tuple[str, int, str]
+"""Of a page: the path and the line of its formula, and its form."""
 
-    def __init__(self, print_page: Callable[[str], Pdf | NoPdf] = pdf_of) -> None:
-        self.printed: dict[tuple[str, int, str], str] = {}
+
+class Sheet(NamedTuple):
+    """What a PDF was made from: the page, as it is before a layout is chosen, and the layout that was."""
+
+    html: str
+    layout: str
+
+
+class Press:
+    """Prints each page once: `printed` says what each PDF was made from."""
+
+    def __init__(self, print_page: Callable[[str, tuple[PageLayout, ...]], Pdf | NoPdf] = pdf_of) -> None:
+        self.printed: dict[Key, Sheet] = {}
         self.print_page = print_page
+
+    def has_printed(self, key: Key, html: str) -> bool:
+        return key in self.printed and self.printed[key].html == html
 
 
 class Apart:
-    """`pdf_of` in a process of its own. Use it as a context; call it with a page's HTML."""
+    """`pdf_of` in a process of its own. Use it as a context; call it with a page's HTML and its layouts."""
 
     def __init__(self) -> None:
         self.pool: ProcessPoolExecutor | None = None
@@ -40,13 +56,13 @@ class Apart:
     def __exit__(self, *_: Any) -> None:
         self._end()
 
-    def __call__(self, html: str) -> Pdf | NoPdf:
+    def __call__(self, html: str, layouts: tuple[PageLayout, ...]) -> Pdf | NoPdf:
         if self.pool is None or self.pages >= REPLACED_AFTER:
             self._end()
             self.pool = _one_process()
             self.pages = 0
         self.pages += 1
-        return self.pool.submit(pdf_of, html).result()
+        return self.pool.submit(pdf_of, html, layouts).result()
 
     def _end(self) -> None:
         if self.pool is not None:

@@ -15,15 +15,16 @@ from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
 from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.page.house import House
+from manchet.sheets.page.html import set_layout
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.pdf import NoPdf
 from manchet.sheets.page.view import View
 from manchet.sheets.parts.own_pictures import Pictures
-from manchet.sheets.registry import FORMS, html_of
+from manchet.sheets.registry import FORMS, form_called, html_of
 from manchet.source.files import Stamp
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.pictures import pictures_of, stamps_of
-from manchet.workspace.press import Press
+from manchet.workspace.press import Press, Sheet
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.replacing import Last
 from manchet.workspace.unprintable import unprintable
@@ -176,20 +177,21 @@ def _replacing(issue: Issue, version: Version, kind: str) -> Issue:
 
 
 def in_formats(view: View, formats: tuple[str, ...], press: Press, key: tuple[str, int, str]) -> Printed:
-    """The page in each format that is wanted."""
-    html = html_of(view)
+    """The page in each format that is wanted. What a PDF has chosen of its layouts, the HTML has too."""
+    html, pdf = html_of(view), None
     data: dict[str, bytes] = {}
-    if "html" in formats:
-        data["html"] = html.encode()
     if "json" in formats:
         from manchet.sheets.page.json_data import json_of
 
         data["json"] = json_of(view).encode()
-    if "pdf" in formats and press.printed.get(key) != html:
-        pdf = press.print_page(html)
-        if isinstance(pdf, NoPdf):
-            return Printed(data, f"{pdf.reason}; {pdf.install}")
-        data["pdf"] = pdf.content
-        press.printed[key] = html
-        return Printed(data, missing=pdf.missing)
-    return Printed(data)
+    if "pdf" in formats and not press.has_printed(key, html):
+        pdf = press.print_page(html, form_called(view.form).layouts)
+        if not isinstance(pdf, NoPdf):
+            data["pdf"] = pdf.content
+            press.printed[key] = Sheet(html, pdf.layout)
+    if "html" in formats:
+        chosen = "pdf" in formats and press.has_printed(key, html)
+        data["html"] = (set_layout(html, press.printed[key].layout) if chosen else html).encode()
+    if isinstance(pdf, NoPdf):
+        return Printed(data, f"{pdf.reason}; {pdf.install}")
+    return Printed(data, missing=() if pdf is None else pdf.missing)

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import cache
 from typing import TYPE_CHECKING, Protocol
 
 from manchet.sheets.page.view import View
-from manchet.sheets.page.words import in_language
+from manchet.sheets.page.words import in_language, phrase_with
 
 if TYPE_CHECKING:
     from jinja2 import Environment
+    from markupsafe import Markup
 
 FAMILY = '"Source Sans", "Source Sans 3", "Source Sans Pro", "Liberation Sans", Arial, sans-serif'
 """The PDF brings the first; a screen uses the nearest sans it has, so that a page stays small and asks for nothing."""
@@ -23,10 +25,19 @@ class HasWeight(Protocol):
     def weight(self) -> str: ...
 
 
-def html_page(view: View, template: str, landscape: bool) -> str:
-    """The page of a view, by the template of its form (a path below `sheets`)."""
+_BODY = re.compile(r'<body class="(\w+) [^"]*">')
+
+
+def html_page(view: View, template: str, landscape: bool, layout: str) -> str:
+    """The page of a view, by the template of its form (a path below `sheets`), in the layout of that name."""
     table = in_language(view.language).table
-    return _environment().get_template(template).render(v=view, w=table, family=FAMILY, landscape=landscape)
+    says = {"v": view, "w": table, "family": FAMILY, "landscape": landscape, "layout": layout}
+    return _environment().get_template(template).render(**says)
+
+
+def set_layout(html: str, classes: str) -> str:
+    """The same page in another layout: nothing else of it depends on that."""
+    return _BODY.sub(rf'<body class="\1 {classes}">', html, count=1)
 
 
 @cache
@@ -44,6 +55,8 @@ def _environment() -> Environment:
     )
     environment.filters["places"] = places
     environment.filters["blank"] = blank
+    environment.filters["css_string"] = css_string
+    environment.filters["say"] = phrase_with
     return environment
 
 
@@ -52,6 +65,17 @@ def places(rows: Sequence[HasWeight]) -> int:
     if any(set(row.weight) & set("¼½¾") for row in rows):
         return 0
     return max((len(row.weight.partition(".")[2]) for row in rows), default=0)
+
+
+def css_string(text: str) -> Markup:
+    """A text as a string of CSS inside a page: whatever could end the string, or the style, is written as its number."""
+    from markupsafe import Markup
+
+    said = "".join(c if c.isalnum() or c in _PLAIN else f"\\{ord(c):x} " for c in text)
+    return Markup(f'"{said}"')
+
+
+_PLAIN = " .,:;·–-()"
 
 
 def blank(weight: str, places: int) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-SHAPE = "manchet sheet 1"
+SHAPE = "manchet sheet 2"
 """The name and version of the shape. A field may be added under the same version; none is taken away or given another meaning."""
 
 

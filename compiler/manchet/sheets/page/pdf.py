@@ -4,11 +4,16 @@ from __future__ import annotations
 
 import contextlib
 import os
+import re
 import sys
 from collections.abc import Iterator
+from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from manchet.records import NamedTuple
+from manchet.sheets.page.artefacts import mark_artefacts
+from manchet.sheets.page.html import set_layout
+from manchet.sheets.page.layouts import NORMAL, LaidOut, PageLayout, fewest_sides
 
 if TYPE_CHECKING:
     import logging
@@ -24,6 +29,14 @@ FACES = (("SourceSansPro-Regular.ttf", 400), ("SourceSansPro-Bold.ttf", 700))
 
 _MISSING = ".notdef glyph rendered"
 
+_STYLE = re.compile(r"<style>(.*?)</style>", re.DOTALL)
+"""Of a page, shared with others of its form."""
+
+_BROWSERS = re.compile(r'<style class="browsers">.*?</style>', re.DOTALL)
+"""What a page says to browsers alone."""
+
+_OPTIONS = {"pdf_variant": "pdf/ua-1"}
+
 
 class Pdf(NamedTuple):
     """The file, and what is not as it should be on it."""
@@ -33,6 +46,9 @@ class Pdf(NamedTuple):
     """Characters that the fonts do not have, each once, in the order they turn up."""
     faults: tuple[str, ...] = ()
     """What the layout engine complained of: our own mistakes in style or template."""
+    layout: str = NORMAL.name
+    """The words of the layout that was chosen, for the page's HTML."""
+    sides: int = 0
 
 
 class NoPdf(NamedTuple):
@@ -157,24 +173,76 @@ def _complaints() -> Iterator[list[str]]:
         logger.setLevel(level)
 
 
-def pdf_of(html: str) -> Pdf | NoPdf:
-    """The PDF of one of our own pages (never of a stranger's HTML). A page that asks for a file is a RuntimeError."""
+def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPdf:
+    """The PDF of one of our own pages (never of a stranger's HTML) in the best of its layouts.
+
+    A page that asks for a file is a RuntimeError.
+    """
     with _complaints() as said:
         started = engine()
         if isinstance(started, NoPdf):
             return started
-        page = started.weasyprint.HTML(string=html, url_fetcher=started.fetch)
         try:
-            content = page.write_pdf(stylesheets=[started.style], font_config=started.fonts, pdf_variant="pdf/ua-1")
+            chosen = fewest_sides(layouts, lambda classes: lay_out(html, classes, started))
+            content = chosen.document.write_pdf(finisher=mark_artefacts, **_OPTIONS)
         except started.refused as asked:
             raise RuntimeError(str(asked)) from None
-    missing: list[str] = []
-    faults: list[str] = []
+    missing, faults = _told_apart(said)
+    return Pdf(content, missing, faults, chosen.classes, chosen.sides)
+
+
+def lay_out(html: str, classes: str, started: _Engine) -> LaidOut:
+    """The page with the words of one layout in the class of its body, not yet written."""
+    styles = [started.style, *(_parsed(css) for css in _STYLE.findall(html))]
+    bare = _BROWSERS.sub("", _STYLE.sub("", set_layout(html, classes)))
+    page = started.weasyprint.HTML(string=bare, url_fetcher=started.fetch)
+    document = page.render(stylesheets=styles, font_config=started.fonts, **_OPTIONS)
+    sides = [side._page_box for side in document.pages]
+    fillers = sum(_filled(side) for side in sides)
+    return LaidOut(classes, len(sides), sum(map(_covered, sides)), fillers, document)
+
+
+@cache
+def _parsed(css: str) -> Any:
+    """Most pages share their style: it is read once."""
+    started = engine()
+    assert not isinstance(started, NoPdf)
+    return started.weasyprint.CSS(string=css, font_config=started.fonts, url_fetcher=started.fetch)
+
+
+def _covered(side: Any) -> float:
+    """How far down a side its work reaches: 0 for none, 1 to the end."""
+    work = next(box for box in side.children if box.element_tag == "html")
+    ends = (box.position_y + box.margin_height() for box in work.descendants() if _is_seen(box))
+    return float((max(ends, default=side.content_box_y()) - side.content_box_y()) / side.height)
+
+
+def _is_seen(box: Any) -> bool:
+    """Text, a picture, or whatever has a line below."""
+    return hasattr(box, "text") or hasattr(box, "replacement") or getattr(box, "border_bottom_width", 0) > 0
+
+
+def _filled(side: Any) -> float:
+    """What the fillers cover of a side."""
+    heights: dict[int, float] = {}
+    for box in side.descendants():
+        if _is_filler(box):  # its lines are of the same element
+            heights[id(box.element)] = max(heights.get(id(box.element), 0.0), box.margin_height())
+    return float(sum(heights.values()) / side.height)
+
+
+def _is_filler(box: Any) -> bool:
+    element = box.element
+    return element is not None and hasattr(box, "children") and "filler" in element.get("class", "").split()
+
+
+def _told_apart(said: list[str]) -> tuple[tuple[str, ...], tuple[str, ...]]:
+    """What the engine logged: signs that are in no font, and faults; each once."""
+    missing: dict[str, None] = {}
+    faults: dict[str, None] = {}
     for line in said:
         if line.startswith(_MISSING):
-            character = line.split('"')[1] if line.count('"') == 2 else '"'
-            if character not in missing:
-                missing.append(character)
+            missing[line.split('"')[1] if line.count('"') == 2 else '"'] = None
         elif "HarfBuzz" not in line:
-            faults.append(line)
-    return Pdf(content, tuple(missing), tuple(faults))
+            faults[line] = None
+    return tuple(missing), tuple(faults)

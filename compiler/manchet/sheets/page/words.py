@@ -38,10 +38,7 @@ class Words:
 
     def say(self, name: str, *values: str) -> str:
         """The phrase called `name` with `values` in the places it leaves open, in their order."""
-        pieces = self[name].split("{}")
-        if len(pieces) != len(values) + 1:
-            raise KeyError(f"{name} takes {len(pieces) - 1}")
-        return pieces[0] + "".join(value + piece for value, piece in zip(values, pieces[1:], strict=True))
+        return phrase_with(self[name], *values)
 
     def known(self, group: str, name: str) -> str | None:
         """The word for `name` in `group`, or None: for what a file may say freely."""
@@ -53,6 +50,14 @@ class Words:
         for part in name.split("."):
             found = found[part]
         return found
+
+
+def phrase_with(phrase: str, *values: str) -> str:
+    """A phrase with `values` in the places it leaves open. KeyError where it has more places, or fewer."""
+    pieces = phrase.split("{}")
+    if len(pieces) != len(values) + 1:
+        raise KeyError(f"“{phrase}” takes {len(pieces) - 1}")
+    return pieces[0] + "".join(value + piece for value, piece in zip(values, pieces[1:], strict=True))
 
 
 @cache

@@ -10,7 +10,6 @@ from manchet.batch.tubs import given_back, goes_whole, leaves_some
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
-from manchet.cautions.caution import DEFERS
 from manchet.cautions.registry import cautions_of
 from manchet.diagnostics.suggest import fold
 from manchet.figures.water.dough_temperature import wanted_of
@@ -73,7 +72,6 @@ def prep_sheet(
         blocks=without_repeats(_stage_block(n, table, work, pictures, m) for n, table in enumerate(tables, 1)),
         cautions=cautions_of_no_stage(cautions, [s.stage.key for s in work.batch.stages], m),
         hazards=words["sheet.hazards"] if any(c.of == "house" for c in cautions) else "",
-        defers=DEFERS if cautions else "",
         overall=overall_shares(formula, before, m),
         overall_head=words["sheet.overall" if formula.has_flour else "sheet.overall_whole"],
         totals=() if formula.preparation else total_facts(work.totals, m),

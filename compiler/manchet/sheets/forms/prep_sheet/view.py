@@ -149,8 +149,6 @@ class PrepSheet(NamedTuple):
     """Those that belong to no stage."""
     hazards: str
     """The line that points to the posted card of the house, or ""."""
-    defers: str
-    """That local codes come first, where any caution is given; else ""."""
     overall_head: str
     """Of what the per cents are."""
     overall: tuple[OverallShare, ...]
