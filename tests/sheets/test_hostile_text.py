@@ -29,7 +29,8 @@ NOT_FREE = {
     "text_y",
 }
 """Ours: words of a closed list, and the drawing's own figures."""
-OURS = NOT_FREE | {"bars_foot", "address"}
+OURS = NOT_FREE | {"bars_foot", "address", "catchword", "hazard", "of_stage", "of_step", "of_branch"}
+"""Of a caution: in the data, and on the posted card alone."""
 
 
 def poisoned(value: Any, name: str = "") -> Any:

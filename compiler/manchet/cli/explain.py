@@ -1,4 +1,4 @@
-"""What a report means, why it matters, and what to do.
+"""What a report means, why it matters, and what to do; or what a caution says, and who says so.
 
 The name stands in brackets at the end of every report. Without a name, all the names there are.
 """
@@ -13,7 +13,7 @@ from manchet.cli.status import FINE
 from manchet.diagnostics.sarif import SarifRule
 from manchet.workspace.trouble import Unknown
 
-EXAMPLES = ("manchet explain salt-missing", "manchet explain")
+EXAMPLES = ("manchet explain salt-missing", "manchet explain lye-mixing", "manchet explain")
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -23,6 +23,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> int:
+    from manchet.cli.caution_text import caution_lines, caution_names, caution_title
     from manchet.diagnostics.catalogue import explain, names
     from manchet.diagnostics.suggest import nearest
     from manchet.diagnostics.text import wrap
@@ -32,14 +33,20 @@ def run(options: argparse.Namespace) -> int:
         for name in names():
             found = explain(name)
             print(wrap(f"{name:<36} {found.title if found else ''}".rstrip(), wide, " " * 37))
+        for name in caution_names():
+            print(wrap(f"{name:<36} {caution_title(name)}", wide, " " * 37))
         return FINE
     # Pasted with its brackets, as often as not.
     wanted = options.name.strip("[] ")
     case = explain(wanted)
+    if case is None and wanted in caution_names():
+        print("\n".join(wrap(line, wide, "") for line in caution_lines(wanted)))
+        return FINE
     if case is None:
-        near = nearest(wanted, names())
+        near = nearest(wanted, (*names(), *caution_names()))
         raise Unknown(
-            f"no report is called {options.name}", f"near: {near}" if near else "manchet explain lists the names"
+            f"no report or caution is called {options.name}",
+            f"near: {near}" if near else "manchet explain lists the names",
         )
     said = f"{case.name} ({case.severity}): {case.title}\n\n{case.text}"
     print("\n".join(wrap(line, wide, "") for line in said.split("\n")))

@@ -18,6 +18,7 @@ from manchet.diagnostics.diagnostic import Severity
 from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
+    from manchet.batch.work import Work
     from manchet.figures.derived import Figures, MaterialFigures
     from manchet.figures.figure import Figure
 
@@ -36,16 +37,17 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> int:
-    figures = figures_for(options)
-    if figures is None:
+    found = figures_for(options)
+    if found is None:
         return ERRORS
+    _, figures = found
     writers = {"text": text, "json": json_text, "csv": csv_text}
     sys.stdout.write(writers[options.format](figures))
     return FINE
 
 
-def figures_for(options: argparse.Namespace) -> Figures | None:
-    """The figures asked for; None after saying why there are none."""
+def figures_for(options: argparse.Namespace) -> tuple[Work, Figures] | None:
+    """The work asked for, and its figures; None after saying why there are none."""
     from manchet.figures.derived import figures_of
     from manchet.workspace.opening import baked_beside, open_formula
 
@@ -59,7 +61,9 @@ def figures_for(options: argparse.Namespace) -> Figures | None:
         return None
     work = found.bakery.work(found.formula, sizing.order_of(options), options.kitchen)
     write_reports(work.diagnostics)
-    return None if work.value is None else figures_of(work.value, baked_beside(found, options.kitchen))
+    if work.value is None:
+        return None
+    return work.value, figures_of(work.value, baked_beside(found, options.kitchen))
 
 
 def json_text(figures: Figures) -> str:

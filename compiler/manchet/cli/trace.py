@@ -1,5 +1,7 @@
 """Where a figure comes from: its rule, what went into it, and who says so, down to the lines of the file.
 
+Of a caution: who says so, and the steps that cause it.
+
 Without a figure's name, the names there are. A name may be written with spaces or with underscores.
 """
 
@@ -13,6 +15,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.cli import degrees, sizing
+from manchet.cli.caution_text import caution_lines, where_met
 from manchet.cli.figures import figures_for, spelling_of
 from manchet.cli.status import ERRORS, FINE
 from manchet.workspace.trouble import Unknown
@@ -34,15 +37,25 @@ EXAMPLES = (
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="?", default="", metavar="FORMULA", help="its name, or a file that holds only it")
     parser.add_argument("--exact", action="store_true", help="the exact figures too, as fractions where they are none")
-    parser.add_argument("figure", nargs="?", default="", metavar="FIGURE", help="a total, or STAGE: MATERIAL")
+    parser.add_argument(
+        "figure", nargs="?", default="", metavar="FIGURE", help="a total, STAGE: MATERIAL, or the name of a caution"
+    )
     sizing.arguments(parser)
     sizing.swapping(parser)
 
 
 def run(options: argparse.Namespace) -> int:
-    figures = figures_for(options)
-    if figures is None:
+    found = figures_for(options)
+    if found is None:
         return ERRORS
+    work, figures = found
+    met = where_met(work, options.figure.strip("[] "))
+    if met:
+        from manchet.diagnostics.terminal import show
+
+        lines = caution_lines(options.figure.strip("[] "), figures.degrees)
+        print("\n".join([*lines, *(f"caused by: {show(line)}" for line in met)]))
+        return FINE
     from manchet.diagnostics.suggest import fold, nearest
     from manchet.diagnostics.terminal import show
 

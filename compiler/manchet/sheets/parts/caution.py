@@ -58,7 +58,21 @@ def caution_note(c: Caution, m: Measures) -> CautionNote:
     boxes = tuple(Box(said_in_units(box.label, m), _box_unit(box, m)) for box in said.boxes)
     if c.again:
         words, missed = "", ""
-    return CautionNote(c.level, words, limit, missed, boxes, hazard.source, hazard.address, hazard.catchword)
+    step, branch = ("" if number is None else str(number + 1) for number in (c.at.step, c.at.branch))
+    return CautionNote(
+        c.level,
+        words,
+        limit,
+        missed,
+        boxes,
+        hazard.source,
+        hazard.address,
+        hazard.catchword,
+        c.name,
+        c.at.stage,
+        step,
+        branch,
+    )
 
 
 def sources_once(notes: Sequence[CautionNote]) -> tuple[str, ...]:

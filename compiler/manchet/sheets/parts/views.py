@@ -98,6 +98,14 @@ class CautionNote(NamedTuple):
     """Where that is to be read, in full: on the posted card, and in data."""
     catchword: str = ""
     """What it is called, in large letters, where the hazards of a house are posted."""
+    hazard: str = ""
+    """As `manchet explain` knows it."""
+    of_stage: str = ""
+    """Key of the stage that causes it, "" for the house."""
+    of_step: str = ""
+    """Which of the stage's steps, or of the branch's, the first being 1; "" for the stage as a whole."""
+    of_branch: str = ""
+    """Which of the breads that the dough is divided into, the first being 1, where the step is of one of them."""
     part: Literal["caution"] = "caution"
 
     @property
