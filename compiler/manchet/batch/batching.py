@@ -118,7 +118,7 @@ def _pieces(makes: Makes, weights: PieceWeights) -> PieceBatch | None:
     grams = weights.of_one(makes)
     if grams is None:
         return None
-    loss = weights.formula.bake_loss
+    loss = weights.formula.piece_loss(makes.noun)
     baked = None if loss is None else grams * (1 - loss)
     wanted = makes.written if makes.state == "baked" and baked is None else None
     return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin, wanted)

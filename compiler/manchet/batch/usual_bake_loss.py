@@ -73,9 +73,10 @@ def _goes_into_a_tin(step: Step) -> bool:
 
 
 def bake_loss_range(formula: Formula, makes: Makes | PieceBatch) -> Range | None:
-    """Bake loss as a share, least and most; both alike where the file says it. None for kinds nobody has weighed."""
-    if formula.bake_loss is not None:
-        return Range(formula.bake_loss, formula.bake_loss)
+    """What a piece loses to be bread, as a share, least and most; both alike where the file says it. None for kinds nobody has weighed."""
+    loss = formula.piece_loss(makes.noun)
+    if loss is not None:
+        return Range(loss, loss)
     crust = usual_loss_of(formula, makes.noun, bool(makes.tin), makes.grams)
     return None if crust is None else Range(Fraction(crust.least, 100), Fraction(crust.most, 100))
 
@@ -93,8 +94,9 @@ def dough_for_baked(formula: Formula, makes: Makes) -> Range | None:
     """
     if makes.written is None:
         return None
-    if formula.bake_loss is not None:
-        exact = makes.written / (1 - formula.bake_loss)
+    said = formula.piece_loss(makes.noun)
+    if said is not None:
+        exact = makes.written / (1 - said)
         return Range(exact, exact)
     loss = bake_loss_range(formula, makes._replace(grams=makes.written * DOUGH_OF_BAKED))
     if loss is None or makes.number is None:

@@ -49,7 +49,7 @@ def traits_of(work: Work) -> frozenset[str]:
             ("unsalted", "class salt" not in found),
             ("unbaked", "verb bake" not in found),
             ("undivided", "verb divide" not in found),
-            ("bake loss", formula.bake_loss is not None),
+            ("bake loss", formula.bake_loss is not None or "loses" in found),
             ("dough loss", formula.dough_loss > 0),
             ("good for", formula.good_for is not None),
             ("preparation", formula.preparation),

@@ -132,7 +132,7 @@ def _named(figures: Figures) -> Mapping[str, Figure]:
     for stage in figures.stages:
         for material in stage.materials:
             named[f"{stage.name}: {material.name}"] = material.grams
-        for what in ("total", "out", "flour_share", "kept", "returned", "lost"):
+        for what in ("total", "out", "flour_share", "kept", "returned", "lost", "discarded"):
             figure: Figure = getattr(stage, what)
             if figure.value or what in ("total", "flour_share"):
                 named[f"{stage.name}: {what.replace('_', ' ')}"] = figure

@@ -13,6 +13,7 @@ REPORTS = {
     'amount-first': ('error', 'syntax/reports'),
     'amount-missing': ('error', 'formula/reports'),
     'bake-loss-implausible': ('warning', 'checks/baking'),
+    'bake-loss-twice': ('error', 'formula/reports'),
     'bake-phases-exchanged': ('warning', 'checks/baking'),
     'bake-too-short': ('warning', 'checks/baking'),
     'by-feel-amount': ('error', 'syntax/reports'),

@@ -15,7 +15,7 @@ from manchet.figures.fermentation.another_warmth import fermentation_figures
 from manchet.figures.fermentation.chilling import chilling_figures
 from manchet.figures.fermentation.yeast_grid import moved_figures, yeast_figures
 from manchet.figures.figure import Figure, Given
-from manchet.figures.losses.bake_loss import loss_figures
+from manchet.figures.losses.bake_loss import loss_figures, said_loss
 from manchet.figures.mixing.turns import kneading_figures, mixing_figures
 from manchet.figures.oven.core import core_figures
 from manchet.figures.oven.curve import first_bakes, oven_of
@@ -64,6 +64,7 @@ class StageFigures(NamedTuple):
     kept: Figure
     returned: Figure
     lost: Figure
+    discarded: Figure
 
 
 class Figures(NamedTuple):
@@ -169,7 +170,13 @@ def _stage(stage: StageBatch, work: Work, flour: Figure) -> StageFigures:
     weighed = tuple(m.grams for m in materials)
     name = stage.stage.name
     total = Figure(f"{name}, weighed in", stage.into, "g", "the sum of its lines", weighed, BALANCE)
-    kept = _sum(f"{name}, kept", stage.kept, stage, "kept, as the file says")
+    left = {keep.how: (keep.name or "what is left", stage.left) for keep in stage.stage.keeps if stage.left}
+    kept_left = (left["left"],) if "left" in left else ()
+    kept = _sum(f"{name}, kept", (*stage.kept, *kept_left), stage, "kept, as the file says")
+    thrown = (left["discard"],) if "discard" in left else ()
+    discarded = _sum(
+        f"{name}, thrown away", thrown, stage, "made - taken: what is left is thrown away, as the file says"
+    )
     returned = _sum(f"{name}, back to the pot", stage.returned, stage, "the weight of culture that came in goes back")
     losses = tuple(
         Given(f"loses ({step.verb})", step.loses * 100, "%", where(step.place))
@@ -197,6 +204,7 @@ def _stage(stage: StageBatch, work: Work, flour: Figure) -> StageFigures:
         kept,
         returned,
         lost,
+        discarded,
     )
 
 
@@ -319,10 +327,38 @@ def _totals(
         "sugar_percent": share("sugar", totals.sugar, "sugar of sweeteners / all flour x 100", lines, LARDER),
         "fat_percent": share("fat", totals.fat, "fat of every ingredient / all flour x 100", lines, LARDER),
     }  # fmt: skip
+    return found | _baked(batch)
+
+
+def _shortest(figure: Figure) -> tuple[Figure | Given, ...]:
+    """A figure as an input: the one fact that it only repeats, or itself."""
+    return figure.inputs if len(figure.inputs) == 1 and figure.inputs[0].value == figure.value else (figure,)
+
+
+def _baked(batch: Batch) -> dict[str, Figure]:
+    """What one piece weighs when it is bread, and what all bread weighs together, where the file says what is lost."""
+    formula = batch.formula
+    found: dict[str, Figure] = {}
+    total: list[tuple[Figure, Fraction]] = []
     for piece in batch.pieces:
-        if piece.baked_grams is not None and "baked_grams" not in found:
-            found["baked_grams"] = Figure(
-                _one(piece), piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)",
-                (Given("bake loss", (formula.bake_loss or NOTHING) * 100, "%", where(formula.place)),), FILE,
-            )  # fmt: skip
+        loss = said_loss(formula, piece.noun)
+        if piece.baked_grams is None or loss is None:
+            return found
+        one = Figure(
+            _one(piece), piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)", _shortest(loss), FILE
+        )
+        found.setdefault("baked_grams", one)
+        total.append((one, piece.number * piece.baked_grams))
+    whole = said_loss(formula, formula.makes[0].noun) if formula.makes and not batch.pieces else None
+    if whole is not None:
+        at_scale = Given("dough at the scale", batch.divided, "g", where(formula.place))
+        found["baked_total_grams"] = Figure(
+            "all the bread", batch.divided * (1 - whole.value / 100), "g", "dough at the scale x (1 - bake loss / 100)",
+            (at_scale, *_shortest(whole)), FILE,
+        )  # fmt: skip
+    elif total:
+        found["baked_total_grams"] = Figure(
+            "all the bread", sum((grams for _, grams in total), NOTHING), "g", "baked weight of one x pieces, summed",
+            tuple(one for one, _ in total), FILE,
+        )  # fmt: skip
     return found

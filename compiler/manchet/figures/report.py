@@ -2,7 +2,7 @@
 
 Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of materials), `stages` (a list of stages, each
 with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
-`lost_grams`), `totals` (by name) and `estimates` (by a name in words). A material has `name`, `percent`, `grams`,
+`lost_grams`, `discarded_grams`), `totals` (by name) and `estimates` (by a name in words). A material has `name`, `percent`, `grams`,
 `basis`, `flour`, and `stage` where a stage is used. A figure is an object: `exact` (a finite decimal as a string, else
 "a/b"), `rounded` (a number with at most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with
 `where`) and `source`.
@@ -43,6 +43,7 @@ def _stage(stage: StageFigures) -> dict[str, Any]:
         "kept_grams": _figure(stage.kept),
         "returned_grams": _figure(stage.returned),
         "lost_grams": _figure(stage.lost),
+        "discarded_grams": _figure(stage.discarded),
     }
 
 

@@ -24,6 +24,7 @@ from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
 from manchet.formula.flours import Overall, flour_reports, may_be_flour
 from manchet.formula.head import Head, head_of
 from manchet.formula.impossible import circle_reports, return_reports
+from manchet.formula.losses import loss_reports
 from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
 from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
@@ -270,6 +271,7 @@ class _Binder:
             good_for=last.good_for,
         )
         self._judge_amount(head, way)
+        self.reports += loss_reports(formula)
         return None if has_errors(self.reports) else formula
 
     def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:

@@ -359,6 +359,23 @@ class Formula(NamedTuple):
         own = next((branch.steps for branch in self.branches if same_noun(branch.noun, noun)), ())
         return self.dough.steps + own
 
+    def losing_steps(self, noun: str) -> tuple[Step, ...]:
+        """The steps after dividing that say what the pieces of a noun lose there: the bake, the cooling, a trimming."""
+        steps = self.way_of(noun)
+        divided = max((n for n, step in enumerate(steps) if step.verb == "divide"), default=len(steps))
+        return tuple(step for step in steps[divided:] if step.loses is not None)
+
+    def piece_loss(self, noun: str) -> Fraction | None:
+        """What a divided piece has lost when it is bread, as a share of it: the head's bake loss and what the steps after
+        dividing lose, one after another. None where neither says any."""
+        steps = self.losing_steps(noun)
+        if self.bake_loss is None and not steps:
+            return None
+        left = 1 - (self.bake_loss or Fraction(0))
+        for step in steps:
+            left *= 1 - (step.loses or Fraction(0))
+        return 1 - left
+
     def stage(self, key: str) -> Stage | None:
         """The stage of that key; None for the key of an ingredient or of a preparation, and for ""."""
         return next((stage for stage in self.stages if stage.key == key), None)

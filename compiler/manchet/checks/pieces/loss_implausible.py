@@ -12,6 +12,7 @@ from manchet.syntax.vocabulary import BAKES, IN_POT, SETS_WARMTH
 
 NAME = "loss-implausible"
 ABOUT = ("loses",)
+EXPLAINS = ("bake-loss-implausible",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:

@@ -27,10 +27,9 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
 
     `grams` is the dough of one piece, where `makes` does not say. None for kinds nobody has weighed.
     """
-    where = formula.place.where
-    if formula.bake_loss is not None:
-        given = Given("bake loss", formula.bake_loss * 100, "%", where)
-        return Figure("bake loss", given.value, "%", "as the head says", (given,), "the file")
+    said = said_loss(formula, makes.noun)
+    if said is not None:
+        return said
     crust = usual_loss_of(formula, makes.noun, bool(makes.tin), makes.grams if grams is None else grams)
     if crust is None:
         return None
@@ -39,6 +38,19 @@ def bake_loss_of(formula: Formula, makes: Makes | PieceBatch, grams: Fraction | 
         f"an estimate, {crust.least} to {crust.most} %: {crust.what}; weigh ten before and after, and write `bake loss`",
         (), crust.source,
     )  # fmt: skip
+
+
+def said_loss(formula: Formula, noun: str) -> Figure | None:
+    """Per cent of its dough that a piece loses, as the file says it: in its head, or where it happens; None where it says none."""
+    loss = formula.piece_loss(noun)
+    if loss is None:
+        return None
+    head = () if formula.bake_loss is None else (Given("bake loss", formula.bake_loss * 100, "%", formula.place.where),)
+    lost = tuple(
+        Given(f"{s.verb}, loses", (s.loses or NOTHING) * 100, "%", s.place.where) for s in formula.losing_steps(noun)
+    )
+    rule = "as the head says" if not lost else "what is lost after dividing, each of what was there then"
+    return Figure("bake loss", loss * 100, "%", rule, head + lost, "the file")
 
 
 def baked_weight(grams: Fraction, loss: Range) -> Range:
@@ -133,7 +145,7 @@ def _of_piece(work: Work, piece: PieceBatch) -> Iterator[tuple[str, Figure]]:
     head = formula.makes[0].place if formula.makes else formula.place
     dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", f"{head.path}:{head.line}")
     weight = _baked_weight(piece, span, dough, loss)
-    if formula.bake_loss is None:
+    if formula.piece_loss(piece.noun) is None:
         half = Figure("by half the water", round_to(half_the_water(work) * 100, 0), "%",
                       "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
         yield "bake loss", loss._replace(inputs=(*loss.inputs, half))
