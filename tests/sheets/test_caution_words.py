@@ -5,14 +5,18 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from works import bakery_of, works
 
 from manchet.cautions.caution import caution
 from manchet.cautions.hazards import HAZARDS
 from manchet.cautions.phrase import LocalWord, Measured, wording_of
+from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.caution import caution_note, said_in_units, sources_once
+from manchet.sheets.registry import html_of
 
 METRIC = Measures(House(), words_of("British"))
 US = Measures(House("Letter", "US", "F", "American"), words_of("American"))
@@ -108,3 +112,10 @@ def test_what_stands_in_full_elsewhere_has_its_limit_and_boxes_here() -> None:
 def test_each_source_is_named_once() -> None:
     notes = [caution_note(caution(name), METRIC) for name in ("scald-burns", "kettle-burns", "honey")]
     assert sources_once(notes) == ("common practice", notes[2].address)
+
+
+def test_a_limit_is_a_sentence_of_its_own() -> None:
+    """It stands in one paragraph with what to do when it goes wrong."""
+    (work,) = works(bakery_of("preparation lye bath\n  water 965 g\n  lye 35 g\n  stir 1 min\n"))
+    page = html_of(prep_sheet(work, Issue(), House()))
+    assert "<b>Lye into water, never water into lye.</b>" in page
