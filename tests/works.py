@@ -10,7 +10,8 @@ from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, Changes, read
+from manchet.workspace.bakery import Bakery, read
+from manchet.workspace.changes import Changes
 
 
 def bakery_of(text: str, changes: Changes | None = None) -> Bakery:

@@ -49,7 +49,7 @@ def test_how_grave_a_report_is_stands_in_its_case_alone() -> None:
             if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in asked:
                 asked[node.func.id].add(name_of(module))
     assert asked == {
-        "Diagnostic": {"diagnostics/reports.py", "workspace/cache.py"},
+        "Diagnostic": {"diagnostics/reports.py", "workspace/packing.py"},
         "graver": {"batch/weighing.py"},
         "milder": {"checks/pieces/tin_fill_odd.py"},
     }

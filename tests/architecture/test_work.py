@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import ast
 import re
+import shutil
+from pathlib import Path
 
+import pytest
 from architecture.modules import MODULES, PACKAGE, name_of, tree_of
 
 PARTS = {"Formula", "Order", "Batch", "Kitchen", "Larder"}
@@ -16,8 +19,28 @@ MAKERS = {
     "batch/mixes.py": {"mixes_of"},
     "batch/totals.py": {"totals_of"},
     "workspace/bakery.py": {"work"},
+    "workspace/bound_formula.py": {"work"},
 }
 """What puts a Work together. Ten at most: whatever else needs two of the parts takes the Work."""
+
+
+RECIPES = PACKAGE.parents[1] / "recipes"
+
+
+@pytest.fixture
+def divided(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """The formulas that are divided into mixes from now on, one for each time."""
+    from manchet.batch import work
+
+    found: list[str] = []
+    mixes_of = work.mixes_of
+
+    def counting(batch, kitchen, wet):  # type: ignore[no-untyped-def]
+        found.append(batch.formula.name)
+        return mixes_of(batch, kitchen, wet)
+
+    monkeypatch.setattr(work, "mixes_of", counting)
+    return found
 
 
 def test_only_the_makers_of_a_work_take_two_of_its_parts() -> None:
@@ -34,22 +57,25 @@ def test_only_the_makers_of_a_work_take_two_of_its_parts() -> None:
     assert sum(map(len, MAKERS.values())) <= 10
 
 
-def test_the_demo_is_divided_into_mixes_once_a_formula(monkeypatch) -> None:  # type: ignore[no-untyped-def]
+def test_the_demo_is_divided_into_mixes_once_a_formula(divided: list[str]) -> None:
     """n formulas, n divisions: whoever wants the mixes of a work asks the work."""
-    from manchet.batch import work
     from manchet.source.text import SourceText
     from manchet.workspace.bakery import read
 
-    divided: list[str] = []
-    mixes_of = work.mixes_of
-
-    def counting(batch, kitchen, wet):  # type: ignore[no-untyped-def]
-        divided.append(batch.formula.name)
-        return mixes_of(batch, kitchen, wet)
-
-    monkeypatch.setattr(work, "mixes_of", counting)
-    recipes = PACKAGE.parents[1] / "recipes"
-    files = [SourceText(str(file), file.read_text(encoding="utf-8")) for file in sorted(recipes.rglob("*.bake"))]
+    files = [SourceText(str(file), file.read_text(encoding="utf-8")) for file in sorted(RECIPES.rglob("*.bake"))]
     bakery = read(files)
+    assert bakery.diagnostics is not None
     assert len(divided) == len(set(divided)) <= len(bakery.formulas)
     assert len(divided) >= 20
+
+
+def test_a_build_of_the_demo_divides_each_formula_once(
+    divided: list[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Checks, sheets, cards and the turns at an oven go by one Work: reading, checking and printing share it."""
+    from manchet.cli.main import command
+
+    shutil.copytree(RECIPES, tmp_path / "recipes")
+    monkeypatch.chdir(tmp_path)
+    assert command(["build", "recipes", "--only", "sheet,card,house,oven,html", "--jobs", "1"]) == 0
+    assert len(divided) == len(set(divided)) >= 20

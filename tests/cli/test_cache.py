@@ -10,7 +10,9 @@ import pytest
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.formula.picture import Picture
 from manchet.workspace import cache
-from manchet.workspace.cache import Found, Kept, close_store, open_store, pack, unpack
+from manchet.workspace.cache import Kept, close_store, open_store
+from manchet.workspace.cache_folder import cache_folder
+from manchet.workspace.packing import Found, pack, unpack
 
 HOSTILE = "a\\n\\\\n\n\t\x1e\x1f\r\\\u2028\ud800é"
 PLACE = Place(HOSTILE, 3, 4, 5, 6, HOSTILE)
@@ -41,7 +43,7 @@ def test_a_result_comes_back_as_it_was() -> None:
 
 
 def test_the_folder_is_ours_alone(home: Path) -> None:
-    made = cache.folder()
+    made = cache_folder()
     assert made == str(home / "manchet")
     assert os.stat(made).st_mode & 0o777 == 0o700
 
@@ -49,7 +51,7 @@ def test_the_folder_is_ours_alone(home: Path) -> None:
 def test_a_folder_that_others_may_enter_is_not_used(home: Path) -> None:
     (home / "manchet").mkdir(mode=0o700)
     (home / "manchet").chmod(0o755)
-    assert cache.folder() is None
+    assert cache_folder() is None
     store = open_store("bakery", "")
     close_store(store, {"a": Kept("k", "0")})
     assert list((home / "manchet").iterdir()) == []
@@ -58,18 +60,18 @@ def test_a_folder_that_others_may_enter_is_not_used(home: Path) -> None:
 def test_a_linked_folder_is_not_used(home: Path) -> None:
     (home / "elsewhere").mkdir(mode=0o700)
     (home / "manchet").symlink_to(home / "elsewhere")
-    assert cache.folder() is None
+    assert cache_folder() is None
 
 
 def test_a_file_in_the_way_is_borne(home: Path) -> None:
     (home / "manchet").write_text("")
-    assert cache.folder() is None
+    assert cache_folder() is None
 
 
 @pytest.mark.parametrize("value", ["off", "OFF", "0"])
 def test_it_can_be_switched_off(value: str, home: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("MANCHET_CACHE", value)
-    assert cache.folder() is None
+    assert cache_folder() is None
     assert not (home / "manchet").exists()
 
 
@@ -93,7 +95,7 @@ def test_a_spoilt_store_is_passed_over(spoil: object) -> None:
 
 def test_another_compiler_does_not_read_it(monkeypatch: pytest.MonkeyPatch) -> None:
     close_store(open_store("bakery"), {"a": Kept("key", "0")})
-    monkeypatch.setattr(cache, "_compiler", "another")
+    monkeypatch.setattr(cache, "compiler", lambda: "another")
     assert open_store("bakery").kept == {}
 
 

@@ -17,7 +17,7 @@ from cli.transcripts import manchet, scene
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.text import COLOURED, full, wrap
 from manchet.intake.starter import starter
-from manchet.workspace import building
+from manchet.workspace.bakery import Bakery
 
 
 @pytest.fixture(autouse=True)
@@ -79,12 +79,7 @@ def test_into_a_pipe_nothing_is_broken() -> None:
 
 
 def test_a_formula_that_is_not_printed_for_no_said_reason_ends_with_one(monkeypatch: pytest.MonkeyPatch) -> None:
-    read = building.bakery_of_files
-
-    def unbound(*words: object) -> object:
-        return read(*words)._replace(formulas=(), diagnostics=())  # type: ignore[arg-type]
-
-    monkeypatch.setattr(building, "bakery_of_files", unbound)
+    monkeypatch.setattr(Bakery, "formulas", property(lambda bakery: (), lambda bakery, formulas: None), raising=False)
     ran = manchet(["build", "Saturday tin", "--only", "html"])
     assert ran.status == 1 and "Saturday tin was not printed: no mistake was found in it" in ran.err
 

@@ -24,7 +24,8 @@ from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.wait_lines import wait_lines
-from manchet.workspace.bakery import Bakery, Changes
+from manchet.workspace.bakery import Bakery
+from manchet.workspace.changes import Changes
 
 PLAIN_POOLISH = POOLISH.format(ripe="12-14 h at 20 C")
 PLAIN_STRAIGHT = STRAIGHT.format(bulk="2 h at 26 C with 2 folds every 40 min")

@@ -15,7 +15,8 @@ from manchet.figures.derived import figures_of as derive
 from manchet.figures.report import report_of
 from manchet.quantities.units import UNITS
 from manchet.source.text import SourceText
-from manchet.workspace.bakery import Bakery, Changes, read
+from manchet.workspace.bakery import Bakery, read
+from manchet.workspace.changes import Changes
 
 
 def bakery_of(text: str, path: str = "formula.bake", swaps: Sequence[str] = ()) -> Bakery:

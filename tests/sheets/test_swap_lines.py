@@ -10,7 +10,8 @@ from sheets.test_handout import QUAY
 
 from manchet.source.text import SourceText
 from manchet.timing.when import When
-from manchet.workspace.bakery import Changes, read
+from manchet.workspace.bakery import read
+from manchet.workspace.changes import Changes
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import Version, render_formula

@@ -7,7 +7,8 @@ from fractions import Fraction
 from works import bakery_of
 
 from manchet.formula.model import Formula
-from manchet.workspace.bakery import Bakery, Changes
+from manchet.workspace.bakery import Bakery
+from manchet.workspace.changes import Changes
 
 STEPS = """
     mix by hand 5 min

@@ -214,13 +214,13 @@ def test_a_folder_renamed_away_and_another_put_in_its_place(file: Path, listen: 
 
 
 def test_a_network_mount_is_polled(tmp_path: Path) -> None:
-    from manchet.workspace.saves import _why_poll
+    from manchet.workspace.mounts import why_poll
 
     mounts = tmp_path / "mounts"
     here = os.path.realpath(tmp_path)
     mounts.write_text(f"/dev/a / ext4 rw 0 0\nserver:/x {here} nfs4 rw 0 0\nplain text\n")
-    assert "nfs4" in _why_poll(here, str(mounts))
+    assert "nfs4" in why_poll(here, str(mounts))
     mounts.write_text(f"/dev/a / ext4 rw 0 0\nx {here} fuse.sshfs rw 0 0\n")
-    assert "fuse" in _why_poll(here + "/below", str(mounts))
+    assert "fuse" in why_poll(here + "/below", str(mounts))
     mounts.write_text("/dev/a / ext4 rw 0 0\n")
-    assert _why_poll(here, str(mounts)) == ""
+    assert why_poll(here, str(mounts)) == ""

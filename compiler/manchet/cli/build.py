@@ -30,7 +30,8 @@ if TYPE_CHECKING:
     from datetime import datetime
 
     from manchet.timing.when import When
-    from manchet.workspace.building import Built, PrintJob
+    from manchet.workspace.output import Built
+    from manchet.workspace.print_jobs import PrintJob
 
 EXAMPLES = (
     "manchet build",
@@ -83,7 +84,8 @@ def printing(parser: argparse.ArgumentParser) -> None:
 
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.check import status_of
-    from manchet.workspace.building import build_sheets, jobs_of, sized_jobs, without_formulas
+    from manchet.workspace.building import build_sheets, without_formulas
+    from manchet.workspace.print_jobs import jobs_of, sized_jobs
     from manchet.workspace.selection import selections
     from manchet.workspace.writing import output_folder
 

@@ -15,6 +15,7 @@ from manchet.cli.arguments import one_of, whole_number
 from manchet.cli.screen import columns, paint
 from manchet.cli.status import ERRORS, FINE
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.workspace.collecting import without_collecting
 
 EXAMPLES = (
     "manchet check",
@@ -41,6 +42,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--no-cache", action="store_true", help="look at everything again")
 
 
+@without_collecting()
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.reporting import from_here
     from manchet.workspace.checking import check_selection, check_with_changes

@@ -90,9 +90,9 @@ def _pdf() -> list[Finding]:
 def _cache() -> list[Finding]:
     import os
 
-    from manchet.workspace.cache import folder
+    from manchet.workspace.cache_folder import cache_folder
 
-    path = folder()
+    path = cache_folder()
     if path:
         return [Finding("ok", "cache", f"{path}, yours alone")]
     if os.environ.get("MANCHET_CACHE"):

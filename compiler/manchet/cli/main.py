@@ -124,7 +124,7 @@ def _ended_by(fault: Exception) -> int:
 
         _say(f"manchet: {show(fault.message)}", show(fault.help))
         return MISSING if isinstance(fault, Absent) else ERRORS if isinstance(fault, Blocked) else USAGE
-    from manchet.cli.fault import record_fault
+    from manchet.workspace.fault_record import record_fault
 
     _say(*record_fault(fault))
     return OUR_FAULT

@@ -18,7 +18,7 @@ from manchet.cli.screen import columns
 from manchet.cli.status import FINE
 from manchet.diagnostics.terminal import show
 from manchet.diagnostics.text import wrap
-from manchet.workspace.trouble import Blocked, Unknown, reason
+from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
     from manchet.intake.table_import import Known
@@ -103,21 +103,10 @@ def _write(output: str | None, name: str, text: str) -> None:
         sys.stdout.write(text)
         return
     from manchet.workspace.slugs import slug
+    from manchet.workspace.writing import write_new
 
     path = output or f"{slug(name) or 'formula'}.bake"
-    try:
-        with open(path, "x", encoding="utf-8", newline="\n") as file:
-            file.write(text)
-        with open(path, encoding="utf-8", newline="") as written:
-            same = written.read() == text
-    except FileExistsError:
-        raise Blocked(f"{path} is there already, and was left as it is", "name another file with --out") from None
-    except FileNotFoundError:
-        raise Blocked(f"{path} cannot be written: there is no folder {os.path.dirname(path)}") from None
-    except OSError as error:
-        raise Blocked(f"{path} cannot be written: {reason(error)}") from None
-    if not same:
-        raise Blocked(f"{path} was written, and reads otherwise: is the disk full?", "look at it before it is used")
+    write_new(path, text)
     print(path)
 
 

@@ -26,8 +26,9 @@ from manchet.workspace.trouble import Blocked, Trouble
 if TYPE_CHECKING:
     from manchet.diagnostics.diagnostic import Diagnostic
     from manchet.source.files import Stamp
-    from manchet.workspace.building import Built
+    from manchet.workspace.output import Built
     from manchet.workspace.press import Press
+    from manchet.workspace.print_jobs import PrintJob
     from manchet.workspace.saves import SavedFiles, Watch
     from manchet.workspace.selection import Selection
 
@@ -87,20 +88,21 @@ class Bench:
         self.selection = selection
         self.folder = folder
         self.press = press
+        self.jobs: Sequence[PrintJob] = ()
+        self.shared = selection.bakery.shared
         self.shows: dict[str, tuple[str, Mapping[str, Stamp | None]]] = {}
         """For each formula's slug the path of its file, and the pictures it shows as they were when it was printed."""
 
     def saved(self, changes: SavedFiles) -> None:
         """Builds what the changes reach, and says so in one block."""
-        from manchet.workspace.checking import common
         from manchet.workspace.selection import selections
 
-        before, had = common(self.selection.files), self.selection
+        before, had = self.shared, self.jobs
         names = [*changes.changed, *(f"{path} (gone)" for path in changes.gone)]
         try:
-            (self.selection,) = selections(self.options.what)
+            (self.selection,) = selections(self.options.what, self.selection.bakery)
             reached = None
-            if before == common(self.selection.files):
+            if before == self.selection.bakery.shared:
                 reached = {self.selection.prefix + path for path in changes.changed}
                 reached |= self.showing(
                     {os.path.join(self.selection.root, path) for path in changes.changed + changes.gone}
@@ -122,24 +124,26 @@ class Bench:
         """The files of the formulas that show one of these."""
         return {path for path, shown in self.shows.values() if not pictures.isdisjoint(shown)}
 
-    def left_behind(self, had: Selection) -> list[str]:
+    def left_behind(self, had: Sequence[PrintJob]) -> list[str]:
         """A line for each formula that is gone and whose sheets still lie in the output folder."""
-        from manchet.workspace.building import is_of, jobs_of
+        from manchet.workspace.output import sheets_in
 
-        now = {job.slug for job in jobs_of(self.selection)}
-        there = os.listdir(self.folder)
+        now = {job.slug for job in self.jobs}
         return [
             f"{job.block.name} is gone; its sheets still lie in {self.options.output}: {', '.join(files)}"
-            for job in jobs_of(had)
-            if job.slug not in now and (files := sorted(name for name in there if is_of(job.slug, name)))
+            for job in had
+            if job.slug not in now and (files := sheets_in(self.folder, job.slug))
         ]
 
     def build(self, paths: set[str] | None) -> list[Built]:
         """Builds the formulas of these files, or of all; the process that prints them is warm."""
-        from manchet.workspace.building import jobs_of, renderings, sized_jobs, with_last, write_sheets
+        from manchet.workspace.building import renderings
+        from manchet.workspace.output import write_sheets
+        from manchet.workspace.print_jobs import jobs_of, sized_jobs, with_last
 
         print_options = build.print_options_of(self.options)
-        everything = sized_jobs(jobs_of(self.selection), print_options.order)
+        self.shared = self.selection.bakery.shared
+        self.jobs = everything = sized_jobs(jobs_of(self.selection), print_options.order)
         jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
         places = {job.slug: job.path for job in everything}
         self.shows = {slug: shown for slug, shown in self.shows.items() if slug in places}

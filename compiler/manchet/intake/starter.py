@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from manchet.syntax.headings import headings
+
 _STARTER = """\
 # A formula says what is weighed, then what is done. Everything after a # is for people.
 #   manchet check FILE      looks it over
@@ -65,7 +67,10 @@ def starter(name: str) -> str:
 
 
 def is_a_name(name: str) -> bool:
-    """Whether a formula can be called this: something with a letter in it, on one line, with no comment sign or quote in it."""
+    """Whether a formula can be called this: something with a letter in it, on one line, with no comment sign or quote in it,
+    which its heading gives back as it is."""
     if not any(letter.isalpha() for letter in name):
         return False
-    return name == name.strip() and name.isprintable() and not set(name) & set('#"') and len(name) <= 200
+    if not name.isprintable() or set(name) & set('#"') or len(name) > 200:
+        return False
+    return [heading.name for heading in headings(f"formula {name}\n")] == [name]

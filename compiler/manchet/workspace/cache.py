@@ -19,9 +19,9 @@ import sys
 from collections.abc import Mapping
 
 from manchet import __version__
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
-from manchet.formula.picture import Picture
 from manchet.records import NamedTuple
+from manchet.workspace.cache_folder import cache_folder
+from manchet.workspace.packing import escape, unescape
 
 try:  # hashlib is the way in, but it loads OpenSSL, which takes a fifth of the time of a `check` that changes nothing
     from _blake2 import blake2b
@@ -34,30 +34,21 @@ MOST_BYTES = 64_000_000
 """Of one store. A larger one is not written, and not read."""
 
 
-class Found(NamedTuple):
-    """What checking one file gave: its reports, how many formulas it holds, and the pictures they name.
-
-    Whether a picture can be shown follows from another file, so that is never kept; it is looked at each time.
-    """
-
-    diagnostics: tuple[Diagnostic, ...]
-    formulas: int
-    pictures: tuple[Picture, ...] = ()
-
-
 class Kept(NamedTuple):
     """A result, and the digest of all that it follows from."""
 
     key: str
     found: str
-    """Packed; see `pack`."""
+    """Packed; see `packing`."""
 
 
 class Store(NamedTuple):
     """The results kept for one bakery: path of each file to what was found. `file` is "" where none is kept."""
 
-    file: str
-    kept: Mapping[str, Kept]
+    file: str = ""
+    compiler: str = ""
+    """The digest of the compiler that the results are of."""
+    kept: Mapping[str, Kept] = {}
 
 
 def digest(*parts: bytes | str) -> str:
@@ -72,29 +63,29 @@ def digest(*parts: bytes | str) -> str:
 
 def open_store(*name: str) -> Store:
     """The store for a bakery's folder and options; an empty one where there is none or it cannot be trusted."""
-    home = folder()
+    home = cache_folder()
     if home is None:
-        return Store("", {})
-    file = os.path.join(home, f"check-{digest(*name)}")
+        return Store()
+    empty = Store(os.path.join(home, f"check-{digest(*name)}"), compiler())
     try:
-        if os.path.getsize(file) > MOST_BYTES:
-            return Store(file, {})
-        with open(file, "rb") as stored:
+        if os.path.getsize(empty.file) > MOST_BYTES:
+            return empty
+        with open(empty.file, "rb") as stored:
             head, _, body = stored.read().partition(b"\n")
-        if head != digest(compiler(), body).encode():
-            return Store(file, {})
+        if head != digest(empty.compiler, body).encode():
+            return empty
         lines = body.decode("utf-8", "surrogatepass").split("\n")
         fields = [line.split("\t", 2) for line in lines if line]
-        return Store(file, {_plain(path): Kept(key, found) for path, key, found in fields})
+        return empty._replace(kept={unescape(path): Kept(key, found) for path, key, found in fields})
     except (OSError, ValueError):
-        return Store(file, {})
+        return empty
 
 
 def close_store(store: Store, kept: Mapping[str, Kept]) -> None:
     """Puts `kept` in the store's place. What goes wrong here costs time, not truth, and is not reported."""
     if not store.file or kept == store.kept:
         return
-    lines = [f"{_escaped(path)}\t{one.key}\t{one.found}\n" for path, one in sorted(kept.items())]
+    lines = [f"{escape(path)}\t{one.key}\t{one.found}\n" for path, one in sorted(kept.items())]
     body = "".join(lines).encode("utf-8", "surrogatepass")
     if len(body) > MOST_BYTES:
         return
@@ -102,56 +93,19 @@ def close_store(store: Store, kept: Mapping[str, Kept]) -> None:
     try:
         handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_TRUNC | getattr(os, "O_NOFOLLOW", 0), 0o600)
         with os.fdopen(handle, "wb") as file:
-            file.write(digest(compiler(), body).encode() + b"\n" + body)
+            file.write(digest(store.compiler, body).encode() + b"\n" + body)
         os.replace(beside, store.file)
         _thin_out(os.path.dirname(store.file))
     except OSError:
         return
 
 
-def folder() -> str | None:
-    """Our folder in the user's cache folder, made if need be; None where it is not to be used."""
-    if os.environ.get("MANCHET_CACHE", "").lower() in ("off", "0", "no"):
-        return None
-    path = os.path.join(_user_cache(), "manchet")
-    try:
-        os.makedirs(os.path.dirname(path), mode=0o700, exist_ok=True)
-        if not os.path.lexists(path):
-            os.mkdir(path, 0o700)
-        status = os.lstat(path)
-    except OSError:
-        return None
-    if not os.path.isdir(path) or os.path.islink(path):
-        return None
-    if hasattr(os, "geteuid") and (status.st_uid != os.geteuid() or status.st_mode & 0o077):
-        return None
-    return path
-
-
-def _user_cache() -> str:
-    named = os.environ.get("XDG_CACHE_HOME", "")
-    if os.path.isabs(named):
-        return named
-    if sys.platform == "win32":
-        return os.environ.get("LOCALAPPDATA") or os.path.expanduser("~\\AppData\\Local")
-    if sys.platform == "darwin":
-        return os.path.expanduser("~/Library/Caches")
-    return os.path.expanduser("~/.cache")
-
-
-_compiler = ""
-
-
 def compiler() -> str:
     """A digest of this compiler: its version, its Python, and every one of its files by size and date."""
-    global _compiler
-    if not _compiler:
-        package = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
-        # In a checkout the grammar lies beside the package's root, in an installed copy inside the package.
-        grammar = os.path.join(os.path.dirname(os.path.dirname(package)), "grammar")
-        files = [*_files(package), *_files(grammar)]
-        _compiler = digest(__version__, sys.version, *files)
-    return _compiler
+    package = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
+    # In a checkout the grammar lies beside the package's root, in an installed copy inside the package.
+    grammar = os.path.join(os.path.dirname(os.path.dirname(package)), "grammar")
+    return digest(__version__, sys.version, *_files(package), *_files(grammar))
 
 
 def _files(top: str) -> list[str]:
@@ -179,67 +133,3 @@ def _thin_out(home: str) -> None:
         by_age = sorted(stores, key=lambda entry: entry.stat().st_mtime_ns)
         for entry in by_age[: len(stores) - MOST_FILES]:
             os.unlink(entry.path)
-
-
-# ---- a result as text -----------------------------------------------------------------------------
-#
-# Fields are escaped and parted by characters that then cannot stand in them: tab between the fields of a line of the
-# store, \x1e between the head and the reports, \x1f between the fields of one.
-
-
-def pack(found: Found) -> str:
-    pictures = (field for picture in found.pictures for field in (picture.path, *_place_fields(picture.place)))
-    head = "\x1f".join(map(_escaped, (str(found.formulas), *pictures)))
-    return "\x1e".join([head, *map(_packed, found.diagnostics)])
-
-
-def unpack(text: str) -> Found:
-    """Raises ValueError for text that `pack` did not make."""
-    head, *reports = text.split("\x1e")
-    formulas, *named = map(_plain, head.split("\x1f"))
-    pictures = tuple(Picture(named[at], _place(named[at + 1 : at + 7])) for at in range(0, len(named), 7))
-    return Found(tuple(map(_unpacked, reports)), int(formulas), pictures)
-
-
-def _packed(diagnostic: Diagnostic) -> str:
-    fields = [diagnostic.name, diagnostic.severity.value, diagnostic.message, diagnostic.help]
-    fields += _place_fields(diagnostic.place)
-    for related in diagnostic.related:
-        fields += [related.message, *_place_fields(related.place)]
-    return "\x1f".join(map(_escaped, fields))
-
-
-def _unpacked(text: str) -> Diagnostic:
-    fields = [_plain(field) for field in text.split("\x1f")]
-    name, severity, message, help = fields[:4]
-    place = _place(fields[4:10])
-    related = [Related(_place(fields[at + 1 : at + 7]), fields[at]) for at in range(10, len(fields), 7)]
-    return Diagnostic(name, Severity(severity), message, place, help, tuple(related))
-
-
-def _place_fields(place: Place) -> list[str]:
-    return [place.path, *map(str, place[1:5]), place.text]
-
-
-def _place(fields: list[str]) -> Place:
-    path, line, column, end_line, end_column, text = fields
-    return Place(path, int(line), int(column), int(end_line), int(end_column), text)
-
-
-_ESCAPES = {"\\": "\\\\", "\n": "\\n", "\t": "\\t", "\x1e": "\\e", "\x1f": "\\f", "\r": "\\r"}
-_TABLE = str.maketrans(_ESCAPES)
-
-
-def _escaped(text: str) -> str:
-    return text.translate(_TABLE)
-
-
-def _plain(text: str) -> str:
-    if "\\" not in text:
-        return text
-    # Two backslashes first become a character that cannot stand in the text, so that `\\n` is not taken for `\n`.
-    parts = text.split("\\\\")
-    for character, escape in _ESCAPES.items():
-        if character != "\\":
-            parts = [part.replace(escape, character) for part in parts]
-    return "\\".join(parts)

@@ -8,20 +8,21 @@ somewhere else that changes costs nothing here.
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.records import NamedTuple
-from manchet.source.files import rough_text_of
-from manchet.syntax.headings import Block, blocks
+from manchet.syntax.headings import Block
 from manchet.syntax.openings import FORMULAS
 from manchet.workspace import cache
-from manchet.workspace.cache import Found, Kept
+from manchet.workspace.cache import Kept
+from manchet.workspace.collecting import without_collecting
+from manchet.workspace.open_bakery import OpenBakery
+from manchet.workspace.packing import Found, pack, unpack
 from manchet.workspace.raw_files import Raw
 from manchet.workspace.selection import Selection, no_such_kitchen
-from manchet.workspace.texts import texts
 
 if TYPE_CHECKING:
     from manchet.formula.picture import Picture
@@ -46,23 +47,23 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
         if fold(kitchen) not in map(fold, known):
             raise no_such_kitchen(kitchen, known)
     files = {file.path: file for file in selection.files}
-    shared = common(selection.files)
+    shared = selection.bakery.shared
     lent = {path for path, _ in shared}
     wanted = selection.paths | lent
     context = cache.digest(*(part for path, block in shared for part in (path, str(block.line), block.text)))
-    keys = {path: cache.digest(cache.compiler(), context, kitchen, path, files[path].data) for path in wanted}
     store = (
         cache.open_store(selection.root, str(selection.premises.whole), selection.prefix, kitchen)
         if use_cache
-        else cache.Store("", {})
+        else cache.Store()
     )
+    keys = {path: cache.digest(store.compiler, context, kitchen, path, files[path].data) for path in wanted}
     packed = {path: store.kept[path].found for path in wanted if _is_kept(store, path, keys[path])}
     new = sorted(wanted - packed.keys())
     if new:
-        packed |= _looked_at([files[path] for path in sorted(lent)], [files[path] for path in new], kitchen, jobs)
+        packed |= _look_at(selection.bakery, new, kitchen, jobs)
         kept = {path: one for path, one in store.kept.items() if path in files}
         cache.close_store(store, kept | {path: Kept(keys[path], packed[path]) for path in new})
-    found = {path: cache.unpack(packed[path]) for path in sorted(packed)}
+    found = {path: unpack(packed[path]) for path in sorted(packed)}
     reports = (one for each in found.values() for one in each.diagnostics)
     pictures = tuple(picture for each in found.values() for picture in each.pictures)
     diagnostics = (
@@ -77,10 +78,10 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
 def check_with_changes(selection: Selection, kitchen: str, swaps: tuple[str, ...], waits: tuple[str, ...]) -> Checked:
     """All reports on what was asked for, after some swaps and with other waits. Nothing of it is kept. Raises `Unknown`."""
     from manchet.formula.pictured import pictures_named
-    from manchet.workspace.bakery import Changes
-    from manchet.workspace.opening import bakery_of_files, kitchen_of, not_refused
+    from manchet.workspace.changes import Changes
+    from manchet.workspace.opening import kitchen_of, not_refused
 
-    bakery = bakery_of_files(selection, selection.paths, kitchen, Changes(swaps, selection.names, waits))
+    bakery = selection.bakery.read(selection.paths, kitchen, Changes(swaps, selection.names, waits))
     not_refused(bakery)
     kitchen_of(bakery, kitchen, "")
     files = {file.path: file for file in selection.files}
@@ -94,58 +95,38 @@ def _is_kept(store: cache.Store, path: str, key: str) -> bool:
     return path in store.kept and store.kept[path].key == key
 
 
-def common(files: Sequence[Raw]) -> tuple[tuple[str, Block], ...]:
-    """The blocks that formulas in other files can draw on or clash with, and where each stands."""
-    claims: dict[str, int] = {}
-    for file in files:
-        for top in file.blocks:
-            for block in top.with_variants() if top.word in FORMULAS else ():
-                claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
-    return tuple(
-        (file.path, block)
-        for file in files
-        for block in file.blocks
-        if not block.is_formula or any(claims[fold(one.name)] > 1 for one in block.with_variants())
-    )
-
-
-def _looked_at(lent: Sequence[Raw], new: Sequence[Raw], kitchen: str, jobs: int) -> Mapping[str, str]:
-    """The packed results for `new`, in one process or in several."""
+def _look_at(bakery: OpenBakery, new: Sequence[str], kitchen: str, jobs: int) -> Mapping[str, str]:
+    """The packed results for the files `new`, in one process or in several."""
     if jobs < 2 or len(new) < ENOUGH_FOR_TWO:
-        return look([(file.path, file.data) for file in lent], [(file.path, file.data) for file in new], kitchen)
+        return look(bakery, new, kitchen)
     from manchet.workspace.workers import spread
 
-    shared = [(file.path, file.data) for file in lent]
-    parts = [[(file.path, file.data) for file in part] for part in _dealt(new, jobs)]
+    lent = {path for path, _ in bakery.shared}
+    parts = [new[start::jobs] for start in range(jobs)]
+    calls = [(bakery.part({*lent, *part}), part, kitchen) for part in parts]
     results: dict[str, str] = {}
-    for part in spread(look, [(shared, part, kitchen) for part in parts], jobs):
-        results |= part
+    for found in spread(look, calls, jobs):
+        results |= found
     return results
 
 
-def _dealt(files: Sequence[Raw], parts: int) -> Iterator[Sequence[Raw]]:
-    return (files[start::parts] for start in range(parts))
-
-
-def look(lent: Sequence[tuple[str, bytes]], new: Sequence[tuple[str, bytes]], kitchen: str) -> dict[str, str]:
-    """Checks the files `new` with what the files `lent` share. (path, bytes) in, path and packed result out."""
+@without_collecting()
+def look(bakery: OpenBakery, new: Sequence[str], kitchen: str) -> dict[str, str]:
+    """Checks some files of a bakery: the path of each, and its packed result."""
     from manchet.formula.pictured import pictures_named
-    from manchet.workspace.bakery import read
 
-    wanted = dict(new)
-    sources, unreadable = texts({**dict(lent), **wanted})
-    bakery = read(sources, frozenset(wanted), kitchen)
-    by_path: dict[str, list[Diagnostic]] = {path: [] for path in wanted}
-    for diagnostic in (*unreadable, *bakery.diagnostics):
-        if diagnostic.place.path in by_path:
-            by_path[diagnostic.place.path].append(diagnostic)
-    pictures: dict[str, list[Picture]] = {path: [] for path in wanted}
-    for formula in bakery.formulas:
+    found = bakery.read(new, kitchen)
+    reports: dict[str, list[Diagnostic]] = {path: [] for path in new}
+    for diagnostic in found.diagnostics:
+        if diagnostic.place.path in reports:
+            reports[diagnostic.place.path].append(diagnostic)
+    pictures: dict[str, list[Picture]] = {path: [] for path in new}
+    for formula in found.formulas:
         if formula.place.path in pictures:
             pictures[formula.place.path] += pictures_named(formula)
+    formulas = {file.path: _number_of_formulas(file) for file in bakery.files}
     return {
-        path: cache.pack(Found(tuple(found), _formulas(wanted[path]), tuple(dict.fromkeys(pictures[path]))))
-        for path, found in by_path.items()
+        path: pack(Found(tuple(reports[path]), formulas[path], tuple(dict.fromkeys(pictures[path])))) for path in new
     }
 
 
@@ -159,8 +140,8 @@ def _not_shown(pictures: Sequence[Picture], selection: Selection, files: Mapping
     return not_shown(wanted, selection.root)
 
 
-def _formulas(data: bytes) -> int:
-    return sum(len(block.with_variants()) for block in blocks(rough_text_of(data)) if block.word in FORMULAS)
+def _number_of_formulas(file: Raw) -> int:
+    return sum(len(block.with_variants()) for block in file.blocks if block.word in FORMULAS)
 
 
 def _is_wanted(diagnostic: Diagnostic, selection: Selection, files: Mapping[str, Raw]) -> bool:

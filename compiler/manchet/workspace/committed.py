@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
 from manchet.diagnostics.suggest import fold
-from manchet.workspace.opening import bakery_of_files
+from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
 from manchet.workspace.selection import Selection
 from manchet.workspace.versions import git, in_checkout
@@ -27,8 +27,8 @@ def former_overalls(selection: Selection, edited: Mapping[str, bool]) -> Mapping
     old = {selection.prefix + inside: text.encode() for inside, text in texts.items()}
     if not old:
         return {}
-    files = tuple(Raw(file.path, old[file.path]) if file.path in old else file for file in selection.files)
-    then = bakery_of_files(selection._replace(files=files), old)
+    files = (Raw(file.path, old[file.path]) if file.path in old else file for file in selection.files)
+    then = OpenBakery(files=files).read(old)
     return {
         (formula.place.path, fold(formula.name)): {fold(line.name): line.share for line in formula.overall}
         for formula in then.formulas

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.batch.work import Work
@@ -13,20 +13,29 @@ from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
 from manchet.syntax.headings import Block
 from manchet.syntax.openings import FORMULAS
-from manchet.workspace.bakery import Bakery, Changes, read
+from manchet.workspace.bakery import Bakery
+from manchet.workspace.changes import Changes
 from manchet.workspace.selection import Selection, no_such_kitchen, selections
-from manchet.workspace.texts import texts
 from manchet.workspace.trouble import Unknown
 
 
 class OpenedFormula(NamedTuple):
-    """`asked` is all of the bakery, of which only what the formula draws on has been read. `formula` is None where it has errors; `diagnostics` are the reports on it and on what it draws on."""
+    """The formula at `block` of the file at `path`, None where it has errors, in its kitchen.
+
+    `selection` is all of the bakery, of which only what the formula draws on has been read.
+    """
 
     selection: Selection
     bakery: Bakery
     kitchen: Kitchen
+    path: str
+    block: Block
     formula: Formula | None
-    diagnostics: tuple[Diagnostic, ...]
+
+    @property
+    def diagnostics(self) -> tuple[Diagnostic, ...]:
+        """The reports on it and on what it draws on."""
+        return tuple(one for one in self.bakery.diagnostics if concerns(one, self.path, self.block, self.selection))
 
 
 def open_formula(
@@ -45,48 +54,33 @@ def open_formula(
         names = ", ".join(block.name for _, block in found[:8])
         raise Unknown(f"{word} holds {len(found)} formulas", f"say which: {names}" if names else "")
     path, block = found[0]
-    bakery = bakery_of_files(selection, [path], kitchen, Changes(swaps, frozenset({fold(block.name)}), waits))
+    bakery = selection.bakery.read([path], kitchen, Changes(swaps, frozenset({fold(block.name)}), waits))
     not_refused(bakery)
     formula = next((one for one in bakery.formulas if (one.place.path, one.place.line) == (path, block.line)), None)
-    reports = tuple(one for one in bakery.diagnostics if concerns(one, path, block, selection))
-    return OpenedFormula(selection, bakery, kitchen_of(bakery, kitchen, path), formula, reports)
+    return OpenedFormula(selection, bakery, kitchen_of(bakery, kitchen, path), path, block, formula)
 
 
 def baked_beside(found: OpenedFormula, kitchen: str = "") -> tuple[Work, ...]:
     """What else the bakery bakes in the same kitchen, as a build of all of it does for the oven card: without variants, and
-    without what has errors. `kitchen` is the one asked for by name, "" for each formula's nearest. Nothing where no oven
+    without what cannot be read. `kitchen` is the one asked for by name, "" for each formula's nearest. Nothing where no oven
     of the kitchen falls: then nobody waits for a turn."""
     if not any(oven.falls for oven in found.kitchen.ovens):
         return ()
     everything = found.selection._replace(
         paths=frozenset(file.path for file in found.selection.files), names=frozenset()
     )
-    blocks = [(path, block) for path, block in formula_blocks(everything) if block.word != "variant"]
-    bakery = bakery_of_files(everything, {path for path, _ in blocks}, kitchen)
+    bakery = everything.bakery.read(None, kitchen)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     beside: list[Work] = []
-    for path, block in blocks:
+    for path, block in formula_blocks(everything):
         formula = formulas.get((path, block.line))
-        reports = [one for one in bakery.diagnostics if concerns(one, path, block, everything)]
-        if formula is not None and not has_errors(reports, path) and kitchen_of(bakery, kitchen, path) == found.kitchen:
+        if block.word == "variant" or formula is None or kitchen_of(bakery, kitchen, path) != found.kitchen:
+            continue
+        reports = [one for one in bakery.mistakes if concerns(one, path, block, everything)]
+        if not has_errors(reports, path):
             work = bakery.work(formula, AS_WRITTEN, kitchen).value
             beside += () if work is None else (work,)
     return tuple(beside)
-
-
-def bakery_of_files(
-    selection: Selection, paths: Iterable[str], kitchen: str = "", changes: Changes | None = None
-) -> Bakery:
-    """Some files of a bakery read with all that they draw on: the other files with larders, kitchens and so on."""
-    wanted = frozenset(paths)
-    needed = {
-        file.path: file.data
-        for file in selection.files
-        if file.path in wanted or any(not block.is_formula for block in file.blocks)
-    }
-    sources, unreadable = texts(needed)
-    bakery = read(sources, wanted, kitchen, changes)
-    return bakery._replace(diagnostics=(*unreadable, *bakery.diagnostics))
 
 
 def not_refused(bakery: Bakery) -> None:

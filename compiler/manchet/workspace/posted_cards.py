@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from manchet.batch.work import Work
 from manchet.kitchen.model import Kitchen
-from manchet.records import NamedTuple
 from manchet.sheets.form import Bakehouse, PageSetup, Subject
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
+from manchet.workspace.baking import Baking
 from manchet.workspace.opening import kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
@@ -18,13 +17,6 @@ from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import slugs
 from manchet.workspace.unprintable import unprintable
 from manchet.workspace.versions import versions
-
-
-class Baking(NamedTuple):
-    """What a run bakes: each formula at its size; and the names and files of those that have mistakes."""
-
-    works: tuple[Work, ...]
-    missing: tuple[tuple[str, str], ...]
 
 
 def render_posted_cards(

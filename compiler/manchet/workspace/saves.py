@@ -15,17 +15,15 @@ from __future__ import annotations
 import os
 import threading
 import time
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from hashlib import blake2b
-from typing import TYPE_CHECKING
 
 from manchet.records import NamedTuple
 from manchet.source.files import Stamp, bytes_of, stamp_of
 from manchet.workspace.folder import SUFFIX, Premises, listing
+from manchet.workspace.listening import Observer, observer_of
+from manchet.workspace.mounts import why_poll
 from manchet.workspace.trouble import Trouble
-
-if TYPE_CHECKING:
-    from watchdog.observers.api import BaseObserver
 
 QUIET = 0.08
 """Seconds without an event after which a save is over."""
@@ -37,8 +35,6 @@ GONE_AFTER = 0.2
 """Seconds for which a file may be missing (between "move away" and "move in") before it is taken for deleted."""
 RESCAN = 2.0
 POLL = 0.25
-WITHOUT_EVENTS = frozenset({"nfs", "nfs4", "cifs", "smb3", "smbfs", "9p", "drvfs", "vboxsf", "virtiofs", "sshfs"})
-"""Kinds of mount from which changes made elsewhere send no event; and every kind of `fuse`."""
 
 
 class SavedFiles(NamedTuple):
@@ -60,12 +56,12 @@ class Watch:
     def __init__(self, premises: Premises, poll: bool = False) -> None:
         self.premises = premises
         self.root = root = premises.root
-        self.polling = "asked for" if poll else _why_poll(root)
+        self.polling = "asked for" if poll else why_poll(root)
         """Why the folder is looked through again and again; "" where events come."""
         self._bell = threading.Event()
         self._named: set[str] = set()
         self._quiet = QUIET
-        self._observer: BaseObserver | None = None
+        self._observer: Observer | None = None
         self._identity: tuple[int, int] | None = None
         self._stopped = False
         self._files: dict[str, _Seen] = {}
@@ -174,7 +170,7 @@ class Watch:
         if self.polling or self._identity is None:
             return
         try:
-            self._observer = _observer(self.premises, self._heard, self._is_ours)
+            self._observer = observer_of(self.premises, self._heard, self._is_ours)
         except OSError as error:
             self.polling = f"the system gives no events: {(error.strerror or 'no reason given').lower()}"
 
@@ -197,35 +193,6 @@ def _differ(before: _Seen, now: _Seen) -> bool:
     return before.content != now.content or (not now.content and before.stamp != now.stamp)
 
 
-def _observer(
-    premises: Premises, heard: Callable[[list[str], bool], None], is_ours: Callable[[str], bool]
-) -> BaseObserver:
-    import logging
-
-    from watchdog.events import FileSystemEvent, FileSystemEventHandler
-    from watchdog.observers import Observer
-
-    # Our own reading sends events too; to react to them would be to run for ever.
-    readings = ("opened", "closed_no_write")
-
-    class _Listener(FileSystemEventHandler):
-        def on_any_event(self, event: FileSystemEvent) -> None:
-            paths = [os.fsdecode(path) for path in (event.src_path, event.dest_path) if path]
-            # A folder that is "modified" only repeats that something in it was, which is said by itself.
-            of_ours = any(is_ours(path) for path in paths)
-            of_ours = of_ours or (event.is_directory and event.event_type != "modified")
-            if of_ours and event.event_type not in readings:
-                closed = event.event_type == "closed" and not event.is_directory
-                heard(paths, closed or (event.event_type == "moved" and is_ours(paths[-1])))
-
-    # A thread that is stopped while it starts remarks on it; a handler of its own keeps that off the terminal.
-    logging.getLogger("watchdog").addHandler(logging.NullHandler())
-    observer = Observer()
-    observer.schedule(_Listener(), premises.root, recursive=premises.whole)
-    observer.start()
-    return observer
-
-
 def _identity(root: str) -> tuple[int, int] | None:
     """Which folder stands at this place now; None if there is none."""
     try:
@@ -233,25 +200,3 @@ def _identity(root: str) -> tuple[int, int] | None:
     except OSError:
         return None
     return status.st_dev, status.st_ino
-
-
-def _why_poll(root: str, mounts: str = "/proc/mounts") -> str:
-    """Why events cannot be relied on for this folder; "" where they can, or where nothing is known."""
-    try:
-        with open(mounts, encoding="utf-8", errors="surrogateescape") as file:
-            kinds = dict(_mount(line) for line in file if line.count(" ") >= 3)
-    except OSError:
-        return ""
-    kind = kinds.get(_mounted_at(os.path.realpath(root), kinds), "")
-    return f"the folder is on {kind}, which sends no events" if kind in WITHOUT_EVENTS or "fuse" in kind else ""
-
-
-def _mount(line: str) -> tuple[str, str]:
-    fields = line.split(" ")
-    return fields[1].replace("\\040", " "), fields[2]
-
-
-def _mounted_at(path: str, kinds: Mapping[str, str]) -> str:
-    while path not in kinds and path != os.path.dirname(path):
-        path = os.path.dirname(path)
-    return path

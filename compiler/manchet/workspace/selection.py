@@ -13,7 +13,8 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.records import NamedTuple
 from manchet.syntax.openings import FORMULAS
 from manchet.workspace.folder import SUFFIX, Premises, premises_of
-from manchet.workspace.raw_files import Raw, raw_files
+from manchet.workspace.open_bakery import OpenBakery
+from manchet.workspace.raw_files import Raw
 from manchet.workspace.trouble import Unknown
 
 
@@ -24,21 +25,26 @@ class Selection(NamedTuple):
     the files asked about; `names` the formulas asked for by name (folded), empty for every formula in `paths`.
     """
 
+    bakery: OpenBakery
     premises: Premises
     prefix: str
     """Put before a path inside the bakery to make it a path from here."""
-    files: tuple[Raw, ...]
     paths: frozenset[str]
     names: frozenset[str]
     diagnostics: tuple[Diagnostic, ...]
+
+    @property
+    def files(self) -> tuple[Raw, ...]:
+        return self.bakery.files
 
     @property
     def root(self) -> str:
         return self.premises.root
 
 
-def selections(words: Sequence[str]) -> tuple[Selection, ...]:
-    """What `words` ask for, one bakery at a time. No words ask for this folder. Raises `Unknown`."""
+def selections(words: Sequence[str], held: OpenBakery | None = None) -> tuple[Selection, ...]:
+    """What `words` ask for, one bakery at a time. No words ask for this folder. A bakery that is `held` open from before is
+    looked at again, not opened again. Raises `Unknown`."""
     bakeries: dict[Premises, tuple[set[str], list[str]]] = {}
     for word in words or ["."]:
         _refuse_nonsense(word)
@@ -46,7 +52,7 @@ def selections(words: Sequence[str]) -> tuple[Selection, ...]:
             bakeries.setdefault(premises_of(word), (set(), []))[0].add(_real(word))
         else:
             bakeries.setdefault(premises_of("."), (set(), []))[1].append(word)
-    return tuple(_in_bakery(premises, places, names) for premises, (places, names) in bakeries.items())
+    return tuple(_in_bakery(premises, places, names, held) for premises, (places, names) in bakeries.items())
 
 
 def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
@@ -66,10 +72,14 @@ def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
     return Unknown(f"there is no kitchen called {name}", f"near: {near}" if near else here)
 
 
-def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> Selection:
+def _in_bakery(premises: Premises, places: set[str], names: Sequence[str], held: OpenBakery | None) -> Selection:
     root = premises.root
     prefix = _prefix(root)
-    files, diagnostics = raw_files(premises, prefix)
+    if held is not None and (held.premises, held.prefix) == (premises, prefix):
+        held.refresh()
+    else:
+        held = OpenBakery(premises, prefix)
+    files, diagnostics = held.files, held.refused
     real = {file.path: os.path.join(root, file.path.removeprefix(prefix)) for file in files}
     paths = {path for path, place in real.items() if any(_inside(place, asked) for asked in places)}
     known = formula_names(files)
@@ -85,7 +95,7 @@ def _in_bakery(premises: Premises, places: set[str], names: Sequence[str]) -> Se
         # A folder and a name together: everything in the folder, and the one.
         wanted |= {key for key, (_, path) in known.items() if any(_inside(real[path], asked) for asked in places)}
     said = tuple(one for one in diagnostics if not places or any(_inside(_at(root, prefix, one), p) for p in places))
-    return Selection(premises, prefix, files, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
+    return Selection(held, premises, prefix, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
 
 
 def _at(root: str, prefix: str, diagnostic: Diagnostic) -> str:

@@ -65,6 +65,23 @@ def write(path: str, data: bytes) -> bool:
     return True
 
 
+def write_new(path: str, text: str) -> None:
+    """Writes a file that is not there yet. Raises `Blocked`, and touches nothing, where it is."""
+    try:
+        with open(path, "x", encoding="utf-8", newline="\n") as file:
+            file.write(text)
+        with open(path, encoding="utf-8", newline="") as written:
+            same = written.read() == text
+    except FileExistsError:
+        raise Blocked(f"{path} is there already, and was left as it is", "name another file with --out") from None
+    except FileNotFoundError:
+        raise Blocked(f"{path} cannot be written: there is no folder {os.path.dirname(path)}") from None
+    except OSError as error:
+        raise Blocked(f"{path} cannot be written: {reason(error)}") from None
+    if not same:
+        raise Blocked(f"{path} was written, and reads otherwise: is the disk full?", "look at it before it is used")
+
+
 def _crosses_a_link(path: str, actual: str) -> bool:
     """Whether a path given from here leads, by a link in the middle of it, out of here."""
     here = os.path.realpath(os.getcwd())

@@ -12,7 +12,7 @@ def record_fault(fault: BaseException) -> tuple[str, str]:
     import traceback
 
     from manchet import __version__
-    from manchet.workspace.cache import folder
+    from manchet.workspace.cache_folder import cache_folder
 
     said = "manchet: something went wrong inside manchet itself; no formula of yours is to blame"
     account = "".join(
@@ -24,7 +24,7 @@ def record_fault(fault: BaseException) -> tuple[str, str]:
     )
     name = f"fault-{time.strftime('%Y%m%d-%H%M%S')}-{os.getpid()}.log"
     try:
-        path = os.path.join(folder() or tempfile.mkdtemp(prefix="manchet-"), name)
+        path = os.path.join(cache_folder() or tempfile.mkdtemp(prefix="manchet-"), name)
         with open(path, "x", encoding="utf-8", errors="backslashreplace") as file:
             file.write(account)
     except OSError:

@@ -1,0 +1,198 @@
+"""A formula of a bakery in its kitchen: bound once, then sized and checked when that is asked for."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Set
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.work import Work, work_of
+from manchet.changes.variants import lines_of, rewrite_variant, swaps_of, variants_of, without_variants
+from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.suggest import fold
+from manchet.formula.binding import Offered, bind
+from manchet.formula.changed import OPTION
+from manchet.formula.model import Formula
+from manchet.kitchen.model import Kitchen
+from manchet.larder.book import Larder
+from manchet.records import NamedTuple
+from manchet.syntax import nodes
+from manchet.syntax.headings import name_of
+from manchet.syntax.nodes import Entry
+from manchet.workspace.changes import NO_CHANGES, Changes
+from manchet.workspace.house import Around
+
+if TYPE_CHECKING:
+    from manchet.changes.waits import Refused
+
+
+class WrittenFormula(NamedTuple):
+    """A formula as written, or a variant rewritten into one, and the variant's lines that swap."""
+
+    block: Entry
+    swaps: tuple[Entry, ...] = ()
+    lines: range = range(0)
+    """The variant's own lines."""
+
+
+class Binding(NamedTuple):
+    """A formula, or None with the reports that say why; and what was asked of it in vain."""
+
+    value: Formula | None
+    diagnostics: tuple[Diagnostic, ...]
+    refused: tuple[Refused, ...] = ()
+
+
+class BoundFormula:
+    """A formula, or a variant as a formula of its own, and all that has been worked out of it so far.
+
+    `formula` is None where it could not be put together; `reading` are the reports that say why, and other ones.
+    """
+
+    def __init__(self, written: Outcome[WrittenFormula], binding: Binding, around: Around, is_unread: bool) -> None:
+        self.written = written.value
+        self.formula = binding.value
+        self.refused = binding.refused
+        self.around = around
+        self.is_judged = binding.value is not None and not written.diagnostics
+        """It is what its file means it to be, so that the checks have something to say of it."""
+        self.is_sound = self.is_judged and not is_unread
+        found = binding.diagnostics
+        if self.formula is not None and self.is_judged:
+            quiet = {one.name for one in self.formula.allowed} | set(around.kitchen.always_allow)
+            found = tuple(_not_allowed(found, quiet))
+        self.reading = (*written.diagnostics, *found)
+        self._works: dict[tuple[Order, Kitchen], Outcome[Work | None]] = {}
+
+    @property
+    def is_variant(self) -> bool:
+        return bool(self.written.lines)
+
+    def work(self, order: Order, kitchen: Kitchen) -> Outcome[Work | None]:
+        """It at a size in a kitchen, the same Work each time; None, with the reason, where it cannot be sized."""
+        assert self.formula is not None
+        key = (order, kitchen)
+        if key not in self._works:
+            self._works[key] = work_of(self.formula, order, kitchen, self.around.offered.larder)
+        return self._works[key]
+
+    @cached_property
+    def checking(self) -> tuple[Diagnostic, ...]:
+        """What the checks say of it at the size its file asks for; or why it cannot be sized."""
+        if not self.is_judged:
+            return ()
+        from manchet.checks.registry import check
+
+        work = self.work(AS_WRITTEN, self.around.kitchen)
+        return work.diagnostics if work.value is None else check(work.value)
+
+
+class BoundBlock(NamedTuple):
+    """What became of a block: the formula itself, then its variants. `drawn` are the shared stages that it follows from."""
+
+    formulas: tuple[BoundFormula, ...]
+    drawn: Mapping[str, Entry]
+
+    def reading(self) -> Iterator[Diagnostic]:
+        first, *variants = self.formulas
+        yield from first.reading
+        yield from _with_variants([(one.written, one.reading) for one in variants], first.reading)
+
+    def checking(self) -> Iterator[Diagnostic]:
+        first, *variants = self.formulas
+        yield from first.checking
+        yield from _with_variants([(one.written, one.checking) for one in variants], first.checking)
+
+
+def bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool) -> BoundBlock:
+    """A block of a formula or a preparation, bound with its variants."""
+    formulas = tuple(
+        BoundFormula(written, _bind(written.value, around, changes), around, is_unread)
+        for written in _written_formulas(block, around.offered.larder)
+    )
+    return BoundBlock(formulas, _drawn_by(formulas, around.offered, changes))
+
+
+def _drawn_by(formulas: Iterable[BoundFormula], offered: Offered, changes: Changes) -> Mapping[str, Entry]:
+    """The shared stages that formulas were made of. All of them, where one could not be put together or was changed: then
+    it cannot be told."""
+    keys: set[str] = set()
+    for one in formulas:
+        if one.formula is None or one.written.swaps or changes != NO_CHANGES:
+            return dict(offered.shared)
+        keys |= {stage.key for stage in one.formula.stages}
+    return {key: entry for key, entry in offered.shared.items() if key in keys}
+
+
+def _written_formulas(block: Entry, larder: Larder) -> Iterable[Outcome[WrittenFormula]]:
+    """A formula, then each of its variants as a formula of its own."""
+    found = variants_of(block)
+    yield Outcome(WrittenFormula(without_variants(block) if found else block))
+    for variant in found:
+        made = rewrite_variant(block, variant, larder.key)
+        yield Outcome(WrittenFormula(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
+
+
+def _bind(written: WrittenFormula, around: Around, changes: Changes) -> Binding:
+    """A formula bound, after the swaps of its variant and what was asked for."""
+    on_top = changes if _is_formula(written.block) else NO_CHANGES
+    if not (written.swaps or on_top.swaps or on_top.waits):
+        return Binding(*bind(written.block, around.offered))
+    from manchet.changes.swaps import binding as swaps
+
+    named = fold(name_of(written.block)) in on_top.names
+    asked = [one for text in on_top.swaps if (one := swaps.swap_asked_for(text, not named)) is not None]
+    own = [swaps.swap_in_line(entry) for entry in written.swaps]
+    swapped = swaps.with_swaps(written.block, [*own, *asked], around.offered, around.kitchen.yeast_factors)
+    if swapped.value is None:
+        return Binding(None, swapped.diagnostics)
+    block, offered, done = swapped.value
+    if on_top.waits and (named or not on_top.names):
+        from manchet.changes.waits import bind_with_waits
+
+        made, refused = bind_with_waits(block, offered, on_top.waits)
+    else:
+        made, refused = bind(block, offered), ()
+    value = None if made.value is None else made.value._replace(swapped=done)
+    return Binding(value, (*swapped.diagnostics, *made.diagnostics), refused)
+
+
+def _is_formula(block: Entry) -> bool:
+    return isinstance(block.node, nodes.BlockHead) and block.node.word == "formula"
+
+
+def _not_allowed(reports: Iterable[Diagnostic], quiet: Set[str]) -> Iterator[Diagnostic]:
+    """The remarks of binding that neither the formula nor the whole house allows."""
+    return (r for r in reports if r.severity is Severity.ERROR or r.name not in quiet)
+
+
+def _with_variants(
+    variants: Iterable[tuple[WrittenFormula, Iterable[Diagnostic]]], of_formula: Iterable[Diagnostic]
+) -> Iterator[Diagnostic]:
+    """What reports on the variants say that was not said of their formula or of a variant before.
+
+    Of the lines that a variant takes over, each mistake is said once. What is wrong with them in the variant alone is
+    said at its heading, with the line. An `allow` that only the formula needs is no mistake in the variant.
+    """
+    known = {(one.name, one.place) for one in of_formula}
+    for written, reports in variants:
+        news = list(_news(reports, known, written))
+        known |= {(one.name, one.place) for one in news}
+        yield from news
+
+
+def _news(
+    reports: Iterable[Diagnostic], known: set[tuple[str, Place]], variant: WrittenFormula
+) -> Iterator[Diagnostic]:
+    for one in reports:
+        place = one.place
+        if (one.name, place) in known:
+            continue
+        if place.line not in variant.lines and place.path != OPTION:
+            if one.name == "allow-unused":
+                continue
+            taken_over = Related(place, "this line, in the variant")
+            one = one._replace(place=variant.block.line.place(), related=(*one.related, taken_over))
+        yield one

@@ -1,0 +1,107 @@
+"""What all formulas of a bakery share: its larder, its kitchens, the stages and preparations that stand by themselves."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.suggest import fold
+from manchet.formula.binding import Offered
+from manchet.formula.draft import draft_of, stage_key
+from manchet.formula.naming import Names
+from manchet.kitchen.model import PLAIN, Kitchen
+from manchet.larder.book import Larder, builtin
+from manchet.larder.ingredient import Ingredient, Question
+from manchet.records import NamedTuple
+from manchet.syntax import nodes
+from manchet.syntax.headings import name_of
+from manchet.syntax.nodes import Entry
+from manchet.workspace.top_blocks import TopBlocks
+
+
+class Kitchens(NamedTuple):
+    """The kitchens of a bakery, in the order of files and lines."""
+
+    all: tuple[Kitchen, ...] = ()
+
+    @property
+    def first(self) -> Kitchen:
+        """The kitchen to plan with where none is named."""
+        return self.all[0] if self.all else PLAIN
+
+    def nearest(self, path: str, named: str = "") -> Kitchen:
+        """The kitchen a file's breads are made in: the one named, else the one that stands nearest to the file.
+
+        Nearest is the kitchen in the same folder, then in the folder above, and so on; else the first of the bakery.
+        """
+        if named:
+            return self.called(named) or self.first
+        above = [k for k in self.all if k.place is not None and path.startswith(_folder(k.place.path))]
+        return max(above, key=lambda k: len(_folder(k.place.path)) if k.place else 0, default=self.first)
+
+    def called(self, name: str) -> Kitchen | None:
+        wanted = fold(name)
+        return next((k for k in self.all if fold(k.name) == wanted), None)
+
+
+class Around(NamedTuple):
+    """What a formula is bound in: its kitchen, and what the bakery offers to it."""
+
+    kitchen: Kitchen
+    offered: Offered
+
+
+def larder_of(entries: tuple[Entry, ...]) -> Outcome[Larder]:
+    """The built-in larder with the house's own entries on top."""
+    larder = builtin()
+    if not entries:
+        return Outcome(larder)
+    from manchet.larder.reading import ingredients_of
+
+    reports: list[Diagnostic] = []
+    own: list[Ingredient | Question] = []
+    for entry in entries:
+        ingredients = ingredients_of(entry)
+        reports += ingredients.diagnostics
+        own += ingredients.value
+    filled = larder.with_entries(own)
+    return Outcome(filled.value, (*reports, *filled.diagnostics))
+
+
+def kitchens_of(entries: tuple[Entry, ...]) -> Outcome[Kitchens]:
+    if not entries:
+        return Outcome(Kitchens())
+    from manchet.kitchen.reading import kitchen_of
+
+    reports: list[Diagnostic] = []
+    kitchens = []
+    for entry in entries:
+        kitchen = kitchen_of(entry)
+        reports += kitchen.diagnostics
+        kitchens.append(kitchen.value)
+    return Outcome(Kitchens(tuple(kitchens)), tuple(reports))
+
+
+def offered_by(blocks: TopBlocks, larder: Larder, measures: str) -> Offered:
+    """What the bakery offers to a formula in a kitchen of such `measures`."""
+    shared: dict[str, Entry] = {}
+    for entry in blocks.stages:
+        assert isinstance(entry.node, nodes.StageHead)
+        shared.setdefault(stage_key(entry.node), entry)
+    preparations = {fold(name_of(p)): name_of(p) for p in blocks.preparations}
+    return Offered(larder, shared, preparations, measures)
+
+
+def mistakes_in_shared(stages: tuple[Entry, ...], offered: Offered) -> Iterator[Diagnostic]:
+    """Report on each shared stage once, where it stands, and not in every formula that draws on it."""
+    names = Names({k: name_of(e) for k, e in offered.shared.items()}, offered.preparations, offered.larder)
+    for entry in stages:
+        assert isinstance(entry.node, nodes.StageHead)
+        draft = draft_of(entry.node, entry, entry.children, names, offered.measures, shared=True)
+        yield from draft.diagnostics
+
+
+def _folder(path: str) -> str:
+    """The folder of a path with its last stroke, "" for none."""
+    return path[: path.rfind("/") + 1]

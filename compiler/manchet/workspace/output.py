@@ -1,0 +1,67 @@
+"""What became of each formula in the output folder: files written, files left as they were."""
+
+from __future__ import annotations
+
+import os
+
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.records import NamedTuple
+from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND
+from manchet.workspace.rendering import Rendered
+from manchet.workspace.writing import write
+
+
+class Built(NamedTuple):
+    """What became of one formula. `written` are the files that changed, `same` those that did not have to."""
+
+    name: str
+    written: tuple[str, ...]
+    same: tuple[str, ...]
+    diagnostics: tuple[Diagnostic, ...]
+    lacking: str
+    kept: bool
+    """It has errors, and sheets of an earlier state were left as they are."""
+    is_formula: bool
+    older: tuple[str, ...] = ()
+    """Files of it in the output folder that were not made again beside those that changed."""
+
+    bound: bool = True
+
+    @property
+    def unexplained(self) -> bool:
+        """It was not printed, and nothing that was said of it says why."""
+        return not self.bound and not any(one.severity is Severity.ERROR for one in self.diagnostics)
+
+
+def write_sheets(one: Rendered, folder: str) -> Built:
+    """Writes what was made of one formula or kitchen."""
+    new: list[str] = []
+    same: list[str] = []
+    for ending, data in sorted(one.files.items()):
+        path = os.path.join(folder, f"{one.slug}.{ending}")
+        (new if write(path, data) else same).append(path)
+    there = sheets_in(folder, one.slug)
+    older = [os.path.join(folder, name) for name in there if name.removeprefix(f"{one.slug}.") not in one.files]
+    kept = bool(there) and not one.files
+    return Built(
+        one.name,
+        tuple(new),
+        tuple(same),
+        one.diagnostics,
+        one.lacking,
+        kept,
+        one.is_formula,
+        tuple(older if new else ()),
+        one.bound,
+    )
+
+
+def sheets_in(folder: str, slug: str) -> list[str]:
+    """The names of the sheets of this name that lie in the output folder."""
+    return [name for name in sorted(os.listdir(folder)) if is_of(slug, name)]
+
+
+def is_of(slug: str, name: str) -> bool:
+    """Whether a file in the output folder is one of the sheets of this name, in any of their formats."""
+    kind, _, ending = name.removeprefix(f"{slug}.").partition(".")
+    return name.startswith(f"{slug}.") and kind in (*KINDS, *ON_DEMAND) and ending in FORMATS
