@@ -13,6 +13,7 @@ PURE = {
     "quantities/reading.py": {"_read_short"},
     "records.py": {"_compiled"},
     "sheets/page/html.py": {"_environment"},
+    "sheets/page/pdf.py": {"_parsed"},
     "sheets/page/words.py": {"words_of", "_tables"},
     "syntax/line.py": {"_read_short"},
 }
