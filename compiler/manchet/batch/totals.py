@@ -21,8 +21,14 @@ class Totals(NamedTuple):
     water_added: Fraction
     """The ingredient water alone."""
     water_in_all: Fraction
-    """Everything poured: water, and what is in dairy, eggs, fat, syrup, yeast, cultures. Not the moisture of flour,
-    dry goods, whole fruit or vegetables."""
+    """Everything poured, as it stands in the bowl: water, and what is in dairy, eggs, fat, syrup, yeast, cultures. Not the
+    moisture of flour, dry goods, whole fruit or vegetables; nor what has boiled off and was not topped up. Of all flour,
+    that in cultures counted apart with it, whose water is in it too."""
+    water_weighed: Fraction
+    """The same as it is weighed in: with what boils off later."""
+    boiled_off: Fraction
+    flour_apart: Fraction
+    """Flour in cultures that are a line of their own, beside the 100 %."""
     salt: Fraction
     """Salt from every ingredient."""
     sugar: Fraction
@@ -57,7 +63,7 @@ def totals_of(formula: Formula, larder: Larder) -> Totals:
     by_class: dict[str, Fraction] = {}
     flours: dict[str, Fraction] = {}
     yeasts: dict[str, tuple[Ingredient, Fraction]] = {}
-    water = water_in_all = salt = sugar = fat = NOTHING
+    water = poured_water = apart = salt = sugar = fat = NOTHING
     for line in formula.overall:
         ingredient = line.ingredient
         if ingredient is None:
@@ -74,22 +80,29 @@ def totals_of(formula: Formula, larder: Larder) -> Totals:
         poured = larder.poured(ingredient)
         # Most ingredients have nothing of most of these, and a sum of thousands of formulas takes its time.
         if poured.water:
-            water_in_all += share * poured.water
+            poured_water += share * poured.water
+        if class_ == "culture" and poured.flour and not line.is_flour:
+            apart += share * poured.flour
         if poured.salt:
             salt += share * poured.salt
         if poured.sugar:
             sugar += share * poured.sugar
         if poured.fat:
             fat += share * poured.fat
+    all_flour = 1 + apart
+    boiled_off = sum((stage.boiled_off_share * stage.reaching for stage in formula.stages), NOTHING)
     return Totals(
         water_added=water,
-        water_in_all=water_in_all,
+        water_in_all=(poured_water - boiled_off) / all_flour,
+        water_weighed=poured_water / all_flour,
+        boiled_off=boiled_off,
+        flour_apart=apart,
         salt=salt,
         sugar=sugar,
         fat=fat,
         prefermented=_prefermented(formula, larder.poured),
         rye=flours.get("rye flour", NOTHING),
-        bound_water=_bound_water(formula, larder.poured),
+        bound_water=_bound_water(formula, larder.poured) / all_flour,
         yeasts=tuple(yeasts.values()),
         cultures=_cultures(formula),
         by_class=by_class,
@@ -125,16 +138,14 @@ def _flour_in(portion: Portion, larder: Larder) -> Fraction:
 
 
 def _bound_water(formula: Formula, poured: Holding) -> Fraction:
-    return sum(
-        (
-            portion.share * poured(portion.ingredient).water
-            for stage in formula.stages
-            if stage.word in HOLDS_WATER
-            for portion in stage.portions
-            if portion.ingredient is not None
-        ),
-        NOTHING,
-    )
+    found = NOTHING
+    for stage in formula.stages:
+        if stage.word in HOLDS_WATER:
+            found -= stage.boiled_off_share
+            for portion in stage.portions:
+                if portion.ingredient is not None:
+                    found += portion.share * poured(portion.ingredient).water
+    return found
 
 
 def _cultures(formula: Formula) -> tuple[tuple[Ingredient, Fraction], ...]:

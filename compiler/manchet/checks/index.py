@@ -35,7 +35,7 @@ CHECKS = {
     'level-too-low': Listed('pieces', ('level',), False),
     'line-missing': Listed('composition', ('by weight',), False, ('bake-too-short', 'dough-left-over', 'dough-short-of-pieces', 'dough-over-mixer', 'dough-under-mixer', 'hydration-high', 'hydration-low', 'malt-active-high', 'prefermented-high', 'raising-agent-high', 'salt-high', 'salt-low', 'scald-too-small', 'seed-implausible', 'share-implausible', 'stiff-dough-on-fast', 'sugar-against-ordinary-yeast', 'vessels-too-few', 'yeast-against-time', 'yeast-high', 'preferment-yeast-against-time', 'preferment-wetness-odd', 'kind-against-flour', 'inclusions-in-first-mix', 'water-misses-the-dough', 'ice-not-enough', 'water-hotter-than-the-tap', 'culture-does-not-carry-on')),
     'liquid-above-boiling': Listed('temperature', ('warm',), False),
-    'loss-implausible': Listed('pieces', ('loses',), False, ('bake-loss-implausible',)),
+    'loss-implausible': Listed('pieces', ('loses',), False, ('bake-loss-implausible', 'hydration-high', 'hydration-low', 'stiff-dough-on-fast')),
     'lye-bath-strong': Listed('composition', ('class lye',), False),
     'lye-in-dough': Listed('composition', ('class lye',), False),
     'malt-active-high': Listed('composition', ('class malt',), False),

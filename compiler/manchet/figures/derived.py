@@ -6,9 +6,10 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
-from manchet.batch.totals import Totals, stage_prefermented
+from manchet.batch.totals import stage_prefermented
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Place
+from manchet.figures.composition.brought import FAT, SALT, SUGAR, brought, water_in_all_figures
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
 from manchet.figures.fermentation.another_warmth import fermentation_figures
@@ -82,11 +83,11 @@ class Figures(NamedTuple):
 
 def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
     """Derive every figure of a work. `beside` is what it shares a falling oven with."""
-    batch, formula, kitchen, totals = work.batch, work.formula, work.kitchen, work.totals
+    batch, formula, kitchen = work.batch, work.formula, work.kitchen
     flour = _flour(batch)
     overall = tuple(_overall_line(line, formula, flour) for line in formula.overall)
     stages = tuple(_stage(stage, work, flour) for stage in batch.stages)
-    found = _totals(batch, totals, overall, stages, flour)
+    found = _totals(work, overall, stages, flour)
     found |= swap_figures(formula) | moved_figures(formula) | worked_in_figures(batch)
     found |= mixing_figures(formula.dough.steps, work.mixes.mixer)
     water = water_of(work)
@@ -276,9 +277,11 @@ def _flour_share(stage: StageBatch, larder: Larder) -> Figure:
 
 
 def _totals(
-    batch: Batch, totals: Totals, overall: tuple[MaterialFigures, ...], stages: tuple[StageFigures, ...], flour: Figure
+    work: Work, overall: tuple[MaterialFigures, ...], stages: tuple[StageFigures, ...], flour: Figure
 ) -> dict[str, Figure]:
-    lines = tuple(m.percent for m in overall if m.percent is not None)
+    batch, totals = work.batch, work.totals
+    per_cents = tuple(m.percent for m in overall)
+    lines = tuple(percent for percent in per_cents if percent is not None)
     preferments = tuple(s.flour_share for s in stages if s.word in PREFERMENTS)
     formula = batch.formula
 
@@ -305,9 +308,6 @@ def _totals(
         "sum of the overall formula", weighed / batch.flour * 100 if batch.flour else NOTHING, "%",
         "the sum of overall's lines", lines, PERCENT,
     )  # fmt: skip
-    poured = (
-        "each line x the larder's water in it: water, dairy, egg, fat, syrup, yeast, culture; not flour or dry goods"
-    )
     if formula.preparation:
         return {"weighed_grams": stages[-1].total, "made_grams": made._replace(name="made")}
     found = {
@@ -317,15 +317,15 @@ def _totals(
         "overall_percent": sum_of,
         "water_percent": share("water added", totals.water_added, "the ingredient water alone / all flour x 100",
                                of_class("water"), PERCENT),
-        "hydration_percent": share("water in all", totals.water_in_all, poured, lines, LARDER),
+        **water_in_all_figures(work, per_cents),
         "prefermented_flour_percent": share(
             "prefermented flour", totals.prefermented,
             "flour weighed into preferments, and in counted cultures, / all flour x 100", preferments, GUILD),
-        "salt_percent": share("salt", totals.salt, "salt from every ingredient / all flour x 100", lines, LARDER),
+        "salt_percent": share("salt", totals.salt, SALT, brought(work, "salt", per_cents), LARDER),
         "yeast_percent": share("yeast", sum((s for _, s in totals.yeasts), NOTHING),
                                "yeasts as weighed / all flour x 100", of_class("yeast", "sweet-dough yeast"), PERCENT),
-        "sugar_percent": share("sugar", totals.sugar, "sugar of sweeteners / all flour x 100", lines, LARDER),
-        "fat_percent": share("fat", totals.fat, "fat of every ingredient / all flour x 100", lines, LARDER),
+        "sugar_percent": share("sugar", totals.sugar, SUGAR, brought(work, "sugar", per_cents), LARDER),
+        "fat_percent": share("fat", totals.fat, FAT, brought(work, "fat", per_cents), LARDER),
     }  # fmt: skip
     return found | _baked(batch)
 

@@ -234,6 +234,8 @@ class Stage(NamedTuple):
     lost_share: Fraction = Fraction(0)
     topped_up_share: Fraction = Fraction(0)
     """What boils off or stays on the way, and what is made good of it, per gram of all flour."""
+    boiled_off_share: Fraction = Fraction(0)
+    """Water that has gone off as steam and was not made good, per gram of all flour; below 0 where more was topped up."""
 
 
 class Branch(NamedTuple):

@@ -12,7 +12,7 @@ from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
 from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BRINGS_IN
+from manchet.syntax.vocabulary import BRINGS_IN, HOT_WATER
 
 NOTHING = Fraction(0)
 
@@ -42,7 +42,7 @@ def fill_portions(
     whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
     portions, reports = _with_held_back(whole, draft, base, sure)
     steps = tuple(_sized(step, base) for step in draft.steps)
-    account = contents(start_share(portions), held_by_name(portions), steps, dict(returned))
+    account = contents(start_share(portions), held_by_name(portions), steps, dict(returned), draft.word in HOT_WATER)
     return Outcome(FilledStage(portions, steps, account), (*reports, *_wrong_adds(portions, steps, draft)))
 
 

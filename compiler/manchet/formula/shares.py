@@ -79,6 +79,7 @@ def stage_of(draft: Draft, filled: FilledStage, reaching: Fraction, per: Fractio
         pictures=draft.pictures,
         lost_share=account.lost / per,
         topped_up_share=account.topped_up / per,
+        boiled_off_share=account.boiled_off / per,
     )
 
 

@@ -8,9 +8,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 
-from manchet.formula.model import Portion, Step
+from manchet.formula.model import Portion, Step, Who
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BRINGS_IN
+from manchet.syntax.vocabulary import BRINGS_IN, COOKS, COOLS_BREAD
 
 NOTHING = Fraction(0)
 
@@ -23,20 +23,22 @@ class Contents(NamedTuple):
     topped_up: Fraction
     returned: Fraction
     out: Fraction
+    boiled_off: Fraction = Fraction(0)
+    """Of what is lost, the water that goes off as steam from a hot pot or a scald, or in the air; less what tops it up."""
 
 
 def contents(
-    start: Fraction, held: dict[str, Fraction], steps: Iterable[Step], returned: dict[str, Fraction]
+    start: Fraction, held: dict[str, Fraction], steps: Iterable[Step], returned: dict[str, Fraction], hot: bool = False
 ) -> Contents:
     """Follow one vessel through its steps.
 
     `start` is what is weighed in before the first step; `held` what waits beside it, by folded name;
     `returned` how much of a culture came in, by folded name. A loss is a share of what is in the vessel then;
     losses chain. Topping up makes good the weight that has gone in so far. Dividing ends the account: what
-    happens to pieces is no longer one vessel.
+    happens to pieces is no longer one vessel. `hot`: the stage is made with hot water, so that what it loses is steam.
     """
     inside = into = start
-    lost = topped_up = gone_back = NOTHING
+    lost = topped_up = gone_back = boiled_off = NOTHING
     waiting = dict(held)
     for step in steps:
         if step.verb == "divide":
@@ -52,6 +54,7 @@ def contents(
             short = into - gone_back - inside
             topped_up += short
             inside += short
+            boiled_off -= short
         elif step.verb == "return":
             for goes in step.goes:
                 back = returned.get(goes.key, NOTHING)
@@ -61,8 +64,10 @@ def contents(
             loss = inside * step.loses
             lost += loss
             inside -= loss
+            if hot or step.verb in COOKS or (step.who is Who.WAITING and step.verb in COOLS_BREAD):
+                boiled_off += loss
     late = sum(waiting.values(), NOTHING)
-    return Contents(into + late, lost, topped_up, gone_back, inside + late)
+    return Contents(into + late, lost, topped_up, gone_back, inside + late, boiled_off)
 
 
 def _arriving(waiting: dict[str, Fraction], key: str, share: Fraction | None) -> Fraction:

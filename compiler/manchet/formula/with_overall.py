@@ -155,6 +155,12 @@ class _OverallWay:
                 f": {listed or 'it weighs none'}"
             )
             help = "its own flours are 100%; a culture stands on top and is not counted here"
+            not_flour = [i.meaning.name for i in draft.items if self.overruled.get(i.meaning.key) is False]
+            if not flours and not_flour:
+                help = (
+                    f"overall says of all {not_flour[0]} that it is not counted as flour: take that away there, or the share "
+                    f"away here (`{not_flour[0]} 10% of all flour`)"
+                )
             self.reports.append(report("stage-flours-not-100", draft.place, message, help))
 
     # ---- what follows ----------------------------------------------------------------------------

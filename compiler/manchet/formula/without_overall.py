@@ -227,7 +227,8 @@ class _Asked:
         """Add up what reaches the bread; cultures that are counted are split into what they are made of."""
         sums: dict[str, OverallLine] = {}
 
-        def enter(key: str, line: OverallLine) -> None:
+        def enter(name: str, line: OverallLine) -> None:
+            key = f"{name}, flour" if line.is_flour else name
             there = sums.get(key)
             sums[key] = line if there is None else there._replace(share=there.share + line.share)
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.batch.totals import totals_of
 from manchet.changes.rewriting import take_out
 from manchet.changes.swaps.fallen import (
     DoughUnits,
@@ -122,6 +123,7 @@ def yeast_for_culture(
     ]
     much = sum((grams for _, grams in counted), Fraction(0))
     made_up = _there(before, culture) * poured.water - share * bench.larder.poured(yeast).water
+    made_up -= _with_flour_apart(before, culture, bench)
     given_back = [
         (name, each * grams)
         for p, grams in counted
@@ -159,6 +161,13 @@ def yeast_for_culture(
 def _there(before: Formula, leaven: Ingredient) -> Fraction:
     """What overall has of it as a line of its own: a yeast, a culture that is counted apart."""
     return sum((o.share for o in before.overall if o.ingredient and o.ingredient.name == leaven.name), Fraction(0))
+
+
+def _with_flour_apart(before: Formula, culture: Ingredient, bench: SwapKit) -> Fraction:
+    """Water that goes with the flour in a culture counted apart, which leaves the bread with it: so water in all stays."""
+    totals = totals_of(before, bench.larder)
+    flour = _there(before, culture) * bench.larder.poured(culture).flour
+    return totals.water_in_all * flour
 
 
 def _in_overall(children: Sequence[Entry], more: Fraction, bench: SwapKit) -> list[Entry]:

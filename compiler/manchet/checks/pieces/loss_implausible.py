@@ -12,7 +12,7 @@ from manchet.syntax.vocabulary import BAKES, IN_POT, SETS_WARMTH
 
 NAME = "loss-implausible"
 ABOUT = ("loses",)
-EXPLAINS = ("bake-loss-implausible",)
+EXPLAINS = ("bake-loss-implausible", "hydration-high", "hydration-low", "stiff-dough-on-fast")
 
 
 def check(work: Work) -> Iterator[Diagnostic]:

@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.batch.totals import Totals
 from manchet.batch.weighed_table import Table
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Formula
+from manchet.formula.model import Formula, OverallLine
 from manchet.sheets.page.measures import OUNCE, Measures
 from manchet.sheets.parts.views import Fact, OverallShare
 
@@ -22,7 +22,7 @@ def overall_shares(formula: Formula, before: Mapping[str, Fraction], m: Measures
     for line in formula.overall:
         share = line.share
         was = before.get(fold(line.name)) if before else None
-        name = f"{line.name} ({m.words['foot.apart']})" if line.apart else line.name
+        name = f"{line.name} ({aside})" if (aside := _aside(line, m)) else line.name
         if before and was is None:
             mark = m.words["foot.was_not"]
         else:
@@ -34,12 +34,21 @@ def overall_shares(formula: Formula, before: Mapping[str, Fraction], m: Measures
     return tuple(lines)
 
 
+def _aside(line: OverallLine, m: Measures) -> str:
+    """What sets a line apart from the flour it is."""
+    if line.apart:
+        return m.words["foot.apart"]
+    ingredient = line.ingredient
+    return m.words["foot.not_flour"] if ingredient and ingredient.counts_as_flour and not line.is_flour else ""
+
+
 def total_facts(t: Totals, m: Measures) -> tuple[Fact, ...]:
     """Both waters, flour that ferments first, salt, each yeast with its kind, sugar and fat where there is any."""
     words = m.words
     facts = [
         Fact(words["foot.water_added"], m.worked_out(t.water_added)),
         Fact(words["foot.water_in_all"], m.worked_out(t.water_in_all)),
+        *((Fact(words["foot.water_weighed"], m.worked_out(t.water_weighed)),) if t.boiled_off else ()),
         Fact(words["foot.prefermented"], m.worked_out(t.prefermented)),
         Fact(words["foot.salt"], m.worked_out(t.salt)),
         *(Fact(yeast.name, m.percent(share)) for yeast, share in t.yeasts),
