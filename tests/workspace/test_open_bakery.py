@@ -7,6 +7,7 @@ import pickle
 from pathlib import Path
 
 import pytest
+from every import every
 from hypothesis import given, settings, strategies as st
 from loaves import HOUSE_POOLISH, LOAF_OF_HOUSE_POOLISH, PLAIN_LOAF, POOLISH_LOAF
 from run_length import FEW_EXAMPLES, at_length
@@ -74,6 +75,43 @@ def test_after_a_look_at_the_folder_too(tmp_path_factory: pytest.TempPathFactory
             place.write_bytes(data)
         warm.refresh()
         assert said_of(warm) == said_of(OpenBakery(premises)) == said_of(opened(files))
+
+
+ALL_DRAWN_ON = {
+    "a.bake": PLAIN_LOAF.replace("white flour          100%", "Row flour            100%"),
+    "b.bake": LOAF_OF_HOUSE_POOLISH.replace("    salt  ", "    Paste                  5%\n    salt  "),
+    "kitchen.bake": "kitchen Row\n  air 22 C\n  flour 20 C\n",
+    "larder.bake": "larder Row\n  Row flour\n    class wheat flour\n",
+    "paste.bake": "preparation Paste\n  water 500 g\n  white flour 100 g\n  cook 5 min to 65 C\n  good for 2 d at 4 C\n",
+    "poolish.bake": HOUSE_POOLISH,
+}
+
+
+@every(
+    [
+        ("kitchen.bake", "22 C", "31 C"),
+        ("kitchen.bake", "  air", '  always allow steam-missing because "a wood oven"\n  air'),
+        ("larder.bake", "wheat", "rye"),
+        ("larder.bake", "Row flour", "Other flour"),
+        ("paste.bake", "Paste", "Other paste"),
+        ("poolish.bake", "water                100%", "water                 80%"),
+        ("poolish.bake", "House poolish", "Other poolish"),
+        ("poolish.bake", "poolish House", "# ours\npoolish House"),
+        ("poolish.bake", "100%", "100 %%"),
+        ("a.bake", "Plain loaf", "Poolish loaf"),
+    ],
+    at_least=10,
+)
+def test_each_thing_that_is_shared_is_followed(path: str, was: str, becomes: str) -> None:
+    texts = {name: text.encode() for name, text in ALL_DRAWN_ON.items()}
+    bakery = opened(texts)
+    before = said_of(bakery)
+    texts[path] = texts[path].replace(was.encode(), becomes.encode())
+    bakery.update(path, texts[path])
+    after = said_of(bakery)
+    assert after == said_of(opened(texts)) and after != before
+    bakery.update(path, ALL_DRAWN_ON[path].encode())
+    assert said_of(bakery) == before
 
 
 class Counted:
