@@ -13,7 +13,7 @@ from swaps.bread import WAYS, bread, share, shares, sound_formula, with_swaps
 from manchet.batch.totals import totals_of
 from manchet.formula.model import Swapped
 from manchet.larder.book import builtin
-from manchet.larder.yeast_factors import FACTORS
+from manchet.larder.yeast_factors import PRINTED, factors_of
 
 THERE_AND_BACK = [
     ("fresh yeast", "instant yeast"), ("fresh yeast", "active dry yeast"), ("fresh yeast", "sweet-dough yeast"),
@@ -63,10 +63,10 @@ def test_the_water_is_made_up_in_the_stage_of_the_yeast() -> None:
 @every(
     [
         ("", "active dry yeast", "0.4"), ("", "instant yeast", "0.33"),
-        ("Hamelman", "active dry yeast", "0.4"), ("Hamelman", "instant yeast", "0.33"),
-        ("usual trade", "active dry yeast", "0.5"), ("usual trade", "instant yeast", "0.33"),
-        ("Grain Craft", "instant yeast", "1/3"),
-        ("household", "active dry yeast", "3/8"), ("household", "instant yeast", "9/32"),
+        ("0.33 0.40", "active dry yeast", "0.4"), ("0.33 0.40", "instant yeast", "0.33"),
+        ("0.33 0.50", "active dry yeast", "0.5"), ("0.33 0.50", "instant yeast", "0.33"),
+        ("1/3 0.40", "instant yeast", "1/3"),
+        ("9/32 3/8", "active dry yeast", "3/8"), ("9/32 3/8", "instant yeast", "9/32"),
     ],
     at_least=9,
 )  # fmt: skip
@@ -74,17 +74,18 @@ def test_the_kitchen_chooses_the_factor(kitchen: str, on: str, factor: str) -> N
     text = bread("overall") + (f"\nkitchen K\n  yeast factors {kitchen}\n" if kitchen else "")
     (made,) = sound_formula(with_swaps(text, f"fresh yeast for {on}")).swapped
     assert made.factor == Fraction(factor)
-    assert made.source == FACTORS[kitchen or "Hamelman"].source
+    instant, active_dry = map(Fraction, (kitchen or "0.33 0.40").split())
+    assert made.source == factors_of(instant, active_dry).source != "the kitchen's own factors"
 
 
 def test_three_ounces_of_instant_for_nine_of_fresh() -> None:
     """Grain Craft, formula sheet: 1.5 oz instant or 4.5 oz fresh."""
-    assert FACTORS["Grain Craft"].instant * Fraction("4.5") == Fraction("1.5")
+    assert PRINTED[2].instant * Fraction("4.5") == Fraction("1.5")
 
 
 def test_instant_is_three_quarters_of_active_dry() -> None:
     """Manuals of several bread machines: active dry x 0.75 is instant."""
-    assert FACTORS["household"].instant / FACTORS["household"].active_dry == Fraction(3, 4)
+    assert PRINTED[3].instant / PRINTED[3].active_dry == Fraction(3, 4)
 
 
 def test_water_made_up_is_two_thirds_of_the_fresh_yeast_and_not_the_printed_slip() -> None:

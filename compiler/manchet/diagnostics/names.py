@@ -274,6 +274,7 @@ REPORTS = {
     'with-what': ('error', 'syntax/reports'),
     'without-what': ('error', 'changes/reports'),
     'yeast-against-time': ('warning', 'checks/fermentation'),
+    'yeast-factors-in-words': ('error', 'kitchen/reports'),
     'yeast-high': ('warning', 'checks/composition'),
 }
 """Name of a report -> how grave it is, and the folder of the package where its case stands."""

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.larder.names import key
+from manchet.larder.yeast_factors import USUAL, Factors
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import THING
 
@@ -125,8 +126,8 @@ class Kitchen(NamedTuple):
     lengths: str = ""
     """"inch" where it measures its tins in inches, else ""."""
     yeast: str = ""
-    yeast_factors: str = ""
-    """Whose factors between fresh and dried yeast: a name of `yeast_factors.FACTORS`, "" where no kitchen says."""
+    yeast_factors: Factors = USUAL
+    """Between fresh and dried yeast."""
     mixers: tuple[Mixer, ...] = ()
     ovens: tuple[Oven, ...] = ()
     colds: tuple[Cold, ...] = ()

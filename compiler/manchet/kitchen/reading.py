@@ -28,6 +28,7 @@ from manchet.kitchen.sizes import (
 from manchet.kitchen.tin_volume import volume_by_water
 from manchet.kitchen.words import OWN_LINES, SHOWN, WORD_SETS
 from manchet.larder.figures import show_figure, worth
+from manchet.larder.yeast_factors import ONCE_WORDS, factors_of
 from manchet.quantities.units import MASS, TIME, UNITS, VOLUME
 from manchet.syntax.nodes import Allow, Entry as Written, Setting, StepNode, Time, Unread
 from manchet.syntax.vocabulary import THING
@@ -88,6 +89,8 @@ class _KitchenReading(FigureReading):
             else:
                 self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
                 self.measures = self.kitchen.measures
+        elif node.key == "yeast factors":
+            self._yeast_factors(entry, node)
         elif node.key == "hands":
             hands = self._count(entry, node, "2")
             self.kitchen = self.kitchen._replace(hands=hands)
@@ -96,6 +99,20 @@ class _KitchenReading(FigureReading):
             self.kitchen = _with(self.kitchen, node.key, degrees)
             if degrees is not None and not self.kitchen.degrees:
                 self.kitchen = self.kitchen._replace(degrees=node.amounts[0].unit)
+
+    def _yeast_factors(self, entry: Written, node: Setting) -> None:
+        """`yeast factors 0.33 0.40`: of instant and of active dry yeast, for 1 of fresh."""
+        said = fold(" ".join(word.text for word in node.names))
+        if said:
+            message = f"`yeast factors {said}`: the factors are two figures, of instant and of active dry yeast"
+            help = f"write `yeast factors {ONCE_WORDS.get(said, '0.33 0.40')}`"
+            self.reports.append(report("yeast-factors-in-words", entry.line.place(), message, help))
+            return
+        figures = [amount.low for amount in node.amounts if amount.low is not None and amount.low == amount.high]
+        if len(figures) != 2 or not all(0 < figure < 1 for figure in figures):
+            self._unfit(entry, node, "yeast factors 0.33 0.40")
+            return
+        self.kitchen = self.kitchen._replace(yeast_factors=factors_of(*figures))
 
     def _minutes(self, entry: Written, step: StepNode) -> None:
         if not self._first(entry, step.verb.text, self.seen, "the kitchen"):

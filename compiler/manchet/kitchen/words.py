@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from manchet.diagnostics.suggest import fold
-from manchet.larder.yeast_factors import FACTORS
 from manchet.quantities.units import MEASURES
 from manchet.syntax.openings import LINES
 
@@ -18,13 +16,11 @@ WORD_SETS = {
         "instant": "instant",
         "instant yeast": "instant",
     },
-    "yeast factors": {fold(name): name for name in FACTORS},
 }
 SHOWN = {
     "measures": tuple(MEASURES),
     "words": ("British", "American"),
     "yeast": ("fresh", "active dry", "instant"),
-    "yeast factors": tuple(FACTORS),
 }
 OWN_LINES = tuple(line.words for line in LINES if "kitchen" in line.under and line.reading.rule == "setting")
 """What a kitchen says of itself."""

@@ -189,7 +189,7 @@ LINES = (
     OpeningLine("measures", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "measures US"),
     OpeningLine("words", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "words American"),
     OpeningLine("yeast", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "yeast fresh"),
-    OpeningLine("yeast factors", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "yeast factors Hamelman"),
+    OpeningLine("yeast factors", "FACTORS_KEY", SETTING, ("kitchen",), "thing", "yeast factors 0.33 0.40"),
     # ---- what a thing of the kitchen is like
     OpeningLine("takes", "CAPACITY_KEY", SETTING, ("thing",), example="takes 6-45 kg dough"),
     OpeningLine("stiff dough up to", "MASS_KEY", SETTING, ("thing",), example="stiff dough up to 27 kg"),

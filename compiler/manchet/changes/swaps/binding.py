@@ -12,6 +12,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Swapped
+from manchet.larder.yeast_factors import Factors
 from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax import nodes
@@ -64,7 +65,9 @@ def _quiet(made: Sequence[Swapped]) -> frozenset[str]:
     return frozenset({"swap-not-there"} if asked_before else {"swap-not-there", "swap-taken-before"})
 
 
-def with_swaps(block: Entry, swaps: Sequence[WantedSwap], offered: Offered, factors: str) -> Outcome[Rewritten | None]:
+def with_swaps(
+    block: Entry, swaps: Sequence[WantedSwap], offered: Offered, factors: Factors
+) -> Outcome[Rewritten | None]:
     """The formula's lines after its swaps; None where it, or one of them, cannot be."""
     made: list[Swapped] = []
     bench = SwapKit(offered.larder, offered.measures, factors)

@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
+from manchet.larder.yeast_factors import Factors
 from manchet.records import NamedTuple
 
 
@@ -37,8 +38,8 @@ class Asking(NamedTuple):
     """What a rule may look at."""
 
     larder: Larder
-    factors: str
-    """Whose factors between yeasts the kitchen goes by, "" for the usual."""
+    factors: Factors
+    """Between yeasts, as the kitchen goes by them."""
 
 
 class SwapRule(NamedTuple):

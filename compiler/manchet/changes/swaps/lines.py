@@ -8,6 +8,7 @@ from fractions import Fraction
 from manchet.larder.book import Larder
 from manchet.larder.densities import weight_of
 from manchet.larder.ingredient import Ingredient
+from manchet.larder.yeast_factors import Factors
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Amount, Entry, Word
@@ -18,11 +19,11 @@ SOAKED = "what is soaked"
 
 
 class SwapKit(NamedTuple):
-    """What a swap is made with: the larder, whose spoons are meant, whose factors between yeasts."""
+    """What a swap is made with: the larder, whose spoons are meant, which factors between yeasts."""
 
     larder: Larder
     measures: str
-    factors: str
+    factors: Factors
 
     def key(self, name: str) -> str:
         return self.larder.key(name)

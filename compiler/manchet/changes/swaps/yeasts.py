@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from manchet.changes.swaps.exchange import Asking, Exchange, SwapRule
 from manchet.larder.ingredient import Ingredient
-from manchet.larder.yeast_factors import FACTORS, USUAL, Factors
+from manchet.larder.yeast_factors import Factors
 
 SAME_STRAIN = "as much of a yeast for sweet doughs as of the ordinary; common practice"
 FRESH, FRESH_SWEET, SWEET = "fresh yeast", "fresh sweet-dough yeast", "sweet-dough yeast"
@@ -29,7 +29,7 @@ def _worth(yeast: Ingredient, factors: Factors) -> Fraction | None:
 
 
 def _between(off: Ingredient, on: Ingredient, asking: Asking) -> Exchange | None:
-    factors = FACTORS.get(asking.factors, FACTORS[USUAL])
+    factors = asking.factors
     was, comes = _worth(off, factors), _worth(on, factors)
     if was is None or comes is None:
         return None

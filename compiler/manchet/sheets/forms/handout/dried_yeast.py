@@ -6,15 +6,10 @@ from fractions import Fraction
 
 from manchet.kitchen.model import Kitchen
 from manchet.larder.ingredient import Ingredient
-from manchet.larder.yeast_factors import FACTORS, USUAL, Factors
 from manchet.sheets.page.measures import Measures
 
 DRIED = {"fresh yeast": "instant yeast", "fresh sweet-dough yeast": "sweet-dough yeast"}
 """What may be weighed instead, by the larder's names."""
-
-
-def yeast_factors(kitchen: Kitchen) -> Factors:
-    return FACTORS.get(kitchen.yeast_factors, FACTORS[USUAL])
 
 
 def dried_instead(grams: Fraction, ingredient: Ingredient | None, kitchen: Kitchen, m: Measures) -> tuple[str, ...]:
@@ -22,5 +17,5 @@ def dried_instead(grams: Fraction, ingredient: Ingredient | None, kitchen: Kitch
     dried = DRIED.get(ingredient.name) if ingredient is not None else None
     if dried is None:
         return ()
-    less = grams * yeast_factors(kitchen).instant
+    less = grams * kitchen.yeast_factors.instant
     return (m.words.say("handout.or_dried", m.grams(less), dried, m.grams(grams - less)),)

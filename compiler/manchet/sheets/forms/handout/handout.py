@@ -13,7 +13,7 @@ from manchet.cautions.caution import DEFERS, caution
 from manchet.cautions.registry import cautions_of
 from manchet.figures.water.home_water import home_waters
 from manchet.formula.nouns import same_noun
-from manchet.sheets.forms.handout.dried_yeast import DRIED, dried_instead, yeast_factors
+from manchet.sheets.forms.handout.dried_yeast import DRIED, dried_instead
 from manchet.sheets.forms.handout.home_measures import spoons
 from manchet.sheets.forms.handout.made_ahead import made_ahead
 from manchet.sheets.forms.handout.recipe_data import RecipeTimes, recipe_json
@@ -128,7 +128,7 @@ def _yeast(work: Work, m: Measures) -> str:
         return ""
     names = ", ".join(yeast.name for yeast in yeasts)
     if any(yeast.name in DRIED for yeast in yeasts):
-        return m.words.say("handout.yeast_or_dried", names, yeast_factors(work.kitchen).source)
+        return m.words.say("handout.yeast_or_dried", names, work.kitchen.yeast_factors.source)
     return m.words.say("handout.yeast", names)
 
 
