@@ -9,10 +9,11 @@ from pathlib import Path
 from architecture.modules import MODULES, name_of, tree_of
 from every import every
 
-from manchet.syntax.openings import BLOCKS, CONTEXTS, LINES
+from manchet.syntax.block import BLOCKS
+from manchet.syntax.openings import CONTEXTS, LINES
 from manchet.syntax.vocabulary import KIND, KINDS, STAGE, THING, THINGS, VERB
 
-VOCABULARY = ("syntax/vocabulary.py", "syntax/openings.py")
+VOCABULARY = ("syntax/vocabulary.py", "syntax/openings.py", "syntax/block.py")
 GENERATED = ("larder/builtin.py", "figures/limits/thresholds.py", "cautions/hazards.py")
 """Made from data files that have their own tests."""
 

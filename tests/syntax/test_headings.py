@@ -9,7 +9,9 @@ from hypothesis import given, strategies as st
 
 from manchet.source.files import text_of
 from manchet.source.text import SourceText
-from manchet.syntax.headings import Heading, blocks, headings, headings_of, holds_house
+from manchet.syntax.block import Heading
+from manchet.syntax.headings import blocks, headings, holds_house
+from manchet.syntax.parsed_headings import headings_of
 from manchet.syntax.parser import parse
 
 ROOT = Path(__file__).parents[2]

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import argparse
 import re
-from fractions import Fraction
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
+    from fractions import Fraction
+
     from manchet.batch.order import Order
 
 LONGEST = 200
@@ -106,6 +107,8 @@ def pieces(text: str) -> tuple[Fraction, str]:
     number, _, noun = text.strip().partition(" ")
     if not (number.isascii() and number.isdigit() and len(number) <= 9) or not int(number):
         raise argparse.ArgumentTypeError(f"{text} is no number of pieces; write it as 24, or '24 rolls'")
+    from fractions import Fraction
+
     return Fraction(int(number)), name(noun)
 
 
@@ -113,6 +116,8 @@ def have(text: str) -> tuple[str, Fraction, bool]:
     """An ingredient, how much there is of it, and whether that is counted: `milk 500 g`, `eggs 12 whole`."""
     words = name(text).split(" ")
     if len(words) > 2 and words[-1] == "whole" and words[-2].isascii() and words[-2].isdigit() and int(words[-2]):
+        from fractions import Fraction
+
         return " ".join(words[:-2]), Fraction(int(words[-2])), True
     for first in range(1, len(words)):
         if words[first][:1] in "0123456789.½⅓⅔¼¾⅛":

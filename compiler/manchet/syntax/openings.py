@@ -11,6 +11,7 @@ from collections.abc import Iterator
 
 from manchet.records import NamedTuple
 from manchet.syntax import phrases as p
+from manchet.syntax.block import BLOCKS
 from manchet.syntax.phrases import Phrases
 from manchet.syntax.tokens import RawToken
 from manchet.syntax.vocabulary import STAGES, THINGS, VERBS
@@ -118,10 +119,7 @@ class OpeningLine(NamedTuple):
 
 LINES = (
     # ---- blocks
-    OpeningLine("formula", "BLOCK", BLOCK, ("top",), "formula"),
-    OpeningLine("preparation", "BLOCK", BLOCK, ("top",), "preparation"),
-    OpeningLine("larder", "BLOCK", BLOCK, ("top",), "larder"),
-    OpeningLine("kitchen", "BLOCK", BLOCK, ("top",), "kitchen"),
+    *(OpeningLine(word, "BLOCK", BLOCK, ("top",), word) for word in BLOCKS),
     OpeningLine("assembly", "RESERVED", RESERVED, ("top",), "skipped"),
     OpeningLine("plan", "RESERVED", RESERVED, ("top",), "skipped"),
     OpeningLine("bake log", "RESERVED", RESERVED, ("top",), "skipped"),
@@ -223,12 +221,6 @@ LINES = (
     OpeningLine("note", "PROSE", CLAUSE_LINE, ANYWHERE),
     OpeningLine("picture", "PROSE", CLAUSE_LINE, ANYWHERE),
 )  # fmt: skip
-
-BLOCKS = tuple(line.words for line in LINES if line.token == "BLOCK")
-FORMULAS = frozenset({"formula", "preparation"})
-"""Blocks that something is made of."""
-HOUSE = frozenset({"larder", "kitchen"})
-"""Blocks that the others draw on."""
 
 
 def example_of(words: str) -> str:

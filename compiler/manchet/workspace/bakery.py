@@ -15,7 +15,7 @@ from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.source.text import SourceText
-from manchet.syntax.headings import name_of
+from manchet.syntax.parsed_headings import name_of
 from manchet.workspace.bound_formula import BoundFormula
 from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.memory import Memory

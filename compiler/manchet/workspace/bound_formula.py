@@ -19,8 +19,8 @@ from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
-from manchet.syntax.headings import name_of
 from manchet.syntax.nodes import Entry
+from manchet.syntax.parsed_headings import name_of
 from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.house import Around
 

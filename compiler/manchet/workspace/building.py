@@ -12,7 +12,7 @@ from manchet.batch.order import AS_WRITTEN
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.sheets.form import Subject
-from manchet.syntax.openings import HOUSE
+from manchet.syntax.block import HOUSE
 from manchet.workspace.baking import baking_of
 from manchet.workspace.changes import Changes
 from manchet.workspace.committed import former_overalls

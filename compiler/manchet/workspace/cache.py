@@ -4,7 +4,7 @@ A cache must not go stale, must not be something another user can plant, and mus
 
 * A result is kept under a digest of everything it follows from: the bytes of the file, what the bakery shares
   (larder, kitchens, preparations, shared stages, the names of all formulas), the options, the Python, and the
-  compiler itself, every file of it by size and date. Nothing is ever looked up by a file's date alone.
+  compiler itself, every module of it by size and date. Nothing is ever looked up by a file's date alone.
 * It lies in a folder of our own in the user's cache folder, mode 0700. A folder that is a link, or that belongs
   to someone else, or that others may enter, is not used.
 * What is stored is plain text and is only ever read as text. A file that is cut short or was changed does not have the
@@ -30,6 +30,8 @@ except ImportError:
 
 MOST_FILES = 200
 """Stores (one for each bakery and set of options) kept in the folder; the longest unused go first."""
+TELLING = (".py", ".lark")
+"""Files of the compiler that a check goes by; what data it needs is generated into modules."""
 MOST_BYTES = 64_000_000
 """Of one store. A larger one is not written, and not read."""
 
@@ -101,7 +103,7 @@ def close_store(store: Store, kept: Mapping[str, Kept]) -> None:
 
 
 def compiler() -> str:
-    """A digest of this compiler: its version, its Python, and every one of its files by size and date."""
+    """A digest of this compiler: its version, its Python, and every file that can tell in a check, by size and date."""
     package = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
     # In a checkout the grammar lies beside the package's root, in an installed copy inside the package.
     grammar = os.path.join(os.path.dirname(os.path.dirname(package)), "grammar")
@@ -121,7 +123,7 @@ def _files(top: str) -> list[str]:
                 continue
             if entry.is_dir(follow_symlinks=False):
                 folders.append(entry.path)
-            else:
+            elif entry.name.endswith(TELLING):
                 status = entry.stat()
                 found.append(f"{entry.path} {status.st_size} {status.st_mtime_ns}")
     return sorted(found)

@@ -14,8 +14,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.records import NamedTuple
-from manchet.syntax.headings import Block
-from manchet.syntax.openings import FORMULAS
+from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace import cache
 from manchet.workspace.cache import Kept
 from manchet.workspace.collecting import without_collecting

@@ -15,8 +15,8 @@ from manchet.larder.book import Larder, builtin
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
-from manchet.syntax.headings import name_of
 from manchet.syntax.nodes import Entry
+from manchet.syntax.parsed_headings import name_of
 from manchet.workspace.top_blocks import TopBlocks
 
 

@@ -15,8 +15,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.source.files import text_of
-from manchet.syntax.headings import Block
-from manchet.syntax.openings import FORMULAS
+from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.folder import Premises
 from manchet.workspace.memory import Memory

@@ -11,8 +11,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
-from manchet.syntax.headings import Block
-from manchet.syntax.openings import FORMULAS
+from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.changes import Changes
 from manchet.workspace.selection import Selection, no_such_kitchen, selections

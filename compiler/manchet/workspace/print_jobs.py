@@ -9,7 +9,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.records import NamedTuple
 from manchet.sheets.form import Subject
 from manchet.sheets.registry import forms_about
-from manchet.syntax.headings import Block
+from manchet.syntax.block import Block
 from manchet.workspace import cache
 from manchet.workspace.opening import formula_blocks
 from manchet.workspace.rendering import Version

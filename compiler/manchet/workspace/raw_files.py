@@ -7,7 +7,8 @@ from functools import cached_property
 
 from manchet.diagnostics.outcome import Outcome
 from manchet.source.files import bytes_of, rough_text_of
-from manchet.syntax.headings import Block, blocks
+from manchet.syntax.block import Block
+from manchet.syntax.headings import blocks
 from manchet.workspace.folder import Premises, listing
 
 

@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.records import NamedTuple
-from manchet.syntax.openings import FORMULAS
+from manchet.syntax.block import FORMULAS
 from manchet.workspace.folder import SUFFIX, Premises, premises_of
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw

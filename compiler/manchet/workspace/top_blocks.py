@@ -10,8 +10,8 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
-from manchet.syntax.headings import block_meant, name_of
 from manchet.syntax.nodes import Entry, File, Word
+from manchet.syntax.parsed_headings import block_meant, name_of
 
 
 class TopBlocks(NamedTuple):

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from manchet.diagnostics.suggest import nearest
+from manchet.syntax.block import BLOCKS
 from manchet.syntax.mistakes.faults import LineTrouble
 from manchet.syntax.nodes import Unread, Word
-from manchet.syntax.openings import BLOCKS, OPENINGS, WEIGHS
+from manchet.syntax.openings import OPENINGS, WEIGHS
 from manchet.syntax.tokens import RawToken
 from manchet.syntax.vocabulary import CALLED_BY_KIND
 
