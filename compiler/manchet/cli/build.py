@@ -86,11 +86,14 @@ def run(options: argparse.Namespace) -> int:
     from manchet.cli.check import status_of
     from manchet.workspace.building import build_sheets, without_formulas
     from manchet.workspace.print_jobs import jobs_of, sized_jobs
-    from manchet.workspace.selection import selections
+    from manchet.workspace.selection import never_two_of_a_name, selections
     from manchet.workspace.writing import output_folder
 
     print_options = print_options_of(options)
-    bakeries = [(selection, jobs_of(selection)) for selection in selections(options.what)]
+    asked = selections(options.what)
+    for selection in asked:
+        never_two_of_a_name(selection)
+    bakeries = [(selection, jobs_of(selection)) for selection in asked]
     sized = sized_jobs([job for _, jobs in bakeries for job in jobs], print_options.order)
     own_size = {(job.path, job.block.line) for job in sized if job.own_size}
     bakeries = [

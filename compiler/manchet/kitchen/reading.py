@@ -104,7 +104,8 @@ class _KitchenReading(FigureReading):
         """`yeast factors 0.33 0.40`: of instant and of active dry yeast, for 1 of fresh."""
         said = fold(" ".join(word.text for word in node.names))
         if said:
-            message = f"`yeast factors {said}`: the factors are two figures, of instant and of active dry yeast"
+            written = " ".join(word.text for word in node.names)
+            message = f"`yeast factors {written}`: the factors are two figures, of instant and of active dry yeast"
             help = f"write `yeast factors {ONCE_WORDS.get(said, '0.33 0.40')}`"
             self.reports.append(report("yeast-factors-in-words", entry.line.place(), message, help))
             return

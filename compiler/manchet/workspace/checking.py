@@ -8,7 +8,7 @@ somewhere else that changes costs nothing here.
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
@@ -18,6 +18,7 @@ from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace import cache
 from manchet.workspace.cache import Kept
 from manchet.workspace.collecting import without_collecting
+from manchet.workspace.drawn_on import DrawnOn, drawn_on
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.packing import Found, pack, unpack
 from manchet.workspace.raw_files import Raw
@@ -67,7 +68,7 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
     pictures = tuple(picture for each in found.values() for picture in each.pictures)
     diagnostics = (
         *selection.diagnostics,
-        *(one for one in reports if _is_wanted(one, selection, files)),
+        *_wanted(reports, selection, files, kitchen),
         *_not_shown(pictures, selection, files),
     )
     formulas = len(selection.names) or sum(found[path].formulas for path in selection.paths)
@@ -84,7 +85,7 @@ def check_with_changes(selection: Selection, kitchen: str, swaps: tuple[str, ...
     not_refused(bakery)
     kitchen_of(bakery, kitchen, "")
     files = {file.path: file for file in selection.files}
-    wanted = (one for one in bakery.diagnostics if one.place.path not in files or _is_wanted(one, selection, files))
+    wanted = _wanted(bakery.diagnostics, selection, files, kitchen)
     pictures = tuple(picture for formula in bakery.formulas for picture in pictures_named(formula))
     diagnostics = (*selection.diagnostics, *wanted, *_not_shown(pictures, selection, files))
     return Checked(diagnostics, len(selection.names) or len(bakery.formulas), len(selection.paths))
@@ -143,17 +144,20 @@ def _number_of_formulas(file: Raw) -> int:
     return sum(len(block.with_variants()) for block in file.blocks if block.word in FORMULAS)
 
 
-def _is_wanted(diagnostic: Diagnostic, selection: Selection, files: Mapping[str, Raw]) -> bool:
-    """Whether a report belongs to what was asked for: it is in a file or formula asked about, or it is an error in
-    something that they draw on."""
-    if _is_asked(diagnostic.place, selection, files):
-        return True
-    block = _block_at(files[diagnostic.place.path].blocks, diagnostic.place.line)
-    return (
-        diagnostic.severity is Severity.ERROR
-        and diagnostic.name not in BETWEEN_NEIGHBOURS
-        and (block is None or block.word != "formula")
-    )
+def _wanted(
+    reports: Iterable[Diagnostic], selection: Selection, files: Mapping[str, Raw], kitchen: str
+) -> Iterator[Diagnostic]:
+    """The reports that belong to what was asked for: those in a file or formula asked about, and errors in something that
+    they draw on."""
+    lent: DrawnOn | None = None
+    for one in reports:
+        if one.place.path not in files or _is_asked(one.place, selection, files):
+            yield one
+        elif one.severity is Severity.ERROR and one.name not in BETWEEN_NEIGHBOURS:
+            block = _block_at(files[one.place.path].blocks, one.place.line)
+            lent = lent or drawn_on(selection.paths, files, kitchen)
+            if block is None or (block.word == "larder" and one.place.line == block.line) or lent.has(one.place):
+                yield one
 
 
 def _is_asked(place: Place, selection: Selection, files: Mapping[str, Raw]) -> bool:

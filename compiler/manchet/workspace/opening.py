@@ -14,7 +14,7 @@ from manchet.records import NamedTuple
 from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.changes import Changes
-from manchet.workspace.selection import Selection, no_such_kitchen, selections
+from manchet.workspace.selection import Selection, never_two_of_a_name, no_such_kitchen, selections
 from manchet.workspace.trouble import Unknown
 
 
@@ -44,6 +44,7 @@ def open_formula(
     other `waits`. Raises `Unknown`.
     """
     (selection,) = selections([word])
+    never_two_of_a_name(selection)
     found = [
         (path, block)
         for path, block in formula_blocks(selection)

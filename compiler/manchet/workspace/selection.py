@@ -55,15 +55,34 @@ def selections(words: Sequence[str], held: OpenBakery | None = None) -> tuple[Se
     return tuple(_in_bakery(premises, places, names, held) for premises, (places, names) in bakeries.items())
 
 
-def formula_names(files: Iterable[Raw]) -> dict[str, tuple[str, str]]:
-    """The formulas and preparations of some files: folded name to the name as written and the path it stands in."""
-    return {
-        fold(block.name): (block.name, file.path)
-        for file in files
-        for top in file.blocks
-        if top.word in FORMULAS and top.name
-        for block in top.with_variants()
-    }
+class NamedPlace(NamedTuple):
+    """Where a formula or preparation stands, and what it is called there."""
+
+    name: str
+    path: str
+    line: int
+
+
+def formula_names(files: Iterable[Raw]) -> dict[str, tuple[NamedPlace, ...]]:
+    """The formulas and preparations of some files by their folded names: mostly one place each."""
+    found: dict[str, tuple[NamedPlace, ...]] = {}
+    for file in files:
+        for top in file.blocks:
+            if top.word in FORMULAS and top.name:
+                for block in top.with_variants():
+                    place = NamedPlace(block.name, file.path, block.line)
+                    found[fold(block.name)] = (*found.get(fold(block.name), ()), place)
+    return found
+
+
+def never_two_of_a_name(selection: Selection) -> None:
+    """Raises `Unknown` where a formula asked for by name stands in two places: which is meant has to be said."""
+    for name, places in formula_names(selection.files).items():
+        if name in selection.names and len(places) > 1:
+            listed = " and ".join(f"{one.path}:{one.line}" for one in places)
+            apart = len({one.path for one in places}) > 1
+            help = f"name the file instead: {places[0].path}" if apart else "give one of them another name"
+            raise Unknown(f"{places[0].name} stands in {len(places)} places: {listed}", help)
 
 
 def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
@@ -88,12 +107,16 @@ def _in_bakery(premises: Premises, places: set[str], names: Sequence[str], held:
         if fold(name) not in known:
             if name.endswith(SUFFIX) or os.sep in name:
                 raise _no_such_path(name)
-            raise _no_such_formula(name, [written for written, _ in known.values()])
+            raise _no_such_formula(name, [places[0].name for places in known.values()])
         wanted.add(fold(name))
-        paths.add(known[fold(name)][1])
+        paths |= {one.path for one in known[fold(name)]}
     if places and names:
         # A folder and a name together: everything in the folder, and the one.
-        wanted |= {key for key, (_, path) in known.items() if any(_inside(real[path], asked) for asked in places)}
+        wanted |= {
+            key
+            for key, there in known.items()
+            if any(_inside(real[one.path], asked) for one in there for asked in places)
+        }
     said = tuple(one for one in diagnostics if not places or any(_inside(_at(root, prefix, one), p) for p in places))
     return Selection(held, premises, prefix, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
 
