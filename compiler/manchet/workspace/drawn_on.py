@@ -13,8 +13,7 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.larder.names import key
 from manchet.records import NamedTuple
 from manchet.source.files import rough_text_of
-from manchet.syntax.headings import Block
-from manchet.syntax.openings import FORMULAS
+from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace.raw_files import Raw
 
 
