@@ -66,4 +66,4 @@ def test_it_is_known_or_asked_about_and_has_a_weight(name: str) -> None:
     found = builtin().find(name)
     assert found is not None
     if isinstance(found, Ingredient) and found.class_ != "water" and found.name not in NEVER_IN_SPOONS:
-        assert found.density is not None or found.whole is not None
+        assert found.density is not None or found.whole is not None or found.density_span is not None

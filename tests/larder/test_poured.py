@@ -25,7 +25,7 @@ def one_gram_of(name: str) -> Poured:
         ("water", "1"), ("milk", "0.8813"), ("eggs", "0.7615"), ("butter", "0.16"), ("fresh yeast", "0.69"),
         ("honey", "0.171"), ("malt syrup", "0.211"), ("olive oil", "0"), ("beer", "0.9196"), ("lemon juice", "0.9231"),
         ("ripe rye starter", "1/2"), ("stiff starter", "1/3"), ("liquid levain starter", "5/9"),
-        ("pumpkin puree", "0.8997"), ("tomato puree", "0.8788"),
+        ("pumpkin puree", "0.8997"), ("passata", "0.8788"),
         # not the moisture of flours and dry goods, nor whole fruit and vegetables
         ("white flour", "0"), ("rye chops", "0"), ("raisins", "0"), ("apples", "0"), ("boiled potatoes", "0"),
         ("celeriac", "0"), ("sugar", "0"), ("milk powder", "0"), ("instant yeast", "0"), ("cheddar", "0"), ("salt", "0"),

@@ -194,7 +194,7 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
         ("lard for butter", "swap-not-there", "there is no lard in Bread to swap"),
         ("butter for milk", "swap-unknown", "no rule says how much milk takes the place of butter"),
         ("butter for butter", "swap-unknown", "butter is the same as butter"),
-        ("fresh yeast for baker's yeast", "swap-unknown", "in the larder both are fresh yeast"),
+        ("fresh yeast for compressed yeast", "swap-unknown", "in the larder both are fresh yeast"),
         ("lard for oil", "swap-not-there", "there is no lard in Bread"),  # before it is asked which oil
         ("fresh yeast for gold leaf dust", "unknown-ingredient", "neither a stage"),
         ("fresh yeast for yeast", "ambiguous-ingredient", "more than one thing"),

@@ -25,8 +25,8 @@ wheat 550	wheat flour	wheat flour 550, type 550, flour type 550, wheat flour typ
 wheat 812	wheat flour	type 812, flour type 812, wheat flour 812, wheat flour type 812					wheat, gluten				14/25 3/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; takes water: from memory
 wheat 1050	wheat flour	type 1050, flour type 1050, wheat flour 1050, wheat flour type 1050					wheat, gluten				29/50 31/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; takes water: from memory
 wheat 1600	wheat flour	type 1600, flour type 1600, wheat flour 1600					wheat, gluten				31/50 33/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; takes water: from memory
-semolina	wheat flour	durum semolina, fine semolina, coarse semolina, semolina rimacinata, rimacinata, semola, re-milled semolina	water 1267/100, protein 317/25, fat 21/20, saturates 3/20, carbohydrate 6893/100, fibre 39/10, sodium 1/1000				wheat, gluten		71/100		29/50 16/25	USDA SR28 NDB 20466; takes water: from memory
-durum flour	wheat flour	durum wheat flour, durum					wheat, gluten				29/50 16/25	milled durum wheat, common practice; takes water: from memory
+semolina	wheat flour	durum semolina, fine semolina, coarse semolina, semola	water 1267/100, protein 317/25, fat 21/20, saturates 3/20, carbohydrate 6893/100, fibre 39/10, sodium 1/1000				wheat, gluten		71/100		29/50 16/25	USDA SR28 NDB 20466; takes water: from memory
+durum flour	wheat flour	durum wheat flour, durum, semolina rimacinata, rimacinata, re-milled semolina					wheat, gluten				29/50 16/25	milled durum wheat, common practice; takes water: from memory
 whole durum flour	wheat flour	wholemeal durum flour, whole grain durum flour					wheat, gluten				16/25 7/10	the whole of milled durum wheat, common practice; takes water: from memory
 spelt flour	wheat flour	white spelt flour, white spelt, spelt, light spelt flour, spelt 630, sifted spelt flour					wheat, gluten		47/100		51/100 11/20	spelt is a wheat: Regulation (EU) 1169/2011, Annex II; takes water: takes less than wheat (IREKS Compendium, spelt), the figure from memory; density: common practice
 whole spelt flour	wheat flour	wholemeal spelt flour, wholemeal spelt, whole spelt, whole grain spelt flour, wholegrain spelt flour	water 107/10, protein 29/2, fat 127/50, carbohydrate 1534/25, fibre 467/50, sodium 0				wheat, gluten				29/50 16/25	USDA FDC 2003587; takes water: from memory
@@ -111,7 +111,7 @@ cooked rice	grain	boiled rice							67/100			common practice; density: USDA SR p
 rice	grain	white rice, long grain rice							39/50			common practice; density: USDA SR portion weights, from memory
 popcorn maize	grain	maize grits, corn grits, hominy grits, grits										common practice
 sunflower seeds	seed	sunflower kernels, hulled sunflower seeds, sunflower seed kernels, sunflower, toasted sunflower seeds, roasted sunflower seeds	water 473/100, protein 1039/50, fat 2573/50, saturates 891/200, carbohydrate 57/5, sugars 131/50, fibre 43/5, sodium 9/1000						59/100			USDA SR28 NDB 12036
-pumpkin seeds	seed	pumpkin kernels, pepitas, pumpkin, toasted pumpkin seeds, roasted pumpkin seeds	water 523/100, protein 3023/100, fat 981/20, saturates 8659/1000, carbohydrate 471/100, sugars 7/5, fibre 6, sodium 7/1000						11/20			USDA SR28 NDB 12014
+pumpkin seeds	seed	pumpkin kernels, pepitas, toasted pumpkin seeds, roasted pumpkin seeds	water 523/100, protein 3023/100, fat 981/20, saturates 8659/1000, carbohydrate 471/100, sugars 7/5, fibre 6, sodium 7/1000						11/20			USDA SR28 NDB 12014
 sesame seeds	seed	sesame, white sesame, unhulled sesame, whole sesame seeds, brown sesame, black sesame, black sesame seeds, toasted sesame seeds	water 469/100, protein 1773/100, fat 4967/100, saturates 6957/1000, carbohydrate 233/20, sugars 3/10, fibre 59/5, sodium 11/1000				sesame		61/100			USDA SR28 NDB 12023
 hulled sesame	seed	hulled sesame seeds, sesame kernels	water 15/4, protein 409/20, fat 6121/100, saturates 1811/200, carbohydrate 13/100, sugars 12/25, fibre 58/5, sodium 47/1000				sesame		63/100			USDA SR28 NDB 12201
 flaxseed	seed	linseed, flax, flax seed, golden linseed, golden flaxseed, brown linseed, brown flaxseed, lin seed	water 174/25, protein 1829/100, fat 1054/25, saturates 3663/1000, carbohydrate 79/50, sugars 31/20, fibre 273/10, sodium 3/100						71/100			USDA SR28 NDB 12220; density: USDA SR portion weights, from memory
@@ -124,14 +124,16 @@ nigella	spice	nigella seed, black cumin, kalonji, black caraway, onion seed					
 hazelnuts	nut	filberts, roasted hazelnuts, chopped hazelnuts, whole hazelnuts, cobnuts, toasted hazelnuts	water 531/100, protein 299/20, fat 243/4, saturates 558/125, carbohydrate 7, sugars 217/50, fibre 97/10, sodium 0				hazelnut		49/100			USDA SR28 NDB 12120; density: USDA SR portion weights, from memory
 walnuts	nut	walnut halves, walnut pieces, chopped walnuts, English walnuts, toasted walnuts	water 407/100, protein 1523/100, fat 6521/100, saturates 3063/500, carbohydrate 701/100, sugars 261/100, fibre 67/10, sodium 1/500				walnut		49/100			USDA SR28 NDB 12155; density: USDA SR portion weights, from memory
 almonds	nut	whole almonds, chopped almonds, toasted almonds, roasted almonds	water 441/100, protein 423/20, fat 4993/100, saturates 1901/500, carbohydrate 181/20, sugars 87/20, fibre 25/2, sodium 1/1000				almond		3/5			USDA SR28 NDB 12061; density: USDA SR portion weights, from memory
-blanched almonds	nut	flaked almonds, slivered almonds, sliced almonds	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		31/50			USDA SR28 NDB 12062
+blanched almonds	nut		water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		31/50			USDA SR28 NDB 12062
+flaked almonds	nut	sliced almonds, toasted flaked almonds, almond flakes	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		39/100			USDA SR28 NDB 12062; density: a cup of sliced almonds is 92 g, USDA SR28 NDB 12061
+slivered almonds	nut	almond slivers, nibbed almonds	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		23/50			USDA SR28 NDB 12062; density: a cup of slivered almonds is 108 g, USDA SR28 NDB 12061
 ground almonds	nut	almond flour, almond meal	water 108/25, protein 131/5, fat 251/5, carbohydrate 693/100, fibre 927/100, sodium 89/100000				almond		2/5			USDA FDC 2261420; density: USDA SR portion weights, from memory
 pecans	nut	pecan nuts, pecan halves, toasted pecans	water 88/25, protein 917/100, fat 7197/100, saturates 309/50, carbohydrate 213/50, sugars 397/100, fibre 48/5, sodium 0				pecan		23/50			USDA SR28 NDB 12142; density: USDA SR portion weights, from memory
 pistachios	nut	pistachio nuts, pistachio kernels					pistachio		13/25			common practice; density: USDA SR portion weights, from memory
 cashews	nut	cashew nuts					cashew		29/50			common practice; density: USDA SR portion weights, from memory
 macadamias	nut	macadamia nuts					macadamia		57/100			common practice; density: USDA SR portion weights, from memory
 brazil nuts	nut						brazil nut		14/25			common practice; density: USDA SR portion weights, from memory
-pine nuts	nut	pine kernels, pignoli							57/100			common practice; a tree nut in the United States, not in Annex II of Regulation (EU) 1169/2011; density: USDA SR portion weights, from memory
+pine nuts	nut	pine kernels, pignoli					pine nut		57/100			common practice; a tree nut in the United States, not in Annex II of Regulation (EU) 1169/2011; density: USDA SR portion weights, from memory
 peanuts	nut	groundnuts, roasted peanuts					peanut		31/50			common practice; density: USDA SR portion weights, from memory
 chestnuts	nut	cooked chestnuts, peeled chestnuts							3/5			common practice; density: USDA SR portion weights, from memory
 desiccated coconut	nut	dried coconut, unsweetened coconut, shredded coconut	water 3, protein 172/25, fat 6453/100, saturates 28609/500, carbohydrate 147/20, sugars 147/20, fibre 163/10, sodium 37/1000						17/50			USDA SR28 NDB 12108; density: USDA SR portion weights, from memory
@@ -142,9 +144,11 @@ raisins	fruit	seedless raisins, dark raisins	water 1543/100, protein 307/100, fa
 sultanas	fruit	golden raisins, golden sultanas	water 1497/100, protein 339/100, fat 23/50, saturates 151/1000, carbohydrate 1888/25, sugars 5919/100, fibre 4, sodium 3/250				?		61/100			USDA SR28 NDB 09297; density: USDA SR portion weights, from memory
 currants	fruit	dried currants, zante currants	water 1921/100, protein 102/25, fat 27/100, saturates 7/250, carbohydrate 1682/25, sugars 1682/25, fibre 34/5, sodium 1/125						61/100			USDA SR28 NDB 09085; density: USDA SR portion weights, from memory
 dates	fruit	dried dates, pitted dates, chopped dates	water 2053/100, protein 49/20, fat 39/100, saturates 4/125, carbohydrate 6703/100, sugars 1267/20, fibre 8, sodium 1/500						31/50			USDA SR28 NDB 09087; density: USDA SR portion weights, from memory
-dried figs	fruit	figs	water 601/20, protein 33/10, fat 93/100, saturates 18/125, carbohydrate 5407/100, sugars 1198/25, fibre 49/5, sodium 1/100						63/100			USDA SR28 NDB 09094; density: USDA SR portion weights, from memory
+dried figs	fruit		water 601/20, protein 33/10, fat 93/100, saturates 18/125, carbohydrate 5407/100, sugars 1198/25, fibre 49/5, sodium 1/100						63/100			USDA SR28 NDB 09094; density: USDA SR portion weights, from memory
+fresh figs	fruit	ripe figs, raw figs	water 79							50		USDA SR NDB 09089, from memory: 79 g water, a medium one 50 g
 dried apricots	fruit		water 3089/100, protein 339/100, fat 51/100, saturates 17/1000, carbohydrate 2767/50, sugars 1336/25, fibre 73/10, sodium 1/100				?			7		USDA SR28 NDB 09032; one as there, without shell or skin
-dried cranberries	fruit	cranberries, sweetened dried cranberries	water 1579/100, protein 17/100, fat 109/100, saturates 11/125, carbohydrate 155/2, sugars 1814/25, fibre 53/10, sodium 1/200						51/100			USDA SR28 NDB 09079; density: USDA SR portion weights, from memory
+dried cranberries	fruit	sweetened dried cranberries	water 1579/100, protein 17/100, fat 109/100, saturates 11/125, carbohydrate 155/2, sugars 1814/25, fibre 53/10, sodium 1/200						17/25			USDA SR28 NDB 09079; density: a quarter cup there is 40 g
+fresh cranberries	fruit	frozen cranberries, raw cranberries	water 87						21/50			USDA SR NDB 09078, from memory: 87 g water; 100 g a cup
 prunes	fruit	dried plums, pitted prunes	water 773/25, protein 109/50, fat 19/50, saturates 11/125, carbohydrate 2839/50, sugars 3813/100, fibre 71/10, sodium 1/500						37/50			USDA SR28 NDB 09291; density: USDA SR portion weights, from memory
 dried pears	fruit						?					common practice
 dried apples	fruit	apple rings					?					common practice
@@ -173,12 +177,12 @@ raw potatoes	vegetable	grated potatoes, grated raw potato	water 317/4, protein 4
 sweet potatoes	vegetable	cooked sweet potato, mashed sweet potato							14/25			common practice; density: USDA SR portion weights, from memory
 onions	vegetable	raw onions, sliced onions, chopped onions, yellow onions	water 8911/100, protein 11/10, fat 1/10, saturates 21/500, carbohydrate 191/25, sugars 106/25, fibre 17/10, sodium 1/250						17/25			USDA SR28 NDB 11282; density: USDA SR portion weights, from memory
 fried onions	vegetable	roasted onions, caramelised onions, caramelized onions, crisp onions					?					common practice; bought ones are often dusted with wheat flour
-dried onions	vegetable	onion flakes, dehydrated onions	water 393/100, protein 179/20, fat 23/50, saturates 39/500, carbohydrate 1852/25, sugars 3741/100, fibre 46/5, sodium 21/1000									USDA SR28 NDB 11284
-garlic	vegetable	raw garlic, garlic cloves, peeled garlic	water 2929/50, protein 159/25, fat 1/2, saturates 89/1000, carbohydrate 774/25, sugars 1, fibre 21/10, sodium 17/1000							3		USDA SR28 NDB 11215; one as there, without shell or skin
+dried onions	vegetable	onion flakes, dehydrated onions	water 393/100, protein 179/20, fat 23/50, saturates 39/500, carbohydrate 1852/25, sugars 3741/100, fibre 46/5, sodium 21/1000						17/50			USDA SR28 NDB 11284; 5 g a tablespoon there
+garlic	vegetable	raw garlic, garlic cloves, peeled garlic	water 2929/50, protein 159/25, fat 1/2, saturates 89/1000, carbohydrate 774/25, sugars 1, fibre 21/10, sodium 17/1000						57/100	3		USDA SR28 NDB 11215; one as there, without shell or skin; 136 g a cup there
 roasted garlic	vegetable	roast garlic										common practice
 tomatoes	vegetable	cherry tomatoes, fresh tomatoes, chopped tomatoes	water 2363/25, protein 22/25, fat 1/5, saturates 7/250, carbohydrate 269/100, sugars 263/100, fibre 6/5, sodium 1/200						19/25			USDA SR28 NDB 11529; density: USDA SR portion weights, from memory
 sun-dried tomatoes	vegetable	dried tomatoes, sundried tomatoes	water 364/25, protein 1411/100, fat 297/100, saturates 213/500, carbohydrate 2173/50, sugars 3759/100, fibre 123/10, sodium 107/1000				?		23/100			USDA SR28 NDB 11955; density: USDA SR portion weights, from memory
-tomato puree	vegetable	passata, sieved tomatoes	water 2197/25, protein 33/20, fat 21/100, saturates 29/1000, carbohydrate 177/25, sugars 483/100, fibre 19/10, sodium 7/250			yes						USDA SR28 NDB 11547
+passata	vegetable	sieved tomatoes, tomato passata	water 2197/25, protein 33/20, fat 21/100, saturates 29/1000, carbohydrate 177/25, sugars 483/100, fibre 19/10, sodium 7/250			yes			53/50			USDA SR28 NDB 11547
 tomato paste	vegetable	tomato concentrate, double concentrate tomato	water 147/2, protein 108/25, fat 47/100, saturates 1/10, carbohydrate 1481/100, sugars 609/50, fibre 41/10, sodium 59/1000			yes			111/100			USDA SR28 NDB 11546; density: USDA SR portion weights, from memory
 carrots	vegetable	grated carrots, raw carrots	water 8829/100, protein 93/100, fat 6/25, saturates 37/1000, carbohydrate 339/50, sugars 237/50, fibre 14/5, sodium 69/1000						23/50			USDA SR28 NDB 11124; density: USDA SR portion weights, from memory
 beetroot	vegetable	beets, cooked beetroot, red beet, grated beetroot										common practice
@@ -196,11 +200,12 @@ olives	vegetable	pitted olives, black olives, green olives, ripe olives, stoned 
 capers	vegetable	pickled capers										common practice
 chives	vegetable	chopped chives, spring onions, scallions, green onions							1/5			common practice; density: common practice
 water	water	tap water, warm water, cold water, boiling water, hot water, ice, iced water, ice water, crushed ice, lukewarm water	water 100						1			taken as water alone, 1 ml weighing 1 g
-beer	liquid	ale, lager, wheat beer, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003
-cider	liquid	hard cider, dry cider	water 92				?		101/100			about 92 g water in 100 g, from memory; density: from memory
+beer	liquid	ale, lager, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003
+wheat beer	liquid	weissbier, hefeweizen, witbier, cloudy wheat beer	water 92				wheat, barley, gluten		1			about half of its malt is wheat, the rest barley; water as beer, from memory
+hard cider	liquid	dry cider, still cider, fermented cider	water 92				?		101/100			about 92 g water in 100 g, from memory; density: from memory
 kvass	liquid	bread kvass	water 94				rye, gluten					about 94 g water in 100 g, from memory
 wine	liquid	red wine, white wine	water 87				sulphites		99/100			about 87 g water in 100 g, from memory; density: from memory
-rum	liquid	dark rum, brandy, kirsch, whiskey, whisky	water 60						47/50			at 40 per cent alcohol by volume, about 60 to 67 g water in 100 g, from memory; density: from memory
+rum	liquid	dark rum, brandy, kirsch, whiskey, whisky	water 333/5, alcohol 167/5						47/50			USDA SR NDB 14037, spirits of 40 per cent by volume, from memory: 33.4 g alcohol in 100 g, the rest water; density: 27.8 g a fluid ounce there
 coffee	liquid	brewed coffee, espresso	water 99						1			brewed, about 99 g water in 100 g, from memory; density: from memory
 distilled vinegar	liquid	spirit vinegar, white vinegar, white distilled vinegar	water 4739/50, protein 0, fat 0, saturates 0, carbohydrate 1/25, sugars 1/25, fibre 0, sodium 1/500						101/100			USDA SR28 NDB 02053
 cider vinegar	liquid	apple cider vinegar	water 9381/100, protein 0, fat 0, saturates 0, carbohydrate 93/100, sugars 2/5, fibre 0, sodium 1/200						101/100			USDA SR28 NDB 02048
@@ -233,28 +238,28 @@ heavy cream	dairy	whipping cream, heavy whipping cream	water 5781/100, protein 7
 double cream	dairy		water 47, fat 48				milk		101/100			British double cream, at least 48 g fat in 100 g, from memory; density: USDA SR portion weights, from memory
 single cream	dairy	light cream, coffee cream, table cream, pouring cream	water 7451/100, protein 74/25, fat 191/10, saturates 1272/125, carbohydrate 141/50, sugars 367/100, fibre 0, sodium 9/125				milk		101/100			USDA SR28 NDB 01050
 half and half	dairy		water 80, fat 23/2				milk		51/50			about 80 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-soured cream	dairy	sour cream, smetana, smetena	water 7307/100, protein 61/25, fat 387/20, saturates 507/50, carbohydrate 463/100, sugars 341/100, fibre 0, sodium 31/1000				milk		81/100			USDA SR28 NDB 01056
+soured cream	dairy	sour cream, smetana, smetena	water 7307/100, protein 61/25, fat 387/20, saturates 507/50, carbohydrate 463/100, sugars 341/100, fibre 0, sodium 31/1000				milk		97/100			USDA SR28 NDB 01056; density: 230 g a cup there
 creme fraiche	dairy		water 60, fat 35				milk		101/100			about 60 g water in 100 g, from memory; density: common practice
 butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter, diced butter	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water
 salted butter	fat	lightly salted butter	water 1587/100, protein 17/20, fat 8111/100, saturates 6421/125, carbohydrate 3/50, sugars 3/50, fibre 0, salt 643/400				milk		24/25			USDA SR28 NDB 01001; salt is 2.5 times its sodium
 dry butter	fat	lamination butter, tourage butter, butter sheets, roll-in butter	water 14, fat 84				milk		24/25			butter of 84 g fat in 100 g made for laminating, common practice
 clarified butter	fat	ghee, butter oil, anhydrous butter, butterfat, browned butter	water 6/25, protein 7/25, fat 2487/25, saturates 15481/250, carbohydrate 0, sugars 0, fibre 0, sodium 1/500				milk		87/100			USDA SR28 NDB 01003
 cheddar	other	cheddar cheese, grated cheddar, hard cheese, grated cheese	water 1851/50, protein 2287/100, fat 3331/100, saturates 18867/1000, carbohydrate 309/100, sugars 12/25, fibre 0, salt 653/400				milk		12/25			USDA SR28 NDB 01009; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-parmesan	other	parmesan cheese, grana, hard grating cheese	water 729/25, protein 143/4, fat 2583/100, saturates 1641/100, carbohydrate 161/50, sugars 4/5, fibre 0, salt 86/25				?		21/50			USDA SR28 NDB 01033; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-grated parmesan	other	grated parmesan cheese	water 453/20, protein 1421/50, fat 696/25, saturates 15371/1000, carbohydrate 1391/100, sugars 7/100, fibre 0, salt 451/100				?		21/50			USDA SR28 NDB 01032; salt is 2.5 times its sodium
+parmesan	other	parmesan cheese, grana, hard grating cheese	water 729/25, protein 143/4, fat 2583/100, saturates 1641/100, carbohydrate 161/50, sugars 4/5, fibre 0, salt 86/25				milk		21/50			USDA SR28 NDB 01033; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory; grana of some makers holds lysozyme of egg: read its label
+grated parmesan	other	grated parmesan cheese	water 453/20, protein 1421/50, fat 696/25, saturates 15371/1000, carbohydrate 1391/100, sugars 7/100, fibre 0, salt 451/100				milk		21/50			USDA SR28 NDB 01032; salt is 2.5 times its sodium; grana of some makers holds lysozyme of egg: read its label
 gruyere	other	gruyere cheese	water 3319/100, protein 2981/100, fat 1617/50, saturates 18913/1000, carbohydrate 9/25, sugars 9/25, fibre 0, salt 357/200				milk		23/50			USDA SR28 NDB 01023; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 mozzarella	other	mozzarella cheese, low-moisture mozzarella, pizza mozzarella	water 4707/100, protein 95/4, fat 989/50, saturates 2259/200, carbohydrate 279/50, sugars 19/10, fibre 0, salt 333/200				milk		47/100			USDA SR28 NDB 01029; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 feta	other	feta cheese	water 2761/50, protein 1421/100, fat 532/25, saturates 7473/500, carbohydrate 409/100, sugars 409/100, fibre 0, salt 917/400				milk		63/100			USDA SR28 NDB 01019; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 blue cheese	other						milk		57/100			common practice; density: USDA SR portion weights, from memory
-eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg			50		USDA SR28 NDB 01123; one as there, without shell or skin
+eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg		103/100	50		USDA SR28 NDB 01123; one as there, without shell or skin; 243 g a cup there
 egg yolks	egg	yolks, liquid egg yolk, liquid yolk, sugared yolk	water 5231/100, protein 793/50, fat 1327/50, saturates 9551/1000, carbohydrate 359/100, sugars 14/25, fibre 0, sodium 6/125				egg		103/100	17		USDA SR28 NDB 01125; one as there, without shell or skin
 egg whites	egg	whites, albumen, liquid egg white	water 8757/100, protein 109/10, fat 17/100, saturates 0, carbohydrate 73/100, sugars 71/100, fibre 0, sodium 83/500				egg		103/100	33		USDA SR28 NDB 01124; one as there, without shell or skin
 dried egg	egg	egg powder, whole egg powder, dried whole egg, dry egg, powdered egg, powdered whole egg	water 139/50, protein 961/20, fat 439/10, saturates 15069/1000, carbohydrate 113/100, sugars 14/25, fibre 0, sodium 119/250				egg		17/50			USDA SR28 NDB 01133
 dried egg white	egg	egg white powder, dried albumen, meringue powder	water 8				egg					about 8 g water in 100 g, from memory
 olive oil	fat	extra virgin olive oil, virgin olive oil, light olive oil	water 0, protein 0, fat 100, saturates 1726/125, carbohydrate 0, sugars 0, fibre 0, sodium 1/500						91/100			USDA SR28 NDB 04053
 sunflower oil	fat	sunflower seed oil, cold-pressed sunflower oil, deodorised sunflower oil	water 0, protein 0, fat 100, saturates 103/10, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04506
-high-oleic sunflower oil	fat		water 0, protein 0, fat 100, saturates 9859/1000, carbohydrate 0, sugars 0, fibre 0, sodium 0						19/20			USDA SR28 NDB 04584
-rapeseed oil	fat	canola oil, canola, colza oil, cold-pressed rapeseed oil	water 0, protein 0, fat 100, saturates 1473/200, carbohydrate 0, sugars 0, fibre 0, sodium 0						19/20			USDA SR28 NDB 04582
+high-oleic sunflower oil	fat		water 0, protein 0, fat 100, saturates 9859/1000, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04584
+rapeseed oil	fat	canola oil, canola, colza oil, cold-pressed rapeseed oil	water 0, protein 0, fat 100, saturates 1473/200, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04582; density: 218 g a cup there
 soya oil	fat	soybean oil, soy oil, soya bean oil	water 0, protein 0, fat 100, saturates 313/20, carbohydrate 0, sugars 0, fibre 0, sodium 0				soya		23/25			USDA SR28 NDB 04044
 sesame oil	fat	toasted sesame oil	water 0, protein 0, fat 100, saturates 71/5, carbohydrate 0, sugars 0, fibre 0, sodium 0				sesame		23/25			USDA SR28 NDB 04058
 pumpkin seed oil	fat	cold-pressed pumpkin seed oil	water 0, fat 100						23/25			common practice
@@ -264,7 +269,9 @@ maize oil	fat	corn oil	water 0, fat 100						23/25			common practice
 coconut oil	fat	coconut fat, virgin coconut oil	water 3/100, protein 0, fat 991/10, saturates 165/2, sodium 0						23/25			USDA FDC 330458; density: USDA SR portion weights, from memory
 palm fat	fat	palm oil, hardened palm fat	water 0, fat 100									common practice
 lard	fat	rendered pork fat, pork lard, strutto, leaf lard	water 0, protein 0, fat 100, saturates 196/5, carbohydrate 0, sugars 0, fibre 0, sodium 0						87/100			USDA SR28 NDB 04002
-beef dripping	fat	dripping, tallow, suet, beef suet	water 0, fat 100						87/100			common practice; density: USDA SR portion weights, from memory
+beef dripping	fat	dripping, tallow	water 0, fat 100						87/100			common practice; density: USDA SR portion weights, from memory
+beef suet	fat	fresh suet, raw suet, block suet	water 4, fat 94						11/20			USDA SR NDB 13335, from memory: 4.0 g water and 94 g fat; density: common practice, grated
+shredded suet	fat	packet suet, suet pellets	water 2, fat 84				wheat, gluten		11/20			common practice: about a seventh of it is the flour that keeps it loose, mostly wheat, some rice: read its label; density: common practice
 goose fat	fat	duck fat, chicken fat, schmaltz	water 0, fat 100									common practice
 shortening	fat	vegetable shortening, vegetable fat, white vegetable fat, emulsified shortening, hydrogenated shortening, all-purpose shortening, high-ratio shortening	water 0, protein 0, fat 9997/100, saturates 1249/50, carbohydrate 0, sugars 0, fibre 0, sodium 1/250				?		87/100			USDA SR28 NDB 04615
 margarine	fat	baking margarine, block margarine, stick margarine, pastry margarine, cake margarine	water 413/25, protein 4/25, fat 8071/100, saturates 15189/1000, carbohydrate 7/10, sugars 0, fibre 0, salt 751/400				?		19/20			USDA SR28 NDB 04610; salt is 2.5 times its sodium
@@ -276,18 +283,19 @@ vanilla sugar	sweetener		water 1/50, carbohydrate 4999/50, sugars 4999/50						1
 dextrose	sweetener	glucose powder, corn sugar, dextrose monohydrate	water 9, sugars 91									dextrose monohydrate is one molecule of water to one of sugar: 180.16 in 198.17 parts
 honey	sweetener	clear honey, runny honey, blossom honey, forest honey, liquid honey	water 171/10, protein 3/10, fat 0, saturates 0, carbohydrate 411/5, sugars 2053/25, fibre 1/5, sodium 1/250						143/100			USDA SR28 NDB 19296
 malt syrup	sweetener	malt extract syrup, barley malt syrup, liquid malt, liquid malt extract, barley malt extract, non-diastatic malt syrup, inactive malt syrup, malt extract	water 211/10, protein 31/5, fat 0, saturates 0, carbohydrate 713/10, sugars 713/10, fibre 0, sodium 7/200				barley, gluten		7/5			USDA SR28 NDB 19352
-diastatic malt syrup	malt	active malt syrup, diastatic malt extract	water 211/10, sugars 713/10			yes	barley, gluten					water and sugars as malt syrup, USDA SR28 NDB 19352
+diastatic malt syrup	malt	active malt syrup, diastatic malt extract	water 211/10, sugars 713/10			yes	barley, gluten		7/5			water and sugars as malt syrup, USDA SR28 NDB 19352; 332 g a cup there
 beet syrup	sweetener	sugar beet syrup, beet molasses	water 22, sugars 66									about 78 g dry matter in 100 g, from memory
 molasses	sweetener	blackstrap molasses, dark molasses, light molasses, cane molasses, unsulphured molasses, unsulfured molasses	water 2187/100, protein 0, fat 1/10, saturates 9/500, carbohydrate 7473/100, sugars 1868/25, fibre 0, sodium 37/1000						71/50			USDA SR28 NDB 19304
 black treacle	sweetener		water 22						71/50			about 78 g dry matter in 100 g, from memory; density: from memory
 golden syrup	sweetener	light treacle, refiners' syrup	water 18, sugars 79						143/100			about 18 g water in 100 g, from memory; density: from memory
 maple syrup	sweetener		water 3239/100, protein 1/25, fat 3/50, saturates 7/1000, carbohydrate 1676/25, sugars 3023/50, fibre 0, sodium 3/250						27/20			USDA SR28 NDB 19353
 corn syrup	sweetener	light corn syrup, glucose syrup, liquid glucose	water 2281/100, protein 0, fat 1/5, saturates 0, carbohydrate 7679/100, sugars 7677/100, fibre 0, sodium 31/500						36/25			USDA SR28 NDB 19350
-invert syrup	sweetener	invert sugar, invert sugar syrup, trimoline	water 22, sugars 78									about 78 g dry matter in 100 g, from memory
+invert syrup	sweetener	invert sugar, invert sugar syrup	water 22, sugars 78									about 78 g dry matter in 100 g, from memory
 agave syrup	sweetener	agave nectar, agave	water 23, sugars 68						69/50			about 23 g water in 100 g, from memory; density: from memory
 rice syrup	sweetener	brown rice syrup	water 22						7/5			about 22 g water in 100 g, from memory; density: from memory
 date syrup	sweetener	date molasses, silan	water 25, sugars 65						7/5			about 25 g water in 100 g, from memory; density: from memory
-apple syrup	sweetener	apple butter, apple molasses, pear syrup	water 30									about 30 g water in 100 g, from memory
+apple syrup	sweetener	apple molasses, pear syrup	water 30									about 30 g water in 100 g, from memory
+apple butter	fruit	apple spread	water 56, sugars 35			yes			119/100			USDA SR NDB 19294, from memory: 56 g water; 282 g a cup
 caramel colour	other	caramel color, burnt sugar, caramel colouring, caramel coloring					?					common practice
 diastatic malt	malt	diastatic malt flour, active malt, active malt flour, enzyme-active malt, diastatic malt powder, enzyme-active malt flour, barley malt flour, active barley malt, diastatic barley malt, active malt powder	water 821/100, protein 257/25, fat 46/25, saturates 193/500, carbohydrate 356/5, sugars 4/5, fibre 71/10, sodium 11/1000				barley, gluten		17/25			USDA SR28 NDB 20131
 rye malt	malt	active rye malt, diastatic rye malt, light rye malt, pale rye malt					rye, gluten					common practice
@@ -296,7 +304,7 @@ roasted malt	other	roasted barley malt, roast malt, dark malt, chocolate malt, b
 red rye malt	other	red malt, fermented rye malt, fermented malt, solod, roasted rye malt, dark rye malt					rye, gluten					common practice: stewed and dried so hot that no enzymes are left
 crystal malt	other	caramel malt, toffee malt					barley, gluten					common practice: stewed and kilned so hot that no enzymes are left
 malted barley	grain	malted barley grains, crushed malted barley					barley, gluten					common practice
-fresh yeast	yeast	compressed yeast, baker's yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon
+fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon
 active dry yeast	yeast	active dried yeast, ADY, traditional dried yeast, dried active yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						81/100			USDA SR28 NDB 18375
 instant yeast	yeast	instant dry yeast, instant dried yeast, IDY, instant active dry yeast, rapid-rise yeast, quick-rise yeast, bread machine yeast, easy-blend yeast, easy-blend dried yeast	water 5						16/25			about 5 g water in 100 g; 9.5 g a tablespoon, household tables; common practice
 sweet-dough yeast	sweet-dough yeast	osmotolerant yeast, osmotolerant instant yeast, sweet-dough instant yeast, instant yeast for sweet doughs, osmotolerant instant dry yeast	water 5						16/25			instant yeast of a strain that bears sugar; common practice
@@ -304,7 +312,7 @@ fresh sweet-dough yeast	sweet-dough yeast	osmotolerant fresh yeast, fresh osmoto
 ripe rye starter	culture	rye starter, rye sour starter, rye sourdough starter, rye culture, medium rye starter, rye mother		medium rye flour 1/2, water 1/2			rye, gluten					common practice: kept on its own weight of water
 ripe whole rye starter	culture	whole rye starter, wholemeal rye starter, whole rye culture		whole rye flour 1/2, water 1/2			rye, gluten					common practice: kept on its own weight of water
 stiff rye starter	culture	firm rye starter		medium rye flour 5/8, water 3/8			rye, gluten					common practice
-ripe wheat starter	culture	wheat starter, white starter, ripe white starter, white wheat starter, ripe levain starter, levain culture, wheat culture, white culture, liquid starter, ripe starter, mature white starter, wheat mother		white flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
+ripe wheat starter	culture	wheat starter, white starter, ripe white starter, white wheat starter, ripe levain starter, levain culture, wheat culture, white culture, ripe starter, mature white starter, wheat mother		white flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
 even starter	culture	starter of equal parts		white flour 1/2, water 1/2			wheat, gluten					common practice: as much flour as water by weight
 ripe whole wheat starter	culture	whole wheat starter, wholemeal starter, wholewheat starter, whole wheat culture, wholemeal wheat starter		whole wheat flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
 ripe spelt starter	culture	spelt starter, spelt culture		spelt flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
@@ -315,7 +323,10 @@ ripe rice starter	culture	rice starter, gluten-free starter		brown rice flour 1/
 ripe buckwheat starter	culture	buckwheat starter		buckwheat flour 1/2, water 1/2								common practice: kept on its own weight of water
 ripe teff starter	culture	teff starter, ersho, injera starter		teff flour 2/5, water 3/5								common practice
 dried sourdough	other	dry sourdough, sourdough powder, rye sourdough powder					?					common practice: for taste only, nothing in it rises
-salt	salt	fine salt, sea salt, table salt, cooking salt, rock salt, fine sea salt, kosher salt, flaky salt, coarse salt, pretzel salt, iodised salt, iodized salt	water 0, salt 100						61/50			taken as sodium chloride alone; USDA SR28 NDB 02047 has 0.2 g water; density from its spoon of 6 g
+salt	salt	fine salt, sea salt, table salt, cooking salt, fine sea salt, iodised salt, iodized salt	water 0, salt 100						61/50			taken as sodium chloride alone; USDA SR28 NDB 02047 has 0.2 g water; density from its spoon of 6 g
+kosher salt	salt		water 0, salt 100						14/25 49/50			taken as sodium chloride alone; a US teaspoon weighs 2.8 to 4.8 g by how its grain is made: household tables, from memory
+flaky salt	salt	salt flakes, flaked salt, finishing salt	water 0, salt 100						2/5 17/20			taken as sodium chloride alone; a US teaspoon weighs 2 to 4 g by its flakes: household tables, from memory
+coarse salt	salt	pretzel salt, rock salt, coarse sea salt, nib salt	water 0, salt 100						9/10 13/10			taken as sodium chloride alone; a US teaspoon weighs 4.5 to 6.4 g by its grain: household tables, from memory
 baking powder	raising agent	double-acting baking powder, phosphate baking powder	water 4, protein 1/10, fat 0, saturates 0, carbohydrate 239/10, sugars 0, fibre 1/5, sodium 7893/1000				?		93/100			USDA SR28 NDB 18370
 bicarbonate of soda	raising agent	baking soda, bicarb, sodium bicarbonate, bread soda, bicarb of soda	water 1/5, protein 0, fat 0, saturates 0, carbohydrate 0, sugars 0, fibre 0, sodium 684/25						93/100			USDA SR28 NDB 18372
 cream of tartar	raising agent	potassium bitartrate, tartar	water 17/10, protein 0, fat 0, saturates 0, carbohydrate 613/10, sugars 0, fibre 1/5, sodium 13/250						61/100			USDA SR28 NDB 18373
@@ -365,7 +376,8 @@ paprika	spice	sweet paprika, smoked paprika							47/100			common practice; dens
 chilli	spice	chili, chilli flakes, chili flakes, red pepper flakes, chile flakes, cayenne, jalapenos							11/20			common practice; density: USDA SR portion weights, from memory
 za'atar	spice	zatar					sesame					common practice
 curry powder	spice						?					common practice; may hold mustard and celery
-celery seed	spice	celery salt					celery					common practice
+celery seed	spice						celery					common practice
+celery salt	spice		salt 70				celery		1			common practice: two to three parts of salt to one of ground celery seed; read its label
 vanilla	spice	vanilla pod, vanilla bean, vanilla paste, vanilla extract, vanilla essence, vanilla seeds							17/20			common practice; density: USDA SR portion weights, from memory
 orange blossom water	liquid	orange flower water, rose water, rosewater	water 100									taken as water alone, common practice
 mahleb	spice	mahlab, mahlepi										common practice
@@ -391,8 +403,8 @@ tahini	seed	sesame paste, tahini paste					sesame		101/100			common practice; de
 peanut butter	nut						peanut		109/100			common practice; density: USDA SR portion weights, from memory
 miso	other	miso paste					soya					common practice; may hold barley
 soy sauce	liquid	soya sauce, tamari	water 71, salt 14				soya, wheat, gluten					about 71 g water and 14 g salt in 100 g, from memory
-bacon	other	diced bacon, lardons, speck, smoked bacon										common practice
-ham	other	cooked ham, diced ham, prosciutto							59/100			common practice; density: USDA SR portion weights, from memory
+bacon	other	diced bacon, lardons, speck, smoked bacon					?					common practice; may hold milk, soya or mustard: read its label
+ham	other	cooked ham, diced ham, prosciutto					?		59/100			common practice; density: USDA SR portion weights, from memory; may hold milk, soya or mustard: read its label
 sausage	other	salami, chorizo					?					common practice
 pesto	other						?		53/50			common practice; holds milk and nuts; density: common practice
 squid ink	other	cuttlefish ink					molluscs					common practice
@@ -433,7 +445,6 @@ chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			c
 ?	bran	wheat bran, oat bran	they carry different allergens
 ?	wheat	white flour, whole wheat flour, wheat berries	flour or grain
 ?	wheatmeal	whole wheat flour, high-extraction wheat flour, cracked wheat	it was the name of all three
-?	granary flour	malted flour, malted wheat flakes	write what is in it: flour and malted flakes are two lines
 ?	gluten-free flour	rice flour, maize starch, tapioca starch	a blend has a maker; write its parts in a larder of your own
 ?	starch	maize starch, potato starch, wheat starch, tapioca starch	they set at different heats, and wheat starch is an allergen
 ?	soya	soya flour, soya drink, soya oil	flour, drink or oil
@@ -486,6 +497,14 @@ chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			c
 ?	discard	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	sourdough discard	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	chopped nuts	hazelnuts, walnuts, almonds, pecans	each is an allergen by its own name
+?	suet	beef suet, shredded suet	shredded suet is floured, mostly with wheat, which is an allergen
+?	tomato puree	tomato paste, passata	in Britain it is the paste, in America sieved tomatoes: three quarters of water, or nine tenths
+?	cranberries	dried cranberries, fresh cranberries	dried ones are mostly sugar, fresh ones mostly water
+?	figs	dried figs, fresh figs	fresh ones are four fifths of water
+?	pumpkin	pumpkin puree, pumpkin seeds	flesh or seeds
+?	liquid starter	ripe wheat starter, liquid levain starter	kept on its own weight of water, or on a quarter more
+?	baker's yeast	fresh yeast, active dry yeast, instant yeast	one part of instant does the work of three parts of fresh
+?	cider	hard cider, apple juice	in Britain it has fermented, in America it is mostly juice
 """
 
 KEYS = """
@@ -606,13 +625,13 @@ semolina	23
 durum semolina	23
 fine semolina	23
 coarse semolina	23
-semolina rimacinata	23
-rimacinata	23
 semola	23
-re milled semolina	23
 durum flour	24
 durum wheat flour	24
 durum	24
+semolina rimacinata	24
+rimacinata	24
+re milled semolina	24
 whole durum flour	25
 wholemeal durum flour	25
 whole grain durum flour	25
@@ -949,7 +968,6 @@ roasted sunflower seed	108
 pumpkin seed	109
 pumpkin kernel	109
 pepita	109
-pumpkin	109
 toasted pumpkin seed	109
 roasted pumpkin seed	109
 sesame seed	110
@@ -1015,1183 +1033,1211 @@ chopped almond	121
 toasted almond	121
 roasted almond	121
 blanched almond	122
-flaked almond	122
-slivered almond	122
-sliced almond	122
-ground almond	123
-almond flour	123
-almond meal	123
-pecan	124
-pecan nut	124
-pecan halve	124
-toasted pecan	124
-pistachio	125
-pistachio nut	125
-pistachio kernel	125
-cashew	126
-cashew nut	126
-macadamia	127
-macadamia nut	127
-brazil nut	128
-pine nut	129
-pine kernel	129
-pignoli	129
-peanut	130
-groundnut	130
-roasted peanut	130
-chestnut	131
-cooked chestnut	131
-peeled chestnut	131
-desiccated coconut	132
-dried coconut	132
-unsweetened coconut	132
-shredded coconut	132
-coconut flour	133
-marzipan	134
-almond paste	134
-praline paste	135
-hazelnut paste	135
-hazelnut praline	135
-raisin	136
-seedless raisin	136
-dark raisin	136
-sultana	137
-golden raisin	137
-golden sultana	137
-currant	138
-dried currant	138
-zante currant	138
-date	139
-dried date	139
-pitted date	139
-chopped date	139
-dried fig	140
-fig	140
-dried apricot	141
-dried cranberry	142
-cranberry	142
-sweetened dried cranberry	142
-prune	143
-dried plum	143
-pitted prune	143
-dried pear	144
-dried apple	145
-apple ring	145
-dried cherry	146
-sour cherry dried	146
-mixed dried fruit	147
-mixed vine fruit	147
-vine fruit	147
-candied fruit	148
-glace fruit	148
-tutti frutti	148
-candied peel	149
-mixed peel	149
-candied orange peel	149
-candied lemon peel	149
-candied orange	149
-candied citrus peel	149
-orangeat	149
-citronat	149
-succade	149
-glace cherry	150
-candied cherry	150
-maraschino cherry	150
-apple	151
-peeled apple	151
-diced apple	151
-cooking apple	151
-pear	152
-fresh pear	152
-blueberry	153
-bilberry	153
-fresh blueberry	153
-frozen blueberry	153
-raspberry	154
-frozen raspberry	154
-cherry	155
-fresh cherry	155
-pitted cherry	155
-sour cherry	155
-plum	156
-damson	156
-banana	157
-ripe banana	157
-mashed banana	157
-lemon zest	158
-lemon peel	158
-grated lemon peel	158
-lemon rind	158
-orange zest	159
-orange peel	159
-grated orange peel	159
-orange rind	159
-apple puree	160
-apple sauce	160
-applesauce	160
-stewed apple	160
-lemon juice	161
-fresh lemon juice	161
-orange juice	162
-fresh orange juice	162
-apple juice	163
-sweet cider	163
-jam	164
-fruit spread	164
-jelly jam	164
-marmalade	164
-boiled potato	165
-cooked potato	165
-potato	165
-mashed potato	165
-cooked mashed potato	165
-riced potato	165
-baked potato	166
-roast potato	166
-raw potato	167
-grated potato	167
-grated raw potato	167
-sweet potato	168
-cooked sweet potato	168
-mashed sweet potato	168
-onion	169
-raw onion	169
-sliced onion	169
-chopped onion	169
-yellow onion	169
-fried onion	170
-roasted onion	170
-caramelised onion	170
-caramelized onion	170
-crisp onion	170
-dried onion	171
-onion flake	171
-dehydrated onion	171
-garlic	172
-raw garlic	172
-garlic clove	172
-peeled garlic	172
-roasted garlic	173
-roast garlic	173
-tomato	174
-cherry tomato	174
-fresh tomato	174
-chopped tomato	174
-sun dried tomato	175
-dried tomato	175
-sundried tomato	175
-tomato puree	176
-passata	176
-sieved tomato	176
-tomato paste	177
-tomato concentrate	177
-double concentrate tomato	177
-carrot	178
-grated carrot	178
-raw carrot	178
-beetroot	179
-beet	179
-cooked beetroot	179
-red beet	179
-grated beetroot	179
-pumpkin puree	180
-squash puree	180
-canned pumpkin	180
-leek	181
-sliced leek	181
-celeriac	182
-celery root	182
-celeriac root	182
-celery	183
-celery stick	183
-celery stalk	183
-spinach	184
-spinach leave	184
-nettle	185
-nettle leave	185
-mushroom	186
-sliced mushroom	186
-sweet pepper	187
-bell pepper	187
-red pepper	187
-capsicum	187
-courgette	188
-zucchini	188
-grated courgette	188
-sauerkraut	189
-drained sauerkraut	189
-olive	190
-pitted olive	190
-black olive	190
-green olive	190
-ripe olive	190
-stoned olive	190
-kalamata olive	190
-caper	191
-pickled caper	191
-chive	192
-chopped chive	192
-spring onion	192
-scallion	192
-green onion	192
-water	193
-tap water	193
-warm water	193
-cold water	193
-boiling water	193
-hot water	193
-ice	193
-iced water	193
-ice water	193
-crushed ice	193
-lukewarm water	193
-beer	194
-ale	194
-lager	194
-wheat beer	194
-dark beer	194
-stout	194
-cider	195
-hard cider	195
-dry cider	195
-kvass	196
-bread kvass	196
-wine	197
-red wine	197
-white wine	197
-rum	198
-dark rum	198
-brandy	198
-kirsch	198
-whiskey	198
-whisky	198
-coffee	199
-brewed coffee	199
-espresso	199
-distilled vinegar	200
-spirit vinegar	200
-white vinegar	200
-white distilled vinegar	200
-cider vinegar	201
-apple cider vinegar	201
-malt vinegar	202
-potato water	203
-potato cooking water	203
-coconut milk	204
-canned coconut milk	204
-oat drink	205
-oat milk	205
-soya drink	206
-soy milk	206
-soya milk	206
-soy drink	206
-almond drink	207
-almond milk	207
-milk	208
-whole milk	208
-full fat milk	208
-full cream milk	208
-fresh milk	208
-warm milk	208
-cold milk	208
-scalded milk	208
-lukewarm milk	208
-semi skimmed milk	209
-reduced fat milk	209
-half fat milk	209
-low fat milk	209
-skimmed milk	210
-skim milk	210
-nonfat milk	210
-fat free milk	210
-non fat milk	210
-evaporated milk	211
-unsweetened condensed milk	211
-sweetened condensed milk	212
-milk powder	213
-skimmed milk powder	213
-skim milk powder	213
-nonfat dry milk	213
-nonfat dry milk powder	213
-non fat dry milk	213
-nfdm	213
-dry milk	213
-dried milk	213
-milk solid	213
-nonfat milk powder	213
-dried skimmed milk	213
-high heat nonfat dry milk	213
-instant milk powder	214
-instant nonfat dry milk	214
-instant dry milk	214
-instant skimmed milk powder	214
-whole milk powder	215
-dried whole milk	215
-full fat milk powder	215
-dry whole milk	215
-full cream milk powder	215
-buttermilk	216
-cultured buttermilk	216
-low fat buttermilk	216
-buttermilk powder	217
-dried buttermilk	217
-dry buttermilk	217
-whey	218
-sweet whey	218
-fresh whey	218
-whey powder	219
-dried whey	219
-dry whey	219
-yoghurt	220
-yogurt	220
-natural yoghurt	220
-plain yogurt	220
-plain yoghurt	220
-whole milk yoghurt	220
-whole milk yogurt	220
-yoghourt	220
-strained yoghurt	221
-greek yoghurt	221
-greek yogurt	221
-strained yogurt	221
-kefir	222
-quark	223
-low fat quark	223
-curd cheese	223
-fromage frais	223
-fromage blanc	223
-cottage cheese	224
-ricotta	225
-ricotta cheese	225
-cream cheese	226
-full fat soft cheese	226
-heavy cream	227
-whipping cream	227
-heavy whipping cream	227
-double cream	228
-single cream	229
-light cream	229
-coffee cream	229
-table cream	229
-pouring cream	229
-half and half	230
-soured cream	231
-sour cream	231
-smetana	231
-smetena	231
-creme fraiche	232
-butter	233
-unsalted butter	233
-sweet cream butter	233
-sweet butter	233
-lactic butter	233
-cultured butter	233
-dairy butter	233
-soft butter	233
-melted butter	233
-cold butter	233
-softened butter	233
-diced butter	233
-salted butter	234
-lightly salted butter	234
-dry butter	235
-lamination butter	235
-tourage butter	235
-butter sheet	235
-roll in butter	235
-clarified butter	236
-ghee	236
-butter oil	236
-anhydrous butter	236
-butterfat	236
-browned butter	236
-cheddar	237
-cheddar cheese	237
-grated cheddar	237
-hard cheese	237
-grated cheese	237
-parmesan	238
-parmesan cheese	238
-grana	238
-hard grating cheese	238
-grated parmesan	239
-grated parmesan cheese	239
-gruyere	240
-gruyere cheese	240
-mozzarella	241
-mozzarella cheese	241
-low moisture mozzarella	241
-pizza mozzarella	241
-feta	242
-feta cheese	242
-blue cheese	243
-egg	244
-whole egg	244
-large egg	244
-beaten egg	244
-liquid egg	244
-liquid whole egg	244
-shell egg	244
-fresh egg	244
-hen egg	244
-room temperature egg	244
-egg yolk	245
-yolk	245
-liquid egg yolk	245
-liquid yolk	245
-sugared yolk	245
-egg white	246
-white	246
-albumen	246
-liquid egg white	246
-dried egg	247
-egg powder	247
-whole egg powder	247
-dried whole egg	247
-dry egg	247
-powdered egg	247
-powdered whole egg	247
-dried egg white	248
-egg white powder	248
-dried albumen	248
-meringue powder	248
-olive oil	249
-extra virgin olive oil	249
-virgin olive oil	249
-light olive oil	249
-sunflower oil	250
-sunflower seed oil	250
-cold pressed sunflower oil	250
-deodorised sunflower oil	250
-high oleic sunflower oil	251
-rapeseed oil	252
-canola oil	252
-canola	252
-colza oil	252
-cold pressed rapeseed oil	252
-soya oil	253
-soybean oil	253
-soy oil	253
-soya bean oil	253
-sesame oil	254
-toasted sesame oil	254
-pumpkin seed oil	255
-cold pressed pumpkin seed oil	255
-walnut oil	256
-linseed oil	257
-flaxseed oil	257
-maize oil	258
-corn oil	258
-coconut oil	259
-coconut fat	259
-virgin coconut oil	259
-palm fat	260
-palm oil	260
-hardened palm fat	260
-lard	261
-rendered pork fat	261
-pork lard	261
-strutto	261
-leaf lard	261
-beef dripping	262
-dripping	262
-tallow	262
-suet	262
-beef suet	262
-goose fat	263
-duck fat	263
-chicken fat	263
-schmaltz	263
-shortening	264
-vegetable shortening	264
-vegetable fat	264
-white vegetable fat	264
-emulsified shortening	264
-hydrogenated shortening	264
-all purpose shortening	264
-high ratio shortening	264
-margarine	265
-baking margarine	265
-block margarine	265
-stick margarine	265
-pastry margarine	265
-cake margarine	265
-sugar	266
-white sugar	266
-granulated sugar	266
-caster sugar	266
-castor sugar	266
-superfine sugar	266
-fine sugar	266
-table sugar	266
-cane sugar	266
-beet sugar	266
-crystal sugar	266
-baker sugar	266
-fine granulated sugar	266
-extra fine sugar	266
-brown sugar	267
-light brown sugar	267
-dark brown sugar	267
-soft brown sugar	267
-light soft brown sugar	267
-dark soft brown sugar	267
-muscovado	267
-muscovado sugar	267
-demerara sugar	267
-raw cane sugar	267
-raw sugar	267
-turbinado sugar	267
-turbinado	267
-icing sugar	268
-powdered sugar	268
-confectioner sugar	268
-10x sugar	268
-pearl sugar	269
-nib sugar	269
-sugar nib	269
-hail sugar	269
-decorating sugar	269
-coarse sugar	269
-belgian pearl sugar	269
-preserving sugar	269
-vanilla sugar	270
-dextrose	271
-glucose powder	271
-corn sugar	271
-dextrose monohydrate	271
-honey	272
-clear honey	272
-runny honey	272
-blossom honey	272
-forest honey	272
-liquid honey	272
-malt syrup	273
-malt extract syrup	273
-barley malt syrup	273
-liquid malt	273
-liquid malt extract	273
-barley malt extract	273
-non diastatic malt syrup	273
-inactive malt syrup	273
-malt extract	273
-diastatic malt syrup	274
-active malt syrup	274
-diastatic malt extract	274
-beet syrup	275
-sugar beet syrup	275
-beet molasse	275
-molasse	276
-blackstrap molasse	276
-dark molasse	276
-light molasse	276
-cane molasse	276
-unsulphured molasse	276
-unsulfured molasse	276
-black treacle	277
-golden syrup	278
-light treacle	278
-refiner syrup	278
-maple syrup	279
-corn syrup	280
-light corn syrup	280
-glucose syrup	280
-liquid glucose	280
-invert syrup	281
-invert sugar	281
-invert sugar syrup	281
-trimoline	281
-agave syrup	282
-agave nectar	282
-agave	282
-rice syrup	283
-brown rice syrup	283
-date syrup	284
-date molasse	284
-silan	284
-apple syrup	285
-apple butter	285
-apple molasse	285
-pear syrup	285
-caramel colour	286
-caramel color	286
-burnt sugar	286
-caramel colouring	286
-caramel coloring	286
-diastatic malt	287
-diastatic malt flour	287
-active malt	287
-active malt flour	287
-enzyme active malt	287
-diastatic malt powder	287
-enzyme active malt flour	287
-barley malt flour	287
-active barley malt	287
-diastatic barley malt	287
-active malt powder	287
-rye malt	288
-active rye malt	288
-diastatic rye malt	288
-light rye malt	288
-pale rye malt	288
-non diastatic malt powder	289
-inactive malt powder	289
-non diastatic malt	289
-inactive malt	289
-dry malt extract	289
-dried malt extract	289
-nondiastatic malt powder	289
-inactive malt flour	289
-roasted malt	290
-roasted barley malt	290
-roast malt	290
-dark malt	290
-chocolate malt	290
-black malt	290
-roasted malt flour	290
-red rye malt	291
-red malt	291
-fermented rye malt	291
-fermented malt	291
-solod	291
-roasted rye malt	291
-dark rye malt	291
-crystal malt	292
-caramel malt	292
-toffee malt	292
-malted barley	293
-malted barley grain	293
-crushed malted barley	293
-fresh yeast	294
-compressed yeast	294
-baker yeast	294
-cake yeast	294
-fresh compressed yeast	294
-baker compressed yeast	294
-block yeast	294
-wet yeast	294
-active dry yeast	295
-active dried yeast	295
-ady	295
-traditional dried yeast	295
-dried active yeast	295
-instant yeast	296
-instant dry yeast	296
-instant dried yeast	296
-idy	296
-instant active dry yeast	296
-rapid rise yeast	296
-quick rise yeast	296
-bread machine yeast	296
-easy blend yeast	296
-easy blend dried yeast	296
-sweet dough yeast	297
-osmotolerant yeast	297
-osmotolerant instant yeast	297
-sweet dough instant yeast	297
-instant yeast for sweet dough	297
-osmotolerant instant dry yeast	297
-fresh sweet dough yeast	298
-osmotolerant fresh yeast	298
-fresh osmotolerant yeast	298
-compressed sweet dough yeast	298
-ripe rye starter	299
-rye starter	299
-rye sour starter	299
-rye sourdough starter	299
-rye culture	299
-medium rye starter	299
-rye mother	299
-ripe whole rye starter	300
-whole rye starter	300
-wholemeal rye starter	300
-whole rye culture	300
-stiff rye starter	301
-firm rye starter	301
-ripe wheat starter	302
-wheat starter	302
-white starter	302
-ripe white starter	302
-white wheat starter	302
-ripe levain starter	302
-levain culture	302
-wheat culture	302
-white culture	302
-liquid starter	302
-ripe starter	302
-mature white starter	302
-wheat mother	302
-even starter	303
-starter of equal part	303
-ripe whole wheat starter	304
-whole wheat starter	304
-wholemeal starter	304
-wholewheat starter	304
-whole wheat culture	304
-wholemeal wheat starter	304
-ripe spelt starter	305
-spelt starter	305
-spelt culture	305
-ripe einkorn starter	306
-einkorn starter	306
-stiff starter	307
-stiff levain starter	307
-stiff wheat starter	307
-firm starter	307
-ripe stiff starter	307
-lievito madre	307
-pasta madre	307
-stiff levain culture	307
-liquid levain starter	308
-liquid levain culture	308
-liquid levain	308
-ripe liquid levain starter	308
-ripe rice starter	309
-rice starter	309
-gluten free starter	309
-ripe buckwheat starter	310
-buckwheat starter	310
-ripe teff starter	311
-teff starter	311
-ersho	311
-injera starter	311
-dried sourdough	312
-dry sourdough	312
-sourdough powder	312
-rye sourdough powder	312
-salt	313
-fine salt	313
-sea salt	313
-table salt	313
-cooking salt	313
-rock salt	313
-fine sea salt	313
-kosher salt	313
-flaky salt	313
-coarse salt	313
-pretzel salt	313
-iodised salt	313
-iodized salt	313
-baking powder	314
-double acting baking powder	314
-phosphate baking powder	314
-bicarbonate of soda	315
-baking soda	315
-bicarb	315
-sodium bicarbonate	315
-bread soda	315
-bicarb of soda	315
-cream of tartar	316
-potassium bitartrate	316
-tartar	316
-baker ammonia	317
-ammonium carbonate	317
-hartshorn	317
-ammonium bicarbonate	317
-salt of hartshorn	317
-potash	318
-potassium carbonate	318
-pearl ash	318
-lye	319
-sodium hydroxide	319
-caustic soda	319
-food grade lye	319
-lye bead	319
-food grade sodium hydroxide	319
-lye solution	320
-washing soda	321
-sodium carbonate	321
-baked soda	321
-soda crystal	321
-kansui powder	321
-ascorbic acid	322
-vitamin c	322
-vitamin c powder	322
-e300	322
-citric acid	323
-e330	323
-lactic acid	324
-e270	324
-calcium propionate	325
-e282	325
-bread preservative	325
-preservative	325
-propionate	325
-yeast food	326
-mineral yeast food	326
-dough conditioner salt	326
-bread improver	327
-improver	327
-dough improver	327
-dough conditioner	327
-emulsifier	327
-datem	327
-dough strengthener	327
-soya lecithin	328
-soy lecithin	328
-sunflower lecithin	329
-rapeseed lecithin	329
-gelatine	330
-gelatin	330
-leaf gelatine	330
-sheet gelatin	330
-pectin	331
-inulin	332
-chicory fibre	332
-chicory fiber	332
-caraway	333
-caraway seed	333
-ground caraway	333
-whole caraway	333
-fennel seed	334
-fennel	334
-ground fennel	334
-ground fennel seed	334
-coriander seed	335
-coriander	335
-ground coriander	335
-cracked coriander	335
-crushed coriander	335
-coriander seed ground	335
-cumin seed	336
-cumin	336
-ground cumin	336
-anise seed	337
-aniseed	337
-anise	337
-ground aniseed	337
-ground anise	337
-cardamom	338
-ground cardamom	338
-cardamom seed	338
-green cardamom	338
-black cardamom	338
-cracked cardamom	338
-cinnamon	339
-ground cinnamon	339
-cassia	339
-black pepper	340
-pepper	340
-ground black pepper	340
-cracked pepper	340
-ground pepper	340
-mustard seed	341
-mustard powder	341
-ground mustard	341
-dry mustard	341
-mustard flour	341
-yellow mustard seed	341
-black mustard seed	341
-mustard	342
-prepared mustard	342
-yellow mustard	342
-rosemary	343
-dried rosemary	343
-fresh rosemary	343
-chopped rosemary	343
-rosemary leave	343
-thyme	344
-dried thyme	344
-fresh thyme	344
-oregano	345
-dried oregano	345
-marjoram	345
-sage	346
-fresh sage	346
-dried sage	346
-sage leave	346
-dill	347
-fresh dill	347
-dill weed	347
-dill tip	347
-dried dill	347
-dill seed	347
-bread clover	348
-blue fenugreek	348
-trigonella	348
-fenugreek	349
-fenugreek seed	349
-ground fenugreek	349
-star anise	350
-ground star anise	350
-nutmeg	351
-ground nutmeg	351
-mace	351
-grated nutmeg	351
-clove	352
-ground clove	352
-allspice	353
-ground allspice	353
-pimento	353
-ginger	354
-ground ginger	354
-fresh ginger	354
-grated ginger	354
-mixed spice	355
-gingerbread spice	355
-pumpkin pie spice	355
-lebkuchen spice	355
-speculaa spice	355
-bread spice	356
-brotgewurz	356
-saffron	357
-saffron thread	357
-turmeric	358
-ground turmeric	358
-paprika	359
-sweet paprika	359
-smoked paprika	359
-chilli	360
-chili	360
-chilli flake	360
-chili flake	360
-red pepper flake	360
-chile flake	360
-cayenne	360
-jalapeno	360
-zaatar	361
-zatar	361
-curry powder	362
-celery seed	363
-celery salt	363
-vanilla	364
-vanilla pod	364
-vanilla bean	364
-vanilla paste	364
-vanilla extract	364
-vanilla essence	364
-vanilla seed	364
-orange blossom water	365
-orange flower water	365
-rose water	365
-rosewater	365
-mahleb	366
-mahlab	366
-mahlepi	366
-mastic	367
-mastiha	367
-basil	368
-dried basil	368
-fresh basil	368
-basil leave	368
-parsley	369
-fresh parsley	369
-dried parsley	369
-chopped parsley	369
-almond extract	370
-almond essence	370
-bitter almond extract	370
-instant coffee	371
-coffee powder	371
-espresso powder	371
-instant coffee powder	371
-instant espresso	371
-food colouring	372
-food coloring	372
-food dye	372
-cocoa	373
-cocoa powder	373
-unsweetened cocoa	373
-natural cocoa	373
-baking cocoa	373
-alkalised cocoa	374
-dutch process cocoa	374
-dutched cocoa	374
-alkalized cocoa	374
-dutch cocoa	374
-black cocoa	374
-dark chocolate	375
-bittersweet chocolate	375
-chocolate chip	375
-dark chocolate chip	375
-chocolate drop	375
-chocolate baton	375
-chocolate stick	375
-semisweet chocolate	375
-couverture	375
-chocolate	375
-very dark chocolate	376
-extra dark chocolate	376
-plain chocolate	377
-plain dark chocolate	377
-unsweetened chocolate	378
-baking chocolate	378
-cocoa mass	378
-milk chocolate	379
-milk chocolate chip	379
-white chocolate	380
-white chocolate chip	380
-cocoa nib	381
-cacao nib	381
-old bread	382
-stale bread	382
-old bread soaked	382
-altus	382
-yesterday bread	382
-dry bread	382
-bread leftover	382
-returned bread	382
-old rye bread	383
-rye altus	383
-stale rye bread	383
-old rye	383
-breadcrumb	384
-bread crumb	384
-dried breadcrumb	384
-dry breadcrumb	384
-panko	384
-toasted breadcrumb	384
-rusk	384
-rusk crumb	384
-tahini	385
-sesame paste	385
-tahini paste	385
-peanut butter	386
-miso	387
-miso paste	387
-soy sauce	388
-soya sauce	388
-tamari	388
-bacon	389
-diced bacon	389
-lardon	389
-speck	389
-smoked bacon	389
-ham	390
-cooked ham	390
-diced ham	390
-prosciutto	390
-sausage	391
-salami	391
-chorizo	391
-pesto	392
-squid ink	393
-cuttlefish ink	393
-activated charcoal	394
-vegetable charcoal	394
-vegetable carbon	394
-nutritional yeast	395
-yeast flake	395
-inactive yeast	395
-deactivated yeast	395
-wood ash	396
-custard	397
-pastry cream	397
-creme patissiere	397
-custard cream	397
-malted milk powder	398
-malted milk	398
-cornflake	399
-corn flake	399
-muesli	400
-granola	400
-muesli mix	400
-caramel	401
-caramel sauce	401
-toffee sauce	401
-dulce de leche	401
-mincemeat	402
-fruit mincemeat	402
-mince pie filling	402
-sprinkle	403
-hundred and thousand	403
-nonpareil	403
-sugar strand	403
-strawberry	404
-fresh strawberry	404
-lemon	405
-whole lemon	405
-orange	406
-whole orange	406
-candied ginger	407
-crystallised ginger	407
-crystallized ginger	407
-stem ginger	407
-kimchi	408
-tea	409
-brewed tea	409
-cold tea	409
-black tea	409
-mascarpone	410
-mascarpone cheese	410
-emmental	411
-emmenthal	411
-swiss cheese	411
-grated emmental	411
-goat cheese	412
-chevre	412
-halloumi	413
-halloumi cheese	413
-chocolate spread	414
-hazelnut spread	414
-chocolate hazelnut spread	414
-cornflour	415
-corn flour	416
-corn meal flour	417
-flour	418
-wheat flour	419
-brown flour	420
-rye flour	421
-rye	422
-barley	423
-oat	424
-oatmeal	425
-maize	426
-corn	427
-bran	428
-wheat	429
-wheatmeal	430
-granary flour	431
-gluten free flour	432
-starch	433
-soya	434
-yeast	435
-dried yeast	436
-dry yeast	437
-fast action yeast	438
-fast acting yeast	439
-fast action dried yeast	440
-brewer yeast	441
-malt	442
-malt powder	443
-malt flour	444
-barley malt	445
-dried malt	446
-treacle	447
-syrup	448
-cream	449
-condensed milk	450
-powdered milk	451
-cheese	452
-soft cheese	453
-stick of butter	454
-soda	455
-bicarbonate	456
-tin release agent	457
-oil	458
-vegetable oil	459
-fat	460
-starter	461
-sourdough	462
-sourdough starter	463
-sourdough culture	464
-culture	465
-mother	466
-lecithin	467
-vinegar	468
-seed	469
-mixed seed	470
-seed mix	471
-nut	472
-mixed nut	473
-dried fruit	474
-crumb	475
-bread	476
-psyllium seed	477
-coconut	478
-glucose	479
-egg substitute	480
-discard	481
-sourdough discard	482
-chopped nut	483
+flaked almond	123
+sliced almond	123
+toasted flaked almond	123
+almond flake	123
+slivered almond	124
+almond sliver	124
+nibbed almond	124
+ground almond	125
+almond flour	125
+almond meal	125
+pecan	126
+pecan nut	126
+pecan halve	126
+toasted pecan	126
+pistachio	127
+pistachio nut	127
+pistachio kernel	127
+cashew	128
+cashew nut	128
+macadamia	129
+macadamia nut	129
+brazil nut	130
+pine nut	131
+pine kernel	131
+pignoli	131
+peanut	132
+groundnut	132
+roasted peanut	132
+chestnut	133
+cooked chestnut	133
+peeled chestnut	133
+desiccated coconut	134
+dried coconut	134
+unsweetened coconut	134
+shredded coconut	134
+coconut flour	135
+marzipan	136
+almond paste	136
+praline paste	137
+hazelnut paste	137
+hazelnut praline	137
+raisin	138
+seedless raisin	138
+dark raisin	138
+sultana	139
+golden raisin	139
+golden sultana	139
+currant	140
+dried currant	140
+zante currant	140
+date	141
+dried date	141
+pitted date	141
+chopped date	141
+dried fig	142
+fresh fig	143
+ripe fig	143
+raw fig	143
+dried apricot	144
+dried cranberry	145
+sweetened dried cranberry	145
+fresh cranberry	146
+frozen cranberry	146
+raw cranberry	146
+prune	147
+dried plum	147
+pitted prune	147
+dried pear	148
+dried apple	149
+apple ring	149
+dried cherry	150
+sour cherry dried	150
+mixed dried fruit	151
+mixed vine fruit	151
+vine fruit	151
+candied fruit	152
+glace fruit	152
+tutti frutti	152
+candied peel	153
+mixed peel	153
+candied orange peel	153
+candied lemon peel	153
+candied orange	153
+candied citrus peel	153
+orangeat	153
+citronat	153
+succade	153
+glace cherry	154
+candied cherry	154
+maraschino cherry	154
+apple	155
+peeled apple	155
+diced apple	155
+cooking apple	155
+pear	156
+fresh pear	156
+blueberry	157
+bilberry	157
+fresh blueberry	157
+frozen blueberry	157
+raspberry	158
+frozen raspberry	158
+cherry	159
+fresh cherry	159
+pitted cherry	159
+sour cherry	159
+plum	160
+damson	160
+banana	161
+ripe banana	161
+mashed banana	161
+lemon zest	162
+lemon peel	162
+grated lemon peel	162
+lemon rind	162
+orange zest	163
+orange peel	163
+grated orange peel	163
+orange rind	163
+apple puree	164
+apple sauce	164
+applesauce	164
+stewed apple	164
+lemon juice	165
+fresh lemon juice	165
+orange juice	166
+fresh orange juice	166
+apple juice	167
+sweet cider	167
+jam	168
+fruit spread	168
+jelly jam	168
+marmalade	168
+boiled potato	169
+cooked potato	169
+potato	169
+mashed potato	169
+cooked mashed potato	169
+riced potato	169
+baked potato	170
+roast potato	170
+raw potato	171
+grated potato	171
+grated raw potato	171
+sweet potato	172
+cooked sweet potato	172
+mashed sweet potato	172
+onion	173
+raw onion	173
+sliced onion	173
+chopped onion	173
+yellow onion	173
+fried onion	174
+roasted onion	174
+caramelised onion	174
+caramelized onion	174
+crisp onion	174
+dried onion	175
+onion flake	175
+dehydrated onion	175
+garlic	176
+raw garlic	176
+garlic clove	176
+peeled garlic	176
+roasted garlic	177
+roast garlic	177
+tomato	178
+cherry tomato	178
+fresh tomato	178
+chopped tomato	178
+sun dried tomato	179
+dried tomato	179
+sundried tomato	179
+passata	180
+sieved tomato	180
+tomato passata	180
+tomato paste	181
+tomato concentrate	181
+double concentrate tomato	181
+carrot	182
+grated carrot	182
+raw carrot	182
+beetroot	183
+beet	183
+cooked beetroot	183
+red beet	183
+grated beetroot	183
+pumpkin puree	184
+squash puree	184
+canned pumpkin	184
+leek	185
+sliced leek	185
+celeriac	186
+celery root	186
+celeriac root	186
+celery	187
+celery stick	187
+celery stalk	187
+spinach	188
+spinach leave	188
+nettle	189
+nettle leave	189
+mushroom	190
+sliced mushroom	190
+sweet pepper	191
+bell pepper	191
+red pepper	191
+capsicum	191
+courgette	192
+zucchini	192
+grated courgette	192
+sauerkraut	193
+drained sauerkraut	193
+olive	194
+pitted olive	194
+black olive	194
+green olive	194
+ripe olive	194
+stoned olive	194
+kalamata olive	194
+caper	195
+pickled caper	195
+chive	196
+chopped chive	196
+spring onion	196
+scallion	196
+green onion	196
+water	197
+tap water	197
+warm water	197
+cold water	197
+boiling water	197
+hot water	197
+ice	197
+iced water	197
+ice water	197
+crushed ice	197
+lukewarm water	197
+beer	198
+ale	198
+lager	198
+dark beer	198
+stout	198
+wheat beer	199
+weissbier	199
+hefeweizen	199
+witbier	199
+cloudy wheat beer	199
+hard cider	200
+dry cider	200
+still cider	200
+fermented cider	200
+kvass	201
+bread kvass	201
+wine	202
+red wine	202
+white wine	202
+rum	203
+dark rum	203
+brandy	203
+kirsch	203
+whiskey	203
+whisky	203
+coffee	204
+brewed coffee	204
+espresso	204
+distilled vinegar	205
+spirit vinegar	205
+white vinegar	205
+white distilled vinegar	205
+cider vinegar	206
+apple cider vinegar	206
+malt vinegar	207
+potato water	208
+potato cooking water	208
+coconut milk	209
+canned coconut milk	209
+oat drink	210
+oat milk	210
+soya drink	211
+soy milk	211
+soya milk	211
+soy drink	211
+almond drink	212
+almond milk	212
+milk	213
+whole milk	213
+full fat milk	213
+full cream milk	213
+fresh milk	213
+warm milk	213
+cold milk	213
+scalded milk	213
+lukewarm milk	213
+semi skimmed milk	214
+reduced fat milk	214
+half fat milk	214
+low fat milk	214
+skimmed milk	215
+skim milk	215
+nonfat milk	215
+fat free milk	215
+non fat milk	215
+evaporated milk	216
+unsweetened condensed milk	216
+sweetened condensed milk	217
+milk powder	218
+skimmed milk powder	218
+skim milk powder	218
+nonfat dry milk	218
+nonfat dry milk powder	218
+non fat dry milk	218
+nfdm	218
+dry milk	218
+dried milk	218
+milk solid	218
+nonfat milk powder	218
+dried skimmed milk	218
+high heat nonfat dry milk	218
+instant milk powder	219
+instant nonfat dry milk	219
+instant dry milk	219
+instant skimmed milk powder	219
+whole milk powder	220
+dried whole milk	220
+full fat milk powder	220
+dry whole milk	220
+full cream milk powder	220
+buttermilk	221
+cultured buttermilk	221
+low fat buttermilk	221
+buttermilk powder	222
+dried buttermilk	222
+dry buttermilk	222
+whey	223
+sweet whey	223
+fresh whey	223
+whey powder	224
+dried whey	224
+dry whey	224
+yoghurt	225
+yogurt	225
+natural yoghurt	225
+plain yogurt	225
+plain yoghurt	225
+whole milk yoghurt	225
+whole milk yogurt	225
+yoghourt	225
+strained yoghurt	226
+greek yoghurt	226
+greek yogurt	226
+strained yogurt	226
+kefir	227
+quark	228
+low fat quark	228
+curd cheese	228
+fromage frais	228
+fromage blanc	228
+cottage cheese	229
+ricotta	230
+ricotta cheese	230
+cream cheese	231
+full fat soft cheese	231
+heavy cream	232
+whipping cream	232
+heavy whipping cream	232
+double cream	233
+single cream	234
+light cream	234
+coffee cream	234
+table cream	234
+pouring cream	234
+half and half	235
+soured cream	236
+sour cream	236
+smetana	236
+smetena	236
+creme fraiche	237
+butter	238
+unsalted butter	238
+sweet cream butter	238
+sweet butter	238
+lactic butter	238
+cultured butter	238
+dairy butter	238
+soft butter	238
+melted butter	238
+cold butter	238
+softened butter	238
+diced butter	238
+salted butter	239
+lightly salted butter	239
+dry butter	240
+lamination butter	240
+tourage butter	240
+butter sheet	240
+roll in butter	240
+clarified butter	241
+ghee	241
+butter oil	241
+anhydrous butter	241
+butterfat	241
+browned butter	241
+cheddar	242
+cheddar cheese	242
+grated cheddar	242
+hard cheese	242
+grated cheese	242
+parmesan	243
+parmesan cheese	243
+grana	243
+hard grating cheese	243
+grated parmesan	244
+grated parmesan cheese	244
+gruyere	245
+gruyere cheese	245
+mozzarella	246
+mozzarella cheese	246
+low moisture mozzarella	246
+pizza mozzarella	246
+feta	247
+feta cheese	247
+blue cheese	248
+egg	249
+whole egg	249
+large egg	249
+beaten egg	249
+liquid egg	249
+liquid whole egg	249
+shell egg	249
+fresh egg	249
+hen egg	249
+room temperature egg	249
+egg yolk	250
+yolk	250
+liquid egg yolk	250
+liquid yolk	250
+sugared yolk	250
+egg white	251
+white	251
+albumen	251
+liquid egg white	251
+dried egg	252
+egg powder	252
+whole egg powder	252
+dried whole egg	252
+dry egg	252
+powdered egg	252
+powdered whole egg	252
+dried egg white	253
+egg white powder	253
+dried albumen	253
+meringue powder	253
+olive oil	254
+extra virgin olive oil	254
+virgin olive oil	254
+light olive oil	254
+sunflower oil	255
+sunflower seed oil	255
+cold pressed sunflower oil	255
+deodorised sunflower oil	255
+high oleic sunflower oil	256
+rapeseed oil	257
+canola oil	257
+canola	257
+colza oil	257
+cold pressed rapeseed oil	257
+soya oil	258
+soybean oil	258
+soy oil	258
+soya bean oil	258
+sesame oil	259
+toasted sesame oil	259
+pumpkin seed oil	260
+cold pressed pumpkin seed oil	260
+walnut oil	261
+linseed oil	262
+flaxseed oil	262
+maize oil	263
+corn oil	263
+coconut oil	264
+coconut fat	264
+virgin coconut oil	264
+palm fat	265
+palm oil	265
+hardened palm fat	265
+lard	266
+rendered pork fat	266
+pork lard	266
+strutto	266
+leaf lard	266
+beef dripping	267
+dripping	267
+tallow	267
+beef suet	268
+fresh suet	268
+raw suet	268
+block suet	268
+shredded suet	269
+packet suet	269
+suet pellet	269
+goose fat	270
+duck fat	270
+chicken fat	270
+schmaltz	270
+shortening	271
+vegetable shortening	271
+vegetable fat	271
+white vegetable fat	271
+emulsified shortening	271
+hydrogenated shortening	271
+all purpose shortening	271
+high ratio shortening	271
+margarine	272
+baking margarine	272
+block margarine	272
+stick margarine	272
+pastry margarine	272
+cake margarine	272
+sugar	273
+white sugar	273
+granulated sugar	273
+caster sugar	273
+castor sugar	273
+superfine sugar	273
+fine sugar	273
+table sugar	273
+cane sugar	273
+beet sugar	273
+crystal sugar	273
+baker sugar	273
+fine granulated sugar	273
+extra fine sugar	273
+brown sugar	274
+light brown sugar	274
+dark brown sugar	274
+soft brown sugar	274
+light soft brown sugar	274
+dark soft brown sugar	274
+muscovado	274
+muscovado sugar	274
+demerara sugar	274
+raw cane sugar	274
+raw sugar	274
+turbinado sugar	274
+turbinado	274
+icing sugar	275
+powdered sugar	275
+confectioner sugar	275
+10x sugar	275
+pearl sugar	276
+nib sugar	276
+sugar nib	276
+hail sugar	276
+decorating sugar	276
+coarse sugar	276
+belgian pearl sugar	276
+preserving sugar	276
+vanilla sugar	277
+dextrose	278
+glucose powder	278
+corn sugar	278
+dextrose monohydrate	278
+honey	279
+clear honey	279
+runny honey	279
+blossom honey	279
+forest honey	279
+liquid honey	279
+malt syrup	280
+malt extract syrup	280
+barley malt syrup	280
+liquid malt	280
+liquid malt extract	280
+barley malt extract	280
+non diastatic malt syrup	280
+inactive malt syrup	280
+malt extract	280
+diastatic malt syrup	281
+active malt syrup	281
+diastatic malt extract	281
+beet syrup	282
+sugar beet syrup	282
+beet molasse	282
+molasse	283
+blackstrap molasse	283
+dark molasse	283
+light molasse	283
+cane molasse	283
+unsulphured molasse	283
+unsulfured molasse	283
+black treacle	284
+golden syrup	285
+light treacle	285
+refiner syrup	285
+maple syrup	286
+corn syrup	287
+light corn syrup	287
+glucose syrup	287
+liquid glucose	287
+invert syrup	288
+invert sugar	288
+invert sugar syrup	288
+agave syrup	289
+agave nectar	289
+agave	289
+rice syrup	290
+brown rice syrup	290
+date syrup	291
+date molasse	291
+silan	291
+apple syrup	292
+apple molasse	292
+pear syrup	292
+apple butter	293
+apple spread	293
+caramel colour	294
+caramel color	294
+burnt sugar	294
+caramel colouring	294
+caramel coloring	294
+diastatic malt	295
+diastatic malt flour	295
+active malt	295
+active malt flour	295
+enzyme active malt	295
+diastatic malt powder	295
+enzyme active malt flour	295
+barley malt flour	295
+active barley malt	295
+diastatic barley malt	295
+active malt powder	295
+rye malt	296
+active rye malt	296
+diastatic rye malt	296
+light rye malt	296
+pale rye malt	296
+non diastatic malt powder	297
+inactive malt powder	297
+non diastatic malt	297
+inactive malt	297
+dry malt extract	297
+dried malt extract	297
+nondiastatic malt powder	297
+inactive malt flour	297
+roasted malt	298
+roasted barley malt	298
+roast malt	298
+dark malt	298
+chocolate malt	298
+black malt	298
+roasted malt flour	298
+red rye malt	299
+red malt	299
+fermented rye malt	299
+fermented malt	299
+solod	299
+roasted rye malt	299
+dark rye malt	299
+crystal malt	300
+caramel malt	300
+toffee malt	300
+malted barley	301
+malted barley grain	301
+crushed malted barley	301
+fresh yeast	302
+compressed yeast	302
+cake yeast	302
+fresh compressed yeast	302
+baker compressed yeast	302
+block yeast	302
+wet yeast	302
+active dry yeast	303
+active dried yeast	303
+ady	303
+traditional dried yeast	303
+dried active yeast	303
+instant yeast	304
+instant dry yeast	304
+instant dried yeast	304
+idy	304
+instant active dry yeast	304
+rapid rise yeast	304
+quick rise yeast	304
+bread machine yeast	304
+easy blend yeast	304
+easy blend dried yeast	304
+sweet dough yeast	305
+osmotolerant yeast	305
+osmotolerant instant yeast	305
+sweet dough instant yeast	305
+instant yeast for sweet dough	305
+osmotolerant instant dry yeast	305
+fresh sweet dough yeast	306
+osmotolerant fresh yeast	306
+fresh osmotolerant yeast	306
+compressed sweet dough yeast	306
+ripe rye starter	307
+rye starter	307
+rye sour starter	307
+rye sourdough starter	307
+rye culture	307
+medium rye starter	307
+rye mother	307
+ripe whole rye starter	308
+whole rye starter	308
+wholemeal rye starter	308
+whole rye culture	308
+stiff rye starter	309
+firm rye starter	309
+ripe wheat starter	310
+wheat starter	310
+white starter	310
+ripe white starter	310
+white wheat starter	310
+ripe levain starter	310
+levain culture	310
+wheat culture	310
+white culture	310
+ripe starter	310
+mature white starter	310
+wheat mother	310
+even starter	311
+starter of equal part	311
+ripe whole wheat starter	312
+whole wheat starter	312
+wholemeal starter	312
+wholewheat starter	312
+whole wheat culture	312
+wholemeal wheat starter	312
+ripe spelt starter	313
+spelt starter	313
+spelt culture	313
+ripe einkorn starter	314
+einkorn starter	314
+stiff starter	315
+stiff levain starter	315
+stiff wheat starter	315
+firm starter	315
+ripe stiff starter	315
+lievito madre	315
+pasta madre	315
+stiff levain culture	315
+liquid levain starter	316
+liquid levain culture	316
+liquid levain	316
+ripe liquid levain starter	316
+ripe rice starter	317
+rice starter	317
+gluten free starter	317
+ripe buckwheat starter	318
+buckwheat starter	318
+ripe teff starter	319
+teff starter	319
+ersho	319
+injera starter	319
+dried sourdough	320
+dry sourdough	320
+sourdough powder	320
+rye sourdough powder	320
+salt	321
+fine salt	321
+sea salt	321
+table salt	321
+cooking salt	321
+fine sea salt	321
+iodised salt	321
+iodized salt	321
+kosher salt	322
+flaky salt	323
+salt flake	323
+flaked salt	323
+finishing salt	323
+coarse salt	324
+pretzel salt	324
+rock salt	324
+coarse sea salt	324
+nib salt	324
+baking powder	325
+double acting baking powder	325
+phosphate baking powder	325
+bicarbonate of soda	326
+baking soda	326
+bicarb	326
+sodium bicarbonate	326
+bread soda	326
+bicarb of soda	326
+cream of tartar	327
+potassium bitartrate	327
+tartar	327
+baker ammonia	328
+ammonium carbonate	328
+hartshorn	328
+ammonium bicarbonate	328
+salt of hartshorn	328
+potash	329
+potassium carbonate	329
+pearl ash	329
+lye	330
+sodium hydroxide	330
+caustic soda	330
+food grade lye	330
+lye bead	330
+food grade sodium hydroxide	330
+lye solution	331
+washing soda	332
+sodium carbonate	332
+baked soda	332
+soda crystal	332
+kansui powder	332
+ascorbic acid	333
+vitamin c	333
+vitamin c powder	333
+e300	333
+citric acid	334
+e330	334
+lactic acid	335
+e270	335
+calcium propionate	336
+e282	336
+bread preservative	336
+preservative	336
+propionate	336
+yeast food	337
+mineral yeast food	337
+dough conditioner salt	337
+bread improver	338
+improver	338
+dough improver	338
+dough conditioner	338
+emulsifier	338
+datem	338
+dough strengthener	338
+soya lecithin	339
+soy lecithin	339
+sunflower lecithin	340
+rapeseed lecithin	340
+gelatine	341
+gelatin	341
+leaf gelatine	341
+sheet gelatin	341
+pectin	342
+inulin	343
+chicory fibre	343
+chicory fiber	343
+caraway	344
+caraway seed	344
+ground caraway	344
+whole caraway	344
+fennel seed	345
+fennel	345
+ground fennel	345
+ground fennel seed	345
+coriander seed	346
+coriander	346
+ground coriander	346
+cracked coriander	346
+crushed coriander	346
+coriander seed ground	346
+cumin seed	347
+cumin	347
+ground cumin	347
+anise seed	348
+aniseed	348
+anise	348
+ground aniseed	348
+ground anise	348
+cardamom	349
+ground cardamom	349
+cardamom seed	349
+green cardamom	349
+black cardamom	349
+cracked cardamom	349
+cinnamon	350
+ground cinnamon	350
+cassia	350
+black pepper	351
+pepper	351
+ground black pepper	351
+cracked pepper	351
+ground pepper	351
+mustard seed	352
+mustard powder	352
+ground mustard	352
+dry mustard	352
+mustard flour	352
+yellow mustard seed	352
+black mustard seed	352
+mustard	353
+prepared mustard	353
+yellow mustard	353
+rosemary	354
+dried rosemary	354
+fresh rosemary	354
+chopped rosemary	354
+rosemary leave	354
+thyme	355
+dried thyme	355
+fresh thyme	355
+oregano	356
+dried oregano	356
+marjoram	356
+sage	357
+fresh sage	357
+dried sage	357
+sage leave	357
+dill	358
+fresh dill	358
+dill weed	358
+dill tip	358
+dried dill	358
+dill seed	358
+bread clover	359
+blue fenugreek	359
+trigonella	359
+fenugreek	360
+fenugreek seed	360
+ground fenugreek	360
+star anise	361
+ground star anise	361
+nutmeg	362
+ground nutmeg	362
+mace	362
+grated nutmeg	362
+clove	363
+ground clove	363
+allspice	364
+ground allspice	364
+pimento	364
+ginger	365
+ground ginger	365
+fresh ginger	365
+grated ginger	365
+mixed spice	366
+gingerbread spice	366
+pumpkin pie spice	366
+lebkuchen spice	366
+speculaa spice	366
+bread spice	367
+brotgewurz	367
+saffron	368
+saffron thread	368
+turmeric	369
+ground turmeric	369
+paprika	370
+sweet paprika	370
+smoked paprika	370
+chilli	371
+chili	371
+chilli flake	371
+chili flake	371
+red pepper flake	371
+chile flake	371
+cayenne	371
+jalapeno	371
+zaatar	372
+zatar	372
+curry powder	373
+celery seed	374
+celery salt	375
+vanilla	376
+vanilla pod	376
+vanilla bean	376
+vanilla paste	376
+vanilla extract	376
+vanilla essence	376
+vanilla seed	376
+orange blossom water	377
+orange flower water	377
+rose water	377
+rosewater	377
+mahleb	378
+mahlab	378
+mahlepi	378
+mastic	379
+mastiha	379
+basil	380
+dried basil	380
+fresh basil	380
+basil leave	380
+parsley	381
+fresh parsley	381
+dried parsley	381
+chopped parsley	381
+almond extract	382
+almond essence	382
+bitter almond extract	382
+instant coffee	383
+coffee powder	383
+espresso powder	383
+instant coffee powder	383
+instant espresso	383
+food colouring	384
+food coloring	384
+food dye	384
+cocoa	385
+cocoa powder	385
+unsweetened cocoa	385
+natural cocoa	385
+baking cocoa	385
+alkalised cocoa	386
+dutch process cocoa	386
+dutched cocoa	386
+alkalized cocoa	386
+dutch cocoa	386
+black cocoa	386
+dark chocolate	387
+bittersweet chocolate	387
+chocolate chip	387
+dark chocolate chip	387
+chocolate drop	387
+chocolate baton	387
+chocolate stick	387
+semisweet chocolate	387
+couverture	387
+chocolate	387
+very dark chocolate	388
+extra dark chocolate	388
+plain chocolate	389
+plain dark chocolate	389
+unsweetened chocolate	390
+baking chocolate	390
+cocoa mass	390
+milk chocolate	391
+milk chocolate chip	391
+white chocolate	392
+white chocolate chip	392
+cocoa nib	393
+cacao nib	393
+old bread	394
+stale bread	394
+old bread soaked	394
+altus	394
+yesterday bread	394
+dry bread	394
+bread leftover	394
+returned bread	394
+old rye bread	395
+rye altus	395
+stale rye bread	395
+old rye	395
+breadcrumb	396
+bread crumb	396
+dried breadcrumb	396
+dry breadcrumb	396
+panko	396
+toasted breadcrumb	396
+rusk	396
+rusk crumb	396
+tahini	397
+sesame paste	397
+tahini paste	397
+peanut butter	398
+miso	399
+miso paste	399
+soy sauce	400
+soya sauce	400
+tamari	400
+bacon	401
+diced bacon	401
+lardon	401
+speck	401
+smoked bacon	401
+ham	402
+cooked ham	402
+diced ham	402
+prosciutto	402
+sausage	403
+salami	403
+chorizo	403
+pesto	404
+squid ink	405
+cuttlefish ink	405
+activated charcoal	406
+vegetable charcoal	406
+vegetable carbon	406
+nutritional yeast	407
+yeast flake	407
+inactive yeast	407
+deactivated yeast	407
+wood ash	408
+custard	409
+pastry cream	409
+creme patissiere	409
+custard cream	409
+malted milk powder	410
+malted milk	410
+cornflake	411
+corn flake	411
+muesli	412
+granola	412
+muesli mix	412
+caramel	413
+caramel sauce	413
+toffee sauce	413
+dulce de leche	413
+mincemeat	414
+fruit mincemeat	414
+mince pie filling	414
+sprinkle	415
+hundred and thousand	415
+nonpareil	415
+sugar strand	415
+strawberry	416
+fresh strawberry	416
+lemon	417
+whole lemon	417
+orange	418
+whole orange	418
+candied ginger	419
+crystallised ginger	419
+crystallized ginger	419
+stem ginger	419
+kimchi	420
+tea	421
+brewed tea	421
+cold tea	421
+black tea	421
+mascarpone	422
+mascarpone cheese	422
+emmental	423
+emmenthal	423
+swiss cheese	423
+grated emmental	423
+goat cheese	424
+chevre	424
+halloumi	425
+halloumi cheese	425
+chocolate spread	426
+hazelnut spread	426
+chocolate hazelnut spread	426
+cornflour	427
+corn flour	428
+corn meal flour	429
+flour	430
+wheat flour	431
+brown flour	432
+rye flour	433
+rye	434
+barley	435
+oat	436
+oatmeal	437
+maize	438
+corn	439
+bran	440
+wheat	441
+wheatmeal	442
+gluten free flour	443
+starch	444
+soya	445
+yeast	446
+dried yeast	447
+dry yeast	448
+fast action yeast	449
+fast acting yeast	450
+fast action dried yeast	451
+brewer yeast	452
+malt	453
+malt powder	454
+malt flour	455
+barley malt	456
+dried malt	457
+treacle	458
+syrup	459
+cream	460
+condensed milk	461
+powdered milk	462
+cheese	463
+soft cheese	464
+stick of butter	465
+soda	466
+bicarbonate	467
+tin release agent	468
+oil	469
+vegetable oil	470
+fat	471
+starter	472
+sourdough	473
+sourdough starter	474
+sourdough culture	475
+culture	476
+mother	477
+lecithin	478
+vinegar	479
+seed	480
+mixed seed	481
+seed mix	482
+nut	483
+mixed nut	484
+dried fruit	485
+crumb	486
+bread	487
+psyllium seed	488
+coconut	489
+glucose	490
+egg substitute	491
+discard	492
+sourdough discard	493
+chopped nut	494
+suet	495
+tomato puree	496
+cranberry	497
+fig	498
+pumpkin	499
+liquid starter	500
+baker yeast	501
+cider	502
 """

@@ -67,6 +67,13 @@ def _of_volume(
         help = f"write grams or ml, or {list_of_words(lines)} under the kitchen"
         return Outcome(None, (report("measure-of-no-country", place, message, help),))
     density = _density(ingredient)
+    if density is None and ingredient is not None and ingredient.density_span is not None:
+        low, high = (show_figure(millilitres * end) for end in ingredient.density_span)
+        message = (
+            f"a {amount.unit} of {name} weighs {low} to {high} g: its grain decides, and no two makers have the same"
+        )
+        help = "weigh one with your own spoon, and write the grams; or `density 0.6 kg/l` of yours in your larder"
+        return Outcome(None, (report("density-by-grain", place, message, help),))
     if density is None:
         message = f"the larder does not say what a millilitre of {name} weighs"
         help = f"write the weight, or in your larder under {name}: `density 0.55 kg/l`"

@@ -71,6 +71,8 @@ class Ingredient(NamedTuple):
     may_contain: tuple[str, ...] = ()
     density: Fraction | None = None
     """Grams per millilitre."""
+    density_span: tuple[Fraction, Fraction] | None = None
+    """Between what it lies, of a thing whose grain decides: then nobody can say what a spoon of it weighs."""
     whole: Fraction | None = None
     """Grams of one (an egg, without its shell)."""
     kept_at: Fraction | None = None

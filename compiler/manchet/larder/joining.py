@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable, Iterator
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
+from manchet.larder.allergens import ALLERGENS
 from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
@@ -26,7 +27,7 @@ def join(entries: tuple[Entry, ...], below: Find) -> Outcome[dict[str, Entry]]:
     reports = list(duplicates(entries))
     own: dict[str, Entry] = {}
     for entry in entries:
-        whole = _with_what_is_unsaid(entry, below(entry.name))
+        whole = _with_allergens_of_its_class(_with_what_is_unsaid(entry, below(entry.name)))
         for name in names_of(whole):
             own.setdefault(key(name), whole)
     cut: dict[int, Entry] = {}
@@ -67,9 +68,10 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         made_of=entry.made_of if says_what_it_is else below.made_of,
         flour=below.flour if entry.flour is None else entry.flour,
         gives_water=entry.gives_water or below.gives_water,
-        allergens=below.allergens if entry.allergens is None else entry.allergens,
+        allergens=below.allergens if entry.allergens is None and not _is_otherwise(entry, below) else entry.allergens,
         may_contain=entry.may_contain or below.may_contain,
-        density=entry.density or below.density,
+        density=entry.density or (None if entry.density_span else below.density),
+        density_span=entry.density_span or (None if entry.density else below.density_span),
         whole=entry.whole or below.whole,
         kept_at=below.kept_at if entry.kept_at is None else entry.kept_at,
         good_for=entry.good_for or below.good_for,
@@ -77,6 +79,28 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         source=entry.source or below.source,
         takes_water=below.takes_water if entry.takes_water is None else entry.takes_water,
     )
+
+
+OF_CLASS = {
+    "wheat flour": ("wheat", "gluten"),
+    "rye flour": ("rye", "gluten"),
+    "dairy": ("milk",),
+    "egg": ("egg",),
+}
+"""Allergens that a class carries by what it is (Regulation (EU) 1169/2011, Annex II)."""
+
+
+def _is_otherwise(entry: Ingredient, below: Ingredient) -> bool:
+    """Whether it is of another class than the entry it is put on top of, or made of other things: then that one's allergens
+    say nothing of it."""
+    return bool(entry.made_of) or bool(entry.class_ and entry.class_ != below.class_)
+
+
+def _with_allergens_of_its_class(entry: Entry) -> Entry:
+    """A flour of wheat carries wheat, whether the house says so or not."""
+    if isinstance(entry, Question) or entry.allergens is not None or entry.made_of or entry.class_ not in OF_CLASS:
+        return entry
+    return entry._replace(allergens=OF_CLASS[entry.class_])
 
 
 def _sound(entry: Entry, own: dict[str, Entry], below: Find) -> Outcome[Entry]:
@@ -108,6 +132,20 @@ def _part_unknown(entry: Ingredient, part: Blend, found: Entry | None) -> Diagno
 
 def _doubts(entry: Ingredient) -> Iterator[Diagnostic]:
     place = place_of(entry)
+    carried = OF_CLASS.get(entry.class_, ())[:1]
+    known = entry.allergens is not None and set(entry.allergens) <= set(ALLERGENS)
+    if (
+        entry.allergens is not None
+        and known
+        and entry.place is not None
+        and any(one not in entry.allergens for one in carried)
+    ):
+        said = f"{list_of_words(entry.allergens, 'and')} for its allergens" if entry.allergens else "no allergens"
+        message = f"{entry.name} is of class {entry.class_}, which carries {carried[0]}, and is said to have {said}"
+        help = (
+            f"write `allergens {', '.join((*OF_CLASS[entry.class_], *entry.allergens))}`, or give it the class it has"
+        )
+        yield report("allergens-against-class", place, message, help)
     if entry.class_ == "culture" and not entry.made_of:
         message = f"{entry.name} is a culture, and nobody knows what flour it holds"
         help = "add `made of`, and below it what it is fed with: `white flour 100%`, `water 100%`"

@@ -155,6 +155,12 @@ class _LarderReading:
         return tuple(found)
 
     def density(self, line: Written, node: Setting) -> None:
+        """`0.55 kg/l`, or `0.56-0.98 kg/l` where its grain decides."""
+        amount = node.amounts[0]
+        low, high = (worth(amount._replace(low=end, high=end), DENSITY) for end in (amount.low, amount.high))
+        if low is not None and high is not None and LIGHTEST <= low < high <= HEAVIEST:
+            self.ingredient = self.ingredient._replace(density_span=(low, high))
+            return
         density = self.single(line, node, DENSITY, "0.55 kg/l")
         if density is not None and not LIGHTEST <= density <= HEAVIEST:
             start, end = node.amounts[0].start, node.amounts[0].end

@@ -51,7 +51,7 @@ def line_of(entry: Ingredient | Question) -> str:
             "yes" if entry.gives_water else "",
             allergens,
             ", ".join(entry.may_contain),
-            "" if entry.density is None else str(entry.density),
+            _densities(entry),
             "" if entry.whole is None else str(entry.whole),
             "" if entry.takes_water is None else " ".join(map(str, entry.takes_water)),
             entry.source,
@@ -77,11 +77,23 @@ def entry_of(line: str) -> Ingredient | Question:
         gives_water=bool(water),
         allergens=None if allergens == "?" else _list(allergens),
         may_contain=_list(may_contain),
-        density=Fraction(density) if density else None,
+        density=Fraction(density) if density and " " not in density else None,
+        density_span=_span(density),
         whole=Fraction(whole) if whole else None,
         source=source,
         takes_water=Takes(*map(Fraction, takes.split())) if takes else None,
     )
+
+
+def _densities(entry: Ingredient) -> str:
+    if entry.density_span is not None:
+        return " ".join(map(str, entry.density_span))
+    return "" if entry.density is None else str(entry.density)
+
+
+def _span(density: str) -> tuple[Fraction, Fraction] | None:
+    low, space, high = density.partition(" ")
+    return (Fraction(low), Fraction(high)) if space else None
 
 
 def keys_of(entries: Iterable[Ingredient | Question]) -> dict[str, int]:
