@@ -26,7 +26,7 @@ from manchet.figures.fermentation.yeast_rate import BAKERS, pace
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.sheets.forms.timing_card.yeast_table import STEP, yeast_table
+from manchet.sheets.forms.timing_card.yeast_lines import STEP, yeast_line
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
@@ -176,26 +176,25 @@ def test_times_that_a_baker_plans_by(minutes: int, said: int) -> None:
 
 def test_weighed_as_the_bench_weighs_it_today() -> None:
     found = grid(POOLISH)
-    table = yeast_table(found, PLAIN, Measures(House(), words_of("British")))
-    written = [cell for row in table.rows for cell in row.cells if cell.written]
+    line = yeast_line(found, PLAIN, Measures(House(), words_of("British")))
     (cell,) = [c for row in found.rows for c in row.cells if c.written]
     assert cell.grams is not None
-    assert [(c.weight, c.percent) for c in written] == [
-        (f"{float(reading_of(cell.grams, PLAIN).grams)}\u00a0g", "0.1\u00a0%")
-    ]
-    assert table.title == "poolish, for another wait: instant yeast to weigh"
-    assert [row.hours for row in table.rows] == ["7\u00a0h", "10\u00a0h", "12–14\u00a0h", "16\u00a0h", "20\u00a0h"]
-    assert table.rows[0].cells[0].percent == "0.28\u00a0%", "an estimate has two digits"
+    written = [c.weight for c in line.cells if c.written]
+    assert written == [f"{float(reading_of(cell.grams, PLAIN).grams)}\u00a0g"]
+    assert line.title == "poolish, instant yeast"
+    assert [c.wait.replace("\u00a0", " ") for c in line.cells] == [
+        "colder, 12–14 h at 18 °C", "as written", "warmer, 12–14 h at 22 °C", "7 h", "10 h", "16 h", "20 h",
+    ]  # fmt: skip
+    weights = [float(c.weight.split("\u00a0")[0]) for c in line.cells]
+    assert weights[0] > weights[1] > weights[2] and weights[3:] == sorted(weights[3:], reverse=True)
 
 
 def test_in_a_house_of_fahrenheit_and_ounces() -> None:
     house = House("Letter", "US", "F", "American")
-    table = yeast_table(grid(POOLISH, STEP["F"]), PLAIN, Measures(house, words_of(house.words)))
-    assert table.degrees == ("60\u00a0°F", "64\u00a0°F", "68\u00a0°F", "72\u00a0°F", "76\u00a0°F")
-    assert all(cell.weight.endswith("g") for row in table.rows for cell in row.cells), (
-        "a hundredth of an ounce is too coarse"
-    )
-    assert table.note.startswith("The scale shows 0.01\u00a0oz: stir 2.8\u00a0g into ")
+    line = yeast_line(grid(POOLISH, STEP["F"]), PLAIN, Measures(house, words_of(house.words)))
+    assert line.cells[0].wait.endswith("64\u00a0°F") and line.cells[2].wait.endswith("72\u00a0°F")
+    assert all(cell.weight.endswith("g") for cell in line.cells), "a hundredth of an ounce is too coarse"
+    assert line.note.startswith("The scale shows 0.01\u00a0oz: mix 2.8\u00a0g into ")
 
 
 def test_weights_of_a_table_are_rounded_in_one_way() -> None:
@@ -206,13 +205,11 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
         bakery = bakery_of(POOLISH.format(ripe="12-14 h at 20 C") + kitchen.format(reads))
         work = work_in(bakery, bakery.formulas[0])
         (found,) = yeast_grids(work)
-        table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
-        return {
-            cell.weight.partition(".")[2][:-2] for row in table.rows for cell in row.cells if cell.weight
-        }, table.note
+        line = yeast_line(found, bakery.kitchen, Measures(House(), words_of("British")))
+        return {cell.weight.partition(".")[2][:-2] for cell in line.cells}, line.note
 
     assert {len(decimals) for decimals in cells("1")[0]} == {1}
-    assert "The scale shows 1\u00a0g: stir 10\u00a0g into 190\u00a0g of water, take 20 times" in cells("1")[1]
+    assert "The scale shows 1\u00a0g: mix 10\u00a0g into 190\u00a0g of water; use 20 times" in cells("1")[1]
     assert "scale" not in cells("0.1")[1]
 
 
@@ -222,9 +219,9 @@ def test_for_one_bowl_of_several() -> None:
     work = work_in(bakery, bakery.formulas[0])
     (found,) = yeast_grids(work)
     assert found.makings == 2
-    table = yeast_table(found, bakery.kitchen, Measures(House(), words_of("British")))
-    assert table.note == "For one of 2 bowls."
-    assert "loaves" in table.title and "bulk and proof together" in table.title
+    line = yeast_line(found, bakery.kitchen, Measures(House(), words_of("British")))
+    assert line.note == "For one of 2 bowls."
+    assert "loaves" in line.title and "bulk and proof together" in line.title
 
 
 def test_among_the_estimates_for_the_whole_batch() -> None:
@@ -248,5 +245,5 @@ def test_a_sponge_with_all_the_yeast_moves_its_dough_too() -> None:
     (moves,), (stays,) = yeast_waits(formula(sponge)), yeast_waits(formula(POOLISH))
     assert moves.carries_on and not stays.carries_on
     words = Measures(House(), words_of("British"))
-    assert "the dough moves too" in yeast_table(grid(sponge), PLAIN, words).note
-    assert "the dough moves too" not in yeast_table(grid(POOLISH), PLAIN, words).note
+    assert "the dough moves too" in yeast_line(grid(sponge), PLAIN, words).note
+    assert "the dough moves too" not in yeast_line(grid(POOLISH), PLAIN, words).note

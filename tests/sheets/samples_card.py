@@ -2,18 +2,36 @@
 
 from __future__ import annotations
 
+from manchet.sheets.drawings.day import Bar, Lane, day
+from manchet.sheets.drawings.pen import drawing
 from manchet.sheets.forms.timing_card.view import (
     BulkTime,
-    DayBar,
-    DayLane,
-    DayPicture,
-    HourMark,
-    InkKey,
-    JobLine,
+    CardClash,
+    CardDay,
+    CardJob,
+    CardLine,
+    CardLoad,
+    CardWait,
+    CardWeight,
+    Clause,
+    LateLine,
+    LoadList,
+    MixTick,
     TimingCard,
+    YeastCell,
+    YeastLine,
 )
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import Fact
+from manchet.sheets.parts.views import Illustration
+
+
+def strip() -> Illustration:
+    lanes = (
+        Lane("sour", (Bar(0, 3, "work"), Bar(3, 720, "alone", "ripen"))),
+        Lane("mother", (Bar(600, 720, "rises"), Bar(720, 770, "bakes"))),
+    )
+    said = drawing("day", "sour: ripen 21:33–09:33", day(lanes, 21 * 60 + 30, "{} h cut"))
+    return Illustration(said.title, said.svg, high=said.high)
 
 
 def night_card(name: str = "Ebb rye") -> TimingCard:
@@ -22,22 +40,38 @@ def night_card(name: str = "Ebb rye") -> TimingCard:
         language="en-GB",
         paper="A4",
         running=Running(name, "2 mixes", "Fri 27 Nov 2026", "ebb-rye.bake", "commit 4f2a91c", "9b1e07d4", ""),
-        head=(Fact("first job", "Thursday 26 Nov 21:30"), Fact("ready", "Friday 27 Nov 11:00")),
-        jobs=(
-            JobLine("21:30", "+0:00", "sour: Mix by hand 3 min, to 27 °C", "", "by hand", "", "22:15, 45 min on",
-                "then the dough moves", ("15/30/45: cut sour ripen",), critical=True, day="Thursday 26 Nov"),
-            JobLine("21:33", "+0:03", "sour: Ripen covered 12–15 h", "shelf", "waits", "risen, cracked on top",
-                "22:20, 45 min on", "then the dough moves", ("15: nothing moves",), "gives 90 min either way", True),
-            JobLine("10:00", "+12:30", "Bake 15 min at 250 °C", "mother", "waits", "", "10:00, no slack",
-                "then the bread is later", ("15: bread 15 min later",), "must not wait", True, True, "Friday 27 Nov"),
+        makes=("14 loaves × 900 g",),
+        start="start Thu 21:30", out="out Fri 10:45", ready="ready Fri 11:00",
+        strip=strip(),
+        days=(
+            CardDay("Thursday 26 Nov", (
+                CardJob("21:30", "+0:00", (
+                    CardLine("Sour", "sour", "", (Clause("mix by hand 3 min", "to 27 °C", "hands", 3),),
+                        CardWait("ripen 12–15 h", "covered until risen, cracked on top", "left alone", 720,
+                            "21:33", "09:33", "Fri", "room 21 °C: about 14–17 h"),
+                        (CardWeight("1,515", "g", "medium rye flour"), CardWeight("1,210", "g", "water", "at about 28 °C"))),
+                ), "22:15"),
+                CardJob("21:50", "+0:20", (
+                    CardLine("", "", "", (Clause("Fold 1 of 2", "", "hands", 0),)),
+                ), mixes=(MixTick(1, "mix 1", "21:50"), MixTick(2, "mix 2", "22:10"))),
+            )),
+            CardDay("Friday 27 Nov", (
+                LoadList("10:00", "+12:30", "Loaves", "Mother, 2 loads",
+                    (Clause("score", ": one cut", "hands", 2), Clause("bake 15 min", "at 250 °C, steam", "left alone", 15)),
+                    ("damper",), (CardLoad("1", "7", "10:02", ("10:17",), "10:20", (1,)),
+                                  CardLoad("2", "7", "10:24", ("10:39",), "10:45", (1, 2)))),
+                CardJob("10:45", "+13:15", (
+                    CardLine("Loaves", "", "loaves", (
+                        Clause("divide", "", "hands", 4, (CardWeight("900", "g", "loaves", number="14"),), "may wait 10 min"),)),
+                ), sharp=True),
+            )),
         ),
-        warmths=(BulkTime("24 °C", "about 47–59 min"), BulkTime("28 °C", "about 40–50 min")),
-        before=("feed the ripe rye starter", "oven (mother): heat it from Friday 27 Nov 09:00, to 250 °C"),
-        pictures=(DayPicture(
-            "750", "80", "56", (HourMark("120", "22:00"), HourMark("400", "10:00")),
-            (DayLane("sour", "20", "34", "36", "50", (DayBar("120", "280", "24", "wait", "ripen", "120", "46"),)),),
-            (InkKey("wait", "waiting", "112", "60", "139", "69"),), "sour: ripen 21:33–09:33",
-            "Long waits are drawn short.",
-        ),),
-        notes=("For one job neither the file nor the kitchen says how long it takes.",),
+        late=(LateLine("21:30", "up to 45 min: shorter ripening"), LateLine("from 10:00", "all that follows is that much later")),
+        warmths=(BulkTime("24 °C", "47–59 min"), BulkTime("28 °C", "40–50 min")),
+        before=("feed the ripe rye starter, 90 g short", "mother: wood laid; light at Fri 07:30"),
+        clashes=(CardClash(("10:00 – 10:02",), "two jobs at once: loaves, rolls"),),
+        notes=("Later loads stand longer: shape them later, or prove them cooler.",),
+        yeasts=(YeastLine("poolish, instant yeast", (YeastCell("colder, 13 h at 18 °C", "1.8 g", False),
+                                                     YeastCell("as written", "1.5 g", True)), "For one of 2 bowls."),),
+        swapped=("instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004)",),
     )  # fmt: skip

@@ -27,10 +27,11 @@ NOT_FREE = {
     "foot",
     "text_x",
     "text_y",
+    "svg",
 }
-"""Ours: words of a closed list, and the drawing's own figures."""
-OURS = NOT_FREE | {"bars_foot", "address", "catchword", "hazard", "of_stage", "of_step", "of_branch"}
-"""Of a caution: in the data, and on the posted card alone."""
+"""Ours: words of a closed list, the drawing's own figures, and what the pen has drawn."""
+OURS = NOT_FREE | {"bars_foot", "address", "catchword", "hazard", "of_stage", "of_step", "of_branch", "work", "begins"}
+"""Of a caution: in the data, and on the posted card alone. Of a job: in the data, for whoever draws it otherwise."""
 
 
 def poisoned(value: Any, name: str = "") -> Any:

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import pytest
 from loaves import LOAVES_AND_ROLLS, PLAIN_LOAF, vary
+from sheets.card_text import jobs_of, said_of
 from sheets.work import card, sheet
 
 from manchet.sheets.forms.prep_sheet.view import BakeTable, PrepSheet, WayHeading
-from manchet.sheets.forms.timing_card.view import JobLine
+from manchet.sheets.forms.timing_card.view import LoadList
 
 HOUSE = """\
 kitchen House
@@ -45,9 +46,8 @@ def bakes(view: PrepSheet) -> list[BakeTable]:
     return [part for b in view.blocks for group in b.parts for part in group if isinstance(part, BakeTable)]
 
 
-def jobs(said: str) -> list[tuple[str, str]]:
-    found: list[JobLine] = list(card(said).jobs)
-    return [(job.clock, plain(job.job)) for job in found if any(word in job.job for word in ("Bake", "oven", "damper"))]
+def loads(said: str) -> tuple[LoadList, ...]:
+    return tuple(job for job in jobs_of(card(said)) if isinstance(job, LoadList))
 
 
 def test_the_sheet_says_how_many_go_in_at_once() -> None:
@@ -65,34 +65,32 @@ def test_by_the_measured_floor_it_is_an_estimate() -> None:
 
 
 def test_the_card_bakes_load_after_load() -> None:
-    assert jobs(text()) == [
-        ("02:28", "Heat the oven, to 250 °C (takes 60 min)"),
-        ("03:28", "Bake 10 min at 250 °C, steam, damper open after 8 min (load 1 of 2)"),
-        ("03:36", "Open the damper"),
-        ("03:38", "Bake 30 min at 220 °C (load 1 of 2)"),
-        ("04:08", "Take out of the oven, 1 of 2"),
-        ("04:08", "Door shut: the oven comes back, 12 min"),
-        ("04:20", "Bake 10 min at 250 °C, steam, damper open after 8 min (load 2 of 2)"),
-        ("04:28", "Open the damper"),
-        ("04:30", "Bake 30 min at 220 °C (load 2 of 2)"),
-        ("05:00", "Take out of the oven, 2 of 2"),
+    (table,) = loads(text())
+    assert (table.clock, table.oven) == ("03:28", "Mother, 2 loads")
+    assert [plain(f"{clause.do} {clause.how}") for clause in table.clauses] == [
+        "bake 10 min at 250 °C, steam", "bake 30 min at 220 °C",
+    ]  # fmt: skip
+    assert table.between == ("damper", "next heat")
+    assert [(load.number, load.pieces, load.into, load.between, load.out) for load in table.loads] == [
+        ("1", "24", "03:28", ("03:36", "03:38"), "04:08"),
+        ("2", "16", "04:20", ("04:28", "04:30"), "05:00"),
+    ]
+    assert [said for said in said_of(card(text())) if "oven" in said[1].lower()] == [
+        ("02:28", "Heat the oven to 250 °C, 60 min")
     ]
 
 
 def test_the_later_load_stands_longer_and_the_card_says_so() -> None:
-    assert [plain(note) for note in card(text()).notes] == [
-        "Loaf: load 2 goes in 52 min after the first and stands so much longer: shape it so much later, or prove it cooler."
-    ]
+    """By 52 minutes, after a proof of exactly an hour; what comes out of the cold may stand."""
+    assert card(text()).notes == ("Later loads stand longer: shape them later, or prove them cooler.",)
     assert card(text(24)).notes == ()
+    cold = vary(text(), prove="covered 10-14 h at 4 C\n      may wait 4 h")
+    assert len(loads(cold)[0].loads) == 2 and card(cold).notes == ()
 
 
-def test_the_floor_of_a_falling_oven_counts_what_the_first_load_took() -> None:
-    """It goes in at 260 C, 10 above what is written; less 20 for the full load, then 12 minutes at 12 C an hour: 237.6."""
-    looks = [plain(job.look) for job in card(text(more=FALLS)).jobs if "floor" in job.look]
-    assert [look.split(";")[0] for look in looks] == [
-        "if the floor is under 240 °C: bake longer, to its core",
-        "floor about 240 °C by now, written 250 °C",
-    ]
+def test_the_floor_of_a_falling_oven_is_said_where_the_first_load_goes_in() -> None:
+    (table,) = loads(text(more=FALLS))
+    assert [plain(clause.note) for clause in table.clauses if clause.note] == ["floor under 240 °C: bake longer"]
 
 
 def test_the_sheet_says_when_a_falling_oven_has_its_heat() -> None:
@@ -107,7 +105,7 @@ def test_the_sheet_says_when_a_falling_oven_has_its_heat() -> None:
 
 def test_what_says_its_own_loads_keeps_them() -> None:
     said = text(bake="10 min at 250 C, steam, vent open, 10 at a time")
-    assert not any("load 1 of" in job for _, job in jobs(said))
+    assert loads(said) == ()
     assert not any("at once in the" in note for note in bakes(sheet(said))[0].notes)
 
 

@@ -59,7 +59,7 @@ def test_pages_have_the_paper_asked_for(sheet: PdfReader) -> None:
     letter = PdfReader(io.BytesIO(pdf_of_view(SHEET._replace(paper="Letter")).content))
     assert {(round(p.mediabox.width), round(p.mediabox.height)) for p in letter.pages} == {(612, 792)}
     card = PdfReader(io.BytesIO(pdf_of_view(CARD).content))
-    assert {(round(p.mediabox.width), round(p.mediabox.height)) for p in card.pages} == {(842, 595)}
+    assert {(round(p.mediabox.width), round(p.mediabox.height)) for p in card.pages} == {(595, 842)}
 
 
 def test_the_sheet_has_the_pages_it_needs_and_says_which(sheet: PdfReader) -> None:
@@ -160,11 +160,12 @@ def kinds_of(node: Any) -> set[str]:
 
 
 def test_table_heads_are_said_again_on_the_next_page() -> None:
-    job = CARD.jobs[1]
-    reader = PdfReader(io.BytesIO(pdf_of_view(CARD._replace(jobs=CARD.jobs + (job,) * 40)).content))
+    night, morning = CARD.days
+    days = (night._replace(jobs=night.jobs[:1] * 40), morning)
+    reader = PdfReader(io.BytesIO(pdf_of_view(CARD._replace(days=days)).content))
     pages = [page.extract_text() for page in reader.pages]
     assert len(pages) > 2
-    assert all("look for" in text for text in pages if "Ripen covered" in text)
+    assert all("start by" in text for text in pages if "ripen 12–15 h" in text)
 
 
 def test_same_bytes_twice_and_in_another_process(tmp_path: Path) -> None:

@@ -11,11 +11,12 @@ from typing import Any
 
 import pytest
 from hypothesis import given, settings, strategies as st
+from sheets.card_text import clauses_of
 from weighing.test_tubs import text
 from works import bakery_of, first_work, works
 
 from manchet.batch.order import AS_WRITTEN, Order
-from manchet.batch.work import Work
+from manchet.batch.work import Work, work_of
 from manchet.sheets.forms.handout.handout import handout
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.forms.timing_card.card import timing_card
@@ -26,8 +27,8 @@ from manchet.timing.when import When
 RECIPES = Path(__file__).parents[2] / "recipes"
 READY = When(datetime(2026, 11, 28, 7, 0), True)
 METRIC = House()
-OF_THE_OVEN = ("Heat the oven", "Fire out", "The oven comes back")
-"""Jobs that no step of a sheet says: the fire, and the wait between two loads."""
+OF_THE_OVEN = ("heat the oven", "light the oven", "fire out", "damper open")
+"""Jobs that no step of a sheet says: the fire, and the clock of a damper."""
 
 FIGURE = re.compile(r"[\d,.–½¼¾]+\N{NO-BREAK SPACE}?(?:°C|min|h|s)\b")
 
@@ -105,12 +106,36 @@ def test_sheet_and_card_of_the_demo_say_the_same_times_and_temperatures(house: H
     for work in demo():
         sheet, card = prep_sheet(work, Issue(), house), timing_card(work, READY, Issue(), house)
         said = " ".join(words_in(tuple(block.parts for block in sheet.blocks)))
-        for job in card.jobs:
-            of_the_file = [] if job.job.startswith(OF_THE_OVEN) else FIGURE.findall(job.job)
+        for clause in clauses_of(card):
+            of_the_file = (
+                [] if clause.do.lower().startswith(OF_THE_OVEN) else FIGURE.findall(f"{clause.do} {clause.how}")
+            )
             looked_at += len(of_the_file)
-            found += [f"{work.formula.name}: {job.job!r}: {figure!r}" for figure in of_the_file if figure not in said]
+            found += [f"{work.formula.name}: {clause.do}: {figure!r}" for figure in of_the_file if figure not in said]
     assert found == []
     assert looked_at >= 200
+
+
+@pytest.mark.parametrize("house", [METRIC, House("Letter", "US", "F", "American")], ids=["metric", "US"])
+@pytest.mark.parametrize("pieces", [1, 12])
+def test_sheet_and_card_of_the_demo_weigh_the_same(house: House, pieces: int) -> None:
+    """Every weight on the card, into a bowl or at a step, is a weight of the sheet, by name, figure and unit."""
+    found, looked_at = [], 0
+    for written in demo():
+        order = Order(pieces=tuple((piece.number * pieces, piece.noun) for piece in written.batch.pieces))
+        work = work_of(written.formula, order, written.kitchen, written.larder).value or written
+        sheet, card = prep_sheet(work, Issue(), house), timing_card(work, READY, Issue(), house)
+        rows = {(row.name, row.weight, row.unit) for row in of_type(sheet, "WeighRow")}
+        said = " ".join(words_in(sheet))
+        for weight in of_type(card, "CardWeight"):
+            if not weight.weight or weight.number:
+                continue
+            looked_at += 1
+            same = (weight.name, weight.weight, weight.unit) in rows
+            goes_back = f"{weight.weight}\N{NO-BREAK SPACE}{weight.unit} {weight.name}" in said
+            found += [] if same or goes_back else [f"{work.formula.name}: {weight}"]
+    assert found == []
+    assert looked_at >= 150
 
 
 def test_what_goes_back_to_the_pot_is_one_figure_on_sheet_and_card() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from loaves import LOAF_BY_WEIGHT, PLAIN_LOAF, vary
+from sheets.card_text import notes_of
 from sheets.test_prep_view import FERRY, block, figure, lines, row
 from sheets.work import card, prepared, sheet
 
@@ -146,10 +147,10 @@ def test_an_amount_far_from_the_written_one_is_said_at_the_bake_and_the_proof() 
 
 
 def test_the_card_says_it_once_too() -> None:
-    assert not any("written for" in job.look for job in card(FERRY).jobs)
-    jobs = card(FERRY, order=Order(piece_grams=Fraction(1900))).jobs
-    assert sum("look for the core" in job.look for job in jobs) == 1
-    assert sum("go by the look, not by the clock" in job.look for job in jobs) == 1
+    assert not any("written for" in note for note in notes_of(card(FERRY)))
+    notes = notes_of(card(FERRY, order=Order(piece_grams=Fraction(1900))))
+    assert sum("look for the core" in note for note in notes) == 1
+    assert sum("go by the look, not by the clock" in note for note in notes) == 1
 
 
 def test_a_dough_three_times_the_written_one_keeps_its_warmth() -> None:

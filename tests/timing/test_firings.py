@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import pytest
 from loaves import PLAIN_LOAF, vary
+from sheets.card_text import said_of
 from works import first_work
 
 from manchet.batch.work import Work
@@ -77,19 +78,17 @@ def test_alone_the_hours_are_those_of_the_oven_card(bake: str) -> None:
 
 
 def test_the_line_says_how_hot_and_until_when() -> None:
-    said = [job.job.replace("\u00a0", " ") for job in timing_card(work(), WHEN, Issue(), House()).jobs]
-    assert "Heat the oven, to 320 °C (takes 3 h)" in said
+    said = [text for _, text in said_of(timing_card(work(), WHEN, Issue(), House()))]
+    assert "Light the oven to 320 °C, 3 h" in said
     (out,) = (text for text in said if text.startswith("Fire out"))
-    assert out == "Fire out, the floor at 320 °C; it falls to 250 °C by about 11:20"
+    assert out == "Fire out, floor 320 °C; 250 °C at about 11:20"
 
 
 def test_what_wants_the_hottest_goes_in_when_the_fire_is_out() -> None:
     made = card("10 min at 310-330 C")
     assert only(made, "fire out").start == first_bake(made).start
-    said = [
-        job.job.replace("\u00a0", " ") for job in timing_card(work("10 min at 310-330 C"), WHEN, Issue(), House()).jobs
-    ]
-    assert "Fire out, the floor at 320 °C" in said
+    said = [text for _, text in said_of(timing_card(work("10 min at 310-330 C"), WHEN, Issue(), House()))]
+    assert "Fire out, floor 320 °C" in said
 
 
 def test_what_wants_more_than_the_curve_is_baked_on_the_fire() -> None:

@@ -5,6 +5,7 @@ from fractions import Fraction
 
 import pytest
 from loaves import POOLISH_LOAF, vary
+from sheets.card_text import notes_of
 from works import first_work
 
 from manchet.batch.work import Work
@@ -43,7 +44,7 @@ def card(ripe: str = "12-14 h at 20 C", air: int = 24, more: str = "", place: st
 
 
 def room_notes(made: Work) -> list[str]:
-    return [job.look for job in timing_card(made, WHEN, Issue(), House()).jobs if "the room" in job.look]
+    return [note for note in notes_of(timing_card(made, WHEN, Issue(), House())) if "room " in note]
 
 
 def test_a_warm_room_by_hand() -> None:
@@ -54,7 +55,7 @@ def test_a_warm_room_by_hand() -> None:
     assert low is not None and high is not None
     assert float(low / 3600) == pytest.approx(12 * 0.2198 / 0.2903, abs=0.02)
     assert float(high / 3600) == pytest.approx(14 * 0.2198 / 0.2903, abs=0.02)
-    assert room_notes(work()) == ["in the room, 24\u00a0°C, about 9–11\u00a0h (estimate)"]
+    assert room_notes(work()) == ["room 24 °C: about 9–11 h"]
 
 
 @pytest.mark.parametrize(
@@ -82,15 +83,15 @@ def test_bulk_and_proof_are_told_too_and_how_far_it_may_come() -> None:
     """A dough keeps its own warmth a while: at 18 C no longer than so long, at 32 C no sooner."""
     cold, warm = room_notes(work("12 h at 18 C", 18, place="")), room_notes(work("12 h at 32 C", 32, place=""))
     assert cold == [
-        "in the room, 18\u00a0°C, up to about 105\u00a0min (estimate)",
-        "in the room, 18\u00a0°C, up to about 2\u00a0h (estimate)",
+        "room 18 °C: up to about 105 min",
+        "room 18 °C: up to about 2 h",
     ]
-    assert [text.split(", ")[2][:10] for text in warm] == ["from about", "from about"]
+    assert [text.split(": ")[1][:10] for text in warm] == ["from about", "from about"]
 
 
 def test_in_a_room_too_cold_to_be_told_a_place_is_asked_for() -> None:
-    needs = [text for text in room_notes(work("12 h at 20 C", 8, place="")) if "it needs a place at" in text]
-    assert [text.split("at ")[-1] for text in needs] == ["20\u00a0°C", "25\u00a0°C", "27\u00a0°C"]
+    needs = [text for text in room_notes(work("12 h at 20 C", 8, place="")) if "find a place at" in text]
+    assert [text.split("at ")[-1] for text in needs] == ["20 °C", "25 °C", "27 °C"]
 
 
 @pytest.mark.parametrize("more", ["  prover box\n    keeps 26 C", "  prover box"])

@@ -41,7 +41,7 @@ def baked(card: Card) -> list[CardRow]:
     begun: set[tuple[str, int, int]] = set()
     found = []
     for row in rows:
-        load = (row.branch, row.mix, row.number)
+        load = (row.branch, row.mix, row.load)
         if load not in begun:
             found.append(row)
         begun.add(load)
@@ -79,7 +79,7 @@ def test_two_hundred_loaves_in_an_oven_for_24_are_nine_loads() -> None:
     assert card.mixes == 4
     loads = baked(card)
     assert [int(row.pieces) for row in loads] == [24] * 8 + [8]
-    assert [(row.number, row.of) for row in loads] == [(at, 9) for at in range(1, 10)]
+    assert [(row.load, row.loads) for row in loads] == [(at, 9) for at in range(1, 10)]
     assert fullest(work, card) == 1
 
 
@@ -112,7 +112,7 @@ def test_a_load_does_not_wait_for_a_mix_longer_than_its_pieces_may_stand() -> No
 def test_each_load_is_scored_just_before_it_goes_in() -> None:
     _, card = mixed(48, bake="40 min at 230 C", prove='covered 1 h at 27 C\n    score "a cross" 10 s each')
     scored = [row for row in card.rows if row.step is not None and row.step.verb == "score"]
-    assert [(int(row.pieces), row.number) for row in scored] == [(24, 1), (24, 2)]
+    assert [(int(row.pieces), row.load) for row in scored] == [(24, 1), (24, 2)]
     assert [row.end <= load.start for row, load in zip(scored, baked(card), strict=True)] == [True, True]
 
 

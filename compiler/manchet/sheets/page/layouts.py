@@ -24,6 +24,10 @@ FILLED = "filled"
 """In the class of the body where the fillers are printed: what stands in a `filler` is left out unless it adds no side."""
 
 
+BROKEN = 0.35
+"""Of a side, at most: what is said again where a table goes on overleaf, or goes over with what may not be parted from it. Our own rule."""
+
+
 class LaidOut(NamedTuple):
     """A page laid out: `classes` are the words of its layout, heights are in sides of paper."""
 
@@ -53,7 +57,7 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
 
 def _filled_if_free(layout: PageLayout, lay_out: Callable[[str], LaidOut]) -> LaidOut:
     filled = lay_out(f"{layout.name} {FILLED}")
-    if not filled.fillers or _sides_at_least(filled.work) >= filled.sides:
+    if not filled.fillers or _sides_at_least(filled.work - BROKEN * (filled.sides - 1)) >= filled.sides:
         return filled
     bare = lay_out(layout.name)
     return bare if bare.sides < filled.sides else filled

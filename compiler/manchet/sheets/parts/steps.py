@@ -9,7 +9,7 @@ from manchet.batch.model import Batch
 from manchet.batch.pieces import branch_additions
 from manchet.batch.tubs import given_back
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Branch, Step
+from manchet.formula.model import Branch, Goes, Step
 from manchet.formula.nouns import noun_for, same_noun
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
@@ -44,20 +44,24 @@ def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], numbers: tuple[st
 
 def _amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:
     """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
+    said = []
+    for goes, grams in grams_moved(step, bowl):
+        amount = m.words["say.what_is_left"] if grams is None else m.mass(grams)
+        said.append(m.words.say("say.keep" if step.verb == "keep" else "say.back", amount, goes.name))
+    return ", ".join(said)
+
+
+def grams_moved(step: Step, bowl: Bowl) -> list[tuple[Goes, Fraction | None]]:
+    """What a step keeps, gives back or tops up with, and how much of it; None for what is left."""
     batch = bowl.table.making.stage
     if step.verb == "top up":
-        return " ".join([m.mass(batch.topped_up), *(goes.name for goes in step.goes)])
+        return [(goes, batch.topped_up) for goes in step.goes]
     moved = {
         fold(name): grams
         for name, grams in (batch.kept if step.verb == "keep" else given_back(bowl.table, bowl.tables))
     }
-    said = []
-    for goes in step.goes:
-        grams = moved.get(goes.key)
-        how = next((keep.how for keep in batch.stage.keeps if fold(keep.name) == goes.key), "")
-        amount = m.words["say.what_is_left"] if how == "left" or grams is None else m.mass(grams)
-        said.append(m.words.say("say.keep" if step.verb == "keep" else "say.back", amount, goes.name))
-    return ", ".join(said)
+    left = {fold(keep.name) for keep in batch.stage.keeps if keep.how == "left"}
+    return [(goes, None if goes.key in left else moved.get(goes.key)) for goes in step.goes]
 
 
 def for_the_sort(noun: str, batch: Batch, m: Measures) -> str:

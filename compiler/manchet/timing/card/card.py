@@ -13,6 +13,7 @@ from manchet.formula.model import Range, Who
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
+from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.card.before import before_you_go
 from manchet.timing.card.clashes import clashes_of
 from manchet.timing.card.falling import with_floors
@@ -90,7 +91,6 @@ def card_of(work: Work, when: When, system: System = System.METRIC) -> Card:
         clashes=clashes_of(work, rows),
         lanes=lanes_of(batch.formula.name, rows, kitchen),
         mixes=work.mixes.number,
-        untimed=sum(1 for row in rows if row.job == "step" and not row.timed),
         swapped=batch.formula.swapped,
         moved=batch.formula.moved,
     )
@@ -148,8 +148,12 @@ def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: La
         timed=job.length.timed,
         seconds=job.length.range,
         place=place_of(job.step, kitchen),
-        number=job.load,
-        of=job.loads,
+        number=0,
+        of=0,
+        load=job.load,
+        loads=job.loads,
+        of_mixes=job.of,
+        baked_before=any(need.how == "step" and course.jobs[need.job].step.verb in IN_OVEN for need in job.needs),
         celsius=None,
         critical=False,
         latest=last,
@@ -227,7 +231,8 @@ def _ends_bake(jobs: tuple[Job, ...], at: int) -> bool:
 def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, CardRow]]:
     """That an oven is lit; and of one that falls, that its fire is out."""
     if firing.start is not None:
-        yield firing.start, _fire_row("preheat", firing, firing.start, firing.hot, firing.celsius, clock)
+        row = _fire_row("preheat", firing, firing.start, firing.hot, firing.celsius, clock)
+        yield firing.start, row._replace(is_fire=bool(firing.oven.falls) or "wood" in firing.oven.heat)
     if firing.falls and firing.into is not None:
         row = _fire_row("fire out", firing, firing.hot, firing.end, firing.celsius, clock)
         yield firing.hot, row._replace(falls_to=firing.into)
@@ -250,6 +255,10 @@ def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius:
         place=firing.oven.name,
         number=0,
         of=0,
+        load=0,
+        loads=0,
+        of_mixes=(),
+        baked_before=False,
         celsius=celsius,
         critical=False,
         latest=clock.at(start),

@@ -63,7 +63,7 @@ def _oven_uses(work: Work, rows: tuple[CardRow, ...], oven: Oven) -> list[Use]:
         share = _share_of_oven(work.batch, row, oven)
         if share is None:
             continue
-        load = row.branch, row.mix, row.number
+        load = row.branch, row.mix, row.load
         start = found[load].start if load in found else row.start
         found[load] = Use(start, row.end, share, _said(work.batch, row))
     return list(found.values())

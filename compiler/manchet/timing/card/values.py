@@ -8,6 +8,7 @@ from fractions import Fraction
 from manchet.batch.far_from_written import FarStep
 from manchet.formula.model import Moved, Range, Step, Swapped, Who
 from manchet.records import NamedTuple
+from manchet.timing.jobs.loads import FromMix
 
 
 class Gives(NamedTuple):
@@ -104,8 +105,15 @@ class CardRow(NamedTuple):
     place: str
     """Where: as written, or the oven or mixer of the kitchen, or ""."""
     number: int
-    """Which fold, or which load of the oven, 1 of `of`; else 0."""
+    """Which fold, turn or stir, 1 of `of`; else 0."""
     of: int
+    load: int
+    """Which load of the oven, 1 of `loads`, from what is done by hand just before it goes in; 0 of 0 where all go in at once."""
+    loads: int
+    of_mixes: tuple[FromMix, ...]
+    """Whose pieces, where those of several mixes go in together."""
+    baked_before: bool
+    """It goes on with what is in the oven: nothing is at rest before it."""
     celsius: Range | None
     """For "preheat" and "fire out": to what it was heated."""
     critical: bool
@@ -121,6 +129,8 @@ class CardRow(NamedTuple):
     gives: Gives
     late: tuple[Late, ...]
     """For 15, 30 and 45 minutes; empty for work inside a wait."""
+    is_fire: bool = False
+    """For "preheat": a fire is lit."""
     falls_to: Fraction | None = None
     """For "fire out": Celsius that the floor has come down to at the end of this line. An estimate."""
     floor: FloorHeat | None = None
@@ -176,7 +186,7 @@ class CardBar(NamedTuple):
 
 
 class CardLane(NamedTuple):
-    """One row of the picture. `what` is "stage", "product", "oven", "mixer" or "person"; people are "1", "2" …
+    """One row of the picture. `what` is "stage", "product" or "oven": persons and mixers have none.
 
     A product's name is the branch's noun, or the formula's (the dough until it is divided into branches).
     """
@@ -214,8 +224,6 @@ class Card(NamedTuple):
     clashes: tuple[Clash, ...]
     lanes: tuple[CardLane, ...]
     mixes: int
-    untimed: int
-    """How many jobs have no time given."""
     swapped: tuple[Swapped, ...] = ()
     """What was swapped in the formula: other yeast, other times."""
     moved: tuple[Moved, ...] = ()

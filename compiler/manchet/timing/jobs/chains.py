@@ -43,7 +43,9 @@ def into_the_oven(work: Work, made: StageBatch) -> Iterator[Chain]:
     """Of several mixes: the steps that are done with all pieces, from the first oven on."""
     of = {
         noun: tuple(
-            FromMix(mix, pieces) for mix in range(1, work.mixes.number + 1) if (pieces := _pieces(work, noun, mix))
+            FromMix(mix, pieces)
+            for mix in range(1, work.mixes.number + 1)
+            if (pieces := pieces_of_mix(work, noun, mix))
         )
         for noun in ("", *(branch.noun for branch in work.formula.branches))
     }
@@ -73,15 +75,15 @@ def _ways(work: Work, made: StageBatch, mix: int) -> list[tuple[str, list[Doing]
     """The steps of the dough and of each branch, with the pieces that a mix (0: all of them) has from `divide` on."""
     steps = made.stage.steps
     divides = next((at for at, step in enumerate(steps) if step.verb == "divide"), None)
-    everything = _pieces(work, "", mix)
+    everything = pieces_of_mix(work, "", mix)
     trunk = [
         Doing(step, everything if divides is None or at >= divides else Fraction(0)) for at, step in enumerate(steps)
     ]
     branches = work.formula.branches
-    return [("", trunk), *((b.noun, [Doing(s, _pieces(work, b.noun, mix)) for s in b.steps]) for b in branches)]
+    return [("", trunk), *((b.noun, [Doing(s, pieces_of_mix(work, b.noun, mix)) for s in b.steps]) for b in branches)]
 
 
-def _pieces(work: Work, noun: str, mix: int) -> Fraction:
+def pieces_of_mix(work: Work, noun: str, mix: int) -> Fraction:
     """How many of them a mix makes; all, of mix 0. Whole pieces, spread as evenly as they go."""
     of_all = (p.number for p in work.batch.pieces if not noun or same_noun(p.noun, noun))
     return sum((_of_this_mix(number, mix, work.mixes.number) for number in of_all), Fraction(0))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.forms.timing_card.view import TimingCard
+from manchet.sheets.page.layouts import NORMAL, PageLayout
 
 if TYPE_CHECKING:
     from manchet.batch.work import Work
@@ -26,5 +27,5 @@ FORM = Form(
     view=TimingCard,
     template="forms/timing_card/template.html",
     render=render,
-    landscape=True,
+    layouts=(NORMAL, PageLayout("tight", 62), PageLayout("tight bare", 52)),
 )

@@ -1,32 +1,47 @@
-"""The timing card of one formula: from clock times and minutes to text, line by line."""
+"""The timing card of one formula: from clock times and minutes to text, job by job."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterator, Sequence
 from datetime import datetime
 from fractions import Fraction
+from itertools import groupby
 
 from manchet.batch.work import Work
-from manchet.figures.fermentation.yeast_grid import hours_to_say, yeast_grids
-from manchet.formula.model import Range, Who
+from manchet.figures.fermentation.yeast_grid import yeast_grids
+from manchet.formula.model import Range
+from manchet.formula.nouns import noun_for
 from manchet.quantities.printing import round_to
-from manchet.sheets.forms.timing_card.day_picture import day_pictures
-from manchet.sheets.forms.timing_card.view import BulkTime, JobLine, TimingCard
-from manchet.sheets.forms.timing_card.yeast_table import STEP, yeast_table
+from manchet.sheets.forms.timing_card.before import before_lines
+from manchet.sheets.forms.timing_card.clauses import capital, clause_of, minutes_of, note_of, work_of
+from manchet.sheets.forms.timing_card.day_strip import day_strip
+from manchet.sheets.forms.timing_card.goes_in import GoesIn
+from manchet.sheets.forms.timing_card.late_lines import clash_lines, late_lines
+from manchet.sheets.forms.timing_card.view import (
+    BulkTime,
+    CardDay,
+    CardJob,
+    CardLine,
+    CardLoad,
+    CardWait,
+    Clause,
+    LoadList,
+    MixTick,
+    TimingCard,
+)
+from manchet.sheets.forms.timing_card.yeast_lines import STEP, yeast_line
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.sheets.parts import wording
-from manchet.sheets.parts.far_from_written import far_line
 from manchet.sheets.parts.swap_lines import swap_lines
-from manchet.sheets.parts.views import Fact
 from manchet.sheets.parts.wait_lines import wait_lines
 from manchet.sheets.parts.wording import single
-from manchet.syntax.vocabulary import DONE_BY_LOOK
+from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.card.card import card_of
-from manchet.timing.card.values import BeforeYouGo, Card, CardRow, Change, Clash, Gives, Late
-from manchet.timing.jobs.loads import RECOVER
+from manchet.timing.card.late_spans import late_spans
+from manchet.timing.card.moments import OUT, VENT, LoadTable, LoadTurn, Moment, MomentLine, moments_of
+from manchet.timing.card.values import CardRow
 from manchet.timing.when import When
 
 
@@ -35,42 +50,41 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
     words = words_of(house.words)
     m = Measures(house, words)
     card = card_of(work, when, m.system)
+    moments = moments_of(card.rows)
     mix = words.say("head.mixes_short", str(card.mixes)) if card.mixes > 1 else ""
     date = issue.date or m.day(card.ready)
-    head = [Fact(words["card.starts"], _moment(card.start, m))]
-    if card.out_of_oven is not None:
-        head.append(Fact(words["card.out_at"], _moment(card.out_of_oven, m)))
-    head.append(Fact(words["card.ready"], _moment(card.ready, m)))
     return TimingCard(
         title=card.name,
         language=words["language"],
         paper=house.paper,
         running=running_head(card.name, mix, issue._replace(date=date)),
-        head=tuple(head),
-        jobs=tuple(_jobs(card, m)),
+        makes=tuple(_makes(work, m)),
+        start=words.say("card.start", _moment(card.start, m)),
+        out="" if card.out_of_oven is None else words.say("card.out", _moment(card.out_of_oven, m)),
+        ready=words.say("card.ready", _moment(card.ready, m)),
+        strip=day_strip(card, m),
+        days=tuple(_days(moments, GoesIn(work, m), m)),
+        late=late_lines(late_spans(moments), m),
         warmths=tuple(
             BulkTime(
-                m.degrees(single(x.celsius)),
-                words.say("card.about", m.time(Range(_fives(x.low), None if x.high is None else _fives(x.high)))),
+                m.degrees(single(x.celsius)), m.time(Range(_fives(x.low), None if x.high is None else _fives(x.high)))
             )
             for x in card.came_out_at
         ),
-        before=tuple(_before(item, m) for item in card.before_you_go),
-        pictures=day_pictures(card, m),
-        notes=(*_loads_apart(card, m), *(_clash(clash, m) for clash in card.clashes)),
-        untimed=_untimed_line(card, m),
+        before=before_lines(card.before_you_go, work.kitchen, m),
+        clashes=clash_lines(card.clashes, m),
+        notes=(words["card.later_loads"],) if any(_stands_longer(one) for one in moments) else (),
+        yeasts=tuple(yeast_line(grid, work.kitchen, m) for grid in yeast_grids(work, STEP[house.degrees])),
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
-        yeasts=tuple(yeast_table(grid, work.kitchen, m) for grid in yeast_grids(work, STEP[house.degrees])),
-    )  # fmt: skip
+    )
 
 
 def _moment(at: datetime, m: Measures) -> str:
-    return m.words.say("card.moment", m.day(at), m.clock(at))
+    return m.words.say("card.moment", _short_day(at, m), m.clock(at))
 
 
-def _minutes(seconds: Fraction) -> Fraction:
-    """On a card nothing is more exact than a minute."""
-    return round_to(seconds / 60, 0) * 60
+def _short_day(at: datetime, m: Measures) -> str:
+    return m.words.several("card.days")[at.weekday()]
 
 
 def _fives(seconds: Fraction) -> Fraction:
@@ -78,276 +92,139 @@ def _fives(seconds: Fraction) -> Fraction:
     return round_to(seconds / 300, 0) * 300
 
 
-# ---- its lines ------------------------------------------------------------------------------------
+def _makes(work: Work, m: Measures) -> Iterator[str]:
+    for piece in work.batch.pieces:
+        number, noun = m.plain(single(piece.number), 1), noun_for(piece.number, piece.noun)
+        yield m.words.say("card.makes", number, noun, m.each(piece.grams))
+    if not work.batch.pieces:
+        yield m.mass(work.batch.dough)
 
 
-def _jobs(card: Card, m: Measures) -> Iterable[JobLine]:
-    day = None
-    for row in card.rows:
-        new = row.start.date() != day
-        day = row.start.date()
-        yield _job(row, m)._replace(day=m.day(row.start) if new else "")
+def _stands_longer(moment: Moment | LoadTable) -> bool:
+    """A later load goes in when what it holds has stood longer than the file lets it."""
+    if isinstance(moment, Moment):
+        return False
+    firsts = (turn.rows[0] for turn in moment.loads[1:])
+    return any(row.stands_until is not None and row.stands_until <= row.start for row in firsts)
 
 
-def _job(row: CardRow, m: Measures) -> JobLine:
-    words = m.words
-    latest, moves = _latest(row, m)
-    return JobLine(
-        clock=m.clock(row.start),
-        elapsed=f"+{row.elapsed // 60}:{row.elapsed % 60:02}",
-        job=job_text(row, m),
-        where=row.place,
-        who=words["card." + row.who.value] if row.job == "step" else "",
-        look=_look(row, m),
-        latest=latest,
-        moves=moves,
-        late=tuple(_lates(row, m)),
-        gives=_gives(row, m),
-        critical=row.critical,
-        tight=row.latest is not None and row.slack <= 0,
+# ---- its jobs -------------------------------------------------------------------------------------
+
+
+def _days(moments: Sequence[Moment | LoadTable], weights: GoesIn, m: Measures) -> Iterator[CardDay]:
+    for _, day in groupby(moments, key=lambda one: one.start.date()):
+        of_day = list(day)
+        jobs = [_loads(one, weights, m) if isinstance(one, LoadTable) else _job(one, weights, m) for one in of_day]
+        yield CardDay(m.day(of_day[0].start), tuple(jobs))
+
+
+def _elapsed(minutes: int) -> str:
+    return f"+{minutes // 60}:{minutes % 60:02}"
+
+
+def _job(moment: Moment, weights: GoesIn, m: Measures) -> CardJob:
+    alone = len(moment.lines) == 1
+    return CardJob(
+        clock=m.clock(moment.start),
+        elapsed=_elapsed(moment.elapsed),
+        lines=tuple(_line(line, alone, weights, m) for line in moment.lines),
+        start_by="" if moment.sharp or moment.start_by is None or moment.mixes else m.clock(moment.start_by),
+        sharp=moment.sharp,
+        mixes=tuple(MixTick(one.mix, m.words.say("card.mix", str(one.mix)), m.clock(one.at)) for one in moment.mixes),
     )
 
 
-def job_text(row: CardRow, m: Measures) -> str:
-    """What is done, for which stage, sort and mix."""
-    words = m.words
-    if row.job == "step" and row.step is not None:
-        said = wording.sentence(row.step._replace(where=None) if row.place else row.step, m, names=True)
-        if row.pieces and row.who is Who.HANDS:
-            one = row.pieces == 1
-            said = words.say("card.one_piece" if one else "card.pieces", said, m.plain(single(row.pieces), 0))
-        if row.of > 1:
-            said = words.say("card.load", said, str(row.number), str(row.of))
-    elif row.job == "preheat":
-        said = words["card.preheat"] if row.celsius is None else words.say("card.preheat_to", m.oven(row.celsius))
-        if row.seconds.low:
-            said = words.say("card.preheat_takes", said, m.time(row.seconds))
-    elif row.job == "fire out" and row.celsius is not None:
-        said = words.say("card.fire_out", _about(row.celsius.likely, m))
-        if row.falls_to is not None and row.end > row.start:
-            said = words.say("card.fire_out_falls", said, _about(row.falls_to, m), m.clock(row.end))
-    else:
-        said = words["card." + row.job]
-        if row.of > 1:
-            said = words.say("card.counted", said, str(row.number), str(row.of))
-    whose = row.stage or row.branch
-    if row.mix:
-        whose = words.say("card.in_mix", whose or words["card.dough"], str(row.mix))
-    return words.say("card.in_stage", whose, said) if whose else said
+def _line(line: MomentLine, alone: bool, weights: GoesIn, m: Measures) -> CardLine:
+    """The dough's name stands only where another line stands beside it."""
+    wait = line.wait
+    whose = line.stage or line.branch
+    is_fire = line.rows[0].job != "step" and not whose and line.rows[0].place != ""
+    whose = whose or ("" if alone or is_fire else m.words["late.dough"])
+    opens = [row for row in line.rows if wait is not None and row.job == VENT and row.start >= wait.start]
+    rows = [row for row in line.rows if row not in opens]
+    clauses = [clause for row in rows for clause in _clauses(row, row is wait, weights, m)]
+    if not whose:
+        clauses = _capitalised(clauses)
+    waits = None if wait is None else _wait(wait, opens, m)
+    if waits is not None and not whose and not clauses:
+        waits = waits._replace(do=capital(waits.do))
+    into = weights.into_the_bowl(line.stage) if line.first and not line.branch else ()
+    return CardLine(capital(whose), line.stage, line.branch, tuple(clauses), waits, into)
 
 
-def _look(row: CardRow, m: Measures) -> str:
-    until = row.step.until if row.step is not None and row.job == "step" else ""
-    return "; ".join(filter(None, (until, _floor(row, m), _cold(row, m), _in_room(row, m), _far(row, m))))
+def _clauses(row: CardRow, is_wait: bool, weights: GoesIn, m: Measures) -> Iterator[Clause]:
+    if _goes_in(row):
+        yield Clause(m.words["card.load"], "", "hands", 0)
+    if not is_wait:
+        yield clause_of(row, weights.of_step(row), m)
 
 
-def _in_room(row: CardRow, m: Measures) -> str:
-    """About how long a wait takes in the room as it is, in hours that a baker plans by."""
-    if row.in_room is None:
-        return ""
-    room, there = m.degrees(single(row.in_room.celsius)), row.in_room.seconds
-    if there is None:
-        return m.words.say("card.in_room_silent", room, m.degrees(single(row.in_room.written)))
-    low, high = (None if end is None else hours_to_say(end) for end in there)
-    if low is None or high is None:
-        open_end = "card.in_room_up_to" if low is None else "card.in_room_down_to"
-        return m.words.say(open_end, room, m.time(single(low or high or Fraction(0))))
-    return m.words.say("card.in_room", room, m.time(Range(low, high)))
+def _goes_in(row: CardRow) -> bool:
+    """What stood ready goes into the oven."""
+    return row.job == "step" and row.step is not None and row.step.verb in IN_OVEN and not row.baked_before
 
 
-def _far(row: CardRow, m: Measures) -> str:
-    return "" if row.far is None else far_line(row.far, m)
+def _capitalised(clauses: list[Clause]) -> list[Clause]:
+    return [clauses[0]._replace(do=capital(clauses[0].do)), *clauses[1:]] if clauses else clauses
 
 
-def _cold(row: CardRow, m: Measures) -> str:
-    """From when to when the middle of what is put into the fridge is cold."""
-    return "" if row.cold_after is None else m.words.say("card.cold", m.time(row.cold_after))
+def _wait(row: CardRow, opens: Sequence[CardRow], m: Measures) -> CardWait:
+    """`opens`: the damper, where it opens soon after."""
+    said = clause_of(row, (), m)
+    vents = [f"{m.words['card.vent']} {m.words.say('card.vent_at', m.clock(one.start))}" for one in opens]
+    return CardWait(
+        do=said.do,
+        how=", ".join(filter(None, (said.how, *vents))),
+        work="cold" if work_of(row) == "cold" else "left alone",
+        minutes=minutes_of(row),
+        begins=m.clock(row.start),
+        ends=m.clock(row.end),
+        ends_day=_short_day(row.end, m) if row.end.date() != row.start.date() else "",
+        note=note_of(row, m),
+    )
 
 
-def _floor(row: CardRow, m: Measures) -> str:
-    """What the floor of a falling oven should show when the load goes in, and what to do if it does not."""
-    if row.floor is None:
-        return ""
-    under = m.words.say("card.floor_under", m.oven(single(row.floor.least)))
-    if not row.floor.fallen:
-        return under
-    return m.words.say("card.floor_now", _about(row.floor.heat, m), m.oven(row.floor.written), under)
+# ---- loads ----------------------------------------------------------------------------------------
 
 
-def _about(celsius: Fraction, m: Measures) -> str:
-    """A floor's heat, to what its thermometer tells apart."""
-    return m.oven(single(round_to(celsius / 5, 0) * 5))
+def _loads(table: LoadTable, weights: GoesIn, m: Measures) -> LoadList:
+    first = table.loads[0].rows
+    steps = [row for row in first if row.job == "step"]
+    baked = next(row for row in steps if row.step is not None and row.step.verb in IN_OVEN)
+    return LoadList(
+        clock=m.clock(table.start),
+        elapsed=_elapsed(table.elapsed),
+        whose=capital(table.branch),
+        oven=m.words.say("card.loads", capital(baked.place or m.words["oven"]), str(len(table.loads))),
+        clauses=tuple(clause_of(row, weights.of_step(row), m) for row in steps),
+        between=tuple(_head(row, m) for row in _between(table.loads[0])),
+        loads=tuple(_load(turn, m) for turn in table.loads),
+    )
 
 
-def _latest(row: CardRow, m: Measures) -> tuple[str, str]:
-    """Until when it may begin; how long that is from its time, and what moves then."""
-    words = m.words
-    if row.latest is None:
-        return "", ""
-    slack = m.duration(Fraction(row.slack * 60))
-    said = [words.say("card.slack", slack) if row.slack > 0 else words["card.no_slack"]]
-    if row.moves in ("oven", "ready", "mixer"):
-        said.append(words["card.moves_" + row.moves])
-    elif row.moves:
-        said.append(words.say("card.moves_stage", row.moves))
-    return m.clock(row.latest), ", ".join(said)
+def _between(turn: LoadTurn) -> list[CardRow]:
+    """What is seen to while it is in the oven."""
+    return [row for row in turn.rows if row.start > turn.into and row.job != OUT]
 
 
-def _gives(row: CardRow, m: Measures) -> str:
-    """For a wait: whether it stretches, shortens, or what it made may stand; for what may not, that too."""
-    words, gives = m.words, row.gives
-    if row.job != "step" or row.step is None or row.who is not Who.WAITING:
-        return ""
-    if row.step.verb == RECOVER:
-        return ""
-    if row.step.verb == "cool" and not row.step.reaches and gives.must_not_wait:
-        return ""  # bread that has cooled is in nobody's way
-    if gives.must_not_wait and not gives.shortens:
-        return words["card.must_not_wait"]
-    return ", ".join(_yields(gives, m))
+def _head(row: CardRow, m: Measures) -> str:
+    """`damper` where it opens then, else what is done."""
+    if row.job == "vent" or (row.step is not None and row.step.vent):
+        return m.words["vent"]
+    return (
+        m.words["card.next_heat"]
+        if row.job == "step"
+        else m.words.known("short", row.job) or m.words["card." + row.job]
+    )
 
 
-def _yields(gives: Gives, m: Measures) -> Iterable[str]:
-    words = m.words
-    both = bool(gives.shortens) and gives.shortens == gives.stretches
-    if both:
-        yield words.say("card.either_way", m.duration(_minutes(gives.shortens)))
-    elif gives.stretches is None:
-        yield words["card.stretches_open"]
-    elif gives.stretches:
-        yield words.say("card.stretches", m.duration(_minutes(gives.stretches)))
-    if gives.shortens and not both:
-        yield words.say("card.shortens", m.duration(_minutes(gives.shortens)))
-    if gives.waits and gives.waits_at is not None:
-        yield words.say("card.may_wait_at", m.duration(gives.waits), m.degrees(gives.waits_at))
-    elif gives.waits:
-        yield words.say("card.may_wait", m.duration(gives.waits))
-    if gives.must_not_wait:
-        yield words["card.must_not_wait"]
-
-
-# ---- lateness -------------------------------------------------------------------------------------
-
-
-def _lates(row: CardRow, m: Measures) -> Iterable[str]:
-    """What the file says to do, then 15, 30 and 45 minutes; equal answers share a line."""
-    if row.step is not None and row.job == "step" and row.step.if_late:
-        yield row.step.if_late
-    answers: dict[tuple[str, bool], list[Late]] = {}
-    for late in row.late:
-        answers.setdefault((_answer(late, row, m), late.ready > 0), []).append(late)
-    first = min((late.minutes for late in row.late), default=0)
-    for (answer, later), lates in answers.items():
-        most = max(late.minutes for late in lates)
-        from_the_first = len(lates) > 1 and lates[0].minutes == first
-        said = [answer] if answer else []
-        if later and answer.endswith(m.words["card.must_not_wait"]):
-            said = [answer.removesuffix(m.words["card.must_not_wait"]) + m.words["card.or_all_is_later"]]
-            if len(answers) == 1:
-                yield said[0]
-                continue
-        elif later:
-            said.append(_later(lates, m))
-        minutes = "/".join(str(late.minutes) for late in lates)
-        told = "; ".join(said) or m.words["card.nothing"]
-        yield (
-            m.words.say("card.late_upto", str(most), told)
-            if from_the_first
-            else m.words.say("card.late", minutes, told)
-        )
-
-
-def _later(lates: list[Late], m: Measures) -> str:
-    """By how much. A bake that nobody should cut short is not taken to catch anything up."""
-    late = lates[-1]
-    minutes = late.minutes if any(change.step.verb in DONE_BY_LOOK for change in late.shorter) else late.ready
-    return m.words.say("card.later" if len(lates) == 1 else "card.later_upto", str(minutes))
-
-
-def _answer(late: Late, row: CardRow, m: Measures) -> str:
-    """Which waits are shortened, and what has then stood longer than its range. By how much, the cue says."""
-    words, said = m.words, []
-    shorter = [_wait(change, row, m) for change in late.shorter if change.step.verb not in DONE_BY_LOOK]
-    if shorter:
-        said.append(words.say("card.cut", _list(shorter)))
-    if any(change.step.verb in DONE_BY_LOOK for change in late.over):
-        said.append(words["card.must_not_wait"])
-    elif late.over:
-        over = (words.say("card.the_thing", change.stage or words["card.dough"]) for change in late.over)
-        said.append(words.say("card.over", _list(over)))
-    return "; ".join(said)
-
-
-def _list(names: Iterable[str]) -> str:
-    """Each once, however many bowls go through it."""
-    return ", ".join(dict.fromkeys(names))
-
-
-def _wait(change: Change, row: CardRow, m: Measures) -> str:
-    """`the retard`, `the ripening of the poolish`; in a line of the poolish itself `the ripening`."""
-    wait = m.words.known("waits", change.step.verb) or wording.verb_alone(change.step.verb, m)
-    if change.stage and change.stage != row.stage:
-        return m.words.say("card.the_wait_of", wait, change.stage)
-    return m.words.say("card.the_wait", wait)
-
-
-# ---- remarks --------------------------------------------------------------------------------------
-
-
-def _untimed_line(card: Card, m: Measures) -> str:
-    if not card.untimed:
-        return ""
-    return m.words["card.untimed_one"] if card.untimed == 1 else m.words.say("card.untimed", str(card.untimed))
-
-
-def _loads_apart(card: Card, m: Measures) -> Iterable[str]:
-    """How much longer the pieces of a later load stand, where the oven does not take all at once."""
-    first: dict[tuple[str, int], CardRow] = {}
-    said: set[tuple[str, int, int]] = set()
-    for row in card.rows:
-        whose = row.branch, row.mix
-        if row.job != "step" or row.step is None or row.step.verb not in DONE_BY_LOOK or row.of < 2:
-            continue
-        if (*whose, row.number) in said:
-            continue
-        said.add((*whose, row.number))
-        if row.number == 1:
-            first[whose] = row
-        elif whose in first:
-            longer = m.duration(Fraction(int((row.start - first[whose].start).total_seconds())))
-            name = row.branch or card.name
-            if row.mix:
-                name = m.words.say("card.in_mix", name, str(row.mix))
-            yield m.words.say("card.loads_apart", name, str(row.number), longer)
-
-
-def _clash(clash: Clash, m: Measures) -> str:
-    who = ", ".join(clash.who)
-    start, end = m.clock(clash.start), m.clock(clash.end)
-    if clash.what == "hands":
-        return m.words.say("card.clash_hands", start, end, who)
-    return m.words.say("card.clash_" + clash.what, start, end, clash.name, who)
-
-
-def _before(item: BeforeYouGo, m: Measures) -> str:
-    words = m.words
-    warm = None if item.celsius is None else m.degrees(single(item.celsius))
-    at = "" if item.at is None else _moment(item.at, m)
-    match item.what:
-        case "feed":
-            return words.say("card.feed", item.name, m.mass(item.grams))
-        case "put away" if warm is not None:
-            return words.say("card.put_away_at", m.mass(item.grams), item.name, warm)
-        case "put away":
-            return words.say("card.put away", m.mass(item.grams), item.name)
-        case "soak":
-            return words.say("card.soak", item.name, at)
-        case "take out":
-            if warm is None:
-                return words.say("card.take out", item.name)
-            return words.say("card.take_out_to", item.name, warm)
-        case _:
-            name = item.name or words["oven"]
-            if item.celsius is None:
-                return words.say("card.set oven", name, at)
-            return words.say("card.set_oven_to", name, at, m.oven(single(item.celsius)))
+def _load(turn: LoadTurn, m: Measures) -> CardLoad:
+    pieces = turn.rows[0].pieces
+    return CardLoad(
+        number=str(turn.number),
+        pieces=m.plain(single(pieces), 1) if pieces else "",
+        into=m.clock(turn.into),
+        between=tuple(m.clock(row.start) for row in _between(turn)),
+        out=m.clock(turn.out),
+        of_mixes=tuple(one.mix for one in turn.rows[0].of_mixes),
+    )

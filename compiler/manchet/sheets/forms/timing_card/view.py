@@ -6,30 +6,119 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import Fact
+from manchet.sheets.parts.views import Illustration
 
 
-class JobLine(NamedTuple):
-    """A line of the card. `day` is "" except where a new day begins."""
+class CardWeight(NamedTuple):
+    """What goes in, to check by: `1,485 g`, `water`, `21 °C`. Of pieces `number` says how many there are of that weight."""
+
+    weight: str
+    unit: str
+    name: str
+    beside: str = ""
+    number: str = ""
+
+
+class Clause(NamedTuple):
+    """One thing done: `mix slow 4 min`, and how, `to 25 °C`. `work` is who works meanwhile; `note` is a small remark."""
+
+    do: str
+    how: str
+    work: Literal["hands", "machine", "left alone", "cold"]
+    minutes: int
+    """As planned; 0 where nobody says."""
+    weights: tuple[CardWeight, ...] = ()
+    note: str = ""
+
+
+class CardWait(NamedTuple):
+    """What it is left in at the end of a job: `ferment 2 h`, from when to when."""
+
+    do: str
+    how: str
+    work: Literal["left alone", "cold"]
+    minutes: int
+    begins: str
+    ends: str
+    ends_day: str = ""
+    """`Mon`, where it ends on another day than it begins."""
+    note: str = ""
+
+
+class CardLine(NamedTuple):
+    """What is done with one dough or branch at one clock. `whose` is its printed name, "" where it can only be the dough."""
+
+    whose: str
+    of_stage: str
+    """Its name; "" for the dough."""
+    of_branch: str
+    """`loaves`; "" before the dough is parted."""
+    clauses: tuple[Clause, ...]
+    wait: CardWait | None = None
+    weights: tuple[CardWeight, ...] = ()
+    """All that is weighed into its bowl now."""
+
+
+class MixTick(NamedTuple):
+    """When it comes for one of several mixes."""
+
+    mix: int
+    label: str
+    clock: str
+
+
+class CardJob(NamedTuple):
+    """A row of the card: one clock at which somebody must be there, and all that is done until the dough is left alone."""
 
     clock: str
     elapsed: str
-    job: str
-    where: str = ""
-    who: str = ""
-    look: str = ""
-    latest: str = ""
-    moves: str = ""
-    """What moves if it is later still."""
-    late: tuple[str, ...] = ()
-    """What becomes of 15, 30 and 45 minutes, a line each."""
-    gives: str = ""
-    """Whether it stretches, shortens, may wait or must not."""
-    critical: bool = False
-    """On the longest way through the work."""
-    tight: bool = False
-    """No slack at all."""
-    day: str = ""
+    """Since the first job: `+13:03`."""
+    lines: tuple[CardLine, ...]
+    start_by: str = ""
+    """The latest that moves nothing else; "" inside a wait, and where there is no room."""
+    sharp: bool = False
+    """There is no room."""
+    mixes: tuple[MixTick, ...] = ()
+    part: Literal["job"] = "job"
+
+
+class CardLoad(NamedTuple):
+    """One load of an oven: when it goes in, at what clocks something is done to it, when it is out."""
+
+    number: str
+    pieces: str
+    into: str
+    between: tuple[str, ...]
+    out: str
+    of_mixes: tuple[int, ...] = ()
+    """Of which mixes its pieces are, where there are several."""
+
+
+class LoadList(NamedTuple):
+    """A bake in several loads, at the clock at which the first is seen to. `between` heads its clocks after going in."""
+
+    clock: str
+    elapsed: str
+    whose: str
+    oven: str
+    clauses: tuple[Clause, ...]
+    between: tuple[str, ...]
+    loads: tuple[CardLoad, ...]
+    part: Literal["loads"] = "loads"
+
+
+class CardDay(NamedTuple):
+    """A day, and its jobs in order of time."""
+
+    title: str
+    jobs: tuple[CardJob | LoadList, ...]
+
+
+class LateLine(NamedTuple):
+    """`19:03 – 22:08`, and what gives for whoever is late then."""
+
+    clock: str
+    gives: str
 
 
 class BulkTime(NamedTuple):
@@ -40,105 +129,51 @@ class BulkTime(NamedTuple):
 
 
 class YeastCell(NamedTuple):
-    """What to weigh, and small its per cent; both "" where nothing can be said. `written`: as the file has it."""
+    """What to weigh for another wait: `colder 13 h at 18 °C`, `1.7 g`. `written`: as the file has it."""
 
+    wait: str
     weight: str
-    percent: str
     written: bool
 
 
-class YeastRow(NamedTuple):
-    """The yeast for one wait at each warmth."""
-
-    hours: str
-    cells: tuple[YeastCell, ...]
-    """One for each of `degrees`."""
-
-
-class YeastTable(NamedTuple):
-    """The yeast of one stage for other hours and degrees than the file's."""
+class YeastLine(NamedTuple):
+    """The yeast of one stage for other waits than the file's."""
 
     title: str
-    degrees: tuple[str, ...]
-    rows: tuple[YeastRow, ...]
+    cells: tuple[YeastCell, ...]
     note: str
 
 
-class DayBar(NamedTuple):
-    """A stretch of the picture, in its units: where it begins, how wide, which ink, what is written at which height."""
+class CardClash(NamedTuple):
+    """More wanted at once than there is, at these clocks."""
 
-    x: str
-    width: str
-    y: str
-    ink: str
-    """hands, machine, wait, oven or cold: the name of a pattern, never a user's word."""
-    text: str
-    text_x: str
-    text_y: str
-
-
-class DayLane(NamedTuple):
-    """A row of the picture: one product, oven, mixer or person."""
-
-    title: str
-    y: str
-    text_y: str
-    bars_foot: str
-    foot: str
-    bars: tuple[DayBar, ...]
-
-
-class HourMark(NamedTuple):
-    """An hour, marked along the foot of the picture."""
-
-    x: str
-    text: str
-    day: str = ""
-
-
-class InkKey(NamedTuple):
-    """One ink of the key under the picture, and its word."""
-
-    ink: str
-    word: str
-    x: str
-    y: str
-    text_x: str
-    text_y: str
-
-
-class DayPicture(NamedTuple):
-    """The day drawn: numbers are the drawing's own units, already text."""
-
-    width: str
-    height: str
-    foot: str
-    ticks: tuple[HourMark, ...]
-    lanes: tuple[DayLane, ...]
-    keys: tuple[InkKey, ...]
-    words: str
-    """The same in words, for a screen reader."""
-    note: str = ""
-    """What must be known to read it."""
+    clocks: tuple[str, ...]
+    says: str
 
 
 class TimingCard(NamedTuple):
-    """One formula by the clock: its jobs, until when each may begin, and what to do if it is late."""
+    """One formula by the clock: its jobs, until when each may begin, and what gives if it is late."""
 
     title: str
     language: str
     paper: str
     running: Running
-    head: tuple[Fact, ...]
-    jobs: tuple[JobLine, ...]
+    makes: tuple[str, ...]
+    """`16 loaves × 850 g`, a line a product."""
+    start: str
+    out: str
+    """When the last of it is out of the oven; "" where nothing is baked."""
+    ready: str
+    strip: Illustration | None
+    days: tuple[CardDay, ...]
+    late: tuple[LateLine, ...]
     warmths: tuple[BulkTime, ...]
     before: tuple[str, ...]
     """Before you go."""
-    pictures: tuple[DayPicture, ...]
+    clashes: tuple[CardClash, ...]
     notes: tuple[str, ...] = ()
-    form: Literal["card"] = "card"
-    untimed: str = ""
-    """That some jobs stand there with no length; it is read before the clock times are."""
+    yeasts: tuple[YeastLine, ...] = ()
+    """Printed where it adds no side."""
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
-    yeasts: tuple[YeastTable, ...] = ()
+    form: Literal["card"] = "card"

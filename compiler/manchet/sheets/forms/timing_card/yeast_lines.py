@@ -1,4 +1,4 @@
-"""The yeast that moves a wait, on the timing card: hours by degrees, in the weight that the bench weighs today."""
+"""The yeast for another wait: a colder and a warmer night, an hour less and more, in the weight that the bench weighs today."""
 
 from __future__ import annotations
 
@@ -7,11 +7,11 @@ from fractions import Fraction
 
 from manchet.batch.dilution import LEAST_READINGS, RATIOS, READINGS
 from manchet.batch.scales import System, reading_of
-from manchet.figures.fermentation.yeast_grid import YeastGrid, YeastGridCell
+from manchet.figures.fermentation.yeast_grid import YeastGrid
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
-from manchet.sheets.forms.timing_card.view import YeastCell, YeastRow, YeastTable
+from manchet.sheets.forms.timing_card.view import YeastCell, YeastLine
 from manchet.sheets.page.measures import Measures
 
 STEP = {"C": Fraction(2), "F": Fraction(20, 9)}
@@ -31,21 +31,33 @@ class _Rounding(NamedTuple):
     """What the scale reads, grams."""
 
 
-def yeast_table(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastTable:
+def yeast_line(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> YeastLine:
     words, wait, rounding = m.words, grid.wait, _rounding(grid, kitchen, m)
-    together = len(wait.waits) > 1
     where = wait.stage.name or words["kinds." + wait.stage.word]
     if wait.branch:
         where = words.say("yeast.branch", where, wait.branch)
-    return YeastTable(
+    together = len(wait.waits) > 1
+    return YeastLine(
         title=words.say("yeast.together" if together else "yeast.title", where, wait.portion.name),
-        degrees=tuple(m.degrees(celsius) for celsius in grid.celsius),
-        rows=tuple(
-            YeastRow(m.time(row.seconds), tuple(_cell(cell, grid, rounding, m) for cell in row.cells))
-            for row in grid.rows
-        ),
+        cells=tuple(_cells(grid, rounding, m)),
         note=" ".join(_notes(grid, rounding, m)),
     )
+
+
+def _cells(grid: YeastGrid, rounding: _Rounding, m: Measures) -> Iterator[YeastCell]:
+    """As written, its neighbours in warmth, and the other hours at the written warmth."""
+    written = next((row for row in grid.rows if any(cell.written for cell in row.cells)), None)
+    if written is None:
+        return
+    at = next(n for n, cell in enumerate(written.cells) if cell.written)
+    hours = m.time(written.seconds)
+    for n, word in ((at - 1, "yeast.colder"), (at, "yeast.written"), (at + 1, "yeast.warmer")):
+        if 0 <= n < len(written.cells) and (grams := written.cells[n].grams):
+            said = m.words[word] if n == at else m.words.say(word, hours, m.degrees(grid.celsius[n]))
+            yield YeastCell(said, _weight(grams, rounding, m), n == at)
+    for row in grid.rows:
+        if row is not written and (grams := row.cells[at].grams):
+            yield YeastCell(m.time(row.seconds), _weight(grams, rounding, m), False)
 
 
 def _weights(grid: YeastGrid) -> list[Fraction]:
@@ -82,21 +94,6 @@ def _notes(grid: YeastGrid, rounding: _Rounding, m: Measures) -> Iterator[str]:
         yield m.words.say("yeast.each_bowl", str(grid.makings))
     if grid.wait.carries_on:
         yield m.words["wait.carries_on"]
-
-
-def _cell(cell: YeastGridCell, grid: YeastGrid, rounding: _Rounding, m: Measures) -> YeastCell:
-    if cell.times is None or cell.grams is None:
-        return YeastCell("", "", False)
-    percent = grid.wait.portion.percent
-    share = None if percent is None else percent / 100 * cell.times
-    said = "" if share is None else m.percent(share if cell.written else _two_digits(share))
-    return YeastCell(_weight(cell.grams, rounding, m), said, cell.written)
-
-
-def _two_digits(share: Fraction) -> Fraction:
-    """An estimate has no more than two digits that count."""
-    places = next((n for n in range(12) if share * 10**n >= 10), 12)
-    return round_to(share, places)
 
 
 def _weight(grams: Fraction, rounding: _Rounding, m: Measures) -> str:
