@@ -7,6 +7,7 @@ from hypothesis import given, strategies as st
 from run_length import FEW_EXAMPLES
 from works import bakery_of, first_work
 
+from manchet.figures.water.dough_temperature import balance
 from manchet.figures.water.friction import friction_of
 from manchet.figures.water.heat import WETTING
 from manchet.figures.water.ice import ALL_ICE, ice_added, ice_in
@@ -233,3 +234,12 @@ def test_a_mixer_nobody_measured_is_a_wider_guess() -> None:
     guess = friction_of(steps, None, WETTING)
     assert (guess.low, guess.high) == (8 * Fraction(5, 9), 8 * Fraction(10, 9))
     assert friction_of(bakery.formulas[0].stages[0].steps, None, WETTING).high < 1
+
+
+NOTHING_IN_IT = "formula New loaf\n  dough\n    mix fast 6 min to 26 C\n\nkitchen Back room\n  air 21 C\n"
+
+
+def test_a_mix_of_nothing_yet_has_no_balance() -> None:
+    work = first_work(NOTHING_IN_IT)
+    assert balance(work, work.formula.stages[0]) is None
+    assert bakery_of(NOTHING_IN_IT).diagnostics == ()

@@ -125,7 +125,8 @@ def balance(work: Work, stage: Stage) -> Balance | None:
 
 
 def balance_of(stage: Stage, work: Work, place: Surroundings, mixer: Mixer | None) -> Balance | None:
-    """What meets in a stage's bowl until its mix has the wanted temperature; None where the file wants none.
+    """What meets in a stage's bowl until its mix has the wanted temperature; None where the file wants none, or nothing is
+    in the bowl yet.
 
     There is no free liquid where each has a temperature in the file, and where it is too little to warm or cool the rest.
     """
@@ -136,6 +137,8 @@ def balance_of(stage: Stage, work: Work, place: Surroundings, mixer: Mixer | Non
     before = stage.steps[: until + 1]
     added = {goes.key for step in before if step.verb == "add" for goes in step.goes}
     things = mix_inputs((p for p in stage.portions if p.share and (not p.held or p.key in added)), work, place)
+    if not capacity(things):
+        return None
     free = _free(things, work.larder)
     flour = sum((t.portion.share for t in things if t.portion.is_flour and not t.portion.stage), NOTHING)
     return Balance(
