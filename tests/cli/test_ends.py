@@ -54,11 +54,8 @@ def test_a_fault_that_cannot_be_written_down_is_still_calm(monkeypatch: pytest.M
     def faulty(*_: object) -> None:
         raise RecursionError
 
-    def full(**_: object) -> None:
-        raise OSError(errno.ENOSPC, "full")
-
     monkeypatch.setattr(checking, "look", faulty)
-    monkeypatch.setattr(tempfile, "mkdtemp", full)
+    monkeypatch.setattr(tempfile, "tempdir", "/proc/no such place")
     monkeypatch.setenv("MANCHET_CACHE", "off")
     assert "RecursionError" in calm(manchet(["check"]), 3)
 

@@ -19,6 +19,7 @@ from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
     from manchet.batch.work import Work
+    from manchet.diagnostics.diagnostic import Diagnostic
     from manchet.figures.derived import Figures, MaterialFigures
     from manchet.figures.figure import Figure
 
@@ -49,6 +50,7 @@ def run(options: argparse.Namespace) -> int:
 def figures_for(options: argparse.Namespace) -> tuple[Work, Figures] | None:
     """The work asked for, and its figures; None after saying why there are none."""
     from manchet.figures.derived import figures_of
+    from manchet.workspace.faults import kept_to
     from manchet.workspace.opening import baked_beside, open_formula
 
     if not options.what:
@@ -59,11 +61,20 @@ def figures_for(options: argparse.Namespace) -> tuple[Work, Figures] | None:
         if not any(one.severity is Severity.ERROR for one in found.diagnostics):
             print(f"{options.what} has no figures: {UNEXPLAINED}", file=sys.stderr)
         return None
-    work = found.bakery.work(found.formula, sizing.order_of(options), options.kitchen)
-    write_reports(work.diagnostics)
-    if work.value is None:
+    work, reports = found.bakery.work(found.formula, sizing.order_of(options), options.kitchen)
+    if work is None:
+        write_reports(reports)
         return None
-    return work.value, figures_of(work.value, baked_beside(found, options.kitchen))
+
+    def worked_out() -> tuple[Work, Figures] | None:
+        figures = figures_of(work, baked_beside(found, options.kitchen))
+        write_reports(reports)
+        return work, figures
+
+    def broken_off(fault: Diagnostic) -> None:
+        write_reports((*reports, fault))
+
+    return kept_to(found.formula.place, f"{found.formula.name} could not be worked out", worked_out, broken_off)
 
 
 def json_text(figures: Figures) -> str:

@@ -50,6 +50,7 @@ REPORTS = {
     'each-or-in-all': ('error', 'syntax/reports'),
     'everything-else-missing': ('error', 'formula/reports'),
     'everything-else-twice': ('error', 'formula/reports'),
+    'fault-of-manchet': ('error', 'workspace/reports'),
     'fermentation-too-hot': ('warning', 'checks/fermentation'),
     'file-binary': ('error', 'source/reports'),
     'file-is-folder': ('error', 'source/reports'),

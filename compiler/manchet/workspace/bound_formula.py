@@ -22,6 +22,7 @@ from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 from manchet.syntax.parsed_headings import name_of
 from manchet.workspace.changes import NO_CHANGES, Changes
+from manchet.workspace.faults import kept_to
 from manchet.workspace.house import Around
 
 if TYPE_CHECKING:
@@ -72,21 +73,35 @@ class BoundFormula:
 
     def work(self, order: Order, kitchen: Kitchen) -> Outcome[Work | None]:
         """It at a size in a kitchen, the same Work each time; None, with the reason, where it cannot be sized."""
-        assert self.formula is not None
+        formula = self.formula
+        assert formula is not None
         key = (order, kitchen)
         if key not in self._works:
-            self._works[key] = work_of(self.formula, order, kitchen, self.around.offered.larder)
+            self._works[key] = kept_to(
+                formula.place,
+                f"{formula.name} could not be sized",
+                lambda: work_of(formula, order, kitchen, self.around.offered.larder),
+                _no_work,
+            )
         return self._works[key]
 
     @cached_property
     def checking(self) -> tuple[Diagnostic, ...]:
         """What the checks say of it at the size its file asks for; or why it cannot be sized."""
-        if not self.is_judged:
+        if self.formula is None or not self.is_judged:
             return ()
+        work = self.work(AS_WRITTEN, self.around.kitchen)
+        if work.value is None:
+            return work.diagnostics
         from manchet.checks.registry import check
 
-        work = self.work(AS_WRITTEN, self.around.kitchen)
-        return work.diagnostics if work.value is None else check(work.value)
+        whole = work.value
+        broke_off = f"{self.formula.name} could not be looked over"
+        return kept_to(self.formula.place, broke_off, lambda: check(whole), lambda fault: (fault,))
+
+
+def _no_work(fault: Diagnostic) -> Outcome[Work | None]:
+    return Outcome(None, (fault,))
 
 
 class BoundBlock(NamedTuple):
@@ -108,6 +123,17 @@ class BoundBlock(NamedTuple):
 
 def bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool) -> BoundBlock:
     """A block of a formula or a preparation, bound with its variants."""
+
+    def unbound(fault: Diagnostic) -> BoundBlock:
+        written = Outcome(WrittenFormula(block))
+        nothing = BoundFormula(written, Binding(None, (fault,)), around, is_unread)
+        return BoundBlock((nothing,), dict(around.offered.shared))
+
+    broke_off = f"{name_of(block) or 'this formula'} could not be read to its end"
+    return kept_to(block.line.place(), broke_off, lambda: _bind_block(block, around, changes, is_unread), unbound)
+
+
+def _bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool) -> BoundBlock:
     formulas = tuple(
         BoundFormula(written, _bind(written.value, around, changes), around, is_unread)
         for written in _written_formulas(block, around.offered.larder)

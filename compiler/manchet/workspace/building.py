@@ -7,6 +7,7 @@ that pays; the files are written here, by one hand.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
@@ -16,6 +17,7 @@ from manchet.syntax.block import HOUSE
 from manchet.workspace.baking import baking_of
 from manchet.workspace.changes import Changes
 from manchet.workspace.committed import former_overalls
+from manchet.workspace.faults import kept_to
 from manchet.workspace.opening import concerns, formula_blocks, has_errors, kitchen_of, not_refused
 from manchet.workspace.output import Built, write_sheets
 from manchet.workspace.posted_cards import render_posted_cards
@@ -97,10 +99,19 @@ def renderings(
         size = options._replace(order=AS_WRITTEN) if job.own_size else options
         if size.order != AS_WRITTEN:
             reports = _but_for_its_size(reports)
-        one = render_formula(bakery, formula, size, version, press, selection.root)
+        one = kept_to(
+            formula.place,
+            f"{formula.name} could not be printed",
+            partial(render_formula, bakery, formula, size, version, press, selection.root),
+            partial(_broken_off, formula.name),
+        )
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts:
         yield from render_posted_cards(selection, bakery, baking_of(selection, bakery, posts, options), options, press)
+
+
+def _broken_off(name: str, fault: Diagnostic) -> Rendered:
+    return Rendered(name, {}, (fault,))
 
 
 def _but_for_its_size(reports: Sequence[Diagnostic]) -> tuple[Diagnostic, ...]:

@@ -10,7 +10,19 @@ def cache_folder() -> str | None:
     """Our folder in the user's cache folder, made if need be; None where it is not to be used."""
     if os.environ.get("MANCHET_CACHE", "").lower() in ("off", "0", "no"):
         return None
-    path = os.path.join(_user_cache(), "manchet")
+    return _ours(os.path.join(_user_cache(), "manchet"))
+
+
+def account_folder() -> str | None:
+    """Where the accounts of our own faults are written: the same folder, or one for files that may be thrown away."""
+    import tempfile
+
+    user = f"manchet-{os.geteuid()}" if hasattr(os, "geteuid") else "manchet"
+    return cache_folder() or _ours(os.path.join(tempfile.gettempdir(), user))
+
+
+def _ours(path: str) -> str | None:
+    """The folder, made if need be; None where it is a link, or someone else's, or others may enter it."""
     try:
         os.makedirs(os.path.dirname(path), mode=0o700, exist_ok=True)
         if not os.path.lexists(path):

@@ -19,6 +19,7 @@ from manchet.workspace import cache
 from manchet.workspace.cache import Kept
 from manchet.workspace.collecting import without_collecting
 from manchet.workspace.drawn_on import DrawnOn, drawn_on
+from manchet.workspace.faults import OUR_FAULT
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.packing import Found, pack, unpack
 from manchet.workspace.raw_files import Raw
@@ -59,11 +60,12 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
     keys = {path: cache.digest(store.compiler, context, kitchen, path, files[path].data) for path in wanted}
     packed = {path: store.kept[path].found for path in wanted if _is_kept(store, path, keys[path])}
     new = sorted(wanted - packed.keys())
-    if new:
-        packed |= _look_at(selection.bakery, new, kitchen, jobs)
-        kept = {path: one for path, one in store.kept.items() if path in files}
-        cache.close_store(store, kept | {path: Kept(keys[path], packed[path]) for path in new})
+    packed |= _look_at(selection.bakery, new, kitchen, jobs) if new else {}
     found = {path: unpack(packed[path]) for path in sorted(packed)}
+    if new:
+        kept = {path: one for path, one in store.kept.items() if path in files}
+        worth = [path for path in new if not any(one.name == OUR_FAULT for one in found[path].diagnostics)]
+        cache.close_store(store, kept | {path: Kept(keys[path], packed[path]) for path in worth})
     reports = (one for each in found.values() for one in each.diagnostics)
     pictures = tuple(picture for each in found.values() for picture in each.pictures)
     diagnostics = (

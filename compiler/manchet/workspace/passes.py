@@ -5,21 +5,23 @@ Each pass takes what the passes before it found and adds to it. `python -m manch
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
-from typing import TYPE_CHECKING
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from typing import TYPE_CHECKING, TypeVar
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Formula
-from manchet.larder.book import Larder
+from manchet.larder.book import Larder, builtin
 from manchet.records import NamedTuple
 from manchet.source.text import Line, SourceText
 from manchet.syntax import nodes
-from manchet.syntax.nodes import File
+from manchet.syntax.nodes import Entry, File
 from manchet.syntax.parser import parse
 from manchet.workspace.bound_formula import BoundBlock, bind_block
 from manchet.workspace.changes import NO_CHANGES, Changes
+from manchet.workspace.faults import kept_to
 from manchet.workspace.house import (
     Around,
     Kitchens,
@@ -33,6 +35,8 @@ from manchet.workspace.top_blocks import TopBlocks, blocks_of, clashing_names, p
 
 if TYPE_CHECKING:
     from manchet.changes.waits import Refused
+
+T = TypeVar("T")
 
 
 class ReadSoFar(NamedTuple):
@@ -98,14 +102,18 @@ def sort_blocks(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
 def fill_larder(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     """The house's own ingredients go on top of the built-in larder."""
     entries = reading.blocks.larders
-    larder, reports = memory.answer("larder", entries, lambda: larder_of(entries))
+    larder, reports = memory.answer(
+        "larder", entries, lambda: _shared(entries, "larder", lambda: larder_of(entries), builtin())
+    )
     return reading._replace(larder=larder).reporting(reports)
 
 
 def equip_kitchens(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     """The kitchens are read, with their ovens, mixers and tins."""
     entries = reading.blocks.kitchens
-    kitchens, reports = memory.answer("kitchens", entries, lambda: kitchens_of(entries))
+    kitchens, reports = memory.answer(
+        "kitchens", entries, lambda: _shared(entries, "kitchen", lambda: kitchens_of(entries), Kitchens())
+    )
     return reading._replace(kitchens=kitchens).reporting(reports)
 
 
@@ -115,7 +123,13 @@ def judge_shared_stages(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     measures = reading.kitchens.nearest("", reading.kitchen).measures
     offered = offered_by(reading.blocks, reading.larder, measures)
     inputs = (stages, reading.larder, offered.preparations, measures)
-    return reading.reporting(memory.answer("stages", inputs, lambda: tuple(mistakes_in_shared(stages, offered))))
+
+    def mistakes() -> Outcome[None]:
+        return Outcome(None, tuple(mistakes_in_shared(stages, offered)))
+
+    return reading.reporting(
+        memory.answer("stages", inputs, lambda: _shared(stages, "stage", mistakes, None)).diagnostics
+    )
 
 
 def bind_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
@@ -189,7 +203,22 @@ def run_passes(reading: ReadSoFar, passes: Iterable[Pass], memory: Memory) -> Re
     return reading
 
 
+def _shared(entries: Sequence[Entry], what: str, read: Callable[[], Outcome[T]], nothing: T) -> Outcome[T]:
+    """What `read` makes of the larders, kitchens or stages that all formulas share; `nothing`, where it breaks off."""
+    if not entries:
+        return read()
+    broke_off = f"this {what} and others could not be read to their end"
+    return kept_to(entries[0].line.place(), broke_off, read, lambda fault: Outcome(nothing, (fault,)))
+
+
 def _parse(source: SourceText) -> ParsedFile:
+    broke_off = "this file could not be read to its end"
+    place = Place(source.path, 1, 1, 1, 1)
+    nothing = ParsedFile(File(source.path, (), ()), TopBlocks(), frozenset(), ())
+    return kept_to(place, broke_off, lambda: _parsed(source), lambda fault: nothing._replace(reports=(fault,)))
+
+
+def _parsed(source: SourceText) -> ParsedFile:
     file, reports = parse(source)
     unread = frozenset(entry.line for entry in file.entries if isinstance(entry.node, nodes.Unread))
     return ParsedFile(file, blocks_of(file), unread, reports)

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from functools import partial
 
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.kitchen.model import Kitchen
 from manchet.sheets.form import Bakehouse, PageSetup, Subject
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.baking import Baking
+from manchet.workspace.faults import kept_to
 from manchet.workspace.opening import kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
@@ -35,9 +38,23 @@ def render_posted_cards(
             tuple(work for work in baking.works if work.kitchen == kitchen),
             tuple(one for one in baking.missing if kitchen_of(bakery, options.kitchen, one[1]) == kitchen),
         )
-        made = _cards(kitchen, own, options, version, press)
-        if made.files or made.lacking:
+        made = kept_to(
+            _place_of(kitchen, own),
+            f"the cards of {kitchen.name or 'the kitchen'} could not be printed",
+            partial(_cards, kitchen, own, options, version, press),
+            partial(_broken_off, kitchen.name),
+        )
+        if made.files or made.lacking or made.diagnostics:
             yield made._replace(slug=slug_of[kitchen.name] if kitchen.name else "kitchen")
+
+
+def _place_of(kitchen: Kitchen, baking: Baking) -> Place:
+    """Where the kitchen is written; of one that nobody wrote, the first formula that is baked in it."""
+    return kitchen.place or next((work.formula.place for work in baking.works), Place(".", 1, 1, 1, 1))
+
+
+def _broken_off(name: str, fault: Diagnostic) -> Rendered:
+    return Rendered(name, {}, (fault,), is_formula=False)
 
 
 def _cards(kitchen: Kitchen, baking: Baking, options: PrintOptions, version: Version, press: Press) -> Rendered:

@@ -21,7 +21,10 @@ class Raw:
 
     @cached_property
     def blocks(self) -> tuple[Block, ...]:
-        return blocks(rough_text_of(self.data))
+        try:
+            return blocks(rough_text_of(self.data))
+        except Exception:  # a fault of our own, which is reported when the file is read
+            return ()
 
 
 def raw_files(premises: Premises, prefix: str) -> Outcome[tuple[Raw, ...]]:
