@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.batch.model import Batch, PieceBatch
-from manchet.batch.usual_bake_loss import SMALL_LOAF, bake_loss_range, to_tens, to_weigh_off, usual_loss_of
+from manchet.batch.usual_bake_loss import bake_loss_range, to_tens, to_weigh_off, usual_loss_of
 from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Makes, OverallLine, Range
@@ -154,12 +154,22 @@ def _of_piece(work: Work, piece: PieceBatch) -> Iterator[tuple[str, Figure]]:
             yield "dough to weigh off", _weighed_off(piece, piece.baked_wanted, span, loss)
     yield from _kept(formula, piece, weight)
     moist = moisture(work, span.likely)
-    if moist is not None and moist > 0:
+    if moist is not None and _is_that_of_bread(moist, formula):
         yield "moisture", Figure(
             "moisture of the loaf", round_to(moist * 100, 0), "%",
             "an estimate: all the water weighed in and in the flour, less the bake loss / baked weight",
             (loss,), "the larder's composition of each ingredient; US law allows bread up to 38 % (21 CFR 136.110)",
         )  # fmt: skip
+
+
+MOIST = {"lean": (30, 50), "rye": (36, 54), "rich": (16, 42), "": (20, 50)}
+"""Per cent of water between which whole breads lie when they have cooled, by how they are baked: white bread about 36, brown
+40, rye 45, brioche and sweet doughs 22 to 35 (food tables, from memory). Our rule; outside it nothing is said."""
+
+
+def _is_that_of_bread(moist: Fraction, formula: Formula) -> bool:
+    least, most = MOIST.get(formula.bread.core, MOIST[""])
+    return least <= moist * 100 <= most
 
 
 def _baked_weight(piece: PieceBatch, span: Range, dough: Given, loss: Figure) -> Figure:
@@ -192,20 +202,24 @@ WEIGHED_LOAF = Fraction(4 * 45359237, 100000)
 """Grams of the 4 lb loaf that was weighed on the shelf."""
 
 DAYS = (24, 48)
+KEPT_LEAST, KEPT_MOST = WEIGHED_LOAF / 3, WEIGHED_LOAF * 2
+"""Grams of bread for which the one loaf that was weighed tells something. Our rule: a third of it and twice it."""
+AIR = Fraction(6, 10), Fraction(14, 10)
+"""What a loaf may lose for 1 that was weighed, in damper and in drier air. Our rule."""
 
 
 def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple[str, Figure]]:
-    if not formula.bread.loaf or piece.grams < SMALL_LOAF:
+    if not formula.bread.loaf or not KEPT_LEAST <= weight.value <= KEPT_MOST:
         return
     for hours in DAYS:
         share = shelf_loss(Fraction(hours))
         assert share is not None
-        more = share * more_skin(weight.value)
-        light, heavy = sorted((weight.value * (1 - share), weight.value * (1 - more)))
+        skins = sorted((Fraction(1), more_skin(weight.value)))
+        light, heavy = (weight.value * (1 - share * skins[end] * AIR[end]) for end in (1, 0))
         name = f"weight after {hours} h unwrapped"
         rule = (
-            f"an estimate, {decimal(light, 0)} to {decimal(heavy, 0)} g: baked weight x (1 - what a 4 lb loaf lost), and "
-            "by so much more as a loaf of this weight has more skin for its weight"
+            f"an estimate, {decimal(to_tens(light), 0)} to {decimal(to_tens(heavy), 0)} g: baked weight x (1 - what a 4 lb loaf lost), "
+            "two fifths more or less by the air, and so much more as a loaf of this weight has more skin for its weight"
         )
         lost = Given("a 4 lb loaf lost", round_to(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
         yield name, Figure(name, round_to((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)
