@@ -11,6 +11,8 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.source.text import SourceText
 
+SUFFIX = ".bake"
+"""What the name of a formula file ends in."""
 LARGEST = 2_000_000
 """Bytes. A thousand formulas are smaller; what is larger is no formula."""
 

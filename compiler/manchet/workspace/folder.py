@@ -10,7 +10,8 @@ A file asked about by itself, with no larder and no kitchen in its folder or abo
 it belong to it, and the folders further down do not. Else one formula in a home folder would have all of it read.
 
 Hidden files and folders (their names begin with a dot) are not read. A link that leads out of the bakery is
-reported and not followed; one that stays inside is passed over, since what it points to is read where it is.
+reported and not followed, as is one that leads to no file; one that stays inside is passed over, since what it points to
+is read where it is.
 """
 
 from __future__ import annotations
@@ -21,11 +22,11 @@ from collections.abc import Iterator
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
 from manchet.records import NamedTuple
-from manchet.source.files import rough_text_of
+from manchet.source.files import SUFFIX, rough_text_of
 from manchet.syntax.headings import holds_house
+from manchet.workspace.links import loose_link
 from manchet.workspace.trouble import Unknown, reason
 
-SUFFIX = ".bake"
 MOST_FILES = 20_000
 _SNIFFED = 1_000_000
 """Bytes of a file above that are looked at for a larder or a kitchen."""
@@ -48,9 +49,8 @@ class Listing(NamedTuple):
 
 def premises_of(path: str) -> Premises:
     """The bakery that a file or folder belongs to."""
-    start = os.path.realpath(path)
-    is_folder = os.path.isdir(start)
-    folder = start if is_folder else os.path.dirname(start)
+    is_folder = os.path.isdir(path)
+    folder = os.path.realpath(path if is_folder else os.path.dirname(path) or ".")
     houses = [above for above in _upwards(folder) if not (is_folder and above == folder) and _is_house(above)]
     return Premises(houses[-1] if houses else folder, whole=is_folder or bool(houses))
 
@@ -76,7 +76,7 @@ def listing(premises: Premises) -> Listing:
             path = f"{folder}/{entry.name}" if folder else entry.name
             if entry.is_symlink():
                 if entry.name.endswith(SUFFIX) or entry.is_dir():
-                    refused += _leading_out(root, path)
+                    refused += _loose_link(root, path)
             elif entry.is_dir():
                 if premises.whole:
                     folders.append(path)
@@ -134,11 +134,11 @@ def _beginning(path: str) -> bytes:
         return b""
 
 
-def _leading_out(root: str, path: str) -> Iterator[Diagnostic]:
-    target = os.path.realpath(os.path.join(root, path))
-    if os.path.commonpath([root, target]) != root:
-        message = "this link leads out of the bakery's folder, and was not followed"
-        yield _report("link-leads-out", path, message, "put the file itself here, or a copy of it")
+def _loose_link(root: str, path: str) -> Iterator[Diagnostic]:
+    loose = loose_link(root, os.path.join(root, path))
+    if loose is not None:
+        name = "link-leads-out" if loose.leads_out else "link-leads-nowhere"
+        yield _report(name, path, loose.message, loose.help)
 
 
 def _report(name: str, path: str, message: str, help: str = "") -> Diagnostic:

@@ -50,6 +50,9 @@ def open_formula(
         for path, block in formula_blocks(selection)
         if fold(block.name) in selection.names or not selection.names
     ]
+    for wrong in selection.diagnostics if not found else ():
+        if wrong.severity is Severity.ERROR:
+            raise Unknown(f"{wrong.place.path}: {wrong.message}", wrong.help)
     if len(found) != 1:
         names = ", ".join(block.name for _, block in found[:8])
         raise Unknown(f"{word} holds {len(found)} formulas", f"say which: {names}" if names else "")

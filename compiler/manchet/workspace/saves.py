@@ -19,8 +19,8 @@ from collections.abc import Mapping
 from hashlib import blake2b
 
 from manchet.records import NamedTuple
-from manchet.source.files import Stamp, bytes_of, stamp_of
-from manchet.workspace.folder import SUFFIX, Premises, listing
+from manchet.source.files import SUFFIX, Stamp, bytes_of, stamp_of
+from manchet.workspace.folder import Premises, listing
 from manchet.workspace.listening import Observer, observer_of
 from manchet.workspace.mounts import why_poll
 from manchet.workspace.trouble import Trouble

@@ -11,8 +11,10 @@ from collections.abc import Iterable, Sequence
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.records import NamedTuple
+from manchet.source.files import SUFFIX
 from manchet.syntax.block import FORMULAS
-from manchet.workspace.folder import SUFFIX, Premises, premises_of
+from manchet.workspace.folder import Premises, premises_of
+from manchet.workspace.named_places import no_such_path, place_named, unread
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
 from manchet.workspace.trouble import Unknown
@@ -49,7 +51,8 @@ def selections(words: Sequence[str], held: OpenBakery | None = None) -> tuple[Se
     for word in words or ["."]:
         _refuse_nonsense(word)
         if os.path.lexists(word):
-            bakeries.setdefault(premises_of(word), (set(), []))[0].add(_real(word))
+            place = place_named(word)
+            bakeries.setdefault(premises_of(place), (set(), []))[0].add(place)
         else:
             bakeries.setdefault(premises_of("."), (set(), []))[1].append(word)
     return tuple(_in_bakery(premises, places, names, held) for premises, (places, names) in bakeries.items())
@@ -106,7 +109,7 @@ def _in_bakery(premises: Premises, places: set[str], names: Sequence[str], held:
     for name in names:
         if fold(name) not in known:
             if name.endswith(SUFFIX) or os.sep in name:
-                raise _no_such_path(name)
+                raise no_such_path(name)
             raise _no_such_formula(name, [places[0].name for places in known.values()])
         wanted.add(fold(name))
         paths |= {one.path for one in known[fold(name)]}
@@ -117,8 +120,16 @@ def _in_bakery(premises: Premises, places: set[str], names: Sequence[str], held:
             for key, there in known.items()
             if any(_inside(real[one.path], asked) for one in there for asked in places)
         }
-    said = tuple(one for one in diagnostics if not places or any(_inside(_at(root, prefix, one), p) for p in places))
-    return Selection(held, premises, prefix, frozenset(paths), frozenset(wanted) if names else frozenset(), said)
+    links = tuple(unread(places, real.values(), root, prefix))
+    told = {one.place.path for one in links}
+    said = tuple(
+        one
+        for one in diagnostics
+        if one.place.path not in told and (not places or any(_inside(_at(root, prefix, one), p) for p in places))
+    )
+    return Selection(
+        held, premises, prefix, frozenset(paths), frozenset(wanted) if names else frozenset(), links + said
+    )
 
 
 def _at(root: str, prefix: str, diagnostic: Diagnostic) -> str:
@@ -127,15 +138,6 @@ def _at(root: str, prefix: str, diagnostic: Diagnostic) -> str:
 
 def _inside(place: str, asked: str) -> bool:
     return place == asked or place.startswith(asked.rstrip(os.sep) + os.sep)
-
-
-def _real(word: str) -> str:
-    """The place meant: the folder it is in with its links resolved, but a linked file under its own name."""
-    if os.path.isdir(word):
-        return os.path.realpath(word)
-    if not word.endswith(SUFFIX):
-        raise Unknown(f"{word} is not a formula file", f"formulas stand in files that end in {SUFFIX}")
-    return os.path.join(os.path.realpath(os.path.dirname(word) or "."), os.path.basename(word))
 
 
 def _prefix(root: str) -> str:
@@ -152,16 +154,6 @@ def _refuse_nonsense(word: str) -> None:
         raise Unknown("an empty name was given", "give a file, a folder or the name of a formula")
     if "\0" in word:
         raise Unknown(f"{word!r} is no name for a file or a formula")
-
-
-def _no_such_path(word: str) -> Unknown:
-    folder, name = os.path.split(word)
-    try:
-        beside = [entry for entry in os.listdir(folder or ".") if not entry.startswith(".")]
-    except OSError:
-        return Unknown(f"there is no file or folder {word}, nor the folder {folder}")
-    near = nearest(name, beside)
-    return Unknown(f"there is no file or folder {word}", f"near: {os.path.join(folder, near)}" if near else "")
 
 
 def _no_such_formula(name: str, known: Sequence[str]) -> Unknown:
