@@ -69,3 +69,15 @@ def shares(formula: Formula) -> dict[tuple[str, str], Fraction]:
 
 def share(formula: Formula, name: str) -> Fraction:
     return shares(formula).get(("overall", name), Fraction(0))
+
+
+def water_of_powders(formula: Formula) -> Fraction:
+    """What powdered milk brings of its own: no water in the dough's sense, and a part of the milk that it stands for."""
+    return sum(
+        (
+            line.share * line.ingredient.composition["water"] / 100
+            for line in formula.overall
+            if line.ingredient is not None and line.ingredient.name.endswith(("milk powder", "whey powder"))
+        ),
+        Fraction(0),
+    )

@@ -44,6 +44,8 @@ from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 
 NOTHING = Fraction(0)
+LITTLE = Fraction(5, 1000)
+"""Of all flour, that a line may come out under nothing and still be none: a powder's milk was rounded there and back."""
 WET = Fraction(1, 2)
 """Who takes out a gram and has this much water made up took out a liquid: its stage gets that water, though it weighs none."""
 
@@ -215,7 +217,8 @@ class Swapping:
         if target is not None:
             assert isinstance(target.node, nodes.MaterialNode)
             changed = more * of_all(node.basis, own) / of_all(target.node.basis, own)
-            if figure_of(in_grams(target, self.bench)) + changed >= 0:
+            left = figure_of(in_grams(target, self.bench)) + changed
+            if left >= 0 or self._is_little(name, -left, target.node.amount.unit):
                 self._took(heading, name, node.basis, more, part)
                 return self._changed(lines, target, name, changed, False)
         if self.by_overall and any(self._takes_the_rest(line, name) for line in lines):
@@ -243,6 +246,8 @@ class Swapping:
         weighed = in_grams(target, self.bench)
         assert isinstance(weighed.node, nodes.MaterialNode)
         left = figure_of(weighed) + more
+        if left < 0 and self._is_little(name, -left, weighed.node.amount.unit):
+            left = NOTHING
         if left < 0:
             self._falls_short(name, -more, weighed.node.amount.unit)
         if left == 0 and in_overall:
@@ -311,6 +316,13 @@ class Swapping:
                 return known is not None and name in (known.class_, known.name)
             case _:
                 return False
+
+    def _is_little(self, name: str, short: Fraction, unit: str) -> bool:
+        """Whether so much less than no water is only what rounding has left over: then none is weighed."""
+        flour = self.before.own_flour
+        if name != "water":
+            return False
+        return short < LITTLE * 100 if unit == PERCENT else bool(flour) and short < LITTLE * (flour or NOTHING)
 
     def _falls_short(self, name: str, wanted: Fraction, unit: str) -> None:
         figure = f"{decimal(wanted, 2)} {PERCENT}" if unit == PERCENT else f"{decimal(wanted, 1)} {GRAMS}"

@@ -1,6 +1,6 @@
 """Milk for milk powder and water, and back: by what is dry in both.
 
-The larder's figures (USDA SR28): 100 g of skimmed milk are 9.46 g of its powder and 91 g of water. Whole milk for powder of
+The larder's figures (USDA SR28): 100 g of skimmed milk are 9.46 g of its powder and 90.54 g of water. Whole milk for powder of
 skimmed milk goes by the dry matter without fat; the milk's fat is then missing, and the sheet says so.
 """
 
@@ -39,8 +39,17 @@ def _powder(milk: Ingredient, powder: Ingredient, asking: Asking) -> Exchange | 
         factor = (100 - water - fat) / (100 - left - fat_left)
         missing = fat - factor * fat_left
         said = f"fat is not made up: {decimal(missing, 1)} g in 100 g of milk"
-        return balance_water(milk, powder, factor, asking.larder, f"dry matter without fat, {powder.source}", said)
-    return balance_water(milk, powder, (100 - water) / (100 - left), asking.larder, f"dry matter, {powder.source}")
+        found = balance_water(milk, powder, factor, asking.larder, f"dry matter without fat, {powder.source}", said)
+    else:
+        factor = (100 - water) / (100 - left)
+        found = balance_water(milk, powder, factor, asking.larder, f"dry matter, {powder.source}")
+    return _with_its_own_water(found, factor * left / 100)
+
+
+def _with_its_own_water(exchange: Exchange, water: Fraction) -> Exchange:
+    """Less water by what the powder brings in itself, so that both together weigh what the milk did."""
+    moves = tuple((name, grams - water if name == "water" else grams) for name, grams in exchange.moves)
+    return exchange._replace(moves=moves)
 
 
 def _instead_of(off: Ingredient) -> tuple[str, ...]:
