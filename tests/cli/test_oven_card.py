@@ -44,7 +44,7 @@ def turns(*words: str, card: str = "house") -> list[tuple[str, str]]:
     ran = manchet(["build", "--jobs", "1", *words, "--only", "oven,json"])
     assert ran.status == 0, ran.err
     said = json.loads(Path(f"output/{card}.oven.json").read_text(encoding="utf-8"))
-    return [(turn["name"], turn["load"]) for oven in said["ovens"] for turn in oven["turns"]]
+    return [(turn["name"], turn["load"]) for oven in said["ovens"] for turn in oven["loads"]]
 
 
 @pytest.mark.parametrize("processes", ["1", "2"])
@@ -76,8 +76,8 @@ def test_a_bread_with_a_mistake_is_named_on_the_card() -> None:
     Path("soft.bake").write_text(loaf("Soft loaf", "66 g", "220 C"))
     assert manchet(["build", "--jobs", "1", "--only", "oven,json"]).status == 1
     said = json.loads(Path("output/house.oven.json").read_text(encoding="utf-8"))
-    assert said["missing"] == "Not on this card, because of mistakes in their files: Soft loaf."
-    assert "Soft loaf" not in [turn["name"] for oven in said["ovens"] for turn in oven["turns"]]
+    assert said["missing"] == "Left off, files with errors: Soft loaf."
+    assert "Soft loaf" not in [turn["name"] for oven in said["ovens"] for turn in oven["loads"]]
 
 
 def test_a_run_that_bakes_nothing_there_leaves_the_last_card() -> None:
@@ -97,7 +97,7 @@ def test_trace_counts_the_turns_of_the_card() -> None:
     """Six of seven stand on the card of all of them; each has the number there that its trace says."""
     turns()
     said = json.loads(Path("output/house.oven.json").read_text())
-    numbers = {turn["name"]: turn["number"] for oven in said["ovens"] for turn in oven["turns"]}
+    numbers = {turn["name"]: turn["number"] for oven in said["ovens"] for turn in oven["loads"]}
     assert len(numbers) > 3
     for name, number in numbers.items():
         ran = manchet(["trace", name, "turn in mother"])

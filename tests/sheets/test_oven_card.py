@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from datetime import datetime
 
 import jsonschema
 from loaves import PLAIN_LOAF, vary
@@ -19,6 +20,7 @@ from manchet.sheets.page.json_data import json_of
 from manchet.sheets.published import schema
 from manchet.sheets.registry import html_of
 from manchet.source.text import SourceText
+from manchet.timing.when import When
 from manchet.workspace import bakery
 
 HOUSE = """\
@@ -50,7 +52,10 @@ def loaf(name: str, kind: str, number: int, heat: str) -> str:
 
 
 def card(
-    breads: tuple[tuple[str, str, int, str], ...] = BREADS, takes: str = TAKES, house: House = BRITISH
+    breads: tuple[tuple[str, str, int, str], ...] = BREADS,
+    takes: str = TAKES,
+    house: House = BRITISH,
+    when: When | None = None,
 ) -> OvenCard:
     texts = [loaf(*bread) for bread in breads]
     found = bakery.read((SourceText("x.bake", "\n".join([*texts, HOUSE + takes])),))
@@ -58,7 +63,7 @@ def card(
     bakes = [bake for work in works(found) for bake in bakes_of(work)]
     plan = loading_order(bakes, found.kitchen.ovens[0])
     formulas = {formula.name: formula for formula in found.formulas}
-    return oven_card("House", [plan], formulas, (), Issue(), house)
+    return oven_card("House", [plan], formulas, (), Issue(), house, when)
 
 
 def plain(text: str) -> str:
@@ -70,58 +75,58 @@ def falling(**more: object) -> FallingOven:
     return oven
 
 
-def lines(turns: tuple[LoadRow, ...]) -> list[tuple[str, ...]]:
-    return [tuple(plain(x) for x in (t.number, t.name, t.load, t.floor, t.about, t.when, t.latest)) for t in turns]
+def lines(loads: tuple[LoadRow, ...]) -> list[tuple[str, ...]]:
+    return [tuple(plain(x) for x in (t.number, t.name, t.load, t.floor, t.into, t.latest, t.out)) for t in loads]
 
 
 def test_what_goes_in_in_order() -> None:
     """From 300 C to 250 at 18 an hour is 2 h 47, to 240 at 12 another 50 min; 24 loaves of 900 g take 16.2 C, 12 of them
     8.1 C, and 45 minutes 9 C anyhow."""
-    assert lines(falling().turns) == [
-        ("1", "Lean", "load 1 of 3, 24 loaves", "220–240 °C", "about 240 °C by then", "+3:35", "+5:15 at the latest"),
-        ("1", "Lean", "load 2 of 3, 24 loaves", "220–240 °C", "about 225 °C by then", "+4:30", "+4:40 at the latest"),
-        ("2", "Soft", "10 loaves", "180–200 °C", "about 200 °C by then", "+5:45", "+7:25 at the latest"),
-        ("3", "Rusk, drying", "24 loaves", "100–120 °C", "about 120 °C by then", "+12:25", "+14:05 at the latest"),
+    assert lines(falling().loads) == [
+        ("1", "Lean", "load 1 of 3, 24 loaves", "220–240", "+3:35", "+5:15", "+4:20"),
+        ("2", "Lean", "load 2 of 3, 24 loaves", "220–240", "+4:30", "+4:40", "+5:15"),
+        ("3", "Soft", "10 loaves", "180–200", "+5:45", "+7:25", "+6:30"),
+        ("4", "Rusk, drying", "24 loaves", "100–120", "+12:25", "+14:05", "+13:10"),
     ]
+
+
+def test_on_the_clock_where_a_start_is_known() -> None:
+    """The fire is lit at the start, and out when the oven is hot; what is to be ready is the last load, out of it."""
+    lit = card(takes=TAKES + "    heats in 90 min\n", when=When(datetime(2026, 11, 28, 4, 30), False)).ovens[0]
+    assert plain(lit.fire_out) == "fire out Sat 06:00 at 300 °C"
+    assert (lit.loads[0].into, lit.loads[0].out) == ("09:35", "10:20")
+    ready = card(when=When(datetime(2026, 11, 28, 20, 0), True)).ovens[0]
+    assert ready.loads[-1].out == "20:00" and plain(ready.fire_out) == "fire out Sat 06:50 at 300 °C"
+    nobody = card(when=When(datetime(2026, 11, 28, 6, 0), False, assumed=True)).ovens[0]
+    assert nobody.fire_out == "hours after fire out" and nobody.loads[0].into == "+3:35"
 
 
 def test_what_to_look_for_and_what_to_do_if_it_is_colder() -> None:
-    first, second, soft, rusk = falling().turns
-    assert (plain(first.look), first.notes) == ("to about 96 °C core (estimate)", ("steam",))
-    assert [plain(one) for one in first.colder] == [
-        "under 220 °C: bake longer, to its core",
-        "under 200 °C: Soft first",
-    ]
-    assert (second.look, second.colder, second.notes) == ("", (), ())
-    assert plain(soft.look) == "to about 91 °C core (estimate)"
-    assert rusk.look == "until dry <& brittle>"
-    assert [plain(one) for one in rusk.colder] == ["under 100 °C: bake longer, by its look"]
+    first, second, soft, rusk = falling().loads
+    assert [plain(one) for one in first.then] == ["steam", "to about 96 °C core"]
+    assert first.colder == "Floor under 200? Load 3 first."
+    assert (second.then, second.colder) == ((), "")
+    assert [plain(one) for one in soft.then] == ["to about 91 °C core"]
+    assert rusk.then == ("until dry <& brittle>",) and rusk.colder == ""
 
 
 def test_another_goes_first_if_it_is_colder() -> None:
     breads = (("Lean", "hearth loaf", 24, "230-240 C"), ("Brown", "hearth loaf", 24, "210-225 C"))
-    lean, brown = falling(breads=breads).turns
-    assert [plain(one) for one in lean.colder] == [
-        "under 230 °C: bake longer, to its core",
-        "under 225 °C: Brown first",
-    ]
-    assert len(brown.colder) == 1
+    lean, brown = falling(breads=breads).loads
+    assert (lean.colder, brown.colder) == ("Floor under 225? Load 2 first.", "")
 
 
 def test_what_does_not_fit_and_why() -> None:
-    assert [plain(one) for one in falling().left_out] == [
-        "Flat wants 340–360 °C; this oven's measured fall begins at 300 °C. Bake it on the fire, or measure the fall from "
-        "further up.",
-        "Lean (load 3 of 3) wants 220–240 °C: when its turn comes the floor is about 205 °C. Another fire, or bake it "
-        "longer, by core and look.",
+    assert [tuple(plain(text) for text in one) for one in falling().left_out] == [
+        ("Flat", "340–360 °C", "300 °C at most"),
+        ("Lean, load 3 of 3", "220–240 °C", "about 205 °C"),
     ]
 
 
 def test_a_load_that_nobody_measured_is_said_with_how_to_measure_it() -> None:
-    facts = {fact.label: plain(fact.value) for fact in falling().facts}
-    assert facts["a load takes"] == "15 °C for 20 kg of dough"
+    assert "A load cools it by 15 °C for 20 kg of dough." in [plain(rule) for rule in falling().rules]
     unknown = falling(takes="")
-    assert {fact.label: fact.value for fact in unknown.facts}["a load takes"] == "nobody has measured"
+    assert not any("cools it" in rule for rule in unknown.rules)
     assert any("each load takes 15 C for 20 kg dough" in note for note in unknown.notes)
     assert not any("each load takes" in note for note in falling().notes)
 
@@ -132,17 +137,15 @@ def test_what_an_oven_holds_may_be_unknown() -> None:
     work = work_in(found, found.formulas[0])
     plan = loading_order(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, ("Odd",), Issue(), BRITISH).ovens
-    assert "How many go in at once is not known of: Lean." in "".join(oven.notes)
+    assert "Load size unknown, shown as one: Lean." in "".join(oven.notes)
 
 
 def test_the_page_and_its_data() -> None:
     made = card()
     page = html_of(made)
-    assert page.count("<tr>") == 1 + 4
+    assert page.count("<tr>") == 1 + 2 + 1 + 4, "a head and two decisions, a head and four loads"
     assert "dry &lt;&amp; brittle&gt;" in page and "<& brittle>" not in page
-    assert page.count("<svg") == 1 and "The floor&#39;s heat over the hours in mother." in page.replace(
-        "&#x27;", "&#39;"
-    )
+    assert page.count("<svg") == 1 and "The floor of mother, load by load: 1 at +3:35" in page
     assert "tr { break-inside: avoid; }" in page, "a row stays on one page"
     jsonschema.validate(json.loads(json_of(made)), schema(), cls=jsonschema.Draft202012Validator)
 
@@ -150,11 +153,10 @@ def test_the_page_and_its_data() -> None:
 def test_another_house() -> None:
     made = card(house=House("Letter", "US", "F", "American"))
     (oven,) = made.ovens
-    assert plain(oven.turns[0].floor) == "430–465 °F"
-    facts = {fact.label: plain(fact.value) for fact in oven.facts}
-    assert facts["falls"] == "32.4 °F an hour from 570 °F; 21.6 °F an hour from 480 °F"
-    assert plain(oven.turns[0].look).endswith("internal (estimate)")
-    assert "°C" not in re.sub(r"<style>.*?</style>", "", html_of(made), flags=re.S)
+    assert (made.degree, oven.loads[0].floor) == ("°F", "430–465")
+    assert "The floor falls 32.4 °F an hour from 570 °F; 21.6 °F an hour from 480 °F." in [plain(x) for x in oven.rules]
+    assert plain(oven.loads[0].then[-1]).endswith("internal temperature")
+    assert "°C" not in re.sub(r"<style.*?</style>", "", html_of(made), flags=re.S)
 
 
 def test_what_has_a_mistake_is_named() -> None:
@@ -162,8 +164,8 @@ def test_what_has_a_mistake_is_named() -> None:
     work = work_in(found, found.formulas[0])
     plan = loading_order(list(bakes_of(work)), found.kitchen.ovens[0])
     page = html_of(oven_card("", [plan], {}, ("Odd loaf",), Issue(), BRITISH))
-    assert "Not on this card, because of mistakes in their files: Odd loaf." in page
-    assert "Pizza wants" in page and "<table" not in page, "all of it too hot: no table, and why"
+    assert "Left off, files with errors: Odd loaf." in page
+    assert "Pizza" in page and page.count("<table") == 1, "all of it too hot: no loads, and why"
 
 
 def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
@@ -173,12 +175,10 @@ def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
     work = work_in(found, found.formulas[0])
     plan = loading_order(list(bakes_of(work)), found.kitchen.ovens[0])
     (oven,) = oven_card("", [plan], {}, (), Issue(), BRITISH).ovens
-    assert {fact.label: plain(fact.value) for fact in oven.facts}["falls"] == (
-        "18 °C an hour from 300 °C; 9–15 °C an hour from 250 °C"
-    )
-    assert (oven.turns[0].when, plain(oven.turns[0].latest)) == ("+3:35", "+4:55 at the latest")
+    assert "The floor falls 18 °C an hour from 300 °C; 9–15 °C an hour from 250 °C." in [plain(x) for x in oven.rules]
+    assert (oven.loads[0].into, oven.loads[0].latest) == ("+3:35", "+4:55")
 
 
 def test_one_loaf_is_a_loaf() -> None:
-    last = falling(breads=(("Lean", "hearth loaf", 25, "200-260 C"),)).turns[-1]
+    last = falling(breads=(("Lean", "hearth loaf", 25, "200-260 C"),)).loads[-1]
     assert plain(last.load) == "load 2 of 2, 1 loaf"

@@ -201,7 +201,7 @@ def _when(options: argparse.Namespace, now: datetime) -> When:
         raise Unknown("--start and --ready each fix the day", "give one of them")
     if not (options.start or options.ready):
         # Nobody said when: a card that begins at six this morning can be read off as well as any other.
-        return When(now.replace(hour=6, minute=0), is_ready=False)
+        return When(now.replace(hour=6, minute=0), is_ready=False, assumed=True)
     when = start_at(options.start, now) if options.start else ready_at(options.ready, now)
     if isinstance(when, str):
         raise Unknown(when)

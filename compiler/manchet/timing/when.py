@@ -23,6 +23,8 @@ class When(NamedTuple):
     at: datetime
     is_ready: bool
     not_before: datetime | None = None
+    assumed: bool = False
+    """Nobody said when: the clock times are an example to be read off."""
 
 
 def start_at(text: str, now: datetime) -> When | str:

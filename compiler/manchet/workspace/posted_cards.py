@@ -58,7 +58,7 @@ def _broken_off(name: str, fault: Diagnostic) -> Rendered:
 
 
 def _cards(kitchen: Kitchen, baking: Baking, options: PrintOptions, version: Version, press: Press) -> Rendered:
-    page = PageSetup(issue_of(options, version), house_of(kitchen, options))
+    page = PageSetup(issue_of(options, version), house_of(kitchen, options), when=options.when)
     bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing))
     rendered = (
         *(form.render(kitchen, page) for form in options.forms(Subject.KITCHEN) if form.fits(kitchen)),

@@ -1,62 +1,80 @@
-"""The way down of an oven whose fire is out: its heat over the hours, and under it for each thing when it may go in."""
+"""The way down of an oven whose fire is out: its heat over the hours, with a number where each load goes in."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from manchet.records import NamedTuple
-from manchet.sheets.drawings.pen import LINE, THIN, Art, box, line, n, path_of, words
+from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, n, oval, path_of, words
 
-WIDTH, LEFT, RIGHT = 860.0, 205.0, 842.0
-TOP, FOOT = 10.0, 122.0
-LANE = 15.0
-LETTER = 11.0
-"""Size of the words, in units: 9 points."""
-MOST_LETTERS = 32
-"""Of a name beside its lane; the table has it in full."""
-
-
-class FallingLane(NamedTuple):
-    """One thing: its name, from when to when the floor has its heat, and when its loads are in. Hours."""
-
-    name: str
-    opens: float
-    closes: float
-    loads: tuple[tuple[float, float], ...]
+WIDTH, LEFT, RIGHT = 596.0, 40.0, 584.0
+"""As wide as the room on A4."""
+TOP, FOOT = 16.0, 112.0
+"""40 mm high with its clock: less is not read."""
+LETTER = 9.0
+HOURS = (1, 2, 3, 4, 6, 12)
 
 
-def way_down(
-    points: Sequence[tuple[float, float]], lanes: Sequence[FallingLane], degree: str, hour: str, key: str
-) -> Art:
-    """`points` are hours and degrees in the house's own, from corner to corner; `key` says what black and outline are."""
-    last = max([1.0, *(hours for hours, _ in points), *(lane.closes for lane in lanes)])
-    step = _apart(max(heat for _, heat in points) - min(heat for _, heat in points), 6, (10, 20, 25, 50, 100))
+class LoadMark(NamedTuple):
+    """Where a load goes in: hours, the floor in the house's degrees, and its number."""
+
+    hours: float
+    heat: float
+    number: str
+
+
+def way_down(points: Sequence[tuple[float, float]], loads: Sequence[LoadMark], degree: str, begins: int | None) -> Art:
+    """`points` are hours and degrees in the house's own, from corner to corner; `begins` the minute of the day at which the
+    hours begin, None where they count from nought."""
+    last = max([1.0, *(hours for hours, _ in points)])
+    step = _apart(max(heat for _, heat in points) - min(heat for _, heat in points), 5, (10, 20, 25, 50, 100))
     low = min(heat for _, heat in points) // step * step
     high = -(-max(heat for _, heat in points) // step) * step
 
-    def x(hours: float) -> float:
-        return LEFT + (RIGHT - LEFT) * hours / last
-
-    def y(heat: float) -> float:
-        return FOOT - (FOOT - TOP) * (heat - low) / ((high - low) or 1.0)
+    def at(hours: float, heat: float) -> tuple[float, float]:
+        return LEFT + (RIGHT - LEFT) * hours / last, FOOT - (FOOT - TOP) * (heat - low) / ((high - low) or 1.0)
 
     parts = []
-    foot = FOOT + 8 + LANE * len(lanes)
     for heat in _marks(low, high, step):
-        parts.append(line(f"M{n(LEFT)} {n(y(heat))} H{n(RIGHT)}", THIN / 2))
-        parts.append(words(LEFT - 6, y(heat) + 4, f"{heat:.0f} {degree}", LETTER, "end"))
-    for hours in _marks(0, last, _apart(last, 12, (1, 2, 3, 4, 6, 12))):
-        parts.append(line(f"M{n(x(hours))} {n(TOP)} V{n(foot)}", THIN / 2))
-        parts.append(words(x(hours), foot + 13, f"{hours:.0f} {hour}", LETTER))
-    parts.append(line(path_of([(x(hours), y(heat)) for hours, heat in points]), LINE * 1.4))
-    for at, lane in enumerate(lanes):
-        top = FOOT + 8 + LANE * at
-        parts.append(words(LEFT - 6, top + 10, _short_name(lane.name), LETTER, "end"))
-        parts.append(box(x(lane.opens), top + 1.5, max(2.0, x(lane.closes) - x(lane.opens)), 10, THIN, "#fff"))
-        for into, out in lane.loads:
-            parts.append(box(x(into), top + 1.5, max(2.0, x(out) - x(into) - 1), 10, THIN, "#000"))
-    parts.append(words(LEFT, foot + 30, key, LETTER, "start"))
-    return Art(WIDTH, foot + 34, "".join(parts))
+        y = at(0, heat)[1]
+        parts.append(line(f"M{n(LEFT)} {n(y)} H{n(RIGHT)}", THIN / 2))
+        parts.append(words(LEFT - 4, y + 3, f"{heat:.0f} {degree}", LETTER, "end"))
+    parts += _clock(last, begins)
+    parts.append(line(path_of([at(hours, heat) for hours, heat in points]), LINE))
+    parts += _numbers([(*at(mark.hours, mark.heat), mark.number) for mark in loads])
+    return Art(WIDTH, FOOT + 15, "".join(parts))
+
+
+def _clock(last: float, begins: int | None) -> Iterator[str]:
+    """Full hours, as many as can be told apart."""
+    room = breadth("+00:00", LETTER) + 10
+    every = next((hours for hours in HOURS if (RIGHT - LEFT) * hours / last >= room), HOURS[-1])
+    first = 0 if begins is None else -begins % 60 / 60
+    hours = first
+    while hours <= last:
+        x = LEFT + (RIGHT - LEFT) * hours / last
+        yield line(f"M{n(x)} {n(FOOT)} V{n(FOOT + 3)}", THIN)
+        minute = round(hours * 60)
+        if begins is None:
+            yield words(x, FOOT + 12, f"+{minute // 60}:{minute % 60:02}", LETTER)
+        else:
+            clock = (begins + minute) % 1440
+            yield words(x, FOOT + 12, f"{clock // 60:02}:{clock % 60:02}", LETTER)
+        hours += every
+
+
+def _numbers(spots: Sequence[tuple[float, float, str]]) -> Iterator[str]:
+    """A dot for each load; its number above it, or below where another stands in the way."""
+    above = below = -100.0
+    for x, y, number in spots:
+        yield oval(x, y, 2.2, 2.2, THIN, "#000")
+        half = breadth(number, LETTER) / 2 + 1
+        if x - half >= above:
+            yield words(x, y - 5, number, LETTER)
+            above = x + half
+        elif x - half >= below:
+            yield words(x, y + 12, number, LETTER)
+            below = x + half
 
 
 def _apart(span: float, most: int, steps: tuple[int, ...]) -> float:
@@ -66,7 +84,3 @@ def _apart(span: float, most: int, steps: tuple[int, ...]) -> float:
 
 def _marks(low: float, high: float, step: float) -> list[float]:
     return [low + step * at for at in range(int((high - low) / step) + 1)]
-
-
-def _short_name(name: str) -> str:
-    return name if len(name) <= MOST_LETTERS else name[: MOST_LETTERS - 1] + "…"

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Bakehouse, Form, PageSetup, Subject
 from manchet.sheets.forms.oven_card.view import OvenCard
+from manchet.sheets.page.layouts import NORMAL, PageLayout
 
 if TYPE_CHECKING:
     from manchet.kitchen.model import Kitchen, Oven
@@ -28,7 +29,7 @@ def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
     falling = ((oven, [bake for bake in bakes if bake.oven == oven]) for oven in falling_ovens(bakehouse.kitchen))
     plans = [loading_order(own, oven) for oven, own in falling if own]
     formulas = {work.formula.name: work.formula for work in bakehouse.works}
-    card = oven_card(bakehouse.kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house)
+    card = oven_card(bakehouse.kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house, page.when)
     return Outcome(card if plans else None)
 
 
@@ -39,7 +40,7 @@ FORM = Form(
     view=OvenCard,
     template="forms/oven_card/template.html",
     render=render,
-    landscape=True,
+    layouts=(NORMAL, PageLayout("tight", 70), PageLayout("tight bare", 55)),
     fits=lambda kitchen: bool(falling_ovens(kitchen)),
     none_made=(
         "no oven card was made: nothing that was asked for is baked in an oven of which the kitchen says how it grows "

@@ -10,22 +10,24 @@ from manchet.figures.oven.bakes import Bake
 from manchet.figures.oven.core import core_of
 from manchet.figures.oven.curve import fastest, hours_to
 from manchet.figures.oven.loading_order import first_if_colder
-from manchet.figures.oven.loading_plan import Load, Plan, window_of
+from manchet.figures.oven.loading_plan import Load, Plan
 from manchet.formula.model import Formula, Range
 from manchet.formula.nouns import noun_for
 from manchet.kitchen.model import Fall
 from manchet.quantities.printing import round_to
 from manchet.quantities.units import in_fahrenheit
-from manchet.sheets.drawings.falling import FallingLane, way_down
+from manchet.sheets.drawings.falling import LoadMark, way_down
 from manchet.sheets.drawings.pen import drawing
-from manchet.sheets.forms.oven_card.view import FallingOven, LoadRow, OvenCard
+from manchet.sheets.forms.oven_card.clock import OvenClock, clock_of
+from manchet.sheets.forms.oven_card.view import FallingOven, LeftOut, LoadRow, OvenCard
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
-from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts import wording
-from manchet.sheets.parts.views import Box, Fact
+from manchet.sheets.parts.views import Box, Illustration
 from manchet.sheets.parts.wording import single
+from manchet.timing.when import When
 
 LOWER = (Fraction(200), Fraction(150), Fraction(100))
 """Celsius that the card names when the last load is out: for whatever may still be dried or kept warm."""
@@ -41,34 +43,43 @@ def oven_card(
     missing: Sequence[str],
     issue: Issue,
     house: House,
+    when: When | None = None,
 ) -> OvenCard:
     """The card of a kitchen: a plan for each of its falling ovens, with the formulas of what goes in, by name. `missing`
     are the names of those whose files have mistakes."""
     words = words_of(house.words)
     m = Measures(house, words)
-    title = words.say("falling.title", kitchen) if kitchen else words["falling.title_plain"]
+    ovens = ", ".join(plan.oven.name or words["oven"] for plan in plans)
+    title = words.say("falling.title", ovens[:1].upper() + ovens[1:])
     return OvenCard(
         title=title,
         language=words["language"],
         paper=house.paper,
-        running=running_head(title, "", issue),
-        about=words["falling.estimate"],
+        running=running_head(words.say("falling.running", kitchen, title) if kitchen else title, "", issue),
         missing=words.say("falling.missing", ", ".join(missing)) if missing else "",
-        ovens=tuple(_falling(plan, formulas, m) for plan in plans),
+        degree=m.degree(),
+        ovens=tuple(_falling(plan, formulas, clock_of(plan, when), m) for plan in plans),
     )
 
 
-def _falling(plan: Plan, formulas: Mapping[str, Formula], m: Measures) -> FallingOven:
-    title, svg = _curve(plan, m)
+def _falling(plan: Plan, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> FallingOven:
+    hottest = m.oven(single(round_to(plan.oven.falls[0].start, 0)))
     return FallingOven(
         oven=plan.oven.name or m.words["oven"],
-        facts=tuple(_facts(plan, m)),
+        fire_out=m.words["falling.hours"]
+        if clock.fire_out is None
+        else m.words.say(
+            "falling.fire_out_at",
+            m.words.several("days.short")[clock.fire_out.weekday()],
+            m.clock(clock.fire_out),
+            hottest,
+        ),
         boxes=(Box(m.words["falling.fire_out"]), Box(m.words["falling.floor_then"], m.degree())),
-        title=title,
-        svg=svg,
-        turns=tuple(_turn(plan, at, formulas, m) for at in range(len(plan.loads))),
+        rules=tuple(_rules(plan, m)),
         left_out=tuple(_left_out(plan, m)),
-        after=tuple(_after(plan, m)),
+        curve=_curve(plan, clock, m),
+        loads=tuple(_row(plan, at, formulas, clock, m) for at in range(len(plan.loads))),
+        after=tuple(_after(plan, clock, m)),
         notes=tuple(_notes(plan, m)),
     )
 
@@ -76,29 +87,23 @@ def _falling(plan: Plan, formulas: Mapping[str, Formula], m: Measures) -> Fallin
 # ---- figures as they are printed -------------------------------------------------------------------
 
 
-def _at(hours: Fraction) -> str:
-    """`+6:45`, to five minutes: an estimate is no more exact."""
-    minutes = int(round_to(hours * 12, 0)) * 5
-    return f"+{minutes // 60}:{minutes % 60:02}"
+def _fives(celsius: Range, m: Measures) -> str:
+    """A floor's heat without its unit, to what its thermometer tells apart."""
+    return m.plain(Range(*(None if end is None else round_to(m.reading(end) / 5, 0) * 5 for end in celsius)), 0)
 
 
 def _about(celsius: Fraction, m: Measures) -> str:
-    return m.oven(single(round_to(celsius / 5, 0) * 5))
+    return f"{_fives(single(celsius), m)}{NBSP}{m.degree()}"
 
 
 def _heat(celsius: Fraction, m: Measures) -> str:
-    """To whole degrees, however a file in another scale came to it."""
     return m.oven(single(round_to(celsius, 0)))
-
-
-def _wants(bake: Bake, m: Measures) -> str:
-    return m.oven(Range(*(round_to(end, 0) for end in bake.wants)))
 
 
 def _difference(celsius: Range, m: Measures) -> str:
     """A difference of temperature: 10 °C are 18 °F."""
     ends = (in_fahrenheit(end, 0) if end is not None and m.house.degrees == "F" else end for end in celsius)
-    return f"{m.plain(Range(*ends), 1)}\N{NO-BREAK SPACE}{m.degree()}"
+    return f"{m.plain(Range(*ends), 1)}{NBSP}{m.degree()}"
 
 
 def _range(fall: Fall) -> Range:
@@ -113,64 +118,61 @@ def _name(bake: Bake, m: Measures) -> str:
 # ---- the head --------------------------------------------------------------------------------------
 
 
-def _facts(plan: Plan, m: Measures) -> Iterable[Fact]:
+def _rules(plan: Plan, m: Measures) -> Iterable[str]:
     words, oven = m.words, plan.oven
-    yield Fact(words["falling.hour_none"], words.say("falling.floor_at", _heat(oven.falls[0].start, m)))
-    falls = (words.say("falling.an_hour", _difference(_range(fall), m), _heat(fall.start, m)) for fall in oven.falls)
-    yield Fact(words["falling.falls"], "; ".join(falls))
-    takes = oven.load_takes
-    if takes is None:
-        yield Fact(words["falling.load_takes"], words["falling.not_measured"])
-    else:
-        grams = takes.grams or plan.full
-        yield Fact(
-            words["falling.load_takes"],
-            words.say("falling.for_dough", _difference(single(takes.drop), m), m.mass(grams)),
-        )
+    yield words["falling.read_first"]
+    yield words["falling.hotter"]
+    yield words["falling.estimate"]
     if oven.recovers:
-        yield Fact(words["falling.between"], m.duration(oven.recovers))
+        yield words.say("falling.between", m.duration(oven.recovers))
+    falls = (words.say("falling.an_hour", _difference(_range(fall), m), _heat(fall.start, m)) for fall in oven.falls)
+    yield words.say("falling.falls", "; ".join(falls))
+    takes = oven.load_takes
+    if takes is not None:
+        grams = takes.grams or plan.full
+        yield words.say("falling.load_takes", _difference(single(takes.drop), m), m.mass(grams))
 
 
-def _curve(plan: Plan, m: Measures) -> tuple[str, str]:
-    """The curve and its lanes, one for each thing in the order they go in."""
-    lanes, said = [], []
-    for number, bake in enumerate(dict.fromkeys(load.bake for load in plan.loads), 1):
-        when = window_of(plan.curve, bake)
-        if when is None:
-            continue
-        loads = tuple(
-            (float(load.into.hours), float(load.out.hours)) for load in plan.loads if load.bake == bake
-        )  # fmt: skip
-        lanes.append(FallingLane(f"{number} {_name(bake, m)}", float(when.opens), float(when.closes), loads))
-        said.append(m.words.say("falling.lane", _name(bake, m), _at(when.opens), _at(when.closes)))
+def _curve(plan: Plan, clock: OvenClock, m: Measures) -> Illustration | None:
+    """The floor's way down, with the number of each load where it goes in."""
+    if not plan.loads:
+        return None
+    marks = [
+        LoadMark(float(load.into.hours), float(m.reading(load.into.celsius)), str(number))
+        for number, load in enumerate(plan.loads, 1)
+    ]
     points = [(float(point.hours), float(m.reading(point.celsius))) for point in plan.curve]
-    title = m.words.say("falling.curve", plan.oven.name, "; ".join(said))
-    art = way_down(points, lanes, m.degree(), m.words["units.h"], m.words["falling.key"])
-    return title, drawing("falling oven", title, art).svg
+    said = "; ".join(
+        m.words.say("falling.point", mark.number, clock.at(load.into.hours), _about(load.into.celsius, m))
+        for mark, load in zip(marks, plan.loads, strict=True)
+    )
+    begins = None if clock.fire_out is None else clock.fire_out.hour * 60 + clock.fire_out.minute
+    made = drawing(
+        "falling oven", m.words.say("falling.curve", plan.oven.name, said), way_down(points, marks, m.degree(), begins)
+    )
+    return Illustration(made.title, made.svg, high=made.high)
 
 
 # ---- its loads -------------------------------------------------------------------------------------
 
 
-def _turn(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -> LoadRow:
+def _row(plan: Plan, at: int, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> LoadRow:
     load = plan.loads[at]
-    bake, words = load.bake, m.words
-    turns = list(dict.fromkeys(one.bake for one in plan.loads))
+    bake = load.bake
     falls = fastest(plan.oven.falls)
     begun, ended = hours_to(falls, load.into.celsius), hours_to(falls, bake.wants[0])
     longer = (ended or Fraction(0)) - (begun or Fraction(0))
     return LoadRow(
-        number=str(turns.index(bake) + 1),
+        number=str(at + 1),
         name=_name(bake, m),
         load=_load(load, m),
-        floor=_wants(bake, m),
-        about=words.say("falling.by_then", _about(load.into.celsius, m)),
-        when=_at(load.into.hours),
-        latest=words.say("falling.latest", _at(load.into.hours + longer)),
-        minutes=_minutes(bake, m),
-        look=_look(bake, formulas, m) if load.number == 1 else "",
-        colder=tuple(_colder(plan, at, formulas, m)) if load.number == 1 else (),
-        notes=tuple(_later_phases(bake, m)) if load.number == 1 else (),
+        into=clock.at(load.into.hours),
+        latest=clock.at(load.into.hours + longer),
+        floor=_fives(Range(*bake.wants), m),
+        minutes=m.time(bake.seconds) if bake.seconds.high else "",
+        out=clock.at(load.out.hours),
+        then=tuple(_then(bake, formulas, m)) if load.number == 1 else (),
+        colder=_colder(plan, at, m),
     )
 
 
@@ -179,10 +181,6 @@ def _load(load: Load, m: Measures) -> str:
     pieces = f"{m.plain(single(load.pieces), 1)} {noun_for(load.pieces, noun)}" if load.pieces else ""
     number = m.words.say("falling.load", str(load.number), str(load.of)) if load.of > 1 else ""
     return ", ".join(filter(None, (number, pieces)))
-
-
-def _minutes(bake: Bake, m: Measures) -> str:
-    return m.time(bake.seconds) if bake.seconds.high else ""
 
 
 def _core(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> str:
@@ -198,13 +196,8 @@ def _core(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> str:
     return m.words.say("falling.core_about", m.degrees(single(Fraction(core.celsius))))
 
 
-def _look(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> str:
-    looks = [wording.look(phase, m) for phase in bake.phases]
-    return "; ".join(filter(None, (*looks, _core(bake, formulas, m))))
-
-
-def _later_phases(bake: Bake, m: Measures) -> Iterable[str]:
-    """`6 at a time`, `steam`, and what the file says of the phases after the first: their minutes and heat."""
+def _then(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
+    """`6 at a time`, `steam`, the phases after the first with their minutes and heat, the look, the core."""
     if bake.turns > 1 and bake.holds is not None:
         yield m.words.say("say.at_a_time", str(bake.holds.number))
     first = wording.steam(bake.phases[0], m)
@@ -215,65 +208,65 @@ def _later_phases(bake: Bake, m: Measures) -> Iterable[str]:
         minutes = m.time(phase.time) if phase.time is not None else ""
         if heat:
             yield m.words.say("falling.then", " ".join(filter(None, (minutes, m.words.say("say.at", heat)))))
+    yield from filter(None, (wording.look(phase, m) for phase in bake.phases))
+    core = _core(bake, formulas, m)
+    if core:
+        yield core
 
 
-def _colder(plan: Plan, at: int, formulas: Mapping[str, Formula], m: Measures) -> tuple[str, ...]:
-    """What to do on the way down: the higher figure first. Said with the first load, for all of them."""
-    bake = plan.loads[at].bake
-    least, first = bake.wants[0], first_if_colder(plan, at)
-    under, longer = (
-        _heat(least, m),
-        m.words["falling.to_core" if _core(bake, formulas, m) else "falling.by_look"],
-    )
-    late = m.words.say("falling.longer", under, longer)
+def _colder(plan: Plan, at: int, m: Measures) -> str:
+    """Which load goes in first if the floor is colder than that; "" where nothing is won by it."""
+    first = first_if_colder(plan, at)
     if first is None:
-        return (late,)
-    if first.under == least:
-        return (m.words.say("falling.first_then", under, _name(first.bake, m), longer),)
-    other = m.words.say("falling.first", _heat(first.under, m), _name(first.bake, m))
-    return (late, other) if first.under < least else (other, late)
+        return ""
+    number = next(n for n, load in enumerate(plan.loads, 1) if load.bake == first.bake)
+    return m.words.say("falling.first", _fives(single(first.under), m), str(number))
 
 
 # ---- what is left ----------------------------------------------------------------------------------
 
 
-def _left_out(plan: Plan, m: Measures) -> Iterable[str]:
+def _left_out(plan: Plan, m: Measures) -> Iterable[LeftOut]:
     words = m.words
     start = _heat(plan.oven.falls[0].start, m)
     for bake in plan.too_hot:
-        yield words.say("falling.too_hot", _name(bake, m), _wants(bake, m), start)
+        yield LeftOut(_name(bake, m), _about_range(bake, m), words.say("falling.too_hot", start))
     for bake, group in groupby(plan.late, key=lambda load: load.bake):
         late = list(group)
         least, found = bake.wants[0], late[0].into.celsius
-        floor = words["falling.just_under"] if least - found < NEARLY else words.say("falling.at", _about(found, m))
-        yield words.say("falling.late", _name(bake, m), _which(late, m), _wants(bake, m), floor)
+        floor = words["falling.just_under"] if least - found < NEARLY else words.say("falling.about", _about(found, m))
+        yield LeftOut(f"{_name(bake, m)}{_which(late, m)}", _about_range(bake, m), floor)
+
+
+def _about_range(bake: Bake, m: Measures) -> str:
+    return f"{_fives(Range(*bake.wants), m)}{NBSP}{m.degree()}"
 
 
 def _which(late: Sequence[Load], m: Measures) -> str:
-    """`load 3 of 3`, `loads 2–3 of 3`; "" for all of it."""
+    """`, load 3 of 3`, `, loads 2–3 of 3`; "" for all of it."""
     first, last = late[0], late[-1]
     if len(late) == first.of:
         return ""
     if len(late) == 1:
-        return f" ({m.words.say('falling.load', str(first.number), str(first.of))})"
-    return f" ({m.words.say('falling.loads', str(first.number), str(last.number), str(first.of))})"
+        return f", {m.words.say('falling.load', str(first.number), str(first.of))}"
+    return f", {m.words.say('falling.loads', str(first.number), str(last.number), str(first.of))}"
 
 
-def _after(plan: Plan, m: Measures) -> Iterable[str]:
+def _after(plan: Plan, clock: OvenClock, m: Measures) -> Iterable[str]:
     """The floor when the last load is out, and when it has fallen further: for drying and keeping warm."""
     if not plan.loads:
         return
     last = plan.loads[-1].out
-    yield m.words.say("falling.last_out", _at(last.hours), _about(last.celsius, m))
+    yield m.words.say("falling.last_out", clock.at(last.hours), _about(last.celsius, m))
     begun = hours_to(plan.oven.falls, last.celsius)
     for celsius in LOWER:
         ended = hours_to(plan.oven.falls, celsius)
         if begun is not None and ended is not None and ended > begun:
-            yield m.words.say("falling.down_to", m.oven(single(celsius)), _at(last.hours + ended - begun))
+            yield m.words.say("falling.down_to", m.oven(single(celsius)), clock.at(last.hours + ended - begun))
+    yield m.words["falling.under"]
 
 
 def _notes(plan: Plan, m: Measures) -> Iterable[str]:
-    yield m.words["falling.hotter"]
     if plan.oven.load_takes is None:
         yield m.words["falling.measure_load"]
     unknown = [load.bake for load in plan.loads if load.bake.holds is None and load.bake.pieces > 1]

@@ -1,4 +1,4 @@
-"""What an oven card says, ready to print: for each oven whose fire is out, its way down and what goes in, in order."""
+"""What an oven card says, ready to print: for each oven whose fire is out, what goes in, in order, and what does not."""
 
 from __future__ import annotations
 
@@ -6,40 +6,49 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import Box, Fact
+from manchet.sheets.parts.views import Box, Illustration
+
+
+class LeftOut(NamedTuple):
+    """What does not fit into this fire: what it wants, and what the floor is when its turn comes."""
+
+    name: str
+    wants: str
+    floor_then: str
 
 
 class LoadRow(NamedTuple):
-    """One load. `when` is about when it goes in and `latest` until when the floor has its heat, after the fire is out."""
+    """One load. Clocks are of the day where the card has a start, else hours and minutes after the fire is out."""
 
     number: str
     name: str
     load: str
-    """`load 2 of 3, 24 loaves`; "" where it is not counted."""
-    floor: str
-    """The heat it wants: `220–240 °C`."""
-    about: str
-    """What the floor should show by then."""
-    when: str
+    """`24 loaves`, `load 2 of 3, 24 loaves`; "" where it is not counted."""
+    into: str
     latest: str
+    """Until when the floor has its heat."""
+    floor: str
+    """The heat it wants, in the degrees of the head: `220–240`."""
     minutes: str
-    look: str
-    colder: tuple[str, ...] = ()
-    """What to do if the floor is under so much, a line each."""
-    notes: tuple[str, ...] = ()
+    out: str
+    then: tuple[str, ...]
+    """Steam, the phases after the first, what the eye and the thermometer wait for."""
+    colder: str = ""
+    """`Floor under 250? Load 4 first`; "" where nothing is won by that."""
 
 
 class FallingOven(NamedTuple):
-    """One oven. `svg` is its curve, `title` the same in words."""
+    """One oven, from the clock at which its fire is out."""
 
     oven: str
-    facts: tuple[Fact, ...]
+    fire_out: str
+    """`fire out 06:35 at 330 °C`, or that the hours count from there."""
     boxes: tuple[Box, ...]
-    title: str
-    svg: str
-    turns: tuple[LoadRow, ...]
-    left_out: tuple[str, ...]
-    """What does not fit into this fire, and why."""
+    rules: tuple[str, ...]
+    """How it is read, how it falls, what a load takes."""
+    left_out: tuple[LeftOut, ...]
+    curve: Illustration | None
+    loads: tuple[LoadRow, ...]
     after: tuple[str, ...]
     """How hot it still is when the last load is out, and later."""
     notes: tuple[str, ...]
@@ -52,8 +61,9 @@ class OvenCard(NamedTuple):
     language: str
     paper: str
     running: Running
-    about: str
     missing: str
     """What is not on it because of a mistake in its file, or ""."""
+    degree: str
+    """Of all floors: `°C`."""
     ovens: tuple[FallingOven, ...]
     form: Literal["oven"] = "oven"

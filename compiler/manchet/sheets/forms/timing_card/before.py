@@ -20,7 +20,7 @@ def _line(item: BeforeYouGo, kitchen: Kitchen, m: Measures) -> str:
     at = (
         ""
         if item.at is None
-        else words.say("card.moment", words.several("card.days")[item.at.weekday()], m.clock(item.at))
+        else words.say("card.moment", words.several("days.short")[item.at.weekday()], m.clock(item.at))
     )
     match item.what:
         case "feed":

@@ -84,7 +84,7 @@ def _moment(at: datetime, m: Measures) -> str:
 
 
 def _short_day(at: datetime, m: Measures) -> str:
-    return m.words.several("card.days")[at.weekday()]
+    return m.words.several("days.short")[at.weekday()]
 
 
 def _fives(seconds: Fraction) -> Fraction:
