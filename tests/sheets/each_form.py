@@ -10,7 +10,7 @@ from typing import Any
 
 from works import work_in, works
 
-from manchet.sheets.form import Bakehouse, Form, HomeWork, PageSetup, Subject
+from manchet.sheets.form import Ahead, Bakehouse, Form, HomeWork, PageSetup, Subject
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.view import View
@@ -46,7 +46,14 @@ def _at_home() -> list[HomeWork]:
 
 def _bakehouses() -> list[Bakehouse]:
     made = works(demo())
-    return [Bakehouse(kitchen, tuple(w for w in made if w.kitchen == kitchen)) for kitchen in demo().kitchens]
+    return [
+        Bakehouse(
+            kitchen,
+            tuple(work for work in made if work.kitchen == kitchen),
+            ahead=tuple(Ahead(work) for work in made if work.kitchen == kitchen and work.formula.preparation),
+        )
+        for kitchen in demo().kitchens
+    ]
 
 
 SUBJECTS: dict[Subject, Callable[[], list[Any]]] = {

@@ -1,4 +1,4 @@
-"""The posted card: every hazard of one kitchen, each with its source, once for the wall, and again when the kitchen changes."""
+"""The safety card: every hazard of one kitchen, each with its source, once for the wall, and again when the kitchen changes."""
 
 from __future__ import annotations
 
@@ -19,11 +19,11 @@ from manchet.cautions.house import house_hazards
 from manchet.cautions.registry import cautions_of
 from manchet.cli.main import command
 from manchet.kitchen.model import PLAIN, Kitchen, Oven
-from manchet.sheets.forms.house_card.card import house_card
-from manchet.sheets.forms.house_card.view import HouseCard
+from manchet.sheets.forms.house_card.card import safety_card
+from manchet.sheets.forms.house_card.view import SafetyCard
 from manchet.sheets.page.house import House
 from manchet.sheets.page.pdf import Pdf, pdf_of
-from manchet.sheets.registry import html_of
+from manchet.sheets.registry import form_called, html_of
 
 HAZARDS = {
     name: entry
@@ -40,8 +40,8 @@ def kitchen(*heats: str) -> Kitchen:
     return Kitchen("Saltpan Row", ovens=tuple(Oven(f"oven {n}", heat) for n, heat in enumerate(heats)))
 
 
-def card(at: Kitchen, house: House | None = None) -> HouseCard:
-    return house_card(at, ISSUE, house or House())
+def card(at: Kitchen, house: House | None = None) -> SafetyCard:
+    return safety_card(at, ISSUE, house or House())
 
 
 @pytest.mark.parametrize(
@@ -74,38 +74,46 @@ def test_its_text() -> None:
     view = card(kitchen("wood"))
     page = html_of(view)
     text = " ".join(seen(page).text.split())
-    assert view.title == "Saltpan Row: hazards of the house" and text.count(DEFERS) == 1
+    assert (view.title, view.kitchen) == ("Bakehouse safety", "Saltpan Row") and text.count(DEFERS) == 1
     for name in set(HAZARDS) - {"gas-oven"}:
         entry = HAZARDS[name]
         assert text.count(entry.get("address", entry["source"])) == 1, name
-        assert f"{entry['catchword']}. {entry['words'].split('{')[0].strip()}" in text, name
+        assert f" {entry['catchword']} " in text and entry["words"].split("{")[0].strip() in text, name
     assert not re.search(r"\bsafe\b", text.casefold())
-    grave = [one.is_warning for one in view.cautions]
-    assert grave == sorted(grave, reverse=True) and True in grave, "the gravest first"
+    levels = [row.level for row in view.rows]
+    assert levels == sorted(levels, reverse=True) and "warning" in levels, "warnings first"
+    assert [row.number for row in view.rows] == [str(n + 1) for n in range(len(view.rows))]
 
 
 def test_a_kitchen_without_a_name_and_american_words() -> None:
-    assert card(PLAIN).title == "Hazards of the house"
+    assert (card(PLAIN).title, card(PLAIN).kitchen) == ("Bakehouse safety", "")
     view = card(kitchen("gas"), House("Letter", "US", "F", "American"))
-    assert (view.language, view.paper) == ("en-US", "Letter") and "°C" not in html_of(view)
+    assert (view.language, view.paper, view.title) == ("en-US", "Letter", "Bakery safety") and "°C" not in html_of(view)
 
 
 @pytest.mark.parametrize("heat", ["wood", "gas", "electric"])
 def test_it_is_one_tagged_page_and_the_same_each_time(heat: str) -> None:
     for house in (House(), House("Letter", "US", "F", "American")):
         page = html_of(card(kitchen(heat), house))
-        made = pdf_of(page)
-        assert isinstance(made, Pdf) and made.faults == () and made.missing == () and made == pdf_of(page)
+        made = pdf_of(page, form_called("house").layouts)
+        assert (
+            isinstance(made, Pdf)
+            and made.faults == ()
+            and made.missing == ()
+            and made == pdf_of(page, form_called("house").layouts)
+        )
         reader = PdfReader(io.BytesIO(made.content))
         assert len(reader.pages) == 1, "it is posted, not turned over"
-        assert "hazards of the house" in reader.pages[0].extract_text().casefold()
+        assert "safety" in reader.pages[0].extract_text().casefold()
         assert reader.trailer["/Root"]["/MarkInfo"]["/Marked"]
 
 
 def test_every_text_of_it_is_printed_and_stays_text() -> None:
     view = card(kitchen("wood"))
     page = html_of(view)
-    shown = [path for path in fields(view) if not path.endswith(".source")]  # each once, at the foot
+    shown = [
+        path for path in fields(view) if not path.endswith((".address", ".level"))
+    ]  # each source once, at the foot
     assert [path for path in shown if html_of(with_mark(view, path.strip(".").split("."), "QQQ")) == page] == []
     assert seen(html_of(poisoned(view))).tags == seen(page).tags and HOSTILE in seen(html_of(poisoned(view))).text
 
@@ -151,7 +159,7 @@ def test_once_for_the_kitchen_and_again_when_the_kitchen_changes(
 def test_it_is_made_alone_and_left_out_where_it_is_asked_for(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert built(bakery, capsys, "--only", "house") == ["row.house.html", "row.house.json", "row.house.pdf"]
     assert not any("house" in name for name in built(bakery, capsys, "--only", "sheet,html"))
-    assert "see the card on the wall" in (bakery / "output" / "quay-loaf.sheet.html").read_text("utf-8")
+    assert "the wall" in (bakery / "output" / "quay-loaf.sheet.html").read_text("utf-8")
 
 
 def test_each_kitchen_has_its_own(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:

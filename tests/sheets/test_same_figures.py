@@ -17,6 +17,8 @@ from works import bakery_of, first_work, works
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work, work_of
+from manchet.sheets.form import HomeWork
+from manchet.sheets.forms.class_set.class_set import class_set
 from manchet.sheets.forms.handout.handout import handout
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.forms.timing_card.card import timing_card
@@ -53,23 +55,23 @@ def weights(rows: tuple[Any, ...]) -> list[tuple[str, str, str]]:
 
 
 def differing_weights(work: Work) -> list[str]:
-    """Where sheet, handout and the teacher's page disagree on a weight of one stage, or on what a step adds."""
-    sheet = prep_sheet(work, Issue(), METRIC)
-    home = handout(work, Issue(), METRIC, {}, benches=1)
-    assert len(sheet.blocks) == len(home.sections)
+    """Where sheet and handout disagree on a weight of one stage, or on what a step adds; and what the class set weighs."""
+    sheet, home = prep_sheet(work, Issue(), METRIC), handout(HomeWork(work), Issue(), METRIC, {})
+    assert len(sheet.blocks) == len(home.stages)
+    added = {method.title: weights(tuple(of_type(method, "HomeRow"))) for method in home.method}
+    classroom = {stage.title: weights(stage.rows) for stage in class_set(HomeWork(work), Issue(), METRIC, 1).stages}
     found = []
-    for block, section in zip(sheet.blocks, home.sections, strict=True):
-        for what, here, there in (
-            ("rows", weights(block.rows), weights(section.rows)),
-            ("held back", weights(block.aside), weights(section.aside)),
-            (
-                "added",
-                weights(tuple(of_type(block.parts, "WeighRow"))),
-                weights(tuple(of_type(section.ways, "WeighRow"))),
-            ),
+    for block, stage in zip(sheet.blocks, home.stages, strict=True):
+        rows = (*block.rows, *block.aside)
+        there = classroom.get(stage.title, [])
+        mine = {row[1:] for row in weights(rows)}
+        for what, one, other in (
+            ("rows", weights(rows), weights(stage.rows)),
+            ("added", weights(tuple(of_type(block.parts, "WeighRow"))), added.get(stage.title, [])),
+            ("class set", [], [row for row in there if row[1:] not in mine]),
         ):
-            if here != there:
-                found.append(f"{work.formula.name}, {block.title}, {what}: {here} and {there}")
+            if one != other:
+                found.append(f"{work.formula.name}, {block.title}, {what}: {one} and {other}")
     return found
 
 

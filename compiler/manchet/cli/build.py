@@ -40,6 +40,9 @@ EXAMPLES = (
     "manchet build recipes --out sheets --only sheet,pdf --paper Letter --units US --temperature F",
 )
 
+_AT_HOME = {"blanks": "handout", "benches": "class"}
+"""Options that one form alone has, and that form: of a class both are printed."""
+
 NAMED = (*KINDS, *ON_DEMAND, *FORMATS)
 """What can stand after `--only`."""
 
@@ -72,11 +75,11 @@ def printing(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
     parser.add_argument("--no-pictures", action="store_true", help="no drawings and pictures on sheet and handout")
-    home = parser.add_argument_group("the handout, for hands and one oven at home (--only handout)")
+    home = parser.add_argument_group("for hands and one oven at home (--only handout), and for a class (--only class)")
     home.add_argument(
-        "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for a class: with the teacher's weigh-out"
+        "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for so many benches: the teacher's side"
     )
-    home.add_argument("--blanks", action="store_true", help="per cents left blank, with a page of answers")
+    home.add_argument("--blanks", action="store_true", help="per cents left blank on the handout")
     when = parser.add_argument_group("the timing card's clock (default: from six in the morning)")
     when.add_argument("--start", metavar="WHEN", help="when the work starts: 'Fri 20:00', 2026-11-27T20:00")
     when.add_argument("--ready", metavar="WHEN", help="when the bread is to be ready")
@@ -161,8 +164,9 @@ def _left_at_their_own(jobs: Sequence[PrintJob]) -> None:
 def print_options_of(options: argparse.Namespace) -> PrintOptions:
     """What is asked for with options. Raises `Unknown`."""
     kinds = tuple(kind for kind in (*KINDS, *ON_DEMAND) if kind in options.only) or _kinds(options)
-    if "handout" not in kinds and _only_for_the_handout(options):
-        raise Unknown("--benches and --blanks are for the handout, and --only leaves it out", "write --only handout")
+    for option, form in _AT_HOME.items():
+        if getattr(options, option, 0) and form not in kinds:
+            raise Unknown(f"--{option} is for the {form} form, and --only leaves it out", f"write --only {form}")
     formats = tuple(name for name in FORMATS if name in options.only) or FORMATS
     now = _now()
     return PrintOptions(
@@ -186,12 +190,8 @@ def print_options_of(options: argparse.Namespace) -> PrintOptions:
 
 
 def _kinds(options: argparse.Namespace) -> tuple[str, ...]:
-    """What is printed where nobody says: the sheets, or what only the handout has."""
-    return ON_DEMAND if _only_for_the_handout(options) else KINDS
-
-
-def _only_for_the_handout(options: argparse.Namespace) -> bool:
-    return bool(getattr(options, "benches", 0) or getattr(options, "blanks", False))
+    """What is printed where nobody says: the sheets; of a class the handout of the learners and the teacher's side."""
+    return tuple(_AT_HOME.values()) if any(getattr(options, option, 0) for option in _AT_HOME) else KINDS
 
 
 def _when(options: argparse.Namespace, now: datetime) -> When:

@@ -269,6 +269,7 @@ class _Binder:
             place=self.place,
             preparation=self.preparation,
             good_for=last.good_for,
+            never_under=last.never_under,
         )
         self._judge_amount(head, way)
         self.reports += loss_reports(formula)

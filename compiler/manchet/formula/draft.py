@@ -68,6 +68,7 @@ class Draft(NamedTuple):
     shared: bool
     notes: tuple[str, ...]
     good_for: tuple[Fraction, Range | None] | None
+    never_under: Fraction | None
     place: Place
     whole: bool
     """Every line of it could be read: its sums mean something."""
@@ -133,6 +134,7 @@ def draft_of(
         shared=shared,
         notes=tuple(reader.notes),
         good_for=reader.good_for,
+        never_under=reader.never_under,
         place=entry.line.place(),
         whole=reader.whole,
         pictures=tuple(reader.pictures),
@@ -157,6 +159,7 @@ class _Reader:
         self.reports: list[Diagnostic] = []
         self.for_each_mix = self.from_nothing = False
         self.good_for: tuple[Fraction, Range | None] | None = None
+        self.never_under: Fraction | None = None
         self.whole = True
         self.slips: list[str] = []
         self.made_good = False
@@ -214,6 +217,9 @@ class _Reader:
                 self.from_nothing = True
             case nodes.GoodFor(time, at):
                 self.good_for = (measures.seconds(time).likely, measures.celsius(at) if at else None)
+            case nodes.NeverUnder(mass):
+                self.never_under, reports = weight_of(mass, None, self.measures_of, entry.line)
+                self.reports += reports
             case nodes.ClauseLine(clauses):
                 prose = [clause for clause in clauses if isinstance(clause, nodes.Prose)]
                 self.notes += [said.text.text for said in prose if said.what == "note"]

@@ -316,6 +316,8 @@ class Formula(NamedTuple):
     preparation: bool = False
     good_for: tuple[Fraction, Range | None] | None = None
     """Seconds, and Celsius."""
+    never_under: Fraction | None = None
+    """Grams of a preparation under which its vessel is not filled; None where the file does not say."""
     swapped: tuple[Swapped, ...] = ()
     moved: tuple[Moved, ...] = ()
     """Waits asked for with the command, not by the file."""

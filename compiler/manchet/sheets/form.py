@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from enum import Enum
+from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.layouts import NORMAL, PageLayout
 
 if TYPE_CHECKING:
-    from fractions import Fraction
-
     from manchet.batch.work import Work
     from manchet.diagnostics.outcome import Outcome
+    from manchet.figures.baths import Because
     from manchet.kitchen.model import Kitchen
     from manchet.sheets.page.house import House
     from manchet.sheets.page.issue import Issue
@@ -22,11 +22,27 @@ if TYPE_CHECKING:
     from manchet.timing.when import When
 
 
-class HomeWork(NamedTuple):
-    """A formula as it is made at home: for one domestic oven, with the preparations it needs, each as much as it needs."""
+class Ahead(NamedTuple):
+    """A preparation in the amount that is made of it."""
 
     work: Work
-    made_ahead: tuple[Work, ...] = ()
+    by: tuple[tuple[str, Fraction], ...] = ()
+    """Who wants it, and grams."""
+    dipped: bool = False
+    """Pieces are dipped into it: what is wanted is what they take up."""
+    because: Because | None = None
+    """What decides how much is made; None where it is made as its file says."""
+
+    @property
+    def wanted(self) -> Fraction:
+        return sum((grams for _, grams in self.by), Fraction(0))
+
+
+class HomeWork(NamedTuple):
+    """A formula as it is made at home: for one domestic oven, with the preparations it needs, in the order they are made."""
+
+    work: Work
+    made_ahead: tuple[Ahead, ...] = ()
 
 
 class Bakehouse(NamedTuple):
@@ -35,6 +51,8 @@ class Bakehouse(NamedTuple):
     kitchen: Kitchen
     works: tuple[Work, ...] = ()
     missing: tuple[str, ...] = ()
+    ahead: tuple[Ahead, ...] = ()
+    """The preparations that are wanted, or were asked for, in the order they are made."""
 
 
 class Subject(Enum):
@@ -44,6 +62,14 @@ class Subject(Enum):
     HOME = "a HomeWork"
     KITCHEN = "a Kitchen"
     BAKEHOUSE = "a Bakehouse"
+
+
+class OfPreparations(Enum):
+    """Whether a form is printed of a preparation."""
+
+    ALWAYS = "of each"
+    NAMED = "of one that is asked for by name"
+    NEVER = "of breads alone"
 
 
 NO_PICTURES: Pictures = {}
@@ -61,7 +87,7 @@ class PageSetup(NamedTuple):
     before: Mapping[str, Fraction] = NO_VERSION
     """The overall formula of the version before, by key: grams per gram of all flour. {} where there is none."""
     benches: int = 0
-    """For a class of so many benches; 0 for none."""
+    """For a class of so many benches; 0 where nobody says."""
     blanks: bool = False
     """Per cents are left for the pen."""
 
@@ -90,9 +116,16 @@ class Form(NamedTuple):
     landscape: bool = False
     illustrated: bool = False
     """Shows drawings, and the baker's own pictures."""
+    preparations: OfPreparations = OfPreparations.ALWAYS
     compares: bool = False
     """Says what was otherwise in the version before."""
     fits: Callable[[Kitchen], bool] = fits_any
     """Whether a kitchen has a use for it."""
     none_made: str = ""
     """What is said where it was asked for by name, and nothing had one."""
+
+    def prints(self, preparation: bool, named: bool) -> bool:
+        """Of a bread, or a preparation that was or was not asked for by name."""
+        if not preparation or self.preparations is OfPreparations.ALWAYS:
+            return True
+        return named and self.preparations is OfPreparations.NAMED

@@ -115,6 +115,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "each_mix": n.MadeForEachMix,
     "from_nothing": n.StartFromNothing,
     "good_for": lambda time, at=None: n.GoodFor(time, at),
+    "never_under": n.NeverUnder,
     "step": _step,
     "clause_line": lambda *clauses: n.ClauseLine(clauses),
     "time": lambda amount, per: n.Time(amount, per.text if per else ""),

@@ -278,6 +278,12 @@ class GoodFor(NamedTuple):
     at: Amount | None
 
 
+class NeverUnder(NamedTuple):
+    """`never under 1 kg`: less of a bath does not fill its vessel."""
+
+    mass: Amount
+
+
 # ---- steps and their clauses ----------------------------------------------------------------------
 
 
@@ -326,7 +332,7 @@ Node = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
     | About | KindNode | MakesNode | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
     | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
-    | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | Tail
+    | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail
     | StepNode | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
 )  # fmt: skip
 

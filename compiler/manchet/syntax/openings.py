@@ -154,6 +154,7 @@ LINES = (
     OpeningLine("made for each mix", "_MADE_FOR_EACH_MIX", RestOfLine("each_mix", {}), WORK),
     OpeningLine("start from nothing", "_START_FROM_NOTHING", RestOfLine("from_nothing", {}), WORK),
     OpeningLine("good for", "_GOOD_FOR", RestOfLine("good_for", p.AT), WORK),
+    OpeningLine("never under", "_NEVER_UNDER", RestOfLine("never_under", {}), ("preparation",)),
     OpeningLine("for the", "_FOR_THE", RestOfLine("branch", {}, "line"), WORK, "stage"),
     OpeningLine("return", "_RETURN", RestOfLine("give_back", {}, "line"), (UNLESS_WEIGHED,)),
     # ---- clauses

@@ -102,7 +102,7 @@ def renderings(
         one = kept_to(
             formula.place,
             f"{formula.name} could not be printed",
-            partial(render_formula, bakery, formula, size, version, press, selection.root),
+            partial(render_formula, bakery, formula, size, version, press, selection.root, bool(selection.names)),
             partial(_broken_off, formula.name),
         )
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)

@@ -5,15 +5,14 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.order import AS_WRITTEN, Order
-from manchet.batch.preparations_needed import preparations_needed
 from manchet.batch.work import Work, work_of
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.suggest import fold
 from manchet.figures.oven.at_home import kitchen_at_home, order_at_home, seed_at_home
 from manchet.formula.model import Formula
 from manchet.sheets.form import HomeWork
 from manchet.sheets.page.house import House
 from manchet.workspace.bakery import Bakery
+from manchet.workspace.made_ahead import known_preparations, made_ahead
 from manchet.workspace.print_options import PrintOptions
 
 
@@ -33,25 +32,10 @@ def home_work(bakery: Bakery, formula: Formula, options: PrintOptions, house: Ho
     made = work_of(formula, order, kitchen, bakery.larder)
     if made.value is None:
         return Outcome(None, made.diagnostics)
-    return Outcome(HomeWork(made.value, _made_ahead(bakery, made.value)), made.diagnostics)
+    at_home = made.value
 
+    def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
+        return work_of(preparation, Order(dough=grams), kitchen, bakery.larder).value
 
-def _made_ahead(bakery: Bakery, work: Work) -> tuple[Work, ...]:
-    """The preparations a work needs, each as much as it needs: what goes into another stands before it."""
-    known = {fold(f.name): f for f in bakery.formulas if f.preparation}
-    wanted: dict[str, Fraction] = {}
-    order: dict[str, None] = {}
-
-    def so_much(key: str, grams: Fraction) -> Work | None:
-        return work_of(known[key], Order(dough=grams), work.kitchen, work.larder).value if key in known else None
-
-    def gather(user: Work) -> None:
-        for key, grams in preparations_needed(user.batch).items():
-            made = so_much(key, grams)
-            if made is not None:
-                wanted[key] = wanted.get(key, Fraction(0)) + grams
-                gather(made)
-                order.setdefault(key)
-
-    gather(work)
-    return tuple(made for key in order if (made := so_much(key, wanted[key])) is not None)
+    ahead = made_ahead([at_home], known_preparations(bakery.formulas), sized, at_home=True)
+    return Outcome(HomeWork(at_home, ahead), made.diagnostics)

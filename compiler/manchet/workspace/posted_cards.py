@@ -2,17 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
 from functools import partial
 
+from manchet.batch.order import Order
+from manchet.batch.work import Work, work_of
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
-from manchet.sheets.form import Bakehouse, PageSetup, Subject
+from manchet.sheets.form import Ahead, Bakehouse, PageSetup, Subject
+from manchet.sheets.parts.own_pictures import Pictures
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.baking import Baking
 from manchet.workspace.faults import kept_to
-from manchet.workspace.opening import kitchen_of
+from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.opening import has_errors, kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import Rendered, Version, house_of, in_formats, issue_of
@@ -38,10 +45,11 @@ def render_posted_cards(
             tuple(work for work in baking.works if work.kitchen == kitchen),
             tuple(one for one in baking.missing if kitchen_of(bakery, options.kitchen, one[1]) == kitchen),
         )
+        ahead = _ahead(selection, bakery, kitchen, own.works) if options.forms(Subject.BAKEHOUSE) else ()
         made = kept_to(
             _place_of(kitchen, own),
             f"the cards of {kitchen.name or 'the kitchen'} could not be printed",
-            partial(_cards, kitchen, own, options, version, press),
+            partial(_cards, kitchen, own, ahead, options, version, press),
             partial(_broken_off, kitchen.name),
         )
         if made.files or made.lacking or made.diagnostics:
@@ -57,9 +65,29 @@ def _broken_off(name: str, fault: Diagnostic) -> Rendered:
     return Rendered(name, {}, (fault,), is_formula=False)
 
 
-def _cards(kitchen: Kitchen, baking: Baking, options: PrintOptions, version: Version, press: Press) -> Rendered:
-    page = PageSetup(issue_of(options, version), house_of(kitchen, options), when=options.when)
-    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing))
+def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequence[Work]) -> tuple[Ahead, ...]:
+    """What these breads want made ahead, and the preparations that this run is asked for without naming them: one that is
+    named has a page of its own."""
+    known = {
+        key: formula
+        for key, formula in known_preparations(bakery.formulas).items()
+        if not has_errors(bakery.mistakes, formula.place.path)
+    }
+
+    def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
+        return work_of(preparation, Order(dough=grams), kitchen, bakery.larder).value
+
+    breads = [work for work in works if not work.formula.preparation]
+    asked_for = [fold(work.formula.name) for work in works if work.formula.preparation]
+    return made_ahead(breads, known, sized, at_home=False, more=() if selection.names else asked_for)
+
+
+def _cards(
+    kitchen: Kitchen, baking: Baking, ahead: tuple[Ahead, ...], options: PrintOptions, version: Version, press: Press
+) -> Rendered:
+    pictures: Pictures = {} if options.pictures else None
+    page = PageSetup(issue_of(options, version), house_of(kitchen, options), pictures, options.when)
+    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead)
     rendered = (
         *(form.render(kitchen, page) for form in options.forms(Subject.KITCHEN) if form.fits(kitchen)),
         *(form.render(bakehouse, page) for form in options.forms(Subject.BAKEHOUSE) if form.fits(kitchen)),

@@ -43,9 +43,9 @@ class PrintOptions(NamedTuple):
     pictures: bool = True
     """Drawings, and the baker's own pictures, on sheet and handout."""
     benches: int = 0
-    """For a class of so many benches, the handout has the teacher's weigh-out; 0 for none."""
+    """For a class of so many benches; 0 where nobody says."""
     blanks: bool = False
-    """The handout leaves its per cents blank, with the answers on a page of their own."""
+    """The handout leaves its per cents blank."""
 
     def forms(self, about: Subject) -> tuple[Form, ...]:
         """The forms about one sort of thing that are to be printed."""

@@ -13,7 +13,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
-from manchet.sheets.form import Form, PageSetup, Subject
+from manchet.sheets.form import Ahead, Bakehouse, Form, OfPreparations, PageSetup, Subject
 from manchet.sheets.page.house import House
 from manchet.sheets.page.html import set_layout
 from manchet.sheets.page.issue import Issue
@@ -68,11 +68,18 @@ class Printed(NamedTuple):
 
 
 def render_formula(
-    bakery: Bakery, formula: Formula, options: PrintOptions, version: Version, press: Press, root: str = ""
+    bakery: Bakery,
+    formula: Formula,
+    options: PrintOptions,
+    version: Version,
+    press: Press,
+    root: str = "",
+    named: bool = False,
 ) -> Rendered:
     """Every page of it that is to be printed. No file at all where the size asked for cannot be made.
 
-    A page that `press` has printed as it is now has its PDF already, and none is made.
+    A page that `press` has printed as it is now has its PDF already, and none is made. `named`: it was asked for by name. A
+    preparation that was not stands with the others on one page of its kitchen, and in the cards of the breads that want it.
     """
     sized = bakery.work(formula, options.order, options.kitchen)
     if sized.value is None:
@@ -82,10 +89,10 @@ def render_formula(
     pictures, reports = _pictures(formula, options, root)
     house, issue = house_of(work.kitchen, options), issue_of(options, version)
     page = PageSetup(issue, house, pictures, options.when, version.before, options.benches, options.blanks)
+    forms = [form for form in options.forms(Subject.FORMULA) if form.prints(formula.preparation, named)]
     rendered = (
-        *_render_forms(
-            work, options.forms(Subject.FORMULA), page._replace(issue=_timed(work, options, issue)), version
-        ),
+        *_render_forms(work, forms, page._replace(issue=_timed(work, options, issue)), version),
+        *(_render_forms(*_alone(work, options), page, version) if formula.preparation and named else ()),
         *_at_home(bakery, formula, options, page, version),
     )
     reports = (*reports, *(report for outcome in rendered for report in outcome.diagnostics))
@@ -105,6 +112,12 @@ def _render_forms(
     what: Any, forms: Sequence[Form], page: PageSetup, version: Version
 ) -> tuple[Outcome[View | None], ...]:
     return tuple(form.render(what, page._replace(issue=_replacing(page.issue, version, form.name))) for form in forms)
+
+
+def _alone(work: Work, options: PrintOptions) -> tuple[Bakehouse, Sequence[Form]]:
+    """A preparation on a page of its own, in the forms that show preparations."""
+    forms = [form for form in options.forms(Subject.BAKEHOUSE) if form.preparations is not OfPreparations.NEVER]
+    return Bakehouse(work.kitchen, ahead=(Ahead(work),)), forms
 
 
 def _at_home(

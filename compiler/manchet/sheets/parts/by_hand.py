@@ -2,15 +2,12 @@
 
 from __future__ import annotations
 
-from manchet.figures.mixing.turns import is_fast, kneading
-from manchet.formula.model import Step, Who
+from manchet.figures.mixing.by_hand import DRINKS, TOGETHER, Handwork, handwork, is_machine_mix
+from manchet.figures.mixing.turns import kneading
+from manchet.formula.model import Step
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
-from manchet.sheets.parts.wording import targets
-
-
-def is_machine_mix(step: Step) -> bool:
-    return step.verb == "mix" and step.who is Who.MACHINE
+from manchet.sheets.parts.wording import single, targets
 
 
 def differs_by_hand(step: Step) -> bool:
@@ -21,19 +18,24 @@ def differs_by_hand(step: Step) -> bool:
 def sentence_by_hand(step: Step, stirred: bool, first: bool, after: Step | None, m: Measures) -> str:
     """What is done at home. `stirred`: kneading gains nothing; `first`: nothing was mixed in this stage before; `after`: the
     step that follows."""
+    return "".join(done_by_hand(step, stirred, first, after, m))
+
+
+def done_by_hand(step: Step, stirred: bool, first: bool, after: Step | None, m: Measures) -> tuple[str, str]:
+    """The same in two: what is done and for how long, and under which conditions."""
     if not is_machine_mix(step):
-        return wording.sentence(_plain(step), m)
-    if stirred:
-        said = m.words["by_hand.stir" if first else "by_hand.work_in"]
-    elif is_fast(step):
-        said = m.words.say("by_hand.knead", m.time(kneading(step)))
-    elif first:
-        # Flour that drinks for a while needs less kneading; where the file rests it anyway, once is enough.
-        rests = after is not None and after.verb == "rest"
-        said = m.words["by_hand.bring_together" if rests else "by_hand.bring_together_and_rest"]
-    else:
-        said = m.words["by_hand.work_in"]
-    return ", ".join([said, *targets(step, m)])
+        return wording.done_and_how(_plain(step), m)
+    work = handwork(step, stirred, first, after)
+    together = m.time(single(TOGETHER))
+    match work:
+        case Handwork.KNEAD:
+            times: tuple[str, ...] = (m.time(kneading(step)),)
+        case Handwork.BRING_TOGETHER_AND_REST:
+            times = (together, m.time(single(DRINKS)))
+        case _:
+            times = (together,)
+    done, _, how = m.words.say(f"by_hand.{work.value}", *times).partition(", ")
+    return done, ", ".join(["", *filter(None, [how]), *targets(step, m)])
 
 
 def _plain(step: Step) -> Step:

@@ -26,18 +26,22 @@ def sentence(step: Step, m: Measures, names: bool = False) -> str:
 
     `names`: also what goes in, where no weights stand under the step (on the timing card).
     """
+    return "".join(done_and_how(step, m, names))
+
+
+def done_and_how(step: Step, m: Measures, names: bool = False) -> tuple[str, str]:
+    """The same in two: what is done and for how long, and under which conditions: `Ripen covered 12–15 h`, ` at 24 °C`."""
     words = m.words
     said = step.how[:1].upper() + step.how[1:] if step.verb == "do" else words["verbs." + step.verb]
-    goes = [", ".join(goes.name for goes in step.goes)] if names else _additions(step, m)
+    goes = [", ".join(goes.name for goes in step.goes)] if names else []
     parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
-    parts += _around(step, m)
-    phrase = " ".join(part for part in parts if part)
-    tail = [*targets(step, m), *_more(step, m)]
+    done = " ".join(part for part in parts if part)
+    how = "".join(f" {part}" for part in (*([] if names else _additions(step, m)), *_around(step, m)))
     if step.optional:
-        phrase = f"{phrase} {m.words['say.optional']}"
+        how = f"{how} {m.words['say.optional']}"
     if step.how and step.verb != "do":
-        phrase = f"{phrase}: {step.how}"
-    return ", ".join([phrase, *tail]) if tail else phrase
+        how = f"{how}: {step.how}"
+    return done, ", ".join([how, *targets(step, m), *_more(step, m)])
 
 
 def _manner(step: Step, m: Measures) -> list[str]:

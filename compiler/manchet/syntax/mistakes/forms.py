@@ -36,6 +36,7 @@ FORMS: dict[str, str] = {
     "each_mix": "`made for each mix` stands alone on its line",
     "from_nothing": "`start from nothing` stands alone on its line",
     "good_for": "write it as in `good for 3 d at 4 C`",
+    "never_under": "write it as in `never under 1 kg`",
     "step": "write a step as in `ferment covered 2 h at 25 C with 2 folds every 40 min`",
     "clause_line": 'under a step may stand what belongs to it: a time, `at 25 C`, `until "…"`, `may wait 20 min`',
     "entry_name": "write the ingredient's name alone on its line",

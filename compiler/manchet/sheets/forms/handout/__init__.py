@@ -8,6 +8,7 @@ from manchet.diagnostics.diagnostic import Severity
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Form, HomeWork, PageSetup, Subject
 from manchet.sheets.forms.handout.view import Handout
+from manchet.sheets.page.layouts import PageLayout
 
 if TYPE_CHECKING:
     from manchet.sheets.page.view import View
@@ -17,7 +18,7 @@ def render(home: HomeWork, page: PageSetup) -> Outcome[View | None]:
     from manchet.batch.weighing import weighings
     from manchet.sheets.forms.handout.handout import handout
 
-    view = handout(home.work, page.issue, page.house, page.pictures, page.benches, page.blanks, home.made_ahead)
+    view = handout(home, page.issue, page.house, page.pictures, page.blanks)
     reports = weighings(home.work).diagnostics
     return Outcome(view, tuple(report for report in reports if report.severity is not Severity.NOTE))
 
@@ -31,4 +32,5 @@ FORM = Form(
     render=render,
     on_demand=True,
     illustrated=True,
+    layouts=(PageLayout("parted"), PageLayout("flowing"), PageLayout("tight", 80)),
 )

@@ -36,27 +36,37 @@ class OvenMarks(NamedTuple):
     gas: str
 
 
-def spoons(grams: Fraction, ingredient: Ingredient | None, m: Measures, country: str) -> str:
-    """`about 3¾ cups at 0.53 g/ml`, `about 2` of what is counted; "" where the larder has no density."""
+class Spoons(NamedTuple):
+    """`3¾ cups`, and with which density that was reckoned, "" for what is counted."""
+
+    said: str
+    density: str = ""
+
+
+NO_SPOONS = Spoons("")
+
+
+def spoons(grams: Fraction, ingredient: Ingredient | None, m: Measures, country: str) -> Spoons:
+    """`3¾ cups`, `2` of what is counted; nothing where the larder has no density."""
     if ingredient is not None and ingredient.whole:
         halves = round_to(grams / ingredient.whole * 2, 0)
         whole, half = divmod(int(halves), 2)
-        return m.words.say("handout.whole", f"{whole or ''}{'½' if half else ''}") if halves else ""
+        return Spoons(m.words.say("handout.whole", f"{whole or ''}{'½' if half else ''}")) if halves else NO_SPOONS
     density = _density(ingredient)
     measures = MEASURES.get(country, {})
     if density is None or "tsp" not in measures or grams <= 0:
-        return ""
+        return NO_SPOONS
     millilitres = grams / density
     unit, step = "cup", Fraction(1, 4)
     if millilitres < measures["cup"] / 4:
         unit, step = ("tbsp", Fraction(1, 2)) if millilitres >= measures["tbsp"] else ("tsp", Fraction(1, 8))
     number = round_to(millilitres / measures[unit] / step, 0) * step
+    said = m.words.say("handout.density", decimal(density, 2))
     if not number:
-        return m.words["handout.pinch"]
+        return Spoons(m.words["handout.pinch"], said)
     whole, part = divmod(number, 1)
-    said = f"{whole or ''}{_EIGHTHS[int(part * 8)]}"
     name = m.words["handout.cups" if unit == "cup" and number > 1 else "handout." + unit]
-    return m.words.say("handout.spoons", f"{said}{NBSP}{name}", decimal(density, 2))
+    return Spoons(f"{whole or ''}{_EIGHTHS[int(part * 8)]}{NBSP}{name}", said)
 
 
 def _density(ingredient: Ingredient | None) -> Fraction | None:
@@ -70,15 +80,17 @@ def oven_marks(celsius: Range, m: Measures) -> OvenMarks:
     own = m.house.degrees
     other = {"C": "F", "F": "C"}[own]
     return OvenMarks(
-        _dial(celsius, own, m), _dial(celsius, own, m, FAN_LESS_OF[own]), _dial(celsius, other, m),
+        _dial(celsius, own, m),
+        _dial(celsius, own, m, FAN_LESS_OF[own]),
+        _dial(celsius, other, m),
         gas_mark(celsius.likely),
-    )  # fmt: skip
+    )
 
 
 def _dial(celsius: Range, degrees: str, m: Measures, less: Fraction = Fraction(0)) -> str:
-    """As a dial is set: to the nearest five."""
+    """As a dial is set: to the nearest five, without its unit."""
     turned = _each(celsius, lambda c: _five((in_fahrenheit(c) if degrees == "F" else c) - less))
-    return m.plain(turned, 0) + NBSP + m.words["units." + degrees]
+    return m.plain(turned, 0)
 
 
 def gas_mark(celsius: Fraction) -> str:

@@ -1,37 +1,47 @@
-"""What is made ahead for a bread, in short: so much of it, of what, and what is done. The student has not its sheet."""
+"""What is made ahead for a bread: so much of it, of what, how. The learner has not its own page."""
 
 from __future__ import annotations
 
-from manchet.batch.weighed_table import WeighedLine
 from manchet.batch.weighing import weighings
-from manchet.batch.work import Work
-from manchet.formula.model import Step
-from manchet.sheets.forms.handout.view import MadeAhead
+from manchet.cautions.registry import cautions_of
+from manchet.figures.baths import Because
+from manchet.sheets.form import Ahead
+from manchet.sheets.forms.handout.ingredients import home_rows
+from manchet.sheets.forms.handout.method import HomeWriter
+from manchet.sheets.forms.handout.view import HomeRow, HomeStep, MadeAhead
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.steps import step_line
+from manchet.sheets.parts.caution import cautions_of_stage
+from manchet.sheets.parts.good_for import good_for
+from manchet.sheets.parts.line_names import line_name
 
 
-def made_ahead(work: Work, m: Measures) -> MadeAhead:
-    """One preparation: `egg wash 24 g`, `eggs 20 g, milk 4 g`, `whisk 2 min; strain`."""
-    rows, steps = [], []
+def made_ahead(ahead: Ahead, m: Measures) -> MadeAhead:
+    """One preparation. What its vessel needs is said where more is made than the bread wants."""
+    work = ahead.work
+    rows: list[HomeRow] = []
+    steps: list[HomeStep] = []
     for table in weighings(work).value:
         bowl = Bowl(table, work, m)
-        rows += [f"{line_name(line, table.lines, m)} {m.grams(line.shown)}" for line in table.lines]
-        steps += [_step_in_short(step, bowl, m) for step in table.making.stage.stage.steps]
-    name = f"{work.batch.formula.name} {m.with_ounces(work.batch.dough)}"
-    return MadeAhead(name, ", ".join(rows), "; ".join(step for step in steps if step))
+        names = {line.weighed.portion.name: line_name(line, table.lines, m) for line in table.lines}
+        rows += [row._replace(name=names.get(row.name, row.name)) for row in home_rows(bowl)]
+        key = table.making.stage.stage.key
+        above = cautions_of_stage(cautions_of(work), key, m)
+        own = [step for way in HomeWriter(work, None, m).ways(bowl) for step in way.steps]
+        own = [HomeStep("", *step[1:]) for step in own]
+        steps += [own[0]._replace(cautions=(*above, *own[0].cautions)), *own[1:]] if own else []
+    weight = m._replace(house=m.house._replace(units="metric")).weight(work.batch.dough)
+    return MadeAhead(
+        work.formula.name, weight.figure, weight.unit, m.ounces(work.batch.dough), _least(ahead, m),
+        tuple(rows), tuple(steps), good_for(work, m),
+    )  # fmt: skip
 
 
-def line_name(line: WeighedLine, lines: tuple[WeighedLine, ...], m: Measures) -> str:
-    """Its name; of two lines of one thing the one that is held back says so."""
-    portion = line.weighed.portion
-    twice = any(other is not line and other.weighed.portion.key == portion.key for other in lines)
-    return m.words.say("handout.held_back", portion.name) if twice and portion.held else portion.name
-
-
-def _step_in_short(step: Step, bowl: Bowl, m: Measures) -> str:
-    line = step_line(step, bowl, (), m)
-    adds = ", ".join(row.name for row in line.adds)
-    said = " ".join(part for part in (line.text, adds, line.look) if part)
-    return said[:1].lower() + said[1:]
+def _least(ahead: Ahead, m: Measures) -> str:
+    taken = m.mass(ahead.wanted)
+    match ahead.because:
+        case Because.FILE:
+            return m.words.say("handout.least", taken)
+        case Because.USUAL:
+            return m.words.say("handout.least_usual", taken)
+    return ""

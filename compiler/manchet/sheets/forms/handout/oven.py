@@ -1,24 +1,21 @@
-"""The bake as a domestic oven does it: each phase with and without a fan, in both degrees and in gas marks."""
+"""The bake as a domestic oven does it: each phase with and without a fan, in both degrees and in gas marks; what to know of it."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from manchet.batch.usual_bake_loss import THIN_NAMES
 from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
-from manchet.figures.oven.core import core_of
 from manchet.figures.oven.floor import shapes
-from manchet.formula.model import Heat, Range, Step
-from manchet.sheets.forms.handout.floor_plans import floor_plan
+from manchet.formula.model import Range, Step
+from manchet.formula.nouns import same_noun
+from manchet.records import NamedTuple
 from manchet.sheets.forms.handout.home_measures import FAN_LESS, HOTTEST, oven_marks
-from manchet.sheets.forms.handout.view import HomeOven, HomePhase
+from manchet.sheets.forms.handout.view import HomeBake, HomeOven, HomePhase
 from manchet.sheets.page.measures import Measures
-from manchet.sheets.parts import wording
-from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
-from manchet.sheets.parts.step_pictures import bake_illustration, illustrations
-from manchet.sheets.parts.wording import single
+from manchet.sheets.parts.steps import for_the_sort
 
 POTTED = Fraction(350)
 """Grams from which a piece is a loaf that a pot is worth heating for. Our own rule."""
@@ -26,28 +23,73 @@ FULL_POT = Fraction(1200)
 """Grams of dough that a pot of 5 litres takes with room to rise. Our own rule."""
 IN_A_POT = frozenset({"round", "oval", "ball", "boule", "batard"})
 """What is shaped so is round, or short enough for a pot. Our own rule."""
+HEATS = {"plain": Fraction(20 * 60), "bare": Fraction(40 * 60), "stone": Fraction(40 * 60)}
+"""Seconds that an oven is on before it bakes: alone, with a stone or a tray in it, with a pot in it (common practice)."""
+ON_SOMETHING = ("tray", "trays", "tin", "tins")
 
 
-def home_oven(
-    bake: Sequence[Step], work: Work, pictures: Pictures, noun: str, grams: Fraction, m: Measures
-) -> HomeOven:
-    """`grams`: of the largest piece that is baked here, of this noun."""
-    ours = bake_illustration([_on_one_dial(step) for step in bake], pictures, m)
-    if pictures is not None and grams >= POTTED and _on_a_stone(bake, work, noun):
-        ours += illustrations(floor_plan(bake[0], work, m))
-    phases = [_phase(step, m) for step in bake]
-    shown = own_illustrations([picture for step in bake for picture in step.pictures], pictures)
-    core = core_of(work.batch.formula, bake)
-    if core is not None:
-        about = m.degrees(single(Fraction(core.celsius)))
-        phases[-1] = phases[-1]._replace(core=m.words.say("handout.core_about", about))
-    other = m.words["handout.celsius" if m.house.degrees == "F" else "handout.fahrenheit"]
-    return HomeOven(other, tuple(phases), tuple(_advice(bake, work, noun, grams, m)), (*ours, *shown))
+class Baked(NamedTuple):
+    """The phases of one bake, of one sort of piece ("" for all)."""
+
+    noun: str
+    phases: tuple[Step, ...]
 
 
-def _on_one_dial(step: Step) -> Step:
+def bakes_of(work: Work) -> tuple[Baked, ...]:
+    """The bakes of the dough, then of each sort, in order."""
+    ways = [("", work.formula.dough.steps), *((branch.noun, branch.steps) for branch in work.formula.branches)]
+    return tuple(Baked(noun, phases) for noun, steps in ways for phases in _runs(steps))
+
+
+def _runs(steps: Sequence[Step]) -> Iterator[tuple[Step, ...]]:
+    run: list[Step] = []
+    for step in steps:
+        if step.verb == "bake":
+            run.append(step)
+        elif run:
+            yield tuple(run)
+            run = []
+    if run:
+        yield tuple(run)
+
+
+def heats_in(work: Work) -> dict[str, Fraction]:
+    """Seconds that the oven is on before the first bake of each sort."""
+    found: dict[str, Fraction] = {}
+    for baked in bakes_of(work):
+        found.setdefault(baked.noun, HEATS[_heated(baked, work)])
+    return found
+
+
+def home_oven(work: Work, m: Measures) -> HomeOven | None:
+    bakes = bakes_of(work)
+    if not bakes:
+        return None
+    other = {"C": "F", "F": "C"}[m.house.degrees]
+    advice = dict.fromkeys(line for baked in bakes for line in _advice(baked, work, m))
+    tables = tuple(_bake(baked, work, m) for baked in bakes)
+    return HomeOven(m.degree(), m.words["units." + other], tables, tuple(advice))
+
+
+def _bake(baked: Baked, work: Work, m: Measures) -> HomeBake:
+    title = for_the_sort(baked.noun, work.batch, m) if baked.noun else ""
+    return HomeBake(title, tuple(_phase(step, m) for step in baked.phases))
+
+
+def _phase(step: Step, m: Measures) -> HomePhase:
     heat = dial(step)
-    return step if heat is None else step._replace(heats=(Heat(heat),))
+    minutes = "" if step.time is None else _minutes(step.time, m)
+    if heat is None:
+        return HomePhase(minutes, "", "", "", "")
+    ramp = m.words.say("say." + step.ramp[0], m.oven(step.ramp[1])) if step.ramp is not None else ""
+    return HomePhase(minutes, *oven_marks(heat, m), ramp)
+
+
+def _minutes(time: Range, m: Measures) -> str:
+    """Without a unit, which stands over them; seconds with theirs."""
+    if any(end is not None and end % 60 for end in time):
+        return m.time(time)
+    return m.plain(Range(*(None if end is None else end / 60 for end in time)))
 
 
 def dial(step: Step) -> Range | None:
@@ -67,60 +109,53 @@ def _still(fan: Range) -> Range:
     return Range(*(None if end is None else end + FAN_LESS for end in fan))
 
 
-def _phase(step: Step, m: Measures) -> HomePhase:
-    heat = dial(step)
-    core = next((m.degrees(reach.value) for reach in step.reaches if reach.what == "core"), "")
-    minutes = m.time(step.time) if step.time is not None else ""
-    notes = tuple(note for note in wording.phase(step._replace(vent=None), m).notes if note)
-    if step.ramp is not None:
-        notes = (m.words.say("say." + step.ramp[0], m.oven(step.ramp[1])), *notes)
-    if heat is None:
-        return HomePhase(minutes, "", "", "", "", core, wording.look(step, m), step.why, notes)
-    said = oven_marks(heat, m)
-    return HomePhase(
-        minutes, said.oven, said.fan, said.other, said.gas, core, wording.look(step, m), step.why, notes
-    )  # fmt: skip
-
-
-def _on_a_stone(bake: Sequence[Step], work: Work, noun: str) -> bool:
+def is_on_a_stone(bake: Sequence[Step], work: Work, noun: str) -> bool:
     """A hearth bread with nothing under or over it."""
-    formula = work.batch.formula
+    formula = work.formula
     bare = not any(step.lid is not None for step in bake) and not any(piece.tin for piece in work.batch.pieces)
     lie = (step.where[1] for step in formula.way_of(noun) if step.verb == "place" and step.where is not None)
     return bare and formula.bread.hearth and not any(fold(what).split()[-1] in ON_SOMETHING for what in lie)
 
 
-ON_SOMETHING = ("tray", "trays", "tin", "tins")
-
-
-def _fits_a_pot(work: Work, noun: str, grams: Fraction) -> bool:
+def _fits_a_pot(work: Work, noun: str) -> bool:
     """A round or a short loaf; one that is not shaped, by its name."""
     nouns = [fold(noun)] if noun else [fold(piece.noun) for piece in work.batch.pieces]
+    grams = max((p.grams for p in work.batch.pieces if not noun or same_noun(p.noun, noun)), default=work.batch.dough)
     other = any(name in word for word in nouns for name in (*THIN_NAMES, "roll", "bun", "flat"))
-    shaped = next((word for word in shapes(work.batch.formula, noun) if word), "round")
+    shaped = next((word for word in shapes(work.formula, noun) if word), "round")
     return POTTED <= grams <= FULL_POT and shaped in IN_A_POT and not other
 
 
-def _advice(bake: Sequence[Step], work: Work, noun: str, grams: Fraction, m: Measures) -> list[str]:
+def _is_lidded(baked: Baked) -> bool:
+    return any(step.lid is not None for step in baked.phases)
+
+
+def _heated(baked: Baked, work: Work) -> str:
+    """With what in it the oven is heated."""
+    stone = is_on_a_stone(baked.phases, work, baked.noun)
+    if _is_lidded(baked) or (stone and _fits_a_pot(work, baked.noun)):
+        return "stone"
+    return "bare" if stone else "plain"
+
+
+def is_potted(work: Work) -> bool:
+    """Whether the advice speaks of a hot pot that the file does not."""
+    return any(_heated(baked, work) == "stone" and not _is_lidded(baked) for baked in bakes_of(work))
+
+
+def _advice(baked: Baked, work: Work, m: Measures) -> Iterator[str]:
     """What a pot or a stone does here, when to heat the oven, and what to do where the file is hotter than it."""
-    lidded = any(step.lid is not None for step in bake)
-    steamed = any(step.steam for step in bake)
-    stone = _on_a_stone(bake, work, noun)
-    pot = stone and _fits_a_pot(work, noun, grams)
-    heated = (
-        "handout.heat_first_stone" if pot or lidded else "handout.heat_first_bare" if stone else "handout.heat_first"
-    )
-    said = [m.words[heated]]
-    if stone and not pot:
-        said.append(m.words["handout.stone_alone"])
-    if pot:
-        first = bake[0]
-        time = m.time(first.time) if first.time is not None and len(bake) > 1 else m.words["handout.first_third"]
-        said += [m.words.say("handout.pot", time), m.words["handout.stone"]]
-    if steamed and not lidded:
-        said.append(m.words["handout.steam_at_home"])
+    say, heated, bake = m.words.say, _heated(baked, work), baked.phases
+    yield say("handout.heat_" + heated, m.time(Range(HEATS[heated], HEATS[heated])))
+    if heated == "bare":
+        yield m.words["handout.stone_alone"]
+    if heated == "stone" and not _is_lidded(baked):
+        first = bake[0].time if len(bake) > 1 else None
+        yield say("handout.pot", m.time(first) if first is not None else m.words["handout.first_third"])
+        yield m.words["handout.stone"]
+    if any(step.steam for step in bake) and not _is_lidded(baked):
+        yield m.words["handout.steam_at_home"]
     if any((heat := dial(step)) is not None and heat.likely > HOTTEST for step in bake):
-        said.append(m.words.say("handout.too_hot", m.degrees(Range(HOTTEST, HOTTEST))))
-    if lidded and sum(piece.number for piece in work.batch.pieces) > 1:
-        said.append(m.words["handout.one_after_another"])
-    return said
+        yield say("handout.too_hot", m.degrees(Range(HOTTEST, HOTTEST)))
+    if _is_lidded(baked) and sum(piece.number for piece in work.batch.pieces) > 1:
+        yield m.words["handout.one_after_another"]

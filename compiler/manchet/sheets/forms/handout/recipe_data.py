@@ -8,8 +8,7 @@ from typing import Any
 
 from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
-from manchet.sheets.forms.handout.view import HomeStage, HomeWay
-from manchet.sheets.parts.views import WeighRow
+from manchet.sheets.forms.handout.view import HomeClause, HomeMethod, HomeStep, MadeAhead
 
 
 class RecipeTimes(NamedTuple):
@@ -25,7 +24,8 @@ def recipe_json(
     language: str,
     makes: Sequence[str],
     ingredients: Sequence[str],
-    sections: Iterable[HomeStage],
+    before: Iterable[MadeAhead],
+    method: Iterable[HomeMethod],
     times: RecipeTimes,
 ) -> str:
     """JSON text in which no character can end the element it stands in. `ingredients` are what is bought, each once; times
@@ -40,8 +40,8 @@ def recipe_json(
         "recipeYield": makes[0] if len(makes) == 1 else list(makes),
         "recipeIngredient": list(ingredients),
         "recipeInstructions": [
-            {"@type": "HowToSection", "name": section.title, "itemListElement": list(_steps(section.ways))}
-            for section in sections
+            *(_section(ahead.title, ahead.steps) for ahead in before),
+            *(_section(stage.title, [step for way in stage.ways for step in way.steps]) for stage in method),
         ],
     }
     if times.bake:
@@ -67,19 +67,19 @@ def _duration(seconds: Fraction) -> str:
     return f"P{day}T{clock}" if clock else f"P{day or 'T0M'}"
 
 
-def _ingredient(row: WeighRow) -> str:
-    return " ".join(part for part in (row.weight, row.unit, row.name) if part)
+def _section(title: str, steps: Iterable[HomeStep]) -> dict[str, Any]:
+    return {
+        "@type": "HowToSection",
+        "name": title,
+        "itemListElement": [{"@type": "HowToStep", "text": _text(step)} for step in steps],
+    }
 
 
-def _steps(ways: Iterable[HomeWay]) -> Iterable[dict[str, str]]:
-    for way in ways:
-        for doing in way.doings:
-            added = [_ingredient(row) for row in doing.adds]
-            yield _step(" ".join(part for part in (doing.text, ", ".join(added), doing.look) if part))
-        if way.oven is not None:
-            for phase in way.oven.phases:
-                yield _step(", ".join(part for part in (phase.minutes, phase.oven, phase.core, phase.look) if part))
+def _text(step: HomeStep) -> str:
+    return "; ".join(_clause(clause) for clause in step.clauses)
 
 
-def _step(text: str) -> dict[str, str]:
-    return {"@type": "HowToStep", "text": text}
+def _clause(clause: HomeClause) -> str:
+    added = ", ".join(" ".join(part for part in (row.weight, row.unit, row.name) if part) for row in clause.adds)
+    done = " ".join(part for part in (clause.done, added) if part)
+    return ", ".join(part for part in (done + clause.how, clause.until, *clause.ticks) if part)

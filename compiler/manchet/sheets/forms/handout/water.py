@@ -10,20 +10,20 @@ from manchet.sheets.parts.water import comes_to, degrees
 
 
 def home_water(water: StageWater | None, m: Measures) -> tuple[str, ...]:
-    """`water about 24 °C (room and flour at 21 °C)`, for a handout; () where nothing is to be said."""
+    """`water at 24 °C if room and flour 21 °C`, for a handout; () where nothing is to be said."""
     if water is None:
         return ()
     room, flour = (degrees(celsius, m) for celsius in (water.around.air, water.around.flour))
-    if room == flour:
-        taken = m.words.say("handout.room_and_flour", room)
-    else:
-        taken = m.words.say("handout.room_flour", room, flour)
+    taken = m.words.say(
+        "handout.room_and_flour" if room == flour else "handout.room_flour", *dict.fromkeys((room, flour))
+    )
     for thing in water.balance.rest:
         if thing.portion.stage and thing.celsius - water.around.air >= HOTTER:
             taken = m.words.say("handout.with_stage", taken, thing.portion.name, degrees(thing.celsius, m))
+    name = water.balance.liquid
     if not water.balance.coldest <= water.celsius.likely <= HOT_TAP:
-        name, wanted = water.balance.liquid, degrees(water.balance.wanted, m)
-        return (m.words.say("handout.water_none", name, wanted, comes_to(water.balance, m), taken),)
+        said = m.words.say("water.cannot", name, degrees(water.balance.wanted, m), comes_to(water.balance, m))
+        return (m.words.say("handout.water_none", said, taken),)
     if water.celsius.likely < 0:
-        return (m.words.say("handout.water_ice", water.balance.liquid, taken),)
-    return (m.words.say("handout.water", water.balance.liquid, degrees(water.celsius.likely, m), taken),)
+        return (m.words.say("handout.water_ice", name, taken),)
+    return (m.words.say("handout.water", name, degrees(water.celsius.likely, m), taken),)

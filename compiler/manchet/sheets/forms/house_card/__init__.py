@@ -1,4 +1,4 @@
-"""The posted card of a house: its hazards, once for the wall."""
+"""The safety card of a house: its hazards, once for the wall."""
 
 from __future__ import annotations
 
@@ -6,7 +6,8 @@ from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Form, PageSetup, Subject
-from manchet.sheets.forms.house_card.view import HouseCard
+from manchet.sheets.forms.house_card.view import SafetyCard
+from manchet.sheets.page.layouts import PageLayout
 
 if TYPE_CHECKING:
     from manchet.kitchen.model import Kitchen
@@ -14,16 +15,17 @@ if TYPE_CHECKING:
 
 
 def render(kitchen: Kitchen, page: PageSetup) -> Outcome[View | None]:
-    from manchet.sheets.forms.house_card.card import house_card
+    from manchet.sheets.forms.house_card.card import safety_card
 
-    return Outcome(house_card(kitchen, page.issue, page.house))
+    return Outcome(safety_card(kitchen, page.issue, page.house))
 
 
 FORM = Form(
     name="house",
     place=3,
     about=Subject.KITCHEN,
-    view=HouseCard,
+    view=SafetyCard,
     template="forms/house_card/template.html",
     render=render,
+    layouts=(PageLayout("normal"), PageLayout("tight", 80)),
 )

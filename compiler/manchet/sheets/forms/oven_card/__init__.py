@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import Bakehouse, Form, PageSetup, Subject
+from manchet.sheets.form import Bakehouse, Form, OfPreparations, PageSetup, Subject
 from manchet.sheets.forms.oven_card.view import OvenCard
 from manchet.sheets.page.layouts import NORMAL, PageLayout
 
@@ -41,6 +41,7 @@ FORM = Form(
     template="forms/oven_card/template.html",
     render=render,
     layouts=(NORMAL, PageLayout("tight", 70), PageLayout("tight bare", 55)),
+    preparations=OfPreparations.NEVER,
     fits=lambda kitchen: bool(falling_ovens(kitchen)),
     none_made=(
         "no oven card was made: nothing that was asked for is baked in an oven of which the kitchen says how it grows "

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import Form, PageSetup, Subject
+from manchet.sheets.form import Form, OfPreparations, PageSetup, Subject
 from manchet.sheets.forms.prep_sheet.view import PrepSheet
 
 if TYPE_CHECKING:
@@ -29,5 +29,6 @@ FORM = Form(
     template="forms/prep_sheet/template.html",
     render=render,
     illustrated=True,
+    preparations=OfPreparations.NEVER,
     compares=True,
 )

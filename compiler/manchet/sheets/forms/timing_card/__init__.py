@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.outcome import Outcome
-from manchet.sheets.form import Form, PageSetup, Subject
+from manchet.sheets.form import Form, OfPreparations, PageSetup, Subject
 from manchet.sheets.forms.timing_card.view import TimingCard
 from manchet.sheets.page.layouts import NORMAL, PageLayout
 
@@ -28,4 +28,5 @@ FORM = Form(
     template="forms/timing_card/template.html",
     render=render,
     layouts=(NORMAL, PageLayout("tight", 62), PageLayout("tight bare", 52)),
+    preparations=OfPreparations.NAMED,
 )

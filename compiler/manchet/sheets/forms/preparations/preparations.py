@@ -1,0 +1,164 @@
+"""The preparations of a run, as they are printed: the list of what is made ahead, then a block for each."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from fractions import Fraction
+from pathlib import PurePath
+
+from manchet.batch.model import StageBatch
+from manchet.batch.weighed_table import Table
+from manchet.batch.weighing import weighings
+from manchet.cautions.registry import cautions_of
+from manchet.figures.baths import Because, is_liquid
+from manchet.formula.model import Who
+from manchet.sheets.form import Ahead
+from manchet.sheets.forms.preparations.view import (
+    AheadRow,
+    LaterRow,
+    PreparationBlock,
+    PreparationClause,
+    Preparations,
+    PreparationStep,
+    WantedBy,
+)
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue, running_head
+from manchet.sheets.page.measures import NBSP, Measures, Weight
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.bowl import Bowl
+from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage
+from manchet.sheets.parts.far_from_written import far_stage_notes
+from manchet.sheets.parts.good_for import good_for
+from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of
+from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
+from manchet.sheets.parts.step_pictures import step_illustrations
+from manchet.sheets.parts.steps import step_line
+from manchet.sheets.parts.swap_lines import swap_lines
+from manchet.sheets.parts.views import WeighRow
+from manchet.sheets.parts.wait_lines import wait_lines
+from manchet.sheets.parts.wording import done_and_how, is_by_feel
+from manchet.syntax.vocabulary import BRINGS_IN
+
+LINE = 80
+"""So many letters of a line that has its boxes beside it. Our own rule."""
+LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+
+
+def preparations(ahead: Sequence[Ahead], issue: Issue, house: House, pictures: Pictures) -> Preparations:
+    words = words_of(house.words)
+    m = Measures(house, words)
+    listed = any(each.by for each in ahead) or len(ahead) > 1
+    files = ", ".join(dict.fromkeys(PurePath(each.work.formula.place.path).name for each in ahead))
+    return Preparations(
+        title=words["preparations.make_ahead"] if listed else ahead[0].work.formula.name,
+        language=words["language"],
+        paper=house.paper,
+        running=running_head(words["preparations.title"], "", issue._replace(file=files)),
+        ahead=tuple(_row(each, m) for each in ahead) if listed else (),
+        blocks=tuple(sorted((_block(each, pictures, m) for each in ahead), key=_is_cautioned)),
+    )
+
+
+def _is_cautioned(block: PreparationBlock) -> bool:
+    """Blocks with cautions are the high ones: after the others they fill the pages better, and nobody overlooks them there."""
+    return bool(block.cautions) or any(step.cautions for step in block.steps)
+
+
+def _row(each: Ahead, m: Measures) -> AheadRow:
+    made, wanted = _mass(each.work.batch.dough, m), _mass(each.wanted, m)
+    by = tuple(WantedBy(name, *_mass(grams, m)) for name, grams in each.by)
+    return AheadRow(
+        each.work.formula.name, made.figure, made.unit, wanted.figure if by else "", wanted.unit if by else "",
+        by if len(by) != 1 else (WantedBy(by[0].name, "", ""),), _is_bath(each), good_for(each.work, m),
+    )  # fmt: skip
+
+
+def _mass(grams: Fraction, m: Measures) -> Weight:
+    """A weight that is spoken of, its figure and its unit apart."""
+    figure, _, unit = m.mass(grams).rpartition(NBSP)
+    return Weight(figure, unit)
+
+
+def _is_bath(each: Ahead) -> bool:
+    return each.dipped and is_liquid(each.work.formula)
+
+
+def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
+    work, formula = each.work, each.work.formula
+    (table,) = weighings(work, m.system).value
+    bowl, stage = Bowl(table, work, m), table.making.stage
+    letters = _letters(table)
+    made = _mass(work.batch.dough, m)
+    return PreparationBlock(
+        title=formula.name,
+        about=formula.about,
+        weight=made.figure,
+        unit=made.unit,
+        good_for=good_for(work, m),
+        least=_least(each, m),
+        rows=bowl.rows(held=False),
+        holds=bowl.holds(),
+        later=tuple(sorted((_later(row, letters) for row in bowl.rows(held=True)), key=lambda one: one.letter)),
+        cautions=cautions_of_stage(cautions_of(work), stage.stage.key, m),
+        steps=_steps(bowl, stage, letters, pictures),
+        notes=(*far_stage_notes(stage, m), *stage.stage.notes),
+        swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
+        blanks=m.words.several("preparations.blanks"),
+        figures=own_illustrations((*formula.pictures, *stage.stage.pictures), pictures),
+    )
+
+
+def _least(each: Ahead, m: Measures) -> str:
+    match each.because:
+        case Because.FILE:
+            return m.words["preparations.least"]
+        case Because.USUAL:
+            return m.words["preparations.least_usual"]
+    return ""
+
+
+def _letters(table: Table) -> dict[str, str]:
+    """By the name of what goes in later, the letter of the step that brings it in, in their order."""
+    held = {line.weighed.portion.key for line in table.lines if line.weighed.portion.held}
+    found: dict[str, str] = {}
+    for step in table.making.stage.stage.steps:
+        new = [goes for goes in step.goes if step.verb in BRINGS_IN and goes.key in held and goes.name not in found]
+        letter = LETTERS[len(set(found.values())) % len(LETTERS)]
+        found |= {goes.name: letter for goes in new}
+    return found
+
+
+def _later(row: WeighRow, letters: dict[str, str]) -> LaterRow:
+    return LaterRow(letters.get(row.name, ""), row)
+
+
+def _steps(bowl: Bowl, batch: StageBatch, letters: dict[str, str], pictures: Pictures) -> tuple[PreparationStep, ...]:
+    m, stage = bowl.m, batch.stage
+    cautions = cautions_of(bowl.work)
+    drawn = step_illustrations(stage.steps, "", (), bowl.work, pictures, m)
+    singly, joinable = [], []
+    for at, step in enumerate(stage.steps):
+        line = step_line(step, bowl, (), m)
+        stands = step.goes and (not line.adds or any(is_by_feel(goes) for goes in step.goes))
+        done, how = (line.text, "") if stands else done_and_how(step, m)  # what is moved stands in the sentence
+        adds = tuple(_later(row, letters) for row in line.adds)
+        above = cautions_at_step(cautions, stage.key, at, m)
+        clause = PreparationClause(done, adds, how, line.look, line.counts, line.notes)
+        singly.append(PreparationStep((clause,), line.boxes, above, drawn[at]))
+        waits = (step.time.likely if step.time else SHORT_REST * 2) if step.who is Who.WAITING else None
+        reads = len(line.boxes) > 1 or bool(line.look or line.counts or line.notes)
+        joinable.append(Joinable(_length(clause), waits, bool(above), reads, bool(drawn[at])))
+    return tuple(_joined([singly[n] for n in line]) for line in lines_of(joinable, LINE))
+
+
+def _joined(steps: Sequence[PreparationStep]) -> PreparationStep:
+    """Of what is done in one go the boxes stand once, and are for its end."""
+    clauses = tuple(clause for step in steps for clause in step.clauses)
+    figures = next((step.figures for step in steps if step.figures), ())
+    return PreparationStep(clauses, steps[-1].boxes, steps[0].cautions, figures)
+
+
+def _length(clause: PreparationClause) -> int:
+    rows = sum(len(one.row.name) + len(one.row.weight) + len(one.row.unit) + 7 for one in clause.adds)
+    return len(clause.done) + len(clause.how) + rows + 3

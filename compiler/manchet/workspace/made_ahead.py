@@ -1,0 +1,71 @@
+"""The preparations that some breads want: how much of each in all, by whom, and how much is made of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from fractions import Fraction
+
+from manchet.batch.preparations_needed import preparations_needed
+from manchet.batch.work import Work
+from manchet.diagnostics.suggest import fold
+from manchet.figures.baths import amount_of, dipped_into
+from manchet.formula.model import Formula
+from manchet.sheets.form import Ahead
+
+Sized = Callable[[Formula, Fraction | None], Work | None]
+"""The work of so many grams of a preparation, None for what its file makes; None where it cannot be made."""
+
+
+def known_preparations(formulas: Iterable[Formula]) -> dict[str, Formula]:
+    """By key."""
+    return {fold(formula.name): formula for formula in formulas if formula.preparation}
+
+
+def made_ahead(
+    users: Sequence[Work], known: Mapping[str, Formula], sized: Sized, at_home: bool, more: Iterable[str] = ()
+) -> tuple[Ahead, ...]:
+    """Each preparation that the users want, in the order it is made: what goes into another stands before it.
+
+    At home so much is made as is wanted. In a bakery the written amount is made, or more where more is wanted; `more` are
+    keys of what is made whoever wants it. A bath is never less than its vessel needs.
+    """
+    written = {key: work for key, formula in known.items() if (work := sized(formula, None)) is not None}
+    wanted: dict[str, dict[str, Fraction]] = {key: {} for key in more if key in written}
+    dipped: set[str] = set()
+
+    def add(user: Work) -> None:
+        dipped.update(dipped_into(user.batch))
+        for key, grams in preparations_needed(user.batch).items():
+            if key in written:
+                by = wanted.setdefault(key, {})
+                by[user.formula.name] = by.get(user.formula.name, Fraction(0)) + grams
+
+    for user in users:
+        add(user)
+    found: list[Ahead] = []
+    for key in _users_first(written):
+        if key not in wanted:
+            continue
+        in_all = sum(wanted[key].values(), Fraction(0))
+        made = amount_of(known[key], in_all, key in dipped)
+        enough = not at_home and made.grams <= written[key].batch.dough
+        work = written[key] if enough else sized(known[key], made.grams)
+        if work is not None:
+            found.insert(0, Ahead(work, tuple(wanted[key].items()), key in dipped, None if enough else made.because))
+            add(work)
+    return tuple(found)
+
+
+def _users_first(works: Mapping[str, Work]) -> list[str]:
+    """The keys, each after all that want it. What wants itself in a circle is reported where names are bound."""
+    order: dict[str, None] = {}
+
+    def visit(key: str, above: frozenset[str]) -> None:
+        for used in preparations_needed(works[key].batch):
+            if used in works and used not in above and used not in order:
+                visit(used, above | {used})
+        order.setdefault(key)
+
+    for key in works:
+        visit(key, frozenset({key}))
+    return list(reversed(order))
