@@ -11,6 +11,8 @@ from collections.abc import Callable, Container, Iterable, Iterator
 from functools import cache
 from importlib import import_module
 
+from manchet.batch.scales import System
+from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.checks.index import CHECKS
 from manchet.checks.traits import traits_of
@@ -42,6 +44,24 @@ def _reports(work: Work, names: Iterable[str]) -> Iterator[Diagnostic]:
             yield from check_called(name)(work)
 
 
+AT_THE_SCALE = frozenset({"too-small-to-weigh", "moved-by-rounding"})
+"""What the sheet says of weights that the kitchen's scales cannot show: said here in the same words."""
+
+
+def _at_the_scale(work: Work) -> tuple[Diagnostic, ...]:
+    if not work.kitchen.scales:
+        return ()  # of a scale that nobody named only the sheet speaks, which says that it assumes one
+    system = System.US if work.kitchen.measures == "US" else System.METRIC
+    # Of the file's own amount a remark: a larger order may be weighed all the same, and the sheet that is printed decides.
+    return tuple(
+        one._replace(severity=min(one.severity, Severity.WARNING, key=GRAVE.index))
+        for one in weighings(work, system).diagnostics
+    )
+
+
+GRAVE = (Severity.NOTE, Severity.WARNING, Severity.ERROR)
+
+
 def check_size(work: Work) -> tuple[Diagnostic, ...]:
     """What the checks `OF_SIZE` say of the subject's batch, but for what is allowed."""
     quiet = {allowed.name for allowed in work.formula.allowed} | set(work.kitchen.always_allow)
@@ -52,10 +72,10 @@ def check(work: Work) -> tuple[Diagnostic, ...]:
     """The reports of all checks that the formula, its stages and the kitchen do not allow, but for those that another of
     them explains; and each `allow` of one of these checks that allowed nothing. An error cannot be allowed.
     """
-    reports = tuple(_reports(work, CHECKS))
+    reports = (*_reports(work, CHECKS), *_at_the_scale(work))
     quiet = {allowed.name for allowed in work.formula.allowed} | set(work.kitchen.always_allow)
     heard = {report.name for report in reports if report.severity is not Severity.ERROR}
-    explained = {name for cause in heard - quiet for name in CHECKS[cause].explains}
+    explained = {name for cause in (heard - quiet) & NAMES for name in CHECKS[cause].explains}
     left = (
         report
         for report in reports

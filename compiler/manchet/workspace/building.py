@@ -6,7 +6,7 @@ that pays; the files are written here, by one hand.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import partial
 
 from manchet.batch.order import AS_WRITTEN
@@ -90,7 +90,7 @@ def renderings(
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and compares}
     former = former_overalls(selection, committed)
     for job in jobs:
-        reports = tuple(one for one in bakery.diagnostics if concerns(one, job.path, job.block, selection))
+        reports = _but_for_the_scale(one for one in bakery.diagnostics if concerns(one, job.path, job.block, selection))
         formula = formulas.get((job.path, job.block.line))
         if formula is None or has_errors(reports, job.path):
             yield Rendered(job.block.name, {}, reports, slug=job.slug, bound=False)
@@ -127,3 +127,10 @@ def _parts(jobs: Sequence[PrintJob], processes: int) -> list[Sequence[PrintJob]]
         return [jobs] if jobs else []
     size = max(1, -(-len(jobs) // (processes * 4)))
     return [jobs[at : at + size] for at in range(0, len(jobs), size)]
+
+
+def _but_for_the_scale(reports: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
+    """What the scales cannot show each sheet says itself, of the amount that it is for."""
+    from manchet.checks.registry import AT_THE_SCALE
+
+    return tuple(one for one in reports if one.name not in AT_THE_SCALE)

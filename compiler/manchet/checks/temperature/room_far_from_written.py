@@ -12,7 +12,7 @@ from manchet.figures.limits.lookup import limit
 from manchet.figures.water.mix_temperature import no_water_does_it
 from manchet.formula.model import Range, Stage, Step
 from manchet.quantities.printing import round_to
-from manchet.syntax.vocabulary import MADE_TO_RIPEN
+from manchet.syntax.vocabulary import BY_LEAVEN, MADE_TO_RIPEN, RISES_WARM
 
 NAME = "room-far-from-written"
 ABOUT = ("kitchen air",)
@@ -23,17 +23,17 @@ HALF_HOUR = 1800
 
 def check(work: Work) -> Iterator[Diagnostic]:
     air, of_dough, coldest = work.kitchen.air, limit("room-difference-of-a-dough"), limit("room-from")
-    of_preferment = limit("room-difference")
-    if air is None or of_preferment is None or of_dough is None or coldest is None:
+    of_preferment, of_proof = limit("room-difference"), limit("room-difference-of-a-proof")
+    if air is None or of_proof is None or of_preferment is None or of_dough is None or coldest is None:
         return
     if any(cold.word == "prover" for cold in work.kitchen.colds):
         return
     told = False
     for stage in work.formula.stages:
         is_dough = stage is work.formula.dough
-        most = of_dough if is_dough else of_preferment
         for step in stage.steps:
-            if step.verb != _wait_of(stage, is_dough) or (told and is_dough):  # one room, and one cause
+            most = of_preferment if not is_dough else of_proof if step.verb == "prove" else of_dough
+            if step.verb not in _waits_of(stage, is_dough) or (told and is_dough):  # one room, and one cause
                 continue
             if not step.heats or step.ramp is not None or step.where is not None:
                 continue
@@ -47,7 +47,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if is_dough and no_water_does_it(work):
                 return
             told = True
-            does = "ferments" if is_dough else "ripens"
+            does = {"ferment": "ferments", "prove": "proves"}.get(step.verb, "ripens")
             message = f"{stage.name} {does} at {degrees(work.kitchen, written.likely)}, and {work.kitchen.name} is at {degrees(work.kitchen, air)}"
             help = "say where it stands (`in …`), or write the time for the room as it is" + _there(
                 work, stage, step, air
@@ -55,11 +55,11 @@ def check(work: Work) -> Iterator[Diagnostic]:
             yield report(NAME, step.place, message, help)
 
 
-def _wait_of(stage: Stage, is_dough: bool) -> str:
-    """What a stage does that stands in the room; "" for one that is no preferment and no dough."""
+def _waits_of(stage: Stage, is_dough: bool) -> frozenset[str]:
+    """What a stage does that stands in the room; nothing, of one that is no preferment and no dough."""
     if is_dough:
-        return "ferment"
-    return "ripen" if stage.word in MADE_TO_RIPEN else ""
+        return RISES_WARM
+    return BY_LEAVEN - RISES_WARM if stage.word in MADE_TO_RIPEN else frozenset()
 
 
 def _there(work: Work, stage: Stage, step: Step, air: Fraction) -> str:

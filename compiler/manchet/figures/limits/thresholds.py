@@ -140,6 +140,7 @@ THRESHOLDS = {
     "tin-fill-far": Limit(F(13, 10), {}, "how many times beyond the limits of a tin a note becomes a warning: our rule"),
     "room-difference": Limit(F(6), {}, "our rule: 6 C halves or doubles the pace (+10 % for 1 C, trade press on fermentation)"),
     "room-difference-of-a-dough": Limit(F(8), {}, "our rule: more than for what is set overnight, for a dough brings its own warmth"),
+    "room-difference-of-a-proof": Limit(F(10), {}, "our rule: pieces are proved a little warmer than the room in many a bakery without a prover, under cloth or near the oven"),
     "room-from": Limit(F(15), {}, "our rule: below it a cellar or fridge is meant"),
     "oven-load-slack": Limit(F(3, 2), {}, "our rule: what a piece takes of a floor is an estimate; loaves that are set to touch take a third less room"),
 }
