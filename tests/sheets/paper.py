@@ -26,6 +26,32 @@ def laid_out(html: str) -> list[LaidPage]:
     return [_on(page._page_box) for page in laid.pages]
 
 
+def placed(page: Any) -> str:
+    """What stands where on a page, to the millimetre from its upper left corner: a line of text for each line, and each box for
+    the pen with its size. For a golden file."""
+    lines: dict[tuple[int, int], list[str]] = {}
+    for box in page.descendants():
+        at = round(box.position_y * MM), round(box.position_x * MM)
+        if hasattr(box, "text") and box.text.strip():
+            lines.setdefault(at, []).append(box.text)
+        elif _is_for_the_pen(box):
+            size = f"{box.border_width() * MM:.1f} x {box.border_height() * MM:.1f}"
+            lines.setdefault(at, []).append(f"[{size}]")
+    return "\n".join(f"{y:4} {x:4}  {''.join(text)}" for (y, x), text in sorted(lines.items()))
+
+
+MM = 25.4 / 96
+
+
+def _is_for_the_pen(box: Any) -> bool:
+    element = box.element
+    return (
+        element is not None
+        and bool({"tick", "box"} & set(element.get("class", "").split()))
+        and hasattr(box, "border_width")
+    )
+
+
 def _on(page: Any) -> LaidPage:
     work = next(box for box in page.children if box.element_tag == "html")
     lines = [box for box in work.descendants() if hasattr(box, "text")]

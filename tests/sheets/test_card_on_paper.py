@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import datetime
 from fractions import Fraction
 from io import BytesIO
@@ -10,11 +10,13 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from loaves import PLAIN_LOAF, POOLISH_LOAF, vary
 from pypdf import PdfReader
 from run_length import IS_LONG
 from sheets.each_form import demo
+from sheets.paper import placed
 from sheets.samples_card import night_card
-from works import bakery_of, work_in
+from works import bakery_of, first_work, work_in
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
@@ -38,6 +40,7 @@ HOUSES = {
 }
 
 
+GOLDEN = Path(__file__).parent / "golden"
 TRIED = HOUSES if IS_LONG else {name: HOUSES[name] for name in ("A4", "Letter, US")}
 
 
@@ -114,6 +117,21 @@ def test_a_second_side_begins_with_a_day() -> None:
     assert isinstance(made, Pdf) and made.sides == 2
     second = PdfReader(BytesIO(made.content)).pages[1].extract_text()
     assert "Monday 30 Nov" in second and "Sunday 29 Nov" not in second
+
+
+NIGHT = first_work(POOLISH_LOAF)
+MIXES = first_work(
+    vary(PLAIN_LOAF, makes="60 loaves at 900 g dough", prove="covered 10-14 h at 4 C\n      may wait 4 h")
+    + "kitchen House\n  mixer spiral\n    takes 1-45 kg dough\n  oven mother\n    heat wood\n    heats in 2 h\n"
+    "    holds 24 loaves\n    recovers 4 min\n"
+)
+
+
+@pytest.mark.parametrize(("name", "work"), [("night", NIGHT), ("mixes", MIXES)], ids=["night", "mixes"])
+@pytest.mark.parametrize("house", [HOUSES["A4"], HOUSES["Letter, US"]], ids=["A4", "Letter"])
+def test_text_and_boxes_of_each_page(golden: Callable[[Path, str], None], house: House, name: str, work: Work) -> None:
+    sides = [placed(side._page_box) for side in printed(work, house).document.pages]
+    golden(GOLDEN / f"card-{name}-{house.paper}.txt", "\n\n".join(sides) + "\n")
 
 
 # ---- for whoever cannot see it -------------------------------------------------------------------

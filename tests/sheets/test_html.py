@@ -59,6 +59,27 @@ def test_nothing_overflows_and_nothing_is_asked_for(browser: Any, view: Any, wid
     assert complaints == []
 
 
+@pytest.mark.parametrize("width", [390, 820, 1280])
+def test_the_strip_keeps_its_size_and_is_reached_by_the_keyboard(browser: Any, width: int, tmp_path: Any) -> None:
+    page_file = tmp_path / "page.html"
+    page_file.write_text(html_of(samples_card.night_card()), encoding="utf-8")
+    page = browser.new_page(viewport={"width": width, "height": 900})
+    page.goto(page_file.as_uri())
+    drawn = page.evaluate("document.querySelector('.strip svg').getBoundingClientRect().width")
+    assert drawn == pytest.approx(188 / 25.4 * 96, abs=2)
+    page.keyboard.press("Tab")
+    assert page.evaluate("document.activeElement.className") == "strip picture"
+    for _ in range(3):
+        page.keyboard.press("ArrowRight")
+    page.wait_for_timeout(300)
+    moved = page.evaluate("document.activeElement.scrollLeft")
+    assert (moved > 0) == (width < drawn)
+    page.keyboard.press("Tab")
+    page.keyboard.press("Space")
+    assert page.evaluate("document.activeElement.type + document.activeElement.checked") == "checkboxtrue"
+    page.close()
+
+
 def test_the_page_forbids_itself_everything() -> None:
     page = html_of(samples.ebb_rye())
     assert "default-src 'none'" in page
