@@ -19,6 +19,7 @@ NOT_OF_A_TEXT = {"source", "workspace"}
 """Packages whose reports are about files, folders and pictures: no text of a formula can show them."""
 OTHER_MISTAKES = {
     "made-of-too-much",
+    "makes-no-piece",
     "moved-by-rounding",
     "no-larder-line",
     "too-deep",

@@ -98,10 +98,10 @@ def test_a_save_builds_only_what_it_reaches_and_a_mistake_keeps_the_last_good_sh
 
 def test_a_change_of_what_all_share_builds_what_comes_out_differently(folder: Path, running: WatchProcess) -> None:
     running.blocks(1)
-    (folder / "kitchen.bake").write_text("kitchen Row\n  scale bench\n    reads 50 g\n")
+    (folder / "kitchen.bake").write_text("kitchen Row\n  scale bench\n    reads 5 g\n")
     assert "Tern loaf: sheet (html)" in running.blocks(2)[1]
     assert "Pilot rye: sheet (html)" in running.blocks(2)[1]
-    (folder / "kitchen.bake").write_text("kitchen Row # ours\n  scale bench\n    reads 50 g\n")
+    (folder / "kitchen.bake").write_text("kitchen Row # ours\n  scale bench\n    reads 5 g\n")
     assert "nothing to write; 2 formulas looked at" in running.blocks(3)[2]
 
 

@@ -14,8 +14,10 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.lookup import made_of_nothing, makes_called, overall_called
 from manchet.formula.model import Formula, Makes, Way
+from manchet.formula.nouns import singular
 from manchet.kitchen.model import Kitchen
 from manchet.larder.densities import weight_of_one
+from manchet.quantities.printing import mass_text
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
@@ -36,7 +38,9 @@ def size_batch(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batc
     if flour <= 0:
         return Outcome(None, (made_of_nothing(formula),))
     if order.is_whole:
-        makes = sizing.as_many_as_it_gives(makes, flour)
+        written, makes = makes, sizing.as_many_as_it_gives(makes, flour)
+        if not formula.preparation and makes and not any(one.number is None or one.number for one in makes):
+            return Outcome(None, (sizing.makes_no_piece(written[0], flour),))
     return Outcome(batch_of(formula, flour, kitchen, makes))
 
 
@@ -91,14 +95,28 @@ class _Sizing(NamedTuple):
 
     def as_many_as_it_gives(self, makes: tuple[Makes, ...], flour: Fraction) -> tuple[Makes, ...]:
         """How many whole pieces a given dough makes: of one sort as many as it gives, of several in the file's proportion."""
-        formula = self.weights.formula
-        dough = flour * formula.dough_share * (1 - formula.dough_loss)
+        dough = self._divided(flour)
         written = self.weights.dough(makes).value
         if not written:
             return makes
         return tuple(
             m if m.number is None else m._replace(number=Fraction((m.number * dough / written).__floor__()))
             for m in makes
+        )
+
+    def _divided(self, flour: Fraction) -> Fraction:
+        """Grams of dough that come to the scale."""
+        formula = self.weights.formula
+        return flour * formula.dough_share * (1 - formula.dough_loss)
+
+    def makes_no_piece(self, makes: Makes, flour: Fraction) -> Diagnostic:
+        """The report for a dough that is less than one of its pieces."""
+        one = self.weights.of_one(makes)
+        takes = "" if one is None else f": one takes {mass_text(one)}"
+        divided = mass_text(self._divided(flour))
+        message = f"{divided} of dough to divide makes no whole {singular(makes.noun) or 'piece'}{takes}"
+        return report(
+            "makes-no-piece", makes.place, message, "ask for more, or for a smaller one with `--piece-weight`"
         )
 
 

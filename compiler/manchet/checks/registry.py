@@ -49,17 +49,11 @@ AT_THE_SCALE = frozenset({"too-small-to-weigh", "moved-by-rounding"})
 
 
 def _at_the_scale(work: Work) -> tuple[Diagnostic, ...]:
-    if not work.kitchen.scales:
-        return ()  # of a scale that nobody named only the sheet speaks, which says that it assumes one
+    """What cannot be weighed; and remarks on scales that the kitchen names. Of a scale that nobody named only the sheet
+    speaks, which says that it assumes one."""
     system = System.US if work.kitchen.measures == "US" else System.METRIC
-    # Of the file's own amount a remark: a larger order may be weighed all the same, and the sheet that is printed decides.
-    return tuple(
-        one._replace(severity=min(one.severity, Severity.WARNING, key=GRAVE.index))
-        for one in weighings(work, system).diagnostics
-    )
-
-
-GRAVE = (Severity.NOTE, Severity.WARNING, Severity.ERROR)
+    found = weighings(work, system).diagnostics
+    return tuple(one for one in found if work.kitchen.scales or one.severity is Severity.ERROR)
 
 
 def check_size(work: Work) -> tuple[Diagnostic, ...]:

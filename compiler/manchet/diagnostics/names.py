@@ -112,6 +112,7 @@ REPORTS = {
     'lye-in-dough': ('warning', 'checks/composition'),
     'made-of-itself': ('error', 'larder/reports'),
     'made-of-too-much': ('error', 'larder/reports'),
+    'makes-no-piece': ('error', 'batch/reports'),
     'makes-unclear': ('error', 'syntax/reports'),
     'malt-active-high': ('warning', 'checks/composition'),
     'measure-of-no-country': ('error', 'larder/reports'),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Set
-from functools import cached_property
+from functools import cached_property, partial
 from typing import TYPE_CHECKING
 
 from manchet.batch.order import AS_WRITTEN, Order
@@ -95,9 +95,8 @@ class BoundFormula:
             return work.diagnostics
         from manchet.checks.registry import check
 
-        whole = work.value
         broke_off = f"{self.formula.name} could not be looked over"
-        return kept_to(self.formula.place, broke_off, lambda: check(whole), lambda fault: (fault,))
+        return kept_to(self.formula.place, broke_off, partial(check, work.value), lambda fault: (fault,))
 
 
 def _no_work(fault: Diagnostic) -> Outcome[Work | None]:

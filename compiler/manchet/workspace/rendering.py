@@ -7,8 +7,10 @@ from fractions import Fraction
 from typing import Any
 
 from manchet.batch.order import AS_WRITTEN
+from manchet.batch.scales import System
+from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
@@ -76,7 +78,7 @@ def render_formula(
     root: str = "",
     named: bool = False,
 ) -> Rendered:
-    """Every page of it that is to be printed. No file at all where the size asked for cannot be made.
+    """Every page of it that is to be printed. No file at all where the size asked for cannot be made, or cannot be weighed.
 
     A page that `press` has printed as it is now has its PDF already, and none is made. `named`: it was asked for by name. A
     preparation that was not stands with the others on one page of its kitchen, and in the cards of the breads that want it.
@@ -96,7 +98,9 @@ def render_formula(
         *_at_home(bakery, formula, options, page, version),
     )
     reports = (*reports, *(report for outcome in rendered for report in outcome.diagnostics))
-    reports = (*reports, *_of_this_size(work, options))
+    reports = (*sized.diagnostics, *reports, *_of_this_size(work, options), *_at_the_scale(work, house.system))
+    if any(one.severity is Severity.ERROR for one in reports):
+        return Rendered(formula.name, {}, reports, shows=shows)
     files: dict[str, bytes] = {}
     lacking = ""
     for view in (outcome.value for outcome in rendered):
@@ -105,7 +109,7 @@ def render_formula(
             files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
             lacking = lacking or printed.lacking
             reports = (*reports, *unprintable(printed.missing, view, formula.place))
-    return Rendered(formula.name, files, (*sized.diagnostics, *reports), lacking, shows=shows)
+    return Rendered(formula.name, files, reports, lacking, shows=shows)
 
 
 def _render_forms(
@@ -152,6 +156,11 @@ def _of_this_size(work: Work, options: PrintOptions) -> tuple[Diagnostic, ...]:
     from manchet.checks.registry import check_size
 
     return check_size(work)
+
+
+def _at_the_scale(work: Work, system: System) -> tuple[Diagnostic, ...]:
+    """What cannot be weighed, whichever of the forms are printed: a form that weighs says the rest of it too."""
+    return tuple(one for one in weighings(work, system).diagnostics if one.severity is Severity.ERROR)
 
 
 def _pictures(formula: Formula, options: PrintOptions, root: str) -> Outcome[Pictures]:
