@@ -225,6 +225,29 @@ def test_one_that_is_asked_for_by_name_has_its_half_page_and_its_card(
     assert "Make ahead" not in (bakery / "output" / "egg-wash.preparations.html").read_text("utf-8")
 
 
+def test_who_asks_for_the_sheet_of_a_preparation_is_told_where_it_stands(
+    bakery: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert command(["build", "egg wash", "--only", "sheet,html"]) == 1
+    assert "no sheet was made: a preparation has none; write --only preparations" in capsys.readouterr().err
+    assert command(["build", ".", "--only", "sheet,html"]) == 0
+
+
+def test_the_page_says_of_which_files_it_is(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    def foot() -> str:
+        built(capsys, ".", "--only", "preparations,json")
+        running = json.loads((bakery / "output" / "row.preparations.json").read_text("utf-8"))["running"]
+        return f"{running['file']} {running['digest']}"
+
+    first = foot()
+    assert first.startswith("wash.bake ")
+    (bakery / "kitchen.bake").write_text("kitchen Row\n  oven mother\n    heat gas\n", encoding="utf-8")
+    assert foot() == first
+    wash = bakery / "wash.bake"
+    wash.write_text(wash.read_text("utf-8").replace("100 g", "101 g"), encoding="utf-8")
+    assert foot() != first
+
+
 def test_a_bread_that_is_asked_for_by_name_brings_what_it_wants(
     bakery: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -21,7 +21,7 @@ from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import show
-from manchet.sheets.form import Form
+from manchet.sheets.form import Form, Subject
 from manchet.sheets.registry import FORMS
 from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions, printed_day
 from manchet.workspace.trouble import Unknown
@@ -137,7 +137,7 @@ def run(options: argparse.Namespace) -> int:
     unmade = [form for form in _with_a_reason(options.only) if not lacking and not _made_of(form, results)]
     for form in unmade:
         print(form.none_made, file=sys.stderr)
-    if unmade:
+    if unmade or _breads_alone(options.only, [job for _, jobs in bakeries for job in jobs]):
         return ERRORS
     if lacking:
         print(f"no PDF was written: {lacking}", file=sys.stderr)
@@ -148,6 +148,22 @@ def run(options: argparse.Namespace) -> int:
 def _with_a_reason(only: Sequence[str]) -> list[Form]:
     """The forms that were asked for by name and may have nothing to say."""
     return [form for form in FORMS if form.none_made and form.name in only]
+
+
+def _breads_alone(only: Sequence[str], jobs: Sequence[PrintJob]) -> bool:
+    """Whether nothing was asked for but preparations, and no form but such as they have not; then that is said."""
+    forms = [form for form in FORMS if form.name in only]
+    bread = any(job.block.word != "preparation" for job in jobs)
+    if (
+        bread
+        or not jobs
+        or not forms
+        or any(form.about is not Subject.FORMULA or form.prints(True, True) for form in forms)
+    ):
+        return False
+    names = ", ".join(form.name for form in forms)
+    print(f"no {names} was made: a preparation has none; write --only preparations", file=sys.stderr)
+    return True
 
 
 def _made_of(form: Form, results: Sequence[Built]) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from functools import partial
+from pathlib import PurePath
 
 from manchet.batch.order import Order
 from manchet.batch.work import Work, work_of
@@ -12,7 +13,8 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
-from manchet.sheets.form import Ahead, Bakehouse, PageSetup, Subject
+from manchet.records import NamedTuple
+from manchet.sheets.form import Ahead, Bakehouse, OfPreparations, PageSetup, Subject
 from manchet.sheets.parts.own_pictures import Pictures
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
@@ -45,7 +47,7 @@ def render_posted_cards(
             tuple(work for work in baking.works if work.kitchen == kitchen),
             tuple(one for one in baking.missing if kitchen_of(bakery, options.kitchen, one[1]) == kitchen),
         )
-        ahead = _ahead(selection, bakery, kitchen, own.works) if options.forms(Subject.BAKEHOUSE) else ()
+        ahead = _ahead(selection, bakery, kitchen, own.works) if options.forms(Subject.BAKEHOUSE) else NOTHING_AHEAD
         made = kept_to(
             _place_of(kitchen, own),
             f"the cards of {kitchen.name or 'the kitchen'} could not be printed",
@@ -65,7 +67,17 @@ def _broken_off(name: str, fault: Diagnostic) -> Rendered:
     return Rendered(name, {}, (fault,), is_formula=False)
 
 
-def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequence[Work]) -> tuple[Ahead, ...]:
+class MadeToday(NamedTuple):
+    """The preparations of a run, and of which state of their files they are."""
+
+    preparations: tuple[Ahead, ...]
+    version: Version
+
+
+NOTHING_AHEAD = MadeToday((), Version("", ""))
+
+
+def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequence[Work]) -> MadeToday:
     """What these breads want made ahead, and the preparations that this run is asked for without naming them: one that is
     named has a page of its own."""
     known = {
@@ -79,18 +91,34 @@ def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequen
 
     breads = [work for work in works if not work.formula.preparation]
     asked_for = [fold(work.formula.name) for work in works if work.formula.preparation]
-    return made_ahead(breads, known, sized, at_home=False, more=() if selection.names else asked_for)
+    ahead = made_ahead(breads, known, sized, at_home=False, more=() if selection.names else asked_for)
+    return MadeToday(ahead, _of_files(selection, sorted({each.work.formula.place.path for each in ahead})))
+
+
+def _of_files(selection: Selection, paths: Sequence[str]) -> Version:
+    """The state of several files that stand on one page: their commit, where they have one in common."""
+    known = versions(selection.root, selection.prefix, set(paths))
+    commits = {known.get(path, ("", False))[0] for path in paths}
+    data = b"".join(file.data for file in selection.files if file.path in paths)
+    names = ", ".join(dict.fromkeys(PurePath(path).name for path in paths))
+    edited = any(known.get(path, ("", False))[1] for path in paths)
+    return Version(names, cache.digest(data)[:8], commits.pop() if len(commits) == 1 else "", edited)
 
 
 def _cards(
-    kitchen: Kitchen, baking: Baking, ahead: tuple[Ahead, ...], options: PrintOptions, version: Version, press: Press
+    kitchen: Kitchen, baking: Baking, ahead: MadeToday, options: PrintOptions, version: Version, press: Press
 ) -> Rendered:
     pictures: Pictures = {} if options.pictures else None
     page = PageSetup(issue_of(options, version), house_of(kitchen, options), pictures, options.when)
-    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead)
+    of_ahead = page._replace(issue=issue_of(options, ahead.version))
+    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead.preparations)
     rendered = (
         *(form.render(kitchen, page) for form in options.forms(Subject.KITCHEN) if form.fits(kitchen)),
-        *(form.render(bakehouse, page) for form in options.forms(Subject.BAKEHOUSE) if form.fits(kitchen)),
+        *(
+            form.render(bakehouse, page if form.preparations is OfPreparations.NEVER else of_ahead)
+            for form in options.forms(Subject.BAKEHOUSE)
+            if form.fits(kitchen)
+        ),
     )
     views = [outcome.value for outcome in rendered if outcome.value is not None]
     files: dict[str, bytes] = {}

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from pathlib import PurePath
 
 from manchet.batch.model import StageBatch
 from manchet.batch.weighed_table import Table
@@ -49,12 +48,11 @@ def preparations(ahead: Sequence[Ahead], issue: Issue, house: House, pictures: P
     words = words_of(house.words)
     m = Measures(house, words)
     listed = any(each.by for each in ahead) or len(ahead) > 1
-    files = ", ".join(dict.fromkeys(PurePath(each.work.formula.place.path).name for each in ahead))
     return Preparations(
         title=words["preparations.make_ahead"] if listed else ahead[0].work.formula.name,
         language=words["language"],
         paper=house.paper,
-        running=running_head(words["preparations.title"], "", issue._replace(file=files)),
+        running=running_head(words["preparations.title"], "", issue),
         ahead=tuple(_row(each, m) for each in ahead) if listed else (),
         blocks=tuple(sorted((_block(each, pictures, m) for each in ahead), key=_is_cautioned)),
     )
