@@ -84,4 +84,5 @@ def test_an_amount_that_cannot_be_made_is_never_printed_over_a_good_sheet(size: 
 def test_what_is_wrong_with_the_amount_in_the_file_is_not_said_of_another() -> None:
     Path("knots.bake").write_text(TINY_LYE.format(number=20))
     assert errors(["check", "lye bath"])
-    assert manchet([*BUILD, "lye bath", "--dough", "5 kg"]).status == 0
+    bath = [word.replace("sheet", "preparations") for word in BUILD]
+    assert manchet([*bath, "lye bath", "--dough", "5 kg"]).status == 0
