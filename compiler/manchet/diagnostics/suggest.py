@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Iterable
+from collections.abc import Iterable, Set
 
 
 def fold(name: str) -> str:
@@ -17,7 +17,8 @@ def nearest(word: str, candidates: Iterable[str]) -> str | None:
     """The candidate `word` is a slip of: by edit distance, else the shortest that contains it, or that it contains.
 
     A slip is a letter too many, too few, wrong, or two changed about: one in a short word, two from five letters on,
-    three from nine. Of equals the first candidate wins. None where nothing is near.
+    three from nine. Of equals the first candidate wins; of a set, which has no first, the first by the alphabet. None where
+    nothing is near.
     """
     wanted = fold(word)
     if not wanted or len(wanted) > LONGEST:
@@ -25,7 +26,7 @@ def nearest(word: str, candidates: Iterable[str]) -> str | None:
     allowed = 1 if len(wanted) < 5 else 2 if len(wanted) < 9 else 3
     best: str | None = None
     inside: str | None = None
-    for candidate in candidates:
+    for candidate in sorted(candidates) if isinstance(candidates, Set) else candidates:
         key = fold(candidate)
         if key == wanted:
             return candidate

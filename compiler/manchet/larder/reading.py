@@ -95,7 +95,7 @@ class _LarderReading:
         if name in CLASSES:
             self.ingredient = self.ingredient._replace(class_=name)
             return
-        near = nearest(name, tuple(CLASSES))
+        near = nearest(name, CLASSES)
         known = list_of_words(tuple(sorted(CLASSES)))
         self.ingredient = self.ingredient._replace(class_=near or "other")
         help = f"did you mean `class {near}`? the classes are {known}" if near else f"the classes are {known}"

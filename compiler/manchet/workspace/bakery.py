@@ -102,5 +102,5 @@ def read(
     return Bakery(run_passes(reading, READING, memory or Memory()))
 
 
-def _by_place(one: Diagnostic) -> tuple[str, int, int, str]:
-    return one.place.path, one.place.line, one.place.column, one.name
+def _by_place(one: Diagnostic) -> tuple[str, int, int, str, str]:
+    return one.place.path, one.place.line, one.place.column, one.name, one.message

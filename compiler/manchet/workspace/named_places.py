@@ -44,7 +44,7 @@ def unread(places: Iterable[str], read: Container[str], root: str, prefix: str) 
 def no_such_path(word: str) -> Unknown:
     folder, name = os.path.split(word)
     try:
-        beside = [entry for entry in os.listdir(folder or ".") if not entry.startswith(".")]
+        beside = sorted(entry for entry in os.listdir(folder or ".") if not entry.startswith("."))
     except OSError:
         return Unknown(f"there is no file or folder {word}, nor the folder {folder}")
     near = nearest(name, beside)
