@@ -192,7 +192,7 @@ def test_the_card_of_a_sourdough_that_came_out_warm() -> None:
     ).value
     assert batch is not None
     assert [(line.celsius, round(line.low / 60)) for line in came_out_at(batch)] == [
-        (22, 145), (24, 128), (26, 120), (28, 120)
+        (22, 145), (24, 128), (26, 120), (28, 119)
     ]  # fmt: skip
 
 

@@ -14,7 +14,7 @@ from manchet.figures.fermentation.yeast_rate import (
     Leaven,
     holds,
     longer_by_thumb,
-    pace,
+    rising_pace,
 )
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Range, Stage, Step
@@ -33,7 +33,8 @@ MOST_MOVED = 4
 
 
 class Elsewhere(NamedTuple):
-    """A wait at another temperature: seconds, from the shortest to the longest of what is written and who works."""
+    """A wait at another temperature: seconds, from the shortest to the longest of what is written and who works. One range,
+    whoever prints it."""
 
     celsius: Fraction
     seconds: Range
@@ -59,13 +60,18 @@ class Waiting(NamedTuple):
     def at(self, celsius: Fraction) -> Elsewhere | None:
         """The same work done at one other temperature; None outside the model's range for any that work in it."""
         first = ends(self.step)[0]
-        if not all(holds(leaven, celsius) and holds(leaven, first) for leaven in self.leavens):
+        if not all(holds(leaven, celsius) and holds(leaven, first) for leaven in self.leading):
             return None
-        longer = [mean_pace(leaven, self.step) / pace(leaven, celsius) for leaven in self.leavens]
+        longer = [mean_pace(leaven, self.step) / rising_pace(leaven, celsius) for leaven in self.leading]
         low = self.time.likely if self.time.low is None else self.time.low
         high = self.time.likely if self.time.high is None else self.time.high
         thumb = self.time.likely * longer_by_thumb(self.celsius, celsius)
         return Elsewhere(celsius, Range(low * min(longer), high * max(longer)), thumb)
+
+    @property
+    def leading(self) -> tuple[Leaven, ...]:
+        """Who is waited for: baker's yeast where there is any, for it is faster than a sour's; else all that live in it."""
+        return (BAKERS,) if BAKERS in self.leavens else self.leavens
 
     def yeast_for(self, seconds: Fraction, celsius: Fraction) -> Fraction | None:
         """By what the baker's yeast is multiplied to be as far in another time and warmth.
@@ -129,9 +135,9 @@ def mean_pace(leaven: Leaven, step: Step) -> Fraction:
     """How fast it works on the average of a step that has a temperature; one that falls or rises does so steadily."""
     first, last = ends(step)
     if first == last:
-        return pace(leaven, first)
+        return rising_pace(leaven, first)
     width = (last - first) / SLICES
-    return sum((pace(leaven, first + width * (2 * n + 1) / 2) for n in range(SLICES)), NOTHING) / SLICES
+    return sum((rising_pace(leaven, first + width * (2 * n + 1) / 2) for n in range(SLICES)), NOTHING) / SLICES
 
 
 def hours_at(celsius: Fraction, steps: Iterable[Step], leaven: Leaven = BAKERS) -> Fraction | None:
@@ -142,7 +148,7 @@ def hours_at(celsius: Fraction, steps: Iterable[Step], leaven: Leaven = BAKERS) 
             continue
         if not step.heats or not holds(leaven, celsius) or not all(holds(leaven, end) for end in ends(step)):
             return None
-        total += step.time.likely / 3600 * mean_pace(leaven, step) / pace(leaven, celsius)
+        total += step.time.likely / 3600 * mean_pace(leaven, step) / rising_pace(leaven, celsius)
     return total
 
 
@@ -168,13 +174,12 @@ def fermentation_figures(formula: Formula, air: Fraction | None = None) -> dict[
             name = f"{wait.where}, {wait.step.verb} at {decimal(there.celsius, 1)} C"
             thumb = Figure("by the rule of thumb", _minutes(there.by_thumb), "min",
                            "a tenth longer for each degree cooler", (), THUMB_SOURCE)  # fmt: skip
-            low = min(there.seconds.low or NOTHING, there.by_thumb)
-            high = max(there.seconds.high or NOTHING, there.by_thumb)
+            low, high = (decimal(_minutes(end or NOTHING), 0) for end in there.seconds)
             rule = (
-                f"an estimate, {decimal(_minutes(low), 0)} to {decimal(_minutes(high), 0)} min by both: the written time x "
-                f"how fast {' and '.join(leaven.name for leaven in wait.leavens)} worked / how fast there"
+                f"an estimate, {low if low == high else f'{low} to {high}'} min: the written time x "
+                f"how fast {' and '.join(leaven.name for leaven in wait.leading)} worked / how fast there"
             )
-            source = "; ".join(leaven.source for leaven in wait.leavens)
+            source = "; ".join(leaven.source for leaven in wait.leading)
             found.setdefault(name, Figure(name, _minutes(there.seconds.likely), "min", rule, (*written, thumb), source))
     return found
 
