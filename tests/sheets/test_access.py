@@ -6,6 +6,7 @@ import io
 import re
 from collections import Counter
 from html.parser import HTMLParser
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -94,3 +95,24 @@ def test_the_tree_of_the_pdf_says_the_same(form: str) -> None:
     assert found["/H1"] == page.levels.count(1) and found["/H2"] == page.levels.count(2)
     assert found["/LI"] == page.tags["li"] and found["/L"] == page.tags["ol"] + page.tags["ul"]
     assert found["/Table"] == page.tags["table"] and found["/TH"] == page.tags["th"]
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_nothing_overflows_on_a_screen(form: str, tmp_path: Path) -> None:
+    from shutil import which
+
+    from playwright.sync_api import sync_playwright
+
+    path = which("chromium") or which("google-chrome")
+    if path is None:
+        pytest.skip("no Chromium on this machine")
+    (tmp_path / "page.html").write_text(html_of(view_of(form)), encoding="utf-8")
+    wide = {}
+    with sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=path, args=["--no-sandbox", "--disable-gpu"])
+        for width in (390, 820, 1280):
+            page = chromium.new_page(viewport={"width": width, "height": 900})
+            page.goto((tmp_path / "page.html").as_uri())
+            wide[width] = page.evaluate("document.documentElement.scrollWidth")
+        chromium.close()
+    assert {width: there for width, there in wide.items() if there > width} == {}
