@@ -66,7 +66,7 @@ class GoesIn(NamedTuple):
 
     def _added(self, goes: Goes, row: CardRow, bowl: Bowl) -> CardWeight:
         if is_by_feel(goes):
-            return CardWeight("", "", goes.name, self.m.words["say.by_feel"])
+            return CardWeight("", "", goes.name, f"{self.m.words['say.by_feel']} ({bowl.jug(goes)})")
         found, in_all = bowl.added(goes), ""
         if found is None:
             found = self._worked_in(row.branch).get(goes.key)
@@ -83,7 +83,7 @@ class GoesIn(NamedTuple):
         """`180 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
         name = self.m.words.say("card.kept_as", goes.name) if verb == "keep" else goes.name
         if grams is None:
-            return CardWeight("", "", name, self.m.words["say.what_is_left"])
+            return CardWeight("", "", f"{self.m.words['say.what_is_left']} {name}")
         figure, _, unit = self.m.mass(grams).rpartition(NBSP)
         return CardWeight(figure, unit, name)
 
