@@ -159,13 +159,13 @@ def test_dough_weighed_off_comes_out_as_wanted(wanted: Fraction, one: Fraction, 
     assert baked_weight(dough.low, loss).high == wanted
 
 
-def test_the_sheet_says_that_it_is_an_estimate() -> None:
+def test_the_sheet_says_about_what_it_weighs_baked() -> None:
     text = BREAD.format(kind="hearth loaf", makes="2 loaves at 850 g dough", water=62, shape="round", lid="")
-    makes = next(fact.value for fact in sheet(text).head if fact.label == "makes")
-    assert makes.endswith(", about 740\u00a0g baked (estimate)")
+    (made,) = sheet(text).amounts
+    assert made.baked == "740\u00a0g"
     known = text.replace("850 g dough", "850 g dough\n  bake loss 20%")
-    makes = next(fact.value for fact in sheet(known).head if fact.label == "makes")
-    assert makes.endswith(", about 680\u00a0g baked")
+    (made,) = sheet(known).amounts
+    assert made.baked == "680\u00a0g"
 
 
 # ---- by baked weight, without a bake loss in the file -------------------------------------------------
@@ -243,15 +243,15 @@ def test_weights_are_held_against_the_whole_estimate(baked_grams: int, reported:
 def test_the_sheet_says_between_what_to_weigh_off() -> None:
     text = BREAD.format(kind="hearth loaf", makes="12 loaves at 800 g baked", water=62, shape="round", lid="")
     printed = sheet(text)
-    assert any("920\u00a0g dough, about 800\u00a0g baked (estimate)" in fact.value for fact in printed.head)
-    divide = next(p for block in printed.blocks for group in block.parts for p in group if p.part == "divide")
+    assert [(made.weight, made.baked) for made in printed.amounts] == [("920", "800\u00a0g")]
+    divide = next(part for part in printed.bench if part.part == "divide")
     assert isinstance(divide, DivideList)
-    assert divide.sorts[0].baked == "800\u00a0g (estimate)"
+    assert divide.sorts[0].baked == "800\u00a0g"
     (said,) = divide.off
-    assert "890\u00a0g to 950\u00a0g of dough for about 800\u00a0g baked (estimate)" in said
-    assert said.endswith("take 950\u00a0g; for 12 of them mix 11.4\u00a0kg: build with --piece-weight '950 g dough'")
+    assert "890\u00a0g to 950\u00a0g for about 800\u00a0g baked; never under: 950\u00a0g" in said
+    assert said.endswith("mix 11.4\u00a0kg for 12: build with --piece-weight '950 g dough'")
     known = sheet(text.replace("baked\n", "baked\n  bake loss 20%\n", 1))
-    divide = next(p for block in known.blocks for group in block.parts for p in group if p.part == "divide")
+    divide = next(part for part in known.bench if part.part == "divide")
     assert isinstance(divide, DivideList) and (divide.sorts[0].baked, divide.off) == ("800\u00a0g", ())
 
 

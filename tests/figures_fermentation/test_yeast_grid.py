@@ -245,5 +245,5 @@ def test_a_sponge_with_all_the_yeast_moves_its_dough_too() -> None:
     (moves,), (stays,) = yeast_waits(formula(sponge)), yeast_waits(formula(POOLISH))
     assert moves.carries_on and not stays.carries_on
     words = Measures(House(), words_of("British"))
-    assert "the dough moves too" in yeast_line(grid(sponge), PLAIN, words).note
-    assert "the dough moves too" not in yeast_line(grid(POOLISH), PLAIN, words).note
+    assert "the dough changes too" in yeast_line(grid(sponge), PLAIN, words).note
+    assert "the dough changes too" not in yeast_line(grid(POOLISH), PLAIN, words).note

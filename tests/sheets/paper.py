@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any, NamedTuple
 
-from manchet.sheets.page.pdf import NoPdf, engine
+from manchet.sheets.page.layouts import fewest_sides
+from manchet.sheets.page.pdf import NoPdf, engine, lay_out
+from manchet.sheets.registry import form_called
+
+FORM = re.compile(r'<body class="(\w+)')
 
 
 class LaidPage(NamedTuple):
@@ -19,11 +24,13 @@ class LaidPage(NamedTuple):
 
 
 def laid_out(html: str) -> list[LaidPage]:
+    """The sides of the layout that is printed."""
     started = engine()
     assert not isinstance(started, NoPdf), started
-    page = started.weasyprint.HTML(string=html, url_fetcher=started.fetch)
-    laid = page.render(stylesheets=[started.style], font_config=started.fonts)
-    return [_on(page._page_box) for page in laid.pages]
+    form = FORM.search(html)
+    assert form is not None
+    chosen = fewest_sides(form_called(form[1]).layouts, lambda classes: lay_out(html, classes, started))
+    return [_on(side._page_box) for side in chosen.document.pages]
 
 
 def placed(page: Any) -> str:

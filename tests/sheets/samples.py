@@ -2,17 +2,31 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from manchet.sheets.forms.prep_sheet.view import (
     BakeTable,
     DivideList,
     DivideRow,
+    Gone,
+    Handed,
+    HotStage,
+    LeafLine,
+    MadeAmount,
+    MakeAhead,
+    OtherWait,
+    OtherWaits,
     PrepSheet,
     StageBlock,
     Steps,
+    Tub,
+    WaterCell,
+    WaterPanel,
+    WaterRow,
     WayHeading,
 )
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import BakePhase, Box, CautionNote, Fact, OverallShare, StepLine, WeighRow
+from manchet.sheets.parts.views import BakePhase, Box, CautionNote, Fact, OverallShare, StepClause, WeighRow
 
 TIME = Box("time")
 WARMTH = Box("dough", "°C")
@@ -24,108 +38,143 @@ def running(name: str = "Ebb rye") -> Running:
     )  # fmt: skip
 
 
+MIXES = ("1", "2")
+
+
+def clause(by: Any, doing: str, minutes: str = "", rest: str = "", **more: Any) -> StepClause:
+    return StepClause(by, doing.lower(), doing, minutes=minutes, rest=rest, **more)
+
+
+def line(*clauses: StepClause, boxes: tuple[Box, ...] = (TIME,), **more: Any) -> LeafLine:
+    return LeafLine(clauses, boxes=boxes, **more)
+
+
 def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
     """A rye hearth loaf in two mixes: a sour, a hot scald, soaked seeds."""
     return PrepSheet(
         title=name,
-        about="Hearth loaf, two fifths rye, with a sour, a hot scald and soaked seeds.",
         language="en-GB",
         paper="A4",
+        units="metric",
         running=running(name),
         status="trial",
         warning="",
-        head=(
-            Fact("makes", "14 loaves at 900 g dough, about 783 g baked"),
-            Fact("dough", "28 °C, 12.79 kg"),
-            Fact("mixes", "2, each 6,395 g"),
-            Fact("out of the oven", "10:40"),
-        ),
-        readings=(Box("flour", "°C"), Box("room", "°C"), Box("water", "°C"), Box("started at")),
+        amounts=(MadeAmount("14", "loaves", "900", "g", "", "783 g"), MadeAmount("24", "rolls", "110", "g", "roll tin", "95 g")),
+        lines=("2 mixes, 6,395 g dough each", "out of the oven 10:40"),
+        ahead=(MakeAhead("egg wash", "84 g"),),
+        wanted="28 °C",
+        dough="12.79 kg",
+        readings=(Box("flour", "°C"), Box("room", "°C"), Box("water", "°C"), Box("start")),
         blocks=(
             StageBlock(
-                "1", "ferry sour", "sour", "made once for both mixes", "1,483 g of 6,743 g flour", (),
+                "1", "ferry sour", "sour", "22 %", "2", "", (),
                 (
                     WeighRow("medium rye flour", "1,515", "g", "100 %"),
-                    WeighRow("water", "1,210", "g", "80 %"),
-                    WeighRow("ripe rye starter", "150", "g", "10 %", notes=("from the pot",)),
+                    WeighRow("water", "1,180", "g", "80 %", ice="30 g", whole="1,210 g"),
+                    WeighRow("ripe rye starter", "150", "g", "10 %", notes=("from the pot",), fine=True, aside="5.3 oz"),
                 ),
-                "the tub now holds 2,875 g",
                 (),
-                ("60 g more is mixed, to keep",),
-                ((Steps((
-                    StepLine("Mix by hand 3 min, to 27 °C", boxes=(TIME, WARMTH)),
-                    StepLine("Ripen covered 12–15 h at 24 °C", "until risen, cracked on top, smells sharp",
-                         boxes=(TIME, Box("room", "°C"))),
-                    StepLine("Keep 60 g as ripe rye starter", boxes=(TIME,)),
-                )),),),
-                ("to the dough: 2,815 g, 1,407 g for each bowl",),
-                (False,),
+                (),
+                Tub("tub", "2,875 g", (), (Handed("60 g", "ripe rye starter"),), (Handed("2,815 g", "dough", "1,407 g"),)),
+                ("stir it once",),
+                (),
+                (Steps((
+                    line(clause("hands", "Mix by hand", "3 min", " to 27 °C"), boxes=(WARMTH, TIME)),
+                    line(clause("left alone", "Ripen covered", "12–15 h", " at 24 °C until risen, cracked on top"),
+                         boxes=(Box("", "°C"), TIME)),
+                    line(clause("hands", "Keep", object="60 g as ripe rye starter")),
+                )),),
             ),
             StageBlock(
-                "2", "scald", "", "made once for both mixes", "539 g of 6,743 g flour", (),
-                (WeighRow("medium rye flour", "540", "g", "100 %"), WeighRow("water", "1,350", "g", "250 %", notes=("at 98 °C",))),
-                "",
+                "2", "scald", "", "8 %", "2", "", (),
+                (WeighRow("medium rye flour", "540", "g", "100 %"), WeighRow("water", "1,350", "g", "250 %", notes=("98 °C",))),
                 (),
                 (),
-                ((
-                    CautionNote("warning", "The scald is hot enough to burn, and to kill yeast and sour.",
-                                "in the dough at 40 °C at most", "wait, and measure again in the middle",
-                                (Box("scald", "°C"),), "common practice"),
-                    Steps((StepLine("Mix by hand 2 min", boxes=(TIME,)),
-                           StepLine("Rest covered 60–90 min", boxes=(TIME,)),
-                           StepLine("Cool 1–2 h, to 32 °C", boxes=(TIME, Box("scald", "°C"))))),
-                ),),
-                ("to the dough: 1,833 g, 917 g for each bowl",),
-                (False,),
+                None,
+                (),
+                (CautionNote("note", "Hot paste sticks.", "", "", (), "common practice"),),
+                (Steps((
+                    line(clause("hands", "Mix by hand", "2 min"), cautions=(SCALDING,)),
+                    line(clause("left alone", "Rest covered", "60–90 min")),
+                    line(clause("left alone", "Cool", "1–2 h", " to 32 °C"), boxes=(Box("scald", "°C"), TIME)),
+                )),),
             ),
             StageBlock(
-                "3", "dough", "", "weights for one bowl of 2", "2,360 g of 6,743 g flour", ("1", "2"),
+                "3", "dough", "", "70 %", "", "2", MIXES,
                 (
-                    WeighRow("sour", "1,407", "g", ticks=2, notes=("made once for 2 mixes: this is the part for each bowl",)),
+                    WeighRow("sour", "1,407", "g", ticks=2),
                     WeighRow("scald", "917", "g", ticks=2),
                     WeighRow("white flour", "2,025", "g", "60 %", ticks=2),
-                    WeighRow("water", "1,020", "g", "", ticks=2, notes=("at ____ °C", "jug: 135 g kept aside")),
+                    WeighRow("water", "1,020", "g", "", ticks=2),
                     WeighRow("malt syrup", "67", "g", "2 %", ticks=2),
                     WeighRow("caraway", "13.5", "g", "0.4 %", ticks=2, fine=True),
                     WeighRow("instant yeast", "8.4", "g", "0.25 %", ticks=2, fine=True),
                 ),
-                "the bowl now holds 5,458 g",
-                (WeighRow("salt", "64", "g", "1.9 %", ticks=2), WeighRow("water", "135", "g", "2 %", ticks=2)),
+                (
+                    WeighRow("salt", "64", "g", "1.9 %", ticks=2, letter="A", was="was 61 g"),
+                    WeighRow("water", "135", "g", "2 %", ticks=2, letter="B"),
+                ),
+                (Gone("fennel", "0.3 %"),),
+                Tub("bowl", "5,458 g", ("A", "B")),
                 (),
-                ((
-                    Steps((
-                        StepLine("Mix slow 5 min", boxes=(TIME,)),
-                        StepLine("Add", adds=(WeighRow("salt", "64", "g", "1.9 %", ticks=2, aside="was 1.8 %"),
-                                          WeighRow("seeds", "610", "g", ticks=2)), boxes=(TIME,)),
-                        StepLine("Mix fast 2 min, to 28 °C", "until even, sticky, holds a dome", boxes=(TIME, WARMTH)),
-                        StepLine("Add water as the flour asks", notes=("jug: 135 g at most",),
-                             boxes=(Box("went in", "g"), Box("went in", "g"))),
-                        StepLine("Ferment covered 2–3 h at 28 °C", counts=("fold, 40 min", "fold, 1 h 20 min"),
-                             notes=("may wait 20 min",), boxes=(TIME, Box("room", "°C"))),
-                    )),
-                    DivideList((DivideRow("14", "loaves", "900", "g", baked="783 g"), DivideRow("24", "rolls", "110", "g", baked="95 g"))),
-                ), (
-                    WayHeading("for the loaves"),
-                    Steps((StepLine("Shape round", boxes=(TIME,)),
-                           StepLine("Prove 50–70 min at 28 °C", "until small cracks show", boxes=(TIME, Box("room", "°C"))))),
-                    BakeTable((BakePhase("15 min", "250 °C", "steam", "", ""),
-                          BakePhase("35–40 min", "215 °C", "", "open", "97 °C", "until deep chestnut")),
-                         (TIME, Box("oven", "°C"))),
-                ), (
-                    WayHeading("for the rolls", (WeighRow("hazelnuts", "317", "g", "12 % of the dough"),)),
-                    Steps((StepLine("Cool 4 h", boxes=(TIME,)),)),
-                )),
                 (),
-                (False, False, False),
+                (Steps((
+                    line(clause("machine", "Mix slow", "5 min"), numbers=MIXES, notes=("order: water, sour, then flour",)),
+                    line(
+                        clause("hands", "Add", letter="A", adds=(WeighRow("salt", "64", "g", "1.9 %", ticks=2),)),
+                        clause("machine", "mix fast", "2 min", " to 28 °C until even, sticky, holds a dome"),
+                        boxes=(WARMTH, TIME), numbers=MIXES,
+                    ),
+                    line(clause("hands", "Add", object="water as the flour asks", letter="B"), notes=("jug: 135 g at most",),
+                         boxes=(Box("went in", "g"), TIME), numbers=MIXES),
+                )),),
             ),
         ),
-        cautions=(),
-        hazards="Oven, mixer, dust, lifting, raw flour: see the card on the wall.",
-        overall_head="Overall formula, per cent of all flour (weigh nothing from here)",
+        bench=(
+            Steps((line(clause("left alone", "Ferment covered", "2–3 h", " at 28 °C", counts=("fold at 40 min", "fold at 80 min")),
+                        notes=("may wait 20 min",), boxes=(Box("", "°C"),), numbers=MIXES),)),
+            DivideList(
+                clause("hands", "Divide"),
+                (DivideRow("14", "loaves", "900", "g", "", "783 g", "7"), DivideRow("24", "rolls", "110", "g", "roll tin", "95 g")),
+                "24 g of dough is left over", ("loaves: 880 g to 910 g for about 783 g baked",), ("cut clean",), (SCALDING,),
+            ),
+            WayHeading("for the loaves"),
+            Steps((
+                line(clause("hands", "Shape round"), boxes=()),
+                line(clause("left alone", "Prove", "50–70 min", " at 28 °C until small cracks show"), boxes=(Box("", "°C"),)),
+            )),
+            BakeTable((BakePhase("15 min", "250 °C", "steam", "", "", "", ("on stone",)),
+                       BakePhase("35–40 min", "215 °C", "", "open", "97 °C", "until deep chestnut")),
+                      (Box("oven", "°C"),), ("24 at once",), (), (SCALDING,)),
+            WayHeading("for the rolls"),
+            Steps((line(clause("cold", "Cool", "4 h"), boxes=()),)),
+        ),
+        cautions=(SCALDING,),
+        hazards="Oven, mixer, dust, lifting, raw flour: see Bakehouse safety on the wall.",
+        overall_head="Overall, % of all flour (weigh nothing from here):",
         overall=(OverallShare("white flour", "60 %"), OverallShare("medium rye flour", "40 %"), OverallShare("water", "76 %"),
                  OverallShare("salt", "1.9 %", "was 1.8 %"), OverallShare("instant yeast", "0.25 %")),
-        totals=(Fact("water added", "76 %"), Fact("water in all", "84.5 %"), Fact("prefermented flour", "22 %"),
-                Fact("salt", "1.9 %"), Fact("instant yeast", "0.25 %")),
-        flours="taken as flour: white flour, medium rye flour",
+        totals=(Fact("water added", "76 %"), Fact("water in all", "84.5 %"), Fact("prefermented flour", "22 %")),
+        flours="counted as flour: white flour, medium rye flour",
         lots=("lots: flour", "seeds", "dairy"),
+        notes=("Better on the second day.",),
+        water=WaterPanel(
+            "water = 75 °C − flour − room", "water", "30 °C + 30 g ice", "20 °C", "25 °C", "28–32 °C", ("21 °C", "25 °C"),
+            (WaterRow("20 °C", (WaterCell("34 °C", ""), WaterCell("30 °C", "30 g ice", True))),),
+            ("Estimate: write down what the dough came to.",),
+            (HotStage("scald", "assumed 60 °C", "5 °C warmer: water 2 °C colder"),),
+        ),
+        waits=(OtherWaits("ferry sour", "fresh yeast", (OtherWait("colder", "colder night", "12 h", "22 °C", "4.1 g"),),
+                          ("An estimate.",)),),
+        swapped=("instant yeast for fresh yeast: × 0.4 (Hamelman)",),
     )  # fmt: skip
+
+
+SCALDING = CautionNote(
+    "warning",
+    "The scald is hot enough to burn, and to kill yeast and sour.",
+    "in the dough at 40 °C at most",
+    "wait, and measure again in the middle",
+    (Box("scald", "°C"),),
+    "common practice",
+)

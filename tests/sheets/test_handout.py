@@ -71,7 +71,7 @@ def test_why_what_to_look_for_and_notes_are_printed() -> None:
     page = html_of(taken())
     for words in (
         "Why: it holds the gas later",
-        "until stretches thin",
+        "until it stretches thin",
         "core 97\N{NO-BREAK SPACE}°C, chestnut",
         "Better on the second day.",
     ):

@@ -159,7 +159,7 @@ def test_once_for_the_kitchen_and_again_when_the_kitchen_changes(
 def test_it_is_made_alone_and_left_out_where_it_is_asked_for(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert built(bakery, capsys, "--only", "house") == ["row.house.html", "row.house.json", "row.house.pdf"]
     assert not any("house" in name for name in built(bakery, capsys, "--only", "sheet,html"))
-    assert "the wall" in (bakery / "output" / "quay-loaf.sheet.html").read_text("utf-8")
+    assert "see Bakehouse safety on the wall" in (bakery / "output" / "quay-loaf.sheet.html").read_text("utf-8")
 
 
 def test_each_kitchen_has_its_own(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:

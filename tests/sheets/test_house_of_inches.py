@@ -4,12 +4,13 @@ import re
 from fractions import Fraction
 
 import pytest
+from sheets.work import lines_of
 from works import work_in
 
 from manchet.cli.degrees import beside, with_fahrenheit
 from manchet.figures.figure import Figure, Given
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
-from manchet.sheets.forms.prep_sheet.view import PrepSheet, Steps
+from manchet.sheets.forms.prep_sheet.view import PrepSheet
 from manchet.sheets.page.issue import Issue
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
@@ -46,24 +47,23 @@ formula Tin loaf
 """
 
 
-def sheet(inside: str, units: str) -> PrepSheet:
-    bakery = read([SourceText("loaf.bake", LOAF.format(inside=inside))])
+def sheet(inside: str, units: str, text: str = LOAF) -> PrepSheet:
+    bakery = read([SourceText("loaf.bake", text.format(inside=inside))])
     work = work_in(bakery, bakery.formulas[0])
     return prep_sheet(work, Issue(), house_of(work.kitchen, PrintOptions(units=units)))
 
 
 def proof(printed: PrepSheet) -> tuple[str, str]:
-    lines = [line for b in printed.blocks for g in b.parts for p in g if isinstance(p, Steps) for line in p.lines]
-    (line,) = [line for line in lines if "below the rim" in line.text]
-    return line.text.replace("\u00a0", " "), next(box.unit for box in line.boxes if box.label == "below rim")
+    (line,) = [line for line in lines_of(printed) if "below the rim" in line.text]
+    return line.text.replace("\u00a0", " "), next(box.unit for box in line.boxes if box.label == "rim")
 
 
 @pytest.mark.parametrize(
     ("inside", "units", "length", "unit"),
     [
-        ("inside 9 x 5 x 3 inch", "metric", "to 0.75 in below the rim", "in"),
+        ("inside 9 x 5 x 3 inch", "metric", "to ¾ in below the rim", "in"),
         ("inside 23 x 13 x 8 cm", "metric", "to 19 mm below the rim", "mm"),
-        ("inside 23 x 13 x 8 cm", "US", "to 0.75 in below the rim", "in"),
+        ("inside 23 x 13 x 8 cm", "US", "to ¾ in below the rim", "in"),
     ],
 )
 def test_lengths_are_said_as_the_house_measures(inside: str, units: str, length: str, unit: str) -> None:
@@ -72,11 +72,15 @@ def test_lengths_are_said_as_the_house_measures(inside: str, units: str, length:
 
 
 def test_a_table_in_pounds_is_said_in_one_way() -> None:
-    """On a scale that shows a twentieth of an ounce, flour of 3 lb 10 oz is not 58.95 oz beside 2 lb 6½ oz of water."""
-    rows = sheet("inside 9 x 5 x 3 inch", "US").blocks[0].rows
+    """On the platform pounds and quarters of an ounce; on the fine scale grams, with the ounces beside them."""
+    text = LOAF.replace("    up to 5 kg\n", "    up to 5 kg\n  scale fine\n    reads 0.1 g\n    up to 300 g\n")
+    rows = sheet("inside 9 x 5 x 3 inch", "US", text).blocks[0].rows
     said = [f"{row.weight} {row.unit}".replace("\u00a0", " ") for row in rows]
-    assert all(re.fullmatch(r"(\d+ lb )?\d+\.\d\d oz", weight) for weight in said), said
-    assert all(float(weight.split()[-2]) < 16 for weight in said) and "lb" in said[0]
+    coarse = [weight for weight, row in zip(said, rows, strict=True) if not row.fine]
+    fine = [(weight, row.aside) for weight, row in zip(said, rows, strict=True) if row.fine]
+    assert len(coarse) == len(fine) == 2
+    assert all(re.fullmatch(r"(\d+ lb )?\d*[¼½¾]? oz|\d+ lb", weight) for weight in coarse), coarse
+    assert all(re.fullmatch(r"[\d.]{2,4} g", weight) and aside.endswith("oz") for weight, aside in fine), fine
 
 
 def test_what_is_traced_in_a_house_of_fahrenheit() -> None:

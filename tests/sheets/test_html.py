@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import html
+import re
+from base64 import b64encode
 from collections.abc import Iterator
+from hashlib import sha256
 from typing import Any
 
 import pytest
@@ -84,4 +88,12 @@ def test_the_page_forbids_itself_everything() -> None:
     page = html_of(samples.ebb_rye())
     assert "default-src 'none'" in page
     assert "http://" not in page.replace("http://www.w3.org/2000/svg", "") and "https://" not in page
-    assert "<script" not in page
+    assert "<script" not in html_of(samples_card.night_card())
+
+
+def test_a_page_runs_its_own_script_and_no_other() -> None:
+    """Allowed by its sum: what a file says is never run, and the sum is that of what stands in the page."""
+    page = html_of(samples.ebb_rye())
+    (script,) = re.findall(r"<script>(.*?)</script>", page, re.DOTALL)
+    allowed = "sha256-" + b64encode(sha256(script.encode()).digest()).decode()
+    assert f"script-src '{allowed}'" in html.unescape(page)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from loaves import LOAVES_AND_ROLLS, PLAIN_LOAF, vary
 from sheets.card_text import jobs_of, said_of
-from sheets.work import card, sheet
+from sheets.work import card, parts_of, sheet
 
 from manchet.sheets.forms.prep_sheet.view import BakeTable, PrepSheet, WayHeading
 from manchet.sheets.forms.timing_card.view import LoadList
@@ -43,7 +43,7 @@ def plain(said: str) -> str:
 
 
 def bakes(view: PrepSheet) -> list[BakeTable]:
-    return [part for b in view.blocks for group in b.parts for part in group if isinstance(part, BakeTable)]
+    return [part for part in parts_of(view) if isinstance(part, BakeTable)]
 
 
 def loads(said: str) -> tuple[LoadList, ...]:
@@ -52,16 +52,14 @@ def loads(said: str) -> tuple[LoadList, ...]:
 
 def test_the_sheet_says_how_many_go_in_at_once() -> None:
     (bake,) = bakes(sheet(text()))
-    assert plain(bake.notes[0]) == (
-        "24 at once in the mother: 2 loads, of 24, 16; 12 min between two, door shut, for the oven to come back"
-    )
+    assert plain(bake.notes[0]) == ("24 at once in the mother: 2 loads, of 24, 16; 12 min between loads, door shut")
     (one,) = bakes(sheet(text(24)))
     assert not any("at once" in note for note in one.notes)
 
 
 def test_by_the_measured_floor_it_is_an_estimate() -> None:
     (bake,) = bakes(sheet(text(holds="floor 120 x 90 cm")))
-    assert bake.notes[0].startswith("about 20 at once in the mother, as its floor is measured: 2 loads, of 20, 20")
+    assert bake.notes[0].startswith("about 20 fit the mother: 2 loads, of 20, 20")
 
 
 def test_the_card_bakes_load_after_load() -> None:
@@ -97,10 +95,10 @@ def test_the_sheet_says_when_a_falling_oven_has_its_heat() -> None:
     """From 280 to 260 C at 12 an hour is 1 h 40 min, to 240 C as much again."""
     (bake,) = bakes(sheet(text(24, more=FALLS)))
     assert plain(bake.notes[0]) == (
-        "the mother is so hot from about 100 min to 3 h 20 min after it had 280 °C (estimate): see its card"
+        "mother: at this heat about 100 min to 3 h 20 min after the fire is out (see oven card)"
     )
     (cold,) = bakes(sheet(text(24, more=FALLS.replace("280", "200"))))
-    assert not any("is so hot" in note for note in cold.notes)
+    assert not any("at this heat" in note for note in cold.notes)
 
 
 def test_what_says_its_own_loads_keeps_them() -> None:
@@ -115,10 +113,10 @@ def test_what_says_its_own_loads_keeps_them() -> None:
 def test_a_core_by_kind_where_the_file_gives_none(kind: str, core: str) -> None:
     (bake,) = bakes(sheet(text(kind=kind)))
     assert [plain(phase.core) for phase in bake.phases] == ["", core]
-    assert "the core is an estimate for this kind of bread: the file gives none" in bake.notes
+    assert "core: usual for this kind of bread" in bake.notes
     (given,) = bakes(sheet(text(kind=kind, core=" to 97 C core")))
     assert plain(given.phases[-1].core) == "97 °C"
-    assert not any("estimate for this kind" in note for note in given.notes)
+    assert not any("usual for this kind" in note for note in given.notes)
 
 
 def test_steam_as_this_oven_makes_it() -> None:
@@ -141,4 +139,4 @@ def test_each_sort_by_itself() -> None:
     assert loaves.notes == () and plain(loaves.phases[0].core) == "97 °C"
     assert rolls.notes[0] == "40 at once in the mother: 2 loads, of 40, 10"
     assert plain(rolls.phases[0].core) == "about 96 °C"
-    assert any(isinstance(part, WayHeading) for b in view.blocks for group in b.parts for part in group)
+    assert any(isinstance(part, WayHeading) for part in view.bench)

@@ -1,4 +1,4 @@
-"""Sheets of plain breads of one dough, on both papers: no page of them is nearly empty, and none holds its foot alone."""
+"""Sheets of plain breads of one dough, on both papers: a leaf each, turned at the bench, and no foot stands alone."""
 
 from __future__ import annotations
 
@@ -80,8 +80,9 @@ def pages(bread: str, paper: str, folder: Path) -> list[LaidPage]:
 
 @pytest.mark.parametrize("paper", ["A4", "Letter"])
 @pytest.mark.parametrize("bread", BREADS)
-def test_no_page_is_nearly_empty_and_no_foot_alone(bread: str, paper: str, tmp_path: Path) -> None:
+def test_two_sides_at_most_and_no_foot_alone(bread: str, paper: str, tmp_path: Path) -> None:
     found = pages(bread, paper, tmp_path)
-    assert len(found) <= 3
-    assert all(page.down > 0.5 for page in found[:-1]), [round(page.down, 2) for page in found]
-    assert not found[-1].words.startswith("Oven, mixer"), "nothing is done on the last page"
+    assert len(found) <= 2
+    assert not found[-1].words.startswith("Overall"), "nothing is done on the last side"
+    if len(found) == 2:
+        assert found[1].words.startswith("bench and oven"), "turned where the dough leaves the bowl"

@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-import re
 from fractions import Fraction
-from typing import Any
 
 from loaves import NUTTY_ROLLS
-from sheets.work import ISSUE, prepared, sheet
+from sheets.work import ISSUE, lines_of, parts_of, prepared, sheet
 
 from manchet.batch.order import Order
 from manchet.batch.pieces import branch_additions
 from manchet.intake.starter import starter
-from manchet.sheets.forms.prep_sheet.view import BakeTable, DivideList, PrepSheet, StageBlock, Steps, WayHeading
+from manchet.sheets.forms.prep_sheet.view import BakeTable, DivideList, PrepSheet, StageBlock, Tub, WayHeading
 from manchet.sheets.page.house import House
-from manchet.sheets.parts.views import StepLine, WeighRow
+from manchet.sheets.parts.views import WeighRow
 
 FERRY = """
 formula Ferry loaf
@@ -84,14 +82,6 @@ def block(view: PrepSheet, title: str) -> StageBlock:
     return next(b for b in view.blocks if b.title == title)
 
 
-def parts(b: StageBlock) -> list[Any]:
-    return [part for group in b.parts for part in group]
-
-
-def lines(b: StageBlock) -> list[StepLine]:
-    return [line for part in parts(b) if isinstance(part, Steps) for line in part.lines]
-
-
 def row(rows: tuple[WeighRow, ...], name: str) -> WeighRow:
     return next(r for r in rows if r.name == name)
 
@@ -102,9 +92,12 @@ def figure(text: str) -> Fraction:
 
 def test_lines_add_up_to_what_the_bowl_holds() -> None:
     for b in sheet(FERRY).blocks:
-        shown = sum(figure(r.weight) for r in b.rows)
-        held = figure("".join(c for c in b.holds if c.isdigit() or c == "."))
-        assert abs(shown - held) < 5, b.title
+        assert abs(sum(figure(r.weight) for r in b.rows) - weight(b.tub)) < 5, b.title
+
+
+def weight(tub: Tub | None) -> Fraction:
+    assert tub is not None
+    return figure("".join(c for c in tub.weight if c.isdigit() or c == "."))
 
 
 def test_two_mixes_have_a_tick_each_and_the_levain_is_made_once() -> None:
@@ -112,63 +105,68 @@ def test_two_mixes_have_a_tick_each_and_the_levain_is_made_once() -> None:
     levain, dough = block(view, "levain"), block(view, "dough")
     assert dough.bowls == ("1", "2")
     assert {r.ticks for r in dough.rows} == {2} and {r.ticks for r in levain.rows} == {1}
-    assert levain.made == "made once for all 2 mixes"
-    assert dough.made == "weights for one of 2 bowls"
+    assert (levain.once_for, levain.bowls_in_all) == ("2", "") and (dough.once_for, dough.bowls_in_all) == ("", "2")
     used = row(dough.rows, "levain")
-    assert used.notes == ("made once for 2 mixes: this is the part for each bowl",)
-    assert f"{used.weight}\N{NO-BREAK SPACE}g for each bowl" in levain.goes[0]
+    assert used.notes == () and levain.tub is not None
+    assert [(to.to, to.each) for to in levain.tub.goes] == [("dough", f"{used.weight}\N{NO-BREAK SPACE}g")]
     assert view.running.mix == "2 mixes"
 
 
 def test_what_is_held_back_has_its_tick_where_it_is_added() -> None:
     dough = block(sheet(FERRY), "dough")
-    assert [r.name for r in dough.aside] == ["water", "salt"]
+    assert [(r.letter, r.name) for r in dough.aside] == [("A", "salt"), ("B", "water")], "in the order they go in"
     assert "salt" not in [r.name for r in dough.rows]
-    salted = next(line for line in lines(dough) if line.text == "Add" and line.adds)
-    assert salted.adds[0].name == "salt"
-    assert salted.adds[0].weight == row(dough.aside, "salt").weight
-    assert salted.adds[0].ticks == 2
+    assert dough.tub is not None and dough.tub.before == ("A", "B")
+    salted = next(line for line in lines_of(dough) if any(clause.adds for clause in line.clauses))
+    add, mix = salted.clauses
+    assert (add.doing, add.letter, add.adds[0].name, mix.verb) == ("Add", "A", "salt", "mix"), (
+        "with the mix that works it in"
+    )
+    assert add.adds[0].weight == row(dough.aside, "salt").weight
+    assert add.adds[0].ticks == 2 and salted.numbers == ("1", "2")
 
 
 def test_water_by_feel_has_its_jug_and_its_box() -> None:
     dough = block(sheet(FERRY), "dough")
-    jug = next(line for line in lines(dough) if "as the flour asks" in line.text)
-    assert jug.notes[0].startswith("jug: ")
+    jug = next(line for line in lines_of(dough) if "as the flour asks" in line.text)
+    assert jug.notes[0].startswith("jug: ") and jug.clauses[0].letter == "B"
     assert row(dough.aside, "water").weight in jug.notes[0]
-    assert [box.label for box in jug.boxes if "went in" in box.label] == ["1 went in", "2 went in"]
+    assert [box.label for box in jug.boxes] == ["went in", "time"] and jug.numbers == ("1", "2")
 
 
 def test_the_pot_says_what_it_gives_and_gets() -> None:
     levain = block(sheet(FERRY), "levain")
-    assert re.search(r"of .* flour, and \d+.g for the pot$", levain.flour)
     assert "from the pot" in row(levain.rows, "ripe wheat starter").notes
-    assert any(n.startswith("60\N{NO-BREAK SPACE}g more is mixed, to keep as") for n in levain.notes)
-    assert any("gives back 60" in n for n in levain.notes)
-    assert any(line.text.startswith("Keep 60") for line in lines(levain))
+    assert levain.tub is not None
+    assert [(back.weight, back.to) for back in levain.tub.back] == [("60\N{NO-BREAK SPACE}g", "ripe wheat starter")]
+    assert any(line.text.startswith("Keep 60") for line in lines_of(levain))
 
 
 def test_branches_and_the_divide_list() -> None:
-    found = parts(block(sheet(FERRY), "dough"))
+    found = parts_of(sheet(FERRY))
     divide = next(p for p in found if isinstance(p, DivideList))
     assert [(s.number, s.noun, s.weight) for s in divide.sorts] == [("10", "loaves", "900"), ("24", "rolls", "98")]
     assert divide.sorts[0].baked == "770\N{NO-BREAK SPACE}g"
     assert [p.title for p in found if isinstance(p, WayHeading)] == ["for the loaves", "for the rolls"]
-    nuts = [r for part in found if isinstance(part, Steps) for line in part.lines for r in line.adds]
+    nuts = [r for line in lines_of(sheet(FERRY)) for clause in line.clauses for r in clause.adds]
     assert [(r.name, r.weight) for r in nuts if r.name == "hazelnuts"] == [
         ("hazelnuts", "283")
     ]  # 2,357 g of dough and 12 % of it
 
 
 def test_the_phases_of_a_bake_stand_in_a_table() -> None:
-    bake = next(p for p in parts(block(sheet(FERRY), "dough")) if isinstance(p, BakeTable))
+    bake = next(p for p in parts_of(sheet(FERRY)) if isinstance(p, BakeTable))
     one, two = bake.phases
     assert (one.minutes, one.heat, one.steam) == ("15\N{NO-BREAK SPACE}min", "250\N{NO-BREAK SPACE}°C", "steam")
     assert (two.vent, two.core) == ("open", "97\N{NO-BREAK SPACE}°C")
 
 
 def test_folds_have_a_tick_and_their_minute() -> None:
-    bulk = next(line for line in lines(block(sheet(FERRY), "dough")) if line.text.startswith("Ferment"))
-    assert [c.replace("\N{NO-BREAK SPACE}", " ") for c in bulk.counts] == ["fold at 40 min", "fold at 80 min"]
+    bulk = next(line for line in lines_of(sheet(FERRY)) if line.text.startswith("Ferment"))
+    assert [c.replace("\N{NO-BREAK SPACE}", " ") for c in bulk.clauses[0].counts] == [
+        "fold at 40 min",
+        "fold at 80 min",
+    ]
 
 
 def test_the_foot_has_per_cent_only_and_what_was() -> None:
@@ -176,8 +174,9 @@ def test_the_foot_has_per_cent_only_and_what_was() -> None:
     assert all("%" in line.percent for line in view.overall)
     marks = {line.name: line.was.replace("\N{NO-BREAK SPACE}", " ") for line in view.overall}
     assert marks == {"white flour": "", "water": "", "salt": "was 1.8 %"}
-    assert view.flours == "taken as flour: white flour"
-    assert {"water added", "water in all", "prefermented flour", "salt"} <= {f.label for f in view.totals}
+    assert view.flours == "counted as flour: white flour"
+    labels = {f.label for f in view.totals}
+    assert {"water added", "water in all", "prefermented flour"} <= labels and "salt" not in labels, "nothing twice"
 
 
 def test_an_approved_formula_that_was_edited_says_so() -> None:
@@ -190,13 +189,13 @@ def test_american_words_and_units() -> None:
     view = sheet(FERRY, House("Letter", "US", "F", "American"))
     dough = block(view, "dough")
     assert view.language == "en-US" and view.paper == "Letter"
-    assert any(line.text.startswith("Proof") for line in lines(dough))
-    assert {r.unit for b in view.blocks for r in b.rows} <= {"oz", "lb"}
-    bake = next(p for p in parts(dough) if isinstance(p, BakeTable))
+    assert any(line.text.startswith("Proof") for line in lines_of(view))
+    assert {r.unit for b in view.blocks for r in b.rows if not r.fine} <= {"oz", "lb"}
+    bake = next(p for p in parts_of(view) if isinstance(p, BakeTable))
     assert bake.phases[0].heat == "480\N{NO-BREAK SPACE}°F"
     assert bake.phases[1].core == "207\N{NO-BREAK SPACE}°F"
     salt = row(dough.aside, "salt")
-    assert salt.aside.replace("\N{NO-BREAK SPACE}", " ").split(", ")[0].endswith(" g")
+    assert salt.fine and salt.unit == "g" and salt.aside.replace("\N{NO-BREAK SPACE}", " ").endswith(" oz")
 
 
 def test_large_weights_are_in_kilograms_and_one_unit_a_table() -> None:
@@ -213,15 +212,15 @@ def test_a_preparation_has_no_flour_and_says_how_long_it_is_good() -> None:
         "preparation egg wash\n  eggs   500 g\n  milk   100 g\n  salt     2 g\n  whisk 2 min\n  good for 1 d at 4 C\n"
     )
     assert view.blocks[0].flour == "" and view.flours == "" and view.totals == ()
-    assert any(f.value.startswith("24") or f.value.startswith("1") for f in view.head if f.label == "good for")
-    assert "all that is weighed" in view.overall_head
+    assert any(line.startswith(("good for 24", "good for 1")) for line in view.lines)
+    assert "total weight" in view.overall_head
 
 
 def test_a_light_piece_is_divided_by_hundredths_of_an_ounce() -> None:
     text = starter("Bun").replace("8 loaves at 900 g", "20 loaves at 60 g")
     view = sheet(text, House("Letter", "US", "F", "American"))
-    said = next(fact.value for fact in view.head if "loaves" in fact.value).replace("\N{NO-BREAK SPACE}", " ")
-    assert "2.12 oz (60 g)" in said
+    (made,) = view.amounts
+    assert (made.noun, made.weight, made.unit) == ("loaves", "2.12", "oz (60\N{NO-BREAK SPACE}g)")
     assert view.water is None, "no kitchen says how warm anything is"
 
 

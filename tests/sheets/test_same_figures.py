@@ -51,7 +51,13 @@ def of_type(view: object, name: str) -> Iterator[Any]:
 
 
 def weights(rows: tuple[Any, ...]) -> list[tuple[str, str, str]]:
-    return [(row.name, row.weight, row.unit) for row in rows]
+    """By name; water with the ice in it, as handout and card have it."""
+    return sorted((row.name, *_whole(row)) for row in rows)
+
+
+def _whole(row: Any) -> tuple[str, str]:
+    figure, _, unit = getattr(row, "whole", "").rpartition("\N{NO-BREAK SPACE}")
+    return (figure, unit) if figure else (row.weight, row.unit)
 
 
 def differing_weights(work: Work) -> list[str]:
@@ -63,11 +69,12 @@ def differing_weights(work: Work) -> list[str]:
     found = []
     for block, stage in zip(sheet.blocks, home.stages, strict=True):
         rows = (*block.rows, *block.aside)
+        done = block.parts if block is not sheet.blocks[-1] else (block.parts, sheet.bench)
         there = classroom.get(stage.title, [])
         mine = {row[1:] for row in weights(rows)}
         for what, one, other in (
             ("rows", weights(rows), weights(stage.rows)),
-            ("added", weights(tuple(of_type(block.parts, "WeighRow"))), added.get(stage.title, [])),
+            ("added", weights(tuple(of_type(done, "WeighRow"))), added.get(stage.title, [])),
             ("class set", [], [row for row in there if row[1:] not in mine]),
         ):
             if one != other:
@@ -107,7 +114,7 @@ def test_sheet_and_card_of_the_demo_say_the_same_times_and_temperatures(house: H
     found, looked_at = [], 0
     for work in demo():
         sheet, card = prep_sheet(work, Issue(), house), timing_card(work, READY, Issue(), house)
-        said = " ".join(words_in(tuple(block.parts for block in sheet.blocks)))
+        said = " ".join(words_in((*(block.parts for block in sheet.blocks), sheet.bench)))
         for clause in clauses_of(card):
             of_the_file = (
                 [] if clause.do.lower().startswith(OF_THE_OVEN) else FIGURE.findall(f"{clause.do} {clause.how}")
@@ -127,7 +134,7 @@ def test_sheet_and_card_of_the_demo_weigh_the_same(house: House, pieces: int) ->
         order = Order(pieces=tuple((piece.number * pieces, piece.noun) for piece in written.batch.pieces))
         work = work_of(written.formula, order, written.kitchen, written.larder).value or written
         sheet, card = prep_sheet(work, Issue(), house), timing_card(work, READY, Issue(), house)
-        rows = {(row.name, row.weight, row.unit) for row in of_type(sheet, "WeighRow")}
+        rows = set(weights(tuple(of_type(sheet, "WeighRow"))))
         said = " ".join(words_in(sheet))
         for weight in of_type(card, "CardWeight"):
             if not weight.weight or weight.number:
@@ -144,7 +151,7 @@ def test_what_goes_back_to_the_pot_is_one_figure_on_sheet_and_card() -> None:
     told = 0
     for work in demo():
         sheet, card = prep_sheet(work, Issue(), METRIC), timing_card(work, READY, Issue(), METRIC)
-        back = {note.rsplit("gives back ")[1] for block in sheet.blocks for note in block.notes if "gives back" in note}
+        back = {handed.weight for block in sheet.blocks if block.tub for handed in block.tub.back}
         told += len(back)
         assert all(any(amount in line for line in card.before) for amount in back), (
             work.formula.name,

@@ -11,14 +11,13 @@ import pytest
 from loaves import HOUSE_POOLISH, LOAF_OF_HOUSE_POOLISH, vary
 from pypdf import PdfReader
 from sheets.test_own_pictures import PNG, SVG
-from sheets.work import ISSUE, PLAIN_HOUSE, prepared, sheet
+from sheets.work import ISSUE, PLAIN_HOUSE, lines_of, parts_of, prepared, sheet
 
 from manchet.cli.main import command
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
-from manchet.sheets.forms.prep_sheet.view import IllustrationRow, PrepSheet, Steps
+from manchet.sheets.forms.prep_sheet.view import BakeTable, LeafLine, PrepSheet
 from manchet.sheets.page.pdf import Pdf, pdf_of
-from manchet.sheets.parts.step_pictures import lines_beside
-from manchet.sheets.parts.views import Illustration, StepLine
+from manchet.sheets.parts.views import Illustration
 from manchet.sheets.registry import html_of
 
 LOAF = """formula Quay loaf
@@ -59,15 +58,12 @@ kitchen House
 """
 
 
-def lines(view: PrepSheet) -> list[StepLine]:
-    parts = [part for block in view.blocks for group in block.parts for part in group]
-    return [line for part in parts if isinstance(part, Steps) for line in part.lines]
+def lines(view: PrepSheet) -> list[LeafLine]:
+    return list(lines_of(view))
 
 
-def rows(view: PrepSheet) -> list[IllustrationRow]:
-    return [
-        part for block in view.blocks for group in block.parts for part in group if isinstance(part, IllustrationRow)
-    ]
+def curves(view: PrepSheet) -> list[Illustration]:
+    return [one for part in parts_of(view) if isinstance(part, BakeTable) for one in part.figures]
 
 
 def plain(text: str) -> str:
@@ -81,8 +77,8 @@ def test_each_drawing_stands_beside_its_step() -> None:
     begin = [(text.split(",")[0].split(" at ")[0], [title[:24] for title in titles]) for text, titles in shown]
     assert begin == [
         ("Ferment covered 90 min", ["The dough in its tub, fro"[:24]]),
-        ("Shape round", ["Shaped first, from above"]),
-        ("Shape long", ["A long loaf from above, "]),
+        ("Shape round · rest covered 15 min", ["Shaped first, from above"]),
+        ("Shape long · place seam down in long tin", ["A long loaf from above, "]),
         ("Prove covered 60 min", ["A tin cut through, to sc", "A finger's mark in three"]),
         ("Score: one long cut", ["One long cut along the l"]),
         ("Shape round", ["A ball seen from the sid"]),
@@ -97,47 +93,20 @@ def test_each_drawing_stands_beside_its_step() -> None:
 
 def test_nothing_is_drawn_twice_and_the_curve_stands_under_its_bake() -> None:
     view = sheet(LOAF)
-    shown = [one.svg for line in lines(view) for one in line.figures] + [
-        one.svg for row in rows(view) for one in row.figures
-    ]
+    shown = [one.svg for line in lines(view) for one in line.figures] + [one.svg for one in curves(view)]
     assert len(shown) == len(set(shown)) == 9
-    (curve,) = rows(view)
-    assert curve.figures[0].title.startswith("The oven's heat")
-    groups = [part.part for block in view.blocks for group in block.parts for part in group]
-    assert groups[groups.index("figures") - 1] == "bake"
+    (curve,) = curves(view)
+    assert curve.title.startswith("The oven's heat")
 
 
 def test_a_step_that_nothing_can_be_shown_of_has_nothing() -> None:
-    silent = [line for line in lines(sheet(LOAF)) if line.text.startswith(("Mix", "Rest", "Divide", "Cool"))]
-    assert silent and not any(line.figures or line.rows for line in silent)
+    silent = [line for line in lines(sheet(LOAF)) if line.text.startswith(("Mix", "Rest", "Cool"))]
+    assert silent and not any(line.figures for line in silent)
 
 
 def test_no_pictures_means_none() -> None:
     view = prep_sheet(prepared(LOAF), ISSUE, PLAIN_HOUSE, pictures=None)
-    assert not rows(view) and not any(line.figures for line in lines(view)) and "<svg" not in html_of(view)
-    assert [line._replace(figures=(), rows=0) for line in lines(sheet(LOAF))] == list(lines(view))
-
-
-def test_a_picture_spans_the_lines_it_needs_and_no_more() -> None:
-    def shown(high: int) -> tuple[Illustration, ...]:
-        return (Illustration("x", high=high),)
-
-    assert lines_beside([shown(20), (), (), ()], 11) == (2, 0, 0, 0)
-    assert lines_beside([shown(40), (), shown(9), ()], 11) == (2, 0, 1, 0), "up to the next picture"
-    assert lines_beside([(), shown(90)], 11) == (0, 1), "up to the end"
-    assert lines_beside([shown(10) * 2, (), ()], 11) == (3, 0, 0), "two of them, one under the other"
-    assert lines_beside([], 11) == () and lines_beside([(), ()], 11) == (0, 0)
-
-
-def test_a_table_has_as_many_cells_as_its_columns() -> None:
-    """Beside a picture that goes on, a line has no cell of its own for one; elsewhere its text takes the room."""
-    for table in re.findall(r'<table class="steps[^"]* drawn">.*?</table>', html_of(sheet(LOAF)), re.DOTALL):
-        held = 0
-        for row in re.findall(r"<tr.*?</tr>", table.partition("<tbody>")[2], re.DOTALL):
-            wide = sum(int(n or 1) for n in re.findall(r'<td class="(?:do|boxes|beside)"(?: colspan="(\d)")?', row))
-            span = re.search(r'rowspan="(\d+)"', row)
-            assert wide + (held > 0) == 3, row
-            held = int(span[1]) - 1 if span else max(held - 1, 0)
+    assert not curves(view) and not any(line.figures for line in lines(view)) and "<svg" not in html_of(view)
 
 
 def alternatives(reader: PdfReader) -> list[str]:
@@ -158,9 +127,7 @@ def test_the_pdf_says_every_picture_in_words_and_is_the_same_each_time() -> None
     view = sheet(LOAF)
     made = pdf_of(html_of(view))
     assert isinstance(made, Pdf) and made.faults == () and made.missing == ()
-    titles = [one.title for line in lines(view) for one in line.figures] + [
-        one.title for row in rows(view) for one in row.figures
-    ]
+    titles = [one.title for line in lines(view) for one in line.figures] + [one.title for one in curves(view)]
     assert sorted(alternatives(PdfReader(io.BytesIO(made.content)))) == sorted(titles)
     assert made == pdf_of(html_of(sheet(LOAF)))
 
@@ -180,7 +147,7 @@ def test_a_phone_shows_the_step_over_its_picture_and_nothing_overflows(width: in
         page = chromium.new_page(viewport={"width": width, "height": 900})
         page.goto((tmp_path / "page.html").as_uri())
         wide = page.evaluate("document.documentElement.scrollWidth")
-        narrowest = page.evaluate("Math.min(...[...document.querySelectorAll('td.do')].map(td => td.clientWidth))")
+        narrowest = page.evaluate("Math.min(...[...document.querySelectorAll('.said')].map(said => said.clientWidth))")
         chromium.close()
     assert wide <= width and narrowest > 140
 

@@ -50,6 +50,27 @@ def test_what_changed_since_the_last_commit_says_what_it_was(bakery: Path) -> No
     assert was(sheet(bakery)) == {"water": "was 62 %"}
 
 
+def rows(data: Any) -> dict[str, str]:
+    marked = [row for block in data["blocks"] for row in (*block["rows"], *block["aside"]) if row["was"]]
+    return {row["name"]: row["was"].replace("\N{NO-BREAK SPACE}", " ") for row in marked}
+
+
+def test_what_changed_stands_at_its_weight_in_its_unit(bakery: Path) -> None:
+    """Ten rolls of 80 g: 488 g of flour, of which 1.8 % is 8.8 g; what stands in two rows is said at the foot alone."""
+    file = bakery / "pier-roll.bake"
+    file.write_text(TEXT.replace("1.8%", "2.1%"), encoding="utf-8")
+    (said,) = rows(sheet(bakery)).items()
+    assert said[0] == "salt" and said[1].startswith("was 8.") and said[1].endswith(" g")
+    file.write_text(TEXT.replace("    salt ", "    nigella 1%\n    salt "), encoding="utf-8")
+    assert rows(sheet(bakery)) == {"nigella": "new"}
+    git(bakery, "commit", "-qam", "nigella")
+    file.write_text(TEXT, encoding="utf-8")
+    data = sheet(bakery)
+    assert [(gone["name"], gone["was"].replace("\N{NO-BREAK SPACE}", " ")) for gone in data["blocks"][-1]["gone"]] == [
+        ("nigella", "1 %")
+    ]
+
+
 def test_an_old_text_that_is_no_formula_says_nothing(bakery: Path) -> None:
     file = bakery / "pier-roll.bake"
     file.write_text("formula Pier roll\n  overall\n", encoding="utf-8")
@@ -77,7 +98,7 @@ def test_a_file_that_is_not_ours_is_passed_over(bakery: Path, lies: str) -> None
 
 
 def test_a_sign_without_a_letter_is_warned_of_with_its_place(bakery: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    (bakery / "pier-roll.bake").write_text(TEXT.replace("  kind", '  about "for ☃ days"\n  kind'), encoding="utf-8")
+    (bakery / "pier-roll.bake").write_text(TEXT.replace("  kind", '  note "for ☃ days"\n  kind'), encoding="utf-8")
     sheet(bakery, "pdf,json")
     said = "".join(capsys.readouterr())
     assert (

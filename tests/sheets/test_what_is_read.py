@@ -6,14 +6,13 @@ from fractions import Fraction
 
 from loaves import LOAF_BY_WEIGHT, PLAIN_LOAF, vary
 from sheets.card_text import notes_of
-from sheets.test_prep_view import FERRY, block, figure, lines, row
-from sheets.work import card, prepared, sheet
+from sheets.test_prep_view import FERRY, block, figure, row, weight
+from sheets.work import card, lines_of, parts_of, prepared, sheet
 
 from manchet.batch.order import Order
 from manchet.batch.weighing import weighings
 from manchet.formula.model import Range
-from manchet.sheets.forms.prep_sheet.page_breaks import PAGES, with_page_breaks
-from manchet.sheets.forms.prep_sheet.view import DivideList, PrepSheet, Steps
+from manchet.sheets.forms.prep_sheet.view import DivideList, PrepSheet
 from manchet.sheets.page.house import House
 from manchet.sheets.page.html import blank, places
 from manchet.sheets.page.measures import Measures
@@ -56,9 +55,11 @@ def test_a_stage_that_goes_whole_is_read_as_its_tub() -> None:
         used = row(dough.rows, "poolish")
         assert used.notes == ("all of it",)
         assert abs(figure(used.weight) - tub) <= Fraction(5, 2)
-        assert plain(poolish.goes[0]) == f"to the dough: all of it, about {used.weight} g"
-        held = figure("".join(c for c in dough.holds if c.isdigit() or c == "."))
-        assert abs(held - sum(figure(r.weight) for r in dough.rows)) <= Fraction(1, 2)
+        assert poolish.tub is not None
+        (goes,) = poolish.tub.goes
+        assert (goes.to, plain(goes.weight)) == ("dough", f"{used.weight} g"), "one figure on both sides of the arrow"
+        assert poolish.tub.weight == goes.weight
+        assert abs(weight(dough.tub) - sum(figure(r.weight) for r in dough.rows)) <= Fraction(1, 2)
 
 
 def test_one_unit_in_a_range() -> None:
@@ -68,7 +69,7 @@ def test_one_unit_in_a_range() -> None:
 
 def test_a_step_that_may_be_left_out_has_no_stray_comma() -> None:
     text = FERRY.replace("      shape round\n      prove 60", "      shape round, optional\n      prove 60")
-    said = [line.text for line in lines(block(sheet(text), "dough"))]
+    said = [line.text for line in lines_of(sheet(text))]
     assert "Shape round (optional)" in said
 
 
@@ -81,42 +82,9 @@ def test_points_stand_under_one_another() -> None:
     assert places((*rows, WeighRow("milk", "4¼", "oz"))) == 0 and blank("1,485", 0) == ""
 
 
-def test_what_is_set_aside_is_said_aloud() -> None:
+def test_what_is_weighed_now_and_added_later_is_said_aloud() -> None:
     page = html_of(sheet(FERRY))
-    assert '<th scope="colgroup" colspan="5" class="aside">Weigh and set aside: not in yet</th>' in page
-
-
-def test_a_stage_breaks_only_where_half_a_page_would_be_empty() -> None:
-    view = sheet(FERRY)
-    dough = block(view, "dough")
-    group = next(group for group in dough.parts if isinstance(group[0], Steps))
-    line = group[0].lines[0]  # type: ignore[union-attr]
-
-    def flows(head_lines: int, steps: int) -> bool:
-        some = dough._replace(parts=((Steps((line,) * steps),),), goes=())
-        return with_page_breaks(view._replace(head=view.head[:1] * head_lines, blocks=(some,)))[0].long[0]
-
-    assert not flows(2, 3), "it fits"
-    assert flows(2, 14), "most of the page would be empty"
-    assert not flows(18, 6), "little is left of the page"
-    assert flows(2, 60), "no page holds it"
-    assert PAGES["Letter"] < PAGES["A4"]
-
-
-def test_the_last_stage_breaks_for_the_foot() -> None:
-    """Else a stage that fills what is left of a page would go overleaf as a whole, only to have the foot under it."""
-    view = sheet(FERRY)
-    dough = block(view, "dough")
-    group = next(group for group in dough.parts if isinstance(group[0], Steps))
-    line = group[0].lines[0]  # type: ignore[union-attr]
-
-    def flags(steps: int, blocks: int) -> list[tuple[bool, ...]]:
-        some = dough._replace(rows=dough.rows[:1], aside=(), notes=(), parts=((Steps((line,) * steps),),), goes=())
-        return [one.long for one in with_page_breaks(view._replace(head=view.head[:1], blocks=(some,) * blocks))]
-
-    fills = max(n for n in range(40) if flags(n, 2)[0] == (False,))
-    assert flags(fills, 1) == [(True,)], "it fits, but not with the foot"
-    assert flags(fills - 8, 1) == [(False,)]
+    assert '<th scope="rowgroup" colspan="4" class="group">weighed now, added later</th>' in page
 
 
 def test_prepared_tables_keep_their_totals() -> None:
@@ -126,13 +94,7 @@ def test_prepared_tables_keep_their_totals() -> None:
 
 def test_what_is_left_at_the_scale_is_said() -> None:
     rests = [
-        [
-            plain(p.rest)
-            for b in sheet(vary(LOAF_BY_WEIGHT, makes=f"2 loaves at {grams} g dough")).blocks
-            for group in b.parts
-            for p in group
-            if isinstance(p, DivideList)
-        ]
+        [plain(part.rest) for part in divided(sheet(vary(LOAF_BY_WEIGHT, makes=f"2 loaves at {grams} g dough")))]
         for grams in (853, 865)
     ]
     assert rests == [["24 g of dough is left over"], [""]]
@@ -142,38 +104,38 @@ def test_an_amount_far_from_the_written_one_is_said_at_the_bake_and_the_proof() 
     as_written = html_of(sheet(FERRY))
     other = html_of(sheet(FERRY, order=Order(piece_grams=Fraction(1900))))
     assert "written for" not in as_written
-    assert other.count("other minutes are needed, look for the core") == 1
-    assert other.count("go by the look, not by the clock") >= 1
+    assert other.count("bake to the core, not the clock") == 1
+    assert other.count("go by the look, not the clock") >= 1
 
 
 def test_the_card_says_it_once_too() -> None:
     assert not any("written for" in note for note in notes_of(card(FERRY)))
     notes = notes_of(card(FERRY, order=Order(piece_grams=Fraction(1900))))
-    assert sum("look for the core" in note for note in notes) == 1
-    assert sum("go by the look, not by the clock" in note for note in notes) == 1
+    assert sum("bake to the core" in note for note in notes) == 1
+    assert sum("go by the look, not the clock" in note for note in notes) == 1
 
 
 def test_a_dough_three_times_the_written_one_keeps_its_warmth() -> None:
     flour = prepared(FERRY).batch.flour
-    assert "a large dough keeps its warmth" in html_of(sheet(FERRY, order=Order(flour=flour * 4)))
-    assert "a large dough keeps its warmth" not in html_of(sheet(FERRY, order=Order(flour=flour * 2)))
+    assert "it will keep its warmth" in html_of(sheet(FERRY, order=Order(flour=flour * 4)))
+    assert "it will keep its warmth" not in html_of(sheet(FERRY, order=Order(flour=flour * 2)))
 
 
 def divided(view: PrepSheet) -> list[DivideList]:
-    return [part for block in view.blocks for group in block.parts for part in group if isinstance(part, DivideList)]
+    return [part for part in parts_of(view) if isinstance(part, DivideList)]
 
 
 def test_pieces_are_weighed_off_without_what_is_added_to_them_afterwards() -> None:
     """24 rolls of 110 g with 12 % of hazelnuts worked in after dividing are 98.2 g of dough each."""
     rolls = next(sort for part in divided(sheet(FERRY)) for sort in part.sorts if sort.noun == "rolls")
-    assert (rolls.weight, plain(rolls.tin)) == ("98", "110 g with what is added below")
+    assert (rolls.weight, plain(rolls.beside)) == ("98", "110 g with what is added below")
 
 
 def test_dough_that_is_missing_for_its_pieces_is_said_where_they_are_weighed_off() -> None:
     assert [plain(part.rest) for part in divided(sheet(vary(LOAF_BY_WEIGHT, makes="2 loaves at 1035 g dough")))] == [
-        "340 g of dough is missing for all of these: make fewer, or lighter ones"
+        "340 g of dough short: fewer, or lighter"
     ]
-    assert "missing" not in divided(sheet(vary(LOAF_BY_WEIGHT, makes="1 loaf at 1035 g dough")))[0].rest
+    assert "short" not in divided(sheet(vary(LOAF_BY_WEIGHT, makes="1 loaf at 1035 g dough")))[0].rest
 
 
 def test_nobody_is_asked_for_the_warmth_of_water_where_none_goes_in() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from datetime import datetime
 from fractions import Fraction
 
@@ -11,7 +11,7 @@ from works import work_in
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
-from manchet.sheets.forms.prep_sheet.view import PrepSheet
+from manchet.sheets.forms.prep_sheet.view import LeafLine, PrepSheet, StageBlock, StagePart, Steps
 from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.forms.timing_card.view import TimingCard
 from manchet.sheets.page.house import House
@@ -43,3 +43,16 @@ def sheet(
 def card(text: str, house: House = PLAIN_HOUSE, order: Order = AS_WRITTEN) -> TimingCard:
     work = prepared(text, house, order)
     return timing_card(work, When(datetime(2026, 11, 28, 7, 0), True), ISSUE, house)
+
+
+def parts_of(view: PrepSheet | StageBlock) -> list[StagePart]:
+    """All that is done: of a sheet on both its sides, of a stage beside its weights."""
+    if isinstance(view, StageBlock):
+        return list(view.parts)
+    return [part for block in view.blocks for part in block.parts] + list(view.bench)
+
+
+def lines_of(view: PrepSheet | StageBlock) -> Iterator[LeafLine]:
+    for part in parts_of(view):
+        if isinstance(part, Steps):
+            yield from part.lines

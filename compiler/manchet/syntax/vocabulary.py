@@ -61,6 +61,8 @@ class Verb(NamedTuple):
     """Nothing is done to it and nothing is to rise: it stands in its water."""
     sets_warmth: bool = False
     """`to 25 C` is the dough's temperature as it goes into its bulk."""
+    on_bench: bool = False
+    """Done on the bench, with a dough that is mixed, though it warms it or brings something in."""
     ends_mixing: bool = False
     """What is mixed after it is another mix."""
     divides: bool = False
@@ -82,7 +84,7 @@ class Verb(NamedTuple):
 VERBS = (
     Verb("mix", "mix slow 5 min", MACHINE, needs_time="slow 5 min", sets_warmth=True),
     Verb("stretch", "stretch 6 min to 26 C"),
-    Verb("fold", "fold in three", sets_warmth=True, gathers=True),
+    Verb("fold", "fold in three", sets_warmth=True, gathers=True, on_bench=True),
     Verb("stir", "stir 2 min", sets_warmth=True),
     Verb("whisk", "whisk 2 min"),
     Verb("rub", "rub 5 min"),
@@ -140,7 +142,7 @@ VERBS = (
     Verb("pack", "pack in jars", wraps=True),
     Verb("do", 'do "sift the flour" 2 min hands-on'),
     Verb("add", moves=True, brings_in=True),
-    Verb("lock in", moves=True, brings_in=True),
+    Verb("lock in", moves=True, brings_in=True, on_bench=True),
     Verb("return", moves=True),
     Verb("keep", moves=True),
     Verb("discard", moves=True),
@@ -193,6 +195,9 @@ WRAPS = frozenset(verb.word for verb in VERBS if verb.wraps)
 # ---- material
 
 BRINGS_IN = frozenset(verb.word for verb in VERBS if verb.brings_in)
+ON_BENCH = frozenset(verb.word for verb in VERBS if verb.on_bench)
+AT_THE_BOWL = (SETS_WARMTH | BRINGS_IN) - ON_BENCH
+"""What is mixed, and what is added to be mixed in."""
 
 
 # ==== stage words ==================================================================================

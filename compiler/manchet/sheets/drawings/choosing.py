@@ -121,8 +121,9 @@ def _fold(step: Step, words: Words) -> Drawing | None:
 def _finger(step: Step, words: Words) -> Drawing | None:
     if step.verb not in RISES_WARM or not _FINGER.search(step.until.casefold()):
         return None
-    captions = words["drawings.springs"], words["drawings.fills"], words["drawings.stays"]
-    return drawing("finger mark", words.say("drawings.finger_mark", *captions), finger.finger_mark(captions))
+    seen = (words["drawings.springs"], words["drawings.fills"], words["drawings.stays"])
+    captions = words["drawings.wait"], words["drawings.bake"], words["drawings.late"]
+    return drawing("finger mark", words.say("drawings.finger_mark", *seen), finger.finger_mark(captions))
 
 
 def bake_curve(phases: Sequence[Step], m: Measures) -> Drawing | None:

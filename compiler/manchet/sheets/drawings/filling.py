@@ -52,9 +52,11 @@ def _cut_drawing(stands: Stands, level: Level, gap: Range | None, m: Measures) -
     below = "" if gap is None else m.length(gap)
     seam = words[f"manner.seam {stands.seam}"] if stands.seam else ""
     said = Captions(
-        tuple(filter(None, (words["drawings.before"] if rises else "", before))),
-        tuple(filter(None, (words["drawings.after"], after))) if rises else (),
-        below,
+        tuple(
+            filter(None, (words["drawings.before" if rises else "drawings.dough"] if rises or before else "", before))
+        ),
+        (words.say("drawings.rim", below),) if below else (words["drawings.after"], after) if rises and after else (),
+        bool(below),
         seam,
     )
     vessel = levels.TIN if stands.word == "tin" else levels.BASKET

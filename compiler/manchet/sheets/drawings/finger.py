@@ -4,16 +4,11 @@ from __future__ import annotations
 
 from manchet.sheets.drawings.pen import THIN, Art, arrow, line, placed_at, words
 
-SMALLER = 0.7
-WIDE = 10
-"""Letters that stand under one dough."""
+SMALLER = 0.465
 
 
 def finger_mark(captions: tuple[str, str, str]) -> Art:
-    """Three doughs after a finger has gone in: it springs back, it fills slowly, it stays.
-
-    Each caption says what is seen and, after a colon, what to do.
-    """
+    """Three doughs after a finger has gone in: it springs back, it fills slowly, it stays. Under each, what that means."""
     parts = []
     for at, deep in enumerate((0.0, 9.0, 18.0)):
         x = 34 + at * 68
@@ -45,19 +40,5 @@ def finger_mark(captions: tuple[str, str, str]) -> Art:
         parts.append(line(f"M{x - 33} 66 H{x + 33}", THIN))
     finger = line("M27.5 4 V16 C27.5 25 40.5 25 40.5 16 V4 M30.5 18.5 C30.5 16.5 37.5 16.5 37.5 18.5", THIN)
     doughs = placed_at(finger + "".join(parts), 0, 0, SMALLER)
-    lines = [_lines(caption) for caption in captions]
-    said = [
-        words((34 + at * 68) * SMALLER, 57 + 10 * row, text) for at in range(3) for row, text in enumerate(lines[at])
-    ]
-    return Art(204 * SMALLER, 50 + 10 * max(len(each) for each in lines), doughs + "".join(said))
-
-
-def _lines(caption: str) -> list[str]:
-    """A caption in lines that are no wider than their dough."""
-    lines: list[str] = []
-    for word in caption.split():
-        if lines and not lines[-1].endswith(":") and len(lines[-1]) + len(word) < WIDE:
-            lines[-1] += f" {word}"
-        else:
-            lines.append(word)
-    return lines
+    said = [words((34 + at * 68) * SMALLER, 42, text, bold=at == 1) for at, text in enumerate(captions)]
+    return Art(204 * SMALLER, 45, doughs + "".join(said))

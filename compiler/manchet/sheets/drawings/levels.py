@@ -7,9 +7,11 @@ from math import sqrt
 from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, breadth, line, n, words
 
-MIDDLE, RIGHT = 40.0, 81.0
+MIDDLE, RIGHT = 21.0, 47.0
 """Of the vessel from side to side; where the words beside it begin."""
-WIDEST, DEEPEST = 66.0, 56.0
+WIDEST, DEEPEST = 32.0, 32.0
+TOP, ROW = 4.0, 9.0
+"""Where the paper begins; how high a line of words is."""
 
 
 class VesselCut(NamedTuple):
@@ -31,7 +33,8 @@ class Captions(NamedTuple):
 
     before: tuple[str, ...] = ()
     after: tuple[str, ...] = ()
-    gap: str = ""
+    gap: bool = False
+    """An arrow from the rim to the dough."""
     seam: str = ""
 
 
@@ -39,8 +42,8 @@ def cut(vessel: VesselCut, before: float | None, after: float | None, seam: str,
     """`before` (dashed) and `after` as shares of the depth, over 1 above the rim; `seam`: "up", "down" or ""."""
     scale = min(WIDEST / max(vessel.rim, vessel.floor), DEEPEST / vessel.depth)
     deep = vessel.depth * scale
-    room = max(0.0, 52 - deep) / 2  # for the words beside a flat one
-    rim = 18.0 + room + max(0.0, min((after or 0.0) - 1, 0.6)) * deep
+    room = max(0.0, 29 - deep) / 2  # for the words beside a flat one
+    rim = 9.0 + room + max(0.0, min((after or 0.0) - 1, 0.6)) * deep
     heights = [None if share is None else rim + deep * (1 - min(share, 1.6)) for share in (before, after)]
     low, high = heights
     parts = [_walls(vessel, scale, rim)]
@@ -49,15 +52,15 @@ def cut(vessel: VesselCut, before: float | None, after: float | None, seam: str,
     if high is not None:
         parts.append(_surface(vessel, scale, rim, high, LINE))
     if said.gap and high is not None:
-        level = line(f"M{n(MIDDLE - 16)} {n(rim)} H{n(MIDDLE + 16)}", THIN, dash="1.5 2.5")
-        parts.append(level + arrow(MIDDLE, rim, MIDDLE, high - 1) + words(MIDDLE + 4, rim - 5, said.gap, 9, "start"))
-    parts.append(_beside(vessel, scale, rim, low, high, said))
+        level = line(f"M{n(MIDDLE - 14)} {n(rim)} H{n(MIDDLE + 14)}", THIN, dash="1.5 2.5")
+        parts.append(level + arrow(MIDDLE, rim, MIDDLE, high - 1))
+    beside, down = _beside(vessel, scale, rim, low, high, said)
+    parts.append(beside)
     top = low if low is not None else high
     if seam and top is not None:
-        parts.append(_seam(seam, top, rim + deep) + words(MIDDLE, rim + deep + 12, said.seam))
+        parts.append(_seam(seam, top, rim + deep) + words(MIDDLE - 20, rim + deep + 10, said.seam, anchor="start"))
     wide = max((RIGHT + breadth(text) for text in (*said.before, *said.after)), default=0.0)
-    wide = max(wide, MIDDLE + 4 + breadth(said.gap))
-    return Art(max(80.0, wide), rim + deep + max(room, 15.0 if seam else 5.0), "".join(parts), 4)
+    return Art(max(60.0, wide), max(down, rim + deep + (12.0 if seam else 3.0)), "".join(parts), TOP)
 
 
 def _half(vessel: VesselCut, scale: float, rim: float, y: float) -> float:
@@ -71,7 +74,7 @@ def _half(vessel: VesselCut, scale: float, rim: float, y: float) -> float:
 
 def _walls(vessel: VesselCut, scale: float, rim: float) -> str:
     top, foot, deep = vessel.rim * scale / 2, vessel.floor * scale / 2, vessel.depth * scale
-    edge = line(f"M{n(MIDDLE - top - 6)} {n(rim)} H{n(MIDDLE - top)} M{n(MIDDLE + top)} {n(rim)} h6")
+    edge = line(f"M{n(MIDDLE - top - 4)} {n(rim)} H{n(MIDDLE - top)} M{n(MIDDLE + top)} {n(rim)} h4")
     if vessel.bellied:
         return edge + line(f"M{n(MIDDLE - top)} {n(rim)} A{n(top)} {n(deep)} 0 0 0 {n(MIDDLE + top)} {n(rim)}")
     return edge + line(
@@ -89,19 +92,20 @@ def _surface(vessel: VesselCut, scale: float, rim: float, y: float, width: float
     )  # fmt: skip
 
 
-def _beside(vessel: VesselCut, scale: float, rim: float, low: float | None, high: float | None, said: Captions) -> str:
-    """The words at their levels, moved apart where those lie close."""
+def _beside(
+    vessel: VesselCut, scale: float, rim: float, low: float | None, high: float | None, said: Captions
+) -> tuple[str, float]:
+    """The words at their levels, moved apart where those lie close; and how far down they reach."""
     there = [(y, lines) for y, lines in ((high, said.after), (low, said.before)) if y is not None and lines]
-    apart = 6 + 5 * max((len(lines) for _, lines in there), default=1)
-    middle = sum(y for y, _ in there) / 2
-    close = len(there) == 2 and there[1][0] - there[0][0] < 2 * apart
-    parts = []
-    for at, (y, lines) in enumerate(there):
-        to = middle + (apart if at else -apart) if close else y
+    parts, down = [], TOP
+    for y, lines in there:
+        tall = ROW * len(lines)
+        start = max(y + 2 - tall / 2, down)
         half = _half(vessel, scale, rim, y + 2)
-        parts.append(line(f"M{n(MIDDLE + half + 2)} {n(y + 2)} L{n(RIGHT - 2)} {n(to)}", THIN))
-        parts += [words(RIGHT, to + 8 - 5 * len(lines) + 10 * row, text, 9, "start") for row, text in enumerate(lines)]
-    return "".join(parts)
+        parts.append(line(f"M{n(MIDDLE + half + 2)} {n(y + 2)} L{n(RIGHT - 2)} {n(start + tall / 2)}", THIN))
+        parts += [words(RIGHT, start + 7.5 + ROW * row, text, 9, "start") for row, text in enumerate(lines)]
+        down = start + tall + 1
+    return "".join(parts), down
 
 
 def _seam(seam: str, top: float, floor: float) -> str:

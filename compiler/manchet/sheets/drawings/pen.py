@@ -1,7 +1,7 @@
 """The pen that every drawing is made with: lines, tubes, dimensions, as SVG text.
 
-A drawing is 100 units wide, which is about 3 cm on paper, so that words of 9 units are 8 points high; one without words
-is smaller. Every attribute stands on its own element, so that no style of the
+A drawing stands beside its step: 3 cm wide and 17 mm high at most, unless it says a size of its own. Words in it are 8 points
+high on paper, whatever its scale. Every attribute stands on its own element, so that no style of the
 page reaches in and none leaks out. Coordinates are plain numbers of the paper, not figures of a formula.
 """
 
@@ -16,7 +16,11 @@ from manchet.records import NamedTuple
 FACE = "Source Sans, Source Sans 3, Source Sans Pro, Liberation Sans, Arial, sans-serif"
 LINE, THIN = 1.8, 0.9
 MILLIMETRES, WORDLESS = 0.315, 0.24
-"""Of paper for one unit; of a drawing with no words to read in it."""
+"""Of paper for one unit; at most, of a drawing with no words to read in it."""
+WIDEST, HIGHEST = 30.0, 17.0
+"""Millimetres of the column beside a step, and of its line."""
+LETTER = 2.835
+"""Millimetres of a letter: 8 points."""
 
 
 class Art(NamedTuple):
@@ -26,6 +30,8 @@ class Art(NamedTuple):
     height: float
     body: str
     top: float = 0.0
+    unit: float = MILLIMETRES
+    """Millimetres of paper for one unit, where there are words in it: they are `letters(unit)` high."""
 
 
 class Drawing(NamedTuple):
@@ -41,7 +47,7 @@ def drawing(name: str, title: str, art: Art) -> Drawing:
     """The drawing with its title, which a screen reader says instead."""
     said = escape(title, quote=True)
     high = art.height - art.top
-    unit = MILLIMETRES if "<text" in art.body else WORDLESS
+    unit = art.unit if "<text" in art.body else min(WORDLESS, WIDEST / art.width, HIGHEST / high)
     paper = f'width="{_n(art.width * unit)}mm" height="{_n(high * unit)}mm"'
     return Drawing(
         name,
@@ -50,6 +56,11 @@ def drawing(name: str, title: str, art: Art) -> Drawing:
         f"<title>{said}</title>{art.body}</svg>",
         ceil(high * unit),
     )
+
+
+def letters(unit: float) -> float:
+    """How many units a letter of 8 points is high, where one is so many millimetres."""
+    return LETTER / unit
 
 
 def line(path: str, width: float = LINE, fill: str = "none", dash: str = "") -> str:
@@ -79,10 +90,11 @@ def box(x: float, y: float, wide: float, high: float, width: float = LINE, fill:
     )
 
 
-def words(x: float, y: float, text: str, size: float = 9, anchor: str = "middle") -> str:
+def words(x: float, y: float, text: str, size: float = 9, anchor: str = "middle", bold: bool = False) -> str:
     """A word of the table or a figure, at its baseline."""
+    weight = ' font-weight="700"' if bold else ""
     return (
-        f'<text x="{_n(x)}" y="{_n(y)}" font-family="{FACE}" font-size="{_n(size)}" text-anchor="{anchor}"'
+        f'<text x="{_n(x)}" y="{_n(y)}" font-family="{FACE}" font-size="{_n(size)}"{weight} text-anchor="{anchor}"'
         f' fill="#000" stroke="none">{escape(text)}</text>'
     )
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from manchet.sheets.drawings.pen import Art, n, tube, words
+from manchet.sheets.drawings.pen import Art, breadth, n, tube, words
 
 MOVES: dict[int, tuple[tuple[tuple[int, int], ...], tuple[tuple[int, int], ...]]] = {
     3: ((), ((3, 2), (1, 2))),
@@ -17,32 +17,34 @@ MOVES: dict[int, tuple[tuple[tuple[int, int], ...], tuple[tuple[int, int], ...]]
 }
 """For so many strands: what is done once, then what is done over and over."""
 
-_SHOWN = {3: 6, 4: 6, 6: 7}
-_ROW = 14.0
+_SHOWN = {3: 4, 4: 4, 6: 5}
+_ROW = 9.6
 
 
 def plait(strands: int, over: str) -> Art:
     """A plait of 3, 4 or 6 strands; `over` is the phrase "{} over {}"."""
     first, again = MOVES[strands]
     moves = [*first, *(again * 6)][: _SHOWN[strands]]
-    gap = {3: 17.0, 4: 15.0, 6: 11.0}[strands]
+    gap = {3: 14.0, 4: 12.0, 6: 9.6}[strands]
     thick = gap * 0.72
     left = thick / 2 + 2
     right = left + gap * (strands - 1) + thick / 2 + 5
     places = [left + gap * place for place in range(strands)]
     top = 12.0
     parts = [words(x, 8, str(number)) for number, x in enumerate(places, 1)]
-    parts += [tube(f"M{n(x)} {n(top)} V{n(top + 7.3)}", thick, f"M{n(x)} {n(top - 1)} V{n(top + 8)}") for x in places]
-    y = top + 7
+    parts += [tube(f"M{n(x)} {n(top)} V{n(top + 3.3)}", thick, f"M{n(x)} {n(top - 1)} V{n(top + 4)}") for x in places]
+    y = top + 3
     for row, (start, end) in enumerate(moves):
         parts += _row(places, start - 1, end - 1, y, thick)
         said = over.split("{}")
-        parts.append(words(right, y + _ROW / 2 + 3, f"{said[0]}{start}{said[1]}{end}{said[2]}", 9, "start"))
+        parts.append(words(right, y + _ROW / 2 + 3.5, f"{said[0]}{start}{said[1]}{end}{said[2]}", 9, "start"))
         if row == len(first) + len(again) - 1:
-            parts.append(f'<path d="M{n(right)} {n(y + _ROW)} H100" fill="none" stroke="#000" stroke-width="0.9"/>')
+            parts.append(
+                f'<path d="M{n(right)} {n(y + _ROW + 0.6)} h{n(breadth(over, 9))}" fill="none" stroke="#000" stroke-width="0.9"/>'
+            )
         y += _ROW
-    parts += [tube(f"M{n(x)} {n(y - 0.3)} V{n(y + 6)}", thick, f"M{n(x)} {n(y - 0.9)} V{n(y + 7)}") for x in places]
-    return Art(max(100.0, right + 40), y + 8, "".join(parts))
+    parts += [tube(f"M{n(x)} {n(y - 0.3)} V{n(y + 3)}", thick, f"M{n(x)} {n(y - 0.9)} V{n(y + 4)}") for x in places]
+    return Art(right + 36, y + 3.5, "".join(parts))
 
 
 def _row(places: Sequence[float], start: int, end: int, y: float, thick: float) -> list[str]:

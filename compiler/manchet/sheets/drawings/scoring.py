@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import cos, pi, sin
 
-from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, n, oval, placed_at, words
+from manchet.sheets.drawings.pen import LINE, THIN, WIDEST, Art, letters, line, n, oval, placed_at, words
 
 CUT = 3.0
 LONG_LOAF = line("M5 34 C5 18 16 12 50 12 C84 12 95 18 95 34 C95 50 84 56 50 56 C16 56 5 50 5 34 Z", fill="#fff")
@@ -63,10 +63,13 @@ def score(name: str, depth: str, millimetres: float | None, degrees: int | None 
     """
     draw, usual = CUTS[name]
     loaf = placed_at(draw(), 0, 9, SMALLER)
-    return Art(PAPER, 64, loaf + _blade(usual if degrees is None else degrees, angle, depth, millimetres), 6)
+    blade = _blade(usual if degrees is None else degrees, angle, depth, millimetres)
+    return Art(PAPER, 74 if depth else 62, loaf + blade, 6, UNIT)
 
 
-PAPER = 151.0
+PAPER = 132.0
+UNIT = WIDEST / PAPER
+SIZE = letters(UNIT)
 SMALLER = 0.7
 """Of the loaf, so that both views stand side by side."""
 MIDDLE, CRUST = 100.0, 42.0
@@ -98,16 +101,16 @@ def _angle(angle: float, said: str) -> str:
     if not said:
         return ""
     x, y = MIDDLE, CRUST
-    far_x, far_y = x - 17 * cos(angle) + 8 * sin(angle), y - 17 * sin(angle) - 8 * cos(angle)
+    far_x, far_y = x - 17 * cos(angle) + 9 * sin(angle), y - 17 * sin(angle) - 9 * cos(angle)
     arc = line(f"M{n(x - 24)} {n(y + 0.8)} A24 24 0 0 1 {n(x - 24 * cos(angle))} {n(y - 24 * sin(angle))}", THIN)
-    return arc + words(far_x + 1, far_y, said, 9, "start")
+    return arc + words(far_x + 1, far_y, said, SIZE, "start")
 
 
 def _depth(x: float, top: float, foot: float, depth: str) -> str:
-    """The depth between two hairs, its figure above it."""
+    """The depth between two hairs, its figure under them."""
     if not depth:
         return ""
     right = max(x + 8, 111.0)
     hairs = line(f"M{n(x + 3)} {n(foot)} H{n(right + 3)} M{n(right - 3)} {n(top)} H{n(right + 3)}", THIN)
-    figure = words(min(right + 2, PAPER - breadth(depth)), top - 6, depth, 9, "start")
+    figure = words(PAPER - 1, 72, depth, SIZE, "end")
     return hairs + line(f"M{n(right)} {n(top)} V{n(foot)}", THIN) + figure

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from math import cos, pi, sin
 
 from manchet.sheets.drawings import strands
-from manchet.sheets.drawings.pen import THIN, Art, arrow, line, oval
+from manchet.sheets.drawings.pen import LINE, THIN, Art, arrow, line, oval
 
 BENCH = line("M4 84.5 H96", THIN)
 
@@ -36,12 +36,13 @@ def oval_() -> Art:
 
 
 def long() -> Art:
-    """From above: of one thickness, the ends blunt; the seam is underneath."""
+    """From above: both hands roll it outwards from the middle, the ends blunt; the seam is underneath."""
     body = line(
         "M12 44 C12 28 22 26 32 26 H68 C78 26 88 28 88 44 C88 60 78 62 68 62 H32 C22 62 12 60 12 44 Z", fill="#fff"
     )
-    ways = arrow(46, 78, 12, 78) + arrow(54, 78, 88, 78)
-    return Art(100, 84, body + line("M24 44 H76", THIN, dash="3 3") + ways, 22)
+    hands = line("M24 20 C28 12 40 12 44 20", LINE) + line("M56 20 C60 12 72 12 76 20", LINE)
+    ways = arrow(46, 74, 12, 74) + arrow(54, 74, 88, 74)
+    return Art(100, 80, hands + body + line("M24 44 H76", THIN, dash="3 3") + ways, 12)
 
 
 def stick() -> Art:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from functools import cache
+from itertools import count
 from typing import TYPE_CHECKING, Protocol
 
 from manchet.sheets.page.view import View
@@ -25,19 +26,28 @@ class HasWeight(Protocol):
     def weight(self) -> str: ...
 
 
-_BODY = re.compile(r'<body class="(\w+) [^"]*">')
+_BODY = re.compile(r'<body class="(\w+) [^"]*"')
 
 
 def html_page(view: View, template: str, landscape: bool, layout: str) -> str:
     """The page of a view, by the template of its form (a path below `sheets`), in the layout of that name."""
     table = in_language(view.language).table
     says = {"v": view, "w": table, "family": FAMILY, "landscape": landscape, "layout": layout}
-    return _environment().get_template(template).render(**says)
+    script = _environment().get_template("page/ticks.js").render()
+    return _environment().get_template(template).render(**says, script_sum=_sum_of(script), next_id=count(1).__next__)
+
+
+def _sum_of(script: str) -> str:
+    """By which a page allows one script of ours, and no other."""
+    from base64 import b64encode
+    from hashlib import sha256
+
+    return "sha256-" + b64encode(sha256(script.encode()).digest()).decode()
 
 
 def set_layout(html: str, classes: str) -> str:
     """The same page in another layout: nothing else of it depends on that."""
-    return _BODY.sub(rf'<body class="\1 {classes}">', html, count=1)
+    return _BODY.sub(rf'<body class="\1 {classes}"', html, count=1)
 
 
 @cache

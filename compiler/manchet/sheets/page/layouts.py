@@ -16,6 +16,8 @@ class PageLayout(NamedTuple):
     least: int = 100
     """Per cent of the height that the work has in the form's first layout, to which this one can bring it down. One that
     could not save a side is not tried."""
+    over: int = 0
+    """Printed in place of all others where these take more sides than that, however many it takes; 0 for a usual layout."""
 
 
 NORMAL = PageLayout("normal")
@@ -48,7 +50,10 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
     """The layout to print. `lay_out` is asked as seldom as can be: setting type is what a build takes its time for."""
     first = best = _filled_if_free(layouts[0], lay_out)
     for layout in layouts[1:]:
-        if _sides_at_least(first.work * layout.least / 100) < best.sides:
+        if layout.over:
+            if best.sides > layout.over:
+                return _filled_if_free(layout, lay_out)
+        elif _sides_at_least(first.work * layout.least / 100) < best.sides:
             laid = _filled_if_free(layout, lay_out)
             if laid.sides < best.sides:
                 best = laid

@@ -19,11 +19,14 @@ LIGHT = 8 * OUNCE
 """Below this a quarter of an ounce is too much of a weight to round it to."""
 BOTH = "both"
 """Units of a handout for a house of ounces: the grams, and the ounces beside them."""
+FLUID_OUNCE = Fraction(295735295625, 10**10)
+"""Millilitres of a US one, exact: 128 of them are a gallon of 231 cubic inches (NIST Handbook 44, appendix C)."""
 HOUR, DAY = 3600, 86400
 NBSP = "\N{NO-BREAK SPACE}"
 """Between a figure and its unit: they never part at the end of a line."""
 MINUS = "\N{MINUS SIGN}"
 _QUARTERS = {0: "", 1: "¼", 2: "½", 3: "¾"}
+_EIGHTHS = ("", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞")
 _SPOONS = {"US": Fraction(492892, 100000), "metric": Fraction(5)}
 """Millilitres of a teaspoon: a sixth of a US fluid ounce (rounded), and the metric one."""
 
@@ -60,12 +63,10 @@ class Measures(NamedTuple):
             return Weight(_figure(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
         return Weight(_figure(grams, printing.telling(grams, _places(step)), fixed=True), self.words["units.g"])
 
-    def pounds_and_hundredths(self, grams: Fraction) -> Weight:
-        """`3 lb 15.30 oz`: for every line of a table in which one is weighed finer than a quarter of an ounce."""
-        pounds, ounces = divmod(printing.round_to(grams / OUNCE, 2), 16)
-        said = _figure(ounces, 2, fixed=True)
-        whole = f"{int(pounds):,}{NBSP}{self.words['units.lb']} " if pounds else ""
-        return Weight(whole + said, self.words["units.oz"])
+    def three_digits(self, grams: Fraction) -> Weight:
+        """`156 g`, `22.4 g`, `1.50 g`: on a fine scale of a house that weighs the rest in pounds."""
+        places = 0 if grams >= 100 else 1 if grams >= 10 else 2
+        return Weight(_figure(grams, places, fixed=True), self.words["units.g"])
 
     def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
         if step < OUNCE / 4:
@@ -134,6 +135,13 @@ class Measures(NamedTuple):
     def volume(self, millilitres: Fraction) -> str:
         """What a tin holds, spoken of: to 10 ml."""
         return f"{_figure(printing.round_to(millilitres / 10, 0) * 10, 0)}{NBSP}{self.words['units.ml']}"
+
+    def poured(self, millilitres: Fraction) -> str:
+        """Water poured out of a jug: to a millilitre, in a house of ounces to a quarter of a fluid one."""
+        if self.house.units != "US":
+            return f"{_figure(millilitres, 0)}{NBSP}{self.words['units.ml']}"
+        whole, quarter = divmod(int(printing.round_to(millilitres / FLUID_OUNCE * 4, 0)), 4)
+        return f"{whole if whole or not quarter else ''}{_QUARTERS[quarter]}{NBSP}{self.words['units.fl_oz']}"
 
     def weight_unit(self) -> str:
         """The unit alone, for a box."""
@@ -237,7 +245,7 @@ class Measures(NamedTuple):
 
     def length(self, millimetres: Range) -> str:
         if self.in_inches:
-            return self._range(millimetres, lambda x: x / INCH, self.words["units.inch"], 2)
+            return f"{self._ends(millimetres, lambda x: _eighths(x / INCH))}{NBSP}{self.words['units.inch']}"
         ends = [end for end in millimetres if end is not None]
         return self._range(millimetres, lambda x: x, self.words["units.mm"], 0 if min(ends) >= 10 else 1)
 
@@ -265,6 +273,12 @@ def _figure(value: Fraction, places: int, fixed: bool = False) -> str:
     whole, dot, rest = printing.decimal(value, places, places if fixed else 0).partition(".")
     sign, digits = (MINUS, whole[1:]) if whole.startswith("-") else ("", whole)
     return f"{sign}{int(digits):,}{dot}{rest}"
+
+
+def _eighths(inches: Fraction) -> str:
+    """`2⅜`, as a ruler has them; two decimals of what is too thin for a ruler."""
+    whole, part = divmod(int(printing.round_to(inches * 8, 0)), 8)
+    return f"{whole or ''}{_EIGHTHS[part]}" if whole or part else _figure(inches, 2)
 
 
 def _whole_if_converted(celsius: Fraction) -> Fraction:

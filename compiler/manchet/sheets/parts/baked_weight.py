@@ -26,18 +26,14 @@ def about_baked_weight(piece: PieceBatch, formula: Formula) -> tuple[Fraction | 
 
 def about_baked_phrase(piece: PieceBatch, formula: Formula, m: Measures) -> str:
     """`, about 730 g baked`, to stand after what the dough weighs; "" if that is not known."""
-    grams, estimate = about_baked_weight(piece, formula)
-    if grams is None:
-        return ""
-    return m.words.say("baked.about_estimate" if estimate else "baked.about", m.about(grams))
+    grams, _ = about_baked_weight(piece, formula)
+    return "" if grams is None else m.words.say("baked.about", m.about(grams))
 
 
 def about_baked_cell(piece: PieceBatch, formula: Formula, m: Measures) -> str:
-    """The divide list's cell under "baked, about"."""
-    grams, estimate = about_baked_weight(piece, formula)
-    if grams is None:
-        return ""
-    return m.words.say("baked.estimate", m.about(grams)) if estimate else m.about(grams)
+    """About what a piece weighs baked, alone; "" if that is not known."""
+    grams, _ = about_baked_weight(piece, formula)
+    return "" if grams is None else m.about(grams)
 
 
 def weigh_off_line(piece: PieceBatch, batch: Batch, m: Measures) -> str:
@@ -59,4 +55,4 @@ def weigh_off_line(piece: PieceBatch, batch: Batch, m: Measures) -> str:
         return m.words.say("baked.wants_more", said, number, m.mass(high * piece.number))
     dough = high * piece.number / (1 + added_after_dividing(formula, piece.noun)) / (1 - formula.dough_loss)
     option = f"--piece-weight '{decimal(high, 0)} g dough'"
-    return m.words.say("baked.mix_more", said, number, m.mass(dough), option)
+    return m.words.say("baked.mix_more", said, m.mass(dough), number, option)

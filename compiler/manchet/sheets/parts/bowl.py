@@ -5,21 +5,26 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
+from manchet.batch.scales import scales_of
 from manchet.batch.tubs import goes_whole, leaves_some
+from manchet.batch.was_weighed import is_new, was_weighed
 from manchet.batch.weighed_table import Table, WeighedLine, part_of
-from manchet.batch.weighing import NOTABLE, weighings
+from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.figures.water.stage_water import StageWater
 from manchet.formula.model import Booking, Goes
 from manchet.records import NamedTuple
-from manchet.sheets.page.measures import LIGHT, OUNCE, Measures, Weight
+from manchet.sheets.page.measures import OUNCE, Measures, Weight
 from manchet.sheets.parts.views import WeighRow
-from manchet.sheets.parts.water import stage_water_note
+from manchet.sheets.parts.water import ice_of_stage, stage_water_note, weight_of_ice
 from manchet.sheets.parts.wording import single
-from manchet.syntax.vocabulary import STAGE
+from manchet.syntax.vocabulary import BRINGS_IN, STAGE
 
 LARGE = Fraction(10000)
-"""From here on a table is in kilograms: a bench scale shows them so, and long figures are misread."""
+"""From here on all weights of a sheet are in kilograms: a bench scale shows them so, and long figures are misread."""
+
+SOAKED = "what is soaked"
+"""What a per cent may be of, beside flour: then that is said with it."""
 
 NUMBERED = 4
 """Up to so many bowls, each has its own tick box."""
@@ -33,6 +38,10 @@ class Bowl(NamedTuple):
     m: Measures
     waters: Mapping[str, StageWater] = {}
     """What is poured into stages before the dough, by key, where a sheet says how warm it is to be at its line."""
+    ice: Mapping[str, Fraction] = {}
+    """Grams of ice in one bowl, by the key of the liquid that it is part of."""
+    before: Mapping[str, Fraction] = {}
+    """The overall formula of the version before, by key, where a sheet says what was weighed then."""
 
     @property
     def tables(self) -> tuple[Table, ...]:
@@ -54,18 +63,41 @@ class Bowl(NamedTuple):
 
     def rows(self, held: bool) -> tuple[WeighRow, ...]:
         """The lines in order, those for the fine scale together at the end."""
-        lines = [line for line in self.table.lines if line.weighed.portion.held is held]
-        return tuple(self._row(line) for line in sorted(lines, key=self._is_fine))
+        return tuple(self._row(line) for line in self.lines(held))
 
-    def holds(self) -> str:
-        """What the scale shows when all is in: what is held back is not in yet."""
+    def lines(self, held: bool) -> list[WeighedLine]:
+        """What the rows are made from, in their order."""
+        return sorted((x for x in self.table.lines if x.weighed.portion.held is held), key=self._is_fine)
+
+    def later(self) -> tuple[WeighRow, ...]:
+        """What is weighed now and goes in later, in the order it goes in, each under its letter."""
+        letters = self.letters
+        named = [(letters.get(line.weighed.portion.key, ""), line) for line in self.lines(held=True)]
+        named.sort(key=lambda one: one[0] or "~")
+        return tuple(self._row(line)._replace(letter=letter) for letter, line in named)
+
+    @property
+    def letters(self) -> Mapping[str, str]:
+        """By the key of what is held back: A for what the first step adds that adds any, B for the next."""
+        held = {line.weighed.portion.key for line in self.table.lines if line.weighed.portion.held}
+        found: dict[str, str] = {}
+        for step in self.table.making.stage.stage.steps:
+            new = [] if step.verb not in BRINGS_IN else [g.key for g in step.goes if g.key in held - found.keys()]
+            letter = chr(ord("A") + len(set(found.values())))
+            found |= dict.fromkeys(new, letter)
+        return found
+
+    @property
+    def vessel(self) -> str:
+        return self.m.words["bowl." + STAGE[self.table.making.stage.stage.word].vessel]
+
+    def holds(self) -> Weight | None:
+        """What the scale shows when all is in: what is held back is not in yet. None for a single line."""
         inside = [line for line in self.table.lines if not line.weighed.portion.held]
         if len(inside) < 2:
-            return ""
+            return None
         total = sum((line.reading.grams for line in inside), Fraction(0))
-        step = max(line.reading.step for line in inside)
-        vessel = self.m.words["bowl." + STAGE[self.table.making.stage.stage.word].vessel]
-        return self.m.words.say("bowl.holds", vessel, str(self.weight(total, step)))
+        return self.weight(total, max(line.reading.step for line in inside))
 
     def added(self, goes: Goes) -> WeighRow | None:
         """What a step adds of what was held back; None if the table does not know it."""
@@ -77,8 +109,9 @@ class Bowl(NamedTuple):
         part = part_of(line, goes, self.table)
         weight = self.weight(part, line.reading.step)
         return WeighRow(
-            line.weighed.portion.name, weight.figure, weight.unit, aside=self.m.ounces(part), ticks=self.ticks
-        )
+            line.weighed.portion.name, weight.figure, weight.unit, aside=self.m.ounces(part), ticks=self.ticks,
+            fine=self._is_fine(line),
+        )  # fmt: skip
 
     def jug(self, goes: Goes) -> str:
         """How much there is to add by feel."""
@@ -94,65 +127,84 @@ class Bowl(NamedTuple):
         return next(found, None)
 
     def _is_fine(self, line: WeighedLine) -> bool:
-        return self.table.fine is not None and line.reading.step < self.table.fine
+        return line.reading.step < self._platform
+
+    @property
+    def _platform(self) -> Fraction:
+        """Grams that the coarsest scale of the house reads to."""
+        return max(scale.reads for scale in scales_of(self.work.kitchen, self.m.system))
 
     def weight(self, grams: Fraction, step: Fraction) -> Weight:
-        fine = self.table.fine is not None and step < self.table.fine
-        if self._in_hundredths():
-            return self.m.pounds_and_hundredths(grams)
-        largest = max((line.reading.grams for line in self.table.lines), default=Fraction(0))
-        return self.m.weight(grams, step, in_kg=largest >= LARGE and not fine)
+        """On the fine scale grams in every house; on the platform all of a sheet in one unit."""
+        if step < self._platform:
+            return self.m.three_digits(grams) if self.m.house.units == "US" else self.m.weight(grams, step)
+        step = max(step, OUNCE / 4) if self.m.house.units == "US" else step
+        return self.m.weight(grams, step, in_kg=self._largest() >= LARGE)
 
-    def _in_hundredths(self) -> bool:
-        """In pounds: some line, and no light one, is weighed finer than in quarter ounces; then all are said so."""
-        return self.m.house.units == "US" and any(
-            line.reading.step < OUNCE / 4 and line.reading.grams >= LIGHT for line in self.table.lines
-        )
+    def _largest(self) -> Fraction:
+        """Grams of the largest row of the sheet."""
+        return max((line.reading.grams for table in self.tables for line in table.lines), default=Fraction(0))
 
     def _row(self, line: WeighedLine, late: bool = False) -> WeighRow:
-        portion = line.weighed.portion
-        weight = self.weight(line.shown, line.reading.step)
+        portion, step = line.weighed.portion, line.reading.step
+        ice = Fraction(0) if late or portion.held else self._ice(line)
+        weight = self.weight(line.shown - ice, step)
         return WeighRow(
             portion.name, weight.figure, weight.unit, "" if late else self._percent(line),
             self._aside(line), () if late else self._notes(line), self.ticks, self._is_fine(line),
+            was="" if late else self._was(line),
+            ice=weight_of_ice(ice, self.m) if ice else "",
+            whole=str(self.weight(line.shown, step)) if ice else "",
         )  # fmt: skip
+
+    def _ice(self, line: WeighedLine) -> Fraction:
+        """Grams of ice in the line, less than all of it."""
+        key, water = line.weighed.portion.key, self.waters.get(self.table.making.stage.stage.key)
+        if water is not None and key in water.liquids:
+            ice = ice_of_stage(water, self.m)
+        else:
+            ice = self.ice.get(key, Fraction(0))
+        return ice if ice < line.shown else Fraction(0)
+
+    def _was(self, line: WeighedLine) -> str:
+        """`156 g`, `new`; "" where the version before weighs the same on this scale, or nobody can say."""
+        if is_new(line, self.work, self.before):
+            return self.m.words["bowl.new"]
+        grams = was_weighed(line, self.work, self.before)
+        was = None if grams is None else self.weight(grams, line.reading.step)
+        if was is None or was == self.weight(line.shown, line.reading.step):
+            return ""
+        return self.m.words.say("bowl.was", str(was))
 
     def _percent(self, line: WeighedLine) -> str:
         portion = line.weighed.portion
         if portion.percent is None:
             return ""
-        said = self.m.worked_out(portion.percent / 100)
-        return self.m.words.say("bowl.of_soaked", said) if portion.basis == "what is soaked" else said
+        return "" if portion.basis == SOAKED else self.m.worked_out(portion.percent / 100)
 
     def _aside(self, line: WeighedLine) -> str:
-        """The fine scale is named; beside its ounces stand grams, and spoons where the density is known."""
+        """Beside grams the ounces, where the house weighs in these or asks for both."""
         beside = self.m.ounces(line.shown)
-        if beside or not self._is_fine(line):
+        if beside or self.m.house.units != "US" or not self._is_fine(line):
             return beside
-        if self.m.house.units != "US":
-            return self.m.words["bowl.fine"]
-        ingredient = line.weighed.portion.ingredient
-        density = ingredient.density if ingredient else None
-        spoons = self.m.spoons(line.reading.grams, density, self.work.kitchen.measures)
-        fine = self.m.words["bowl.fine"]
-        return ", ".join(part for part in (self.m.grams(line.reading.grams), spoons, fine) if part)
+        return str(self.m.weight(line.shown, OUNCE / 100))
 
     def _notes(self, line: WeighedLine) -> tuple[str, ...]:
         say, words, portion = self.m.words.say, self.m.words, line.weighed.portion
         notes = []
         if portion.celsius is not None:
-            notes.append(say("bowl.at", self.m.degrees(single(portion.celsius))))
+            notes.append(self.m.degrees(single(portion.celsius)))
         water = self.waters.get(self.table.making.stage.stage.key)
         if water is not None and portion.key in water.liquids and not portion.held:
             notes.append(stage_water_note(water, self.m))
+        if portion.percent is not None and portion.basis == SOAKED:
+            notes.append(say("bowl.of_soaked", self.m.worked_out(portion.percent / 100)))
         if portion.booking is not Booking.NONE:
             notes.append(words["bowl.from_pot"])
         tables = self.tables
         source = next((x for x in tables if portion.stage and x.making.stage.stage.key == portion.stage), None)
         if source is not None and goes_whole(source, tables):
             notes.append(words["bowl.all_left" if leaves_some(source) else "bowl.all_of_it"])
-        if portion.stage and self._made_once(portion.stage):
-            notes.append(say("bowl.part_for_bowl", str(self.work.mixes.number)))
         if line.dilution is not None:
             d = line.dilution
             notes.append(
@@ -162,17 +214,4 @@ class Bowl(NamedTuple):
             notes.append(say("bowl.goes", str(line.reading.goes)))
         if portion.to_taste:
             notes.append(words["bowl.to_taste"])
-        if line.dilution is None and line.moved > NOTABLE:
-            notes.append(exact_weight(line, self.m))
         return tuple(notes)
-
-    def _made_once(self, key: str) -> bool:
-        """A stage that was made once, and goes into several bowls from here."""
-        if self.times == 1:
-            return False
-        return any(x.stage.stage.key == key and x.times == 1 for x in self.work.mixes.makings)
-
-
-def exact_weight(line: WeighedLine, m: Measures) -> str:
-    """What a line would weigh on a scale ten times as fine: said where the scale moves it far."""
-    return m.words.say("bowl.moved", str(m.weight(line.weighed.grams, line.reading.step / 10)))

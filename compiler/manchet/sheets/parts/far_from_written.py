@@ -20,5 +20,8 @@ def far_step_notes(work: Work, verb: str, stage: StageBatch | None, noun: str, m
 
 
 def far_line(step: FarStep, m: Measures) -> str:
-    """`written for pieces of 500 g, these are 900 g: other minutes are needed, look for the core`"""
-    return m.words.say("far." + step.what, m.about(step.far.written), m.about(step.far.wanted))
+    """`written for 500 g pieces, these are 900 g: bake to the core, not the clock`"""
+    what = step.what
+    if what == "dough":
+        what = "dough_larger" if step.far.wanted > step.far.written else "dough_smaller"
+    return m.words.say("far." + what, m.about(step.far.written), m.about(step.far.wanted))

@@ -36,13 +36,13 @@ def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], numbers: tuple[st
             if isinstance(adds, Bowl):
                 notes = [adds.jug(goes) for goes in felt] + notes
     elif step.goes and isinstance(adds, Bowl):
-        text = f"{text} {_amount_moved(step, adds, m)}"
+        text = f"{text} {amount_moved(step, adds, m)}"
     if numbers:
         boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
     return StepLine(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
 
 
-def _amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:
+def amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:
     """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
     said = []
     for goes, grams in grams_moved(step, bowl):

@@ -32,6 +32,13 @@ class WeighRow(NamedTuple):
     """Boxes to tick: one, or one for each bowl."""
     fine: bool = False
     """Weighed on the fine scale."""
+    letter: str = ""
+    """Of what is weighed now and goes in later: A goes in first."""
+    was: str = ""
+    """What the version before would weigh today, `new` for what it did not have, "" where that is unchanged or unknown."""
+    ice: str = ""
+    """How much of it goes in as ice, beside `weight`; then `whole` is both together."""
+    whole: str = ""
 
 
 class Box(NamedTuple):
@@ -51,6 +58,34 @@ class Illustration(NamedTuple):
     svg: str = ""
     data: str = ""
     high: int = 26
+
+
+class StepClause(NamedTuple):
+    """One thing done, as a part of a line: what is done in bold, and after it on what conditions."""
+
+    by: Literal["hands", "machine", "left alone", "cold", "oven"]
+    """Who or what is at work."""
+    verb: str
+    """The verb of the file."""
+    doing: str
+    """The verb in the words of the house, or the baker's own."""
+    letter: str = ""
+    """Of what was weighed before and goes in now."""
+    object: str = ""
+    """How, with what and where: `with rice flour`, `seam up on linen`."""
+    minutes: str = ""
+    """How long, where that is not for a piece."""
+    rest: str = ""
+    """The conditions, from the sign on that parts them from what is done: ` at 5 °C`, `, 6 g each`, `: two long cuts`."""
+    adds: tuple[WeighRow, ...] = ()
+    counts: tuple[str, ...] = ()
+    """Things that happen inside a wait and get a tick each: `fold at 40 min`, `fold at 80 min`."""
+
+    @property
+    def text(self) -> str:
+        added = ", ".join(f"{row.name} {row.weight}" for row in self.adds)
+        bold = " ".join(part for part in (self.doing, self.letter, self.object, self.minutes, added) if part)
+        return " ".join((bold + self.rest, *self.counts))
 
 
 class StepLine(NamedTuple):

@@ -13,28 +13,29 @@ from manchet.sheets.page.measures import NBSP, OUNCE, Measures
 
 
 def stage_water_note(water: StageWater, m: Measures) -> str:
-    """`at about 27 °C`, for what is mixed before the dough; with the ice in it, or that it cannot be."""
+    """`about 27 °C`, for what is mixed before the dough; or that it cannot be."""
     if not water.can_be:
         return m.words.say(
             "water.cannot", water.balance.liquid, degrees(water.balance.wanted, m), comes_to(water.balance, m)
         )
-    said = [degrees(water.celsius.likely, m)]
-    if (
-        water.ice
-        and whole_degrees(water.celsius.likely, m) < whole_degrees(water.around.tap, m)
-        and to_fives(water.ice)
-    ):
-        said.append(m.words.say("water.ice", weight_of_ice(to_fives(water.ice), m)))
-    return m.words.say("water.at_about", ", ".join(said))
+    return m.words.say("water.about", degrees(water.celsius.likely, m))
+
+
+def ice_of_stage(water: StageWater, m: Measures) -> Fraction:
+    """Grams of ice that are part of its liquid, to 5 g: where the tap is too warm by a degree that a thermometer shows."""
+    if not water.can_be or not water.ice:
+        return Fraction(0)
+    too_warm = whole_degrees(water.celsius.likely, m) < whole_degrees(water.around.tap, m)
+    return to_fives(water.ice) if too_warm else Fraction(0)
 
 
 def comes_to(balance: Balance, m: Measures) -> str:
-    """`with all of the water ice it comes to about 29 °C`: what is had at the end of what can be."""
+    """`all of it ice: about 29 °C`: what is had at the end of what can be."""
     hot = balance.water().likely > HOT_TAP
     end = HOT_TAP if hot else balance.coldest
     comes = degrees(balance.dough(end).likely, m)
     if balance.of_water and not hot:
-        return m.words.say("water.all_ice", balance.liquid, comes)
+        return m.words.say("water.all_ice", comes)
     return m.words.say("water.with_liquid", balance.liquid, degrees(end, m), comes)
 
 

@@ -1,10 +1,10 @@
-"""A step in the house's words: what is done, what to look for, and the places for the pen beside it."""
+"""A step in the house's words: its parts, the whole sentence, what to look for, and the places for the pen beside it."""
 
 from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.formula.model import Folds, Goes, Range, Step, Who
+from manchet.formula.model import Folds, Goes, Range, Reach, Step, Who
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.views import BakePhase, Box
 
@@ -31,20 +31,24 @@ def sentence(step: Step, m: Measures, names: bool = False) -> str:
 
 def done_and_how(step: Step, m: Measures, names: bool = False) -> tuple[str, str]:
     """The same in two: what is done and for how long, and under which conditions: `Ripen covered 12–15 h`, ` at 24 °C`."""
-    words = m.words
-    said = step.how[:1].upper() + step.how[1:] if step.verb == "do" else words["verbs." + step.verb]
+    said = opening(step, m)
     goes = [", ".join(goes.name for goes in step.goes)] if names else []
-    parts = [said, *_manner(step, m), *goes, *_applied(step, m), *_place(step, m), *_how_long(step, m)]
+    parts = [said, *manner(step, m), *goes, *_applied(step, m), *place(step, m), *how_long(step, m)]
     done = " ".join(part for part in parts if part)
-    how = "".join(f" {part}" for part in (*([] if names else _additions(step, m)), *_around(step, m)))
+    how = "".join(f" {part}" for part in (*([] if names else additions(step, m)), *around(step, m)))
     if step.optional:
         how = f"{how} {m.words['say.optional']}"
     if step.how and step.verb != "do":
         how = f"{how}: {step.how}"
-    return done, ", ".join([how, *targets(step, m), *_more(step, m)])
+    return done, ", ".join([how, *targets(step, m), *more(step, m)])
 
 
-def _manner(step: Step, m: Measures) -> list[str]:
+def opening(step: Step, m: Measures) -> str:
+    """The verb, or the baker's own words."""
+    return step.how[:1].upper() + step.how[1:] if step.verb == "do" else m.words["verbs." + step.verb]
+
+
+def manner(step: Step, m: Measures) -> list[str]:
     said = []
     for word in step.manner:
         if word == "speed":
@@ -56,30 +60,36 @@ def _manner(step: Step, m: Measures) -> list[str]:
     return said
 
 
-def _additions(step: Step, m: Measures) -> list[str]:
+def additions(step: Step, m: Measures) -> list[str]:
     """In how many parts something is added; its weight stands on a line of its own."""
     return [m.words.say("say.additions", str(step.additions))] if step.additions else []
 
 
 def _applied(step: Step, m: Measures) -> list[str]:
+    with_what, each = what_is_applied(step, m)
+    return [f"{with_what}, {each}"] if each else []
+
+
+def what_is_applied(step: Step, m: Measures) -> tuple[str, str]:
+    """What touches the bread, and how much of it: `egg wash`, `6 g each`; "" and "" where nothing does."""
     if step.applied is None:
-        return []
+        return "", ""
     a = step.applied
-    phrase = "say.applied_each" if a.each else "say.applied_all"
+    amount = m.words.say("say.each" if a.each else "say.in_all", m.each(a.grams))
     if step.verb == "grease":
         onto = (m.words.known("nouns", a.onto) or a.onto) if a.onto else ""
-        return [onto, m.words.say("say.with", m.words.say(phrase, a.name, m.each(a.grams)))]
-    return [m.words.say(phrase, a.name, m.each(a.grams))]
+        return f"{onto} {m.words.say('say.with', a.name)}".strip(), amount
+    return a.name, amount
 
 
-def _place(step: Step, m: Measures) -> list[str]:
+def place(step: Step, m: Measures) -> list[str]:
     if step.where is None:
         return []
-    preposition, place = step.where
-    return [m.words["where." + preposition], place]
+    preposition, where = step.where
+    return [m.words["where." + preposition], where]
 
 
-def _how_long(step: Step, m: Measures) -> list[str]:
+def how_long(step: Step, m: Measures) -> list[str]:
     said = []
     if step.time is not None:
         time = m.time(step.time)
@@ -89,7 +99,7 @@ def _how_long(step: Step, m: Measures) -> list[str]:
     return said
 
 
-def _around(step: Step, m: Measures) -> list[str]:
+def around(step: Step, m: Measures) -> list[str]:
     heat = heats(step, m)
     return [m.words.say("say.at", heat)] if heat else []
 
@@ -120,7 +130,7 @@ def targets(step: Step, m: Measures) -> list[str]:
     return said
 
 
-def _more(step: Step, m: Measures) -> list[str]:
+def more(step: Step, m: Measures) -> list[str]:
     opened = vent(step, m)
     said = [steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
     if step.at_a_time is not None:
@@ -132,7 +142,7 @@ def steam(step: Step, m: Measures) -> str:
     if step.steam_seconds is not None:
         return m.words.say("say.steam_seconds", m.duration(step.steam_seconds))
     if step.steam_millilitres is not None:
-        return m.words.say("say.steam_millilitres", m.plain(single(step.steam_millilitres), 0))
+        return m.words.say("say.steam_millilitres", m.poured(step.steam_millilitres))
     return m.words["say.steam"] if step.steam else ""
 
 
@@ -150,7 +160,10 @@ def _lid(step: Step, m: Measures) -> str:
 
 def look(step: Step, m: Measures) -> str:
     """The cue, which outranks the clock."""
-    return m.words.say("say.until", step.until) if step.until else ""
+    if not step.until:
+        return ""
+    does = step.until.partition(" ")[0].rstrip(",") in m.words.several("say.it_does")
+    return m.words.say("say.until_it" if does else "say.until", step.until)
 
 
 def notes(step: Step, m: Measures) -> tuple[str, ...]:
@@ -182,13 +195,23 @@ def _due(folds: Folds, m: Measures) -> list[str]:
 
 def boxes(step: Step, m: Measures) -> tuple[Box, ...]:
     """What happened: the measures the step names, the room it stood in, and always the time, last."""
-    found = []
-    for reach in step.reaches:
-        if reach.what in _BOXED:
-            found.append(Box(m.words["box." + reach.what], _unit(reach.what, m)))
-    if step.who is Who.WAITING and step.heats and not any(r.what == "temperature" for r in step.reaches):
-        found.append(Box(m.words["box.around"], m.degree()))
+    found = [Box(m.words["box." + reach.what], _unit(reach.what, m)) for reach in _read(step)]
+    if _stands_in_a_warmth(step):
+        found.append(Box("", m.degree()))
     return (*found, Box(m.words["box.time"]))
+
+
+def has_reading(step: Step) -> bool:
+    """Whether something is measured at it, besides the hour."""
+    return bool(_read(step)) or _stands_in_a_warmth(step)
+
+
+def _read(step: Step) -> list[Reach]:
+    return [reach for reach in step.reaches if reach.what in _BOXED]
+
+
+def _stands_in_a_warmth(step: Step) -> bool:
+    return step.who is Who.WAITING and bool(step.heats) and not any(r.what == "temperature" for r in step.reaches)
 
 
 def _unit(what: str, m: Measures) -> str:
@@ -202,8 +225,8 @@ def _unit(what: str, m: Measures) -> str:
 def phase(step: Step, m: Measures) -> BakePhase:
     """One phase of a bake, for its table."""
     core = next((m.degrees(r.value) for r in step.reaches if r.what == "core"), "")
-    minutes = " ".join(_how_long(step, m))
-    beside = [" ".join(_place(step, m)), _lid(step, m)]
+    minutes = " ".join(how_long(step, m))
+    beside = [" ".join(place(step, m)), _lid(step, m)]
     if step.at_a_time is not None:
         beside.append(m.words.say("say.at_a_time", str(step.at_a_time)))
     said = ", ".join(part for part in beside if part)

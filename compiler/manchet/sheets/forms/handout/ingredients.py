@@ -12,7 +12,7 @@ from manchet.sheets.forms.handout.home_measures import spoons
 from manchet.sheets.forms.handout.view import HomeRow, HomeStage
 from manchet.sheets.forms.handout.water import home_water
 from manchet.sheets.page.measures import BOTH, Measures
-from manchet.sheets.parts.bowl import Bowl, exact_weight
+from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_of_stage
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.views import WeighRow
@@ -51,14 +51,9 @@ def home_rows(bowl: Bowl) -> tuple[HomeRow, ...]:
 
 
 def _rows(bowl: Bowl, held: bool) -> list[HomeRow]:
-    fine, m = bowl.table.fine, bowl.m
-    lines = [line for line in bowl.table.lines if line.weighed.portion.held is held]
-    lines.sort(key=lambda line: fine is not None and line.reading.step < fine)  # as the bowl has them
-    rows = []
-    for row, line in zip(bowl.rows(held), lines, strict=True):
-        # How far a reading is from the exact figure is a thing for the bakery's own sheet.
-        exactly = exact_weight(line, m)
-        notes = [note for note in row.notes if note != exactly]
+    m, rows = bowl.m, []
+    for row, line in zip(bowl.rows(held), bowl.lines(held), strict=True):
+        notes = list(row.notes)
         notes += dried_instead(line.weighed.grams, line.weighed.portion.ingredient, bowl.work.kitchen, m)
         measured = home_row(row, line, bowl)
         rows.append(measured._replace(notes=(*([m.words["handout.later"]] if held else []), *notes)))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Form, OfPreparations, PageSetup, Subject
 from manchet.sheets.forms.prep_sheet.view import PrepSheet
+from manchet.sheets.page.layouts import PageLayout
 
 if TYPE_CHECKING:
     from manchet.batch.work import Work
@@ -21,6 +22,16 @@ def render(work: Work, page: PageSetup) -> Outcome[View | None]:
     return Outcome(prep_sheet(work, page.issue, page.house, page.before, page.pictures), weighed.diagnostics)
 
 
+LAYOUTS = (
+    PageLayout("turned"),
+    PageLayout("run"),
+    PageLayout("tight turned", 85),
+    PageLayout("tight", 85),
+    PageLayout("apart", over=2),
+)
+"""Turned where the dough leaves the bowl; where that takes a side more, run on; where it saves one, tight. Where all of it is
+more than a leaf, what is made before the dough is a leaf of its own."""
+
 FORM = Form(
     name="sheet",
     place=1,
@@ -28,6 +39,7 @@ FORM = Form(
     view=PrepSheet,
     template="forms/prep_sheet/template.html",
     render=render,
+    layouts=LAYOUTS,
     illustrated=True,
     preparations=OfPreparations.NEVER,
     compares=True,

@@ -19,11 +19,14 @@ from manchet.sheets.parts import wording
 from manchet.sheets.parts.views import BakePhase, Box
 from manchet.sheets.parts.wording import single
 
+COUNTED = 4
+"""Up to so many loads, the pieces of each are said. Our rule."""
+
 
 def bake_table(work: Work, phases: Sequence[Step], is_last: bool, noun: str, m: Measures) -> BakeTable:
     """`is_last`: nothing is baked after it. `noun` is the sort of piece whose way this is, "" where the dough is not parted."""
     kitchen = work.kitchen
-    boxes = (Box(m.words["box.oven"], m.degree()), Box(m.words["box.time"]))
+    boxes = (Box(m.words["box.oven"], m.degree()),)
     table = [_phase(step, kitchen, m) for step in phases]
     notes = (*_loads(work, phases, noun, m), *_falling(phases[0], kitchen, m))
     core = core_of(work.formula, phases) if is_last and not dries(phases[0]) else None
@@ -44,15 +47,17 @@ def _phase(step: Step, kitchen: Kitchen, m: Measures) -> BakePhase:
 
 def _loads(work: Work, phases: Sequence[Step], noun: str, m: Measures) -> Iterable[str]:
     """`24 at once in the mother: 2 loads of 24, 16; 4 min between two …`, where not all go in at once."""
-    oven, mixes = oven_of(phases[0], work.kitchen), work.mixes.number
+    oven = oven_of(phases[0], work.kitchen)
     sorts = tuple(piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun))
     pieces = sum((piece.number for piece in sorts), Fraction(0))
     holds = None if oven is None else holds_of(work, phases[0], sorts, oven)
-    loads = loads_of(Fraction(-(-pieces // mixes)), holds)
+    loads = loads_of(pieces, holds)
     if oven is None or holds is None or holds.by == "step" or len(loads) == 1:
         return
-    each = ", ".join(m.plain(single(load), 0) for load in loads)
-    said = m.words.say("load.loads" if mixes == 1 else "load.loads_of_mix", str(len(loads)), each)
+    several = [m.plain(single(load), 0) for load in loads]
+    said = m.words.say("load.loads", str(len(loads)), ", ".join(several))
+    if len(loads) > COUNTED:
+        said = m.words.say("load.many_loads", str(len(loads)), several[-1])
     phrase = "load.at_once_estimate" if holds.by == "floor" else "load.at_once"
     said = m.words.say(phrase, str(holds.number), oven.name or m.words["oven"], said)
     yield m.words.say("load.between", said, m.duration(oven.recovers)) if oven.recovers else said
@@ -65,7 +70,6 @@ def _falling(first: Step, kitchen: Kitchen, m: Measures) -> Iterable[str]:
     if oven is None or when is None:
         return
     opens, closes = (m.duration(round_to(hours * 12, 0) * 300) for hours in when)
-    start = m.oven(single(round_to(oven.falls[0].start, 0)))
     span = (opens, closes) if when.opens else (closes,)
     phrase = "load.falling" if when.opens else "load.falling_at_first"
-    yield m.words.say(phrase, oven.name or m.words["oven"], *span, start)
+    yield m.words.say(phrase, oven.name or m.words["oven"], *span)

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from manchet.batch.model import Batch, PieceBatch, StageBatch
-from manchet.batch.tubs import given_back, goes_whole, leaves_some
+from manchet.batch.model import Batch, StageBatch
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
@@ -15,31 +14,25 @@ from manchet.diagnostics.suggest import fold
 from manchet.figures.water.dough_temperature import wanted_of
 from manchet.figures.water.stage_water import stage_waters
 from manchet.figures.water.water_grid import DoughWater, water_of
-from manchet.formula.changed import OPTION
-from manchet.formula.model import Formula
-from manchet.formula.nouns import noun_for
 from manchet.sheets.form import NO_PICTURES, NO_VERSION
-from manchet.sheets.forms.prep_sheet.page_breaks import with_page_breaks
-from manchet.sheets.forms.prep_sheet.repeats import without_repeats
-from manchet.sheets.forms.prep_sheet.stage_steps import page_groups, stage_parts
-from manchet.sheets.forms.prep_sheet.view import PrepSheet, StageBlock
-from manchet.sheets.forms.prep_sheet.water_panel import STEP, hot_readings, water_panel
+from manchet.sheets.forms.prep_sheet.head import amount, head_lines, made_ahead, no_longer_approved, readings, status_of
+from manchet.sheets.forms.prep_sheet.other_waits import other_waits
+from manchet.sheets.forms.prep_sheet.stage_parts import Pages
+from manchet.sheets.forms.prep_sheet.tub import tub_of
+from manchet.sheets.forms.prep_sheet.view import Gone, PrepSheet, StageBlock
+from manchet.sheets.forms.prep_sheet.water_panel import STEP, ice_in_the_bowl, water_panel
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.sheets.parts.baked_weight import about_baked_phrase
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.caution import cautions_at_stage, cautions_of_no_stage
+from manchet.sheets.parts.caution import cautions_of_no_stage, cautions_of_stage
 from manchet.sheets.parts.far_from_written import far_stage_notes
 from manchet.sheets.parts.foot import flours_line, overall_shares, scale_notes, total_facts
-from manchet.sheets.parts.mixing import stiff_mix_fact
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.swap_lines import swap_lines
-from manchet.sheets.parts.views import Box, Fact
+from manchet.sheets.parts.views import Fact, OverallShare
 from manchet.sheets.parts.wait_lines import wait_lines
-from manchet.sheets.parts.wording import single
-from manchet.syntax.vocabulary import BY_CULTURE
 
 
 def prep_sheet(
@@ -56,191 +49,101 @@ def prep_sheet(
     words = words_of(house.words)
     m = Measures(house, words)
     tables, cautions = weighings(work, m.system).value, cautions_of(work)
-    water = _water(work, m)
+    water, pages = _water(work, m), Pages(work, pictures, m)
     formula, number = work.batch.formula, work.mixes.number
-    mix = words.say("head.mixes_short", str(number)) if number > 1 else ""
-    sheet = PrepSheet(
+    wanted = None if formula.preparation else wanted_of(work.dough.stage.steps)
+    overall = overall_shares(formula, before, m)
+    unapproved = no_longer_approved(formula, issue)
+    blocks = tuple(_stage_block(n, table, work, pages, water, before, m) for n, table in enumerate(tables, 1))
+    return PrepSheet(
         title=formula.name,
-        about=formula.about,
         language=words["language"],
         paper=house.paper,
-        running=running_head(formula.name, mix, issue),
-        status=formula.status,
-        warning=words["sheet.not_approved"] if _no_longer_approved(formula, issue) else "",
-        head=_head(work, issue, m),
-        readings=_readings(work, m),
-        blocks=without_repeats(_stage_block(n, table, work, pictures, m) for n, table in enumerate(tables, 1)),
+        units=house.units,
+        running=running_head(formula.name, words.say("head.mixes_short", str(number)) if number > 1 else "", issue),
+        status="" if unapproved else status_of(formula, m),
+        warning=words["sheet.not_approved"] if unapproved else "",
+        amounts=tuple(amount(p, formula, m) for p in work.batch.pieces),
+        lines=tuple(head_lines(work, issue, m)),
+        ahead=tuple(made_ahead(work, m)),
+        wanted="" if wanted is None else m.degrees(wanted[1]),
+        dough=m.mass(work.batch.dough),
+        readings=readings(work, water, m),
+        blocks=blocks,
+        bench=pages.bench(blocks[-1].bowls),
         cautions=cautions_of_no_stage(cautions, [s.stage.key for s in work.batch.stages], m),
         hazards=words["sheet.hazards"] if any(c.of == "house" for c in cautions) else "",
-        overall=overall_shares(formula, before, m),
+        overall=overall,
         overall_head=words["sheet.overall" if formula.has_flour else "sheet.overall_whole"],
-        totals=() if formula.preparation else total_facts(work.totals, m),
+        totals=() if formula.preparation else _not_twice(total_facts(work.totals, m), overall),
         flours=flours_line(formula, m),
         lots=(words["sheet.lot"],) if formula.preparation else words.several("sheet.lots"),
         water=None if water is None or not water.known else water_panel(water, m),
+        waits=() if formula.preparation else other_waits(work, m),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own_illustrations(formula.pictures, pictures),
         notes=(*(() if formula.preparation else formula.notes), *scale_notes(tables, m)),
     )  # fmt: skip
-    return sheet._replace(blocks=with_page_breaks(sheet))
+
+
+def _not_twice(totals: tuple[Fact, ...], overall: tuple[OverallShare, ...]) -> tuple[Fact, ...]:
+    """Without what a line of the overall formula says already: the salt and the yeast, mostly."""
+    said = {(line.name, line.percent) for line in overall}
+    return tuple(fact for fact in totals if (fact.label, fact.value) not in said)
 
 
 def _water(work: Work, m: Measures) -> DoughWater | None:
     return None if work.formula.preparation else water_of(work, STEP[m.house.degrees])
 
 
-def _no_longer_approved(formula: Formula, issue: Issue) -> bool:
-    """What was approved is the file: not what was changed since, nor what was asked for beside it."""
-    asked_for = bool(formula.moved) or any(made.place.path == OPTION for made in formula.swapped)
-    return formula.status.startswith("approved") and (issue.edited or asked_for)
-
-
-# ---- the head -------------------------------------------------------------------------------------
-
-
-def _head(work: Work, issue: Issue, m: Measures) -> tuple[Fact, ...]:
-    words, batch = m.words, work.batch
-    facts = [Fact(words["head.makes"], _pieces_line(p, batch, m)) for p in batch.pieces]
-    wanted = None if work.formula.preparation else wanted_of(work.dough.stage.steps)
-    weight = m.mass(batch.dough)
-    if wanted is not None:
-        facts.append(Fact(words["sheet.dough_weight"], f"{m.degrees(wanted[1])}, {weight}"))
-    else:
-        facts.append(Fact(words["sheet.whole_made" if batch.formula.preparation else "sheet.dough_weight"], weight))
-    if work.mixes.number > 1:
-        value = words.say("sheet.many_mixes", str(work.mixes.number), m.mass(work.mixes.grams))
-        facts.append(Fact(words["sheet.mixes"], value))
-        facts += stiff_mix_fact(work.mixes, m)
-    if work.mixes.under is not None:
-        facts.append(Fact("", words.say("sheet.under", m.mass(work.mixes.under))))
-    if batch.formula.good_for is not None:
-        seconds, at = batch.formula.good_for
-        time = m.time(single(seconds))
-        kept = time if at is None else words.say("sheet.good_for_at", time, m.degrees(at))
-        facts.append(Fact(words["sheet.good_for"], kept))
-    if issue.out_at:
-        facts.append(Fact(words["sheet.out_at"], issue.out_at))
-    return tuple(facts)
-
-
-def _readings(work: Work, m: Measures) -> tuple[Box, ...]:
-    """What the thermometer says before the mixing: the water's temperature follows from it."""
-    started = Box(m.words["sheet.started"])
-    if work.formula.preparation:
-        return (started,)
-    water = _water(work, m)
-    names = [m.words["sheet.flour"], m.words["sheet.room"]]
-    if water is not None and water.preferment is not None:
-        names.append(m.words["water.preferment"])
-    names += [] if water is None else hot_readings(water)
-    if water is not None:
-        names.append(water.liquid)
-    elif work.totals.water_added:
-        names.append(m.words["water.name"])
-    return (*(Box(name, m.degree()) for name in names), started)
-
-
-def _pieces_line(p: PieceBatch, batch: Batch, m: Measures) -> str:
-    number, weight = m.plain(single(p.number), 1), m.each(p.grams)
-    said = (
-        m.words.say("sheet.in_tin", number, noun_for(p.number, p.noun), p.tin, weight)
-        if p.tin
-        else m.words.say("head.pieces", number, noun_for(p.number, p.noun), weight)
-    )
-    return said + about_baked_phrase(p, batch.formula, m)
-
-
-# ---- a stage --------------------------------------------------------------------------------------
-
-
-def _stage_block(number: int, table: Table, work: Work, pictures: Pictures, m: Measures) -> StageBlock:
+def _stage_block(
+    number: int,
+    table: Table,
+    work: Work,
+    pages: Pages,
+    water: DoughWater | None,
+    before: Mapping[str, Fraction],
+    m: Measures,
+) -> StageBlock:
     making = table.making
-    batch, stage = making.stage, making.stage.stage
-    bowl = Bowl(table, work, m, stage_waters(work))
+    batch, stage, mixes = making.stage, making.stage.stage, work.mixes.number
+    is_dough = batch is work.dough and not work.formula.preparation
+    bowl = Bowl(table, work, m, stage_waters(work), _ice(work, water, m) if is_dough else {}, before)
     return StageBlock(
-        number=str(number),
+        number=str(number) if len(work.batch.stages) > 1 else "",
         title=stage.name or m.words["kinds." + stage.word],
         kind=m.words["kinds." + stage.word] if stage.name not in ("", stage.word) else "",
-        made=_how_often(making.times, work, m),
-        flour=_flour_line(batch, work.batch, m),
+        flour=_flour_share(batch, work.batch, m),
+        once_for=str(mixes) if mixes > 1 and making.times == 1 else "",
+        bowls_in_all=str(making.times) if making.times > 1 else "",
         bowls=bowl.numbers,
         rows=bowl.rows(held=False),
-        holds=bowl.holds(),
-        aside=bowl.rows(held=True),
-        notes=(*far_stage_notes(batch, m), *_kept_notes(batch, m), *_culture_notes(bowl, m), *stage.notes),
-        parts=page_groups(
-            [
-                *cautions_at_stage(cautions_of(work), stage.key, m),
-                *stage_parts(batch, bowl, work, pictures, m),
-            ]
-        ),
-        goes=_where_it_goes(table, work, m),
+        aside=bowl.later(),
+        gone=tuple(_gone(work, before, m)) if batch is work.dough else (),
+        tub=tub_of(bowl),
+        notes=(*far_stage_notes(batch, m), *stage.notes),
+        cautions=cautions_of_stage(cautions_of(work), stage.key, m),
+        parts=pages.mixing(batch, bowl),
     )
 
 
-def _how_often(times: int, work: Work, m: Measures) -> str:
-    number = work.mixes.number
-    if number == 1:
+def _ice(work: Work, water: DoughWater | None, m: Measures) -> Mapping[str, Fraction]:
+    """Of one bowl's dough, by the key of the liquid: where one line holds it all."""
+    if water is None or len(water.balance.free) != 1:
+        return {}
+    return {water.balance.free[0].portion.key: ice_in_the_bowl(water, m)}
+
+
+def _flour_share(batch: StageBatch, whole: Batch, m: Measures) -> str:
+    """`20 %` of all flour: what the bread gets of it in this stage."""
+    share = batch.stage.flour_share
+    if share is None:
+        share = sum((p.share for p in batch.stage.portions if p.is_flour), Fraction(0))
+    if not share or share == 1 or not whole.formula.has_flour:
         return ""
-    return m.words.say("stage.once", str(number)) if times == 1 else m.words.say("stage.each_bowl", str(times))
+    return m.worked_out(share)
 
 
-def _flour_line(batch: StageBatch, whole: Batch, m: Measures) -> str:
-    """`1,483 g of 6,743 g flour, and 9 g for the pot`: what the bread gets, and what is mixed on top to keep."""
-    if batch.stage.flour_share is not None:
-        flour = batch.stage.flour_share * whole.flour
-    else:
-        flour = sum((w.grams for w in batch.weighed if w.portion.is_flour), Fraction(0))
-    if not flour or whole.formula.preparation:
-        return ""
-    said = m.words.say("stage.flour_of", m.flour(flour), m.flour(whole.flour))
-    lines = [w for w in batch.weighed if w.portion.is_flour]
-    more = sum((w.grams - w.portion.share * whole.flour for w in lines), Fraction(0))
-    if more < Fraction(1, 2):
-        return said
-    return m.words.say(
-        "stage.flour_for_pot" if batch.stage.word in BY_CULTURE else "stage.flour_to_keep", said, m.flour(more)
-    )
-
-
-def _kept_notes(batch: StageBatch, m: Measures) -> list[str]:
-    return [
-        m.words.say("stage.more_mixed", m.mass(keep.grams), keep.name)
-        for keep in batch.stage.keeps
-        if keep.grams is not None
-    ]
-
-
-def _culture_notes(bowl: Bowl, m: Measures) -> list[str]:
-    """`ripe rye starter: takes 151.5 g, gives back 60 g`, for a culture that comes out of the pot and goes back."""
-    batch = bowl.table.making.stage
-    back: dict[str, Fraction] = {}
-    for name, grams in (*batch.kept, *given_back(bowl.table, bowl.tables)):
-        back[fold(name)] = back.get(fold(name), Fraction(0)) + grams
-    return [
-        m.words.say("stage.takes", name, m.mass(line.reading.grams * bowl.times), m.mass(back[fold(name)]))
-        for line in bowl.table.lines
-        if line.weighed.portion.booking.value and fold(name := line.weighed.portion.name) in back
-    ]
-
-
-def _where_it_goes(table: Table, work: Work, m: Measures) -> tuple[str, ...]:
-    """Where what was made goes, and the part of it for each bowl: the very figures that are weighed there."""
-    batch, times = table.making.stage, table.making.times
-    tables = weighings(work, m.system).value
-    said = []
-    for user in tables:
-        bowl, name = Bowl(user, work, m), user.making.stage.stage.name
-        lines = [line for line in user.lines if line.weighed.portion.stage == batch.stage.key]
-        if not lines or user.making.stage is batch:
-            continue
-        each, step = sum((x.reading.grams for x in lines), Fraction(0)), max(x.reading.step for x in lines)
-        if user.making.times > times:
-            whole = bowl.weight(each * user.making.times, step)
-            said.append(m.words.say("stage.goes_bowls", name, str(whole), str(bowl.weight(each, step))))
-        elif goes_whole(table, tables):
-            phrase = "stage.rest_goes" if leaves_some(table) else "stage.all_goes"
-            said.append(m.words.say(phrase, name, str(bowl.weight(each, step))))
-        else:
-            said.append(m.words.say("stage.goes_to", name, str(bowl.weight(each, step))))
-    return tuple(said)
+def _gone(work: Work, before: Mapping[str, Fraction], m: Measures) -> list[Gone]:
+    now = {fold(line.name) for line in work.formula.overall}
+    return [Gone(name, m.percent(was)) for name, was in before.items() if name not in now]

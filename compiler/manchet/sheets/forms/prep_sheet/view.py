@@ -6,13 +6,85 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import BakePhase, Box, CautionNote, Fact, Illustration, OverallShare, StepLine, WeighRow
+from manchet.sheets.parts.views import (
+    BakePhase,
+    Box,
+    CautionNote,
+    Fact,
+    Illustration,
+    OverallShare,
+    StepClause,
+    WeighRow,
+)
+
+
+class MadeAmount(NamedTuple):
+    """What is made, and of what weight: `16 loaves × 850 g → about 730 g baked`."""
+
+    number: str
+    noun: str
+    weight: str
+    unit: str
+    tin: str = ""
+    baked: str = ""
+
+
+class MakeAhead(NamedTuple):
+    """A preparation, and how much of it today's amount takes."""
+
+    name: str
+    weight: str
+
+
+class Handed(NamedTuple):
+    """What goes from one tub to somewhere: `1,560 g` to the dough, `180 g` back as a starter."""
+
+    weight: str
+    to: str
+    each: str = ""
+    """The part of it for each bowl, where there are several."""
+
+
+class Tub(NamedTuple):
+    """What a scale shows when all is in, and where that goes."""
+
+    vessel: str
+    weight: str
+    before: tuple[str, ...] = ()
+    """The letters of what is added later, and not in yet."""
+    back: tuple[Handed, ...] = ()
+    """Kept, or given back to the pot."""
+    goes: tuple[Handed, ...] = ()
+
+
+class Gone(NamedTuple):
+    """What the version before had and this one has no more."""
+
+    name: str
+    was: str
+
+
+class LeafLine(NamedTuple):
+    """One line with one set of boxes: a step, or several that are done in one go."""
+
+    clauses: tuple[StepClause, ...]
+    notes: tuple[str, ...] = ()
+    boxes: tuple[Box, ...] = ()
+    numbers: tuple[str, ...] = ()
+    """Of the bowls that have a box each, where there are several."""
+    figures: tuple[Illustration, ...] = ()
+    cautions: tuple[CautionNote, ...] = ()
+    """What stands directly above it."""
+
+    @property
+    def text(self) -> str:
+        return " · ".join(clause.text for clause in self.clauses)
 
 
 class Steps(NamedTuple):
-    """Steps one after another, in one table."""
+    """Steps one after another."""
 
-    lines: tuple[StepLine, ...]
+    lines: tuple[LeafLine, ...]
     part: Literal["steps"] = "steps"
 
 
@@ -23,18 +95,23 @@ class DivideRow(NamedTuple):
     noun: str
     weight: str
     unit: str
-    tin: str = ""
+    beside: str = ""
     baked: str = ""
+    a_bowl: str = ""
+    """How many come out of each bowl, where there are several."""
 
 
 class DivideList(NamedTuple):
     """The divide list: what is weighed off the dough."""
 
+    clause: StepClause
     sorts: tuple[DivideRow, ...]
     rest: str = ""
     """What is left of the dough when all pieces are weighed off, where that is anything to speak of."""
     off: tuple[str, ...] = ()
     """Between what the dough for a wanted baked weight lies, where the file gives no bake loss."""
+    notes: tuple[str, ...] = ()
+    cautions: tuple[CautionNote, ...] = ()
     part: Literal["divide"] = "divide"
 
 
@@ -42,54 +119,54 @@ class WayHeading(NamedTuple):
     """Here the way of one sort begins."""
 
     title: str
-    adds: tuple[WeighRow, ...] = ()
     part: Literal["branch"] = "branch"
 
 
 class BakeTable(NamedTuple):
-    """The phases of one bake, in one table; the boxes stand beside each."""
+    """The phases of one bake, in one table."""
 
     phases: tuple[BakePhase, ...]
     boxes: tuple[Box, ...] = ()
     notes: tuple[str, ...] = ()
+    figures: tuple[Illustration, ...] = ()
+    cautions: tuple[CautionNote, ...] = ()
     part: Literal["bake"] = "bake"
 
 
 class IllustrationRow(NamedTuple):
-    """Pictures of a stage or of a bake, in one row."""
+    """Pictures of a stage, in one row."""
 
     figures: tuple[Illustration, ...]
     part: Literal["figures"] = "figures"
 
 
-StagePart = Steps | DivideList | WayHeading | BakeTable | IllustrationRow | CautionNote
+StagePart = Steps | DivideList | WayHeading | BakeTable | IllustrationRow
 
 
 class StageBlock(NamedTuple):
-    """A stage in working order: what is weighed, then what is done."""
+    """A stage in working order: what is weighed, and what is done until it is mixed."""
 
     number: str
     title: str
     kind: str
     """`soaker`, where the title does not say it."""
-    made: str
-    """`made once for all 3 mixes`, or ""."""
     flour: str
-    """`1,483 g of 6,743 g flour`, or ""."""
+    """How much of all flour ferments or swells in it: `20 %`, or ""."""
+    once_for: str
+    """For how many mixes it is made once, "" where there is one mix, or it is made for each."""
+    bowls_in_all: str
+    """How many bowls of it are made, "" for one."""
     bowls: tuple[str, ...]
     """What stands over the tick boxes: the number of each bowl, or () for one box a line."""
     rows: tuple[WeighRow, ...]
-    holds: str
-    """`the bowl now holds 6,420 g`, or ""."""
     aside: tuple[WeighRow, ...]
-    """Weighed as well, but held back: each has a second tick at the step that adds it."""
+    """Weighed as well, but added later: each has a second tick at the step that adds it."""
+    gone: tuple[Gone, ...]
+    tub: Tub | None
     notes: tuple[str, ...]
-    parts: tuple[tuple[StagePart, ...], ...]
-    """What is done, in groups that stay on one page each: up to dividing, then the way of each sort."""
-    goes: tuple[str, ...]
-    """Where what was made goes: to a later stage, kept, back to the pot."""
-    long: tuple[bool, ...] = ()
-    """For each group of parts: it cannot stay on one page, so it need not begin on a new one."""
+    cautions: tuple[CautionNote, ...]
+    """Those of the whole stage: above what is weighed."""
+    parts: tuple[StagePart, ...]
 
 
 class WaterCell(NamedTuple):
@@ -97,6 +174,8 @@ class WaterCell(NamedTuple):
 
     figure: str
     ice: str
+    assumed: bool = False
+    """For the flour and the room that the kitchen gives."""
 
 
 class WaterRow(NamedTuple):
@@ -116,35 +195,66 @@ class HotStage(NamedTuple):
 
 
 class WaterPanel(NamedTuple):
-    """How warm the water is to be. Without a kitchen's temperatures: base and rule alone, for the baker to fill in."""
+    """How warm the water is to be. Without a kitchen's temperatures: the rule alone, for the baker to fill in."""
 
-    base: str
     rule: str
     liquid: str
     figure: str
-    assumed: str
-    """The figure's range, and at which flour and room."""
+    flour: str
+    room: str
+    """At which flour and room the figure is; "" without one."""
+    spread: str
+    """Between what the figure lies, or why there is none."""
     rooms: tuple[str, ...]
     rows: tuple[WaterRow, ...]
     notes: tuple[str, ...]
     hot: tuple[HotStage, ...] = ()
 
 
+class OtherWait(NamedTuple):
+    """The yeast for another wait of a stage: how that differs from the written one, and its weight."""
+
+    how: Literal["colder", "as written", "warmer", "another hour"]
+    said: str
+    time: str
+    degrees: str
+    weight: str
+
+
+class OtherWaits(NamedTuple):
+    """The same wait in a colder and in a warmer night, and at another hour."""
+
+    stage: str
+    yeast: str
+    waits: tuple[OtherWait, ...]
+    notes: tuple[str, ...]
+
+
 class PrepSheet(NamedTuple):
     """One formula at one size, in the order of the work: what is weighed, what is done, what happened."""
 
     title: str
-    about: str
     language: str
     paper: str
+    units: str
     running: Running
     status: str
+    """`approved 14 Nov 2026, Ines`; "" where that is no longer so."""
     warning: str
     """NOT APPROVED, or ""."""
-    head: tuple[Fact, ...]
+    amounts: tuple[MadeAmount, ...]
+    lines: tuple[str, ...]
+    """Under the amounts: mixes, how long it is good, when it is out of the oven."""
+    ahead: tuple[MakeAhead, ...]
+    wanted: str
+    """How warm the dough is to be, "" where nothing says it."""
+    dough: str
+    """The weight of it all."""
     readings: tuple[Box, ...]
     """Measured before the mixing begins."""
     blocks: tuple[StageBlock, ...]
+    bench: tuple[StagePart, ...]
+    """From the first step after the last mixing: where the work goes from the mixer to the bench."""
     cautions: tuple[CautionNote, ...]
     """Those that belong to no stage."""
     hazards: str
@@ -157,6 +267,7 @@ class PrepSheet(NamedTuple):
     lots: tuple[str, ...]
     notes: tuple[str, ...] = ()
     water: WaterPanel | None = None
+    waits: tuple[OtherWaits, ...] = ()
     form: Literal["sheet"] = "sheet"
     swapped: tuple[str, ...] = ()
     """What was swapped, by what factor and source, and what moved with it; waits that were moved: a line each."""

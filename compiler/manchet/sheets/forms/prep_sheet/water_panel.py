@@ -7,7 +7,7 @@ from fractions import Fraction
 from manchet.figures.water.dough_temperature import capacity
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import MixInput
-from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell
+from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell, WaterGridRow
 from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import HotStage, WaterCell, WaterPanel, WaterRow
 from manchet.sheets.page.measures import Measures
@@ -29,14 +29,16 @@ def water_panel(water: DoughWater, m: Measures) -> WaterPanel:
     iced = any(_ice(cell, water, m) for row in water.grid for cell in row.cells)
     bowl = words.say("water.ice_is_part", name) if iced else ""
     return WaterPanel(
-        base=base_text,
         rule=words.say(rule, name, base_text),
         liquid=name,
         figure=_figure(water, m) if water.assumed else "",
-        assumed=_assumed(water, m) if water.assumed else "",
+        flour=degrees(water.flour, m) if water.assumed else "",
+        room=degrees(water.room, m) if water.assumed else "",
+        spread=_spread(water, m) if water.assumed else "",
         rooms=tuple(degrees(cell.room, m) for cell in water.grid[0].cells) if water.grid else (),
         rows=tuple(
-            WaterRow(degrees(row.flour, m), tuple(_cell(cell, water, m) for cell in row.cells)) for row in water.grid
+            WaterRow(degrees(row.flour, m), tuple(_cell(cell, row, water, m) for cell in row.cells))
+            for row in water.grid
         ),
         notes=tuple(note for note in (bowl, words["water.estimate"]) if note),
         hot=tuple(_hot(thing, water, m) for thing in water.hot),
@@ -74,20 +76,18 @@ def _figure(water: DoughWater, m: Measures) -> str:
     middle = here.cells[len(here.cells) // 2]
     if not middle.can_be:
         return m.words["water.none_cold" if middle.celsius < BOILING else "water.none_hot"]
-    cell = _cell(middle, water, m)
-    said = ", ".join(part for part in (cell.figure, cell.ice) if part)
-    return m.words.say("water.about", said)
+    cell = _cell(middle, here, water, m)
+    return " + ".join(part for part in (cell.figure, cell.ice) if part)
 
 
-def _assumed(water: DoughWater, m: Measures) -> str:
-    """The figure's range, and at which flour and room; where no liquid does it, what is reached and the way out."""
+def _spread(water: DoughWater, m: Measures) -> str:
+    """Between what the figure lies; where no liquid does it, what is reached and the way out."""
     balance, say = water.balance, m.words.say
-    flour, room = degrees(water.flour, m), degrees(water.room, m)
     if not balance.coldest <= water.celsius.likely < BOILING:
         out = "water.way_out_colder" if water.celsius.likely < BOILING else "water.way_out_warmer"
-        return say("water.reached", comes_to(balance, m), flour, room, m.words[out])
+        return say("water.reached", comes_to(balance, m), m.words[out])
     low, high = (min(max(end, balance.coldest), BOILING) for end in (water.celsius.low, water.celsius.high))
-    said = say("water.assumed", _ice_between(low, high, water, m) or _between(low, high, m), flour, room)
+    said = _ice_between(low, high, water, m) or _between(low, high, m)
     if water.celsius.likely <= HOT_TAP:
         return said
     return say("water.over_tap", said, comes_to(balance, m))
@@ -105,17 +105,30 @@ def _ice_between(low: Fraction, high: Fraction, water: DoughWater, m: Measures) 
     return m.words.say("water.ice_between", m.mass(least), m.mass(most))
 
 
-def _cell(cell: WaterGridCell, water: DoughWater, m: Measures) -> WaterCell:
+def ice_in_the_bowl(water: DoughWater, m: Measures) -> Fraction:
+    """Grams of ice that are part of the liquid of one bowl, for the flour and the room that the kitchen gives."""
+    if not water.assumed:
+        return Fraction(0)
+    here = water.grid[len(water.grid) // 2]
+    return _grams_of_ice(here.cells[len(here.cells) // 2], water, m)
+
+
+def _cell(cell: WaterGridCell, row: WaterGridRow, water: DoughWater, m: Measures) -> WaterCell:
     """`12 °C`; with ice `8 °C` and `72 g ice`; below freezing the ice alone says it."""
+    assumed = (row.flour, cell.room) == (water.flour, water.room)
     if not cell.can_be:
-        return WaterCell(m.words["water.too_warm" if cell.celsius < BOILING else "water.too_cold"], "")
+        return WaterCell(m.words["water.too_warm" if cell.celsius < BOILING else "water.too_cold"], "", assumed)
     ice = _ice(cell, water, m)
-    return WaterCell("" if ice and cell.celsius < 0 else degrees(cell.celsius, m), ice)
+    return WaterCell("" if ice and cell.celsius < 0 else degrees(cell.celsius, m), ice, assumed)
 
 
 def _ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> str:
+    ice = _grams_of_ice(cell, water, m)
+    return m.words.say("water.ice", weight_of_ice(ice, m)) if ice else ""
+
+
+def _grams_of_ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> Fraction:
     """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
     ice = to_fives(cell.ice or Fraction(0))
-    if not ice or water.tap is None or whole_degrees(cell.celsius, m) >= whole_degrees(water.tap, m):
-        return ""
-    return m.words.say("water.ice", weight_of_ice(ice, m))
+    warm_enough = water.tap is None or whole_degrees(cell.celsius, m) >= whole_degrees(water.tap, m)
+    return Fraction(0) if warm_enough or not cell.can_be else ice

@@ -82,6 +82,12 @@ def _is_bath(each: Ahead) -> bool:
     return each.dipped and is_liquid(each.work.formula)
 
 
+def _holds(bowl: Bowl) -> str:
+    """`pot 602 g`: what the scale shows when all is in."""
+    holds = bowl.holds()
+    return "" if holds is None else bowl.m.words.say("preparations.holds", bowl.vessel, str(holds))
+
+
 def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
     work, formula = each.work, each.work.formula
     (table,) = weighings(work, m.system).value
@@ -96,7 +102,7 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
         good_for=good_for(work, m),
         least=_least(each, m),
         rows=bowl.rows(held=False),
-        holds=bowl.holds(),
+        holds=_holds(bowl),
         later=tuple(sorted((_later(row, letters) for row in bowl.rows(held=True)), key=lambda one: one.letter)),
         cautions=cautions_of_stage(cautions_of(work), stage.stage.key, m),
         steps=_steps(bowl, stage, letters, pictures),
