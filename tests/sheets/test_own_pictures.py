@@ -13,7 +13,11 @@ from manchet.workspace.picture_file import MOST_BYTES, RefusedPicture, SafePictu
 
 SVG = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>Two cuts</title><path d="M1 1 L8 8" stroke="#000"/></svg>'
 PNG = base64.b64decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNgAAAAAgABSK+kcQAAAABJRU5ErkJggg==")
-JPEG = b"\xff\xd8\xff\xe0\x00\x10JFIF\x00" + bytes(20) + b"\xff\xd9"
+JPEG = base64.b64decode(
+    "/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDAFA3PEY8MlBGQUZaVVBfeMiCeG5uePWvuZHI//"
+    "//////////////////////////////////////////////////wAALCAABAAEBAREA/8QAF"
+    "AABAAAAAAAAAAAAAAAAAAAAAP/EABQQAQAAAAAAAAAAAAAAAAAAAAD/2gAIAQEAAD8AP//Z"
+)
 
 
 def inside(found: SafePicture | RefusedPicture) -> str:
@@ -133,3 +137,65 @@ def test_one_that_cannot_be_shown_is_reported_once(
     page, said = built(bakery, picture, capsys)
     assert said.count(f"[{report}]") == 1, said
     assert "<img" not in page and "A wreath:" in page, "then ours stands there"
+
+
+@every(
+    [
+        b'viewBox="0 0 9"',
+        b'viewBox="a b c d"',
+        b'viewBox=""',
+        b'viewBox="0 0 0 9"',
+        b'viewBox="0 0 nan 9"',
+        b'viewBox="0 0 9 9" width="wide"',
+        b'viewBox="0 0 9 9" height="1e999"',
+        b'viewBox="0 0 9 9" transform="rotate(a)"',
+        b'viewBox="0 0 9 9" transform="turn(3)"',
+        b'viewBox="0 0 9 9" opacity="x"',
+        b'viewBox="0 0 9 9" stroke-dasharray="-1 2"',
+    ],
+    at_least=11,
+)
+def test_a_drawing_that_says_what_cannot_be_drawn_is_damaged(said: bytes) -> None:
+    found = safe_picture(SVG.replace(b'viewBox="0 0 9 9"', said))
+    assert isinstance(found, RefusedPicture) and found.why == "damaged" and b'"' in found.what.encode()
+
+
+@every(["wibble", "UTF-16", "shift_jis", "utf-7", "rot13"], at_least=5)
+def test_an_encoding_that_is_not_known_is_damaged(encoding: str) -> None:
+    found = safe_picture(f'<?xml version="1.0" encoding="{encoding}"?>'.encode() + SVG)
+    assert isinstance(found, RefusedPicture) and found.why == "damaged"
+
+
+def test_figures_as_drawing_programs_write_them_are_possible() -> None:
+    for said in (
+        'viewBox="-1.5,-2 9e1 9.5"',
+        'viewBox="0 0 9 9" width="210mm" height="100%" transform="translate(1,2) rotate(45 3-3), scale(.5)"',
+        'viewBox="0 0 9 9" stroke-dasharray="none" points="1,2 3-4,5.5.5"',
+        'viewBox="0 0 9 9" font-size="12px" x="1 2 3" rx="auto"',
+    ):
+        assert isinstance(safe_picture(SVG.replace(b'viewBox="0 0 9 9"', said.encode())), SafePicture), said
+
+
+def test_every_byte_of_a_photograph_counts() -> None:
+    """Whatever is cut off or spoilt, it is a picture or it is damaged; nothing else."""
+    for whole in (PNG, JPEG):
+        for at in range(8, len(whole) - 1):
+            for spoilt in (whole[:at], whole[:at] + bytes([whole[at] ^ 255]) + whole[at + 1 :]):
+                assert isinstance(safe_picture(spoilt), SafePicture | RefusedPicture)
+        assert isinstance(safe_picture(whole[:-4]), RefusedPicture)
+    for at in range(8, len(PNG) - 1):
+        assert safe_picture(PNG[:at] + bytes([PNG[at] ^ 1]) + PNG[at + 1 :]) == RefusedPicture("damaged"), at
+
+
+def test_what_the_page_writer_cannot_draw_is_read_back(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """A sound look is no proof: here the one that looks lets everything by."""
+    from cli.transcripts import manchet, scene
+
+    from manchet.workspace import picture_file
+
+    monkeypatch.setattr(picture_file, "is_whole_jpeg", lambda _: True)
+    with scene(tmp_path, {}):
+        Path("quay.bake").write_text(FORMULA.replace("PICTURE", "cuts.jpg"))
+        Path("cuts.jpg").write_bytes(b"\xff\xd8\xff no photograph \xff\xd9")
+        ran = manchet(["build", "--only", "sheet,pdf", "--jobs", "1"])
+    assert ran.status == 0 and "the picture cuts.jpg is not on the PDF" in ran.err and "[picture-not-drawn]" in ran.err

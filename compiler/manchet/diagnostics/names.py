@@ -169,6 +169,7 @@ REPORTS = {
     'percent-and-weight-mixed': ('error', 'formula/reports'),
     'picture-damaged': ('warning', 'workspace/reports'),
     'picture-missing': ('warning', 'workspace/reports'),
+    'picture-not-drawn': ('warning', 'workspace/reports'),
     'picture-not-plain': ('warning', 'workspace/reports'),
     'picture-of-no-kind': ('warning', 'workspace/reports'),
     'picture-outside': ('warning', 'workspace/reports'),

@@ -10,9 +10,15 @@ import re
 from xml.parsers import expat
 
 from manchet.records import NamedTuple
+from manchet.workspace.drawing_values import is_possible
+from manchet.workspace.photographs import is_whole_jpeg, is_whole_png
 
 MOST_BYTES = 2_000_000
 MOST_ELEMENTS = 5_000
+DEEPEST = 60
+"""Elements inside one another."""
+LONGEST = 40
+"""Characters of a value that is quoted."""
 
 SVG = "http://www.w3.org/2000/svg"
 DRAWN = frozenset(
@@ -90,19 +96,10 @@ def safe_picture(data: bytes) -> SafePicture | RefusedPicture:
 
     if len(data) > MOST_BYTES:
         return RefusedPicture("large")
-    if data.startswith(_PNG):
-        return (
-            SafePicture("", "data:image/png;base64," + b64encode(data).decode())
-            if _whole_png(data)
-            else RefusedPicture("damaged")
-        )
-    if data.startswith(_JPEG):
-        whole = data.rstrip(b"\0").endswith(b"\xff\xd9")
-        return (
-            SafePicture("", "data:image/jpeg;base64," + b64encode(data).decode())
-            if whole
-            else RefusedPicture("damaged")
-        )
+    for begins, kind, is_whole in ((_PNG, "png", is_whole_png), (_JPEG, "jpeg", is_whole_jpeg)):
+        if data.startswith(begins):
+            address = f"data:image/{kind};base64,{b64encode(data).decode()}"
+            return SafePicture("", address) if is_whole(data) else RefusedPicture("damaged")
     if b"<svg" in data[:2000]:
         drawn = _redraw(data)
         if isinstance(drawn, RefusedPicture):
@@ -110,12 +107,6 @@ def safe_picture(data: bytes) -> SafePicture | RefusedPicture:
         text, title = drawn
         return SafePicture(title, "data:image/svg+xml;base64," + b64encode(text.encode()).decode())
     return RefusedPicture("kind")
-
-
-def _whole_png(data: bytes) -> bool:
-    """Header first, end last, and no more points than a page can use."""
-    wide, high = int.from_bytes(data[16:20], "big"), int.from_bytes(data[20:24], "big")
-    return data[12:16] == b"IHDR" and b"IEND" in data[-12:] and 0 < wide * high <= 40_000_000
 
 
 class _Trouble(Exception):
@@ -139,12 +130,14 @@ def _redraw(data: bytes) -> tuple[str, str] | RefusedPicture:
         space, _, local = name.rpartition(" ")
         if space != SVG or local not in DRAWN:
             raise _Trouble(RefusedPicture("reaches out", local or name))
-        if seen > MOST_ELEMENTS:
+        if seen > MOST_ELEMENTS or len(open_) > DEEPEST:
             raise _Trouble(RefusedPicture("large"))
         said = []
         for key, value in attributes.items():
             if key not in SAID or _REACHES_OUT.search(value):
                 raise _Trouble(RefusedPicture("reaches out", key.rpartition(" ")[2]))
+            if not is_possible(key, value):
+                raise _Trouble(RefusedPicture("damaged", f'{key}="{value[:LONGEST]}"'))
             said.append(f' {key}="{escape(value, quote=True)}"')
         own = f' xmlns="{SVG}"' if not open_ else ""
         parts.append(f"<{local}{own}{''.join(said)}>")
@@ -169,6 +162,8 @@ def _redraw(data: bytes) -> tuple[str, str] | RefusedPicture:
         parser.Parse(data, True)
     except expat.ExpatError:
         return RefusedPicture("damaged")
+    except (LookupError, ValueError):
+        return RefusedPicture("damaged", "its encoding is none that is known")
     except _Trouble as trouble:
         return trouble.refused
     if not parts or not parts[0].startswith("<svg"):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping
 from typing import TYPE_CHECKING, Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
@@ -48,6 +48,20 @@ def pictures_of(formula: Formula, root: str) -> Outcome[Mapping[Picture, Illustr
 def not_shown(pictures: Iterable[Picture], root: str) -> tuple[Diagnostic, ...]:
     """The same reports of pictures that are named, without a sheet to show them on."""
     return tuple(wrong for _, found in _opened(pictures, root) for wrong in found.diagnostics)
+
+
+def not_drawn(addresses: Container[str], pictures: Mapping[Picture, Illustration]) -> tuple[Diagnostic, ...]:
+    """A report for each picture that was sound to look at, and that the writer of the PDF could not draw all the same."""
+    return tuple(
+        report(
+            "picture-not-drawn",
+            picture.place,
+            f"the picture {picture.path} is not on the PDF: what writes the page could not draw it",
+            "open it in a drawing program and save it again, as PNG perhaps",
+        )
+        for picture, shown in pictures.items()
+        if shown.data in addresses
+    )
 
 
 def stamps_of(formula: Formula, root: str) -> Mapping[str, Stamp | None]:

@@ -25,7 +25,7 @@ from manchet.sheets.parts.own_pictures import Pictures
 from manchet.sheets.registry import FORMS, form_called, html_of
 from manchet.source.files import Stamp
 from manchet.workspace.bakery import Bakery
-from manchet.workspace.pictures import pictures_of, stamps_of
+from manchet.workspace.pictures import not_drawn, pictures_of, stamps_of
 from manchet.workspace.press import Press, Sheet
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.replacing import Last
@@ -67,6 +67,8 @@ class Printed(NamedTuple):
     files: Mapping[str, bytes]
     lacking: str = ""
     missing: tuple[str, ...] = ()
+    undrawn: tuple[str, ...] = ()
+    """The addresses of pictures that the PDF does not show."""
 
 
 def render_formula(
@@ -109,6 +111,7 @@ def render_formula(
             files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
             lacking = lacking or printed.lacking
             reports = (*reports, *unprintable(printed.missing, view, formula.place))
+            reports = (*reports, *not_drawn(printed.undrawn, pictures or {}))
     return Rendered(formula.name, files, reports, lacking, shows=shows)
 
 
@@ -216,4 +219,4 @@ def in_formats(view: View, formats: tuple[str, ...], press: Press, key: tuple[st
         data["html"] = (set_layout(html, press.printed[key].layout) if chosen else html).encode()
     if isinstance(pdf, NoPdf):
         return Printed(data, f"{pdf.reason}; {pdf.install}")
-    return Printed(data, missing=() if pdf is None else pdf.missing)
+    return Printed(data) if pdf is None else Printed(data, "", pdf.missing, pdf.undrawn)

@@ -29,6 +29,8 @@ FACES = (("SourceSansPro-Regular.ttf", 400), ("SourceSansPro-Bold.ttf", 700))
 
 _MISSING = ".notdef glyph rendered"
 
+_UNDRAWN = re.compile(r"Failed to (?:load image at|render SVG image) '?(data:[^\s']+)")
+
 _STYLE = re.compile(r"<style>(.*?)</style>", re.DOTALL)
 """Of a page, shared with others of its form."""
 
@@ -44,6 +46,8 @@ class Pdf(NamedTuple):
     content: bytes
     missing: tuple[str, ...] = ()
     """Characters that the fonts do not have, each once, in the order they turn up."""
+    undrawn: tuple[str, ...] = ()
+    """The addresses of pictures that the layout engine could not draw."""
     faults: tuple[str, ...] = ()
     """What the layout engine complained of: our own mistakes in style or template."""
     layout: str = NORMAL.name
@@ -187,8 +191,8 @@ def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPd
             content = chosen.document.write_pdf(finisher=mark_artefacts, **_OPTIONS)
         except started.refused as asked:
             raise RuntimeError(str(asked)) from None
-    missing, faults = _told_apart(said)
-    return Pdf(content, missing, faults, chosen.classes, chosen.sides)
+    missing, undrawn, faults = _told_apart(said)
+    return Pdf(content, missing, undrawn, faults, chosen.classes, chosen.sides)
 
 
 def lay_out(html: str, classes: str, started: _Engine) -> LaidOut:
@@ -236,13 +240,16 @@ def _is_filler(box: Any) -> bool:
     return element is not None and hasattr(box, "children") and "filler" in element.get("class", "").split()
 
 
-def _told_apart(said: list[str]) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """What the engine logged: signs that are in no font, and faults; each once."""
+def _told_apart(said: list[str]) -> tuple[tuple[str, ...], tuple[str, ...], tuple[str, ...]]:
+    """What the engine logged: signs that are in no font, pictures that could not be drawn, and faults; each once."""
     missing: dict[str, None] = {}
+    undrawn: dict[str, None] = {}
     faults: dict[str, None] = {}
     for line in said:
         if line.startswith(_MISSING):
             missing[line.split('"')[1] if line.count('"') == 2 else '"'] = None
+        elif picture := _UNDRAWN.match(line):
+            undrawn[picture[1]] = None
         elif "HarfBuzz" not in line:
             faults[line] = None
-    return tuple(missing), tuple(faults)
+    return tuple(missing), tuple(undrawn), tuple(faults)
