@@ -13,7 +13,7 @@ import os
 import signal
 import sys
 import time
-from collections.abc import Iterator, Mapping, Sequence, Set
+from collections.abc import Callable, Iterator, Mapping, Sequence, Set
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
@@ -21,7 +21,7 @@ from manchet.cli import build, sizing
 from manchet.cli.reporting import UNEXPLAINED, from_here
 from manchet.cli.screen import columns, paint
 from manchet.cli.status import FINE
-from manchet.workspace.trouble import Blocked, Trouble
+from manchet.workspace.trouble import Trouble
 
 if TYPE_CHECKING:
     from manchet.diagnostics.diagnostic import Diagnostic
@@ -34,6 +34,9 @@ if TYPE_CHECKING:
 
 MOST_NAMED = 6
 """Formulas that a block names; of more it says how many."""
+
+STOPS = [getattr(signal, name) for name in ("SIGINT", "SIGTERM", "SIGHUP") if hasattr(signal, name)]
+"""Signals that ask for an end: Ctrl-C, a polite kill, a terminal that is closed."""
 
 CHANGED = (0, 0, 0)
 """The stamp of no file."""
@@ -53,6 +56,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> int:
+    from manchet.diagnostics.terminal import show
     from manchet.workspace.press import Apart, Press
     from manchet.workspace.saves import Watch
     from manchet.workspace.selection import selections
@@ -65,9 +69,10 @@ def run(options: argparse.Namespace) -> int:
     build.print_options_of(options)  # what was asked for in vain is said before anything is watched
     watch = Watch(found[0].premises, options.poll)
     with watch, _stopped_by_signals(watch), Apart() as printer:
-        bench = Bench(options, found[0], output_folder(options.output), watch, Press(printer))
+        output_folder(options.output)
+        bench = Bench(options, found[0], watch, Press(printer))
         how = f"looking again and again: {watch.polling}" if watch.polling else "Ctrl-C ends it"
-        bench.block(f"watching {found[0].root} ({how})", bench.build(None))
+        bench.begin(f"watching {show(found[0].root)} ({how})")
         # What is in memory now stays: the collector need not look through it again at every save.
         gc.collect()
         gc.freeze()
@@ -80,37 +85,56 @@ def run(options: argparse.Namespace) -> int:
 class Bench:
     """What is remembered between two saves: the pages that were printed, and what the bakery shared then."""
 
-    def __init__(
-        self, options: argparse.Namespace, selection: Selection, folder: str, watch: Watch, press: Press
-    ) -> None:
+    def __init__(self, options: argparse.Namespace, selection: Selection, watch: Watch, press: Press) -> None:
         self.watch = watch
         self.options = options
         self.selection = selection
-        self.folder = folder
+        self.folder = ""
+        self.lying: frozenset[str] = frozenset()
+        """What lay in the output folder after the last build; "" and nothing before the first."""
         self.press = press
         self.jobs: Sequence[PrintJob] = ()
         self.shared = selection.bakery.shared
         self.shows: dict[str, tuple[str, Mapping[str, Stamp | None]]] = {}
         """For each formula's slug the path of its file, and the pictures it shows as they were when it was printed."""
 
+    def begin(self, title: str) -> None:
+        """Builds everything."""
+        self._going_on(title, lambda: self.block(title, self.build(None)))
+
     def saved(self, changes: SavedFiles) -> None:
         """Builds what the changes reach, and says so in one block."""
+        names = ", ".join([*changes.changed, *(f"{path} (gone)" for path in changes.gone)])
+        self._going_on(names, lambda: self._build_after(changes, names))
+
+    def _build_after(self, changes: SavedFiles, names: str) -> None:
         from manchet.workspace.selection import selections
 
         before, had = self.shared, self.jobs
-        names = [*changes.changed, *(f"{path} (gone)" for path in changes.gone)]
+        (self.selection,) = selections(self.options.what, self.selection.bakery)
+        reached = None
+        if before == self.selection.bakery.shared:
+            reached = {self.selection.prefix + path for path in changes.changed}
+            reached |= self.showing(
+                {os.path.join(self.selection.root, path) for path in changes.changed + changes.gone}
+            )
+        self.block(names, self.build(reached), orphans=self.left_behind(had))
+
+    def _going_on(self, title: str, work: Callable[[], None]) -> None:
+        """Does the work. What cannot be done now is said, and everything is built at the next save."""
         try:
-            (self.selection,) = selections(self.options.what, self.selection.bakery)
-            reached = None
-            if before == self.selection.bakery.shared:
-                reached = {self.selection.prefix + path for path in changes.changed}
-                reached |= self.showing(
-                    {os.path.join(self.selection.root, path) for path in changes.changed + changes.gone}
-                )
-            self.block(", ".join(names), self.build(reached), orphans=self.left_behind(had))
-        except (Trouble, ValueError) as trouble:
+            work()
+            return
+        except Trouble as trouble:
             # The folder or the formula asked for is gone, perhaps for the blink of an eye: wait for the next save.
-            self.block(", ".join(names), [], str(trouble))
+            said = f"{trouble.message}; {trouble.help}" if trouble.help else trouble.message
+        except Exception as fault:
+            from manchet.workspace.fault_record import record_fault
+
+            said = "; ".join(record_fault(fault))
+        self.lying = frozenset()
+        self.folder = ""
+        self.block(title, [], said)
 
     def printed(self) -> Mapping[str, Stamp | None]:
         """Every picture that is shown, as it was when it was printed; one that was printed in two states has changed."""
@@ -136,29 +160,32 @@ class Bench:
         ]
 
     def build(self, paths: set[str] | None) -> list[Built]:
-        """Builds the formulas of these files, or of all; the process that prints them is warm."""
+        """Builds the formulas of these files, or of all; the process that prints them is warm. Where a sheet was
+        taken away since the last build, all are built. Raises `Blocked` where nothing can be written."""
         from manchet.workspace.building import renderings
-        from manchet.workspace.output import write_sheets
+        from manchet.workspace.output import files_in, write_sheets
         from manchet.workspace.print_jobs import jobs_of, sized_jobs, with_last
+        from manchet.workspace.writing import output_folder
 
         print_options = build.print_options_of(self.options)
+        folder = output_folder(self.options.output)
+        if not (self.folder and self.lying <= files_in(folder)):
+            self.press.printed.clear()
+            paths = None
+        self.folder = folder
         self.shared = self.selection.bakery.shared
         self.jobs = everything = sized_jobs(jobs_of(self.selection), print_options.order)
-        jobs = with_last([job for job in everything if paths is None or job.path in paths], self.folder)
+        jobs = with_last([job for job in everything if paths is None or job.path in paths], folder)
         places = {job.slug: job.path for job in everything}
         self.shows = {slug: shown for slug, shown in self.shows.items() if slug in places}
         results: list[Built] = []
-        try:
-            for one in renderings(self.selection, jobs, print_options, everything, self.press):
-                if one.is_formula and one.slug in places:
-                    self.shows[one.slug] = places[one.slug], one.shows
-                results.append(write_sheets(one, self.folder))
-                if self.watch.stopped:
-                    break
-        except Blocked as blocked:
-            # What could not be written is not printed yet.
-            self.press.printed.clear()
-            print(f"{blocked.message}\n  {blocked.help}".rstrip(), file=sys.stderr)
+        for one in renderings(self.selection, jobs, print_options, everything, self.press):
+            if one.is_formula and one.slug in places:
+                self.shows[one.slug] = places[one.slug], one.shows
+            results.append(write_sheets(one, folder))
+            if self.watch.stopped:
+                break
+        self.lying = files_in(folder)
         self.watch.look_at(self.printed())
         return results
 
@@ -201,7 +228,7 @@ def _stopped_by_signals(watch: Watch) -> Iterator[None]:
         watch.stop()
         signal.signal(signal.SIGINT, signal.default_int_handler)
 
-    kept = {number: signal.signal(number, stop) for number in (signal.SIGINT, signal.SIGTERM)}
+    kept = {number: signal.signal(number, stop) for number in STOPS}
     try:
         yield
     finally:

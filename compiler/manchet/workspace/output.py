@@ -58,7 +58,15 @@ def write_sheets(one: Rendered, folder: str) -> Built:
 
 def sheets_in(folder: str, slug: str) -> list[str]:
     """The names of the sheets of this name that lie in the output folder."""
-    return [name for name in sorted(os.listdir(folder)) if is_of(slug, name)]
+    return [name for name in sorted(files_in(folder)) if is_of(slug, name)]
+
+
+def files_in(folder: str) -> frozenset[str]:
+    """The names of what lies in the output folder, but for what is hidden; none, where it was just taken away."""
+    try:
+        return frozenset(name for name in os.listdir(folder) if not name.startswith("."))
+    except OSError:
+        return frozenset()
 
 
 def is_of(slug: str, name: str) -> bool:

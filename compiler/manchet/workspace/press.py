@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any
 from manchet.records import NamedTuple
 from manchet.sheets.page.layouts import PageLayout
 from manchet.sheets.page.pdf import NoPdf, Pdf, pdf_of
+from manchet.workspace.trouble import Blocked
 
 if TYPE_CHECKING:
     from concurrent.futures import ProcessPoolExecutor
@@ -57,12 +58,23 @@ class Apart:
         self._end()
 
     def __call__(self, html: str, layouts: tuple[PageLayout, ...]) -> Pdf | NoPdf:
-        if self.pool is None or self.pages >= REPLACED_AFTER:
+        from concurrent.futures.process import BrokenProcessPool
+
+        for _ in range(2):  # one that was killed since the last page is replaced
+            try:
+                return self._ready().submit(pdf_of, html, layouts).result()
+            except BrokenProcessPool:
+                self._end()
+        raise Blocked("the process that prints was ended twice from outside", "perhaps this machine is short of memory")
+
+    def _ready(self) -> ProcessPoolExecutor:
+        if self.pages >= REPLACED_AFTER:
             self._end()
+        if self.pool is None:
             self.pool = _one_process()
             self.pages = 0
         self.pages += 1
-        return self.pool.submit(pdf_of, html, layouts).result()
+        return self.pool
 
     def _end(self) -> None:
         if self.pool is not None:

@@ -56,6 +56,7 @@ class Watch:
     def __init__(self, premises: Premises, poll: bool = False) -> None:
         self.premises = premises
         self.root = root = premises.root
+        self._here = os.getcwd()
         self.polling = "asked for" if poll else why_poll(root)
         """Why the folder is looked through again and again; "" where events come."""
         self._bell = threading.Event()
@@ -105,6 +106,7 @@ class Watch:
                 self._let_it_settle()
             if self._identity != _identity(self.root):
                 self._listen()
+            _stay_in(self._here)
             changes = self._compare()
             if changes.changed or changes.gone:
                 return changes
@@ -187,6 +189,15 @@ class Watch:
         self._named.update(paths)
         self._quiet = SURE if ends_a_save else QUIET
         self._bell.set()
+
+
+def _stay_in(here: str) -> None:
+    """Goes back to the folder that the command runs in, where it was taken away and another stands in its place."""
+    try:
+        if os.path.exists(here) and not os.path.samefile(".", here):
+            os.chdir(here)
+    except OSError:
+        return  # gone again: at the next look
 
 
 def _differ(before: _Seen, now: _Seen) -> bool:

@@ -47,6 +47,10 @@ class Selection(NamedTuple):
 def selections(words: Sequence[str], held: OpenBakery | None = None) -> tuple[Selection, ...]:
     """What `words` ask for, one bakery at a time. No words ask for this folder. A bakery that is `held` open from before is
     looked at again, not opened again. Raises `Unknown`."""
+    try:
+        os.getcwd()
+    except OSError:
+        raise Unknown("the folder that the command runs in is not there any more", "go to one that is") from None
     bakeries: dict[Premises, tuple[set[str], list[str]]] = {}
     for word in words or ["."]:
         _refuse_nonsense(word)
