@@ -95,7 +95,7 @@ def render_formula(
     page = PageSetup(issue, house, pictures, options.when, version.before, options.benches, options.blanks)
     forms = [form for form in options.forms(Subject.FORMULA) if form.prints(formula.preparation, named)]
     rendered = (
-        *_render_forms(work, forms, page._replace(issue=_timed(work, options, issue)), version),
+        *_render_forms(work, forms, page._replace(issue=_timed(work, options, issue, house)), version),
         *(_render_forms(*_alone(work, options), page, version) if formula.preparation and named else ()),
         *_at_home(bakery, formula, options, page, version),
     )
@@ -142,13 +142,13 @@ def _at_home(
     return (Outcome(None, home.diagnostics), *_render_forms(home.value, forms, page, version))
 
 
-def _timed(work: Work, options: PrintOptions, issue: Issue) -> Issue:
+def _timed(work: Work, options: PrintOptions, issue: Issue, house: House) -> Issue:
     """With the day and the hour that the bread is out of the oven, where it is known what the timing counts from."""
     if options.when is None:
         return issue
     from manchet.timing.card.card import card_of
 
-    card = card_of(work, options.when)
+    card = card_of(work, options.when, house.system)
     return issue._replace(date=options.day_of(card.ready), out_at=options.clock_of(card.out_of_oven))
 
 

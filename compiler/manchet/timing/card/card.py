@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from datetime import datetime, timedelta
 from fractions import Fraction
 from math import floor
@@ -25,7 +25,7 @@ from manchet.timing.card.values import Card, CardRow, Change, Gives, Late
 from manchet.timing.card.warmth import came_out_at
 from manchet.timing.jobs.durations import inside
 from manchet.timing.jobs.firings import Firing, firings_of
-from manchet.timing.jobs.lateness import TimeGiven, lateness_of
+from manchet.timing.jobs.lateness import Lateness, TimeGiven, lateness_in
 from manchet.timing.jobs.network import Job, Link, network_of
 from manchet.timing.jobs.ovens import in_turn
 from manchet.timing.jobs.places import place_of
@@ -67,6 +67,7 @@ def course_of(work: Work) -> Course:
     return Course(jobs, starts, firings, total)
 
 
+@once
 def card_of(work: Work, when: When, system: System = System.METRIC) -> Card:
     """The card, counted forward from a start or back from the moment the bread is ready.
 
@@ -118,18 +119,27 @@ def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[CardRow, .
     clock = Clock(start)
     critical = critical_jobs(course.jobs, starts_of(course.jobs))
     latest = latest_of(course.jobs, course.starts)
+    late = lateness_in(course.jobs, course.starts)
     names = {job.stage.key: job.stage.name or job.stage.word for job in course.jobs}
     found: list[tuple[Fraction, int, CardRow]] = []
     for firing in course.firings:
         found += [(begin, -1, line) for begin, line in _firing_rows(firing, clock)]
     for at in range(len(course.jobs)):
-        row = _job_row(course, at, kitchen, clock, latest[at], names)._replace(critical=at in critical)
+        row = _job_row(course, at, kitchen, clock, latest[at], names, late)._replace(critical=at in critical)
         found.append((course.starts[at], at, row))
         found += [(begin, at, line) for begin, line in _inside_rows(course, at, row, clock)]
     return tuple(row for _, _, row in sorted(found, key=lambda one: one[:2]))
 
 
-def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: Latest, names: dict[str, str]) -> CardRow:
+def _job_row(
+    course: Course,
+    at: int,
+    kitchen: Kitchen,
+    clock: Clock,
+    latest: Latest,
+    names: dict[str, str],
+    lateness: Callable[[int, Fraction], Lateness],
+) -> CardRow:
     job, begin = course.jobs[at], course.starts[at]
     start = clock.at(begin)
     last = max(clock.not_after(latest.at), start)
@@ -161,7 +171,7 @@ def _job_row(course: Course, at: int, kitchen: Kitchen, clock: Clock, latest: La
         slack=int((last - start).total_seconds()) // 60,
         stands_until=None if stands is None else max(clock.not_after(stands), start),
         gives=_gives(job),
-        late=tuple(_late(course, at, asked) for asked in ASKED),
+        late=tuple(_late(course.jobs, lateness(at, Fraction(asked * 60)), asked) for asked in ASKED),
     )
 
 
@@ -176,10 +186,7 @@ def _gives(job: Job) -> Gives:
     )
 
 
-def _late(course: Course, at: int, asked: int) -> Late:
-    jobs = course.jobs
-    found = lateness_of(jobs, course.starts, at, Fraction(asked * 60))
-
+def _late(jobs: tuple[Job, ...], found: Lateness, asked: int) -> Late:
     def changes(given: Iterable[TimeGiven]) -> tuple[Change, ...]:
         return tuple(
             Change("" if jobs[j].is_dough else jobs[j].stage.name or jobs[j].stage.word, jobs[j].step, minute(seconds))

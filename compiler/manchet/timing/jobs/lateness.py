@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from fractions import Fraction
 
 from manchet.records import NamedTuple
@@ -37,9 +38,30 @@ def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, 
     if that helps it to end on time. What is done on time and then waits for a late job stretches within its range,
     then within what it `may wait`; the rest is over.
     """
+    return lateness_in(jobs, starts)(late, by)
+
+
+def lateness_in(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> Callable[[int, Fraction], Lateness]:
+    """`lateness_of` for these jobs, of which what follows what is worked out once."""
     ends = [start + job.length.planned for start, job in zip(starts, jobs, strict=True)]
-    moved = _follow(jobs, starts, ends, late, by)
     after, goes_on = followers_of(jobs), doughs_after(jobs)
+
+    def lateness(late: int, by: Fraction) -> Lateness:
+        return _lateness(jobs, starts, ends, after, goes_on, late, by)
+
+    return lateness
+
+
+def _lateness(
+    jobs: tuple[Job, ...],
+    starts: tuple[Fraction, ...],
+    ends: list[Fraction],
+    after: tuple[tuple[int, ...], ...],
+    goes_on: tuple[tuple[int, ...], ...],
+    late: int,
+    by: Fraction,
+) -> Lateness:
+    moved = _follow(jobs, starts, ends, late, by)
     began = {at: times[0] for at, times in moved.items()}
     ended = {at: times[1] for at, times in moved.items()}
     shorter, longer, over = [], [], []
