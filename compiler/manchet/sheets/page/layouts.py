@@ -16,6 +16,8 @@ class PageLayout(NamedTuple):
     least: int = 100
     """Per cent of the height that the work has in the form's first layout, to which this one can bring it down. One that
     could not save a side is not tried."""
+    sides: int = 1
+    """It takes so many sides at least: its page is turned."""
     over: int = 0
     """Printed in place of all others where these take more sides than that, however many it takes; 0 for a usual layout."""
 
@@ -53,7 +55,7 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
         if layout.over:
             if best.sides > layout.over:
                 return _filled_if_free(layout, lay_out)
-        elif _sides_at_least(first.work * layout.least / 100) < best.sides:
+        elif max(layout.sides, _sides_at_least(first.work * layout.least / 100)) < best.sides:
             laid = _filled_if_free(layout, lay_out)
             if laid.sides < best.sides:
                 best = laid
@@ -62,7 +64,7 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
 
 def _filled_if_free(layout: PageLayout, lay_out: Callable[[str], LaidOut]) -> LaidOut:
     filled = lay_out(f"{layout.name} {FILLED}")
-    if not filled.fillers or _sides_at_least(filled.work - BROKEN * (filled.sides - 1)) >= filled.sides:
+    if not filled.fillers or filled.sides <= layout.sides or _sides_at_least(filled.work - BROKEN * (filled.sides - 1)) >= filled.sides:
         return filled
     bare = lay_out(layout.name)
     return bare if bare.sides < filled.sides else filled

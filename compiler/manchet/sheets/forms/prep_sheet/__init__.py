@@ -23,9 +23,9 @@ def render(work: Work, page: PageSetup) -> Outcome[View | None]:
 
 
 LAYOUTS = (
-    PageLayout("turned"),
+    PageLayout("turned", sides=2),
     PageLayout("run"),
-    PageLayout("tight turned", 85),
+    PageLayout("tight turned", 85, sides=2),
     PageLayout("tight", 85),
     PageLayout("apart", over=2),
 )
