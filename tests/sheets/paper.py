@@ -6,7 +6,7 @@ import re
 from typing import Any, NamedTuple
 
 from manchet.sheets.page.layouts import fewest_sides
-from manchet.sheets.page.pdf import NoPdf, engine, lay_out
+from manchet.sheets.page.pdf import NoPdf, engine, typesetter
 from manchet.sheets.registry import form_called
 
 FORM = re.compile(r'<body class="(\w+)')
@@ -29,7 +29,7 @@ def laid_out(html: str) -> list[LaidPage]:
     assert not isinstance(started, NoPdf), started
     form = FORM.search(html)
     assert form is not None
-    chosen = fewest_sides(form_called(form[1]).layouts, lambda classes: lay_out(html, classes, started))
+    chosen = fewest_sides(form_called(form[1]).layouts, typesetter(html, started))
     return [_on(side._page_box) for side in chosen.document.pages]
 
 

@@ -25,7 +25,7 @@ from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.layouts import LaidOut, fewest_sides
-from manchet.sheets.page.pdf import NoPdf, Pdf, engine, lay_out, pdf_of
+from manchet.sheets.page.pdf import NoPdf, Pdf, engine, pdf_of, typesetter
 from manchet.sheets.registry import html_of
 from manchet.timing.when import When
 
@@ -56,7 +56,7 @@ def printed(work: Work, house: House) -> LaidOut:
     started = engine()
     assert not isinstance(started, NoPdf), started
     html = html_of(timing_card(work, SIX, ISSUE, house))
-    return fewest_sides(FORM.layouts, lambda classes: lay_out(html, classes, started))
+    return fewest_sides(FORM.layouts, typesetter(html, started))
 
 
 def large(name: str, *pieces: tuple[int, str]) -> Work:

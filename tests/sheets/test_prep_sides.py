@@ -19,7 +19,7 @@ from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.layouts import LaidOut, fewest_sides
-from manchet.sheets.page.pdf import NoPdf, engine, lay_out
+from manchet.sheets.page.pdf import NoPdf, engine, typesetter
 from manchet.sheets.registry import html_of
 from manchet.workspace.bakery import Bakery
 
@@ -74,7 +74,7 @@ def laid(work: Work, house: House) -> LaidOut:
     started = engine()
     assert not isinstance(started, NoPdf)
     html = html_of(prep_sheet(work, Issue("Sat 28 Nov 2026", "x.bake", "4f2a91c", "9b1e07d4"), house))
-    return fewest_sides(LAYOUTS, lambda classes: lay_out(html, classes, started))
+    return fewest_sides(LAYOUTS, typesetter(html, started))
 
 
 @cache

@@ -64,7 +64,11 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
 
 def _filled_if_free(layout: PageLayout, lay_out: Callable[[str], LaidOut]) -> LaidOut:
     filled = lay_out(f"{layout.name} {FILLED}")
-    if not filled.fillers or filled.sides <= layout.sides or _sides_at_least(filled.work - BROKEN * (filled.sides - 1)) >= filled.sides:
+    if (
+        not filled.fillers
+        or filled.sides <= layout.sides
+        or _sides_at_least(filled.work - BROKEN * (filled.sides - 1)) >= filled.sides
+    ):
         return filled
     bare = lay_out(layout.name)
     return bare if bare.sides < filled.sides else filled

@@ -6,13 +6,12 @@ import contextlib
 import os
 import re
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from functools import cache
 from typing import TYPE_CHECKING, Any
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.artefacts import mark_artefacts
-from manchet.sheets.page.html import set_layout
 from manchet.sheets.page.layouts import NORMAL, LaidOut, PageLayout, fewest_sides
 
 if TYPE_CHECKING:
@@ -187,7 +186,7 @@ def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPd
         if isinstance(started, NoPdf):
             return started
         try:
-            chosen = fewest_sides(layouts, lambda classes: lay_out(html, classes, started))
+            chosen = fewest_sides(layouts, typesetter(html, started))
             content = chosen.document.write_pdf(finisher=mark_artefacts, **_OPTIONS)
         except started.refused as asked:
             raise RuntimeError(str(asked)) from None
@@ -195,15 +194,22 @@ def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPd
     return Pdf(content, missing, undrawn, faults, chosen.classes, chosen.sides)
 
 
-def lay_out(html: str, classes: str, started: _Engine) -> LaidOut:
-    """The page with the words of one layout in the class of its body, not yet written."""
+def typesetter(html: str, started: _Engine) -> Callable[[str], LaidOut]:
+    """Lays the page out with the words of one layout in the class of its body, as often as asked; read but once."""
     styles = [started.style, *(_parsed(css) for css in _STYLE.findall(html))]
-    bare = _BROWSERS.sub("", _STYLE.sub("", set_layout(html, classes)))
+    bare = _BROWSERS.sub("", _STYLE.sub("", html))
     page = started.weasyprint.HTML(string=bare, url_fetcher=started.fetch)
-    document = page.render(stylesheets=styles, font_config=started.fonts, **_OPTIONS)
-    sides = [side._page_box for side in document.pages]
-    fillers = sum(_filled(side) for side in sides)
-    return LaidOut(classes, len(sides), sum(map(_covered, sides)), fillers, document)
+    body = page.etree_element.find("body")
+    form = body.get("class").split()[0]
+
+    def lay_out(classes: str) -> LaidOut:
+        body.set("class", f"{form} {classes}")
+        document = page.render(stylesheets=styles, font_config=started.fonts, **_OPTIONS)
+        sides = [side._page_box for side in document.pages]
+        fillers = sum(_filled(side) for side in sides)
+        return LaidOut(classes, len(sides), sum(map(_covered, sides)), fillers, document)
+
+    return lay_out
 
 
 @cache
