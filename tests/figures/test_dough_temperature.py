@@ -228,6 +228,42 @@ def test_a_measured_mix_is_shared_out_by_turns(slow: int, fast: int, share: Frac
     assert whole.low < whole.likely < whole.high
 
 
+MEASURED = """\
+formula Plain dough
+  makes 20 kg dough
+  overall
+    white flour          100%
+    water                 60%
+    salt                   2%
+    fresh yeast            2%
+  dough
+    everything else
+    mix slow 8 min
+    mix fast 4 min to 31 C
+    ferment covered 1 h at 26 C
+
+kitchen Back room
+  air            20 C
+  flour          20 C
+  tap            20 C
+  fridge cold
+    keeps        20 C
+  mixer spiral
+    warms         {} C in 8 min slow, 4 min fast
+"""
+
+
+@pytest.mark.parametrize("warms", [2, 5, 11, 14])
+def test_a_measured_mix_gives_itself_back(warms: int) -> None:
+    """All at 20 C and the kitchen's own mix: so much warmer it comes out, the bowl and the wetting counted once each."""
+    work = first_work(MEASURED.format(warms).replace("31 C", f"{20 + warms} C"))
+    asked = water_of(work)
+    assert asked is not None and abs(asked.celsius.likely - 20) < Fraction(1, 2)
+    assert asked.celsius.low <= 20 <= asked.celsius.high
+    met = balance(work, work.dough.stage)
+    assert met is not None and abs(met.dough(Fraction(20)).likely - (20 + warms)) < Fraction(1, 4)
+
+
 def test_a_mixer_nobody_measured_is_a_wider_guess() -> None:
     bakery = bakery_of(LOAF.format(**USUAL))
     steps = bakery.formulas[0].stages[-1].steps

@@ -66,6 +66,7 @@ REPORTS = {
     'folder-unreadable': ('warning', 'workspace/reports'),
     'folds-longer-than-rest': ('error', 'formula/reports'),
     'fraction-by-zero': ('error', 'syntax/reports'),
+    'friction-unclear': ('error', 'kitchen/reports'),
     'frying-temperature-odd': ('warning', 'checks/baking'),
     'heat-missing': ('error', 'formula/reports'),
     'held-back-but-not-weighed': ('error', 'formula/reports'),

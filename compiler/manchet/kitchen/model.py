@@ -11,6 +11,15 @@ from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import THING
 
 
+class SaidFriction(NamedTuple):
+    """What a baker takes off for the mixer when water is worked out by the trade's rule."""
+
+    celsius: Fraction
+    """Degrees, a difference."""
+    in_the_sum: bool
+    """Taken off the sum of the readings, once; if not, it is of the dough, once for each reading."""
+
+
 class Mixer(NamedTuple):
     name: str
     least_grams: Fraction | None = None
@@ -25,6 +34,7 @@ class Mixer(NamedTuple):
     warms_fast: Fraction | None = None
     stiff_grams: Fraction | None = None
     """Of a stiff dough, at most; None where the kitchen does not say."""
+    friction: SaidFriction | None = None
 
 
 class Floor(NamedTuple):

@@ -11,7 +11,7 @@ from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.kitchen import plausible
 from manchet.kitchen.lines import COLDEST, HOTTEST, FigureReading, Lines
-from manchet.kitchen.model import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, Scale, Vessel
+from manchet.kitchen.model import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, SaidFriction, Scale, Vessel
 from manchet.kitchen.sizes import (
     FALL_EXAMPLE,
     LOAD_EXAMPLE,
@@ -185,6 +185,9 @@ class _KitchenReading(FigureReading):
         if "warms" in lines:
             line, node = lines["warms"]
             mixer = self._warms(mixer, line, node)
+        if "friction" in lines:
+            line, node = lines["friction"]
+            mixer = self._friction(mixer, line, node)
         return mixer
 
     def _takes(self, mixer: Mixer, line: Written, node: Setting) -> Mixer:
@@ -227,6 +230,24 @@ class _KitchenReading(FigureReading):
             found[speed] = seconds
         warms = degrees.low * UNITS[degrees.unit].factor
         return mixer._replace(warms=warms, warms_slow=found.get("slow"), warms_fast=found.get("fast"))
+
+    def _friction(self, mixer: Mixer, line: Written, node: Setting) -> Mixer:
+        """`friction 24 F in the sum`, a difference; or `friction 8 F of the dough`."""
+        degrees = node.amounts[0] if node.amounts else None
+        if degrees is None or degrees.low is None or degrees.low != degrees.high or degrees.low < 0:
+            self._unfit(line, node, "24 F in the sum")
+            return mixer
+        if not node.names:
+            figure = f"{show_figure(degrees.low)} {degrees.unit}"
+            message = f"`friction {figure}` is counted in two ways, and they are far apart"
+            help = (
+                f"write `friction {figure} in the sum` where it is taken off once, "
+                f"`friction {figure} of the dough` where the mixer warms the dough by it"
+            )
+            self.reports.append(report("friction-unclear", line.line.place(), message, help))
+            return mixer
+        celsius = degrees.low * UNITS[degrees.unit].factor
+        return mixer._replace(friction=SaidFriction(celsius, node.names[0].text == "sum"))
 
     def _volume(self, entry: Written, what: str, lines: Lines, sides: dict[str, Sides]) -> Fraction | None:
         """Millilitres: said, or of the water weighed in it, or by its measures, and in that order."""

@@ -316,7 +316,7 @@ class Setting(NamedTuple):
     `not counted as flour`, `allergens`, `no allergens`, `may contain`, `density`, `whole`, `kept at`, `good for`,
     `price`, `source`, `could be`; `air`, `flour`, `tap`, `hands`, `measures`, `yeast`, `words`, `mixer`, `oven`,
     `prover`, `fridge`, `freezer`, `bench`, `tin`, `tray`, `basket`, `couche`, `scale`, `griddle`, `pot`, `takes`,
-    `slow`, `fast`, `warms`, `heat`, `hottest`, `holds`, `recovers`, `heats in`, `steam`, `keeps`, `volume`,
+    `slow`, `fast`, `warms`, `friction`, `heat`, `hottest`, `holds`, `recovers`, `heats in`, `steam`, `keeps`, `volume`,
     `count`, `reads`, `up to`, `inside`, `floor`, `falls`, `each load takes`, …). `names` are the words or list items after it, `amounts`
     the figures, in order.
     """

@@ -195,6 +195,7 @@ LINES = (
     OpeningLine("slow", "PACE_KEY", SETTING, ("thing",), example="slow 110 turns a minute"),
     OpeningLine("fast", "PACE_KEY", SETTING, ("thing",), example="fast 210 turns a minute"),
     OpeningLine("warms", "WARMS_KEY", SETTING, ("thing",), example="warms 11 C in 8 min slow, 4 min fast"),
+    OpeningLine("friction", "FRICTION_KEY", SETTING, ("thing",), example="friction 24 F in the sum"),
     OpeningLine("hottest", "TEMPERATURE_KEY", SETTING, ("thing",), example="hottest 330 C"),
     OpeningLine("keeps", "TEMPERATURE_KEY", SETTING, ("thing",), example="keeps 4 C"),
     OpeningLine("heat", "NAMES_KEY", NAMES_SETTING, ("thing",), example="heat wood, falling"),

@@ -121,6 +121,7 @@ _OR: or
 _BECAUSE: because
 _A_MINUTE: a minute
 _DOUGH: dough
+READINGS: in the sum = sum, of the dough = dough
 """)
 
 SIZES = phrases("""

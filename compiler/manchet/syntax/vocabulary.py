@@ -355,7 +355,7 @@ class Thing(NamedTuple):
 
 
 THINGS = (
-    Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms")),
+    Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms", "friction")),
     Thing("oven", ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls",
                    "each load takes")),
     Thing("scale", ("reads", "up to")),

@@ -14,7 +14,8 @@ from fractions import Fraction
 
 from manchet.batch.work import Work, once
 from manchet.figures.estimate import Estimate
-from manchet.figures.water.friction import Friction, friction_of
+from manchet.figures.mixing.turns import by_machine
+from manchet.figures.water.friction import Friction, friction_of, wetted_by
 from manchet.figures.water.heat import BOWL, WETTING, WETTING_MOST
 from manchet.figures.water.ice import ALL_ICE
 from manchet.figures.water.mix_inputs import MixInput, Surroundings, mix_inputs, surroundings
@@ -22,7 +23,7 @@ from manchet.formula.model import Range, Stage, Step
 from manchet.kitchen.model import Mixer
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import ENDS_MIXING
+from manchet.syntax.vocabulary import ENDS_MIXING, PREFERMENTS
 
 NOTHING = Fraction(0)
 RULE = "(capacity x (dough - friction) - heat that comes in with the rest - heat of wetting) / capacity of the water"
@@ -140,15 +141,27 @@ def balance_of(stage: Stage, work: Work, place: Surroundings, mixer: Mixer | Non
     if not capacity(things):
         return None
     free = _free(things, work.larder)
+    readings = 4 if any(_ferments_before(t, work) for t in things) else 3
     flour = sum((t.portion.share for t in things if t.portion.is_flour and not t.portion.stage), NOTHING)
     return Balance(
         wanted=warmth.likely,
         free=free,
         rest=tuple(t for t in things if t not in free),
         room=place.air,
-        warming=Warming(flour * WETTING, friction_of(before, mixer, WETTING)),
-        other=Warming(flour * WETTING_MOST, friction_of(before, mixer, WETTING_MOST)),
+        warming=_warming(WETTING, flour, before, mixer, readings),
+        other=_warming(WETTING_MOST, flour, before, mixer, readings),
     )
+
+
+def _ferments_before(thing: MixInput, work: Work) -> bool:
+    stage = work.formula.stage(thing.portion.stage)
+    return stage is not None and stage.word in PREFERMENTS
+
+
+def _warming(wetting: Fraction, flour: Fraction, steps: Sequence[Step], mixer: Mixer | None, readings: int) -> Warming:
+    """By one of the heats of wetting in print, kJ for 1 kg; `flour` is wetted in this bowl, of 1 of all flour."""
+    known = mixer if by_machine(steps) else None
+    return Warming(flour * wetted_by(known, wetting, readings), friction_of(steps, mixer, wetting, readings))
 
 
 def capacity(things: Iterable[MixInput]) -> Fraction:

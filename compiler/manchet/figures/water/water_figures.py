@@ -22,17 +22,26 @@ def water_figures(water: DoughWater, batch: Batch) -> dict[str, Figure]:
     wanted = Given("dough temperature", water.balance.wanted, "C", dough.place.where)
     balance = _balance(water, wanted)
     others = _other_readings(water)
-    base = Figure(
+    compared = _rule(water, wanted, others, balance)
+    by_rule = compared["water_by_rule_celsius"]
+    if water.friction is None:
+        found = {"water_celsius": balance}
+        for name, end in (("water_celsius_low", water.celsius.low), ("water_celsius_high", water.celsius.high)):
+            rule = "the balance with the friction at its other end, and by either heat of wetting in print"
+            found[name] = Figure(f"{balance.name}, {name[14:]}", round_to(end, 0), "C", rule, (balance,), SOURCE)
+        why, leads = "where the heat balance was made", balance
+    else:
+        leads = by_rule._replace(name=balance.name)
+        found = {
+            "water_celsius": leads,
+            "water_by_balance_celsius": balance._replace(name=f"{water.liquid} by the balance"),
+        }
+        why = "by the rule"
+    found["base_celsius"] = Figure(
         "base temperature", _tenth(water.base), "C",
-        "the sum of the readings where the heat balance was made: water + flour + room (+ preferment)",
-        (balance, *others), base_temperature.SOURCE,
+        f"the sum of the readings {why}: water + flour + room (+ preferment)", (leads, *others), base_temperature.SOURCE,
     )  # fmt: skip
-    found = {"water_celsius": balance}
-    for name, end in (("water_celsius_low", water.celsius.low), ("water_celsius_high", water.celsius.high)):
-        rule = "the balance with the friction at its other end, and by either heat of wetting in print"
-        found[name] = Figure(f"{balance.name}, {name[14:]}", round_to(end, 0), "C", rule, (balance,), SOURCE)
-    found["base_celsius"] = base
-    found |= _rule(water, wanted, others, balance)
+    found |= compared
     if water.ice and water.tap is not None:
         bowl = Given(f"{water.liquid} in one bowl", round_to(water.grams, 0), "g", wanted.where)
         tap = Given("tap", water.tap, "C", "the kitchen")
@@ -79,18 +88,12 @@ def _other_readings(water: DoughWater) -> tuple[Given, ...]:
 def _rule(water: DoughWater, wanted: Given, others: tuple[Given, ...], balance: Figure) -> dict[str, Figure]:
     """The trade's rule from the same warming, its friction counted both ways, beside the balance."""
     source, readings = base_temperature.SOURCE, len(others) + 1
-    warming = water.balance.warming
-    of_dough = Figure(
-        "friction in the dough", _tenth(warming.friction.likely + warming.wetting / water.balance.capacity), "C",
-        "what working and wetting warm the dough by; the rule knows no other warming", (), SOURCE,
-    )  # fmt: skip
-    of_sum = Figure(
-        "friction in the sum", base_temperature.in_the_sum(of_dough.value, readings), "C",
-        f"friction in the dough x {readings} readings", (of_dough,), source,
-    )  # fmt: skip
+    of_dough, of_sum = _frictions(water, readings)
     values = [other.value for other in others]
+    led = water.friction is not None
     by_rule = Figure(
-        f"{water.liquid} by the rule", base_temperature.water(wanted.value, values, of_sum.value), "C",
+        f"{water.liquid} by the rule",
+        _tenth(water.celsius.likely if led else base_temperature.water(wanted.value, values, of_sum.value)), "C",
         f"{readings} x dough temperature - the other readings - friction in the sum", (wanted, *others, of_sum), source,
     )  # fmt: skip
     once = Figure(
@@ -105,7 +108,7 @@ def _rule(water: DoughWater, wanted: Given, others: tuple[Given, ...], balance: 
         (by_rule, balance), source,
     )  # fmt: skip
     fits = Figure(
-        "friction that fits", _tenth(readings * wanted.value - water.base), "C",
+        "friction that fits", _tenth(readings * wanted.value - water.balance.water().likely - sum(values)), "C",
         "in the sum: with it the rule gives what the balance gives, at these temperatures",
         (wanted, balance, *others), source,
     )  # fmt: skip
@@ -117,6 +120,32 @@ def _rule(water: DoughWater, wanted: Given, others: tuple[Given, ...], balance: 
         "rule_less_balance_celsius": differs,
         "friction_that_fits_celsius": fits,
     }
+
+
+def _frictions(water: DoughWater, readings: int) -> tuple[Figure, Figure]:
+    """Of the dough and in the sum: as the kitchen's mixer says, or from the warming of the balance."""
+    said, source = water.friction, base_temperature.SOURCE
+    if said is not None and said.in_the_sum:
+        of_sum = Figure(
+            "friction in the sum", _tenth(said.celsius), "C", "as the kitchen's mixer says", (), "the kitchen"
+        )
+        shared = _tenth(base_temperature.in_the_dough(said.celsius, readings))
+        rule = f"friction in the sum / {readings} readings"
+        return Figure("friction in the dough", shared, "C", rule, (of_sum,), source), of_sum
+    if said is not None:
+        of_dough = Figure(
+            "friction in the dough", _tenth(said.celsius), "C", "as the kitchen's mixer says", (), "the kitchen"
+        )
+    else:
+        warming = water.balance.warming
+        of_dough = Figure(
+            "friction in the dough", _tenth(warming.friction.likely + warming.wetting / water.balance.capacity), "C",
+            "what working and wetting warm the dough by; the rule knows no other warming", (), SOURCE,
+        )  # fmt: skip
+    in_all = base_temperature.in_the_sum(of_dough.value, readings)
+    return of_dough, Figure(
+        "friction in the sum", in_all, "C", f"friction in the dough x {readings} readings", (of_dough,), source
+    )
 
 
 def _tenth(value: Fraction) -> Fraction:

@@ -3,6 +3,9 @@
 The heat balance fills all of it. The base temperature is the balance said as the trade says it: what water, flour and room
 (and a preferment) add up to where the balance was made. So figure and base agree at the kitchen's own temperatures; where
 it is warmer the two part, since the rule lets flour and room count as much as water.
+
+Where the kitchen's mixer has a friction that the baker goes by, the rule leads: figure and grid are its, and the balance stands
+beside it. What goes in hot the rule does not know; there the balance leads, with that friction in it.
 """
 
 from __future__ import annotations
@@ -12,9 +15,14 @@ from fractions import Fraction
 from manchet.batch.model import Batch
 from manchet.batch.work import Work, once
 from manchet.figures.estimate import Estimate
-from manchet.figures.water.dough_temperature import Balance, balance_of
+from manchet.figures.fermentation.cooling import exactly
+from manchet.figures.mixing.turns import by_machine
+from manchet.figures.water.base_temperature import in_the_sum, water as water_by_rule
+from manchet.figures.water.dough_temperature import Balance, balance_of, wanted_of
+from manchet.figures.water.friction import warmed_in_all
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import HOTTER, MixInput, surroundings
+from manchet.kitchen.model import SaidFriction
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import PREFERMENTS
 
@@ -67,10 +75,17 @@ class DoughWater(NamedTuple):
     ice: Fraction | None
     """Grams, as in `Cell`."""
     grid: tuple[WaterGridRow, ...]
+    friction: SaidFriction | None = None
+    """By what the rule leads; None where the balance does."""
     hot: tuple[MixInput, ...] = ()
     """The stages that go in much warmer than the room: how warm is read, or assumed, and moves the water."""
     preferments: frozenset[str] = frozenset()
     """The keys of the stages that `preferment` is of."""
+
+    @property
+    def can_be(self) -> bool:
+        """Not colder than ice, nor hotter than water gets."""
+        return self.balance.coldest <= self.celsius.likely < BOILING
 
     @property
     def readings(self) -> int:
@@ -100,10 +115,21 @@ def water_of(work: Work, step: Fraction = STEP) -> DoughWater | None:
     grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * batch.flour / mixes.number
     tap = kitchen.tap if balance.of_water else None
 
+    hot = tuple(t for t in balance.rest if t.portion.stage and t.celsius - place.air >= HOTTER)
+    leads = None if hot or mixes.mixer is None or not _by_machine(work) else mixes.mixer.friction
+
+    def asked(there: Balance, flour: Fraction, room: Fraction) -> Estimate:
+        if leads is None:
+            return there.water()
+        preferment = _preferment(there, batch)
+        others = [flour, room] if preferment is None else [flour, room, preferment]
+        taken = leads.celsius if leads.in_the_sum else in_the_sum(leads.celsius, len(others) + 1)
+        return exactly(water_by_rule(there.wanted, others, taken))
+
     def cell(flour: Fraction, room: Fraction) -> WaterGridCell:
         there = at(flour, room)
         assert there is not None
-        celsius = there.water().likely
+        celsius = asked(there, flour, room).likely
         can_be = there.coldest <= celsius < BOILING
         return WaterGridCell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
 
@@ -122,13 +148,21 @@ def water_of(work: Work, step: Fraction = STEP) -> DoughWater | None:
         flour=place.flour,
         room=place.air,
         tap=tap,
-        celsius=balance.water(),
+        celsius=asked(balance, place.flour, place.air),
         assumed=assumed,
-        known=assumed or kitchen.tap is not None or (mixes.mixer is not None and mixes.mixer.warms is not None),
+        known=assumed
+        or kitchen.tap is not None
+        or (mixes.mixer is not None and warmed_in_all(mixes.mixer, readings=3) is not None),
         ice=grid[1].cells[1].ice if assumed else None,
         grid=grid if assumed else (),
-        hot=tuple(t for t in balance.rest if t.portion.stage and t.celsius - place.air >= HOTTER),
+        friction=leads,
+        hot=hot,
     )
+
+
+def _by_machine(work: Work) -> bool:
+    wanted = wanted_of(work.dough.stage.steps)
+    return wanted is not None and bool(by_machine(work.dough.stage.steps[: wanted[0] + 1]))
 
 
 def _preferment(balance: Balance, batch: Batch) -> Fraction | None:

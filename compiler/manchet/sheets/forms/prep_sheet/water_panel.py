@@ -8,9 +8,10 @@ from manchet.figures.water.dough_temperature import capacity
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import MixInput
 from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell, WaterGridRow
+from manchet.formula.model import Range
 from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import HotStage, WaterCell, WaterPanel, WaterRow
-from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts.water import comes_to, degrees, degrees_between, to_fives, weight_of_ice, whole_degrees
 
 STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
@@ -40,9 +41,19 @@ def water_panel(water: DoughWater, m: Measures) -> WaterPanel:
             WaterRow(degrees(row.flour, m), tuple(_cell(cell, row, water, m) for cell in row.cells))
             for row in water.grid
         ),
-        notes=tuple(note for note in (bowl, words["water.estimate"]) if note),
+        notes=tuple(note for note in (_by_friction(water, m), bowl, words["water.estimate"]) if note),
         hot=tuple(_hot(thing, water, m) for thing in water.hot),
     )
+
+
+def _by_friction(water: DoughWater, m: Measures) -> str:
+    """`By the rule, with the mixer's friction of 8 °F in the sum.`; "" where the balance leads."""
+    said = water.friction
+    if said is None:
+        return ""
+    figure = said.celsius if m.house.degrees == "C" else said.celsius * 9 / 5
+    word = "water.friction_in_the_sum" if said.in_the_sum else "water.friction_of_the_dough"
+    return m.words.say(word, f"{m.plain(Range(figure, figure), 1)}{NBSP}{m.degree()}")
 
 
 def hot_readings(water: DoughWater) -> list[str]:
@@ -83,9 +94,11 @@ def _figure(water: DoughWater, m: Measures) -> str:
 def _spread(water: DoughWater, m: Measures) -> str:
     """Between what the figure lies; where no liquid does it, what is reached and the way out."""
     balance, say = water.balance, m.words.say
-    if not balance.coldest <= water.celsius.likely < BOILING:
+    if not water.can_be:
         out = "water.way_out_colder" if water.celsius.likely < BOILING else "water.way_out_warmer"
         return say("water.reached", comes_to(balance, m), m.words[out])
+    if water.friction is not None and water.celsius.likely <= HOT_TAP:
+        return ""
     low, high = (min(max(end, balance.coldest), BOILING) for end in (water.celsius.low, water.celsius.high))
     said = _ice_between(low, high, water, m) or _between(low, high, m)
     if water.celsius.likely <= HOT_TAP:
