@@ -20,7 +20,7 @@ from manchet.cli.arguments import one_of, some_of, whole_number
 from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
-from manchet.diagnostics.terminal import show
+from manchet.diagnostics.terminal import in_brief, show
 from manchet.sheets.form import Form, Subject
 from manchet.sheets.registry import FORMS
 from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions, printed_day
@@ -32,6 +32,10 @@ if TYPE_CHECKING:
     from manchet.timing.when import When
     from manchet.workspace.output import Built
     from manchet.workspace.print_jobs import PrintJob
+    from manchet.workspace.selection import Selection
+
+MOST_NAMED = 6
+"""Files that are named; of more it is said how many."""
 
 EXAMPLES = (
     "manchet build",
@@ -118,17 +122,18 @@ def run(options: argparse.Namespace) -> int:
         _left_at_their_own(jobs)
     for one in results:
         for path in one.written:
-            print(os.path.relpath(path))
+            print(show(os.path.relpath(path)))
         if one.kept:
             print(f"{show(one.name)}: the last good sheet was left as it is", file=sys.stderr)
         if one.unexplained:
             print(f"{show(one.name)} was not printed: {UNEXPLAINED}", file=sys.stderr)
         if one.older:
             older = ", ".join(os.path.relpath(path) for path in one.older)
-            print(f"not made again, and perhaps of another size: {older}", file=sys.stderr)
+            print(f"not made again, and perhaps of another size: {show(older)}", file=sys.stderr)
+    _left_behind(bakeries, folder)
     _summary(results)
     if not any(one.is_formula for one in results):
-        print(f"no formula was found in {show(', '.join(options.what) or 'this folder')}", file=sys.stderr)
+        print(f"no formula was found in {in_brief(show(', '.join(options.what) or 'this folder'))}", file=sys.stderr)
         if not all(os.path.isdir(word) for word in options.what):
             return ERRORS
     if any(one.unexplained for one in results):
@@ -229,9 +234,29 @@ def _now() -> datetime:
     from datetime import UTC, datetime
 
     held = os.environ.get("SOURCE_DATE_EPOCH", "")
-    if held.isascii() and held.isdigit():
+    if not held:
+        return datetime.now().replace(second=0, microsecond=0)
+    if held.isascii() and held.isdigit() and len(held) <= 10:
         return datetime.fromtimestamp(int(held), UTC).replace(tzinfo=None)
-    return datetime.now().replace(second=0, microsecond=0)
+    raise Unknown(
+        f"SOURCE_DATE_EPOCH is {held}, and no time of a clock", "give the seconds since 1970, or take it away"
+    )
+
+
+def _left_behind(bakeries: Sequence[tuple[Selection, Sequence[PrintJob]]], folder: str) -> None:
+    """Names the sheets that belong to no formula and no kitchen, where all there is was built."""
+    from manchet.workspace.output import of_nobody
+    from manchet.workspace.slugs import kitchen_slugs
+
+    if not all(selection.is_everything for selection, _ in bakeries):
+        return
+    known = {job.slug for _, jobs in bakeries for job in jobs} | {
+        one for selection, _ in bakeries for one in kitchen_slugs(selection.files)
+    }
+    left = of_nobody(folder, known)
+    if left:
+        more = f" and {len(left) - MOST_NAMED:,} more" if len(left) > MOST_NAMED else ""
+        print(f"of no formula here any more: {', '.join(map(show, left[:MOST_NAMED]))}{more}", file=sys.stderr)
 
 
 def _summary(results: Sequence[Built]) -> None:

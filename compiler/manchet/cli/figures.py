@@ -59,7 +59,9 @@ def figures_for(options: argparse.Namespace) -> tuple[Work, Figures] | None:
     if found.formula is None:
         write_reports(found.diagnostics)
         if not any(one.severity is Severity.ERROR for one in found.diagnostics):
-            print(f"{options.what} has no figures: {UNEXPLAINED}", file=sys.stderr)
+            from manchet.diagnostics.terminal import show
+
+            print(f"{show(options.what)} has no figures: {UNEXPLAINED}", file=sys.stderr)
         return None
     work, reports = found.bakery.work(found.formula, sizing.order_of(options), options.kitchen)
     if work is None:
@@ -138,4 +140,7 @@ def _tables(figures: Figures) -> list[tuple[str, tuple[MaterialFigures, ...]]]:
 
 def _cell(text: str) -> str:
     """A text that no spreadsheet takes for a formula of its own."""
-    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
+    from unicodedata import normalize
+
+    # Some take a sign in its wide form for the sign.
+    return f"'{text}" if normalize("NFKC", text[:1]) in ("=", "+", "-", "@", "\t", "\r") else text

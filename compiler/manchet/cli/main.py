@@ -134,12 +134,13 @@ def _say(message: str, help: str) -> None:
     try:
         sys.stdout.flush()
         from manchet.cli.screen import columns
+        from manchet.diagnostics.terminal import in_brief
         from manchet.diagnostics.text import wrap
 
         wide = columns(sys.stderr)
-        print(wrap(message, wide, "  "), file=sys.stderr)
+        print(wrap(in_brief(message), wide, "  "), file=sys.stderr)
         if help:
-            print(wrap(f"  {help}", wide, "  "), file=sys.stderr)
+            print(wrap(f"  {in_brief(help)}", wide, "  "), file=sys.stderr)
     except BrokenPipeError:
         _nobody_reads()
 

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
 from manchet.diagnostics.names import REPORTS
+from manchet.diagnostics.terminal import in_brief
 
 
 def report(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
     """The report of that name. `related` are further places that belong to it, each with a few words on why."""
     severity, _ = REPORTS[name]
-    return Diagnostic(name, Severity(severity), message, place, help, tuple(Related(*one) for one in related))
+    also = tuple(Related(where, in_brief(why)) for where, why in related)
+    return Diagnostic(name, Severity(severity), in_brief(message), place, in_brief(help), also)
 
 
 def graver(diagnostic: Diagnostic) -> Diagnostic:

@@ -14,6 +14,15 @@ def show(text: str) -> str:
     return "".join(map(show_plainly, text))
 
 
+LONGEST = 400
+"""Characters of a sentence at most."""
+
+
+def in_brief(text: str) -> str:
+    """A sentence that is told: where it quotes more than fits, the middle is left out."""
+    return text if len(text) <= LONGEST else f"{text[: LONGEST // 2]} … {text[-LONGEST // 4 :]}"
+
+
 def show_plainly(character: str) -> str:
     """One character as it is shown: itself, or its escape (`\\u` and four figures, `\\U` and eight)."""
     # isprintable is false for the categories Cc, Cf, Cs, Co, Cn, Zl, Zp and for every space but the plain one.

@@ -169,11 +169,17 @@ def _table(table: str, known: Callable[[str], bool]) -> _Table:
     table = table.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
     if "\0" in table:
         raise ValueError("this is no table: it holds bytes that are not text")
-    cells = [
-        (number, [" ".join(cell.split()) for cell in row])
-        for number, row in enumerate(csv.reader(io.StringIO(table), delimiter=_delimiter(table)), start=1)
-        if any(cell.strip() for cell in row)
-    ]
+    reader = csv.reader(io.StringIO(table), delimiter=_delimiter(table))
+    try:
+        cells = [
+            (number, [" ".join(cell.split()) for cell in row])
+            for number, row in enumerate(reader, start=1)
+            if any(cell.strip() for cell in row)
+        ]
+    except csv.Error:
+        raise ValueError(
+            f"line {reader.line_num} of the table has a cell that is too long, or a quote that is not closed"
+        ) from None
     if not cells:
         raise ValueError("the table is empty")
     if len(cells) > MOST_ROWS:

@@ -7,6 +7,8 @@ from datetime import date, datetime, time, timedelta
 
 from manchet.records import NamedTuple
 
+FIRST_YEAR, LAST_YEAR = 1900, 2999
+"""Nobody bakes beyond, and a card needs days before and after."""
 DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 
 CLOCK = re.compile(r"(?P<hour>\d{1,2})(?:[:.h](?P<minute>\d{2}))?(?::00)?\s*(?P<half>am|pm)?")
@@ -88,6 +90,8 @@ def _unread(text: str) -> str:
 
 def _date(text: str) -> date | None:
     year, month, day = (int(part) for part in text.split("-"))
+    if not FIRST_YEAR <= year <= LAST_YEAR:
+        return None
     try:
         return date(year, month, day)
     except ValueError:

@@ -22,6 +22,7 @@ from manchet import __version__
 from manchet.records import NamedTuple
 from manchet.workspace.cache_folder import cache_folder
 from manchet.workspace.packing import escape, unescape
+from manchet.workspace.plain_files import plain_bytes
 
 try:  # hashlib is the way in, but it loads OpenSSL, which takes a fifth of the time of a `check` that changes nothing
     from _blake2 import blake2b
@@ -70,16 +71,13 @@ def open_store(*name: str) -> Store:
         return Store()
     empty = Store(os.path.join(home, f"check-{digest(*name)}"), compiler())
     try:
-        if os.path.getsize(empty.file) > MOST_BYTES:
-            return empty
-        with open(empty.file, "rb") as stored:
-            head, _, body = stored.read().partition(b"\n")
+        head, _, body = (plain_bytes(empty.file, MOST_BYTES) or b"").partition(b"\n")
         if head != digest(empty.compiler, body).encode():
             return empty
         lines = body.decode("utf-8", "surrogatepass").split("\n")
         fields = [line.split("\t", 2) for line in lines if line]
         return empty._replace(kept={unescape(path): Kept(key, found) for path, key, found in fields})
-    except (OSError, ValueError):
+    except ValueError:
         return empty
 
 

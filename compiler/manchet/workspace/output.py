@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Set
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.records import NamedTuple
@@ -67,6 +68,12 @@ def files_in(folder: str) -> frozenset[str]:
         return frozenset(name for name in os.listdir(folder) if not name.startswith("."))
     except OSError:
         return frozenset()
+
+
+def of_nobody(folder: str, known: Set[str]) -> list[str]:
+    """The names of the sheets in the output folder that belong to none of these."""
+    sheets = (name.rsplit(".", 2) for name in sorted(files_in(folder)) if name.count(".") == 2)
+    return [".".join(parts) for parts in sheets if parts[0] not in known and is_of(parts[0], ".".join(parts))]
 
 
 def is_of(slug: str, name: str) -> bool:

@@ -26,7 +26,7 @@ from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import Rendered, Version, house_of, in_formats, issue_of
 from manchet.workspace.selection import Selection
-from manchet.workspace.slugs import slugs
+from manchet.workspace.slugs import NO_KITCHEN, slugs
 from manchet.workspace.unprintable import unprintable
 from manchet.workspace.versions import versions
 
@@ -55,7 +55,7 @@ def render_posted_cards(
             partial(_broken_off, kitchen.name),
         )
         if made.files or made.lacking or made.diagnostics:
-            yield made._replace(slug=slug_of[kitchen.name] if kitchen.name else "kitchen")
+            yield made._replace(slug=slug_of[kitchen.name] if kitchen.name else NO_KITCHEN)
 
 
 def _place_of(kitchen: Kitchen, baking: Baking) -> Place:

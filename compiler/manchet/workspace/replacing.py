@@ -6,7 +6,9 @@ import os
 from collections.abc import Mapping
 
 from manchet.records import NamedTuple
+from manchet.workspace.plain_files import plain_bytes
 
+MOST_BYTES = 20_000_000
 LONGEST = 40
 """Letters of a printed day; a file that says more was not written here."""
 
@@ -29,11 +31,13 @@ def last_sheets(folder: str, slug: str, kinds: tuple[str, ...]) -> Mapping[str, 
 
     found = {}
     for kind in kinds:
+        data = plain_bytes(os.path.join(folder, f"{slug}.{kind}.json"), MOST_BYTES)
+        if data is None:
+            continue
         try:
-            with open(os.path.join(folder, f"{slug}.{kind}.json"), "rb") as file:
-                running = json.load(file)["running"]
+            running = json.loads(data)["running"]
             said = Last(*(running[name] for name in Last._fields))
-        except (OSError, ValueError, KeyError, TypeError, RecursionError):
+        except (ValueError, KeyError, TypeError, RecursionError):
             continue
         if all(isinstance(text, str) and len(text) <= LONGEST for text in said):
             found[kind] = said

@@ -40,6 +40,11 @@ class Selection(NamedTuple):
         return self.bakery.files
 
     @property
+    def is_everything(self) -> bool:
+        """No formula of the bakery is left out."""
+        return not self.names and all(file.path in self.paths for file in self.files)
+
+    @property
     def root(self) -> str:
         return self.premises.root
 

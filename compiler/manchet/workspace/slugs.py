@@ -8,9 +8,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from typing import TYPE_CHECKING
 from unicodedata import normalize
 
+if TYPE_CHECKING:
+    from manchet.workspace.raw_files import Raw
+
 LONGEST = 60
+NO_KITCHEN = "kitchen"
+"""What the cards are called of a bakery that says nothing of its kitchen."""
 _RESERVED = frozenset({"con", "prn", "aux", "nul", *(f"{port}{n}" for port in ("com", "lpt") for n in range(10))})
 _LETTERS = {"ß": "ss", "æ": "ae", "œ": "oe", "ø": "o", "đ": "d", "ð": "d", "ł": "l", "þ": "th", "ı": "i"}
 
@@ -37,3 +43,9 @@ def slugs(names: Iterable[str]) -> dict[str, str]:
         taken.add(chosen)
         result[name] = chosen
     return result
+
+
+def kitchen_slugs(files: Iterable[Raw]) -> frozenset[str]:
+    """What the posted cards of the kitchens in some files are called."""
+    names = (block.name for file in files for block in file.blocks if block.word == "kitchen")
+    return frozenset((NO_KITCHEN, *slugs(name for name in names if name).values()))

@@ -9,6 +9,7 @@ from __future__ import annotations
 import os
 from collections.abc import Callable
 
+from manchet.workspace.plain_files import plain_bytes
 from manchet.workspace.trouble import Blocked, reason
 
 
@@ -97,9 +98,6 @@ def _nearest(path: str) -> str:
 
 def _holds(path: str, data: bytes) -> bool:
     try:
-        if os.path.getsize(path) != len(data):
-            return False
-        with open(path, "rb") as file:
-            return file.read() == data
+        return os.path.getsize(path) == len(data) and plain_bytes(path, len(data)) == data
     except OSError:
         return False

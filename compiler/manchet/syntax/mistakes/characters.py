@@ -17,7 +17,8 @@ _ODD_ASCII = re.compile(r"[\x00-\x08\x0b-\x1f\x7f]")
 _PLAIN = str.maketrans(dict.fromkeys(_SPACES, " ") | dict.fromkeys(_DASHES, "-"))
 _QUOTED = re.compile(r'"[^"]*"|“[^”]*”|„[^“”]*[“”]')
 _ALPHABETS = ("LATIN", "CYRILLIC", "GREEK")
-_MIXED = re.compile(r"[^\W\d_]*[A-Za-z][^\W\d_]*")
+_WORD = re.compile(r"[^\W\d_]+")
+_LATIN = re.compile(r"[A-Za-z]")
 
 
 def show_character(character: str) -> str:
@@ -67,8 +68,8 @@ def look_alike(body: str) -> Fault | None:
     """A word that mixes Latin letters with Cyrillic or Greek ones: nobody types that on purpose."""
     if body.isascii():
         return None
-    for word in _MIXED.finditer(body):
-        if word[0].isascii():
+    for word in _WORD.finditer(body):
+        if word[0].isascii() or _LATIN.search(word[0]) is None:
             continue
         for at, letter in enumerate(word[0]):
             alphabet = unicodedata.name(letter, "").partition(" ")[0]
