@@ -126,11 +126,12 @@ def test_a_message_repeats_no_more_than_a_line_of_what_was_typed(words: list[str
     at_least=9,
 )
 def test_a_report_repeats_no_more_than_a_line_of_the_file(line: str) -> None:
-    for typed in ("x" * 100_000, "9" * 100_000, "a b " * 20_000, "ж" * 50_000):
+    for typed in ("x" * 20_000, "9" * 20_000, "a b " * 5_000, "ж" * 20_000):
         for place in ("    mix slow", "  kind hearth loaf", "    salt  ", "  dough\n"):
             Path("plain.bake").write_text(PLAIN_LOAF.replace(place, f"    {line.replace('{}', typed)}\n{place}", 1))
             ran = manchet(["check", "--no-cache"])
             assert ran.status in (0, 1)
+            assert "fault-of-manchet" not in ran.out
             longest = max(map(len, ran.out.split("\n")))
             assert longest < 2 * LINE, (line, typed[:5], longest)
 

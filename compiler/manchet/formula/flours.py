@@ -14,6 +14,9 @@ from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
 
+MOST_WORDS = 12
+"""Of a name; no ingredient has more."""
+
 
 class Overall(NamedTuple):
     """What `overall` says, and how much of it could be read: what could not be is not said to be missing."""
@@ -27,7 +30,7 @@ class Overall(NamedTuple):
 
 def may_be_flour(line: str, larder: Larder) -> bool:
     """Whether a line that could not be read may be a flour's: its first words name none of the larder's other things."""
-    words = line.split()
+    words = line.split()[:MOST_WORDS]
     for size in range(len(words), 0, -1):
         found = larder.find(" ".join(words[:size]))
         if found is not None:
