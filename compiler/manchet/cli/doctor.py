@@ -74,7 +74,7 @@ def _pdf() -> list[Finding]:
     except ImportError as error:
         return [Finding("missing", "pdf", f"cannot start: {error.name} is not installed")]
     # A page with a figure and a fraction in it: that needs Pango, HarfBuzz and the font to work together.
-    page = '<!doctype html><html lang="en"><title>a</title><p style="font-family: \'Source Sans\'">12½ kg, 24 °C</p>'
+    page = '<!doctype html><html lang="en"><title>a</title><body class="doctor"><p style="font-family: \'Source Sans\'">12½ kg, 24 °C</p>'
     try:
         made = pdf_of(page)
     except OSError as error:
