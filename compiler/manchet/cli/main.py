@@ -40,9 +40,13 @@ def run() -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="backslashreplace")
+    _listen_for_stops()
     try:
         status = command(sys.argv[1:])
         sys.stdout.flush()
+    except Stopped as stopped:
+        _stopped()
+        return 128 + stopped.number
     except KeyboardInterrupt:
         return _stopped()
     except BrokenPipeError:
@@ -51,6 +55,30 @@ def run() -> int:
         # The one place where an exception ends: what a person can act on is said, all else is our own fault.
         return _ended_by(fault)
     return status
+
+
+class Stopped(KeyboardInterrupt):
+    """Asked to end by a polite kill, or by a terminal that is closed: as by Ctrl-C, but for the status."""
+
+    def __init__(self, number: int) -> None:
+        super().__init__(number)
+        self.number = number
+
+
+def _listen_for_stops() -> None:
+    """Signals that would end the process where it stands are exceptions from now on, so that nothing is left behind."""
+    import signal
+    import threading
+
+    def stop(number: int, frame: object) -> None:
+        raise Stopped(number)
+
+    if threading.current_thread() is not threading.main_thread():
+        return
+    for name in ("SIGTERM", "SIGHUP"):
+        number = getattr(signal, name, None)
+        if number is not None and signal.getsignal(number) is signal.SIG_DFL:
+            signal.signal(number, stop)
 
 
 def command(words: list[str]) -> int:

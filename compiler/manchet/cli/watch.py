@@ -22,6 +22,7 @@ from manchet.cli.reporting import UNEXPLAINED, from_here
 from manchet.cli.screen import columns, paint
 from manchet.cli.status import FINE
 from manchet.workspace.trouble import Trouble
+from manchet.workspace.workers import STOPS
 
 if TYPE_CHECKING:
     from manchet.diagnostics.diagnostic import Diagnostic
@@ -34,9 +35,6 @@ if TYPE_CHECKING:
 
 MOST_NAMED = 6
 """Formulas that a block names; of more it says how many."""
-
-STOPS = [getattr(signal, name) for name in ("SIGINT", "SIGTERM", "SIGHUP") if hasattr(signal, name)]
-"""Signals that ask for an end: Ctrl-C, a polite kill, a terminal that is closed."""
 
 CHANGED = (0, 0, 0)
 """The stamp of no file."""

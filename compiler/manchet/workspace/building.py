@@ -19,7 +19,7 @@ from manchet.workspace.changes import Changes
 from manchet.workspace.committed import former_overalls
 from manchet.workspace.faults import kept_to
 from manchet.workspace.opening import concerns, formula_blocks, has_errors, kitchen_of, not_refused
-from manchet.workspace.output import Built, write_sheets
+from manchet.workspace.output import Built, is_sheet, write_sheets
 from manchet.workspace.posted_cards import render_posted_cards
 from manchet.workspace.press import Press
 from manchet.workspace.print_jobs import PrintJob, with_last
@@ -27,6 +27,7 @@ from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import Rendered, render_formula
 from manchet.workspace.selection import Selection
 from manchet.workspace.workers import spread
+from manchet.workspace.writing import clear_leftovers
 
 ENOUGH_FOR_TWO = 6
 """Formulas from which a second process earns back the start of its PDF writer."""
@@ -62,6 +63,7 @@ def build_sheets(
     parts = _parts(with_last(jobs, folder), 1 if options.swaps or options.waits else processes)
     calls = [(selection, part, options, jobs if part is parts[-1] else ()) for part in parts]
     done = 0
+    clear_leftovers(folder, is_sheet)
     for results in spread(render_all, calls, processes):
         for one in results:
             yield write_sheets(one, folder)

@@ -72,8 +72,12 @@ def files_in(folder: str) -> frozenset[str]:
 
 def of_nobody(folder: str, known: Set[str]) -> list[str]:
     """The names of the sheets in the output folder that belong to none of these."""
-    sheets = (name.rsplit(".", 2) for name in sorted(files_in(folder)) if name.count(".") == 2)
-    return [".".join(parts) for parts in sheets if parts[0] not in known and is_of(parts[0], ".".join(parts))]
+    return [name for name in sorted(files_in(folder)) if is_sheet(name) and name.partition(".")[0] not in known]
+
+
+def is_sheet(name: str) -> bool:
+    """Whether a file in the output folder is a sheet of anything, by its name."""
+    return name.count(".") == 2 and is_of(name.partition(".")[0], name)
 
 
 def is_of(slug: str, name: str) -> bool:

@@ -90,7 +90,10 @@ def _one_process() -> ProcessPoolExecutor:
 
 
 def _finish_the_page() -> None:
-    """Ctrl-C is for the first process, which ends after the page in hand."""
+    """Ctrl-C is for the first process, which ends after the page in hand; without it this one ends too."""
     import signal
 
+    from manchet.workspace.workers import end_with_the_first
+
+    end_with_the_first()
     signal.signal(signal.SIGINT, signal.SIG_IGN)

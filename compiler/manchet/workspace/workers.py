@@ -9,6 +9,9 @@ from typing import Any, TypeVar
 
 T = TypeVar("T")
 
+STOPS = tuple(getattr(signal, name) for name in ("SIGINT", "SIGTERM", "SIGHUP") if hasattr(signal, name))
+"""Signals that ask for an end: Ctrl-C, a polite kill, a terminal that is closed."""
+
 
 def spread(work: Callable[..., T], calls: Sequence[tuple[Any, ...]], jobs: int) -> Iterator[T]:
     """`work(*call)` for each call, at most `jobs` at once; results in the order of the calls, as they come."""
@@ -16,7 +19,10 @@ def spread(work: Callable[..., T], calls: Sequence[tuple[Any, ...]], jobs: int) 
         yield from (work(*call) for call in calls)
         return
     from concurrent.futures import ProcessPoolExecutor
-    from multiprocessing import get_context
+    from concurrent.futures.process import BrokenProcessPool
+    from multiprocessing import active_children, get_context
+
+    from manchet.workspace.trouble import Blocked
 
     # "spawn": a forked copy of a process that has WeasyPrint's or a watcher's threads in it may hang.
     pool = ProcessPoolExecutor(min(jobs, len(calls)), get_context("spawn"), _end_without_a_word)
@@ -25,6 +31,14 @@ def spread(work: Callable[..., T], calls: Sequence[tuple[Any, ...]], jobs: int) 
             futures = [pool.submit(work, *call) for call in calls]
         for future in futures:
             yield future.result()
+    except BrokenProcessPool:
+        raise Blocked(
+            "a process that was at work was ended from outside", "perhaps this machine is short of memory: try --jobs 1"
+        ) from None
+    except BaseException:
+        for worker in active_children():
+            worker.terminate()
+        raise
     finally:
         pool.shutdown(wait=True, cancel_futures=True)
 
@@ -42,8 +56,27 @@ def _interrupts_held() -> Iterator[None]:
         signal.pthread_sigmask(signal.SIG_SETMASK, before)
 
 
+def end_with_the_first() -> None:
+    """In a process that was started: it ends when the one that started it does, however that ends."""
+    import os
+    import threading
+    from multiprocessing import parent_process
+
+    first = parent_process()
+    if first is None:
+        return
+
+    def wait() -> None:
+        first.join()
+        os._exit(1)
+
+    threading.Thread(target=wait, daemon=True).start()
+
+
 def _end_without_a_word() -> None:
     """In a process that was started: Ctrl-C, also one that came before, ends it; the first process does the talking."""
-    signal.signal(signal.SIGINT, signal.SIG_DFL)
+    end_with_the_first()
+    for number in STOPS:
+        signal.signal(number, signal.SIG_DFL)
     if hasattr(signal, "pthread_sigmask"):
         signal.pthread_sigmask(signal.SIG_UNBLOCK, {signal.SIGINT})

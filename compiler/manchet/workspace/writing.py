@@ -6,7 +6,9 @@ reader in between never sees half a sheet. A file whose bytes are the same is le
 
 from __future__ import annotations
 
+import contextlib
 import os
+import re
 from collections.abc import Callable
 
 from manchet.workspace.plain_files import plain_bytes
@@ -57,12 +59,54 @@ def write(path: str, data: bytes) -> bool:
         try:
             with os.fdopen(handle, "wb") as file:
                 file.write(data)
+                file.flush()
+                os.fsync(handle)
             os.replace(beside, path)
         except BaseException:
-            os.unlink(beside)
+            with contextlib.suppress(FileNotFoundError):
+                os.unlink(beside)
             raise
+        _settle(os.path.dirname(path))
     except OSError as error:
         raise Blocked(f"{path} cannot be written: {reason(error)}") from None
+    return True
+
+
+def _settle(folder: str) -> None:
+    """Sees that a move in a folder is on the disk, where the system can be asked for that."""
+    if not hasattr(os, "O_DIRECTORY"):
+        return
+    try:
+        handle = os.open(folder, os.O_RDONLY | os.O_DIRECTORY)
+    except OSError:
+        return
+    try:
+        os.fsync(handle)
+    except OSError:
+        return  # a share that knows no such thing
+    finally:
+        os.close(handle)
+
+
+def clear_leftovers(folder: str, is_ours: Callable[[str], bool]) -> None:
+    """Takes away what writers left that were killed before they moved it into place."""
+    for name in os.listdir(folder):
+        left = _LEFT.fullmatch(name)
+        if left is not None and is_ours(left[1]) and not _is_running(int(left[2])):
+            with contextlib.suppress(OSError):
+                os.unlink(os.path.join(folder, name))
+
+
+_LEFT = re.compile(r"\.(.+)\.(\d{1,9})\.new")
+
+
+def _is_running(process: int) -> bool:
+    try:
+        os.kill(process, 0)
+    except ProcessLookupError:
+        return False
+    except OSError:
+        return True
     return True
 
 
