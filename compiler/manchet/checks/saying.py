@@ -50,6 +50,11 @@ def degrees(kitchen: Kitchen, value: Fraction) -> str:
     return fahrenheit(value) if kitchen.degrees == "F" else celsius(value)
 
 
+def other_warmth(kitchen: Kitchen, name: str, value: Fraction, cooler: bool) -> str:
+    """What is to be done with a thing before it goes in: `cool the scald to about 34 C`."""
+    return f"{'cool' if cooler else 'warm'} the {name} to about {degrees(kitchen, Fraction(round(value)))}"
+
+
 def bread(noun: str) -> str:
     """What the pieces are called in a sentence: `the loaves`, `the bread`."""
     return f"the {noun}" if noun else "the bread"

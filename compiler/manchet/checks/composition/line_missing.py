@@ -16,7 +16,7 @@ EXPLAINS = (
     "hydration-low", "malt-active-high", "prefermented-high", "raising-agent-high", "salt-high", "salt-low",
     "scald-too-small", "seed-implausible", "share-implausible", "stiff-dough-on-fast", "sugar-against-ordinary-yeast",
     "vessels-too-few", "yeast-against-time", "yeast-high", "preferment-yeast-against-time", "preferment-wetness-odd",
-    "kind-against-flour", "inclusions-in-first-mix", "water-misses-the-dough", "ice-not-enough", "water-hotter-than-the-tap",
+    "kind-against-flour", "inclusions-in-first-mix", "water-misses-the-dough", "ice-not-enough", "ice-past-a-third", "nothing-sets-the-dough", "water-hotter-than-the-tap",
     "culture-does-not-carry-on",
 )  # fmt: skip
 

@@ -3,25 +3,30 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.saying import degrees
+from manchet.checks.saying import degrees, other_warmth
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.water.dough_temperature import wanted_of
-from manchet.figures.water.mix_temperature import dough_balance
+from manchet.figures.water.mix_temperature import dough_water
+from manchet.figures.water.way_out import way_out_with_water
 
 NAME = "ice-not-enough"
 ABOUT = ("kitchen air",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    balance, dough = dough_balance(work), work.dough.stage
+    water, dough = dough_water(work), work.dough.stage
     wanted = wanted_of(dough.steps)
-    if balance is None or wanted is None or not balance.free or balance.water().high >= balance.coldest:
+    if water is None or wanted is None or water.celsius.likely >= water.balance.coldest:
         return
+    balance, kitchen = water.balance, work.kitchen
     reached = balance.dough(balance.coldest).likely
-    how = (
-        "all of its water ice" if balance.of_water else f"{balance.liquid} at {degrees(work.kitchen, balance.coldest)}"
+    how = "all of its water ice" if balance.of_water else f"{balance.liquid} at {degrees(kitchen, balance.coldest)}"
+    message = f"{degrees(kitchen, balance.wanted)} is wanted; with {how} the dough comes out at about {degrees(kitchen, reached)}"
+    out = way_out_with_water(balance, water.tap)
+    help = (
+        other_warmth(kitchen, out.name, out.celsius, out.cooler)
+        if out
+        else "chill the flour or what ferments before it"
     )
-    message = f"{degrees(work.kitchen, balance.wanted)} is wanted; with {how} the dough comes out at about {degrees(work.kitchen, reached)}"
-    help = "chill the flour or what ferments before it, mix less on fast, or write a warmer dough"
-    yield report(NAME, dough.steps[wanted[0]].place, message, help)
+    yield report(NAME, dough.steps[wanted[0]].place, message, f"{help}, mix less on fast, or write a warmer dough")

@@ -9,19 +9,20 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 from manchet.figures.water.dough_temperature import wanted_of
-from manchet.figures.water.mix_temperature import dough_balance
+from manchet.figures.water.mix_temperature import dough_water
 
 NAME = "water-hotter-than-the-tap"
 ABOUT = ("kitchen air",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    most, balance, dough = limit("hot-tap"), dough_balance(work), work.dough.stage
+    most, water, dough = limit("hot-tap"), dough_water(work), work.dough.stage
     wanted = wanted_of(dough.steps)
-    if most is None or balance is None or wanted is None or not balance.free or balance.water().low <= most:
+    if most is None or water is None or wanted is None or water.celsius.low <= most:
         return
+    balance = water.balance
     message = (
-        f"{degrees(work.kitchen, balance.wanted)} takes {balance.liquid} at about {degrees(work.kitchen, Fraction(round(balance.water().likely)))}, and a hot tap "
+        f"{degrees(work.kitchen, balance.wanted)} takes {balance.liquid} at about {degrees(work.kitchen, Fraction(round(water.celsius.likely)))}, and a hot tap "
         f"gives {degrees(work.kitchen, most)}"
     )
     help = "bring the flour or what ferments before it into the warm the day before, or write a cooler dough"

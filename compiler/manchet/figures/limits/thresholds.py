@@ -90,6 +90,7 @@ THRESHOLDS = {
     "dough-temperature-most": Limit(F(42), {}, "rye sours to 35 C; yeast stops at 45.4 C (Salvado et al., 2011); our rule"),
     "dough-temperature-within": Limit(F(2), {}, "our rule, on top of the range of the estimate"),
     "fast-water-least": Limit(F(1, 2), {}, "no second speed at 50 % absorption or less: Metcalfe, manuals of their mixers; fat counted with it is our rule"),
+    "ice-of-the-water": Limit(F(17, 50), {}, "our rule, a third: more hardly melts in the minutes of a mix"),
     "hot-tap": Limit(F(60), {}, "hot water is stored at 60 C, for Legionella's sake: common practice"),
     "fermentation-most": Limit(F(46), {}, "yeast stops at 45.4 C (Salvado et al., 2011); salt-rising ferments at 40 C: common practice"),
     "retard-most": Limit(F(13), {}, "dough retarders 2-8 C, slow cellars 10-12 C: common practice"),

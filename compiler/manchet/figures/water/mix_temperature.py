@@ -9,6 +9,7 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.figures.limits.lookup import limit
 from manchet.figures.water.dough_temperature import Balance, balance
 from manchet.figures.water.mix_inputs import last_temperature, mix_inputs, surroundings, temperature_together
+from manchet.figures.water.water_grid import DoughWater, water_of
 from manchet.formula.model import Stage
 
 
@@ -44,10 +45,12 @@ def dough_balance(work: Work) -> Balance | None:
     return None if work.kitchen.air is None or work.formula.preparation else balance(work, work.dough.stage)
 
 
+def dough_water(work: Work) -> DoughWater | None:
+    """What a dough's liquid is to be, as the sheet has it; None where none is free, and where the kitchen says no warmth."""
+    return None if dough_balance(work) is None else water_of(work)
+
+
 def no_water_does_it(work: Work) -> bool:
     """In this room the dough's water would have to be colder than ice, or hotter than a tap gives: that is told by itself."""
-    met, hottest = dough_balance(work), limit("hot-tap")
-    if met is None or not met.free or hottest is None:
-        return False
-    water = met.water()
-    return water.high < met.coldest or water.low > hottest
+    met, hottest = dough_water(work), limit("hot-tap")
+    return met is not None and hottest is not None and (not met.can_be or met.celsius.low > hottest)

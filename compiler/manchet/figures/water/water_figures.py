@@ -23,8 +23,8 @@ def water_figures(water: DoughWater, batch: Batch) -> dict[str, Figure]:
     balance = _balance(water, wanted)
     others = _other_readings(water)
     compared = _rule(water, wanted, others, balance)
-    by_rule = compared["water_by_rule_celsius"]
-    if water.friction is None:
+    by_rule = compared.get("water_by_rule_celsius")
+    if water.friction is None or by_rule is None:
         found = {"water_celsius": balance}
         for name, end in (("water_celsius_low", water.celsius.low), ("water_celsius_high", water.celsius.high)):
             rule = "the balance with the friction at its other end, and by either heat of wetting in print"
@@ -86,7 +86,8 @@ def _other_readings(water: DoughWater) -> tuple[Given, ...]:
 
 
 def _rule(water: DoughWater, wanted: Given, others: tuple[Given, ...], balance: Figure) -> dict[str, Figure]:
-    """The trade's rule from the same warming, its friction counted both ways, beside the balance."""
+    """The trade's rule from the same warming, its friction counted both ways, beside the balance. No rule gives water colder
+    than freezing: there ice says it, and the balance alone."""
     source, readings = base_temperature.SOURCE, len(others) + 1
     of_dough, of_sum = _frictions(water, readings)
     values = [other.value for other in others]
@@ -112,6 +113,8 @@ def _rule(water: DoughWater, wanted: Given, others: tuple[Given, ...], balance: 
         "in the sum: with it the rule gives what the balance gives, at these temperatures",
         (wanted, balance, *others), source,
     )  # fmt: skip
+    if by_rule.value < 0:
+        return {"friction_in_the_dough_celsius": of_dough, "friction_in_the_sum_celsius": of_sum}
     return {
         "friction_in_the_dough_celsius": of_dough,
         "friction_in_the_sum_celsius": of_sum,

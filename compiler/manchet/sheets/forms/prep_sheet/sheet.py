@@ -20,7 +20,7 @@ from manchet.sheets.forms.prep_sheet.other_waits import other_waits
 from manchet.sheets.forms.prep_sheet.stage_parts import Pages
 from manchet.sheets.forms.prep_sheet.tub import tub_of
 from manchet.sheets.forms.prep_sheet.view import Gone, PrepSheet, StageBlock
-from manchet.sheets.forms.prep_sheet.water_panel import STEP, ice_in_the_bowl, water_panel
+from manchet.sheets.forms.prep_sheet.water_panel import STEP, ice_in_the_bowl, standing_panel, water_panel
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
@@ -78,7 +78,7 @@ def prep_sheet(
         totals=() if formula.preparation else _not_twice(total_facts(work.totals, m), overall),
         flours=flours_line(formula, m),
         lots=(words["sheet.lot"],) if formula.preparation else words.several("sheet.lots"),
-        water=None if water is None or not water.known else water_panel(water, m),
+        water=standing_panel(work, m) if water is None else water_panel(water, m) if water.known else None,
         waits=() if formula.preparation else other_waits(work, m),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own_illustrations(formula.pictures, pictures),

@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.batch.work import Work
+from manchet.figures.limits.lookup import limit
 from manchet.figures.water.dough_temperature import capacity
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import MixInput
+from manchet.figures.water.mix_temperature import dough_balance
 from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell, WaterGridRow
+from manchet.figures.water.way_out import WayOut, misses, way_out, way_out_with_water
 from manchet.formula.model import Range
 from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import HotStage, WaterCell, WaterPanel, WaterRow
@@ -30,7 +34,7 @@ def water_panel(water: DoughWater, m: Measures) -> WaterPanel:
     iced = any(_ice(cell, water, m) for row in water.grid for cell in row.cells)
     bowl = words.say("water.ice_is_part", name) if iced else ""
     return WaterPanel(
-        rule=words.say(rule, name, base_text),
+        rule=words.say(rule, name, base_text) if water.can_be and water.celsius.likely >= 0 else "",
         liquid=name,
         figure=_figure(water, m) if water.assumed else "",
         flour=degrees(water.flour, m) if water.assumed else "",
@@ -54,6 +58,26 @@ def _by_friction(water: DoughWater, m: Measures) -> str:
     figure = said.celsius if m.house.degrees == "C" else said.celsius * 9 / 5
     word = "water.friction_in_the_sum" if said.in_the_sum else "water.friction_of_the_dough"
     return m.words.say(word, f"{m.plain(Range(figure, figure), 1)}{NBSP}{m.degree()}")
+
+
+def standing_panel(work: Work, m: Measures) -> WaterPanel | None:
+    """For a dough none of whose liquid can be warmed or cooled: how warm it comes out, and what to do where that is not as
+    wanted. None where the kitchen says no warmth."""
+    balance, within = dough_balance(work), limit("dough-temperature-within")
+    if balance is None or balance.free or within is None:
+        return None
+    out = balance.dough().likely
+    said = m.words.say("water.comes_out", degrees(out, m))
+    if misses(balance, within):
+        said = m.words.say("water.reached", said, _way_out(way_out(balance), out > balance.wanted, m))
+    return WaterPanel("", "", "", "", "", "", (), (), (said[0].upper() + said[1:] + ".", m.words["water.estimate"]))
+
+
+def _way_out(out: WayOut | None, too_warm: bool, m: Measures) -> str:
+    """`cool the scald to about 34 °C first, or write a warmer dough`."""
+    if out is None:
+        return m.words["water.way_out_colder" if too_warm else "water.way_out_warmer"]
+    return m.words.say("water.cool_first" if out.cooler else "water.warm_first", out.name, degrees(out.celsius, m))
 
 
 def hot_readings(water: DoughWater) -> list[str]:
@@ -95,8 +119,9 @@ def _spread(water: DoughWater, m: Measures) -> str:
     """Between what the figure lies; where no liquid does it, what is reached and the way out."""
     balance, say = water.balance, m.words.say
     if not water.can_be:
-        out = "water.way_out_colder" if water.celsius.likely < BOILING else "water.way_out_warmer"
-        return say("water.reached", comes_to(balance, m), m.words[out])
+        cold = water.celsius.likely < BOILING
+        other = way_out_with_water(balance, water.tap) if cold else way_out(balance, HOT_TAP)
+        return say("water.reached", comes_to(balance, m), _way_out(other, cold, m))
     if water.friction is not None and water.celsius.likely <= HOT_TAP:
         return ""
     low, high = (min(max(end, balance.coldest), BOILING) for end in (water.celsius.low, water.celsius.high))
