@@ -73,6 +73,8 @@ class _Sizing(NamedTuple):
         formula, order, weights = self.weights.formula, self.order, self.weights
         if order.flour is not None:
             return Outcome(order.flour)
+        if not formula.dough_share and (order.dough is not None or makes):
+            return Outcome(None, (made_of_nothing(formula),))
         if order.dough is not None:
             return Outcome(order.dough / formula.dough_share)
         if order.have is not None:

@@ -25,7 +25,7 @@ SLIPS = (Fraction(1, 1000), Fraction(1000), Fraction(1, 10), Fraction(10))
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    if not can_be_weighed_up(work):
+    if not (work.formula.overall and can_be_weighed_up(work)):
         return
     lines = [(line, weights_of(work, line)) for line in work.formula.overall if line.ingredient is not None]
     weighed = [weights_of(work, line) for line in work.formula.overall]
