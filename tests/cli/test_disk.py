@@ -48,6 +48,15 @@ def test_two_formulas_never_share_a_slug() -> None:
     assert made == slugs(reversed(names))
 
 
+def test_a_formula_taken_away_renames_no_other_s_sheet() -> None:
+    names = ["小麦", "粉", "Хлеб", "Хлеб 2", "Rye 粉", "Rye", "a" * 70, "a" * 80, "Göteborg rye", "ψωμί", "🍞", "!!"]
+    made = slugs(names)
+    for gone in names:
+        left = slugs(name for name in names if name != gone)
+        assert left == {name: one for name, one in made.items() if name != gone}
+    assert (made["Göteborg rye"], made["Rye"]) == ("goteborg-rye", "rye")
+
+
 def test_the_same_bytes_are_not_written_again(tmp_path: Path) -> None:
     file = tmp_path / "sheet.html"
     assert write(str(file), b"one")

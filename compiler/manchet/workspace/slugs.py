@@ -9,7 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
-from unicodedata import normalize
+from unicodedata import combining, normalize
+
+from manchet.diagnostics.suggest import fold
+from manchet.workspace.cache import digest
 
 if TYPE_CHECKING:
     from manchet.workspace.raw_files import Raw
@@ -29,12 +32,23 @@ def slug(name: str) -> str:
     return f"{short}-1" if short in _RESERVED else short
 
 
+def _kept(name: str) -> str:
+    """The slug of a name, with a digest where letters of it are lost: `xiao-mai` has them all, of 小麦 none is left."""
+    short = slug(name)
+    letters = sum(not combining(sign) and sign.isalnum() for sign in normalize("NFKD", name))
+    if short and letters <= len(short.replace("-", "")):
+        return short
+    ending = digest(fold(name))[:6]
+    return f"{(short or 'formula')[: LONGEST - 7].rstrip('-')}-{ending}"
+
+
 def slugs(names: Iterable[str]) -> dict[str, str]:
-    """A slug for each name. Names that come to the same are numbered, in the order of the names themselves."""
+    """A slug for each name. One that keeps not every letter of its name ends in a digest of it, so that what else there is
+    does not change it. Names that differ in signs and accents alone are numbered, in the order of the names themselves."""
     result: dict[str, str] = {}
     taken: set[str] = set()
     for name in sorted(set(names)):
-        wanted = slug(name) or "formula"
+        wanted = _kept(name)
         chosen, number = wanted, 1
         while chosen in taken:
             number += 1
