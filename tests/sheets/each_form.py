@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import datetime
 from functools import cache
 from pathlib import Path
@@ -33,33 +33,39 @@ def demo() -> Bakery:
 
 def sample_of(form: Form, house: House = METRIC) -> View:
     """The first page of the form that the demo bakery has."""
+    return next(pages_of(form, house))
+
+
+def pages_of(form: Form, house: House = METRIC) -> Iterator[View]:
+    """All pages of the form that the demo bakery has."""
     page = PageSetup(ISSUE, house, when=When(datetime(2026, 11, 28, 7, 0), True), benches=12)
     views = (form.render(subject, page).value for subject in SUBJECTS[form.about]())
-    return next(view for view in views if view is not None)
+    return (view for view in views if view is not None)
 
 
-def _at_home() -> list[HomeWork]:
-    home = home_work(demo(), demo().formulas[0], PrintOptions(), METRIC).value
-    assert home is not None
-    return [home]
+def _at_home() -> Iterator[HomeWork]:
+    for formula in demo().formulas:
+        home = home_work(demo(), formula, PrintOptions(), METRIC).value
+        assert home is not None, formula.name
+        yield home
 
 
-def _bakehouses() -> list[Bakehouse]:
+def _bakehouses() -> Iterator[Bakehouse]:
     made = works(demo())
-    return [
+    return (
         Bakehouse(
             kitchen,
             tuple(work for work in made if work.kitchen == kitchen),
             ahead=tuple(Ahead(work) for work in made if work.kitchen == kitchen and work.formula.preparation),
         )
         for kitchen in demo().kitchens
-    ]
+    )
 
 
-SUBJECTS: dict[Subject, Callable[[], list[Any]]] = {
-    Subject.FORMULA: lambda: [work_in(demo(), demo().formulas[0])],
+SUBJECTS: dict[Subject, Callable[[], Iterator[Any]]] = {
+    Subject.FORMULA: lambda: (work_in(demo(), formula) for formula in demo().formulas),
     Subject.HOME: _at_home,
-    Subject.KITCHEN: lambda: list(demo().kitchens),
+    Subject.KITCHEN: lambda: iter(demo().kitchens),
     Subject.BAKEHOUSE: _bakehouses,
 }
 """What a form can be about, from the demo bakery."""

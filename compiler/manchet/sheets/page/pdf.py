@@ -12,7 +12,9 @@ from typing import TYPE_CHECKING, Any
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.artefacts import mark_artefacts
+from manchet.sheets.page.figure_places import place_figures
 from manchet.sheets.page.layouts import NORMAL, LaidOut, PageLayout, fewest_sides
+from manchet.sheets.page.table_heads import head_tables
 
 if TYPE_CHECKING:
     import logging
@@ -187,11 +189,18 @@ def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPd
             return started
         try:
             chosen = fewest_sides(layouts, typesetter(html, started))
-            content = chosen.document.write_pdf(finisher=mark_artefacts, **_OPTIONS)
+            content = chosen.document.write_pdf(finisher=_finish, **_OPTIONS)
         except started.refused as asked:
             raise RuntimeError(str(asked)) from None
     missing, undrawn, faults = _told_apart(said)
     return Pdf(content, missing, undrawn, faults, chosen.classes, chosen.sides)
+
+
+def _finish(document: Any, pdf: Any) -> None:
+    """What PDF/UA asks of the tags beyond what the layout engine writes."""
+    mark_artefacts(document, pdf)
+    head_tables(document, pdf)
+    place_figures(document, pdf)
 
 
 def typesetter(html: str, started: _Engine) -> Callable[[str], LaidOut]:

@@ -1,0 +1,72 @@
+"""Every form on a screen as someone has it who does not see it, or not well, or has no mouse: looked over by the rules of axe-core."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from shutil import which
+from typing import Any
+
+import pytest
+from axe_playwright_python.base import AXE_SCRIPT
+from playwright.sync_api import sync_playwright
+from run_length import IS_LONG
+from sheets.each_form import pages_of
+
+from manchet.sheets.form import Form
+from manchet.sheets.registry import FORMS, html_of
+
+WIDTHS = {"phone": 390, "tablet": 820, "desk": 1280}
+
+NOT_ASKED = {
+    "p-as-heading": "takes a step that is one bold verb for a heading",
+}
+"""Rules that axe itself keeps off as experimental, and why this one stays so."""
+
+RUN = """async notAsked => {
+    document.querySelectorAll('details').forEach(folded => folded.open = true);
+    const rules = axe.getRules().filter(rule => !rule.tags.includes('deprecated'));
+    const each = rules.map(rule => [rule.ruleId, {enabled: !notAsked.includes(rule.ruleId)}]);
+    const found = await axe.run(document, {rules: Object.fromEntries(each), resultTypes: ['violations']});
+    const said = found.violations.flatMap(v => v.nodes.map(node => v.id + ': ' + node.html.slice(0, 200)));
+    return {said, asked: found.violations.length + found.passes.length};
+}"""
+"""All rules on, whatever is folded unfolded; each finding with the element it is about."""
+
+
+@pytest.fixture(scope="module")
+def screen() -> Iterator[Any]:
+    path = which("chromium") or which("google-chrome")
+    assert path is not None, "no Chromium on this machine: `bash .ci/setup test` installs one"
+    with sync_playwright() as play:
+        chromium = play.chromium.launch(executable_path=path, args=["--no-sandbox", "--disable-gpu"])
+        yield chromium
+        chromium.close()
+
+
+def looked_over(screen: Any, html: str, width: int) -> list[str]:
+    # A sheet lets no script of others run, so axe's neither, but for the last word of this line.
+    page = screen.new_page(viewport={"width": width, "height": 900}, bypass_csp=True)
+    page.set_content(html)
+    page.evaluate(AXE_SCRIPT)
+    found = page.evaluate(RUN, list(NOT_ASKED))
+    page.close()
+    assert found["asked"] > 10
+    return list(found["said"])
+
+
+def tried(form: Form) -> list[str]:
+    """Its pages: each in the long run, else the one with most to go wrong."""
+    pages = [html_of(view) for view in pages_of(form)]
+    return pages if IS_LONG else [max(pages, key=len)]
+
+
+@pytest.mark.parametrize("width", WIDTHS.values(), ids=WIDTHS)
+@pytest.mark.parametrize("form", FORMS, ids=lambda form: form.name)
+def test_axe_finds_nothing(form: Form, width: int, screen: Any) -> None:
+    findings = {said for html in tried(form) for said in looked_over(screen, html, width)}
+    assert findings == set()
+
+
+def test_axe_finds_what_is_wrong(screen: Any) -> None:
+    found = looked_over(screen, "<title>A</title><img src='data:,'><p style='color: #ddd'>pale</p>", 390)
+    assert {said.split(":")[0] for said in found} >= {"html-has-lang", "image-alt", "color-contrast", "region"}
