@@ -68,5 +68,5 @@ def test_axe_finds_nothing(form: Form, width: int, screen: Any) -> None:
 
 
 def test_axe_finds_what_is_wrong(screen: Any) -> None:
-    found = looked_over(screen, "<title>A</title><img src='data:,'><p style='color: #ddd'>pale</p>", 390)
+    found = looked_over(screen, "<title>A</title><p><img role='img'></p><p style='color: #ddd'>pale</p>", 390)
     assert {said.split(":")[0] for said in found} >= {"html-has-lang", "image-alt", "color-contrast", "region"}
