@@ -122,17 +122,6 @@ def test_a_dough_that_cools_works_like_the_mean_of_its_way() -> None:
     assert 115 < minutes(there.seconds.likely) < 125
 
 
-def test_yeast_for_another_wait() -> None:
-    """The US Army manual for bakers (1916): half the yeast, a sponge of 5 h takes up to 8 h (by the rule, 10 h)."""
-    sponge = one_wait(300, 300, 27)
-    assert sponge.yeast_for(Fraction(10 * 3600), Fraction(27)) == Fraction(1, 2)
-    eight = sponge.yeast_for(Fraction(8 * 3600), Fraction(27))
-    assert eight == Fraction(5, 8)
-    assert sponge.yeast_for(Fraction(30 * 3600), Fraction(27)) is None  # a sixth: too far for the rule
-    assert sponge.yeast_for(Fraction(0), Fraction(27)) is None
-    assert one_wait(300, 300, 27, SOUR_YEAST).yeast_for(Fraction(36000), Fraction(27)) is None
-
-
 def test_figures_say_their_rule_source_and_the_thumb_beside() -> None:
     found = fermentation_figures(STRAIGHT)
     figure = found["dough, ferment at 22 C"]
@@ -160,15 +149,6 @@ def test_no_longer_wait_in_a_warmer_place_below_the_best(
     assert longer is not None and shorter is not None
     assert shorter.seconds.likely <= longer.seconds.likely
     assert shorter.by_thumb <= longer.by_thumb
-
-
-@given(warmths, warmths)
-def test_a_wait_moved_with_its_yeast_is_as_far(at: Fraction, other: Fraction) -> None:
-    """As long as the other place asks for, the yeast stays as it is."""
-    wait = one_wait(120, 120, int(at))
-    there = wait.at(other)
-    assert there is not None
-    assert wait.yeast_for(there.seconds.likely, other) == 1
 
 
 @given(st.lists(warmths, max_size=4))

@@ -13,10 +13,10 @@ from manchet.batch.scales import reading_of
 from manchet.batch.work import Work, work_of
 from manchet.figures.derived import figures_of
 from manchet.figures.fermentation.yeast_grid import (
-    MOST_MOVED,
+    FURTHEST,
     YeastGrid,
     YeastWait,
-    by_the_army,
+    ends_of,
     hours_to_say,
     why_not,
     yeast_grids,
@@ -65,10 +65,10 @@ def test_the_grid_of_a_poolish() -> None:
 
 
 def test_by_hand() -> None:
-    """13 h at 20 C (0.2198 an hour) to 16 h at 18 C (0.1820 an hour, by the same equation): 0.98 of the yeast."""
+    """13 h at 20 C (0.2198 an hour) to 16 h at 18 C (0.1820 an hour, by the same equation): 0.98 of the work, and its square."""
     (wait,) = yeast_waits(formula(POOLISH))
     times = wait.times(Fraction(16 * 3600), Fraction(18))
-    assert times is not None and float(times) == pytest.approx(13 * 0.2198 / (16 * 0.1820), abs=0.003)
+    assert times is not None and float(times) == pytest.approx((13 * 0.2198 / (16 * 0.1820)) ** 2, abs=0.01)
 
 
 def test_bulk_and_proof_of_a_straight_dough_are_taken_together() -> None:
@@ -76,7 +76,7 @@ def test_bulk_and_proof_of_a_straight_dough_are_taken_together() -> None:
     (wait,) = yeast_waits(formula(STRAIGHT))
     assert (wait.likely / 3600, wait.branch, [w.step.verb for w in wait.waits]) == (3, "loaves", ["ferment", "prove"])
     work = 2 * pace(BAKERS, Fraction(26)) + pace(BAKERS, Fraction(28))
-    assert wait.times(Fraction(6 * 3600), Fraction(24)) == work / (6 * pace(BAKERS, Fraction(24)))
+    assert wait.times(Fraction(5 * 3600), Fraction(24)) == (work / (5 * pace(BAKERS, Fraction(24)))) ** 2
     assert wait.times(wait.likely) == 1
     assert [(c.low, c.high) for c in grid(STRAIGHT).celsius] == [(23, 23), (25, 25), (26, 28), (29, 29), (31, 31)]
 
@@ -156,14 +156,53 @@ def test_longer_or_warmer_never_wants_more_yeast(a: Fraction, b: Fraction, one: 
     more, less = wait.times(short, cool), wait.times(long, warm)
     if more is not None and less is not None:
         assert less <= more
-        assert Fraction(1, MOST_MOVED) <= less <= more <= MOST_MOVED
+        assert Fraction(1, FURTHEST**2) <= less <= more <= FURTHEST**2
 
 
 def test_the_armys_sponge() -> None:
     """US Army manual for bakers, 1916: half the yeast, 8 h for 5."""
-    times = Fraction(5, 8)
-    assert float(by_the_army(times)) == pytest.approx(0.5, abs=0.01)
-    assert by_the_army(Fraction(1)) == 1
+    low, high = ends_of(Fraction(5, 8) ** 2)
+    assert float(high) == pytest.approx(0.5, abs=0.01) and low < Fraction(5, 8) ** 2 < high
+    assert ends_of(Fraction(1)) == (1, 1)
+
+
+@pytest.mark.parametrize(
+    ("hours", "product", "other", "other_product"),
+    [(2, 11.0, 3, 8.3), (3, 8.3, 5, 5.6), (5, 5.6, 8, 4.5), (8, 4.5, 15, 2.0)],
+)
+def test_formulas_in_print_lie_between_the_ends(hours: int, product: float, other: int, other_product: float) -> None:
+    """Yeast x hours x pace of formulas in print, of 2 to 15 h, from one to the next; to the two figures they are told in."""
+    low, high = ends_of(Fraction(hours, other) ** 2)
+    printed = (other_product / other) / (product / hours)
+    assert float(low) * 0.97 <= printed <= float(high) * 1.03
+
+
+@pytest.mark.parametrize(("wait", "told"), [("6 h", False), ("7 h", True), ("26 h", True), ("27 h", False)])
+def test_no_further_than_half_and_twice(wait: str, told: bool) -> None:
+    (found,) = yeast_waits(formula(POOLISH))
+    assert (found.times(Fraction(wait.split()[0]) * 3600) is not None) == told
+
+
+def test_yeast_does_not_live_all_night_in_the_heat() -> None:
+    hot = grid(POOLISH, ripe="12 h at 33 C")
+    assert all(
+        cell.times is None for row in hot.rows for cell, c in zip(row.cells, hot.celsius, strict=True) if c.likely > 35
+    )
+    short = grid(STRAIGHT, bulk="30 min at 34 C")
+    assert any(cell.times for row in short.rows for cell in row.cells)
+    (wait,) = yeast_waits(formula(POOLISH, ripe="12 h at 38 C"))
+    assert wait.times(wait.likely) == 1, "what is written is not doubted here"
+    assert wait.times(Fraction(14 * 3600)) is None
+
+
+def test_a_row_is_named_by_the_wait_it_belongs_to() -> None:
+    """Of a wait that falls from 26 to 18 C, the other hours are told for just that, and not for 22 C all the time."""
+    falling = plain(formula(POOLISH, ripe="12-14 h at 26 C falling to 18 C"))
+    names = list(figures_of(falling).estimates)
+    assert not [name for name in names if "yeast for 7 h at 22 C" in name and "18" not in name]
+    (grid_,) = yeast_grids(falling)
+    assert grid_.celsius[2].likely == 22
+    assert "poolish: instant yeast for 12 to 14 h at 18 C" in figures_of(plain(formula(POOLISH))).estimates
 
 
 @pytest.mark.parametrize(("minutes", "said"), [(20, 15), (50, 45), (135, 150), (210, 210), (585, 600)])
@@ -229,7 +268,7 @@ def test_among_the_estimates_for_the_whole_batch() -> None:
     found = figures_of(made).estimates
     figure = found["poolish: instant yeast for 16 h at 18 C"]
     weighed = next(w.grams for w in made.batch.stages[0].weighed if w.portion.name == "instant yeast")
-    assert float(figure.value) == pytest.approx(float(weighed) * 0.98, abs=0.02)
+    assert float(figure.value) == pytest.approx(float(weighed) * 0.98**2, abs=0.02)
     assert figure.rule.startswith("an estimate, ") and "Salvado" in figure.source and "1916" in figure.source
     assert [given.name for given in figure.inputs] == ["instant yeast as written", "ripen as written, at 20 C"]
 

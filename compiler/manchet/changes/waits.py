@@ -12,9 +12,17 @@ from fractions import Fraction
 from manchet.changes.swaps.lines import GRAMS, figure_of, times as multiplied, with_figure
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.figures.fermentation.another_warmth import MOST_MOVED, mean_pace
-from manchet.figures.fermentation.yeast_grid import YeastWait, hours_to_say, why_not, yeast_waits
-from manchet.figures.fermentation.yeast_rate import BAKERS, holds, pace
+from manchet.figures.fermentation.another_warmth import mean_pace
+from manchet.figures.fermentation.yeast_grid import (
+    FURTHEST,
+    HOT,
+    HOT_LONGEST,
+    YeastWait,
+    hours_to_say,
+    why_not,
+    yeast_waits,
+)
+from manchet.figures.fermentation.yeast_rate import BAKERS, holds
 from manchet.formula import measures
 from manchet.formula.binding import Offered, bind
 from manchet.formula.draft import stage_key
@@ -173,13 +181,19 @@ def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None, 
             f"{name} at {_degrees(celsius, unit)}: how fast yeast works is told from {coolest} to {warmest} only",
             "ask for a place between; in a fridge the dough's own slow cooling decides",
         )
-    as_far = wait.likely if celsius is None else wait.work / pace(BAKERS, celsius)
-    low, high = hours_to_say(as_far / MOST_MOVED), hours_to_say(as_far * MOST_MOVED)
+    there = "" if celsius is None else f" at {_degrees(celsius, unit)}"
+    if not wait.lives(seconds, celsius):
+        hot, longest = _degrees(HOT, unit), duration(HOT_LONGEST)
+        return Refused(
+            f"{name} for {duration(seconds)}{there}: yeast does not live through {duration(seconds)} over {hot}",
+            f"ask for {hot} or cooler, or for no more than {longest}",
+        )
+    as_far = wait.as_far(celsius)
+    low, high = hours_to_say(as_far / FURTHEST), hours_to_say(as_far * FURTHEST)
     return Refused(
-        f"{name} for {duration(seconds)} takes {_so_many(as_far / seconds)} the yeast; the rule reaches from a quarter of "
-        "it to four times as much",
-        f"from about {duration(low)} to {duration(high)} can be asked for"
-        + ("" if celsius is None else f" at {_degrees(celsius, unit)}"),
+        f"{name} for {duration(seconds)}{there} lies beyond half and twice the {duration(hours_to_say(as_far))} that its "
+        "yeast takes as written: so far off nobody can say how much it wants",
+        f"from about {duration(low)} to {duration(high)} can be asked for{there}",
     )
 
 
@@ -201,12 +215,6 @@ def _no_wait(stage: Stage, asked: WantedWait) -> Refused:
 
 def _degrees(celsius: Fraction, unit: str) -> str:
     return f"{decimal(in_fahrenheit(celsius), 0)} F" if unit == "F" else f"{decimal(celsius, 1)} C"
-
-
-def _so_many(times: Fraction) -> str:
-    if times < Fraction(1, 100):
-        return "less than a hundredth of"
-    return f"{decimal(times, 1)} times" if times > 1 else f"{decimal(times, 2)} of"
 
 
 class _Moving:

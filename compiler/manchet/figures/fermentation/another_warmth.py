@@ -28,9 +28,6 @@ AROUND = (-4, -2, 2, 4)
 SLICES = 12
 """Into how many pieces a falling or rising temperature is cut; more change no printed figure."""
 
-MOST_MOVED = 4
-"""Yeast is not told for a wait that needs more than so many times as much, or as little. Our rule."""
-
 
 class Elsewhere(NamedTuple):
     """A wait at another temperature: seconds, from the shortest to the longest of what is written and who works. One range,
@@ -72,19 +69,6 @@ class Waiting(NamedTuple):
     def leading(self) -> tuple[Leaven, ...]:
         """Who is waited for: baker's yeast where there is any, for it is faster than a sour's; else all that live in it."""
         return (BAKERS,) if BAKERS in self.leavens else self.leavens
-
-    def yeast_for(self, seconds: Fraction, celsius: Fraction) -> Fraction | None:
-        """By what the baker's yeast is multiplied to be as far in another time and warmth.
-
-        Yeast times time times pace stays the same. The US Army manual for bakers of 1916 gives a sponge with half the
-        yeast 8 h for 5, not 10: so a longer wait may want a little less than this says. None where something else
-        works too, outside the model's range, and beyond `MOST_MOVED`.
-        """
-        there = self.at(celsius)
-        if self.leavens != (BAKERS,) or there is None or seconds <= 0:
-            return None
-        times = there.seconds.likely / seconds
-        return times if Fraction(1, MOST_MOVED) <= times <= MOST_MOVED else None
 
 
 def waits_of(formula: Formula) -> tuple[Waiting, ...]:

@@ -1,18 +1,19 @@
 """The yeast that moves a wait to another time or another warmth: for a poolish, a biga, a sponge, a straight dough.
 
-Only where baker's yeast weighed into the very stage does all the work, and no fridge takes part: yeast x time x pace stays
-the same. The bulk and the proof of a straight dough are taken together.
+Only where baker's yeast weighed into the very stage does all the work, and no fridge takes part. In a longer wait yeast also
+grows, so what is needed falls faster than the hours rise: with the square of time x pace, as formulas in print have it. The
+bulk and the proof of a straight dough are taken together.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from decimal import Decimal, localcontext
 from fractions import Fraction
-from math import isqrt
 
 from manchet.batch.work import Work, once
-from manchet.figures.fermentation.another_warmth import MOST_MOVED, Waiting, leavens_of, mean_pace
-from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, pace
+from manchet.figures.fermentation.another_warmth import Waiting, leavens_of, mean_pace
+from manchet.figures.fermentation.yeast_rate import BAKERS, NOTHING, holds, rising_pace
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Moved, Portion, Range, Stage, Step
 from manchet.quantities.printing import decimal, round_to
@@ -28,8 +29,23 @@ DOWN = (Fraction(1, 2), Fraction(3, 4), Fraction(5, 4), Fraction(3, 2))
 HOUR = Fraction(3600)
 
 YEASTS = frozenset({"yeast", "sweet-dough yeast"})
-ARMY = "US Army, Manual for Army Bakers, 1916: half the yeast, a sponge of 5 h takes up to 8 h"
-RULE = "yeast as written x the work of the written wait / (hours x how fast the yeast works there)"
+POWER = 2
+"""By what power of its time x pace a wait wants less yeast."""
+POWERS = Decimal("1.5"), Decimal("2.4")
+"""The ends of it: half the yeast for 8 h in place of 5 (US Army), and the steepest of formulas in print."""
+
+FURTHEST = 2
+"""A wait is told no further than half and twice of what the written yeast would take there. Our rule."""
+
+HOT, HOT_LONGEST = Fraction(35), Fraction(2 * 3600)
+"""Celsius over which yeast is told for no longer than so many seconds: proofs stand at 32 to 38 C for an hour (Home Baking
+Association), and what stays so warm all night sours and dies off. Our rule."""
+
+PRACTICE = (
+    "formulas in print for 2, 3, 5, 8 and 15 h have 11.0, 8.3, 5.6, 4.5 and 2.0 as yeast x hours x pace: the power lies "
+    "between 1.5 and 2.4; US Army, Manual for Army Bakers, 1916: half the yeast, a sponge of 5 h takes up to 8 h"
+)
+RULE = "yeast as written x (the work of the written wait / (hours x how fast the yeast works there)) to the power of 2"
 
 CARRIES_ON = "most of the bread's yeast is in it, so the dough moves too: go by its look"
 
@@ -68,7 +84,7 @@ class YeastWait(NamedTuple):
     @property
     def celsius(self) -> Range:
         """From the coolest to the warmest that is written."""
-        found = [w.celsius for w in self.waits]
+        found = [end for w in self.waits for end in _ends(w.step)]
         return Range(min(found), max(found))
 
     @property
@@ -79,18 +95,31 @@ class YeastWait(NamedTuple):
     def times(self, seconds: Fraction, celsius: Fraction | None = None) -> Fraction | None:
         """By what the yeast is multiplied for so many seconds in all at one temperature (None: as warm as written).
 
-        None outside the model's range, and beyond `MOST_MOVED`.
+        None outside the model's range, beyond `FURTHEST`, and where yeast does not live so long.
         """
-        if seconds <= 0 or (celsius is not None and not holds(BAKERS, celsius)):
+        if seconds <= 0 or (celsius is not None and not holds(BAKERS, celsius)) or not self.lives(seconds, celsius):
             return None
-        there = self.work / self.likely if celsius is None else pace(BAKERS, celsius)
-        times = self.work / (seconds * there)
-        return times if Fraction(1, MOST_MOVED) <= times <= MOST_MOVED else None
+        ratio = self.as_far(celsius) / seconds
+        return ratio**POWER if Fraction(1, FURTHEST) <= ratio <= FURTHEST else None
+
+    def as_far(self, celsius: Fraction | None) -> Fraction:
+        """Seconds in which the written yeast would do the work there."""
+        return self.likely if celsius is None else self.work / rising_pace(BAKERS, celsius)
+
+    def lives(self, seconds: Fraction, celsius: Fraction | None = None) -> bool:
+        """Whether yeast lives through such a wait; the written one is never doubted here."""
+        warmest = (self.celsius.high or self.celsius.likely) if celsius is None else celsius
+        written = celsius is None and seconds <= self.likely
+        return written or warmest <= HOT or seconds <= HOT_LONGEST
 
 
-def by_the_army(times: Fraction) -> Fraction:
-    """The same by the one trial in print: half the yeast for 1.6 times the hours, near enough the power 3/2 of `times`."""
-    return times * Fraction(isqrt(times.numerator * times.denominator * 10**12), times.denominator * 10**6)
+def ends_of(times: Fraction) -> tuple[Fraction, Fraction]:
+    """The same by the two ends of the power, the smaller first; `times` is by the likely one."""
+    with localcontext() as exact:
+        exact.prec = 30
+        ratio = (Decimal(times.numerator) / Decimal(times.denominator)).sqrt()
+        low, high = sorted(Fraction(ratio**power) for power in POWERS)
+    return low, high
 
 
 def yeast_waits(formula: Formula) -> tuple[YeastWait, ...]:
@@ -245,14 +274,27 @@ def yeast_figures(work: Work) -> dict[str, Figure]:
             for celsius, cell in zip(grid.celsius, row.cells, strict=True):
                 if cell.times is None or cell.grams is None or cell.written:
                     continue
-                hours = decimal(row.seconds.likely / 3600, 2)
-                name = f"{wait.stage.name}: {wait.portion.name} for {hours} h at {decimal(celsius.likely, 1)} C"
+                name = f"{wait.stage.name}: {wait.portion.name} for {_hours(row.seconds)} {_warmth(wait, celsius)}"
                 found[name] = _figure(name, wait, cell.times, cell.grams * grid.makings)
     return found
 
 
+def _hours(seconds: Range) -> str:
+    """`7 h`, and `12 to 14 h` of the written wait."""
+    low, high = (decimal((end or seconds.likely) / 3600, 2) for end in (seconds.low, seconds.high))
+    return f"{low} h" if low == high else f"{low} to {high} h"
+
+
+def _warmth(wait: YeastWait, celsius: Range) -> str:
+    """`at 18 C`; of what is as warm as written, and not of one warmth, from the coolest of it to the warmest."""
+    low, high = celsius.low, celsius.high
+    if low is None or high is None or low == high:
+        return f"at {decimal(celsius.likely, 1)} C"
+    return f"at {decimal(low, 1)} to {decimal(high, 1)} C, as written"
+
+
 def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Figure:
-    low, high = sorted((grams, grams / times * by_the_army(times)))
+    low, high = (grams / times * end for end in ends_of(times))
     places = 0 if low >= 100 else 1 if low >= 10 else 2
     waits = tuple(
         Given(f"{w.step.verb} as written, at {decimal(w.celsius, 1)} C", w.time.likely / 60, "min",
@@ -261,10 +303,8 @@ def _figure(name: str, wait: YeastWait, times: Fraction, grams: Fraction) -> Fig
     )  # fmt: skip
     place = wait.portion.place
     written = Given(f"{wait.portion.name} as written", grams / times, "g", place.where)
-    rule = (
-        f"an estimate, {decimal(low, places)} to {decimal(high, places)} g: {RULE}; the other end by the army's sponge"
-    )
-    return Figure(name, round_to(grams, places), "g", rule, (written, *waits), f"{BAKERS.source}; {ARMY}")
+    rule = f"an estimate, {decimal(low, places)} to {decimal(high, places)} g: {RULE}; its ends to 1.5 and 2.4"
+    return Figure(name, round_to(grams, places), "g", rule, (written, *waits), f"{BAKERS.source}; {PRACTICE}")
 
 
 def moved_figures(formula: Formula) -> dict[str, Figure]:
@@ -283,7 +323,7 @@ def _moved(one: Moved) -> Figure:
         Given(f"{one.yeast} in all, as written", one.in_all * 100, "%", where),
         Given(f"{one.yeast} in all, now", one.in_all_now * 100, "%", "--wait"),
     )
-    other = decimal(round_to(by_the_army(one.times), 2), 2)
-    rule = f"an estimate, by the army's sponge {other}: {RULE}, to two decimals; flour and water as written"
+    low, high = (decimal(round_to(end, 2), 2) for end in ends_of(one.times))
+    rule = f"an estimate, {low} to {high}: {RULE}, to two decimals; flour and water as written"
     rule += f"; {CARRIES_ON}" if one.carries_on else ""
-    return Figure(f"{one.yeast}, so many times as much", one.times, "", rule, inputs, f"{BAKERS.source}; {ARMY}")
+    return Figure(f"{one.yeast}, so many times as much", one.times, "", rule, inputs, f"{BAKERS.source}; {PRACTICE}")

@@ -61,7 +61,15 @@ def _cells(grid: YeastGrid, rounding: _Rounding, m: Measures) -> Iterator[YeastC
 
 
 def _weights(grid: YeastGrid) -> list[Fraction]:
-    return [cell.grams for row in grid.rows for cell in row.cells if cell.grams]
+    """Those that are printed."""
+    at = next((n for row in grid.rows for n, cell in enumerate(row.cells) if cell.written), 0)
+    told = (
+        cell
+        for row in grid.rows
+        for n, cell in enumerate(row.cells)
+        if n == at or (abs(n - at) == 1 and row.cells[at].written)
+    )
+    return [cell.grams for cell in told if cell.grams]
 
 
 def _rounding(grid: YeastGrid, kitchen: Kitchen, m: Measures) -> _Rounding:
