@@ -128,7 +128,7 @@ def test_work_nobody_gave_a_time_for_is_shown_and_takes_none() -> None:
 def test_what_a_line_says_of_lateness() -> None:
     made = card(loaf())
     shape = next(row for row in made.rows if row.step is not None and row.step.verb == "divide")
-    assert (shape.latest, shape.slack, shape.moves) == (datetime(2026, 11, 28, 7, 35), 10, "oven")
+    assert (shape.latest, shape.slack, shape.moves) == (datetime(2026, 11, 28, 7, 30), 5, "oven")
     assert shape.stands_until == datetime(2026, 11, 28, 7, 30)
     quarter, half, three_quarters = shape.late
     assert [(c.step.verb, c.minutes) for c in quarter.shorter] == [("prove", 10), ("bake", 3)]

@@ -13,7 +13,7 @@ from manchet.formula.model import Range, Who
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import IN_OVEN
+from manchet.syntax.vocabulary import BOILS, BY_LEAVEN, IN_OVEN
 from manchet.timing.card.before import before_you_go
 from manchet.timing.card.clashes import clashes_of
 from manchet.timing.card.falling import with_floors
@@ -142,8 +142,11 @@ def _job_row(
 ) -> CardRow:
     job, begin = course.jobs[at], course.starts[at]
     start = clock.at(begin)
-    last = max(clock.not_after(latest.at), start)
     stands = stands_until(course.jobs, course.starts, at)
+    last = max(
+        clock.not_after(latest.at if stands is None or not _is_bounded(course, at, stands) else min(latest.at, stands)),
+        start,
+    )
     return CardRow(
         start=start,
         end=clock.at(begin + job.length.planned),
@@ -173,6 +176,14 @@ def _job_row(
         gives=_gives(job),
         late=tuple(_late(course.jobs, lateness(at, Fraction(asked * 60)), asked) for asked in ASKED),
     )
+
+
+def _is_bounded(course: Course, at: int, stands: Fraction) -> bool:
+    """Whether a job can be put off no longer than what waits for it may stand: where the file lets that stand at all, and of
+    what has proved and goes into the heat even where it does not."""
+    job = course.jobs[at]
+    proved = any(course.jobs[need.job].step.verb in BY_LEAVEN for need in job.needs if not need.is_for_a_thing)
+    return stands > course.starts[at] or (proved and job.step.verb in IN_OVEN | BOILS)
 
 
 def _gives(job: Job) -> Gives:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import datetime
+from datetime import datetime, timedelta
 from fractions import Fraction
+from math import floor as floor_of
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import bakes_of
@@ -67,7 +68,19 @@ def _rows(work: Work, rows: tuple[CardRow, ...]) -> Iterator[CardRow]:
         inside[load] = _Inside(bake.oven, into, drop_of(bake.oven, grams, full))
         fallen = before is not None and before.at < into.at and bake.oven.name not in empty
         empty.discard(bake.oven.name)
-        yield row._replace(floor=FloorHeat(bake.heat, into.celsius, bake.wants[0], fallen))
+        floor = FloorHeat(bake.heat, into.celsius, bake.wants[0], fallen)
+        yield _while_it_is_hot(row, floor, bake.oven)._replace(floor=floor)
+
+
+def _while_it_is_hot(row: CardRow, floor: FloorHeat, oven: Oven) -> CardRow:
+    """A load can be put off no longer than the floor has the heat for it."""
+    now, cold = hours_to(oven.falls, floor.heat), hours_to(oven.falls, floor.least)
+    if now is None or cold is None or row.latest is None:
+        return row
+    until = row.start + timedelta(minutes=floor_of(max(cold - now, Fraction(0)) * 60))
+    if until >= row.latest:
+        return row
+    return row._replace(latest=until, slack=int((until - row.start).total_seconds()) // 60)
 
 
 def _now(before: _FloorReading, at: datetime, oven: Oven) -> _FloorReading:

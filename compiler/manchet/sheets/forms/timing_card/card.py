@@ -61,7 +61,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         makes=tuple(_makes(work, m)),
         start=words.say("card.start", _moment(card.start, m)),
         out="" if card.out_of_oven is None else words.say("card.out", _moment(card.out_of_oven, m)),
-        ready=words.say("card.ready", _moment(card.ready, m)),
+        ready="" if card.clashes else words.say("card.ready", _moment(card.ready, m)),
         strip=day_strip(card, m),
         days=tuple(_days(moments, GoesIn(work, m), m)),
         late=late_lines(late_spans(moments), m),

@@ -164,6 +164,7 @@ class TimingCard(NamedTuple):
     out: str
     """When the last of it is out of the oven; "" where nothing is baked."""
     ready: str
+    """When the last of it is ready; "" while anything clashes, for then nobody can say."""
     strip: Illustration | None
     days: tuple[CardDay, ...]
     late: tuple[LateLine, ...]
