@@ -132,9 +132,25 @@ def holds_of(work: Work, first: Step, sorts: tuple[PieceBatch, ...], oven: Oven)
     said = [next((n for n, held in oven.holds if same_noun(held, piece.noun)), 0) for piece in sorts]
     if said and all(said):
         return Holds(min(said), "kitchen")
+    on_trays = [_on_vessels(work, first, piece.noun, oven) for piece in sorts]
+    if on_trays and all(on_trays):
+        return Holds(min(on_trays), "kitchen")
     loads = [load_of(work, piece, oven) for piece in sorts]
     room = [load.number for load in loads if load is not None and load.number]
     return Holds(min(room), "floor") if room and len(room) == len(sorts) else None
+
+
+def _on_vessels(work: Work, first: Step, noun: str, oven: Oven) -> int:
+    """How many pieces the trays hold that the oven takes at once (`holds 4 trays`, a tray `holds 12 buns`); 0 where the
+    kitchen does not say both, or they lie on no tray."""
+    way = next((steps for _, steps in work.formula.ways if first in steps), ())
+    for step in reversed(way[: way.index(first)] if first in way else ()):
+        vessel = work.kitchen.vessel(step.where[1]) if step.where else None
+        if vessel is None:
+            continue
+        places = next((n for n, held in oven.holds if same_noun(held, vessel.word)), 0)
+        return places * next((n for n, held in vessel.holds if same_noun(held, noun)), 0)
+    return 0
 
 
 def runs(steps: Iterable[Step], kitchen: Kitchen) -> Iterator[tuple[Step, ...]]:
