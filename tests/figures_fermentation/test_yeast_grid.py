@@ -1,5 +1,6 @@
 """The yeast for another time and warmth: as written it is the written one, and it moves the way bakers know."""
 
+import re
 from fractions import Fraction
 
 import pytest
@@ -26,12 +27,15 @@ from manchet.figures.fermentation.yeast_rate import BAKERS, pace
 from manchet.formula.model import Formula
 from manchet.kitchen.model import PLAIN
 from manchet.larder.book import builtin
-from manchet.sheets.forms.timing_card.yeast_lines import STEP, yeast_line
+from manchet.sheets.forms.prep_sheet.other_waits import other_waits
+from manchet.sheets.forms.prep_sheet.view import OtherWaits
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 
 POOLISH = vary(POOLISH_LOAF, ripen="covered {ripe}")
+
+METRIC = House()
 
 STRAIGHT = vary(LOAVES_AND_ROLLS, formula="Straight loaf", ferment="covered {bulk}")
 
@@ -213,54 +217,59 @@ def test_times_that_a_baker_plans_by(minutes: int, said: int) -> None:
 # ---- as printed ---------------------------------------------------------------------------------------
 
 
+def printed(work: Work, house: House = METRIC) -> OtherWaits:
+    (found,) = other_waits(work, Measures(house, words_of(house.words)))
+    return found
+
+
+def lines(found: OtherWaits) -> list[str]:
+    return [f"{one.said}, {one.time} at {one.degrees}".replace("\u00a0", " ") for one in found.waits]
+
+
 def test_weighed_as_the_bench_weighs_it_today() -> None:
-    found = grid(POOLISH)
-    line = yeast_line(found, PLAIN, Measures(House(), words_of("British")))
-    (cell,) = [c for row in found.rows for c in row.cells if c.written]
+    work = plain(formula(POOLISH))
+    (cell,) = [c for row in grid(POOLISH).rows for c in row.cells if c.written]
     assert cell.grams is not None
-    written = [c.weight for c in line.cells if c.written]
-    assert written == [f"{float(reading_of(cell.grams, PLAIN).grams)}\u00a0g"]
-    assert line.title == "poolish, instant yeast"
-    assert [c.wait.replace("\u00a0", " ") for c in line.cells] == [
-        "colder, 12–14 h at 18 °C", "as written", "warmer, 12–14 h at 22 °C", "7 h", "10 h", "16 h", "20 h",
+    found = printed(work)
+    weights = [float(one.weight.split("\u00a0")[0]) for one in found.waits]
+    assert (found.stage, found.yeast) == ("poolish", "instant yeast")
+    assert weights[1] == float(reading_of(cell.grams, PLAIN).grams)
+    assert lines(found) == [
+        "colder, 12–14 h at 18 °C", "as written, 12–14 h at 20 °C", "warmer, 12–14 h at 22 °C", "longer, 16 h at 20 °C",
     ]  # fmt: skip
-    weights = [float(c.weight.split("\u00a0")[0]) for c in line.cells]
-    assert weights[0] > weights[1] > weights[2] and weights[3:] == sorted(weights[3:], reverse=True)
+    assert weights[0] > weights[1] > weights[2] and weights[1] > weights[3]
 
 
 def test_in_a_house_of_fahrenheit_and_ounces() -> None:
-    house = House("Letter", "US", "F", "American")
-    line = yeast_line(grid(POOLISH, STEP["F"]), PLAIN, Measures(house, words_of(house.words)))
-    assert line.cells[0].wait.endswith("64\u00a0°F") and line.cells[2].wait.endswith("72\u00a0°F")
-    assert all(cell.weight.endswith("g") for cell in line.cells), "a hundredth of an ounce is too coarse"
-    assert line.note.startswith("The scale shows 0.01\u00a0oz: mix 2.8\u00a0g into ")
+    found = printed(plain(formula(POOLISH)), House("Letter", "US", "F", "American"))
+    assert [one.degrees[:2] for one in found.waits] == ["64", "68", "72", "68"]
+    assert all(re.fullmatch(r"[\d.]{1,4}\u00a0g", one.weight) for one in found.waits), "three digits, and grams"
+    assert len({one.weight for one in found.waits[:3]}) == 3, "a hundredth of an ounce is too coarse"
+    assert found.notes[0].startswith("The scale shows 0.01\u00a0oz: mix 2.8\u00a0g into ")
 
 
 def test_weights_of_a_table_are_rounded_in_one_way() -> None:
     """5.4 kg of flour in the poolish take 5.4 g of yeast: on a scale of 1 g neighbours would come out alike."""
     kitchen = "\nkitchen House\n  scale bench\n    reads {} g\n    up to 30 kg\n"
 
-    def cells(reads: str) -> tuple[set[str], str]:
+    def told(reads: str) -> tuple[set[str], str]:
         bakery = bakery_of(POOLISH.format(ripe="12-14 h at 20 C") + kitchen.format(reads))
-        work = work_in(bakery, bakery.formulas[0])
-        (found,) = yeast_grids(work)
-        line = yeast_line(found, bakery.kitchen, Measures(House(), words_of("British")))
-        return {cell.weight.partition(".")[2][:-2] for cell in line.cells}, line.note
+        found = printed(work_in(bakery, bakery.formulas[0]))
+        return {one.weight.partition(".")[2][:-2] for one in found.waits}, " ".join(found.notes)
 
-    assert {len(decimals) for decimals in cells("1")[0]} == {1}
-    assert "The scale shows 1\u00a0g: mix 10\u00a0g into 190\u00a0g of water; use 20 times" in cells("1")[1]
-    assert "scale" not in cells("0.1")[1]
+    assert {len(decimals) for decimals in told("1")[0]} == {1}
+    assert "The scale shows 1\u00a0g: mix 10\u00a0g into 90\u00a0g of water; use 10 times" in told("1")[1]
+    assert "scale" not in told("0.1")[1]
 
 
 def test_for_one_bowl_of_several() -> None:
     text = STRAIGHT + "\nkitchen House\n  mixer spiral\n    takes 2-8 kg dough\n"
     bakery = bakery_of(text.format(bulk="2 h at 26 C"))
     work = work_in(bakery, bakery.formulas[0])
-    (found,) = yeast_grids(work)
-    assert found.makings == 2
-    line = yeast_line(found, bakery.kitchen, Measures(House(), words_of("British")))
-    assert line.note == "For one of 2 bowls."
-    assert "loaves" in line.title and "bulk and proof together" in line.title
+    (grid_of_dough,) = yeast_grids(work)
+    found = printed(work)
+    assert grid_of_dough.makings == 2 and "For one of 2 bowls." in found.notes
+    assert "loaves" in found.stage and "bulk and proof together" in found.stage
 
 
 def test_among_the_estimates_for_the_whole_batch() -> None:
@@ -283,6 +292,5 @@ def test_a_sponge_with_all_the_yeast_moves_its_dough_too() -> None:
     sponge = POOLISH.replace("instant yeast          0.4%", "instant yeast          0.03%")
     (moves,), (stays,) = yeast_waits(formula(sponge)), yeast_waits(formula(POOLISH))
     assert moves.carries_on and not stays.carries_on
-    words = Measures(House(), words_of("British"))
-    assert "the dough changes too" in yeast_line(grid(sponge), PLAIN, words).note
-    assert "the dough changes too" not in yeast_line(grid(POOLISH), PLAIN, words).note
+    assert any("the dough changes too" in note for note in printed(plain(formula(sponge))).notes)
+    assert not any("the dough changes too" in note for note in printed(plain(formula(POOLISH))).notes)

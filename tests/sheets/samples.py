@@ -61,7 +61,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
         warning="",
         amounts=(MadeAmount("14", "loaves", "900", "g", "", "783 g"), MadeAmount("24", "rolls", "110", "g", "roll tin", "95 g")),
         lines=("2 mixes, 6,395 g dough each", "out of the oven 10:40"),
-        ahead=(MakeAhead("egg wash", "84 g"),),
+        ahead=(MakeAhead("egg wash", "84 g", True),),
         wanted="28 °C",
         dough="12.79 kg",
         readings=(Box("flour", "°C"), Box("room", "°C"), Box("water", "°C"), Box("start")),
@@ -164,7 +164,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
             ("Estimate: write down what the dough came to.",),
             (HotStage("scald", "assumed 60 °C", "5 °C warmer: water 2 °C colder"),),
         ),
-        waits=(OtherWaits("ferry sour", "fresh yeast", (OtherWait("colder", "colder night", "12 h", "22 °C", "4.1 g"),),
+        waits=(OtherWaits("ferry sour", "fresh yeast", (OtherWait("colder", "colder", "12 h", "22 °C", "4.1 g"),),
                           ("An estimate.",)),),
         swapped=("instant yeast for fresh yeast: × 0.4 (Hamelman)",),
     )  # fmt: skip

@@ -18,8 +18,6 @@ from manchet.sheets.forms.timing_card.view import (
     LoadList,
     MixTick,
     TimingCard,
-    YeastCell,
-    YeastLine,
 )
 from manchet.sheets.page.issue import Running
 from manchet.sheets.parts.views import Illustration
@@ -71,7 +69,5 @@ def night_card(name: str = "Ebb rye") -> TimingCard:
         before=("feed the ripe rye starter, 90 g short", "mother: wood laid; light at Fri 07:30"),
         clashes=(CardClash(("10:00 – 10:02",), "two jobs at once: loaves, rolls"),),
         notes=("Later loads stand longer: shape them later, or prove them cooler.",),
-        yeasts=(YeastLine("poolish, instant yeast", (YeastCell("colder, 13 h at 18 °C", "1.8 g", False),
-                                                     YeastCell("as written", "1.5 g", True)), "For one of 2 bowls."),),
         swapped=("instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004)",),
     )  # fmt: skip

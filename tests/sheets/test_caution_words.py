@@ -119,3 +119,13 @@ def test_a_limit_is_a_sentence_of_its_own() -> None:
     (work,) = works(bakery_of("preparation lye bath\n  water 965 g\n  lye 35 g\n  stir 1 min\n"))
     page = html_of(prep_sheet(work, Issue(), House()))
     assert "<b>Lye into water, never water into lye.</b>" in page
+
+
+def test_a_box_says_its_unit_once() -> None:
+    """`as weighed; over 6 %: dip nothing` has named it, `lye` has not."""
+    units = [m.words["units." + unit] for m in (METRIC, US) for unit in ("C", "F", "percent")]
+    for m in (METRIC, US):
+        boxes = [box for name in HAZARDS for box in caution_note(caution(name), m).boxes]
+        assert not [box for box in boxes if box.unit and box.unit in box.label]
+        assert all(any(unit in f"{box.label} {box.unit}" for unit in units) for box in boxes if "lye" in box.label)
+        assert [box.unit for box in boxes if box.label == "lye"] == ["%"]

@@ -71,10 +71,18 @@ def test_pounds_and_quarter_ounces(ounces: str, said: str) -> None:
     assert plain(US.weight(Fraction(ounces) * OUNCE, OUNCE / 4)) == said
 
 
-def test_a_light_piece_has_hundredths_of_an_ounce_and_grams_beside() -> None:
-    assert plain(US.each(Fraction(60))) == "2.12 oz (60 g)"
+def test_a_light_piece_is_said_in_grams_with_the_ounces_beside() -> None:
+    assert plain(US.each(Fraction(60))) == "60 g (2.12 oz)"
     assert plain(US.each(9 * OUNCE)) == "9 oz"
     assert plain(METRIC.each(Fraction(60))) == "60 g"
+
+
+def test_beside_hours_there_are_no_minutes_alone() -> None:
+    said = [
+        plain(METRIC.hours(Range(Fraction(low * 60), Fraction(high * 60))))
+        for low, high in ((110, 110), (115, 175), (120, 180))
+    ]
+    assert said == ["1 h 50 min", "1 h 55 min–2 h 55 min", "2–3 h"]
 
 
 def test_spoons_only_where_the_density_and_the_country_are_known() -> None:

@@ -216,11 +216,11 @@ def test_a_preparation_has_no_flour_and_says_how_long_it_is_good() -> None:
     assert "total weight" in view.overall_head
 
 
-def test_a_light_piece_is_divided_by_hundredths_of_an_ounce() -> None:
+def test_a_light_piece_is_divided_in_grams_with_the_ounces_beside() -> None:
     text = starter("Bun").replace("8 loaves at 900 g", "20 loaves at 60 g")
     view = sheet(text, House("Letter", "US", "F", "American"))
     (made,) = view.amounts
-    assert (made.noun, made.weight, made.unit) == ("loaves", "2.12", "oz (60\N{NO-BREAK SPACE}g)")
+    assert (made.noun, made.weight, made.unit) == ("loaves", "60", "g (2.12\N{NO-BREAK SPACE}oz)")
     assert view.water is None, "no kitchen says how warm anything is"
 
 

@@ -51,7 +51,7 @@ class Measures(NamedTuple):
 
     @property
     def in_inches(self) -> bool:
-        return self.house.units == "US" or self.house.lengths == "inch"
+        return self.house.units in ("US", BOTH) or self.house.lengths == "inch"
 
     # ---- weights
 
@@ -101,10 +101,8 @@ class Measures(NamedTuple):
         return f"{_figure(grams, printing.telling(grams, 0 if grams >= 100 else 1))}{NBSP}{self.words['units.g']}"
 
     def ounces(self, grams: Fraction) -> str:
-        """`1 lb 4¼ oz`, to stand beside grams where both are asked for; else ""."""
-        if self.house.units != BOTH:
-            return ""
-        return str(self._pounds(grams, OUNCE / 4 if grams >= LIGHT else OUNCE / 100))
+        """`1 lb 4¼ oz`, to stand beside grams where both are asked for; else "", and for less than an ounce, which is spooned."""
+        return str(self._pounds(grams, OUNCE / 4)) if self.house.units == BOTH and grams >= OUNCE else ""
 
     def with_ounces(self, grams: Fraction) -> str:
         """`850 g`, and where ounces are asked for too `850 g (1 lb 14 oz)`."""
@@ -120,10 +118,10 @@ class Measures(NamedTuple):
         return str(self.weight(grams, OUNCE / 4 if self.house.units == "US" else Fraction(1)))
 
     def piece(self, grams: Fraction) -> Weight:
-        """What a piece is weighed off at; under half a pound to a hundredth of an ounce, with grams beside."""
+        """What a piece is weighed off at; under half a pound in grams, as on a fine scale, with the ounces beside."""
         if self.house.units == "US" and grams < LIGHT:
-            weight = self.weight(grams, OUNCE / 100)
-            return weight._replace(unit=self.words.say("units.with_grams", weight.unit, self.grams(grams)))
+            figure, _, unit = self.grams(grams).rpartition(NBSP)
+            return Weight(figure, self.words.say("units.with_ounces", unit, str(self.weight(grams, OUNCE / 100))))
         step = Fraction(1) if grams >= 50 else Fraction(1, 10)
         return self.weight(grams, OUNCE / 4 if self.house.units == "US" else step)
 
@@ -196,12 +194,22 @@ class Measures(NamedTuple):
             return self._range(seconds, lambda x: x, self.words["units.s"])
         return self._ends(seconds, self.duration)
 
+    def hours(self, seconds: Range) -> str:
+        """`1 h 50 min`, `2–3 h`: beside times of two hours and more, where `110 min` would be another notation."""
+        if all(end is None or end % HOUR == 0 for end in seconds):
+            return self._range(seconds, lambda x: x / HOUR, self.words["units.h"])
+        return self._ends(seconds, lambda end: self._hours_and_minutes(end, HOUR))
+
     def duration(self, seconds: Fraction) -> str:
         """`1 h 20 min`, `40 min`, `2 min 30 s`, `90 s`."""
         if seconds < 120 and seconds % 60:
             return f"{_figure(seconds, 0)}{NBSP}{self.words['units.s']}"
+        return self._hours_and_minutes(seconds, 2 * HOUR)
+
+    def _hours_and_minutes(self, seconds: Fraction, from_here: int) -> str:
+        """In hours from so many seconds on."""
         minutes, over = divmod(seconds, 60)
-        hours = minutes // 60 if minutes >= 120 else 0
+        hours = minutes // 60 if seconds >= from_here else 0
         parts = [(Fraction(hours), "h"), (Fraction(minutes - hours * 60), "min"), (over * (not hours), "s")]
         said = [f"{_figure(n, 0)}{NBSP}{self.words['units.' + u]}" for n, u in parts if n]
         return " ".join(said) or f"0{NBSP}{self.words['units.min']}"

@@ -25,7 +25,7 @@ def about_baked_weight(piece: PieceBatch, formula: Formula) -> tuple[Fraction | 
 
 
 def about_baked_phrase(piece: PieceBatch, formula: Formula, m: Measures) -> str:
-    """`, about 730 g baked`, to stand after what the dough weighs; "" if that is not known."""
+    """` → about 730 g baked`, to stand after what the dough weighs; "" if that is not known."""
     grams, _ = about_baked_weight(piece, formula)
     return "" if grams is None else m.words.say("baked.about", m.about(grams))
 

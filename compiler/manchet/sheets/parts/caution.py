@@ -55,7 +55,7 @@ def caution_note(c: Caution, m: Measures) -> CautionNote:
     hazard = c.hazard
     said = hazard.american if m.house.words == "American" else hazard.british
     words, limit, missed = (said_in_units(wording, m) for wording in (said.words, said.limit, said.if_missed))
-    boxes = tuple(Box(said_in_units(box.label, m), _box_unit(box, m)) for box in said.boxes)
+    boxes = tuple(_pen_box(box, m) for box in said.boxes)
     if c.again:
         words, missed = "", ""
     step, branch = ("" if number is None else str(number + 1) for number in (c.at.step, c.at.branch))
@@ -118,8 +118,11 @@ def _measured(figure: Measured, m: Measures) -> str:
     return f"{m.plain(ends)}{NBSP}{m.words['units.' + figure.unit]}"
 
 
-def _box_unit(box: PenBox, m: Measures) -> str:
-    return {"": "", "C": m.degree(), "percent": m.words["units.percent"]}[box.unit]
+def _pen_box(box: PenBox, m: Measures) -> Box:
+    """Its unit stands after its label, where the label has not named it with a limit: `lye %`, `≤ 4 °C; warmer: bin`."""
+    label = said_in_units(box.label, m)
+    unit = {"": "", "C": m.degree(), "percent": m.words["units.percent"]}[box.unit]
+    return Box(label, "" if unit in label else unit)
 
 
 def _at(cautions: Sequence[Caution], at: CautionPlace, m: Measures) -> tuple[CautionNote, ...]:

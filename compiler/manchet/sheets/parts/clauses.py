@@ -33,7 +33,7 @@ def clause_of(step: Step, m: Measures, moved: str = "", letter: str = "") -> Ste
 
 def _conditions(step: Step, each: str, minutes: str, m: Measures) -> str:
     """`: two long cuts`, `, 6 g each`, ` at 5 °C until it stretches`: with the sign that parts them from what is done."""
-    told = " ".join(part for part in (minutes, *wording.around(step, m), *wording.targets(step, m)) if part)
+    told = " ".join(part for part in (minutes, wording.around_to(step, m)) if part)
     beside = ", ".join(part for part in (told, *wording.more(step, m)) if part)
     how = f": {step.how}" if step.how and step.verb != "do" else ""
     end = " ".join(part for part in (beside, wording.look(step, m)) if part)

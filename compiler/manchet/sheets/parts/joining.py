@@ -27,6 +27,11 @@ class Joinable(NamedTuple):
     """A drawing stands beside it; a line has room for one."""
 
 
+def run_on(text: str) -> str:
+    """The same inside a line, after another: `shape round · rest covered 20 min`."""
+    return text[:1].lower() + text[1:]
+
+
 def lines_of(steps: Sequence[Joinable], letters: int = LETTERS) -> tuple[tuple[int, ...], ...]:
     """The numbers of the steps that share each line, in their order."""
     lines: list[list[int]] = []

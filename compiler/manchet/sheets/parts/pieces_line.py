@@ -31,7 +31,7 @@ def divided_line(p: PieceBatch, formula: Formula, m: Measures) -> str:
 
 
 def pieces_line(p: PieceBatch, formula: Formula, m: Measures) -> str:
-    """`2 loaves at 850 g dough, about 730 g baked`"""
+    """`2 loaves × 850 g → about 730 g baked`"""
     number, weight = m.plain(single(p.number), 1), m.with_ounces(p.grams)
     if not p.noun:
         return m.words.say("head.whole_dough", weight)

@@ -22,7 +22,7 @@ def verb_alone(verb: str, m: Measures) -> str:
 
 
 def sentence(step: Step, m: Measures, names: bool = False) -> str:
-    """What is done, as one phrase: `Mix slow 4 min, to 26 °C`, `Ripen covered 12–15 h at 24 °C`.
+    """What is done, as one phrase: `Mix slow 4 min to 26 °C`, `Ripen covered 12–15 h at 24 °C`.
 
     `names`: also what goes in, where no weights stand under the step (on the timing card).
     """
@@ -35,12 +35,12 @@ def done_and_how(step: Step, m: Measures, names: bool = False) -> tuple[str, str
     goes = [", ".join(goes.name for goes in step.goes)] if names else []
     parts = [said, *manner(step, m), *goes, *_applied(step, m), *place(step, m), *how_long(step, m)]
     done = " ".join(part for part in parts if part)
-    how = "".join(f" {part}" for part in (*([] if names else additions(step, m)), *around(step, m)))
+    how = "".join(f" {part}" for part in (*([] if names else additions(step, m)), around_to(step, m)) if part)
     if step.optional:
         how = f"{how} {m.words['say.optional']}"
     if step.how and step.verb != "do":
         how = f"{how}: {step.how}"
-    return done, ", ".join([how, *targets(step, m), *more(step, m)])
+    return done, ", ".join([how, *more(step, m)])
 
 
 def opening(step: Step, m: Measures) -> str:
@@ -116,6 +116,12 @@ def heats(step: Step, m: Measures) -> str:
     return phrase
 
 
+def around_to(step: Step, m: Measures) -> str:
+    """What it stands at and what it comes to: `at 20 °C`, `to 25 °C`, `at 230 °C falling to 205 °C, to 97 °C core`."""
+    to = ", ".join(targets(step, m))
+    return (" " if step.ramp is None else ", ").join(part for part in (*around(step, m), to) if part)
+
+
 def targets(step: Step, m: Measures) -> list[str]:
     said = []
     for reach in step.reaches:
@@ -162,8 +168,10 @@ def look(step: Step, m: Measures) -> str:
     """The cue, which outranks the clock."""
     if not step.until:
         return ""
-    does = step.until.partition(" ")[0].rstrip(",") in m.words.several("say.it_does")
-    return m.words.say("say.until_it" if does else "say.until", step.until)
+    first = step.until.partition(" ")[0].rstrip(",")
+    if first == "like":
+        return m.words.say("say.until_it_looks", step.until)
+    return m.words.say("say.until_it" if first in m.words.several("say.it_does") else "say.until", step.until)
 
 
 def notes(step: Step, m: Measures) -> tuple[str, ...]:

@@ -13,6 +13,7 @@ from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_of_stage
 from manchet.sheets.parts.good_for import good_for
+from manchet.sheets.parts.joining import run_on
 from manchet.sheets.parts.line_names import line_name
 
 
@@ -28,13 +29,20 @@ def made_ahead(ahead: Ahead, m: Measures) -> MadeAhead:
         key = table.making.stage.stage.key
         above = cautions_of_stage(cautions_of(work), key, m)
         own = [step for way in HomeWriter(work, None, m).ways(bowl) for step in way.steps]
-        own = [HomeStep("", *step[1:]) for step in own]
+        own = [_in_a_sentence(step, not steps and not at) for at, step in enumerate(own)]
         steps += [own[0]._replace(cautions=(*above, *own[0].cautions)), *own[1:]] if own else []
     weight = m._replace(house=m.house._replace(units="metric")).weight(work.batch.dough)
     return MadeAhead(
         work.formula.name, weight.figure, weight.unit, m.ounces(work.batch.dough), _least(ahead, m),
         tuple(rows), tuple(steps), good_for(work, m),
     )  # fmt: skip
+
+
+def _in_a_sentence(step: HomeStep, is_first: bool) -> HomeStep:
+    """Without its number, and with a capital letter only where it begins what is read as one sentence, or follows a caution."""
+    begins = is_first or bool(step.cautions)
+    done = (clause._replace(done=clause.done if begins else run_on(clause.done)) for clause in step.clauses[:1])
+    return HomeStep("", (*done, *step.clauses[1:]), *step[2:])
 
 
 def _least(ahead: Ahead, m: Measures) -> str:

@@ -23,7 +23,7 @@ from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.by_hand import done_by_hand
 from manchet.sheets.parts.caution import cautions_at_step
-from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of
+from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on
 from manchet.sheets.parts.mixing import order_of_the_bowl
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.pieces_line import divided_line
@@ -127,22 +127,19 @@ class HomeWriter(NamedTuple):
         say = self.m.words.say
         said = [self._phase(step) for step in phases]
         core = core_of(self.work.formula, phases)
-        untils = []
-        for step in phases:
-            cores = [self.m.degrees(reach.value) for reach in step.reaches if reach.what == "core"]
-            if core is not None and step is phases[-1]:
-                cores.append(say("handout.about", self.m.degrees(single(Fraction(core.celsius)))))
-            untils += [say("handout.core", each) for each in cores]
-            untils += [step.until] if step.until else []
+        cores = [self.m.degrees(reach.value) for step in phases for reach in step.reaches if reach.what == "core"]
+        if core is not None:
+            cores.append(say("handout.about", self.m.degrees(single(Fraction(core.celsius)))))
+        looks = [look for step in phases if (look := wording.look(step, self.m))]
         notes = tuple(note for step in phases for note in wording.phase(step._replace(vent=None), self.m).notes)
         how = "".join(say("handout.then", each) for each in said[1:])
+        how += "".join(f", {say('say.core', each)}" for each in cores)
         done = f"{self.m.words['verbs.bake']} {said[0]}".rstrip()
         figures = tuple(shown for step in phases for shown in own_illustrations(step.pictures, self.pictures))
         if self.pictures is not None and self._largest(noun) >= POTTED and is_on_a_stone(phases, self.work, noun):
             figures += illustrations(floor_plan(phases[0], self.work, self.m))
         why = " ".join(step.why for step in phases if step.why)
-        until = say("say.until", ", ".join(untils)) if untils else ""
-        return HomeStep("", (HomeClause(done, (), how, until, (), notes),), why, (), figures)
+        return HomeStep("", (HomeClause(done, (), how, ", ".join(looks), (), notes),), why, (), figures)
 
     def _phase(self, step: Step) -> str:
         """`12 min at 255 °C`, `20 min at 250 °C falling to 215 °C`"""
@@ -193,7 +190,8 @@ def _numbered(lines: Lines, number: int) -> tuple[tuple[HomeStep, ...], int]:
     found = []
     for at, line in enumerate(shared):
         steps = [lines.steps[n] for n in line]
-        clauses = tuple(clause for step in steps for clause in step.clauses)
+        first, *others = (clause for step in steps for clause in step.clauses)
+        clauses = (first, *(clause._replace(done=run_on(clause.done)) for clause in others))
         figures = next((step.figures for step in steps if step.figures), ())
         found.append(HomeStep(str(number + at), clauses, steps[-1].why, steps[0].cautions, figures))
     return tuple(found), number + len(found)

@@ -101,9 +101,10 @@ def _heat(celsius: Fraction, m: Measures) -> str:
 
 
 def _difference(celsius: Range, m: Measures) -> str:
-    """A difference of temperature: 10 °C are 18 °F."""
-    ends = (in_fahrenheit(end, 0) if end is not None and m.house.degrees == "F" else end for end in celsius)
-    return f"{m.plain(Range(*ends), 1)}{NBSP}{m.degree()}"
+    """A difference of temperature: 10 °C are 18 °F, to the whole degree."""
+    in_f = m.house.degrees == "F"
+    ends = (in_fahrenheit(end, 0) if end is not None and in_f else end for end in celsius)
+    return f"{m.plain(Range(*ends), 0 if in_f else 1)}{NBSP}{m.degree()}"
 
 
 def _range(fall: Fall) -> Range:

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from manchet.batch.model import PieceBatch
 from manchet.batch.preparations_needed import preparations_needed
 from manchet.batch.work import Work
+from manchet.figures.baths import dipped_into
 from manchet.figures.water.water_grid import DoughWater
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Formula
@@ -45,9 +46,9 @@ def head_lines(work: Work, issue: Issue, m: Measures) -> Iterator[str]:
 
 def made_ahead(work: Work, m: Measures) -> Iterator[MakeAhead]:
     """Each preparation that today's amount takes, under the name that the file has for it."""
-    needed = preparations_needed(work.batch)
+    needed, dipped = preparations_needed(work.batch), dipped_into(work.batch)
     for key, grams in needed.items():
-        yield MakeAhead(_name_of(key, work), m.mass(grams))
+        yield MakeAhead(_name_of(key, work), m.mass(grams), key in dipped)
 
 
 def _name_of(key: str, work: Work) -> str:

@@ -1,20 +1,30 @@
-"""The yeast for another wait, in four lines: a colder night, as written, a warmer night, another hour."""
+"""The yeast for another wait, in four lines: colder, as written, warmer, and longer."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
+from typing import Literal
 
-from manchet.batch.scales import reading_of
 from manchet.batch.work import Work
-from manchet.figures.fermentation.yeast_grid import YeastGrid, YeastGridCell, YeastGridRow, yeast_grids
+from manchet.figures.fermentation.yeast_grid import YeastGrid, yeast_grids
 from manchet.formula.model import Range
-from manchet.quantities.printing import round_to
+from manchet.records import NamedTuple
 from manchet.sheets.forms.prep_sheet.view import OtherWait, OtherWaits
+from manchet.sheets.forms.prep_sheet.yeast_weights import YeastScale, finer_than_the_scale, yeast_scale, yeast_weight
 from manchet.sheets.page.measures import Measures
 
 STEP = {"C": Fraction(2), "F": Fraction(20, 9)}
-"""Celsius between as written and a colder or a warmer night: 2 C, or 4 F."""
+"""Celsius between as written and colder or warmer: 2 C, or 4 F."""
+
+
+class OtherYeast(NamedTuple):
+    """Grams of the yeast for one other wait."""
+
+    how: Literal["colder", "as written", "warmer", "longer", "shorter"]
+    seconds: Range
+    celsius: Range
+    grams: Fraction
 
 
 def other_waits(work: Work, m: Measures) -> tuple[OtherWaits, ...]:
@@ -25,41 +35,41 @@ def other_waits(work: Work, m: Measures) -> tuple[OtherWaits, ...]:
 
 def _of_grid(grid: YeastGrid, work: Work, m: Measures) -> OtherWaits:
     wait, words = grid.wait, m.words
+    four = tuple(_four(grid))
+    grams = [one.grams for one in four]
+    scale = yeast_scale(grams, work.kitchen, m)
     stage = wait.stage.name or words["kinds." + wait.stage.word]
+    if wait.branch:
+        stage = words.say("waits.branch", stage, wait.branch)
+    notes = (
+        finer_than_the_scale(grams, scale, grid, m),
+        words.say("waits.each_bowl", str(grid.makings)) if grid.makings > 1 else "",
+        words["wait.carries_on"] if wait.carries_on else "",
+        words["waits.estimate"],
+    )
     return OtherWaits(
         words.say("wait.of_both", stage) if len(wait.waits) > 1 else stage,
         wait.portion.name,
-        tuple(_four(grid, work, m)),
-        (*((words["wait.carries_on"],) if wait.carries_on else ()), words["waits.estimate"]),
+        tuple(_said(one, scale, m) for one in four),
+        tuple(filter(None, notes)),
     )
 
 
-def _four(grid: YeastGrid, work: Work, m: Measures) -> Iterator[OtherWait]:
+def _said(one: OtherYeast, scale: YeastScale, m: Measures) -> OtherWait:
+    said = m.words["waits." + one.how.replace(" ", "_")]
+    return OtherWait(one.how, said, m.time(one.seconds), m.degrees(one.celsius), yeast_weight(one.grams, scale, m))
+
+
+def _four(grid: YeastGrid) -> Iterator[OtherYeast]:
+    """As written between its neighbours in warmth, and the next longer time, or else the next shorter."""
     written = next(n for n, row in enumerate(grid.rows) if any(cell.written for cell in row.cells))
-    middle = next(n for n, cell in enumerate(grid.rows[written].cells) if cell.written)
-    row = grid.rows[written]
-    yield from _line("colder", row, middle - 1, grid, work, m)
-    yield from _line("as written", row, middle, grid, work, m)
-    yield from _line("warmer", row, middle + 1, grid, work, m)
-    longer = grid.rows[written + 1 : written + 2] or grid.rows[written - 1 : written]
-    for other in longer:
-        yield from _line("another hour", other, middle, grid, work, m)
-
-
-def _line(how: str, row: YeastGridRow, at: int, grid: YeastGrid, work: Work, m: Measures) -> Iterator[OtherWait]:
-    cell: YeastGridCell = row.cells[at]
-    if cell.grams is None:
-        return
-    said = m.words["waits." + how.replace(" ", "_")]
-    degrees: Range = grid.celsius[at]
-    yield OtherWait(how, said, m.time(row.seconds), m.degrees(degrees), _weight(cell.grams, work, m))  # type: ignore[arg-type]
-
-
-def _weight(grams: Fraction, work: Work, m: Measures) -> str:
-    """As the kitchen's scale reads it, in three digits at most: an estimate is no finer."""
-    step = max(reading_of(grams, work.kitchen, m.system).step, _third_digit(grams))
-    return m.small_grams(round_to(grams / step, 0) * step, step)
-
-
-def _third_digit(grams: Fraction) -> Fraction:
-    return Fraction(1) if grams >= 100 else Fraction(1, 10) if grams >= 10 else Fraction(1, 100)
+    row, after, before = grid.rows[written], grid.rows[written + 1 : written + 2], grid.rows[written - 1 : written]
+    at = next(n for n, cell in enumerate(row.cells) if cell.written)
+    ways: tuple[tuple[Literal["colder", "as written", "warmer"], int], ...]
+    ways = (("colder", at - 1), ("as written", at), ("warmer", at + 1))
+    for how, n in ways:
+        if (grams := row.cells[n].grams) is not None:
+            yield OtherYeast(how, row.seconds, grid.celsius[n], grams)
+    for other in after or before:
+        if (grams := other.cells[at].grams) is not None:
+            yield OtherYeast("longer" if after else "shorter", other.seconds, grid.celsius[at], grams)

@@ -34,6 +34,8 @@ class MakeAhead(NamedTuple):
 
     name: str
     weight: str
+    taken_up: bool = False
+    """Pieces are dipped into it: so much of it they take up, and more is made."""
 
 
 class Handed(NamedTuple):
@@ -214,7 +216,7 @@ class WaterPanel(NamedTuple):
 class OtherWait(NamedTuple):
     """The yeast for another wait of a stage: how that differs from the written one, and its weight."""
 
-    how: Literal["colder", "as written", "warmer", "another hour"]
+    how: Literal["colder", "as written", "warmer", "longer", "shorter"]
     said: str
     time: str
     degrees: str
@@ -222,7 +224,7 @@ class OtherWait(NamedTuple):
 
 
 class OtherWaits(NamedTuple):
-    """The same wait in a colder and in a warmer night, and at another hour."""
+    """The same wait colder and warmer, and a longer one, or else a shorter."""
 
     stage: str
     yeast: str

@@ -29,7 +29,7 @@ from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage
 from manchet.sheets.parts.far_from_written import far_stage_notes
 from manchet.sheets.parts.good_for import good_for
-from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of
+from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.step_pictures import step_illustrations
 from manchet.sheets.parts.steps import step_line
@@ -158,7 +158,8 @@ def _steps(bowl: Bowl, batch: StageBatch, letters: dict[str, str], pictures: Pic
 
 def _joined(steps: Sequence[PreparationStep]) -> PreparationStep:
     """Of what is done in one go the boxes stand once, and are for its end."""
-    clauses = tuple(clause for step in steps for clause in step.clauses)
+    first, *others = (clause for step in steps for clause in step.clauses)
+    clauses = (first, *(clause._replace(done=run_on(clause.done)) for clause in others))
     figures = next((step.figures for step in steps if step.figures), ())
     return PreparationStep(clauses, steps[-1].boxes, steps[0].cautions, figures)
 

@@ -8,7 +8,6 @@ from fractions import Fraction
 from itertools import groupby
 
 from manchet.batch.work import Work
-from manchet.figures.fermentation.yeast_grid import yeast_grids
 from manchet.formula.model import Range
 from manchet.formula.nouns import noun_for
 from manchet.quantities.printing import round_to
@@ -29,10 +28,9 @@ from manchet.sheets.forms.timing_card.view import (
     MixTick,
     TimingCard,
 )
-from manchet.sheets.forms.timing_card.yeast_lines import STEP, yeast_line
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
-from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.measures import HOUR, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.swap_lines import swap_lines
 from manchet.sheets.parts.wait_lines import wait_lines
@@ -41,7 +39,7 @@ from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.card.card import card_of
 from manchet.timing.card.late_spans import late_spans
 from manchet.timing.card.moments import OUT, VENT, LoadTable, LoadTurn, Moment, MomentLine, moments_of
-from manchet.timing.card.values import CardRow
+from manchet.timing.card.values import CameOutAt, CardRow
 from manchet.timing.when import When
 
 
@@ -65,16 +63,10 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         strip=day_strip(card, m),
         days=tuple(_days(moments, GoesIn(work, m), m)),
         late=late_lines(late_spans(moments), m),
-        warmths=tuple(
-            BulkTime(
-                m.degrees(single(x.celsius)), m.time(Range(_fives(x.low), None if x.high is None else _fives(x.high)))
-            )
-            for x in card.came_out_at
-        ),
+        warmths=tuple(_bulk_times(card.came_out_at, m)),
         before=before_lines(card.before_you_go, work.kitchen, m),
         clashes=clash_lines(card.clashes, m),
         notes=(words["card.later_loads"],) if any(_stands_longer(one) for one in moments) else (),
-        yeasts=tuple(yeast_line(grid, work.kitchen, m) for grid in yeast_grids(work, STEP[house.degrees])),
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
     )
 
@@ -85,6 +77,15 @@ def _moment(at: datetime, m: Measures) -> str:
 
 def _short_day(at: datetime, m: Measures) -> str:
     return m.words.several("days.short")[at.weekday()]
+
+
+def _bulk_times(warmths: Sequence[CameOutAt], m: Measures) -> Iterator[BulkTime]:
+    """One under the other in one way: all in hours where one of them is said in hours."""
+    times = [Range(_fives(x.low), None if x.high is None else _fives(x.high)) for x in warmths]
+    in_hours = any(max(end for end in time if end is not None) >= 2 * HOUR for time in times)
+    say = m.hours if in_hours else m.time
+    for x, time in zip(warmths, times, strict=True):
+        yield BulkTime(m.degrees(single(x.celsius)), say(time))
 
 
 def _fives(seconds: Fraction) -> Fraction:

@@ -91,10 +91,8 @@ def how_said(step: Step, m: Measures) -> str:
     words = m.words
     covers = [words["manner." + word] for word in step.manner if word in COVERS]
     additions = [words.say("say.additions", str(step.additions))] if step.additions else []
-    heat = wording.heats(step, m)
     place = [] if step.where is None else [f"{words['where.' + step.where[0]]} {step.where[1]}"]
-    at = [words.say("say.at", heat)] if heat else []
-    said = " ".join([*covers, *additions, *_applied(step, m), *place, *at, ", ".join(wording.targets(step, m))]).strip()
+    said = " ".join([*covers, *additions, *_applied(step, m), *place, wording.around_to(step, m)]).strip()
     tail = [_steam(step, m), _vent(step, m), _lid(step, m), _at_a_time(step, m)]
     said = ", ".join(filter(None, (said, *tail)))
     if step.how and step.verb != "do":

@@ -128,22 +128,6 @@ class BulkTime(NamedTuple):
     bulk: str
 
 
-class YeastCell(NamedTuple):
-    """What to weigh for another wait: `colder 13 h at 18 °C`, `1.7 g`. `written`: as the file has it."""
-
-    wait: str
-    weight: str
-    written: bool
-
-
-class YeastLine(NamedTuple):
-    """The yeast of one stage for other waits than the file's."""
-
-    title: str
-    cells: tuple[YeastCell, ...]
-    note: str
-
-
 class CardClash(NamedTuple):
     """More wanted at once than there is, at these clocks."""
 
@@ -173,8 +157,6 @@ class TimingCard(NamedTuple):
     """Before you go."""
     clashes: tuple[CardClash, ...]
     notes: tuple[str, ...] = ()
-    yeasts: tuple[YeastLine, ...] = ()
-    """Printed where it adds no side."""
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
     form: Literal["card"] = "card"
