@@ -68,5 +68,9 @@ def test_axe_finds_nothing(form: Form, width: int, screen: Any) -> None:
 
 
 def test_axe_finds_what_is_wrong(screen: Any) -> None:
-    found = looked_over(screen, "<title>A</title><p><img role='img'></p><p style='color: #ddd'>pale</p>", 390)
-    assert {said.split(":")[0] for said in found} >= {"html-has-lang", "image-alt", "color-contrast", "region"}
+    """Contrast on a page of its own: beside a picture that is missing, the rule now and then cannot tell."""
+    plain = "<!doctype html><title>A</title><h1>A</h1><ul><li>one</li></ul><p>two <a href='#b'>three</a></p>"
+    odd = looked_over(screen, f"{plain}<p><img role='img'></p>", 390)
+    assert {said.split(":")[0] for said in odd} >= {"html-has-lang", "image-alt", "region"}
+    pale = looked_over(screen, f"{plain}<p style='color: #ddd'>pale words</p>", 390)
+    assert "color-contrast" in {said.split(":")[0] for said in pale}

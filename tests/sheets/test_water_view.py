@@ -89,7 +89,7 @@ def test_where_none_is_cold_enough_a_whole_sentence_says_what_is_reached() -> No
     milk = view(loaf=LOAF.replace("water  ", "whole milk  "), kitchen=WARM_HOUSE.replace("26 C", "38 C"))
     assert milk.figure == "not even ice water is cold enough"
     assert re.match(
-        r"whole milk at 0 °C: about \d\d °C: chill the flour",
+        r"whole milk at 0 °C: about \d\d °C: cool the white flour to about \d\d °C first, or write a warmer dough",
         plain(milk.spread),
     )
     hot = WARM_HOUSE.replace("26 C", "70 C").replace("28 C", "70 C")
