@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place, Related, Severity
 from manchet.formula.picture import Picture
 from manchet.workspace import cache
 from manchet.workspace.cache import Kept, close_store, open_store
@@ -20,6 +20,14 @@ FOUND = Found(
     (
         Diagnostic("salt-missing", Severity.WARNING, HOSTILE, PLACE, HOSTILE, (Related(PLACE, HOSTILE),) * 2),
         Diagnostic("x", Severity.ERROR, "", Place("", 1, 1, 1, 1)),
+        Diagnostic(
+            "unknown-word",
+            Severity.ERROR,
+            HOSTILE,
+            PLACE,
+            related=(Related(PLACE, ""),),
+            fixes=(Fix(HOSTILE, (Edit(PLACE, HOSTILE), Edit(PLACE, "")), True), Fix("", (Edit(PLACE, "safe"),))),
+        ),
     ),
     7,
     (Picture(HOSTILE, PLACE), Picture("cut.svg", PLACE)),

@@ -9,7 +9,7 @@ import pytest
 from jsonschema import Draft202012Validator
 
 from manchet.cli.reporting import from_here
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place, Related, Severity
 from manchet.diagnostics.json_form import document
 from manchet.diagnostics.sarif import SarifRule, document as sarif
 from manchet.diagnostics.terminal import show, width
@@ -96,6 +96,28 @@ RELATED = {
     "required": ["message", *PLACE],
     "additionalProperties": False,
 }
+POINT = {
+    "type": "object",
+    "properties": {name: {"type": "integer", "minimum": 1} for name in ("line", "column")},
+    "required": ["line", "column"],
+    "additionalProperties": False,
+}
+EDIT = {
+    "type": "object",
+    "properties": {"path": {"type": "string"}, "start": POINT, "end": POINT, "text": {"type": "string"}},
+    "required": ["path", "start", "end", "text"],
+    "additionalProperties": False,
+}
+FIX = {
+    "type": "object",
+    "properties": {
+        "title": {"type": "string", "minLength": 1},
+        "safe": {"type": "boolean"},
+        "edits": {"type": "array", "minItems": 1, "items": EDIT},
+    },
+    "required": ["title", "safe", "edits"],
+    "additionalProperties": False,
+}
 REPORT = {
     "type": "object",
     "properties": {
@@ -105,6 +127,7 @@ REPORT = {
         "help": {"type": "string"},
         **PLACE,
         "related": {"type": "array", "items": RELATED},
+        "fixes": {"type": "array", "items": FIX},
     },
     "additionalProperties": False,
 }
@@ -133,6 +156,7 @@ def some() -> list[Diagnostic]:
     return [
         report("salt", 1, 5, severity=Severity.ERROR, related=(Related(first, "here"),)),
         report("salt", 1, 5, severity=Severity.NOTE, help=""),
+        report("salt", 1, 5, fixes=(Fix("write `sea salt`", (Edit(first, "sea salt"), Edit(first, ""))),)),
         Diagnostic("file-unreadable", Severity.ERROR, "it cannot be read", Place("a b/ö#?.bake", 1, 1, 1, 1)),
     ]
 
@@ -140,10 +164,24 @@ def some() -> list[Diagnostic]:
 def test_json_keeps_its_shape() -> None:
     value = json.loads(document(some(), 2, 3))
     Draft202012Validator(DOCUMENT).validate(value)
-    assert value["summary"] == {"errors": 2, "warnings": 0, "notes": 1, "formulas": 2, "files": 3}
+    assert value["summary"] == {"errors": 2, "warnings": 1, "notes": 1, "formulas": 2, "files": 3}
 
 
 MESSAGE = {"type": "object", "properties": {"text": {"type": "string", "minLength": 1}}, "required": ["text"]}
+ARTIFACT = {
+    "type": "object",
+    "properties": {"uri": {"type": "string", "pattern": "^[!-~]+$"}, "uriBaseId": {"type": "string"}},
+    "required": ["uri"],
+    "additionalProperties": False,
+}
+REGION = {
+    "type": "object",
+    "properties": {
+        name: {"type": "integer", "minimum": 1} for name in ("startLine", "startColumn", "endLine", "endColumn")
+    },
+    "required": ["startLine"],
+    "additionalProperties": False,
+}
 LOCATION = {
     "type": "object",
     "properties": {
@@ -151,27 +189,35 @@ LOCATION = {
         "message": MESSAGE,
         "physicalLocation": {
             "type": "object",
-            "properties": {
-                "artifactLocation": {
-                    "type": "object",
-                    "properties": {"uri": {"type": "string", "pattern": "^[!-~]+$"}, "uriBaseId": {"type": "string"}},
-                    "required": ["uri"],
-                    "additionalProperties": False,
-                },
-                "region": {
-                    "type": "object",
-                    "properties": {
-                        name: {"type": "integer", "minimum": 1}
-                        for name in ("startLine", "startColumn", "endLine", "endColumn")
-                    },
-                    "required": ["startLine"],
-                    "additionalProperties": False,
-                },
-            },
+            "properties": {"artifactLocation": ARTIFACT, "region": REGION},
             "required": ["artifactLocation"],
             "additionalProperties": False,
         },
     },
+    "additionalProperties": False,
+}
+REPLACEMENT = {
+    "type": "object",
+    "properties": {"deletedRegion": REGION, "insertedContent": MESSAGE},
+    "required": ["deletedRegion"],
+    "additionalProperties": False,
+}
+CHANGE = {
+    "type": "object",
+    "properties": {
+        "artifactLocation": ARTIFACT,
+        "replacements": {"type": "array", "minItems": 1, "items": REPLACEMENT},
+    },
+    "required": ["artifactLocation", "replacements"],
+    "additionalProperties": False,
+}
+SARIF_FIX = {
+    "type": "object",
+    "properties": {
+        "description": MESSAGE,
+        "artifactChanges": {"type": "array", "minItems": 1, "uniqueItems": True, "items": CHANGE},
+    },
+    "required": ["artifactChanges"],
     "additionalProperties": False,
 }
 SARIF = {
@@ -227,6 +273,11 @@ SARIF = {
                                 "message": MESSAGE,
                                 "locations": {"type": "array", "items": LOCATION},
                                 "relatedLocations": {"type": "array", "uniqueItems": True, "items": LOCATION},
+                                "partialFingerprints": {
+                                    "type": "object",
+                                    "additionalProperties": {"type": "string"},
+                                },
+                                "fixes": {"type": "array", "uniqueItems": True, "items": SARIF_FIX},
                             },
                             "required": ["message"],
                             "additionalProperties": False,
@@ -251,7 +302,20 @@ def test_sarif_keeps_to_the_standard() -> None:
     rules = run["tool"]["driver"]["rules"]
     for result in run["results"]:
         assert rules[result["ruleIndex"]]["id"] == result["ruleId"]
-    assert run["results"][2]["locations"][0]["physicalLocation"]["artifactLocation"]["uri"] == "a%20b/%C3%B6%23%3F.bake"
+    assert run["results"][3]["locations"][0]["physicalLocation"]["artifactLocation"]["uri"] == "a%20b/%C3%B6%23%3F.bake"
+
+
+def test_a_finding_is_known_again_when_its_line_moves() -> None:
+    def prints(one: Diagnostic) -> str:
+        (run,) = json.loads(sarif([one], "1.0", lambda name: None))["runs"]
+        found: str = run["results"][0]["partialFingerprints"]["lineWithoutSpaces/v1"]
+        return found
+
+    here = report("  salt     2%", 3, 7)
+    moved = report("    salt 2%", 5, 9)
+    moved = moved._replace(place=moved.place._replace(line=40, end_line=40))
+    assert prints(here) == prints(moved) != prints(report("  salt     3%", 3, 7))
+    assert prints(here) != prints(here._replace(name="salt-low"))
 
 
 def test_a_file_is_named_as_it_is_from_here(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -260,5 +324,12 @@ def test_a_file_is_named_as_it_is_from_here(tmp_path: Path, monkeypatch: pytest.
     here.mkdir()
     monkeypatch.chdir(here)
     places = [Place(path, 1, 1, 1, 2, "x") for path in ("../breads/tern.bake", "../kitchen.bake", "tern.bake")]
-    reports = [Diagnostic("salt-missing", Severity.NOTE, "x", place, "") for place in places]
-    assert {one.place.path for one in from_here(reports)} == {"tern.bake", "../kitchen.bake"}
+    reports = [
+        Diagnostic("salt-missing", Severity.NOTE, "x", place, fixes=(Fix("x", (Edit(place, ""),)),)) for place in places
+    ]
+    shown = from_here(reports)
+    assert {one.place.path for one in shown} == {"tern.bake", "../kitchen.bake"}
+    assert {edit.place.path for one in shown for fix in one.fixes for edit in fix.edits} == {
+        "tern.bake",
+        "../kitchen.bake",
+    }

@@ -7,7 +7,7 @@ import sys
 from collections.abc import Iterable
 
 from manchet.cli.screen import columns, paint
-from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.diagnostic import Diagnostic, Fix, Place
 
 UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
 
@@ -28,9 +28,14 @@ def from_here(diagnostics: Iterable[Diagnostic]) -> tuple[Diagnostic, ...]:
         one._replace(
             place=_shortest(one.place),
             related=tuple(each._replace(place=_shortest(each.place)) for each in one.related),
+            fixes=tuple(map(_fix_from_here, one.fixes)),
         )
         for one in diagnostics
     )
+
+
+def _fix_from_here(fix: Fix) -> Fix:
+    return fix._replace(edits=tuple(edit._replace(place=_shortest(edit.place)) for edit in fix.edits))
 
 
 def _shortest(place: Place) -> Place:

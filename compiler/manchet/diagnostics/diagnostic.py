@@ -39,6 +39,24 @@ class Related(NamedTuple):
     message: str
 
 
+class Edit(NamedTuple):
+    """What stands at `place` is exchanged for `text`. A place that ends where it starts takes text in; a place may end in a
+    later line, and `\\n` in the text is the end of a line, however the file writes that."""
+
+    place: Place
+    text: str
+
+
+class Fix(NamedTuple):
+    """What a machine can type for the baker: all of its edits, or none. Several fixes of one report are choices."""
+
+    title: str
+    """What is typed, as a person would be told it: write `1 h 30 min`."""
+    edits: tuple[Edit, ...]
+    safe: bool = False
+    """What is meant cannot change by it: the file is read as before, and the report is gone."""
+
+
 class Diagnostic(NamedTuple):
     """A report. `message` is lower case, names the actual values and stands alone; `help` says what to type."""
 
@@ -49,3 +67,4 @@ class Diagnostic(NamedTuple):
     place: Place
     help: str = ""
     related: tuple[Related, ...] = ()
+    fixes: tuple[Fix, ...] = ()

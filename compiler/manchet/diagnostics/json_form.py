@@ -4,9 +4,13 @@
      "summary": {"errors": 0, "warnings": 1, "notes": 0, "formulas": 3, "files": 2},
      "diagnostics": [{"name": "salt-missing", "severity": "warning", "message": "…", "help": "…",
                       "path": "…", "line": 3, "column": 1, "end_line": 3, "end_column": 8,
-                      "related": [{"message": "…", "path": "…", "line": 1, …}]}]}
+                      "related": [{"message": "…", "path": "…", "line": 1, …}],
+                      "fixes": [{"title": "write `salt 2%`", "safe": false,
+                                 "edits": [{"path": "…", "start": {"line": 3, "column": 1},
+                                            "end": {"line": 3, "column": 8}, "text": "…"}]}]}]}
 
-Lines and columns count from 1, in code points; an end is exclusive. `version` goes up when a field changes its
+Lines and columns count from 1, in code points; an end is exclusive. Several fixes are choices; of one fix all edits are
+done or none, and they do not overlap. `\\n` in an edit is the end of a line, however the file writes that. `version` goes up when a field changes its
 meaning or goes; a new field may come at any time. Strings are plain: a reader shows them at its own risk, and
 every character beyond ASCII is escaped, so that the document itself is harmless in a terminal.
 """
@@ -15,7 +19,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place, Severity
 
 VERSION = 1
 
@@ -50,6 +54,21 @@ def _report(diagnostic: Diagnostic) -> dict[str, object]:
         "help": diagnostic.help,
         **_place(diagnostic.place),
         "related": [{"message": related.message, **_place(related.place)} for related in diagnostic.related],
+        "fixes": [_fix(fix) for fix in diagnostic.fixes],
+    }
+
+
+def _fix(fix: Fix) -> dict[str, object]:
+    return {"title": fix.title, "safe": fix.safe, "edits": [_edit(edit) for edit in fix.edits]}
+
+
+def _edit(edit: Edit) -> dict[str, object]:
+    place = edit.place
+    return {
+        "path": place.path,
+        "start": {"line": place.line, "column": place.column},
+        "end": {"line": place.end_line, "column": place.end_column},
+        "text": edit.text,
     }
 
 

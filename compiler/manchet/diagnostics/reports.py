@@ -2,16 +2,25 @@
 
 from __future__ import annotations
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from manchet.diagnostics.diagnostic import Diagnostic, Fix, Place, Related, Severity
+from manchet.diagnostics.fixes import as_help
 from manchet.diagnostics.names import REPORTS
 from manchet.diagnostics.terminal import in_brief
 
 
-def report(name: str, place: Place, message: str, help: str = "", *related: tuple[Place, str]) -> Diagnostic:
-    """The report of that name. `related` are further places that belong to it, each with a few words on why."""
+def report(
+    name: str,
+    place: Place,
+    message: str,
+    help: str = "",
+    *related: tuple[Place, str],
+    fixes: tuple[Fix, ...] = (),
+) -> Diagnostic:
+    """The report of that name. `related` are further places that belong to it, each with a few words on why. Without a help
+    of its own it tells its fixes."""
     severity, _ = REPORTS[name]
     also = tuple(Related(where, in_brief(why)) for where, why in related)
-    return Diagnostic(name, Severity(severity), in_brief(message), place, in_brief(help), also)
+    return Diagnostic(name, Severity(severity), in_brief(message), place, in_brief(help or as_help(fixes)), also, fixes)
 
 
 def graver(diagnostic: Diagnostic) -> Diagnostic:

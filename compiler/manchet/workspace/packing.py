@@ -6,7 +6,9 @@ between the fields of one; tab and newline are left to whoever keeps the text.
 
 from __future__ import annotations
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place, Related, Severity
+from collections.abc import Iterator
+
+from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place, Related, Severity
 from manchet.formula.picture import Picture
 from manchet.records import NamedTuple
 
@@ -32,15 +34,19 @@ def unpack(text: str) -> Found:
     """Raises ValueError for text that `pack` did not make."""
     head, *reports = text.split("\x1e")
     formulas, *named = map(unescape, head.split("\x1f"))
-    pictures = tuple(Picture(named[at], _place(named[at + 1 : at + 7])) for at in range(0, len(named), 7))
+    pictures = tuple(Picture(path, place) for path, place in _placed(named))
     return Found(tuple(map(_unpacked, reports)), int(formulas), pictures)
 
 
 def _packed(diagnostic: Diagnostic) -> str:
     fields = [diagnostic.name, diagnostic.severity.value, diagnostic.message, diagnostic.help]
-    fields += _place_fields(diagnostic.place)
+    fields += [*_place_fields(diagnostic.place), str(len(diagnostic.related))]
     for related in diagnostic.related:
         fields += [related.message, *_place_fields(related.place)]
+    for fix in diagnostic.fixes:
+        fields += [fix.title, _SAFE if fix.safe else "", str(len(fix.edits))]
+        for edit in fix.edits:
+            fields += [edit.text, *_place_fields(edit.place)]
     return "\x1f".join(map(escape, fields))
 
 
@@ -48,8 +54,28 @@ def _unpacked(text: str) -> Diagnostic:
     fields = [unescape(field) for field in text.split("\x1f")]
     name, severity, message, help = fields[:4]
     place = _place(fields[4:10])
-    related = [Related(_place(fields[at + 1 : at + 7]), fields[at]) for at in range(10, len(fields), 7)]
-    return Diagnostic(name, Severity(severity), message, place, help, tuple(related))
+    at = 11 + _PLACED * int(fields[10])
+    related = tuple(Related(place, why) for why, place in _placed(fields[11:at]))
+    fixes = []
+    while at < len(fields):
+        title, safe, edits = fields[at : at + 3]
+        end = at + 3 + _PLACED * int(edits)
+        fixes.append(
+            Fix(title, tuple(Edit(place, text) for text, place in _placed(fields[at + 3 : end])), safe == _SAFE)
+        )
+        at = end
+    return Diagnostic(name, Severity(severity), message, place, help, related, tuple(fixes))
+
+
+_SAFE = "safe"
+_PLACED = 7
+"""Fields of a text and its place."""
+
+
+def _placed(fields: list[str]) -> Iterator[tuple[str, Place]]:
+    """Texts, each with its place."""
+    for at in range(0, len(fields), _PLACED):
+        yield fields[at], _place(fields[at + 1 : at + _PLACED])
 
 
 def _place_fields(place: Place) -> list[str]:

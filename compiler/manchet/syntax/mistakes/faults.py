@@ -2,20 +2,34 @@
 
 from __future__ import annotations
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix
 from manchet.diagnostics.reports import remarks_of, report
 from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.tokens import RawToken
 
 
+class LineFix(NamedTuple):
+    """A fix of one line: in each part body[start:end] of it a text is typed instead."""
+
+    parts: tuple[tuple[int, int, str], ...]
+    title: str
+    safe: bool = False
+
+
+def in_place(start: int, end: int, text: str, safe: bool = False, title: str = "") -> LineFix:
+    """`text` in place of body[start:end]."""
+    return LineFix(((start, end, text),), title or f"write `{text}`", safe)
+
+
 class Fault(NamedTuple):
-    """A mistake at body[start:end]. `words` fill the message and the help of its name."""
+    """A mistake at body[start:end]. `words` fill the message and the help of its name; where that has no help, the fixes are told."""
 
     name: str
     start: int
     end: int
     words: dict[str, str]
+    fixes: tuple[LineFix, ...] = ()
 
 
 class LineTrouble(NamedTuple):
@@ -41,4 +55,9 @@ def as_report(fault: Fault, line: Line) -> Diagnostic:
 
     message, help = MESSAGES[fault.name]
     place = line.place(fault.start, max(fault.end, fault.start + 1))
-    return report(fault.name, place, message.format(**fault.words), help.format(**fault.words))
+    fixes = tuple(_fix(fix, line) for fix in fault.fixes)
+    return report(fault.name, place, message.format(**fault.words), help.format(**fault.words), fixes=fixes)
+
+
+def _fix(fix: LineFix, line: Line) -> Fix:
+    return Fix(fix.title, tuple(Edit(line.place(start, end), text) for start, end, text in fix.parts), fix.safe)

@@ -1,4 +1,7 @@
-"""The words of every report about how a line is written: message and help. `{…}` is filled from the line."""
+"""The words of every report about how a line is written: message and help. `{…}` is filled from the line.
+
+A help of "" is told from the fixes of the fault.
+"""
 
 from __future__ import annotations
 
@@ -45,7 +48,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "range-as-number": ("`{written}` is a range where one number is needed", "choose one"),
     "part-of-a-number": ("`{written}` is no whole number", "write a whole number, 1 or more"),
     "unit-small-c": ("`{written}`: is this Celsius or cups?", "write a capital `C` for Celsius, or `cup`"),
-    "unit-long-form": ("`{written}` is read, but the unit has a short form", "write `{instead}`"),
+    "unit-long-form": ("`{written}` is read, but the unit has a short form", ""),
     "unknown-unit": ("`{unit}` in `{written}` is no unit", "{offer}"),
     "missing-unit": ("`{written}`: the number has no unit", "{offer}"),
     "about-amount": ("`{written}` leaves the figure open", "{offer}"),

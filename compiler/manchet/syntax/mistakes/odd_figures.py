@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from manchet.syntax.mistakes.faults import Fault
+from manchet.syntax.mistakes.faults import Fault, LineFix, in_place
 from manchet.syntax.tokens import RawToken
 
 
@@ -12,11 +12,11 @@ def fault_of(raw: RawToken, body: str) -> Fault:
     """The report of a figure that is odd in itself."""
     written = body[raw.start : raw.end]
     words = {"written": short(written)}
+    fixes: tuple[LineFix, ...] = ()
     if raw.fault == "unit-long-form":
         unit = re.search(r"[A-Za-z]+$", written)
-        words["instead"] = (
-            f"{written[: unit.start()].strip()}{'' if raw.unit == '%' else ' '}{raw.unit}" if unit else written
-        )
+        instead = f"{written[: unit.start()].strip()}{'' if raw.unit == '%' else ' '}{raw.unit}" if unit else written
+        fixes = (in_place(raw.start, raw.end, instead, safe=True),)
     elif raw.fault == "hyphen-fraction":
         whole, _, rest = written.replace("–", "-").partition("-")
         number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())
@@ -36,7 +36,7 @@ def fault_of(raw: RawToken, body: str) -> Fault:
             before = " ".join(body[: raw.start].split())
             words["one"] = f"`{match[1]}` is part of the name: write `{before} {match[1]} {value:.4g}{match[4]}`"
             words["other"] = f"it is all one amount: write `{before} {int(match[1]) + value:.7g}{match[4]}`"
-    return Fault(raw.fault, raw.start, raw.end, words)
+    return Fault(raw.fault, raw.start, raw.end, words, fixes)
 
 
 def short(text: str) -> str:
