@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.formula.model import Step, Who
 from manchet.records import NamedTuple
 
 LETTERS = 105
@@ -25,6 +26,13 @@ class Joinable(NamedTuple):
     """It stands alone on its line: it has a look, a reading, a tick, a note."""
     drawn: bool = False
     """A drawing stands beside it; a line has room for one."""
+
+
+def seconds_waited(step: Step) -> Fraction | None:
+    """How long a step is left to itself, as far as its line is concerned; None for what is done by hand or machine."""
+    if step.who is not Who.WAITING:
+        return None
+    return step.time.likely if step.time else SHORT_REST * 2
 
 
 def run_on(text: str) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
 from manchet.batch.model import Batch
@@ -11,6 +11,7 @@ from manchet.batch.tubs import given_back
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Branch, Goes, Step
 from manchet.formula.nouns import noun_for, same_noun
+from manchet.records import NamedTuple
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
@@ -19,27 +20,49 @@ from manchet.sheets.parts.wording import is_by_feel
 from manchet.syntax.vocabulary import BRINGS_IN
 
 
-def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], numbers: tuple[str, ...], m: Measures) -> StepLine:
-    rows: list[WeighRow] = []
-    notes, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
-    text = wording.sentence(step, m)
-    if step.verb in BRINGS_IN:
-        felt = [goes for goes in step.goes if is_by_feel(goes)]
-        for goes in step.goes:
-            if goes in felt:
-                continue
-            row = adds.added(goes) if isinstance(adds, Bowl) else adds.get(goes.key)
-            rows.append(row if row is not None else WeighRow(goes.name, "", ""))
-        if felt:
-            text = f"{text} {', '.join(goes.name for goes in felt)} {m.words['say.by_feel']}"
-            boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
-            if isinstance(adds, Bowl):
-                notes = [adds.jug(goes) for goes in felt] + notes
-    elif step.goes and isinstance(adds, Bowl):
-        text = f"{text} {amount_moved(step, adds, m)}"
-    if numbers:
-        boxes = tuple(b._replace(label=f"{n} {b.label}") for b in boxes for n in numbers)
-    return StepLine(text, wording.look(step, m), tuple(notes), tuple(rows), boxes, wording.counts(step, m))
+class StepGoods(NamedTuple):
+    """What a step brings in, keeps, gives back or tops up with."""
+
+    rows: tuple[WeighRow, ...] = ()
+    """What goes in now, weighed."""
+    moved: str = ""
+    """What has no row of its own: `water by feel`, `60 g as ripe rye starter`."""
+    notes: tuple[str, ...] = ()
+    """How much there is in the jug, for what goes in by feel."""
+    boxes: tuple[Box, ...] = ()
+    """For how much of that went in."""
+
+
+def step_goods(step: Step, adds: Bowl | Mapping[str, WeighRow], m: Measures) -> StepGoods:
+    """`adds`: the bowl that the step works in, or the rows of the way of one sort."""
+    if step.verb not in BRINGS_IN:
+        return StepGoods(moved=amount_moved(step, adds, m) if step.goes and isinstance(adds, Bowl) else "")
+    felt = [goes for goes in step.goes if is_by_feel(goes)]
+    rows = tuple(_row(goes, adds) for goes in step.goes if goes not in felt)
+    if not felt:
+        return StepGoods(rows)
+    moved = f"{', '.join(goes.name for goes in felt)} {m.words['say.by_feel']}"
+    jugs = tuple(adds.jug(goes) for goes in felt) if isinstance(adds, Bowl) else ()
+    return StepGoods(rows, moved, jugs, (Box(m.words["box.went_in"], m.weight_unit()),))
+
+
+def _row(goes: Goes, adds: Bowl | Mapping[str, WeighRow]) -> WeighRow:
+    row = adds.added(goes) if isinstance(adds, Bowl) else adds.get(goes.key)
+    return WeighRow(goes.name, "", "") if row is None else row
+
+
+def step_line(step: Step, adds: Bowl | Mapping[str, WeighRow], m: Measures) -> StepLine:
+    """The step whole: its sentence, what is looked for, remarks, what goes in, and the boxes for what happened."""
+    goods = step_goods(step, adds, m)
+    text = " ".join(filter(None, (wording.sentence(step, m), goods.moved)))
+    notes, boxes = (*goods.notes, *wording.notes(step, m)), (*goods.boxes, *wording.boxes(step, m))
+    return StepLine(text, wording.look(step, m), notes, goods.rows, boxes, wording.counts(step, m))
+
+
+def bakes_from(steps: Sequence[Step], at: int, end: int | None = None) -> tuple[Step, ...]:
+    """The phases of one bake: the bakes that follow one another from `at` on, up to `end`."""
+    end = len(steps) if end is None else end
+    return tuple(steps[at : next((n for n in range(at, end) if steps[n].verb != "bake"), end)])
 
 
 def amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:

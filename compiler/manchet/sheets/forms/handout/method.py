@@ -10,7 +10,7 @@ from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
 from manchet.figures.oven.core import core_of
-from manchet.formula.model import Step, Who
+from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.sheets.forms.handout.floor_plans import floor_plan, tray_plan
@@ -23,12 +23,12 @@ from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.by_hand import done_by_hand
 from manchet.sheets.parts.caution import cautions_at_step
-from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on
+from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on, seconds_waited
 from manchet.sheets.parts.mixing import order_of_the_bowl
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.pieces_line import divided_line
 from manchet.sheets.parts.step_pictures import illustrations, step_illustrations
-from manchet.sheets.parts.steps import for_the_sort, step_line, worked_in_rows
+from manchet.sheets.parts.steps import bakes_from, for_the_sort, step_line, worked_in_rows
 from manchet.sheets.parts.views import Illustration, WeighRow
 from manchet.sheets.parts.wording import single
 from manchet.timing.at_home import is_stirred
@@ -93,7 +93,7 @@ class HomeWriter(NamedTuple):
                 if at and steps[at - 1].verb == "bake":
                     found[-1] = found[-1]._replace(cautions=(*found[-1].cautions, *above))
                     continue
-                phases = _phases(steps, at)
+                phases = bakes_from(steps, at)
                 found.append(self._bake(phases, noun)._replace(cautions=above))
                 waits.append(sum((s.time.likely for s in phases if s.time is not None), Fraction(0)) or SHORT_REST * 2)
                 continue
@@ -103,12 +103,12 @@ class HomeWriter(NamedTuple):
                 order = order_of_the_bowl(adds.table.making.stage, self.m)
                 clause = clause._replace(notes=(*order, *clause.notes))
             found.append(HomeStep("", (clause,), step.why, above, self._with_tray(step, drawn[at])))
-            waits.append((step.time.likely if step.time else SHORT_REST * 2) if step.who is Who.WAITING else None)
+            waits.append(seconds_waited(step))
             mixed = mixed or step.verb == "mix"
         return Lines(tuple(found), tuple(waits))
 
     def _clause(self, step: Step, adds: Adds, first: bool, after: Step | None, is_dough: bool) -> HomeClause:
-        line = step_line(step, adds, (), self.m)
+        line = step_line(step, adds, self.m)
         rows = tuple(added_row(row, self.m) for row in line.adds)
         notes = (*line.notes, *self._tin_holds(step))
         if step.verb == "divide":
@@ -176,12 +176,6 @@ class HomeWriter(NamedTuple):
 
     def _in_pots(self) -> bool:
         return any(step.verb == "bake" and step.lid is not None for step in self.work.formula.steps)
-
-
-def _phases(steps: Sequence[Step], at: int) -> tuple[Step, ...]:
-    """The bakes that follow one another from here."""
-    end = next((n for n in range(at, len(steps)) if steps[n].verb != "bake"), len(steps))
-    return tuple(steps[at:end])
 
 
 def _numbered(lines: Lines, number: int) -> tuple[tuple[HomeStep, ...], int]:

@@ -11,15 +11,12 @@ from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.clauses import clause_of
-from manchet.sheets.parts.steps import amount_moved
-from manchet.sheets.parts.views import Box, CautionNote, Illustration, WeighRow
-from manchet.sheets.parts.wording import has_reading, is_by_feel
+from manchet.sheets.parts.joining import LETTERS, SHORT_REST, run_on
+from manchet.sheets.parts.steps import step_goods
+from manchet.sheets.parts.views import CautionNote, Illustration, WeighRow
+from manchet.sheets.parts.wording import has_reading
 from manchet.syntax.vocabulary import BRINGS_IN, SETS_WARMTH
 
-LETTERS = 105
-"""A line of more is read twice. Our rule, as the two below."""
-SHORT = Fraction(30 * 60)
-"""Seconds of a wait that still belongs to what was done before it, and ends its line; a longer one has a line of its own."""
 AT_MOST = 1
 """Drawings of a line."""
 
@@ -34,27 +31,13 @@ def leaf_line(
     m: Measures,
 ) -> LeafLine:
     """One step. `notes` go after its own; `times`: the hour is written down too, as it is in mixing."""
-    said, boxes = list(wording.notes(step, m)), wording.boxes(step, m)
-    rows: tuple[WeighRow, ...] = ()
-    moved = letter = ""
-    if step.verb in BRINGS_IN:
-        felt = [goes for goes in step.goes if is_by_feel(goes)]
-        rows = tuple(_row(goes.name, adds.added(goes) if isinstance(adds, Bowl) else adds.get(goes.key))
-                     for goes in step.goes if goes not in felt)  # fmt: skip
-        if isinstance(adds, Bowl):
-            letter = next((adds.letters[goes.key] for goes in step.goes if goes.key in adds.letters), "")
-            said = [adds.jug(goes) for goes in felt] + said
-        if felt:
-            moved = f"{', '.join(goes.name for goes in felt)} {m.words['say.by_feel']}"
-            boxes = (Box(m.words["box.went_in"], m.weight_unit()), *boxes)
-    elif step.goes and isinstance(adds, Bowl):
-        moved = amount_moved(step, adds, m)
-    clause = clause_of(step, m, moved, letter)._replace(adds=rows)
-    return LeafLine((clause,), (*said, *notes), boxes if times else boxes[:-1], (), figures, cautions)
-
-
-def _row(name: str, row: WeighRow | None) -> WeighRow:
-    return WeighRow(name, "", "") if row is None else row
+    goods = step_goods(step, adds, m)
+    letters = adds.letters if isinstance(adds, Bowl) and step.verb in BRINGS_IN else {}
+    letter = next((letters[goes.key] for goes in step.goes if goes.key in letters), "")
+    clause = clause_of(step, m, goods.moved, letter)._replace(adds=goods.rows)
+    boxes = (*goods.boxes, *wording.boxes(step, m))
+    said = (*goods.notes, *wording.notes(step, m), *notes)
+    return LeafLine((clause,), said, boxes if times else boxes[:-1], (), figures, cautions)
 
 
 def join_lines(steps: Iterable[tuple[Step, LeafLine]], bench: bool) -> tuple[LeafLine, ...]:
@@ -81,7 +64,7 @@ def _works_in(before: Step, step: Step) -> bool:
 
 def _with(line: LeafLine, more: LeafLine) -> LeafLine:
     """What follows goes on in small letters; its boxes and its notes end the line."""
-    clauses = (clause._replace(doing=clause.doing[:1].lower() + clause.doing[1:]) for clause in more.clauses)
+    clauses = (clause._replace(doing=run_on(clause.doing)) for clause in more.clauses)
     return line._replace(
         clauses=(*line.clauses, *clauses),
         notes=(*line.notes, *more.notes),
@@ -101,6 +84,6 @@ def _is_open(last: Step, line: LeafLine) -> bool:
 
 def _may_follow(step: Step, line: LeafLine, last: LeafLine) -> bool:
     longest = max((end for end in step.time or () if end is not None), default=Fraction(0))
-    is_long = step.who is Who.WAITING and longest > SHORT
+    is_long = step.who is Who.WAITING and longest > SHORT_REST
     apart = line.notes or step.folds or has_reading(step) or step.until or is_long or step.verb in BRINGS_IN
     return not apart and _fits(_with(last, line))

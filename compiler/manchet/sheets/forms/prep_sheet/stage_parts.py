@@ -19,7 +19,7 @@ from manchet.sheets.parts.far_from_written import far_step_notes
 from manchet.sheets.parts.mixing import mixing_notes
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.step_pictures import bake_illustration, step_illustrations
-from manchet.sheets.parts.steps import for_the_sort, worked_in_rows
+from manchet.sheets.parts.steps import bakes_from, for_the_sort, worked_in_rows
 from manchet.sheets.parts.views import CautionNote, Illustration, WeighRow
 from manchet.syntax.vocabulary import AT_THE_BOWL, DIVIDES
 
@@ -55,7 +55,7 @@ class _Way:
         at = start
         while at < end:
             step = self.steps[at]
-            phases = self._phases(at, end)
+            phases = bakes_from(self.steps, at, end)
             if not phases and not (step.verb == "divide" and self.work.batch.pieces):
                 waiting.append((step, self._line(at, not bench)))
                 at += 1
@@ -75,10 +75,6 @@ class _Way:
 
     def _steps(self, waiting: Sequence[tuple[Step, LeafLine]], bench: bool, numbers: tuple[str, ...]) -> Steps:
         return Steps(tuple(line._replace(numbers=numbers) for line in join_lines(waiting, bench)))
-
-    def _phases(self, at: int, end: int) -> tuple[Step, ...]:
-        last = next((n for n in range(at, end) if self.steps[n].verb != "bake"), end)
-        return self.steps[at:last]
 
     def _line(self, at: int, times: bool) -> LeafLine:
         step = self.steps[at]

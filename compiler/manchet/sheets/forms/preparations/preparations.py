@@ -6,11 +6,9 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from manchet.batch.model import StageBatch
-from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.cautions.registry import cautions_of
 from manchet.figures.baths import Because, is_liquid
-from manchet.formula.model import Who
 from manchet.sheets.form import Ahead
 from manchet.sheets.forms.preparations.view import (
     AheadRow,
@@ -29,19 +27,16 @@ from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage
 from manchet.sheets.parts.far_from_written import far_stage_notes
 from manchet.sheets.parts.good_for import good_for
-from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on
+from manchet.sheets.parts.joining import Joinable, lines_of, run_on, seconds_waited
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.step_pictures import step_illustrations
 from manchet.sheets.parts.steps import step_line
 from manchet.sheets.parts.swap_lines import swap_lines
-from manchet.sheets.parts.views import WeighRow
 from manchet.sheets.parts.wait_lines import wait_lines
 from manchet.sheets.parts.wording import done_and_how, is_by_feel
-from manchet.syntax.vocabulary import BRINGS_IN
 
 LINE = 80
 """So many letters of a line that has its boxes beside it. Our own rule."""
-LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
 
 
 def preparations(ahead: Sequence[Ahead], issue: Issue, house: House, pictures: Pictures) -> Preparations:
@@ -92,7 +87,6 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
     work, formula = each.work, each.work.formula
     (table,) = weighings(work, m.system).value
     bowl, stage = Bowl(table, work, m), table.making.stage
-    letters = _letters(table)
     made = _mass(work.batch.dough, m)
     return PreparationBlock(
         title=formula.name,
@@ -103,9 +97,9 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
         least=_least(each, m),
         rows=bowl.rows(held=False),
         holds=_holds(bowl),
-        later=tuple(sorted((_later(row, letters) for row in bowl.rows(held=True)), key=lambda one: one.letter)),
+        later=tuple(LaterRow(row.letter, row._replace(letter="")) for row in bowl.later()),
         cautions=cautions_of_stage(cautions_of(work), stage.stage.key, m),
-        steps=_steps(bowl, stage, letters, pictures),
+        steps=_steps(bowl, stage, pictures),
         notes=(*far_stage_notes(stage, m), *stage.stage.notes),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         blanks=m.words.several("preparations.blanks"),
@@ -122,37 +116,22 @@ def _least(each: Ahead, m: Measures) -> str:
     return ""
 
 
-def _letters(table: Table) -> dict[str, str]:
-    """By the name of what goes in later, the letter of the step that brings it in, in their order."""
-    held = {line.weighed.portion.key for line in table.lines if line.weighed.portion.held}
-    found: dict[str, str] = {}
-    for step in table.making.stage.stage.steps:
-        new = [goes for goes in step.goes if step.verb in BRINGS_IN and goes.key in held and goes.name not in found]
-        letter = LETTERS[len(set(found.values())) % len(LETTERS)]
-        found |= {goes.name: letter for goes in new}
-    return found
-
-
-def _later(row: WeighRow, letters: dict[str, str]) -> LaterRow:
-    return LaterRow(letters.get(row.name, ""), row)
-
-
-def _steps(bowl: Bowl, batch: StageBatch, letters: dict[str, str], pictures: Pictures) -> tuple[PreparationStep, ...]:
+def _steps(bowl: Bowl, batch: StageBatch, pictures: Pictures) -> tuple[PreparationStep, ...]:
     m, stage = bowl.m, batch.stage
     cautions = cautions_of(bowl.work)
     drawn = step_illustrations(stage.steps, "", (), bowl.work, pictures, m)
     singly, joinable = [], []
     for at, step in enumerate(stage.steps):
-        line = step_line(step, bowl, (), m)
+        line = step_line(step, bowl, m)
         stands = step.goes and (not line.adds or any(is_by_feel(goes) for goes in step.goes))
         done, how = (line.text, "") if stands else done_and_how(step, m)  # what is moved stands in the sentence
-        adds = tuple(_later(row, letters) for row in line.adds)
+        letters = {goes.name: bowl.letters.get(goes.key, "") for goes in step.goes}
+        adds = tuple(LaterRow(letters.get(row.name, ""), row) for row in line.adds)
         above = cautions_at_step(cautions, stage.key, at, m)
         clause = PreparationClause(done, adds, how, line.look, line.counts, line.notes)
         singly.append(PreparationStep((clause,), line.boxes, above, drawn[at]))
-        waits = (step.time.likely if step.time else SHORT_REST * 2) if step.who is Who.WAITING else None
         reads = len(line.boxes) > 1 or bool(line.look or line.counts or line.notes)
-        joinable.append(Joinable(_length(clause), waits, bool(above), reads, bool(drawn[at])))
+        joinable.append(Joinable(_length(clause), seconds_waited(step), bool(above), reads, bool(drawn[at])))
     return tuple(_joined([singly[n] for n in line]) for line in lines_of(joinable, LINE))
 
 
