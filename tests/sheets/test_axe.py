@@ -33,6 +33,10 @@ RUN = """async notAsked => {
 """All rules on, whatever is folded unfolded; each finding with the element it is about."""
 
 
+PAINTED = "() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(done)))"
+"""Colours are looked at on what the page has painted; on a busy machine that comes after its text."""
+
+
 @pytest.fixture(scope="module")
 def screen() -> Iterator[Any]:
     path = which("chromium") or which("google-chrome")
@@ -47,6 +51,7 @@ def looked_over(screen: Any, html: str, width: int) -> list[str]:
     # A sheet lets no script of others run, so axe's neither, but for the last word of this line.
     page = screen.new_page(viewport={"width": width, "height": 900}, bypass_csp=True)
     page.set_content(html)
+    page.evaluate(PAINTED)
     page.evaluate(AXE_SCRIPT)
     found = page.evaluate(RUN, list(NOT_ASKED))
     page.close()
