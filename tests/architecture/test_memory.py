@@ -31,7 +31,6 @@ OPENS_FILES = frozenset(
         "sheets/page/words.py",
         "sheets/published.py",
         "source/files.py",
-        "source/generated.py",
     }
 )
 """Beside the workspace: what writes the generated modules; the primitives the workspace reads with; the package's own data;

@@ -67,10 +67,6 @@ class BoundFormula:
         self.reading = (*written.diagnostics, *found)
         self._works: dict[tuple[Order, Kitchen], Outcome[Work | None]] = {}
 
-    @property
-    def is_variant(self) -> bool:
-        return bool(self.written.lines)
-
     def work(self, order: Order, kitchen: Kitchen) -> Outcome[Work | None]:
         """It at a size in a kitchen, the same Work each time; None, with the reason, where it cannot be sized."""
         formula = self.formula

@@ -10,11 +10,6 @@ from manchet.sheets.parts import wording
 from manchet.sheets.parts.wording import single, targets
 
 
-def differs_by_hand(step: Step) -> bool:
-    """Whether a step says something that only a bakery has."""
-    return is_machine_mix(step) or step.per == "each" or step.vent is not None
-
-
 def sentence_by_hand(step: Step, stirred: bool, first: bool, after: Step | None, m: Measures) -> str:
     """What is done at home. `stirred`: kneading gains nothing; `first`: nothing was mixed in this stage before; `after`: the
     step that follows."""

@@ -35,11 +35,6 @@ def cautions_above_step(
     return whole + cautions_at_step(cautions, key, step, m, branch)
 
 
-def cautions_at_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tuple[CautionNote, ...]:
-    """All that the stage of this key causes, with its steps and branches, for a form that prints no steps."""
-    return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at.stage == key)
-
-
 def cautions_of_no_stage(cautions: Sequence[Caution], keys: Sequence[str], m: Measures) -> tuple[CautionNote, ...]:
     """The formula's cautions of no stage that is printed: they stand under the head."""
     return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at.stage not in keys)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from itertools import pairwise
 
 from manchet.batch.work import Work
 from manchet.figures.losses.level import Stands, dough_levels
@@ -42,16 +41,3 @@ def illustrations(drawn: Iterable[Drawing | None]) -> tuple[Illustration, ...]:
 def bake_illustration(phases: Sequence[Step], pictures: Pictures, m: Measures) -> tuple[Illustration, ...]:
     """The heat of a bake over its minutes, where a table does not say it as well."""
     return () if pictures is None else illustrations((bake_curve(phases, m),))
-
-
-def lines_beside(pictures: Sequence[tuple[Illustration, ...]], line: int) -> tuple[int, ...]:
-    """Beside how many lines the pictures of each line stand: as many as they are high, or as there are before the next.
-
-    `line`: about how many millimetres a line takes; 0 for a line without a picture.
-    """
-    drawn = [at for at, shown in enumerate(pictures) if shown]
-    ends = dict(pairwise((*drawn, len(pictures))))
-    return tuple(
-        min(ends[at] - at, -(-sum(one.high + 2 for one in shown) // line)) if shown else 0
-        for at, shown in enumerate(pictures)
-    )

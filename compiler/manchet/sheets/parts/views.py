@@ -98,9 +98,6 @@ class StepLine(NamedTuple):
     boxes: tuple[Box, ...] = ()
     counts: tuple[str, ...] = ()
     """Things that happen inside a wait and get a tick each: `fold, 40 min`, `fold, 80 min`."""
-    figures: tuple[Illustration, ...] = ()
-    rows: int = 0
-    """Beside how many lines its pictures stand, from this one on."""
 
 
 class BakePhase(NamedTuple):

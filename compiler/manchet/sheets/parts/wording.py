@@ -21,21 +21,17 @@ def verb_alone(verb: str, m: Measures) -> str:
     return m.words.known("short", verb) or m.words["verbs." + verb].lower()
 
 
-def sentence(step: Step, m: Measures, names: bool = False) -> str:
-    """What is done, as one phrase: `Mix slow 4 min to 26 °C`, `Ripen covered 12–15 h at 24 °C`.
-
-    `names`: also what goes in, where no weights stand under the step (on the timing card).
-    """
-    return "".join(done_and_how(step, m, names))
+def sentence(step: Step, m: Measures) -> str:
+    """What is done, as one phrase: `Mix slow 4 min to 26 °C`, `Ripen covered 12–15 h at 24 °C`."""
+    return "".join(done_and_how(step, m))
 
 
-def done_and_how(step: Step, m: Measures, names: bool = False) -> tuple[str, str]:
+def done_and_how(step: Step, m: Measures) -> tuple[str, str]:
     """The same in two: what is done and for how long, and under which conditions: `Ripen covered 12–15 h`, ` at 24 °C`."""
     said = opening(step, m)
-    goes = [", ".join(goes.name for goes in step.goes)] if names else []
-    parts = [said, *manner(step, m), *goes, *_applied(step, m), *place(step, m), *how_long(step, m)]
+    parts = [said, *manner(step, m), *_applied(step, m), *place(step, m), *how_long(step, m)]
     done = " ".join(part for part in parts if part)
-    how = "".join(f" {part}" for part in (*([] if names else additions(step, m)), around_to(step, m)) if part)
+    how = "".join(f" {part}" for part in (*additions(step, m), around_to(step, m)) if part)
     if step.optional:
         how = f"{how} {m.words['say.optional']}"
     if step.how and step.verb != "do":
