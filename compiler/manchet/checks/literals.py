@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import cast
 
 
 def module_of(checks: Mapping[str, str]) -> str:
@@ -10,18 +11,15 @@ def module_of(checks: Mapping[str, str]) -> str:
 
     Raises `ValueError` where a check says no name or not what it is about, or where two have one name.
     """
-    rows: dict[str, str] = {}
+    found: dict[str, dict[str, object]] = {}
     for path, code in checks.items():
         said = _said(code)
         if not {"NAME", "ABOUT"} <= said.keys():
             raise ValueError(f"{path} says no NAME or no ABOUT")
         name, topic = said["NAME"], path.split("/")[0]
-        if path != f"{topic}/{str(name).replace('-', '_')}.py" or name in rows:
+        if path != f"{topic}/{str(name).replace('-', '_')}.py" or name in found:
             raise ValueError(f"{path} is called {name}: a check stands in the file of its name, once")
-        explains = f", {said['EXPLAINS']!r}" if "EXPLAINS" in said else ""
-        rows[str(name)] = (
-            f"    {name!r}: Listed({topic!r}, {said['ABOUT']!r}, {said.get('OF_SIZE', False)!r}{explains}),"
-        )
+        found[str(name)] = said | {"TOPIC": topic}
     lines = [
         '"""Written from the checks by `python -m manchet.generate`; change them, not this one."""',
         "",
@@ -29,11 +27,29 @@ def module_of(checks: Mapping[str, str]) -> str:
         "from manchet.checks.listed import Listed",
         "",
         "CHECKS = {",
-        *(rows[name] for name in sorted(rows)),
+        *(_row(name, found) for name in sorted(found)),
         "}",
         "",
     ]
     return "\n".join(lines)
+
+
+def _row(name: str, found: Mapping[str, Mapping[str, object]]) -> str:
+    said, explained = found[name], _all_explained(name, found)
+    last = f", {explained!r}" if explained else ""
+    return f"    {name!r}: Listed({said['TOPIC']!r}, {said['ABOUT']!r}, {said.get('OF_SIZE', False)!r}{last}),"
+
+
+def _all_explained(name: str, found: Mapping[str, Mapping[str, object]]) -> tuple[str, ...]:
+    """What a check explains, with what each of these would explain: that is not heard once they are not."""
+    explained: dict[str, None] = {}
+    waiting = [name]
+    while waiting:
+        for one in cast("tuple[str, ...]", found.get(waiting.pop(), {}).get("EXPLAINS", ())):
+            if one != name and one not in explained:
+                explained[one] = None
+                waiting.append(one)
+    return tuple(explained)
 
 
 def _said(code: str) -> dict[str, object]:

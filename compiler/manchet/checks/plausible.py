@@ -33,6 +33,17 @@ class Weights(NamedTuple):
         return Weights(*(mine + theirs * times for mine, theirs in zip(self, other, strict=True)))
 
 
+NO_WEIGHTS = Weights(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING)
+
+
+def weights_in_all(work: Work) -> Weights:
+    """What all that is weighed brings, as the file weighs it."""
+    now = NO_WEIGHTS
+    for line in work.formula.overall:
+        now = now.with_more(weights_of(work, line), Fraction(1))
+    return now
+
+
 def weights_of(work: Work, line: OverallLine) -> Weights:
     """What one line of all that is weighed brings, as the file weighs it."""
     grams = line.share * (work.formula.own_flour or NOTHING)

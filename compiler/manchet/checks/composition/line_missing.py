@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.checks.plausible import FAR, NEAR, Weights, can_be_weighed_up, faults, weight_for_pieces, weights_of
+from manchet.checks.plausible import FAR, NEAR, NO_WEIGHTS, can_be_weighed_up, faults, weight_for_pieces, weights_in_all
 from manchet.checks.saying import grams
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -20,17 +20,14 @@ EXPLAINS = (
     "culture-does-not-carry-on",
 )  # fmt: skip
 
-NOTHING = Fraction(0)
-FLOUR = Weights(Fraction(1), NOTHING, NOTHING, NOTHING, Fraction(1))
-WATER = Weights(NOTHING, Fraction(1), NOTHING, NOTHING, Fraction(1))
+FLOUR = NO_WEIGHTS._replace(flour=Fraction(1), whole=Fraction(1))
+WATER = NO_WEIGHTS._replace(water=Fraction(1), whole=Fraction(1))
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
     if not can_be_weighed_up(work) or not work.formula.overall:
         return
-    now = Weights(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING)
-    for line in work.formula.overall:
-        now = now.with_more(weights_of(work, line), Fraction(1))
+    now = weights_in_all(work)
     short = weight_for_pieces(work) - now.whole
     if short <= 0 or len(set(faults(work, now, FAR / 5))) < 2:
         return
