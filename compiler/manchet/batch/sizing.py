@@ -71,10 +71,10 @@ class _Sizing(NamedTuple):
     def flour(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
         """Grams of all flour for the order; or why nobody can say."""
         formula, order, weights = self.weights.formula, self.order, self.weights
+        if not formula.dough_share:
+            return Outcome(None, (made_of_nothing(formula),))
         if order.flour is not None:
             return Outcome(order.flour)
-        if not formula.dough_share and (order.dough is not None or makes):
-            return Outcome(None, (made_of_nothing(formula),))
         if order.dough is not None:
             return Outcome(order.dough / formula.dough_share)
         if order.have is not None:

@@ -51,5 +51,9 @@ def overall_called(formula: Formula, name: str) -> Outcome[tuple[OverallLine, ..
 
 
 def made_of_nothing(formula: Formula) -> Diagnostic:
-    """The report for an amount of nothing."""
-    return report("no-weight", formula.place, f"{formula.name} cannot be made of nothing", "ask for more than 0")
+    """The report for an amount of nothing, or of a formula that weighs nothing yet."""
+    if formula.dough_share:
+        return report("no-weight", formula.place, f"{formula.name} cannot be made of nothing", "ask for more than 0")
+    where = "below it" if formula.preparation else "below `dough`"
+    help = f"write {where} what goes in, a line each, such as `water 500 g`"
+    return report("no-weight", formula.place, f"nothing is weighed into {formula.name}", help)
