@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import errno
 import os
+import re
 from pathlib import Path
 
 import pytest
 from every import every
+from hypothesis import given, strategies as st
 
+from manchet.diagnostics.suggest import fold
 from manchet.source.files import LARGEST, bytes_of, rough_text_of
 from manchet.syntax.headings import blocks
 from manchet.workspace.folder import Premises, listing, premises_of
@@ -48,13 +51,31 @@ def test_two_formulas_never_share_a_slug() -> None:
     assert made == slugs(reversed(names))
 
 
+NAMES = [
+    "小麦", "粉", "Хлеб", "Хлеб 2", "Rye 粉", "Rye", "a" * 70, "a" * 80, "Göteborg rye", "Goteborg rye", "ψωμί", "🍞", "!!",
+    "Tern loaf", "Tern-loaf", "Tern loaf, by hand", "Tern loaf by hand", "Tern loaf,by hand", "Tern, loaf by hand", "Rye+",
+    "Rye #1", "Rye 1", "Pané", "Pañe", "Pane", "con", "con 1", "خبز", "لحم", "Weißbrot", "Tern loaf, " + "b" * 70, "Rye, 粉",
+]  # fmt: skip
+"""Some differ in a sign or an accent alone, or have no letter that a file name keeps."""
+
+
 def test_a_formula_taken_away_renames_no_other_s_sheet() -> None:
-    names = ["小麦", "粉", "Хлеб", "Хлеб 2", "Rye 粉", "Rye", "a" * 70, "a" * 80, "Göteborg rye", "ψωμί", "🍞", "!!"]
-    made = slugs(names)
-    for gone in names:
-        left = slugs(name for name in names if name != gone)
-        assert left == {name: one for name, one in made.items() if name != gone}
-    assert (made["Göteborg rye"], made["Rye"]) == ("goteborg-rye", "rye")
+    made = slugs(NAMES)
+    assert len(set(made.values())) == len(NAMES)
+    for name in NAMES:
+        assert slugs([name]) == {name: made[name]}, "a file is called after its own formula alone"
+    assert all(re.fullmatch(r"[a-z0-9]+(--?[a-z0-9]+)*", one) and len(one) <= LONGEST for one in made.values())
+    plain = {"Rye": "rye", "Goteborg rye": "goteborg-rye", "Tern loaf, by hand": "tern-loaf--by-hand"}
+    assert {name: made[name] for name in plain} == plain
+
+
+@given(st.sets(st.text(max_size=12) | st.text("aá ,-'", max_size=8), max_size=6))
+def test_as_many_file_names_as_formulas_whatever_they_are_called(names: set[str]) -> None:
+    """Of names that differ to a reader: others are an error, and numbered."""
+    apart = list({fold(name): name for name in names}.values())
+    made = slugs(apart)
+    assert len(set(made.values())) == len(apart)
+    assert all(slugs([name]) == {name: made[name]} for name in apart)
 
 
 def test_the_same_bytes_are_not_written_again(tmp_path: Path) -> None:

@@ -1,7 +1,9 @@
 """What an output file is called: a name made by us, never taken raw from a formula.
 
-`Göteborg rye, No. 3` is `goteborg-rye-no-3`. At most 60 letters, figures and hyphens; never a name that Windows
-keeps for itself; two formulas never share one.
+`Tern loaf` is `tern-loaf`, its variant `Tern loaf, by hand` is `tern-loaf--by-hand`, and `Göteborg rye` is
+`goteborg-rye-64b87c`: a name of which letters, accents or signs are lost ends in a mark made from all of it. So a file name
+follows from its own formula alone, and no two formulas share one. At most 60 letters, figures and hyphens; never a name
+that Windows keeps for itself.
 """
 
 from __future__ import annotations
@@ -9,7 +11,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from typing import TYPE_CHECKING
-from unicodedata import combining, normalize
+from unicodedata import normalize
 
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.cache import digest
@@ -18,6 +20,10 @@ if TYPE_CHECKING:
     from manchet.workspace.raw_files import Raw
 
 LONGEST = 60
+MARK = 6
+"""Letters and figures of a mark."""
+OF_A_VARIANT = ", "
+"""What stands between a formula's name and its variant's."""
 NO_KITCHEN = "kitchen"
 """What the cards are called of a bakery that says nothing of its kitchen."""
 _RESERVED = frozenset({"con", "prn", "aux", "nul", *(f"{port}{n}" for port in ("com", "lpt") for n in range(10))})
@@ -33,18 +39,23 @@ def slug(name: str) -> str:
 
 
 def _kept(name: str) -> str:
-    """The slug of a name, with a digest where letters of it are lost: `xiao-mai` has them all, of 小麦 none is left."""
+    """The slug of a name, marked where it would be that of another name too."""
+    whole = "--".join(_marked(part) for part in fold(name).split(OF_A_VARIANT))
+    return whole if len(whole) <= LONGEST else _with_mark(slug(name), name)
+
+
+def _marked(name: str) -> str:
     short = slug(name)
-    letters = sum(not combining(sign) and sign.isalnum() for sign in normalize("NFKD", name))
-    if short and letters <= len(short.replace("-", "")):
-        return short
-    ending = digest(fold(name))[:6]
-    return f"{(short or 'formula')[: LONGEST - 7].rstrip('-')}-{ending}"
+    return short if short and short.replace("-", " ") == name else _with_mark(short, name)
+
+
+def _with_mark(short: str, name: str) -> str:
+    return f"{(short or 'formula')[: LONGEST - 1 - MARK].rstrip('-')}-{digest(fold(name))[:MARK]}"
 
 
 def slugs(names: Iterable[str]) -> dict[str, str]:
-    """A slug for each name. One that keeps not every letter of its name ends in a digest of it, so that what else there is
-    does not change it. Names that differ in signs and accents alone are numbered, in the order of the names themselves."""
+    """A slug for each name, which follows from that name alone. Only what is one name to a reader (`two-blocks-one-name`, an
+    error) is numbered, in the order of the spellings."""
     result: dict[str, str] = {}
     taken: set[str] = set()
     for name in sorted(set(names)):
@@ -56,6 +67,7 @@ def slugs(names: Iterable[str]) -> dict[str, str]:
             chosen = wanted[: LONGEST - len(ending)].rstrip("-") + ending
         taken.add(chosen)
         result[name] = chosen
+    assert len(taken) == len(result)
     return result
 
 
