@@ -2,34 +2,58 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from diagnostics.fixing import after, said
 from every import every
 from works import reports_of
 
 from manchet.diagnostics.catalogue import explain, names
+from manchet.diagnostics.names import REPORTS
 
-CASES = {name: case for name in names() if (case := explain(name)) is not None and case.mistake}
-"""Every report that a text can show, by its name."""
-MENDABLE = {name: case for name, case in CASES.items() if any(one.fixes for one in reports_of(case.mistake))}
+CASES = {name: case.mistake for name in names() if (case := explain(name)) is not None and case.mistake}
+"""The mistake of every report that a text can show, by its name."""
+LOUD = {
+    file.stem: file.read_text(encoding="utf-8") for file in (Path(__file__).parents[1] / "corpus/loud").glob("*.bake")
+}
+MENDABLE = {name: text for name, text in sorted((CASES | LOUD).items()) if any(one.fixes for one in reports_of(text))}
+WITHOUT = {
+    "by-feel-amount": "how much salt a pinch is, is the baker's to say",
+    "fraction-by-zero": "no figure follows from the one that is there",
+    "line-outside-stage": "no stage stands above the line of this case; beside one it has a fix",
+    "name-missing": "the name is the baker's to say",
+    "number-too-long": "no figure follows from the one that is there",
+    "place-without-thing": "which tin, tray or cloth is the baker's to say",
+    "touching-nothing": "what it is dusted or brushed with is the baker's to say",
+    "touching-without-weight": "how much goes on a piece is the baker's to say",
+    "why-allowed": "the reason is the baker's to say",
+}
+"""Mistakes in writing a line that no machine can put right, and why."""
 
 
-@every(MENDABLE, at_least=1)
-def test_the_first_fix_of_a_case_leaves_no_report(name: str) -> None:
-    (report,) = reports_of(CASES[name].mistake)
-    assert said(reports_of(after(CASES[name].mistake, report.fixes[0]))) == []
+def test_four_fifths_of_the_mistakes_in_writing_a_line_carry_a_fix() -> None:
+    written = {name for name in CASES if REPORTS[name][1] == "syntax/reports"}
+    assert written - MENDABLE.keys() == WITHOUT.keys()
+    assert len(written) >= 49 and len(WITHOUT) <= len(written) // 5
 
 
-@every(MENDABLE, at_least=1)
-def test_each_choice_takes_its_own_report_away(name: str) -> None:
-    (report,) = reports_of(CASES[name].mistake)
+@every(MENDABLE.items(), at_least=40)
+def test_the_first_fix_leaves_no_report(name: str, text: str) -> None:
+    (report,) = reports_of(text)
+    assert said(reports_of(after(text, report.fixes[0]))) == []
+
+
+@every(MENDABLE.items(), at_least=40)
+def test_each_choice_takes_its_own_report_away(name: str, text: str) -> None:
+    (report,) = reports_of(text)
     for fix in report.fixes:
-        left = reports_of(after(CASES[name].mistake, fix))
-        assert name not in {one.name for one in left}, (fix.title, said(left))
+        left = reports_of(after(text, fix))
+        assert report.name not in {one.name for one in left}, (fix.title, said(left))
 
 
-@every(MENDABLE, at_least=1)
-def test_a_fix_is_told_as_what_to_type(name: str) -> None:
-    (report,) = reports_of(CASES[name].mistake)
+@every(MENDABLE.items(), at_least=40)
+def test_a_fix_is_told_as_what_to_type(name: str, text: str) -> None:
+    (report,) = reports_of(text)
     titles = [fix.title for fix in report.fixes]
     assert len(set(titles)) == len(titles)
     for fix in report.fixes:

@@ -12,7 +12,7 @@ from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run
 from manchet.syntax.lexer import Tokens
 from manchet.syntax.mistakes.characters import look_alike, plain
-from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble
 from manchet.syntax.mistakes.lacking import CHECKED, wrong_with
 from manchet.syntax.mistakes.odd_figures import fault_of
 from manchet.syntax.nodes import (
@@ -82,7 +82,8 @@ def _read(written: str, context: str) -> Read:
     if rule == "reserved":
         word = tokens.values[0]
         assert isinstance(word, Word)
-        kept = Fault("reserved-word", word.start, word.end, {"word": word.text})
+        fix = LineFix((), "make a remark of it, with # before each of its lines")
+        kept = Fault("reserved-word", word.start, word.end, {"word": word.text}, (fix,))
         return Read(ReservedHead(word), (*faults, kept), opens)
     made = run(_TABLES, rule, tokens.types, tokens.values, ACTIONS)
     if type(made) is Stuck:

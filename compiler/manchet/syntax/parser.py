@@ -5,21 +5,25 @@ A line that cannot be read is reported once and stands in the tree as `Unread`; 
 
 from __future__ import annotations
 
+from collections.abc import Set
 from typing import Any
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Edit
 from manchet.diagnostics.outcome import Outcome
 from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.line import read_line
-from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble, as_report
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, as_report
 from manchet.syntax.mistakes.lacking import lacking
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.openings import ONE_LINE
 
 DEEPEST = 64
 STEP = 2
+TO_SPACES = (LineFix((), "indent with spaces, two for each step deeper", safe=True),)
+MOST_LINES = 5_000
+"""Lines changed by one fix. A bakery's longest file has fewer."""
 MOST_REPORTS = 20
 """Reports of a file that are worth reading at once; a last line says how many more there are."""
 
@@ -43,6 +47,7 @@ class _Reports:
     def __init__(self) -> None:
         self.kept: list[Diagnostic] = []
         self.more = 0
+        self.spread: dict[int, list[Edit]] = {}
         self.last: Line | None = None
 
     def full(self, line: Line) -> bool:
@@ -57,7 +62,19 @@ class _Reports:
         if fault is not None and not self.full(line):
             self.kept.append(as_report(fault, line))
 
+    def add_of_lines(self, fault: Fault | None, line: Line) -> list[Edit]:
+        """Adds one that is said once for several lines; what is put into the list given back is done for them all."""
+        edits: list[Edit] = []
+        if fault is not None and not self.full(line):
+            self.spread[len(self.kept)] = edits
+            self.kept.append(as_report(fault, line))
+        return edits
+
     def all(self) -> tuple[Diagnostic, ...]:
+        for at, edits in self.spread.items():
+            one = self.kept[at]
+            if edits:
+                self.kept[at] = one._replace(fixes=(one.fixes[0]._replace(edits=tuple(edits[:MOST_LINES])),))
         self.kept.sort(key=lambda report: (report.place.line, report.place.column))
         if self.last is not None:
             self.kept.append(as_report(Fault("too-many-mistakes", 0, 1, {"more": str(self.more)}), self.last))
@@ -74,16 +91,21 @@ def parse(source: SourceText) -> Outcome[File]:
     tabs = False
     tab_shift = 0
     slip: tuple[int, int] | None = None  # an indentation that is wrong, said once, and the depth it is read as
+    of_tabs: list[Edit] = []
+    of_slip: list[Edit] = []
+    of_skipped: list[Edit] = []
     for line in lines:
         if not line.body:
             continue
         if skipped >= 0 and (line.indent > skipped or line.body[0].isspace()):
+            of_skipped.append(Edit(line.place(0, 0), "# "))
             continue
         skipped = -1
         if line.body[0].isspace():
             if not tabs:
-                reports.add(Fault("tab-indentation", 0, 1, {}), line)
+                of_tabs = reports.add_of_lines(Fault("tab-indentation", 0, 1, {}, TO_SPACES), line)
             tabs = True
+            tabbed = True
             line, spaces = _without_tabs(line)
             above = stack[-1]
             if above.line is not None and above.line.raw[:1] == " ":
@@ -92,13 +114,19 @@ def parse(source: SourceText) -> Outcome[File]:
             spaces += tab_shift
         else:
             spaces = line.indent
+            tabbed = False
         if slip is not None and slip[0] == spaces:
             depth, odd = min(slip[1], stack[-1].depth + 1), True
         else:
             depth, misplaced = _depth(line, spaces, stack)
-            reports.add(misplaced, line)
+            of_slip = reports.add_of_lines(misplaced, line)
             odd = misplaced is not None
             slip = (spaces, depth) if odd else None
+        if odd:
+            of_slip.append(_indent(line, depth))
+        if tabbed:
+            of_tabs.append(_indent(line, depth))
+        standing = stack[:]
         while stack[-1].depth >= depth:
             reports.add(*_close(stack))
         parent = stack[-1]
@@ -108,12 +136,16 @@ def parse(source: SourceText) -> Outcome[File]:
         node, context = found.node, found.opens
         sure = [fault for fault in found.faults if fault.name not in REMARKS or node is not None]
         for fault in sure:
-            reports.add(fault, line)
+            if type(node) is n.ReservedHead:
+                of_skipped = reports.add_of_lines(fault, line)
+                of_skipped.append(Edit(line.place(0, 0), "# "))
+            else:
+                reports.add(_mending(fault, line.body, parent.context), line)
         if found.trouble is not None:
             from manchet.syntax.mistakes.recovery import unread_node  # a sound file has no need of it
 
             if not sure and not reports.full(line):
-                reports.add(_diagnosis(found.trouble, odd), line)
+                reports.add(_diagnosis(found.trouble, odd, line, standing), line)
             node = unread_node(found.trouble)
             context = node.opens or "skipped"
         elif type(node) is n.Tail:
@@ -133,12 +165,46 @@ def parse(source: SourceText) -> Outcome[File]:
     return Outcome(File(source.path, lines, tuple(root.children)), reports.all())
 
 
-def _diagnosis(trouble: LineTrouble, odd: bool) -> Fault | None:
-    """Why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too."""
+def _diagnosis(trouble: LineTrouble, odd: bool, line: Line, above: list[_Open]) -> Fault | None:
+    """Why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too. `above` is
+    the line above, after those it stands under."""
     from manchet.syntax.mistakes.diagnosis import diagnose  # a sound file has no need of it
 
     fault = diagnose(trouble)
-    return None if odd and fault.name in ("line-outside-stage", "line-outside-block") else fault
+    if fault.name in ("line-outside-stage", "line-outside-block"):
+        if odd:
+            return None
+        return fault._replace(fixes=_under_what_is_above(line, above))
+    return _mending(fault, line.body, trouble.context)
+
+
+def _mending(fault: Fault, body: str, context: str) -> Fault:
+    """The fault with those of its fixes by which the line can be read, and with no other fault than it has."""
+    if not fault.fixes:
+        return fault
+    before = {one.name for one in read_line(body, context).faults} - {fault.name}
+    return fault._replace(fixes=tuple(fix for fix in fault.fixes if _reads(fix.of(body), context, before)))
+
+
+def _reads(body: str, context: str, allowed: Set[str]) -> bool:
+    found = read_line(body, context)
+    return found.trouble is None and all(fault.name in allowed for fault in found.faults)
+
+
+def _under_what_is_above(line: Line, above: list[_Open]) -> tuple[LineFix, ...]:
+    """The line as deep as it can be read under the line above, or beside it."""
+    for parent in reversed(above):
+        if parent.context == "skipped":
+            return ()
+        found = read_line(line.body, parent.context)
+        if found.trouble is None and not found.faults and type(found.node) is not n.BareName:
+            spaces = " " * (STEP * (parent.depth + 1))
+            return (LineFix(((-line.indent, 0, spaces),), f"put {_spaces(len(spaces))} before it"),)
+    return ()
+
+
+def _indent(line: Line, depth: int) -> Edit:
+    return Edit(line.place(-line.indent, 0), " " * (STEP * depth))
 
 
 def _close(stack: list[_Open]) -> tuple[Fault | None, Line]:
@@ -149,7 +215,7 @@ def _close(stack: list[_Open]) -> tuple[Fault | None, Line]:
     if type(done.node) is not n.StepNode or any(isinstance(child.node, n.Unread) for child in done.children):
         return None, done.line
     under = tuple(c for child in done.children if isinstance(child.node, n.ClauseLine) for c in child.node.clauses)
-    return lacking(done.node, under), done.line
+    return lacking(done.node, under, done.line.body), done.line
 
 
 def _without_tabs(line: Line) -> tuple[Line, int]:
@@ -178,9 +244,14 @@ def _depth(line: Line, spaces: int, stack: list[_Open]) -> tuple[int, Fault | No
         if depth < deepest and _reads_deeper(line.body, depth, stack):
             depth += 1
         words = {"spaces": _spaces(spaces), "near": _spaces(STEP * depth)}
-        return depth, Fault("odd-indentation", -line.indent, 0, words)
+        return depth, Fault("odd-indentation", -line.indent, 0, words, _with_spaces(depth))
     words = {"spaces": _spaces(spaces), "most": _spaces(STEP * deepest)}
-    return deepest, Fault("deep-indentation", -line.indent, 0, words)
+    return deepest, Fault("deep-indentation", -line.indent, 0, words, _with_spaces(deepest))
+
+
+def _with_spaces(depth: int) -> tuple[LineFix, ...]:
+    """A fix whose edits are put together line by line."""
+    return (LineFix((), f"put {_spaces(STEP * depth)} there"),)
 
 
 def _reads_deeper(body: str, depth: int, stack: list[_Open]) -> bool:

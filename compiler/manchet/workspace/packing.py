@@ -46,7 +46,7 @@ def _packed(diagnostic: Diagnostic) -> str:
     for fix in diagnostic.fixes:
         fields += [fix.title, _SAFE if fix.safe else "", str(len(fix.edits))]
         for edit in fix.edits:
-            fields += [edit.text, *_place_fields(edit.place)]
+            fields += [edit.text, *_place_fields(_without_line(edit.place, diagnostic.place.text))]
     return "\x1f".join(map(escape, fields))
 
 
@@ -55,14 +55,13 @@ def _unpacked(text: str) -> Diagnostic:
     name, severity, message, help = fields[:4]
     place = _place(fields[4:10])
     at = 11 + _PLACED * int(fields[10])
-    related = tuple(Related(place, why) for why, place in _placed(fields[11:at]))
+    related = tuple(Related(where, why) for why, where in _placed(fields[11:at]))
     fixes = []
     while at < len(fields):
-        title, safe, edits = fields[at : at + 3]
-        end = at + 3 + _PLACED * int(edits)
-        fixes.append(
-            Fix(title, tuple(Edit(place, text) for text, place in _placed(fields[at + 3 : end])), safe == _SAFE)
-        )
+        title, safe, number = fields[at : at + 3]
+        end = at + 3 + _PLACED * int(number)
+        edits = tuple(Edit(_with_line(where, place.text), text) for text, where in _placed(fields[at + 3 : end]))
+        fixes.append(Fix(title, edits, safe == _SAFE))
         at = end
     return Diagnostic(name, Severity(severity), message, place, help, related, tuple(fixes))
 
@@ -70,6 +69,15 @@ def _unpacked(text: str) -> Diagnostic:
 _SAFE = "safe"
 _PLACED = 7
 """Fields of a text and its place."""
+
+
+def _without_line(place: Place, line: str) -> Place:
+    """The place of an edit: most stand in the line of the report, and a long line is not kept for each."""
+    return place._replace(text="=" if place.text == line else f"+{place.text}")
+
+
+def _with_line(place: Place, line: str) -> Place:
+    return place._replace(text=line if place.text == "=" else place.text[1:])
 
 
 def _placed(fields: list[str]) -> Iterator[tuple[str, Place]]:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
-from manchet.syntax.mistakes.faults import Fault, LineTrouble
-from manchet.syntax.mistakes.lookalikes import TWINS, lookalike
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices
+from manchet.syntax.mistakes.lookalikes import INSTEAD, TWINS, lookalike
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
 from manchet.syntax.tokens import WEIGHTS
@@ -19,17 +19,19 @@ def of_another_trade(t: LineTrouble) -> Fault | None:
         return None
     words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
     found = lookalike(words)
+    written, meant = (found[0], found[0]) if found else ("", None)
     if found is None and words and t.rule == "bare_name":
-        found = _slip_of_a_twin(words[0], t.context)
-    if found is None:
+        written, meant = words[0], _slip_of_a_twin(words[0], t.context)
+    if meant is None:
         return None
-    written, offer = found
+    offer = _offer(written, meant)
     if t.rule == "step" and " " not in written:
         return None
     weight = next((raw.text for raw in t.raws if raw.kind == "MASS"), None)
     if TWINS["scale"] in offer and weight is not None:
         offer = pieces_of(weight)
-    return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer})
+    fixes = choices(0, len(written), *(INSTEAD[meant].split(", ") if meant in INSTEAD else ()))
+    return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer}, fixes)
 
 
 def pieces_of(weight: str) -> str:
@@ -41,15 +43,22 @@ def after_a_name(name: str, weight: str) -> str:
     words = name.split()
     if words[0] in ("scale", "divide", "portion"):
         return pieces_of(weight)
-    found = lookalike(words) or _slip_of_a_twin(words[0], "stage")
+    found = lookalike(words)
     if found is not None:
         return found[1]
+    meant = _slip_of_a_twin(words[0], "stage")
+    if meant is not None:
+        return _offer(words[0], meant)
     if words[0] in VERB and VERB[words[0]].example:
         return f"write it as in `{VERB[words[0]].example}`"
     return f"write `{short(name.rpartition(' ')[0])} {weight}`"
 
 
-def _slip_of_a_twin(word: str, context: str) -> tuple[str, str] | None:
+def _offer(written: str, meant: str) -> str:
+    return TWINS[meant] if written == meant else f"for `{meant}`: {TWINS[meant]}"
+
+
+def _slip_of_a_twin(word: str, context: str) -> str | None:
     """`kneed` for `knead`: nearer to a word of the trade than to any of ours, and a letter or two from it."""
     least = steps_allowed(word) + 1
     if least < 2:
@@ -60,7 +69,7 @@ def _slip_of_a_twin(word: str, context: str) -> tuple[str, str] | None:
             least, found = steps, other
     if found is None or any(distance(word, own, least) <= least for own in candidates_of(context)):
         return None
-    return word, f"for `{found}`: {TWINS[found]}"
+    return found
 
 
 def steps_allowed(word: str) -> int:
@@ -126,7 +135,9 @@ def unknown(t: LineTrouble) -> Fault | None:
     else:
         written = first.text
     offer = f"did you mean `{near}`?" if near else _begin(t.context)
-    return Fault("unknown-word", first.start, first.start + len(written), {"word": short(written), "offer": offer})
+    end = first.start + len(written)
+    fixes = choices(first.start, end, near) if near else ()
+    return Fault("unknown-word", first.start, end, {"word": short(written), "offer": offer}, fixes)
 
 
 def candidates_of(context: str) -> Iterator[str]:

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from itertools import pairwise
+from itertools import islice, pairwise
 
+from manchet.diagnostics.reports import list_of_words
 from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.mistakes.beginnings import of_another_trade, outside, unknown
 from manchet.syntax.mistakes.characters import other_digit
-from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.lacking import LOOSE
-from manchet.syntax.mistakes.odd_figures import fault_of, short
-from manchet.syntax.mistakes.step_parts import form_of, nearest_part, unreadable_part
+from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, with_unit_meant, written_out
+from manchet.syntax.mistakes.step_parts import form_of, nearest_part, unreadable_part, without_last_word
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS, example_of
 from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 
@@ -54,7 +55,16 @@ def _unclosed(t: LineTrouble) -> Fault | None:
     last = t.raws[-1]
     if last.kind != "UNCLOSED":
         return None
-    return Fault("quote-unclosed", last.start, last.end, {"text": short(last.text[1:].strip() or "…")})
+    inside = last.text[1:].strip()
+    if not inside:
+        return Fault("quote-unclosed", last.start, last.end, {"text": "…"})
+    # Where a clause follows a comma it may have been swallowed: `until "doubled, 2 h at 25 C`.
+    offset = t.body.index(inside, last.start)
+    cuts = [offset + comma.start() for comma in islice(re.finditer(",", inside), 3)]
+    fixes = tuple(
+        in_place(at, at, '"', title=f'close them: `{t.body[last.start : at]}"`') for at in (*cuts, len(t.body))
+    )
+    return Fault("quote-unclosed", last.start, last.end, {"text": short(inside)}, fixes)
 
 
 def _digits(t: LineTrouble) -> Fault | None:
@@ -71,7 +81,10 @@ def _comma(t: LineTrouble) -> Fault | None:
             if re.match(r"[0-9]{3}(?![0-9])", two.text):
                 exact = re.sub(r"\.?0+(?![0-9.])", "", point)
                 instead = f"`{one.text}{two.text}`, or `{exact}` if the comma is a decimal point"
-            return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead})
+            fixes = choices(one.start, two.end, point)
+            if re.match(r"[0-9]{3}(?![0-9])", two.text):
+                fixes = choices(one.start, two.end, f"{one.text}{two.text}", exact)
+            return Fault("decimal-comma", one.start, two.end, {"written": written, "instead": instead}, fixes)
     return None
 
 
@@ -79,15 +92,16 @@ def _figures(t: LineTrouble) -> Fault | None:
     for raw in t.raws:
         if raw.kind == "WORD":
             if re.fullmatch(r"[0-9.]+e[+-]?[0-9]+[a-z%]*", raw.text):
-                return Fault("number-exponent", raw.start, raw.end, {"written": t.body[raw.start : raw.end]})
+                words = {"written": t.body[raw.start : raw.end]}
+                return Fault("number-exponent", raw.start, raw.end, words, written_out(raw))
             if re.match(r"-[0-9.]", raw.text) and raw.start and t.raws[t.raws.index(raw) - 1].text in ("at", "to"):
                 start, word = t.raws[t.raws.index(raw) - 1].start, t.body[: raw.start].split()[-1]
                 words = {"written": t.body[start : raw.end], "offer": f"write `{word} {raw.text} C`"}
-                return Fault("missing-unit", raw.start, raw.end, words)
+                return Fault("missing-unit", raw.start, raw.end, words, choices(raw.start, raw.end, f"{raw.text} C"))
             if re.match(r"-[0-9.]", raw.text):
-                return Fault(
-                    "negative-amount", raw.start, t.raws[-1].end, {"written": t.body[raw.start : t.raws[-1].end]}
-                )
+                end = t.raws[-1].end
+                fixes = choices(raw.start, end, t.body[raw.start + 1 : end])
+                return Fault("negative-amount", raw.start, end, {"written": t.body[raw.start : end]}, fixes)
             if re.fullmatch(r"[0-9]{40,}.*", raw.text):
                 return Fault("number-too-long", raw.start, raw.end, {"written": short(raw.text)})
         elif raw.fault and raw.fault not in REMARKS:
@@ -104,7 +118,8 @@ def _about(t: LineTrouble) -> Fault | None:
         loose = one.kind == "WORD" and one.text in LOOSE and two.kind in _FIGURES
         if loose:
             offer = _loose_offer(two, t.rule)
-            return Fault("about-amount", one.start, two.end, {"written": t.body[one.start : two.end], "offer": offer})
+            words = {"written": t.body[one.start : two.end], "offer": offer}
+            return Fault("about-amount", one.start, two.end, words, choices(one.start, two.end, two.text))
     for raw in t.raws:
         if raw.kind == "WORD" and re.match(r"[~≈±][0-9.]", raw.text):
             return Fault(
@@ -112,6 +127,7 @@ def _about(t: LineTrouble) -> Fault | None:
                 raw.start,
                 raw.end,
                 {"written": t.body[raw.start : raw.end], "offer": _loose_offer(raw, t.rule)},
+                choices(raw.start, raw.end, raw.text.lstrip("~≈±")),
             )
     return None
 
@@ -130,14 +146,16 @@ def _to_range(t: LineTrouble) -> Fault | None:
             continue  # `mix fast 3 to 22 C`: the 3 lacks its unit
         if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and t.rule != "makes":
             written = t.body[one.start : two.end]
-            return Fault("to-as-range", one.start, two.end, {"written": written, "instead": f"{one.text}-{two.text}"})
+            instead = f"{one.text}-{two.text}"
+            fixes = choices(one.start, two.end, instead)
+            return Fault("to-as-range", one.start, two.end, {"written": written, "instead": instead}, fixes)
     return None
 
 
 def _overnight(t: LineTrouble) -> Fault | None:
     for raw in t.raws:
         if raw.kind == "WORD" and raw.text in ("overnight", "nightly"):
-            return Fault("overnight", raw.start, raw.end, {"word": raw.text})
+            return Fault("overnight", raw.start, raw.end, {"word": raw.text}, choices(raw.start, raw.end, "8-12 h"))
     return None
 
 
@@ -149,11 +167,17 @@ def _of_the_flour(t: LineTrouble) -> Fault | None:
         rest = [after.text for after in t.raws[at + 1 : at + 3]]
         if raw.text == "of" and (rest[:1] == ["flour"] or rest in (["the", "flour"], ["total", "flour"])):
             end = t.raws[at + 1 + rest.index("flour")].end
-            return Fault("of-the-flour", raw.start, end, {"written": t.body[raw.start : end], "instead": instead})
+            out = LineFix(((len(t.body[: raw.start].rstrip()), end, ""),), f"leave out `{t.body[raw.start : end]}`")
+            of_all = choices(raw.start, end, "of all flour")
+            fixes = of_all if shares else (out,) if t.context == "overall" else (*of_all, out)
+            words = {"written": t.body[raw.start : end], "instead": instead}
+            return Fault("of-the-flour", raw.start, end, words, fixes)
     last = t.raws[-1]
     if shares and last.kind == "PERCENT" and "with" in (raw.text for raw in t.raws):
         written, whole = t.body[last.start : last.end], short(t.body)
-        return Fault("of-the-flour", last.start, last.end, {"written": written, "instead": f"`{whole} of all flour`"})
+        words = {"written": written, "instead": f"`{whole} of all flour`"}
+        fixes = (in_place(last.end, last.end, " of all flour", title=f"write `{written} of all flour`"),)
+        return Fault("of-the-flour", last.start, last.end, words, fixes)
     return None
 
 
@@ -192,7 +216,10 @@ def _amount_first(t: LineTrouble) -> Fault | None:
     if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
         return None
     amount = first.text if first.kind != "NUMBER" else f"{first.text} whole"
-    return Fault("amount-first", first.start, first.end, {"written": first.text, "instead": f"{rest} {amount}"})
+    name = re.split(r"\s*,|\s+(?=at\s|of all flour)", rest, maxsplit=1)[0]
+    instead = f"{name} {amount}{rest[len(name) :]}"
+    fixes = choices(0, len(t.body), instead)
+    return Fault("amount-first", first.start, first.end, {"written": first.text, "instead": instead}, fixes)
 
 
 def _units(t: LineTrouble) -> Fault | None:
@@ -213,11 +240,14 @@ def _units(t: LineTrouble) -> Fault | None:
             name = t.body[: raw.start].strip()
             if not material and t.rule in ("step", "clause_line"):
                 return None  # said with the other parts of a step
-            offer = _amounts(name, raw.text)
+            offer = _amounts(name, raw.text, t.context)
             start = 0 if material else t.raws[at - 1].start
             if t.rule == "setting":
                 offer = _shape(t)
-            return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})
+            ways = () if t.rule == "setting" else units_of(raw.text, t.context)
+            fixes = tuple(in_place(raw.start, raw.end, way, title=f"write `{name} {way}`") for way in ways)
+            words = {"written": t.body[start : raw.end], "offer": offer}
+            return Fault("missing-unit", raw.start, raw.end, words, fixes)
         if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in WEIGHS | {"step"}:
             written = f"{raw.text} {after.text}"
             return Fault(
@@ -225,25 +255,19 @@ def _units(t: LineTrouble) -> Fault | None:
                 raw.start,
                 after.end,
                 {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)},
+                with_unit_meant(raw.start, after.end, raw.text, after.text, t.context),
             )
     glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
     if glued and t.context in WEIGHS | {"step"}:
+        words = {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
         return Fault(
-            "unknown-unit", *glued.span(), {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
+            "unknown-unit", *glued.span(), words, with_unit_meant(*glued.span(), glued[1], glued[2], t.context)
         )
     return None
 
 
-def _amounts(name: str, number: str) -> str:
-    """How a number may have been meant: few are counted, as eggs are."""
-    whole, grams, share = f"`{name} {number} whole`", f"`{name} {number} g`", f"`{name} {number}%`"
-    if number.isdigit() and int(number) <= MOST_COUNTED:
-        return f"write {whole}, {grams} or {share}"
-    return f"write {grams} or {share}"
-
-
-MOST_COUNTED = 60
-"""Five trays of a dozen eggs; nobody counts more."""
+def _amounts(name: str, number: str, context: str) -> str:
+    return f"write {list_of_words(tuple(f'`{name} {way}`' for way in units_of(number, context)))}"
 
 
 def _unit_offer(word: str, t: LineTrouble) -> str:
@@ -265,7 +289,8 @@ def _lacks(t: LineTrouble) -> Fault | None:
     if t.rule == "makes":
         weight = next((raw for raw in t.raws if raw.kind == "MASS"), None)
         offer = f"write `{body} dough` or `{body} baked`" if weight is not None and ended else FORMS["makes"]
-        return Fault("makes-unclear", 0, len(body), {"text": short(body), "offer": offer})
+        fixes = choices(0, len(body), f"{body} dough", f"{body} baked") if weight is not None and ended else ()
+        return Fault("makes-unclear", 0, len(body), {"text": short(body), "offer": offer}, fixes)
     if t.rule == "allow" and ended and len(t.spans) > 1:
         name = body[t.spans[1][0] : t.spans[1][1]]
         return Fault("why-allowed", 0, len(body), {"name": name, "instead": f'{word} {name} because "…"'})
@@ -275,7 +300,9 @@ def _lacks(t: LineTrouble) -> Fault | None:
         if known and len(t.expected) < 4:
             rest = re.sub('["“”„]', "", body[t.spans[t.at - 1][1] :]).strip() or "…"
             start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
-            return Fault("quotes-missing", start, end, {"word": before, "instead": f'{before} "{rest}"'})
+            instead = f'{before} "{rest}"'
+            fixes = () if rest == "…" else (in_place(t.spans[t.at - 1][0], len(body), instead),)
+            return Fault("quotes-missing", start, end, {"word": before, "instead": instead}, fixes)
     if (
         ended
         and "NAME" in t.expected
@@ -295,28 +322,37 @@ def _name(t: LineTrouble) -> Fault | None:
         near = nearest_part(before.text, ("_LOSES", "_STEAM"))
         if near:
             words = {"text": before.text, "form": f"did you mean `{near}`?"}
-            return Fault("unreadable-line", before.start, before.end, words)
+            fixes = choices(before.start, before.end, near)
+            return Fault("unreadable-line", before.start, before.end, words, fixes)
     for raw in t.raws[: t.raws.index(weights[0])] if weights else ():
         if raw.kind in ("COMMA", "QUOTED"):
             name = t.body[: weights[0].start].strip()
             what = "a comma" if raw.kind == "COMMA" else "quotes"
             instead = f'"{name.replace(chr(34), "")}" {weights[0].text}'
-            return Fault("name-needs-quotes", raw.start, raw.end, {"what": what, "instead": instead})
+            fixes = (in_place(0, weights[0].end, instead),)
+            return Fault("name-needs-quotes", raw.start, raw.end, {"what": what, "instead": instead}, fixes)
     if len(weights) > 1:
         one, two = weights[0], weights[1]
         quoted = (
             f'if the first belongs to the name, put the name in quotes: `"{t.body[: two.start].strip()}" {two.text}`'
         )
-        return Fault("weight-twice", two.start, two.end, {"first": one.text, "second": two.text, "offer": quoted})
+        fixes = (
+            in_place(one.start, two.end, two.text, title=f"keep `{two.text}`"),
+            in_place(one.start, two.end, one.text, title=f"keep `{one.text}`"),
+            in_place(0, two.end, f'"{t.body[: two.start].strip()}" {two.text}'),
+        )
+        words = {"first": one.text, "second": two.text, "offer": quoted}
+        return Fault("weight-twice", two.start, two.end, words, fixes)
     return None
 
 
 def _generic(t: LineTrouble) -> Fault:
     form = _shape(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
     if t.at >= len(t.spans):
-        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form})
+        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form}, without_last_word(t))
     start, end = t.spans[t.at]
-    return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
+    words = {"text": short(t.body[start:end]), "form": form}
+    return Fault("unreadable-line", start, end, words, left_out(t.body, start, end))
 
 
 def _shape(t: LineTrouble) -> str:

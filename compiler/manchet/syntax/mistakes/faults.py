@@ -13,13 +13,36 @@ class LineFix(NamedTuple):
     """A fix of one line: in each part body[start:end] of it a text is typed instead."""
 
     parts: tuple[tuple[int, int, str], ...]
+    """In order, apart from each other. A text that begins with the end of a line comes in as a line under this one."""
     title: str
     safe: bool = False
+
+    def of(self, body: str) -> str:
+        """The body as it then stands, without a line that comes in under it."""
+        for start, end, text in reversed(self.parts):
+            body = body[: max(start, 0)] + text + body[max(end, 0) :]
+        return body.partition("\n")[0]
 
 
 def in_place(start: int, end: int, text: str, safe: bool = False, title: str = "") -> LineFix:
     """`text` in place of body[start:end]."""
     return LineFix(((start, end, text),), title or f"write `{text}`", safe)
+
+
+def choices(start: int, end: int, *texts: str) -> tuple[LineFix, ...]:
+    """One of the texts in place of body[start:end], the likeliest first."""
+    return tuple(in_place(start, end, text) for text in dict.fromkeys(texts))
+
+
+def left_out(body: str, start: int, end: int) -> tuple[LineFix, ...]:
+    """What body[start:end] says is said in a note under the line, or not at all."""
+    words = body[start:end]
+    gone = (len(body[:start].rstrip(" ,")), end, "")
+    out = LineFix((gone,), f"leave out `{words}`")
+    if not gone[0] or '"' in words:
+        return (out,)
+    note = f'note "{words}"'
+    return LineFix((gone, (len(body), len(body), f"\n{note}")), f"say it in a line under this one: `{note}`"), out
 
 
 class Fault(NamedTuple):
@@ -60,4 +83,11 @@ def as_report(fault: Fault, line: Line) -> Diagnostic:
 
 
 def _fix(fix: LineFix, line: Line) -> Fix:
-    return Fix(fix.title, tuple(Edit(line.place(start, end), text) for start, end, text in fix.parts), fix.safe)
+    return Fix(fix.title, tuple(_edit(*part, line) for part in fix.parts), fix.safe)
+
+
+def _edit(start: int, end: int, text: str, line: Line) -> Edit:
+    if not text.startswith("\n"):
+        return Edit(line.place(start, end), text)
+    after = len(line.raw) - line.indent  # behind the remark of the line, if it has one
+    return Edit(line.place(after, after), f"\n{' ' * (line.indent + 2)}{text[1:]}")

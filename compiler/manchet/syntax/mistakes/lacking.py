@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from manchet.syntax import nodes as n
-from manchet.syntax.mistakes.faults import Fault
+from manchet.syntax.mistakes.faults import Fault, choices, in_place, left_out
 from manchet.syntax.nodes import Amount, Clause
 from manchet.syntax.vocabulary import VERB, VERBS
 
@@ -20,7 +21,8 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
             offer = (
                 f"write `{body[node.amount.start : end]}`; what is by feel is `add water as needed`, or `, to taste`"
             )
-            return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}),)
+            fixes = choices(start, end, body[node.amount.start : end])
+            return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}, fixes),)
         if loose in _BEFORE_HEAT and " " in node.name.text:
             return (_not_an_ingredient(node, loose, body),)
         return _single(node.amount, body)
@@ -75,21 +77,26 @@ def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
     if amount.low == amount.high:
         return ()
     name = "range-as-amount" if amount.unit else "range-as-number"
-    return (Fault(name, amount.start, amount.end, {"written": body[amount.start : amount.end]}),)
+    written = body[amount.start : amount.end]
+    ends = re.fullmatch(r"([0-9./½⅓⅔¼¾⅛⅜⅝⅞]+)\s?[-–]\s?([0-9./½⅓⅔¼¾⅛⅜⅝⅞]+)(.*)", written)
+    fixes = choices(amount.start, amount.end, ends[1] + ends[3], ends[2] + ends[3]) if ends else ()
+    return (Fault(name, amount.start, amount.end, {"written": written}, fixes),)
 
 
 def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
     if isinstance(clause, n.AppliedClause):
         return _touching(clause, node, body)
     if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
-        return (Fault("part-of-a-number", 0, len(body), {"written": body}),)
+        none = re.search(r",?\s*with 0 \w+ (every|after)\b[^,]*", body, re.IGNORECASE)
+        fixes = left_out(body, none.start() + len(none[0]) - len(none[0].lstrip(" ,")), none.end()) if none else ()
+        return (Fault("part-of-a-number", 0, len(body), {"written": body}, fixes[-1:]),)
     return ()
 
 
 def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
     if isinstance(node, n.StepNode) and not VERB[node.verb.text].touches:
-        return (_not_with(node.verb.text, name),)
+        return (_not_with(node.verb.text, name, body),)
     before = body[: name.end]
     if clause.amount is None:
         return (
@@ -105,31 +112,42 @@ def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...
             "each": f"{before} {written} each",
             "all": f"{before} {written} in all",
         }
-        return (Fault("each-or-in-all", clause.amount.start, clause.amount.end, words), *_single(clause.amount, body))
+        end = clause.amount.end
+        fixes = tuple(in_place(end, end, f" {word}", title=f"write `{written} {word}`") for word in ("each", "in all"))
+        return (Fault("each-or-in-all", clause.amount.start, end, words, fixes), *_single(clause.amount, body))
     return _single(clause.amount, body)
 
 
-def _not_with(verb: str, name: n.Word) -> Fault:
+def _not_with(verb: str, name: n.Word, body: str) -> Fault:
     from manchet.syntax.mistakes.step_parts import nearest_part  # a sound file has no need of it
 
     near = nearest_part(f"with {name.text.lower()}", ("_STEAM", "ONE_WORK"))
+    led = re.search(r"with\s*$", body[: name.start], re.IGNORECASE)
+    start = led.start() if led else name.start
     if near:
+        fixes = choices(start, name.end, near)
         offer = f"did you mean `{near}`?"
     else:
+        fixes = left_out(body, start, name.end)
         offer = (
             "write folds as in `with 4 folds every 30 min`, "
             f"an ingredient on a line of its own, as in `add {name.text}`"
         )
-    return Fault("with-what", name.start, name.end, {"verb": verb, "name": name.text, "offer": offer})
+    return Fault("with-what", name.start, name.end, {"verb": verb, "name": name.text, "offer": offer}, fixes)
 
 
-def lacking(step: n.StepNode, under: tuple[n.Clause, ...]) -> Fault | None:
+_WHOSE = ("hands-on", "waiting")
+
+
+def lacking(step: n.StepNode, under: tuple[n.Clause, ...], body: str) -> Fault | None:
     """What a step needs to mean anything and neither it nor the lines under it say. (Times and heats are checks.)"""
     verb = step.verb
     clauses = step.clauses + under
     kinds = {type(clause) for clause in clauses}
-    if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in ("hands-on", "waiting") for c in clauses):
-        return Fault("whose-time", verb.start, verb.end, {})
+    if verb.text == "do" and not any(isinstance(c, n.Manner) and c.word in _WHOSE for c in clauses):
+        end = len(body)
+        fixes = tuple(in_place(end, end, f" {word}", title=f"write `{word}` at the end") for word in _WHOSE)
+        return Fault("whose-time", verb.start, verb.end, {}, fixes)
     row = VERB[verb.text]
     if row.touches and n.AppliedClause not in kinds:
         return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{row.example}`"})

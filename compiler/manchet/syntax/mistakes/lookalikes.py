@@ -82,6 +82,66 @@ TWINS: dict[str, str] = {
 }
 
 
+INSTEAD: dict[str, str] = {
+    "knead": "mix slow, mix by hand",
+    "cook": "simmer, heat",
+    "toast": "roast",
+    "slash": "score",
+    "stand": "rest",
+    "leave": "rest",
+    "let": "rest",
+    "wait": "rest",
+    "relax": "rest",
+    "bench rest": "rest",
+    "rise": "ferment, prove",
+    "raise": "ferment, prove",
+    "refrigerate": "chill, retard",
+    "pour": "add",
+    "combine": "mix slow, whisk",
+    "dissolve": "whisk, stir",
+    "beat": "mix fast, whisk",
+    "whip": "whisk",
+    "incorporate": "add",
+    "laminate": "lock in",
+    "sheet": "roll out",
+    "round": "shape round",
+    "preshape": "shape round",
+    "pre-shape": "shape round",
+    "plait": "shape as plait",
+    "braid": "shape as braid",
+    "load": "bake",
+    "transfer": "place",
+    "put": "place",
+    "set": "place, rest",
+    "ferment overnight": "ferment 8-12 h",
+    "sourdough": "levain, sour",
+    "starter": "levain",
+    "mother": "levain",
+    "pate fermentee": "old dough",
+    "pâte fermentée": "old dough",
+    "tangzhong": "scald",
+    "yudane": "scald",
+    "roux": "scald",
+    "the rest": "everything else",
+    "remaining": "everything else",
+    "all that is left": "everything else",
+    "ingredients": "overall",
+    "final dough": "dough",
+    "main dough": "dough",
+    "yield": "makes",
+    "yields": "makes",
+    "serves": "makes",
+    "recipe": "formula",
+    "sub-recipe": "preparation",
+    "description": "about",
+    "notes": "note",
+    "comment": "note",
+    "type": "kind",
+}
+"""What may stand for the words of a twin alone, where the rest of the line stays as it is: each is offered
+where the line can then be read, the likeliest first."""
+
+
 def lookalike(words: list[str]) -> tuple[str, str] | None:
     """The longest twin a line's words (in lower case) begin with, and what to write instead."""
     for size in (4, 3, 2, 1):

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 MESSAGES: dict[str, tuple[str, str]] = {
     # ---- layout
-    "tab-indentation": ("a tab stands at the start of the line", "indent with spaces, two for each step deeper"),
+    "tab-indentation": ("a tab stands at the start of the line", ""),
     "odd-indentation": ("{spaces} stand at the start of the line", "each step deeper is two spaces: use {near}"),
     "deep-indentation": (
         "{spaces} stand at the start of the line, more than the line above it allows",
@@ -16,8 +16,8 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "too-deep": ("this line stands more than {most} steps deep", "take it and its neighbours further out"),
     "too-many-mistakes": ("{more} more lines of this file cannot be read", "put these right and look again"),
     # ---- characters
-    "no-break-space": ("a no-break space stands here and is read as a space", "type a plain space"),
-    "odd-dash": ("{shown} stands here and is read as a plain hyphen", "type a plain hyphen -"),
+    "no-break-space": ("a no-break space stands here and is read as a space", ""),
+    "odd-dash": ("{shown} stands here and is read as a plain hyphen", ""),
     "hidden-character": (
         "a character that cannot be seen stands here ({shown})",
         "delete it, and type the words around it anew",

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal, InvalidOperation
 
-from manchet.syntax.mistakes.faults import Fault, LineFix, in_place
+from manchet.diagnostics.suggest import nearest
+from manchet.quantities.units import LONG_FORMS, UNITS
+from manchet.syntax.mistakes.faults import Fault, LineFix, choices, in_place
 from manchet.syntax.tokens import RawToken
 
 
@@ -22,9 +25,11 @@ def fault_of(raw: RawToken, body: str) -> Fault:
         number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())
         fraction = number[0] if number else rest
         words |= {"whole": whole.strip(), "fraction": fraction, "instead": f"{whole.strip()} {rest.strip()}"}
+        fixes = choices(raw.start, raw.end, words["instead"])
     elif raw.fault == "range-backwards":
         ends = re.fullmatch(r"([0-9.]+)(\s?[-–]\s?)([0-9.]+)(.*)", written)
         words["instead"] = "".join((ends[3], ends[2], ends[1], ends[4])) if ends else "40-50 min"
+        fixes = choices(raw.start, raw.end, words["instead"]) if ends else ()
     elif raw.fault == "number-before-fraction":
         words |= {
             "one": "the number is part of the name",
@@ -36,9 +41,47 @@ def fault_of(raw: RawToken, body: str) -> Fault:
             before = " ".join(body[: raw.start].split())
             words["one"] = f"`{match[1]}` is part of the name: write `{before} {match[1]} {value:.4g}{match[4]}`"
             words["other"] = f"it is all one amount: write `{before} {int(match[1]) + value:.7g}{match[4]}`"
+            readings = (f"{match[1]} {value:.4g}{match[4]}", f"{int(match[1]) + value:.7g}{match[4]}")
+            fixes = choices(raw.start, raw.end, *readings)
+    elif raw.fault == "unit-small-c":
+        figure = written.removesuffix("c").rstrip()
+        fixes = choices(raw.start, raw.end, f"{figure} C", f"{figure} cup")
+    elif raw.fault == "range-of-two-kinds":
+        fixes = choices(raw.start, raw.end, *(end.strip() for end in re.split(r"[-–]", written, maxsplit=1)))
     return Fault(raw.fault, raw.start, raw.end, words, fixes)
 
 
 def short(text: str) -> str:
     """A text short enough to be quoted in a message."""
     return text if len(text) <= 40 else text[:30].rstrip() + " …"
+
+
+def written_out(raw: RawToken) -> tuple[LineFix, ...]:
+    """`2e3g` as `2000 g`, where that can be read at a glance."""
+    number, unit = re.fullmatch(r"([0-9.]+e[+-]?[0-9]+)([a-z%]*)", raw.text).groups()  # type: ignore[union-attr]
+    try:
+        value = f"{Decimal(number):f}"
+    except InvalidOperation:
+        return ()
+    text = f"{value}{' ' if unit.isalpha() else ''}{unit}"
+    return choices(raw.start, raw.end, text) if len(value) < 16 else ()
+
+
+def units_of(number: str, context: str) -> tuple[str, ...]:
+    """How a number may have been meant, the likeliest first: in `overall` a share; few are counted, as eggs are."""
+    grams, share = f"{number} g", f"{number}%"
+    whole = (f"{number} whole",) if number.isdigit() and int(number) <= MOST_COUNTED else ()
+    return (share, *whole, grams) if context == "overall" else (*whole, grams, share)
+
+
+def with_unit_meant(start: int, end: int, number: str, unit: str, context: str) -> tuple[LineFix, ...]:
+    """The number with the unit that was meant: a slip of one, or one with a letter too many."""
+    near = nearest(unit, (*UNITS, *LONG_FORMS)) if len(unit) > 2 else next((u for u in UNITS if u == unit[:-1]), None)
+    meant = LONG_FORMS.get(near, near) if near else None
+    if not meant or (context == "overall" and meant != "%"):
+        return ()  # `overall` knows no weight
+    return choices(start, end, f"{number}{'' if meant == '%' else ' '}{meant}")
+
+
+MOST_COUNTED = 60
+"""Five trays of a dozen eggs; nobody counts more."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from manchet.syntax.mistakes.beginnings import slip_of
-from manchet.syntax.mistakes.faults import Fault, LineTrouble
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.phrases import CLAUSES
@@ -37,7 +37,8 @@ def unreadable_part(t: LineTrouble) -> Fault | None:
     if warm is not None:
         return warm
     if t.at >= len(t.spans):
-        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form_of(t)})
+        words = {"text": short(t.body), "form": form_of(t)}
+        return Fault("line-unfinished", 0, len(t.body), words, without_last_word(t))
     start, end = t.spans[t.at]
     at = next(number for number, raw in enumerate(t.raws) if raw.end > start)
     raw, before = t.raws[at], t.raws[at - 1] if at else None
@@ -46,7 +47,9 @@ def unreadable_part(t: LineTrouble) -> Fault | None:
     if raw.kind == "NUMBER":
         return _number(t, at)
     if raw.text == "for":
-        return Fault("unreadable-line", raw.start, raw.end, {"text": "for", "form": f"leave out `for`; {form_of(t)}"})
+        words = {"text": "for", "form": f"leave out `for`; {form_of(t)}"}
+        out = LineFix(((raw.start, len(t.body) - len(t.body[raw.end :].lstrip()), ""),), "leave out `for`")
+        return Fault("unreadable-line", raw.start, raw.end, words, (out,))
     written = [piece for piece in t.raws[at:] if piece.end <= end] or [raw]
     return _meant(t, written)
 
@@ -59,7 +62,15 @@ def _heat_alone(t: LineTrouble) -> Fault | None:
     if not at or raw.kind != "TEMPERATURE" or t.raws[at - 1].text in ("at", "to") or set(t.expected) != {"SPOT"}:
         return None
     offer = f"write `at {raw.text}` for the heat around it, `to {raw.text}` for its own"
-    return Fault("unreadable-line", raw.start, raw.end, {"text": raw.text, "form": offer})
+    fixes = choices(raw.start, raw.end, f"at {raw.text}", f"to {raw.text}")
+    return Fault("unreadable-line", raw.start, raw.end, {"text": raw.text, "form": offer}, fixes)
+
+
+def without_last_word(t: LineTrouble) -> tuple[LineFix, ...]:
+    """A line that stops short of what its last word leads in: without that word."""
+    last = t.raws[-1]
+    before = t.body[: last.start].rstrip(" ,")
+    return (LineFix(((len(before), len(t.body), ""),), f"leave out `{last.text}`"),) if before else ()
 
 
 def _meant(t: LineTrouble, written: list[RawToken]) -> Fault:
@@ -72,14 +83,15 @@ def _meant(t: LineTrouble, written: list[RawToken]) -> Fault:
     if near is not None:
         last = written[size - 1]
         text = t.body[written[0].start : last.end]
-        form = f"did you mean `{near}`?"
-        return Fault("unreadable-line", written[0].start, last.end, {"text": short(text), "form": form})
+        words = {"text": short(text), "form": f"did you mean `{near}`?"}
+        return Fault("unreadable-line", written[0].start, last.end, words, choices(written[0].start, last.end, near))
     start, end = written[0].start, written[-1].end
     if "TEMPERATURE" in t.expected and t.at > 0 and "TIME" not in t.expected:
         before = t.body[slice(*t.spans[t.at - 1])]
         form = f"after `{before}` stands a figure; {form_of(t)}"
         return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
-    return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form_of(t)})
+    words = {"text": short(t.body[start:end]), "form": form_of(t)}
+    return Fault("unreadable-line", start, end, words, left_out(t.body, start, end))
 
 
 def nearest_part(word: str, expected: Iterable[str]) -> str | None:
@@ -98,13 +110,15 @@ def _number(t: LineTrouble, at: int) -> Fault:
     """A bare number: after `at` and `to` a temperature, in an oven's or a wait's place a time."""
     raw = t.raws[at]
     before = t.raws[at - 1]
+    units = ("C", "F") if before.text in ("at", "to") else ("min", "h")
+    fixes = tuple(in_place(raw.start, raw.end, f"{raw.text} {unit}") for unit in units)
     if before.text in ("at", "to"):
         start, offer = before.start, f"write `{before.text} {raw.text} C`"
     elif before.text in ("into", "in", "on", "as"):
-        start, offer = before.start, form_of(t)
+        start, offer, fixes = before.start, form_of(t), ()
     else:
         start, offer = (
             raw.start,
             f"write `{raw.text} min`, or with another unit; {form_of(t).removeprefix('write it ')}",
         )
-    return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer})
+    return Fault("missing-unit", raw.start, raw.end, {"written": t.body[start : raw.end], "offer": offer}, fixes)
