@@ -63,6 +63,16 @@ def test_what_nobody_measured_is_not_said() -> None:
     assert window(SLOW, heat(240, 270)) == (0, 1)  # hot enough from the first moment we know of
 
 
+def test_of_an_oven_that_was_fired_no_further() -> None:
+    """The cakes of New Zealand alone, and the meringue after them: from 200 C to 100 is 10 h at 5 C and 6 h 15 at 8."""
+    cakes, meringue = heat(180, 200), heat(90, 100)
+    assert window(SLOW, cakes, Fraction(200)) == (0, Fraction(20, 8))
+    assert window(SLOW, cakes, Fraction(190)) == (0, Fraction(10, 8))
+    after = window(SLOW, meringue, Fraction(200))
+    assert after is not None and after.opens == Fraction(50, 8) + 10
+    assert window(SLOW, cakes, Fraction(170)) is None
+
+
 def test_a_single_heat_leaves_ten_degrees() -> None:
     assert wanted_heats(heat(230)) == (220, 240)
     assert wanted_heats(heat(230, 250)) == (230, 250)
@@ -100,8 +110,9 @@ def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
 def test_it_is_among_the_figures() -> None:
     found = house(("Lean", "230-240 C", "round"), ("Late", "230 C in deck", "round"))
     lean, late = (figures_of(work_in(found, formula)).estimates for formula in found.formulas)
-    assert lean["goes into mother, from"].value == Fraction(10, 12)
-    assert lean["goes into mother, until"].value == Fraction(20, 12)
+    assert lean["goes into mother, from"].value == 0, "for it alone the oven is fired to 240 C"
+    assert lean["goes into mother, until"].value == Fraction(10, 12)
+    assert "hours after mother had 240 C" in lean["goes into mother, until"].rule
     assert not any("goes into" in name for name in late)
 
 

@@ -10,9 +10,9 @@ from works import first_work
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.oven.bakes import Bake, Holds, bakes_of
-from manchet.figures.oven.curve import wanted_heats
+from manchet.figures.oven.curve import rising_phase, wanted_heats
 from manchet.figures.oven.loading_order import by_heat, first_if_colder, loading_order
-from manchet.figures.oven.loading_plan import Plan, full_load, loading_plan, window_of
+from manchet.figures.oven.loading_plan import Plan, full_load, loading_plan
 from manchet.formula.model import Heat, Range, Step, Who
 from manchet.kitchen.model import Fall, LoadTakes, Oven
 
@@ -45,7 +45,43 @@ def test_each_waits_for_its_heat() -> None:
     plan = loading_order((bake("Soft", 190, 200), bake("Flat", 300, 320), bake("Lean", 230, 240)), oven())
     assert names(plan) == ["Flat", "Lean", "Soft"]
     assert [load.into.celsius for load in plan.loads] == [320, 240, 200]
-    assert plan.loads[0].into.hours == Fraction(10, 18)
+    assert (plan.fired_to, plan.loads[0].into.hours) == (320, 0)
+
+
+def test_it_is_fired_no_further_than_what_goes_in_first_may_have() -> None:
+    """Alone, a soft bread waits for nothing; and what follows it waits as it would have after a hotter fire."""
+    soft, lean = bake("Soft", 190, 200), bake("Lean", 230, 240)
+    alone = loading_order((soft,), oven())
+    assert (alone.fired_to, alone.loads[0].into) == (200, (0, 200))
+    assert alone.curve[0] == (0, 200)
+    after_lean = loading_order((lean, soft), oven()).loads[1].into
+    after_flat = loading_order((bake("Flat", 300, 320), lean, soft), oven()).loads
+    assert after_lean.hours == after_flat[2].into.hours - after_flat[1].into.hours
+    assert loading_order((bake("Slate", 320, 360),), oven()).fired_to == 330, "no hotter than the curve begins"
+    assert loading_order((bake("Pizza", 400, 420),), oven()).fired_to == 330
+
+
+def test_what_rises_is_baked_in_no_falling_heat() -> None:
+    cold = bake("Cold start", 20, 40)
+    phase = cold.phases[0]
+    rising = cold._replace(phases=(phase._replace(ramp=("rising", Range(Fraction(210), Fraction(210)))),))
+    hotter = bake("Coloured", 200, 210)
+    hotter = hotter._replace(phases=(*hotter.phases, bake("", 230, 240).phases[0]))
+    lower = bake("Lower", 230, 240)
+    lower = lower._replace(phases=(*lower.phases, bake("", 200, 210).phases[0]))
+    as_near = bake("Near", 200, 210)
+    as_near = as_near._replace(phases=(*as_near.phases, bake("", 205, 215).phases[0]))
+    plan = loading_order((rising, hotter, lower, as_near), oven())
+    assert [one.formula for one in plan.rising] == ["Coloured", "Cold start"]
+    assert (names(plan), plan.late, plan.too_hot) == (["Lower", "Near"], (), ())
+
+
+def test_heats_of_two_places_are_not_compared() -> None:
+    """A floor at 200 C under air at 230 C is no oven that has to rise."""
+    floor_, air = (Heat(Range(Fraction(n), Fraction(n)), where) for n, where in ((200, "floor"), (230, "air")))
+    first, second = (Step("bake", Who.WAITING, NOWHERE, heats=(heat,)) for heat in (floor_, air))
+    assert rising_phase((first, second)) is None
+    assert rising_phase((first, first._replace(heats=(floor_._replace(celsius=air.celsius),)))) is not None
 
 
 def test_a_load_takes_its_part_by_its_dough() -> None:
@@ -101,13 +137,12 @@ def test_the_floor_colder_than_planned() -> None:
     assert first_if_colder(plan, 1) is None
 
 
-def test_windows_on_the_way_down() -> None:
+def test_a_load_takes_the_floor_down_sooner() -> None:
+    """From 240 C to 200 at 12 C an hour is 3 h 20; a load of 40 minutes takes 15 C, of which it would have lost 8 anyhow."""
     lean, soft = bake("Lean", 230, 240), bake("Soft", 190, 200)
-    plan = loading_order((lean, soft), oven(15))
-    open_, closed = window_of(plan.curve, lean) or (None, None)
-    assert open_ == Fraction(80, 18) + Fraction(10, 12)
-    assert closed is not None and closed < Fraction(80, 18) + Fraction(20, 12), "the load took it down sooner"
-    assert window_of(plan.curve, bake("Pizza", 400, 420)) is None
+    plain, loaded = (loading_order((lean, soft), oven(takes)) for takes in (None, 15))
+    assert plain.loads[1].into == (Fraction(40, 12), 200)
+    assert loaded.loads[1].into == (Fraction(40, 12) - Fraction(7, 12), 200)
 
 
 BAKES = st.lists(

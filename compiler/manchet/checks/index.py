@@ -64,6 +64,7 @@ CHECKS = {
     'raising-agent-spent': Listed('fermentation', ('class raising agent',), False),
     'raw-egg-on-baked': Listed('keeping', ('applied',), False),
     'retard-too-warm': Listed('fermentation', ('verb retard',), False),
+    'rising-in-falling-oven': Listed('baking', ('kitchen oven',), False),
     'roll-in-odd': Listed('pieces', ('verb lock in',), False),
     'room-far-from-written': Listed('temperature', ('kitchen air',), False),
     'rye-cooling-short': Listed('keeping', ('class rye flour',), False),

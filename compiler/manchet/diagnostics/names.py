@@ -198,6 +198,7 @@ REPORTS = {
     'reserved-word': ('note', 'syntax/reports'),
     'retard-too-warm': ('warning', 'checks/fermentation'),
     'return-of-nothing': ('error', 'formula/reports'),
+    'rising-in-falling-oven': ('warning', 'checks/baking'),
     'roll-in-odd': ('warning', 'checks/pieces'),
     'room-far-from-written': ('note', 'checks/temperature'),
     'rye-cooling-short': ('warning', 'checks/keeping'),

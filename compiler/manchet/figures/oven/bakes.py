@@ -8,7 +8,7 @@ from math import ceil
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work, once
-from manchet.figures.oven.curve import floor_heat, oven_of, wanted_heats
+from manchet.figures.oven.curve import floor_heat, oven_of, rising_phase, wanted_heats
 from manchet.figures.oven.floor import load_of
 from manchet.formula.model import Range, Step, Who
 from manchet.formula.nouns import same_noun
@@ -39,7 +39,7 @@ class Bake(NamedTuple):
     phases: tuple[Step, ...]
     oven: Oven
     heat: Range
-    """The heat it goes in at, Celsius: the floor's, where the file tells them apart."""
+    """The heat it goes in at, Celsius: the floor's, where the file tells them apart; where it goes to, where it says no more."""
     each: str
     """What its pieces are called; "" where they are of several sorts, or not counted."""
     pieces: Fraction
@@ -57,6 +57,11 @@ class Bake(NamedTuple):
     @property
     def dries(self) -> bool:
         return dries(self.phases[0])
+
+    @property
+    def rises(self) -> bool:
+        """An oven whose fire is out cannot bake it."""
+        return rising_phase(self.phases) is not None
 
     @property
     def turns(self) -> int:
@@ -120,7 +125,8 @@ def _bakes(work: Work) -> Iterator[Bake]:
 
 
 def _in_oven(phases: tuple[Step, ...], kitchen: Kitchen, stage: str, grams: Fraction) -> Iterator[Bake]:
-    oven, heat = oven_of(phases[0], kitchen), floor_heat(phases[0])
+    oven, first = oven_of(phases[0], kitchen), phases[0]
+    heat = floor_heat(first) or (first.ramp[1] if first.ramp is not None else None)
     if oven is not None and heat is not None:
         yield Bake("", "", stage, phases, oven, heat, "", NOTHING, grams, None)
 
@@ -173,6 +179,8 @@ def runs(steps: Iterable[Step], kitchen: Kitchen) -> Iterator[tuple[Step, ...]]:
 
 
 def dries(step: Step) -> bool:
-    """A phase that dries and bakes nothing."""
-    heat = floor_heat(step)
-    return heat is not None and heat.likely < DRYING
+    """A phase that dries and bakes nothing; not one that begins cold and rises to a heat that bakes."""
+    ends = [
+        end.likely for end in (floor_heat(step), step.ramp[1] if step.ramp is not None else None) if end is not None
+    ]
+    return bool(ends) and max(ends) < DRYING

@@ -1,12 +1,12 @@
 """A fired oven that grows colder: how hot it is when, and from when to when it has the heat a bread wants. Estimates.
 
 The curve is the kitchen's own: straight stretches, as measured, the last going on. What loads take out of it comes on top
-(`oven_plan`); it is the floor's thermometer that decides.
+(`loading_plan`); it is the floor's thermometer that decides.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from fractions import Fraction
 from itertools import pairwise
 
@@ -68,7 +68,7 @@ def slowest(falls: tuple[Fall, ...]) -> tuple[Fall, ...]:
 
 
 class Window(NamedTuple):
-    """From when to when an oven is as hot as a phase wants, in hours from the hottest heat of its curve on."""
+    """From when to when an oven is as hot as a phase wants, in hours from the heat that its fire was let out at."""
 
     opens: Fraction
     closes: Fraction
@@ -87,11 +87,33 @@ def wanted_heats(heat: Range) -> tuple[Fraction, Fraction]:
     return (least - NEAR, most + NEAR) if least == most else (least, most)
 
 
-def window(falls: tuple[Fall, ...], heat: Range) -> Window | None:
-    """When a phase of that heat may begin. None: the oven is never so hot."""
+def window(falls: tuple[Fall, ...], heat: Range, fired_to: Fraction | None = None) -> Window | None:
+    """When a phase of that heat may begin, in an oven fired to so many Celsius; None: to the hottest of its curve. None: the
+    oven is never so hot."""
     least, most = wanted_heats(heat)
     closes = hours_to(falls, least)
-    return None if closes is None else Window(hours_to(falls, most) or NOTHING, closes)
+    begins = NOTHING if fired_to is None else hours_to(falls, fired_to) or NOTHING
+    if closes is None or closes < begins:
+        return None
+    return Window(max((hours_to(falls, most) or NOTHING) - begins, NOTHING), closes - begins)
+
+
+def rising_phase(phases: Sequence[Step]) -> Step | None:
+    """The first phase of a bake that an oven with its fire out cannot do: its heat is to rise, or it wants more than the
+    phase before it, measured at the same place, may end at."""
+    for phase in phases:
+        if phase.ramp is not None and phase.ramp[0] == "rising":
+            return phase
+    for before, phase in pairwise(phases):
+        had, wants = _measured(before), _measured(phase)
+        if any(wanted_heats(wants[where])[0] > wanted_heats(had[where])[1] for where in had.keys() & wants.keys()):
+            return phase
+    return None
+
+
+def _measured(phase: Step) -> dict[str, Range]:
+    """Its heats by where they are measured."""
+    return {heat.where: heat.celsius for heat in phase.heats}
 
 
 def first_bakes(formula: Formula) -> Iterable[tuple[str, Step]]:

@@ -1,17 +1,17 @@
 """The loads of a falling oven one after another: when each goes in, at what heat, and what comes too late. Estimates.
 
-Time counts in hours from the hottest heat of the oven's curve on. While a load is in, the floor falls by what a load
-takes, or by what it loses in that time anyhow, whichever is more: what was measured with a load has both in it.
+The oven is fired to the heat that the first of them may go in at, and no further: a fire to the top of the curve would
+only be waited for. From then on time counts, in hours. While a load is in, the floor falls by what a load takes, or by
+what it loses in that time anyhow, whichever is more: what was measured with a load has both in it.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
-from itertools import pairwise
 
 from manchet.figures.oven.bakes import Bake
-from manchet.figures.oven.curve import Window, heat_at, hours_to
+from manchet.figures.oven.curve import heat_at, hours_to
 from manchet.kitchen.model import Oven
 from manchet.records import NamedTuple
 
@@ -43,7 +43,8 @@ class Load(NamedTuple):
 
 
 class Plan(NamedTuple):
-    """What goes in, in order; what comes too late for its heat; what wants more heat than the curve begins with."""
+    """What goes in, in order; what comes too late for its heat; what wants more heat than the curve begins with; what wants
+    a heat that rises."""
 
     oven: Oven
     full: Fraction
@@ -51,12 +52,18 @@ class Plan(NamedTuple):
     loads: tuple[Load, ...]
     late: tuple[Load, ...]
     too_hot: tuple[Bake, ...]
+    rising: tuple[Bake, ...]
     curve: tuple[Point, ...]
     """The floor's way down, from corner to corner; straight in between."""
 
     @property
     def lost(self) -> int:
         return len(self.late)
+
+    @property
+    def fired_to(self) -> Fraction:
+        """Celsius that the floor has when the fire is out, at hour 0."""
+        return self.curve[0].celsius
 
 
 def full_load(bakes: Sequence[Bake]) -> Fraction:
@@ -69,28 +76,28 @@ def loading_plan(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
 
     What would go in colder than it wants does not: it is late, and leaves its place to the next. `full`: see `full_load`.
     """
-    way = _LoadingWay(oven, full)
+    hottest = oven.falls[0].start
+    rising = tuple(bake for bake in bakes if bake.rises)
+    too_hot = tuple(bake for bake in bakes if bake.wants[0] > hottest and not bake.rises)
+    falling = [bake for bake in bakes if bake not in (*rising, *too_hot)]
+    way = _LoadingWay(oven, full, min([hottest, *(bake.wants[1] for bake in falling[:1])]))
     loads: list[Load] = []
     late: list[Load] = []
-    for bake in bakes:
-        if bake.wants[0] > oven.falls[0].start:
-            continue
+    for bake in falling:
         for number, pieces in enumerate(bake.loads, 1):
             way.stands_ready()
             if way.floor.celsius < bake.wants[0]:
                 late.append(Load(bake, number, len(bake.loads), pieces, way.floor, way.floor))
             else:
                 loads.append(way.takes(bake, number, pieces))
-    too_hot = tuple(bake for bake in bakes if bake.wants[0] > oven.falls[0].start)
-    coldest = min((bake.wants[0] for bake in bakes if bake not in too_hot), default=oven.falls[0].start)
-    way.falls_to(coldest)
-    return Plan(oven, full, tuple(loads), tuple(late), too_hot, tuple(way.curve))
+    way.falls_to(min((bake.wants[0] for bake in falling), default=hottest))
+    return Plan(oven, full, tuple(loads), tuple(late), too_hot, rising, tuple(way.curve))
 
 
 def lost_from(bakes: Sequence[Bake], oven: Oven, full: Fraction, celsius: Fraction) -> int:
     """How many loads of these go in too cold if the first goes in at that heat, or when the oven has fallen to its own,
     and every one is baked all the same."""
-    way = _LoadingWay(oven, full)
+    way = _LoadingWay(oven, full, oven.falls[0].start)
     way.falls_to(celsius)
     lost = 0
     for bake in bakes:
@@ -109,10 +116,10 @@ def drop_of(oven: Oven, grams: Fraction, full: Fraction) -> Fraction:
 class _LoadingWay:
     """The floor's way down while loads go in and come out."""
 
-    def __init__(self, oven: Oven, full: Fraction) -> None:
+    def __init__(self, oven: Oven, full: Fraction, fired_to: Fraction) -> None:
         self.oven, self.full = oven, full
-        self.floor = Point(NOTHING, oven.falls[0].start)
-        self.on = NOTHING
+        self.floor = Point(NOTHING, fired_to)
+        self.on = hours_to(oven.falls, fired_to) or NOTHING
         """Hours down the oven's own curve at which it has the floor's heat."""
         self.bends = tuple(Point(hours_to(oven.falls, fall.start) or NOTHING, fall.start) for fall in oven.falls)
         self.curve = [self.floor]
@@ -161,22 +168,3 @@ class _LoadingWay:
 
 def _grams(bake: Bake, pieces: Fraction) -> Fraction:
     return bake.grams * pieces / bake.pieces if bake.pieces else bake.grams
-
-
-def window_of(curve: Sequence[Point], bake: Bake) -> Window | None:
-    """From when to when the floor has a heat that the bake may go in at. None: it never has."""
-    least, most = bake.wants
-    if not curve or curve[0].celsius < least or curve[-1].celsius > most:
-        return None
-    return Window(_when(curve, most), _when(curve, least))
-
-
-def _when(curve: Sequence[Point], celsius: Fraction) -> Fraction:
-    """Hours at which the floor comes down to that heat."""
-    if celsius >= curve[0].celsius:
-        return curve[0].hours
-    for one, other in pairwise(curve):
-        if other.celsius < celsius <= one.celsius:
-            part = (one.celsius - celsius) / (one.celsius - other.celsius)
-            return one.hours + part * (other.hours - one.hours)
-    return curve[-1].hours

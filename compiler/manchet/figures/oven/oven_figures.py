@@ -22,12 +22,17 @@ def oven_figures(work: Work, beside: Iterable[Work]) -> dict[str, Figure]:
     found: dict[str, Figure] = {}
     for bake in bakes:
         found |= _loads(bake, kitchen)
-        if bake.oven.falls:
-            found |= _window(bake, kitchen) | _after(bake, kitchen)
+        if bake.oven.falls and not bake.rises:
+            found |= _window(bake, own_fire(work, bake.oven), kitchen) | _after(bake, kitchen)
     for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
         others = [one for one in beside if one.formula.name != work.formula.name]
         found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven)
     return found
+
+
+def own_fire(work: Work, oven: Oven) -> Fraction:
+    """Celsius that an oven which falls is fired to for this formula alone: what goes in first may not go in hotter."""
+    return loading_order([bake for bake in bakes_of(work) if bake.oven == oven], oven).fired_to
 
 
 def _whose(bake: Bake) -> str:
@@ -54,16 +59,17 @@ def _loads(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     return {name: Figure(name, Fraction(len(loads_of(bake.pieces, bake.holds))), "", rule, given, "arithmetic")}
 
 
-def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
-    """In hours from the hottest heat of the oven's curve on, no load before it."""
+def _window(bake: Bake, fired_to: Fraction, kitchen: Kitchen) -> dict[str, Figure]:
+    """In hours from when the oven has the heat that it is fired to for this formula, no load before it."""
     oven = bake.oven
-    when = window(oven.falls, bake.heat)
+    when = window(oven.falls, bake.heat, fired_to)
     if when is None:
         return {}
     least, most = bake.wants
     step = bake.phases[0]
-    start = decimal(oven.falls[0].start, 0)
+    start = decimal(fired_to, 0)
     given = (
+        Given(f"{oven.name} is fired to", fired_to, "C", "the hottest heat that what goes in first may go in at"),
         Given("at the hottest", most, "C", step.place.where),
         Given("at the coldest", least, "C", step.place.where),
         *(
@@ -76,14 +82,17 @@ def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     found = {}
     for word, end, hours, heat in (("from", "hottest", when.opens, most), ("until", "coldest", when.closes, least)):
         name = f"goes into {oven.name}{_whose(bake)}, {word}"
-        found[name] = Figure(name, hours, "h", rule.format(end) + _between(oven, heat), given, source)
+        found[name] = Figure(name, hours, "h", rule.format(end) + _between(oven, fired_to, heat), given, source)
     return found
 
 
-def _between(oven: Oven, celsius: Fraction) -> str:
+def _between(oven: Oven, fired_to: Fraction, celsius: Fraction) -> str:
     """`; 3.8 to 5 h by the ends of its ranges`, "" where the kitchen gives single figures."""
-    soonest, latest = hours_to(fastest(oven.falls), celsius), hours_to(slowest(oven.falls), celsius)
-    if soonest is None or latest is None or soonest == latest:
+    soonest, latest = (
+        (hours_to(falls, celsius) or Fraction(0)) - (hours_to(falls, fired_to) or Fraction(0))
+        for falls in (fastest(oven.falls), slowest(oven.falls))
+    )
+    if soonest == latest or soonest < 0:
         return ""
     return f"; {decimal(soonest, 1)} to {decimal(latest, 1)} h by the ends of its ranges"
 
@@ -111,7 +120,7 @@ def _turns(own: list[Bake], others: Iterable[Work], oven: Oven) -> dict[str, Fig
     bakes = [*own, *(bake for other in others for bake in bakes_of(other) if bake.oven == oven)]
     plan = loading_order(bakes, oven)
     on_card = tuple(dict.fromkeys(load.bake for load in plan.loads))
-    turns = tuple(dict.fromkeys((*on_card, *(load.bake for load in plan.late), *plan.too_hot)))
+    turns = tuple(dict.fromkeys((*on_card, *(load.bake for load in plan.late), *plan.too_hot, *plan.rising)))
     given = tuple(
         Given(", ".join(filter(None, (bake.formula, bake.stage, bake.noun))), bake.heat.likely, "C", "the file")
         for bake in turns
@@ -133,6 +142,8 @@ def _off_the_card(bake: Bake, plan: Plan, on_card: tuple[Bake, ...]) -> str:
     """Why a bake has no turn on the card: then it stands behind those that have."""
     if bake in on_card:
         return ""
+    if bake in plan.rising:
+        return "; it wants a heat that rises, and stands last: it needs the fire, or another oven"
     if bake in plan.too_hot:
         return "; it wants more heat than the measured fall begins with, and stands last"
     return "; by then the floor is too cold for it, and it stands behind what fits"

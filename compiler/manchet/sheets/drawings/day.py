@@ -25,8 +25,8 @@ HOURS = (1, 2, 3, 4, 6, 12)
 class Bar(NamedTuple):
     """A stretch of a lane, in minutes from the beginning.
 
-    `ink` is "work" (black), "alone" (outline), "cold" (ruled), "rises" (a black wedge: an oven is heated), "falls" (an open
-    one: its fire is out) or "bakes" (black).
+    `ink` is "work" (black), "alone" (outline), "cold" (ruled), "rises" (a black wedge: an oven is heated) or
+    "bakes" (black).
     """
 
     start: int
@@ -113,8 +113,6 @@ def _bar(bar: Bar, y: float, axis: Axis) -> Iterator[str]:
     foot = y + BAR
     if bar.ink == "rises":
         yield f'<path d="{path_of([(x, foot), (end, y), (end, foot)], close=True)}" fill="#000" stroke="none"/>'
-    elif bar.ink == "falls":
-        yield line(path_of([(x, y), (end, foot - BAR / 3), (end, foot), (x, foot)], close=True), FINE)
     elif bar.ink in ("work", "bakes"):
         yield f'<rect x="{n(x)}" y="{n(y)}" width="{n(max(1.4, end - x))}" height="{n(BAR)}" fill="#000" stroke="none"/>'
     else:

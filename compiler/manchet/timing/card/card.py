@@ -59,7 +59,7 @@ def course_of(work: Work) -> Course:
     """Jobs, their beginnings, and the firing of the ovens; the first of all at 0."""
     jobs = in_turn(network_of(work), work.kitchen)
     starts = starts_of(jobs)
-    firings = firings_of(jobs, starts, work.kitchen)
+    firings = firings_of(work, jobs, starts)
     earliest = min([Fraction(0), *(firing.begins for firing in firings)])
     starts = tuple(start - earliest for start in starts)
     firings = tuple(firing.later(-earliest) for firing in firings)
@@ -250,10 +250,12 @@ def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, CardR
     """That an oven is lit; and of one that falls, that its fire is out."""
     if firing.start is not None:
         row = _fire_row("preheat", firing, firing.start, firing.hot, firing.celsius, clock)
+        if not firing.is_full:
+            row = row._replace(seconds=Range(None, row.seconds.high))
         yield firing.start, row._replace(is_fire=bool(firing.oven.falls) or "wood" in firing.oven.heat)
-    if firing.falls and firing.into is not None:
-        row = _fire_row("fire out", firing, firing.hot, firing.end, firing.celsius, clock)
-        yield firing.hot, row._replace(falls_to=firing.into)
+    if firing.out is not None:
+        floor = Range(firing.out.celsius, firing.out.celsius)
+        yield firing.out.at, _fire_row("fire out", firing, firing.out.at, firing.out.at, floor, clock)
 
 
 def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius: Range | None, clock: Clock) -> CardRow:

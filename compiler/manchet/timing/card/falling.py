@@ -40,7 +40,7 @@ def with_floors(work: Work, rows: tuple[CardRow, ...]) -> tuple[CardRow, ...]:
 
 
 def _rows(work: Work, rows: tuple[CardRow, ...]) -> Iterator[CardRow]:
-    bakes = {bake.phases[0].place: bake for bake in bakes_of(work) if not bake.stage}
+    bakes = {bake.phases[0].place: bake for bake in bakes_of(work) if not bake.stage and not bake.rises}
     full = full_load(tuple(bakes.values()))
     floors: dict[str, _FloorReading] = {}
     empty: set[str] = set()

@@ -21,7 +21,7 @@ def lanes_of(name: str, rows: tuple[CardRow, ...], kitchen: Kitchen) -> tuple[Ca
 
 
 def _kind(row: CardRow) -> str:
-    """The fire's own lines by their name: an oven that falls, with its fire out, is nobody's machine."""
+    """The heating of an oven by its own name: it is nobody's machine."""
     return row.job if row.job in FIRE else row.who.value
 
 

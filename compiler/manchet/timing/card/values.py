@@ -115,7 +115,7 @@ class CardRow(NamedTuple):
     baked_before: bool
     """It goes on with what is in the oven: nothing is at rest before it."""
     celsius: Range | None
-    """For "preheat" and "fire out": to what it was heated."""
+    """For "preheat": to what it is heated; for "fire out": what the floor has then."""
     critical: bool
     """On the longest way through the work: a minute lost here, with nothing cut short, is a minute lost."""
     latest: datetime | None
@@ -131,8 +131,6 @@ class CardRow(NamedTuple):
     """For 15, 30 and 45 minutes; empty for work inside a wait."""
     is_fire: bool = False
     """For "preheat": a fire is lit."""
-    falls_to: Fraction | None = None
-    """For "fire out": Celsius that the floor has come down to at the end of this line. An estimate."""
     floor: FloorHeat | None = None
     """Where a load goes into an oven whose fall the kitchen gives."""
     cold_after: Range | None = None
@@ -178,7 +176,7 @@ class CardBar(NamedTuple):
     start: datetime
     end: datetime
     kind: str
-    """"hands-on", "waiting", "machine", "preheat" or "fire out"."""
+    """"hands-on", "waiting", "machine" or "preheat"."""
     label: str
     """The verb, or the product."""
     row: int

@@ -1,14 +1,18 @@
 """When an oven must be lit, and when the fire of a falling one is out.
 
-An oven that holds its heat is lit to be hot for its first bake. One that falls is fired to the hottest heat of its curve;
-then the fire is out (hour 0 of its own card), and the floor falls to the heat of what goes in.
+An oven that holds its heat is lit to be hot for its first bake. One that falls is fired to the heat of what goes in first
+and no further, so that nothing waits for it to fall; then the fire is out (hour 0 of its own card). What wants more than its
+curve begins with, or a heat that rises, is baked while the fire burns.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from fractions import Fraction
 
+from manchet.batch.work import Work
+from manchet.diagnostics.diagnostic import Place
+from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.curve import floor_heat, heat_at, oven_of, wanted_heats, window
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Kitchen, Oven
@@ -20,9 +24,16 @@ COLD_AFTER = Fraction(4 * HOUR)
 """Seconds without a bake after which nobody counts on the oven's heat, unless it is known how it falls. Our own rule."""
 
 
+class FireOut(NamedTuple):
+    """The fire is out, in seconds, and the floor at so many Celsius begins to fall."""
+
+    at: Fraction
+    celsius: Fraction
+
+
 class Firing(NamedTuple):
-    """An oven is lit at `start` to be hot at `hot`, for `step`, which begins at `end`. Seconds; `start` is None where
-    nobody knows how long it takes to heat."""
+    """An oven is lit at `start` to be hot at `hot`, for `step`. Seconds; `start` is None where nobody knows how long it
+    takes to heat."""
 
     oven: Oven
     step: Step
@@ -30,11 +41,10 @@ class Firing(NamedTuple):
     """To what."""
     start: Fraction | None
     hot: Fraction
-    end: Fraction
-    falls: bool
-    """At `hot` the fire is out, and until `end` the floor falls."""
-    into: Fraction | None = None
-    """Of one that falls: Celsius that the floor has come down to by `end`."""
+    is_full: bool = True
+    """It is heated as far as its `heats in` was measured; if not, that is the longest it takes."""
+    out: FireOut | None = None
+    """Of one that falls."""
 
     @property
     def begins(self) -> Fraction:
@@ -42,7 +52,8 @@ class Firing(NamedTuple):
 
     def later(self, seconds: Fraction) -> Firing:
         start = None if self.start is None else self.start + seconds
-        return self._replace(start=start, hot=self.hot + seconds, end=self.end + seconds)
+        out = None if self.out is None else self.out._replace(at=self.out.at + seconds)
+        return self._replace(start=start, hot=self.hot + seconds, out=out)
 
 
 class _Use(NamedTuple):
@@ -53,27 +64,41 @@ class _Use(NamedTuple):
     step: Step
     is_first: bool
     """The first load of a bake, in its first phase."""
+    on_the_fire: bool
+    """It is baked while the fire burns."""
 
 
-def firings_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], kitchen: Kitchen) -> tuple[Firing, ...]:
+def firings_of(work: Work, jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Firing, ...]:
     """The firings of each oven that says how long it takes to heat, or how it falls, one after the other."""
     found: list[Firing] = []
-    for oven in kitchen.ovens:
-        uses = sorted(_uses(jobs, starts, kitchen, oven), key=lambda use: (use.start, use.end))
+    rising = frozenset(bake.phases[0].place for bake in bakes_of(work) if bake.rises)
+    for oven in work.kitchen.ovens:
+        uses = sorted(_uses(jobs, starts, work.kitchen, oven, rising), key=lambda use: (use.start, use.end))
         if oven.heats_in is None and not oven.falls:
             continue
         found += [_firing(group, oven) for group in _fires(uses, oven)]
     return tuple(found)
 
 
-def _uses(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], kitchen: Kitchen, oven: Oven) -> Iterator[_Use]:
+def _uses(
+    jobs: tuple[Job, ...], starts: tuple[Fraction, ...], kitchen: Kitchen, oven: Oven, rising: Collection[Place]
+) -> Iterator[_Use]:
     inside = {at for at, job in enumerate(jobs) if oven_of(job.step, kitchen) == oven}
     begun: set[tuple[str, str, str]] = set()
     for at in sorted(inside, key=lambda at: starts[at]):
         job = jobs[at]
         whose = (job.stage.key, job.branch, str(job.step.place))
         goes_in = not any(need.how == "step" and need.job in inside for need in job.needs)
-        yield _Use(starts[at], starts[at] + job.length.planned, job.step, goes_in and whose not in begun)
+        is_first = goes_in and whose not in begun
+        heat = floor_heat(job.step)
+        on_the_fire = job.step.place in rising or (heat is not None and window(oven.falls, heat) is None)
+        yield _Use(
+            starts[at],
+            starts[at] + job.length.planned,
+            job.step,
+            is_first,
+            bool(oven.falls) and is_first and on_the_fire,
+        )
         begun.add(whose)
 
 
@@ -94,35 +119,38 @@ def _fires(uses: list[_Use], oven: Oven) -> Iterator[list[_Use]]:
 
 
 def _still_hot(group: list[_Use], use: _Use, oven: Oven) -> bool:
-    out, heat = _out(group, oven), floor_heat(use.step)
-    if out is None or heat is None:
+    begun, heat = _top_of_curve(group, oven), floor_heat(use.step)
+    if begun is None or heat is None or use.on_the_fire:
         return False
-    return heat_at(oven.falls, (use.start - out) / HOUR) >= wanted_heats(heat)[0]
+    return heat_at(oven.falls, (use.start - begun) / HOUR) >= wanted_heats(heat)[0]
 
 
-def _out(group: list[_Use], oven: Oven) -> Fraction | None:
-    """When the fire of a falling oven is out: so long before the first load goes in that it finds the hottest floor it may
-    go in at; later if another bake of this fire would come too late for its heat, or needs the fire itself. None: the oven
-    holds its heat, or nothing waits for its fall."""
-    out: Fraction | None = None
-    on_the_fire: list[Fraction] = []
-    for use in group:
+def _top_of_curve(group: list[_Use], oven: Oven) -> Fraction | None:
+    """When the oven would have had the hottest heat of its curve, so that the first load which waits for its fall finds the
+    hottest floor it may go in at, or a hotter one where another bake of this fire would come too late for its heat. None: the
+    oven holds its heat, or nothing waits for its fall."""
+    begun: Fraction | None = None
+    for use in _in_the_fall(group):
         heat = floor_heat(use.step)
-        when = window(oven.falls, heat) if heat is not None and use.is_first and oven.falls else None
+        when = window(oven.falls, heat) if heat is not None else None
         if when is not None:
-            out = use.start - when.opens * HOUR if out is None else max(out, use.start - when.closes * HOUR)
-        elif heat is not None and use.is_first:
-            on_the_fire.append(use.end)
-    return None if out is None else max([out, *on_the_fire])
+            begun = use.start - when.opens * HOUR if begun is None else max(begun, use.start - when.closes * HOUR)
+    return begun
+
+
+def _in_the_fall(group: list[_Use]) -> list[_Use]:
+    return [use for use in group if use.is_first and not use.on_the_fire]
 
 
 def _firing(group: list[_Use], oven: Oven) -> Firing:
-    first, out = group[0], _out(group, oven)
-    hot = first.start if out is None else min(out, first.start)
-    start = None if oven.heats_in is None else hot - oven.heats_in
-    if out is None:
-        celsius = first.step.heats[0].celsius if first.step.heats else None
-        return Firing(oven, first.step, celsius, start, hot, first.start, False)
-    hottest = oven.falls[0].start
-    into = heat_at(oven.falls, (first.start - hot) / HOUR)
-    return Firing(oven, first.step, Range(hottest, hottest), start, hot, first.start, True, into)
+    first, begun = group[0], _top_of_curve(group, oven)
+    start = None if oven.heats_in is None else first.start - oven.heats_in
+    celsius = first.step.heats[0].celsius if first.step.heats else None
+    if begun is None:
+        return Firing(oven, first.step, celsius, start, first.start)
+    top = oven.falls[0].start
+    burns = max([_in_the_fall(group)[0].start, *(use.end for use in group if use.on_the_fire)])
+    out = FireOut(burns, heat_at(oven.falls, max((burns - begun) / HOUR, Fraction(0))))
+    if first.on_the_fire:
+        return Firing(oven, first.step, celsius, start, first.start, out=out)
+    return Firing(oven, first.step, Range(out.celsius, out.celsius), start, first.start, out.celsius == top, out)

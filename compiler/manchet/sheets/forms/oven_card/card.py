@@ -8,7 +8,7 @@ from itertools import groupby
 
 from manchet.figures.oven.bakes import Bake
 from manchet.figures.oven.core import core_of
-from manchet.figures.oven.curve import fastest, hours_to
+from manchet.figures.oven.curve import fastest, hours_to, rising_phase
 from manchet.figures.oven.loading_order import first_if_colder
 from manchet.figures.oven.loading_plan import Load, Plan
 from manchet.formula.model import Formula, Range
@@ -63,10 +63,10 @@ def oven_card(
 
 
 def _falling(plan: Plan, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> FallingOven:
-    hottest = m.oven(single(round_to(plan.oven.falls[0].start, 0)))
+    hottest = m.oven(single(round_to(plan.fired_to, 0)))
     return FallingOven(
         oven=plan.oven.name or m.words["oven"],
-        fire_out=m.words["falling.hours"]
+        fire_out=m.words.say("falling.hours", hottest)
         if clock.fire_out is None
         else m.words.say(
             "falling.fire_out_at",
@@ -232,6 +232,9 @@ def _left_out(plan: Plan, m: Measures) -> Iterable[LeftOut]:
     start = _heat(plan.oven.falls[0].start, m)
     for bake in plan.too_hot:
         yield LeftOut(_name(bake, m), _about_range(bake, m), words.say("falling.too_hot", start))
+    for bake in plan.rising:
+        phase = rising_phase(bake.phases) or bake.phases[0]
+        yield LeftOut(_name(bake, m), wording.heats(phase, m), words["falling.rising"])
     for bake, group in groupby(plan.late, key=lambda load: load.bake):
         late = list(group)
         least, found = bake.wants[0], late[0].into.celsius

@@ -8,7 +8,8 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import dries, holds_of, loads_of
 from manchet.figures.oven.core import core_of
-from manchet.figures.oven.curve import floor_heat, oven_of, window
+from manchet.figures.oven.curve import floor_heat, oven_of, rising_phase, window
+from manchet.figures.oven.oven_figures import own_fire
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen
@@ -28,7 +29,7 @@ def bake_table(work: Work, phases: Sequence[Step], is_last: bool, noun: str, m: 
     kitchen = work.kitchen
     boxes = (Box(m.words["box.oven"], m.degree()),)
     table = [_phase(step, kitchen, m) for step in phases]
-    notes = (*_loads(work, phases, noun, m), *_falling(phases[0], kitchen, m))
+    notes = (*_loads(work, phases, noun, m), *_falling(work, phases, m))
     core = core_of(work.formula, phases) if is_last and not dries(phases[0]) else None
     if core is not None:
         about = m.words.say("load.core_about", m.degrees(single(Fraction(core.celsius))))
@@ -63,13 +64,21 @@ def _loads(work: Work, phases: Sequence[Step], noun: str, m: Measures) -> Iterab
     yield m.words.say("load.between", said, m.duration(oven.recovers)) if oven.recovers else said
 
 
-def _falling(first: Step, kitchen: Kitchen, m: Measures) -> Iterable[str]:
-    """From when to when an oven whose fire is out has the heat the bake begins at, to five minutes: an estimate."""
-    oven, heat = oven_of(first, kitchen), floor_heat(first)
-    when = None if oven is None or heat is None else window(oven.falls, heat)
-    if oven is None or when is None:
+def _falling(work: Work, phases: Sequence[Step], m: Measures) -> Iterable[str]:
+    """From when to when an oven whose fire is out has the heat the bake begins at, to five minutes: an estimate. Of a heat
+    that is to rise: that this oven cannot."""
+    oven, heat = oven_of(phases[0], work.kitchen), floor_heat(phases[0])
+    if oven is None or not oven.falls:
+        return
+    name = oven.name or m.words["oven"]
+    if rising_phase(phases) is not None:
+        yield m.words.say("load.never_rises", name)
+        return
+    fired_to = own_fire(work, oven)
+    when = None if heat is None else window(oven.falls, heat, fired_to)
+    if when is None:
         return
     opens, closes = (m.duration(round_to(hours * 12, 0) * 300) for hours in when)
     span = (opens, closes) if when.opens else (closes,)
     phrase = "load.falling" if when.opens else "load.falling_at_first"
-    yield m.words.say(phrase, oven.name or m.words["oven"], *span)
+    yield m.words.say(phrase, name, m.oven(single(round_to(fired_to, 0))), *span)

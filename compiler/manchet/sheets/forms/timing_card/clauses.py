@@ -49,13 +49,10 @@ def _said(row: CardRow, m: Measures) -> tuple[str, str]:
         return words["card.vent"], ""
     if row.job == "preheat":
         to = () if row.celsius is None else (words.say("say.to", m.oven(row.celsius)),)
-        takes = (m.time(row.seconds),) if row.seconds.low else ()
+        takes = (m.time(row.seconds),) if row.seconds.high else ()
         return words["card.light" if row.is_fire else "card.heat"], ", ".join((*to, *takes))
     if row.job == "fire out" and row.celsius is not None:
-        how = words.say("card.floor", _about(row.celsius.likely, m))
-        if row.falls_to is not None and row.end > row.start:
-            how = words.say("card.floor_falls", how, _about(row.falls_to, m), m.clock(row.end))
-        return words["card.fire_out"], how
+        return words["card.fire_out"], words.say("card.floor", _about(row.celsius.likely, m))
     said = words["card." + row.job]
     return (words.say("card.counted", said, str(row.number), str(row.of)) if row.of > 1 else said), ""
 

@@ -44,8 +44,6 @@ def _ink(bar: CardBar, lane: CardLane, card: Card) -> str:
     step = card.rows[bar.row].step
     if bar.kind == "preheat":
         return "rises"
-    if bar.kind == "fire out":
-        return "falls"
     if lane.what == "oven" and step is not None and step.verb in IN_OVEN:
         return "bakes"
     if bar.kind != "waiting":
