@@ -13,7 +13,6 @@ from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.caution import (
     caution_note,
-    cautions_above_step,
     cautions_at_step,
     cautions_of_stage,
 )
@@ -148,11 +147,10 @@ def test_a_form_finds_each_caution_once_at_its_step() -> None:
         assert sorted(shown) == sorted(expected), formula.name
 
 
-def test_what_is_weighed_is_cautioned_above_the_first_step_where_nothing_stands_above_it() -> None:
+def test_what_is_weighed_is_cautioned_above_the_steps_and_at_none_of_them() -> None:
     m = Measures(House(), words_of("British"))
     bath = "preparation lye bath\n  water 965 g\n  lye 35 g\n  stir 1 min\n  strain\n"
     (work,) = works(bakery_of(bath))
     cautions = cautions_of(work)
     assert len(cautions_of_stage(cautions, "lye bath", m)) == 1
-    assert cautions_above_step(cautions, "lye bath", 0, m) == cautions_of_stage(cautions, "lye bath", m)
-    assert cautions_above_step(cautions, "lye bath", 1, m) == cautions_at_step(cautions, "lye bath", 0, m) == ()
+    assert not any(cautions_at_step(cautions, "lye bath", step, m) for step in (0, 1))

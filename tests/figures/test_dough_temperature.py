@@ -10,7 +10,7 @@ from works import bakery_of, first_work
 from manchet.figures.water.dough_temperature import balance
 from manchet.figures.water.friction import friction_of
 from manchet.figures.water.heat import WETTING
-from manchet.figures.water.ice import ALL_ICE, ice_added, ice_in
+from manchet.figures.water.ice import ALL_ICE, ice_in
 from manchet.figures.water.water_grid import DoughWater, water_of
 from manchet.kitchen.model import Mixer
 
@@ -104,12 +104,6 @@ def test_ice_and_water_are_the_water(water: int, tap: int, wanted: int, below: i
     else:
         cold = -80 - Fraction(below, 2)
         assert ice * cold + (water - ice) * tap == water * wanted
-
-
-@given(water=st.integers(1, 50_000), tap=st.integers(1, 35), wanted=st.integers(0, 35))
-def test_ice_added_to_what_is_left_is_ice_in_place(water: int, tap: int, wanted: int) -> None:
-    ice = ice_in(Fraction(water), Fraction(tap), Fraction(wanted))
-    assert ice_added(water - ice, Fraction(tap), Fraction(wanted)) == ice
 
 
 def test_all_ice_is_the_end() -> None:

@@ -9,7 +9,7 @@ from every import every
 
 from manchet.figures.water import base_temperature
 from manchet.figures.water.heat import WATER
-from manchet.figures.water.ice import ice_added, ice_in
+from manchet.figures.water.ice import ice_in
 from manchet.quantities.units import in_fahrenheit
 
 PRINTED = tomllib.loads(
@@ -68,8 +68,9 @@ def test_ice_in_place_of_water(case: dict[str, Any]) -> None:
 
 @every(PRINTED["added"], at_least=2)
 def test_ice_on_top_of_water(case: dict[str, Any]) -> None:
-    water, tap, wanted, below = (Fraction(case[name]) for name in ("water", "tap", "wanted", "below"))
-    agrees(ice_added(water, tap, wanted, below), case)
+    """On top of so much water, so much ice is printed: of the two together the rule must make the same share ice."""
+    water, tap, wanted, below, ice = (Fraction(case[name]) for name in ("water", "tap", "wanted", "below", "ice"))
+    agrees(ice_in(water + ice, tap, wanted, below), case)
 
 
 @every(PRINTED["table"]["rows"], at_least=14)

@@ -26,8 +26,3 @@ def ice_in(water: Fraction, tap: Fraction, wanted: Fraction, below: Fraction = F
     alone is too warm: see `ALL_ICE`.
     """
     return max(water * (tap - wanted) / (tap + LATENT + ICE * below), Fraction(0))
-
-
-def ice_added(water: Fraction, tap: Fraction, wanted: Fraction, below: Fraction = Fraction(0)) -> Fraction:
-    """Grams of ice to throw into `water` grams that stay what they are: what a formula has no room for."""
-    return max(water * (tap - wanted) / (wanted + LATENT + ICE * below), Fraction(0))

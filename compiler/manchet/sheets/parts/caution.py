@@ -27,14 +27,6 @@ def cautions_at_step(
     return _at(cautions, CautionPlace(key, step, branch), m)
 
 
-def cautions_above_step(
-    cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
-) -> tuple[CautionNote, ...]:
-    """As `cautions_at_step`, for a form that has nothing above the steps: those of the whole stage above its first."""
-    whole = cautions_of_stage(cautions, key, m) if step == 0 and branch is None else ()
-    return whole + cautions_at_step(cautions, key, step, m, branch)
-
-
 def cautions_of_no_stage(cautions: Sequence[Caution], keys: Sequence[str], m: Measures) -> tuple[CautionNote, ...]:
     """The formula's cautions of no stage that is printed: they stand under the head."""
     return tuple(caution_note(c, m) for c in cautions if c.of == "formula" and c.at.stage not in keys)

@@ -22,11 +22,6 @@ class Gives(NamedTuple):
     """After that the dough may still wait this long (`may wait`), at `waits_at`."""
     waits_at: Range | None
 
-    @property
-    def must_not_wait(self) -> bool:
-        """Nothing in the file says that what this step makes may stand."""
-        return self.stretches == 0 and self.waits == 0
-
 
 class Change(NamedTuple):
     """One thing that gives when a job is late: whose step it is, and by how many minutes."""
