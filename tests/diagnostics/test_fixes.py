@@ -37,13 +37,53 @@ def test_four_fifths_of_the_mistakes_in_writing_a_line_carry_a_fix() -> None:
     assert len(written) >= 49 and len(WITHOUT) <= len(written) // 5
 
 
-@every(MENDABLE.items(), at_least=40)
+NOW_SEEN = {"unknown-allow": "allow-unused"}
+"""What a fix brings to light that was hidden behind the mistake: the remark allowed by this name is not there in the case."""
+
+SLIPS = [
+    ("unknown-ingredient", "watter", "watter"),
+    ("unknown-kind", "country loaf", "hearth lof"),
+    ("unknown-noun", "for the rolls", "for the rolls"),
+    ("unknown-status", "aproved", "aproved"),
+    ("unknown-tin", "10 loaves in long tin", "10 loaves in longg tin"),
+    ("unknown-word", "knead 8 min", "mixx slow 8 min"),
+    ("unknown-unit", "2 hx", "2 hrous"),
+    ("unknown-allow", "salt-hihg", "salt-hihg"),
+    ("neither-stage-nor-step", "    porridge", "    divied"),
+    ("allergen-unknown", "weat", "weat"),
+    ("class-unknown", "wheet flour", "wheet flour"),
+    ("composition-unknown", "watr", "watr"),
+    ("choice-unknown", "moon fat", "larrd"),
+    ("part-unknown", "moon flour", "spellt flour"),
+    ("kitchen-word-unknown", "Swiss", "metrik"),
+    ("place-misspelt", "lonng tin", "lonng tin"),
+    ("without-what", "diastatic malt", "fresh yaest"),
+    ("swap-not-there", "active dry yeast", "active dry yeast"),
+    ("swap-unknown", "for milk", "for milk"),
+]
+"""Names that nothing is called, each a slip of one that is there: its report, and how its case is written otherwise."""
+
+
+@every(SLIPS, at_least=19)
+def test_every_slip_of_a_name_carries_a_fix(name: str, written: str, slip: str) -> None:
+    assert written in CASES[name]
+    text = CASES[name].replace(written, slip)
+    if name == "unknown-tin":
+        text += "\nkitchen House\n  tin long tin\n    volume 1900 ml\n"
+    (report,) = reports_of(text)
+    assert report.name == name and report.fixes, report
+    left = {one.name for one in reports_of(after(text, report.fixes[0]))}
+    assert name not in left
+
+
+@every(MENDABLE.items(), at_least=94)
 def test_the_first_fix_leaves_no_report(name: str, text: str) -> None:
     (report,) = reports_of(text)
-    assert said(reports_of(after(text, report.fixes[0]))) == []
+    left = reports_of(after(text, report.fixes[0]))
+    assert said(tuple(one for one in left if one.name != NOW_SEEN.get(report.name))) == []
 
 
-@every(MENDABLE.items(), at_least=40)
+@every(MENDABLE.items(), at_least=94)
 def test_each_choice_takes_its_own_report_away(name: str, text: str) -> None:
     (report,) = reports_of(text)
     for fix in report.fixes:
@@ -51,7 +91,7 @@ def test_each_choice_takes_its_own_report_away(name: str, text: str) -> None:
         assert report.name not in {one.name for one in left}, (fix.title, said(left))
 
 
-@every(MENDABLE.items(), at_least=40)
+@every(MENDABLE.items(), at_least=94)
 def test_a_fix_is_told_as_what_to_type(name: str, text: str) -> None:
     (report,) = reports_of(text)
     titles = [fix.title for fix in report.fixes]

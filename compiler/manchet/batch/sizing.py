@@ -9,6 +9,7 @@ from manchet.batch.model import Batch
 from manchet.batch.order import Order
 from manchet.batch.pieces import PieceWeights
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
@@ -130,7 +131,8 @@ def unknown_tin(tin: str, makes: Makes, kitchen: Kitchen) -> Diagnostic:
     what = f"the kitchen does not say what a {tin} holds" if known else f"no tin is called {tin}"
     help = f"did you mean `{near}`? " if near and not known else ""
     help = f"{help}write in the kitchen `tin {tin}` and below it `volume 1900 ml` (weigh the water it holds)"
-    return report("unknown-tin", makes.place, what, help)
+    fixes = exchange_of(makes.place, tin, next(t for t in there if fold(t) == near)) if near and not known else ()
+    return report("unknown-tin", makes.place, what, help, fixes=fixes)
 
 
 def _least(formula: Formula, name: str, amount: Fraction, whole: bool) -> Outcome[Fraction | None]:

@@ -10,6 +10,7 @@ from collections.abc import Callable
 
 from manchet.changes.rewriting import names_in, take_out
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import one_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import nearest
@@ -159,4 +160,15 @@ def _without(children: Lines, entry: Entry, word: nodes.Word, name: str, key: Ke
     near = nearest(word.text, here.values())
     offer = f"did you mean `{near}`?" if near else f"what is in it: {', '.join(sorted(here.values()))}"
     place = entry.line.place(word.start, word.end)
-    return Outcome(children, (report("without-what", place, f"there is no {word.text} in {name}", offer),))
+    return Outcome(
+        children,
+        (
+            report(
+                "without-what",
+                place,
+                f"there is no {word.text} in {name}",
+                offer,
+                fixes=one_of(place, [near] if near else ()),
+            ),
+        ),
+    )

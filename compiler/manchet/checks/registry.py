@@ -17,6 +17,7 @@ from manchet.batch.work import Work
 from manchet.checks.index import CHECKS
 from manchet.checks.traits import traits_of
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
+from manchet.diagnostics.fixes import exchange_of, without_line
 from manchet.diagnostics.reports import remarks_of, report
 from manchet.formula.model import Formula
 
@@ -88,14 +89,18 @@ def _allowed_in_vain(formula: Formula, heard: Container[str]) -> Iterator[Diagno
             yield report("unknown-allow", allowed.place, message, help)
         elif name not in NAMES and name not in remarks_of("batch", "formula", "larder"):
             message = f"there is no remark called {name}; an error cannot be allowed"
-            yield report("unknown-allow", allowed.place, message, _near(name))
+            near = _near(name)
+            help = f"did you mean `{near}`?" if near else "copy the name from the report that is meant"
+            fixes = exchange_of(allowed.place, name, near) if near else ()
+            yield report("unknown-allow", allowed.place, message, help, fixes=fixes)
         if name in NAMES and name not in heard:
             message = f"`allow {name}` allows nothing: {formula.name} has no such report"
-            yield report("allow-unused", allowed.place, message, "take the line out, or look at the name")
+            help = "take the line out, or look at the name"
+            fixes = (without_line(allowed.place, "leave out this line"),)
+            yield report("allow-unused", allowed.place, message, help, fixes=fixes)
 
 
-def _near(name: str) -> str:
+def _near(name: str) -> str | None:
     from manchet.diagnostics.suggest import nearest
 
-    near = nearest(name, NAMES)
-    return f"did you mean `{near}`?" if near else "copy the name from the report that is meant"
+    return nearest(name, NAMES)

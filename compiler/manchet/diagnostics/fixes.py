@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 
 from manchet.diagnostics.diagnostic import Edit, Fix, Place
@@ -15,6 +16,32 @@ def instead(place: Place, text: str, title: str = "", safe: bool = False) -> Fix
 def one_of(place: Place, texts: Iterable[str]) -> tuple[Fix, ...]:
     """A choice: one of the texts where now stands what the report is about, the likeliest first."""
     return tuple(instead(place, text) for text in dict.fromkeys(texts))
+
+
+def stretch(place: Place, start: int, end: int) -> Place:
+    """From column `start` to `end` of what the place marks, counted from 0."""
+    return place._replace(column=place.column + start, end_line=place.line, end_column=place.column + end)
+
+
+def at_the_end(place: Place, text: str, title: str = "") -> Fix:
+    """`text` behind what the report is about."""
+    return instead(
+        place._replace(line=place.end_line, column=place.end_column), text, title or f"write `{text.strip(' ,')}`"
+    )
+
+
+def where_said(place: Place, words: str) -> Place | None:
+    """Where these words stand in what the place marks, whatever its capitals and spaces; None unless they stand there once."""
+    marked = place.text[place.column - 1 : place.end_column - 1]
+    pattern = r"\s+".join(map(re.escape, words.split()))
+    found = list(re.finditer(rf"(?<!\w){pattern}(?!\w)", marked, re.IGNORECASE)) if pattern else []
+    return stretch(place, *found[0].span()) if len(found) == 1 else None
+
+
+def exchange_of(place: Place, words: str, *texts: str) -> tuple[Fix, ...]:
+    """A choice of texts where these words stand in what the place marks; none where they do not stand there once."""
+    found = where_said(place, words)
+    return () if found is None else one_of(found, texts)
 
 
 def line_under(place: Place, text: str, title: str = "") -> Fix:

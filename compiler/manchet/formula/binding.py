@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
@@ -217,7 +218,8 @@ class _Binder:
         if overall is not None:
             if head.of_dough_flour is not None:
                 message = "`percentages of dough flour` and `overall` are two ways of writing a formula"
-                self.reports.append(report("two-ways", head.of_dough_flour, message, "keep one of them"))
+                fixes = (without_line(head.of_dough_flour, "leave out this line"),)
+                self.reports.append(report("two-ways", head.of_dough_flour, message, "keep one of them", fixes=fixes))
                 return None
             return Way.OVERALL
         if head.of_dough_flour is not None:
@@ -285,7 +287,8 @@ class _Binder:
             listed = ", ".join(f"`{n}`" for n in nouns if n) or "none"
             message = f"nothing this formula makes is called {branch.noun}"
             help = f"the head makes {listed}; add a line `makes 24 {branch.noun} at 110 g dough`"
-            self.reports.append(report("unknown-noun", branch.place, message, help))
+            fixes = one_of(branch.place, [n for n in nouns if n])
+            self.reports.append(report("unknown-noun", branch.place, message, help, fixes=fixes))
 
     def _branch(self, draft: DraftBranch) -> Branch:
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
@@ -42,7 +43,9 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
         if said in first:
             message = f"`{said}` stands twice in this formula"
             there = (first[said], "the first stands here")
-            reports.append(report("said-twice", line.place(), message, "keep one of the two lines", there))
+            place, help = line.place(), "keep one of the two lines"
+            keep_first = () if entry.children else (without_line(place, "leave out this line"),)
+            reports.append(report("said-twice", place, message, help, there, fixes=keep_first))
             continue
         if said:
             first[said] = line.place()
@@ -84,7 +87,8 @@ def _wrong_status(node: nodes.Status, line: Line) -> Iterator[Diagnostic]:
     word, day = node.word, node.date
     if fold(word.text) not in ("trial", "approved"):
         message = f"`{word.text}` is no status: a formula is on trial or approved"
-        yield report("unknown-status", line.place(word.start, word.end), message, _STATUS)
+        near, place = nearest(fold(word.text), ("trial", "approved")), line.place(word.start, word.end)
+        yield report("unknown-status", place, message, _STATUS, fixes=one_of(place, [near] if near else ()))
     elif day is not None and not _is_day(day.text):
         yield report("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)
 
@@ -121,7 +125,16 @@ def _no_kind(name: nodes.Word, line: Line) -> Diagnostic:
     offer = f"did you mean `{near}`? " if near else ""
     message = f"`{name.text}` is no kind of bread"
     help = f"{offer}the kinds are {', '.join(KIND)}"
-    return report("unknown-kind", line.place(name.start, name.end), message, help)
+    place = line.place(name.start, name.end)
+    return report(
+        "unknown-kind", place, message, help, fixes=one_of(place, [near] if near else _of_the_same_noun(name.text))
+    )
+
+
+def _of_the_same_noun(kind: str) -> Iterator[str]:
+    """The kinds that are called so without what stands before it: a country loaf is some loaf."""
+    noun = fold(kind).rpartition(" ")[2]
+    return (known for known in KIND if known.rpartition(" ")[2] == noun)
 
 
 def _grams(amount: nodes.Amount) -> Fraction:

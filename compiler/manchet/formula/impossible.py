@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import without_line
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft
 from manchet.formula.order_of_work import circle
@@ -43,7 +44,8 @@ def return_reports(drafts: Drafts) -> Iterator[Diagnostic]:
                 if not _came_in(goes.key, draft, drafts):
                     message = f"{goes.name} goes back to the pot, but none came in"
                     help = f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out"
-                    yield report("return-of-nothing", step.place, message, help)
+                    fixes = (without_line(step.place, "leave out this line"),)
+                    yield report("return-of-nothing", step.place, message, help, fixes=fixes)
 
 
 def _came_in(culture: str, draft: Draft, drafts: Drafts) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of, one_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
@@ -55,31 +56,52 @@ class Names(NamedTuple):
             choices = ", ".join(f"`{c}`" for c in found.choices)
             why = f": {found.why}" if found.why else ""
             message = f"`{word.text}` can mean more than one thing{why}"
-            return Outcome(None, (report("ambiguous-ingredient", place, message, f"write which one: {choices}"),))
+            return Outcome(
+                None,
+                (
+                    report(
+                        "ambiguous-ingredient",
+                        place,
+                        message,
+                        f"write which one: {choices}",
+                        fixes=one_of(place, map(as_name, found.choices)),
+                    ),
+                ),
+            )
         return Outcome(None, (self.unknown(word, line),))
 
     def unknown(self, word: Word, line: Line) -> Diagnostic:
-        near = self.near(word.text)
+        near = tuple(name for name in self.near(word.text) if isinstance(self.meaning(name), Meaning))
         offer = f"did you mean {' or '.join(f'`{n}`' for n in near)}? if not, add" if near else "add"
         message = f"`{word.text}` is neither a stage of this formula nor in the larder"
         help = f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`"
-        return report("unknown-ingredient", line.place(word.start, word.end), message, help)
+        place = line.place(word.start, word.end)
+        return report("unknown-ingredient", place, message, help, fixes=one_of(place, map(as_name, near)))
 
     def no_such_line(self, word: Word, line: Line, amount: str) -> Diagnostic:
         """The report for a line that is only a name, and not a stage's. `amount` is one as this formula writes them."""
         from manchet.syntax.mistakes.beginnings import slip_of  # a sound file has no need of it
 
         phrases = first_words()
-        near = nearest(word.text, self.stages.values())
-        near = near or slip_of(fold(word.text), phrases) or slip_of(fold(word.text).partition(" ")[0], phrases)
+        first = word.text.partition(" ")[0]
+        near, meant = nearest(word.text, self.stages.values()) or slip_of(fold(word.text), phrases), word.text
+        if near is None:
+            near, meant = slip_of(fold(first), phrases), first
         message = f"`{word.text}` is neither a stage of this formula nor the beginning of a step"
         help = f"did you mean `{near}`?" if near else f"an ingredient needs an amount: `{word.text} {amount}`"
-        return report("neither-stage-nor-step", line.place(word.start, word.end), message, help)
+        place = line.place(word.start, word.end)
+        fixes = exchange_of(place, meant, as_name(near)) if near else ()
+        return report("neither-stage-nor-step", place, message, help, fixes=fixes)
 
     def near(self, name: str) -> tuple[str, ...]:
         own = nearest(fold(name), (*self.stages, *self.preparations))
         found = self.larder.near(name)
         return ((own,) if own else ())[:1] + tuple(found[:2])
+
+
+def as_name(name: str) -> str:
+    """A name as it is typed before an amount: in quotes, where a comma would end it."""
+    return f'"{name}"' if "," in name else name
 
 
 def first_words() -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import instead, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
@@ -143,7 +144,8 @@ def _wrong_adds(portions: tuple[Portion, ...], steps: tuple[Step, ...], draft: D
             if left < 0:
                 message = f"more {goes.name} is added than is held back"
                 help = f"write `add {goes.name}` for all that is left of it"
-                yield report("more-added-than-held", step.place, message, help)
+                fixes = (instead(step.place, f"add {goes.name}"),) if len(step.goes) == 1 else ()
+                yield report("more-added-than-held", step.place, message, help, fixes=fixes)
             if left <= 0:
                 del waiting[goes.key]
                 emptied.add(goes.key)
@@ -161,7 +163,8 @@ def _wrong_adds(portions: tuple[Portion, ...], steps: tuple[Step, ...], draft: D
 def _nothing_held(goes: Goes, place: Place, draft: Draft, emptied: bool) -> Diagnostic:
     if emptied:
         help = f"leave this one out, or say how much goes in at each: `add {goes.name} 3%`"
-        return report("added-twice", place, f"{goes.name} is added here again, but all of it is in already", help)
+        message = f"{goes.name} is added here again, but all of it is in already"
+        return report("added-twice", place, message, help, fixes=(without_line(place, "leave out this line"),))
     message = f"{goes.name} is added, but was neither weighed and held back nor made as a stage"
     help = f"weigh {goes.name} among the materials of {draft.name} and write `hold back {goes.name}`"
     return report("add-of-nothing-held", place, message, help)

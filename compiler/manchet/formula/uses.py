@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import line_under, without_line
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Item
 from manchet.syntax.vocabulary import BRINGS_IN
@@ -24,20 +25,25 @@ def used_twice(draft: Draft, by: list[tuple[str, Place]]) -> Diagnostic:
     first, again = by[0], by[1]
     message = f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again"
     help = "leave one of the two lines out"
-    return report("used-twice", again[1], message, help, (first[1], "the first takes all of it"))
+    fixes = (without_line(again[1], "leave out this line"),)
+    return report("used-twice", again[1], message, help, (first[1], "the first takes all of it"), fixes=fixes)
 
 
 def everything_else_missing(dough: Draft, left: list[Item]) -> Diagnostic:
     """Several lines of overall go nowhere, and nothing takes the rest: one slip, one report."""
     names = ", ".join(item.meaning.name for item in left)
     message = f"these lines of overall go into no stage, or not all of them: {names}"
-    return report("everything-else-missing", dough.place, message, "write `everything else` under `dough`")
+    title = "write `everything else` under `dough`"
+    return report(
+        "everything-else-missing", dough.place, message, fixes=(line_under(dough.place, "  everything else", title),)
+    )
 
 
 def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
     message = f"`everything else` stands in {first.name} already, so nothing is left here"
     help = "leave one of the two lines out"
-    return report("everything-else-twice", item.place, message, help, (first.place, "this stage takes it"))
+    fixes = (without_line(item.place, "leave out this line"),)
+    return report("everything-else-twice", item.place, message, help, (first.place, "this stage takes it"), fixes=fixes)
 
 
 def moved_unweighed(key: str, drafts: Iterable[Draft]) -> bool:

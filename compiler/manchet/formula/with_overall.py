@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import at_the_end, instead
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula import uses
@@ -120,7 +121,8 @@ class _OverallWay:
         name = item.meaning.name
         message = f"how much {name} there is follows from its own lines, not from here"
         help = f"write `{name}` alone: the bread gets all of it"
-        self.reports.append(report("share-and-ask", item.place, message, help))
+        fixes = (instead(item.place, name, f"write `{name}` alone"),)
+        self.reports.append(report("share-and-ask", item.place, message, help, fixes=fixes))
 
     def _soaked(self, key: str, draft: Draft) -> None:
         shares = self.shares[key]
@@ -232,7 +234,9 @@ class _OverallWay:
                 f"say which is meant: `{name} …, counted as {flours[0] if flours else 'white flour'}`, "
                 f"or `{name} …, counted apart`"
             )
-            self.reports.append(report("culture-flour-not-in-overall", item.place, message, help))
+            ways = (*(f", counted as {flour}" for flour in flours), ", counted apart")
+            fixes = tuple(at_the_end(item.place, way) for way in ways)
+            self.reports.append(report("culture-flour-not-in-overall", item.place, message, help, fixes=fixes))
 
     def _left_of(self, key: str) -> Fraction:
         return self.lines[key].figure - sum((share for share, _, _ in self.used.get(key, ())), NOTHING)

@@ -6,9 +6,11 @@ of the dough's flour), or written in per cent of its own flour and sized by what
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import instead
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
@@ -84,7 +86,10 @@ class _Asked:
         if draft.share is not None:
             message = f"{draft.name} asks for a share of all flour, but this formula has no `overall`"
             help = f"leave the share away: {draft.name} is sized by what its user asks, or by its weights"
-            self.reports.append(report("share-without-overall", draft.place, message, help))
+            heading = draft.place.text[draft.place.column - 1 : draft.place.end_column - 1]
+            alone = re.split(r"\s+with\s", heading)[0]
+            fixes = (instead(draft.place, alone, f"write `{alone}` alone"),)
+            self.reports.append(report("share-without-overall", draft.place, message, help, fixes=fixes))
         weights = [i for i in draft.items if i.how == "grams"]
         for item in draft.items:
             if item.how in ("left", "else") or (item.how == "all" and not item.meaning.stage):
@@ -219,7 +224,9 @@ class _Asked:
                 f"leave the amount away to take all of it: `{draft.name}`; or say in {draft.name} "
                 "`keep what is left as …` or `discard what is left`"
             )
-            self.reports.append(report("leftover", place, message, help, (draft.place, "it is made here")))
+            fixes = (instead(place, draft.name, f"write `{draft.name}` alone"),)
+            there = (draft.place, "it is made here")
+            self.reports.append(report("leftover", place, message, help, there, fixes=fixes))
 
     # ---- the overall formula that follows --------------------------------------------------------
 

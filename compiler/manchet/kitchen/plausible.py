@@ -10,6 +10,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.reports import report
 from manchet.kitchen.model import Fall, Oven
 from manchet.larder.figures import show_figure
@@ -59,19 +60,22 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
             message = f"{said} is frost, {show_figure(Fraction(round(celsius)))} C, for {span.what}"
             here = f"{key} {show_figure(amount.low or celsius)} C"
             help = f"did you mean `{here}`? If it is so, write `{key} {show_figure(celsius)} C`"
-            yield report("kitchen-temperature-odd", place, message, help)
+            fixes = exchange_of(place, said, here.removeprefix(f"{key} "), f"{show_figure(celsius)} C")
+            yield report("kitchen-temperature-odd", place, message, help, fixes=fixes)
         return
-    meant = [f"`{key} {figure}`" for figure in _meant(span, amount)]
+    figures = tuple(_meant(span, amount))
+    meant = [f"`{key} {figure}`" for figure in figures]
+    fixes = exchange_of(place, said, *figures)
     usually = reading(Fraction(span.usually), unit)
     help = (
         f"did you mean {' or '.join(meant)}?" if meant else f"write what a thermometer shows, as in `{key} {usually}`"
     )
     if _within(span.possible, celsius):
         message = f"{said} is outside what {span.what} has, {_ends(span.usual, unit)}"
-        yield report("kitchen-temperature-odd", place, message, help)
+        yield report("kitchen-temperature-odd", place, message, help, fixes=fixes)
     else:
         message = f"{said} is no temperature of {span.what}, {_ends(span.possible, unit)}"
-        yield report("kitchen-temperature-impossible", place, message, help)
+        yield report("kitchen-temperature-impossible", place, message, help, fixes=fixes)
 
 
 def reading(celsius: Fraction, unit: str) -> str:
@@ -114,7 +118,7 @@ def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Ite
             above, under = reading(fall.start, unit), reading(below.start, unit)
             message = f"{what} falls {fast} an hour from {under}, and {slow} where it is hotter; an oven loses less the colder it is"
             help = (
-                f"read it again; are the two exchanged? `falls {fast} an hour from {above}`, "
+                f"read it again; are the two exchange_of? `falls {fast} an hour from {above}`, "
                 f"`falls {slow} an hour from {under}`"
             )
             yield report("oven-falls-faster-when-colder", lines[below.start], message, help)

@@ -6,6 +6,7 @@ from fractions import Fraction
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
+from manchet.diagnostics.fixes import at_the_end, exchange_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
@@ -85,7 +86,8 @@ class _KitchenReading(FigureReading):
                 shown = SHOWN[node.key]
                 message = f"`{node.key} {said}` is none we know" if said else f"`{node.key}` says nothing"
                 help = f"write `{node.key} {list_of_words(shown)}`"
-                self.reports.append(report("kitchen-word-unknown", entry.line.place(), message, help))
+                fixes = exchange_of(entry.line.place(), said, *shown)
+                self.reports.append(report("kitchen-word-unknown", entry.line.place(), message, help, fixes=fixes))
             else:
                 self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
                 self.measures = self.kitchen.measures
@@ -106,8 +108,10 @@ class _KitchenReading(FigureReading):
         if said:
             written = " ".join(word.text for word in node.names)
             message = f"`yeast factors {written}`: the factors are two figures, of instant and of active dry yeast"
-            help = f"write `yeast factors {ONCE_WORDS.get(said, '0.33 0.40')}`"
-            self.reports.append(report("yeast-factors-in-words", entry.line.place(), message, help))
+            instead = ONCE_WORDS.get(said, "0.33 0.40")
+            fixes = exchange_of(entry.line.place(), written, instead)
+            help = f"write `yeast factors {instead}`"
+            self.reports.append(report("yeast-factors-in-words", entry.line.place(), message, help, fixes=fixes))
             return
         figures = [amount.low for amount in node.amounts if amount.low is not None and amount.low == amount.high]
         if len(figures) != 2 or not all(0 < figure < 1 for figure in figures):
@@ -244,7 +248,11 @@ class _KitchenReading(FigureReading):
                 f"write `friction {figure} in the sum` where it is taken off once, "
                 f"`friction {figure} of the dough` where the mixer warms the dough by it"
             )
-            self.reports.append(report("friction-unclear", line.line.place(), message, help))
+            place = line.line.place()
+            fixes = tuple(
+                at_the_end(place, f" {way}", f"write `{way}` behind it") for way in ("in the sum", "of the dough")
+            )
+            self.reports.append(report("friction-unclear", place, message, help, fixes=fixes))
             return mixer
         celsius = degrees.low * UNITS[degrees.unit].factor
         return mixer._replace(friction=SaidFriction(celsius, node.names[0].text == "sum"))
@@ -326,7 +334,8 @@ class _KitchenReading(FigureReading):
     def _first(self, entry: Written, key: str, seen: set[str], owner: str) -> bool:
         if key in seen:
             message, help = f"{owner} has two lines `{key}`", "keep one, or name them apart"
-            self.reports.append(report("kitchen-line-twice", entry.line.place(), message, help))
+            fixes = () if entry.children else (without_line(entry.line.place(), "leave out this line"),)
+            self.reports.append(report("kitchen-line-twice", entry.line.place(), message, help, fixes=fixes))
             return False
         seen.add(key)
         return True
@@ -346,7 +355,8 @@ class _KitchenReading(FigureReading):
         near = nearest(entry.node.key, keys)
         help = (f"did you mean `{near}`? " if near else "") + f"here stand {list_of_words(keys, 'and')}"
         message = f"`{entry.node.key}` is no line of {owner}"
-        self.reports.append(report("no-kitchen-line", entry.line.place(), message, help))
+        fixes = exchange_of(entry.line.place(), entry.node.key, near) if near else ()
+        self.reports.append(report("no-kitchen-line", entry.line.place(), message, help, fixes=fixes))
 
 
 def _with(kitchen: Kitchen, field: str, value: Any) -> Kitchen:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import one_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
@@ -48,16 +50,20 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
         if figure is None:
             near = nearest(fold(word.text), FIGURES)
             help = f"did you mean `{near}`? " if near else ""
-            message = f"`{word.text}` is no figure of composition"
-            reports.append(
-                report("composition-unknown", place, message, f"{help}they are {list_of_words(FIGURES, 'and')}")
+            message, help = (
+                f"`{word.text}` is no figure of composition",
+                f"{help}they are {list_of_words(FIGURES, 'and')}",
             )
+            fixes = one_of(place, [near] if near else ())
+            reports.append(report("composition-unknown", place, message, help, fixes=fixes))
             continue
         grams = worth(amount, MASS)
         if grams is None or grams < 0:
             place = entry.line.place(amount.start, amount.end)
-            message = f"{entry.line.body[amount.start : amount.end]} of {figure} in 100 g is no weight"
-            reports.append(report("composition-no-weight", place, message, f"write `{figure} 13 g`"))
+            written = entry.line.body[amount.start : amount.end]
+            message = f"{written} of {figure} in 100 g is no weight"
+            as_grams = one_of(place, [f"{said[0]} g"]) if (said := re.match(r"[0-9.]+", written)) else ()
+            reports.append(report("composition-no-weight", place, message, f"write `{figure} 13 g`", fixes=as_grams))
             continue
         if figure in found:
             message = f"{figure} of {name} is given twice"

@@ -97,6 +97,8 @@ class Question(NamedTuple):
     choices: tuple[str, ...]
     why: str = ""
     place: Place | None = None
+    asked: Place | None = None
+    """The line that names the choices."""
 
 
 class Poured(NamedTuple):

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.larder.allergens import ALLERGENS
@@ -110,24 +111,46 @@ def _sound(entry: Entry, own: dict[str, Entry], below: Find) -> Outcome[Entry]:
     place = place_of(entry)
     if isinstance(entry, Question):
         lost = [choice for choice in entry.choices if not isinstance(find(choice), Ingredient)]
-        says = [f"`{entry.name}` could be `{choice}`, which is not in the larder" for choice in lost]
-        help = "name ingredients of the larder, by one name each"
-        return Outcome(entry, tuple(report("choice-unknown", place, message, help) for message in says))
+        return Outcome(entry, tuple(_choice_unknown(entry, choice, own, find) for choice in lost))
     if not entry.class_:
         message = f"{entry.name} has no class: nobody knows whether it counts as flour or water"
         help = f"add a line `class …`: {list_of_words(tuple(sorted(CLASSES)))}"
         return Outcome(entry._replace(class_="other"), (report("class-missing", place, message, help),))
     unknown = [part for part in entry.made_of if not isinstance(find(part.name), Ingredient)]
     if unknown:
-        return Outcome(entry._replace(made_of=()), tuple(_part_unknown(entry, p, find(p.name)) for p in unknown))
+        return Outcome(entry._replace(made_of=()), tuple(_part_unknown(entry, p, own, find) for p in unknown))
     return Outcome(entry, tuple(_doubts(entry)))
 
 
-def _part_unknown(entry: Ingredient, part: Blend, found: Entry | None) -> Diagnostic:
+def _part_unknown(entry: Ingredient, part: Blend, own: Mapping[str, Entry], find: Find) -> Diagnostic:
+    found = find(part.name)
     why = "which is not in the larder" if found is None else "which can mean more than one thing"
     message = f"{entry.name} is made of {part.name}, {why}"
-    help = "make an entry for it, or use a name the larder has"
-    return report("part-unknown", part.place or place_of(entry), message, help)
+    place = part.place or place_of(entry)
+    near = found.choices if isinstance(found, Question) else _near(part.name, own, find)
+    help = _meant(near) + "make an entry for it, or use a name the larder has"
+    return report("part-unknown", place, message, help, fixes=exchange_of(place, part.name, *near))
+
+
+def _choice_unknown(question: Question, choice: str, own: Mapping[str, Entry], find: Find) -> Diagnostic:
+    message = f"`{question.name}` could be `{choice}`, which is not in the larder"
+    near = _near(choice, own, find)
+    help = _meant(near) + "name ingredients of the larder, by one name each"
+    fixes = exchange_of(question.asked, choice, *near) if question.asked else ()
+    return report("choice-unknown", place_of(question), message, help, fixes=fixes)
+
+
+def _near(name: str, own: Mapping[str, Entry], find: Find) -> tuple[str, ...]:
+    """Ingredients of this larder, and of the one below it, that an unknown name may have been meant for."""
+    from manchet.larder.near import nearest_names  # a sound larder has no need of it
+    from manchet.larder.stock import printed_names
+
+    near = nearest_names(name, (*(entry.name for entry in own.values()), *printed_names()))
+    return tuple(one for one in near if isinstance(find(one), Ingredient))
+
+
+def _meant(near: tuple[str, ...]) -> str:
+    return f"did you mean {list_of_words(tuple(f'`{name}`' for name in near))}? else " if near else ""
 
 
 def _doubts(entry: Ingredient) -> Iterator[Diagnostic]:

@@ -6,7 +6,8 @@ import re
 from collections.abc import Callable
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.diagnostic import Diagnostic, Fix, Place
+from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
@@ -70,13 +71,15 @@ class _LarderReading:
             return
         if node.key in self.seen:
             message = f"{self.ingredient.name} has two `{node.key}` lines"
-            self.reports.append(report("larder-line-twice", line.line.place(), message, "keep one"))
+            self.reports.append(
+                report("larder-line-twice", line.line.place(), message, "keep one", fixes=_left_out(line))
+            )
             return
         self.seen.add(node.key)
         _LINES[node.key](self, line, node)
 
-    def fault(self, name: str, place: Place, message: str, help: str) -> None:
-        self.reports.append(report(name, place, message, help))
+    def fault(self, name: str, place: Place, message: str, help: str, fixes: tuple[Fix, ...] = ()) -> None:
+        self.reports.append(report(name, place, message, help, fixes=fixes))
 
     def single(self, line: Written, node: Setting, dimension: str, example: str) -> Fraction | None:
         """The one figure of a line in its base unit, or None with a report."""
@@ -99,7 +102,9 @@ class _LarderReading:
         known = list_of_words(tuple(sorted(CLASSES)))
         self.ingredient = self.ingredient._replace(class_=near or "other")
         help = f"did you mean `class {near}`? the classes are {known}" if near else f"the classes are {known}"
-        self.fault("class-unknown", _words_place(line, node), f"there is no class `{name}`", help)
+        place = _words_place(line, node)
+        fixes = one_of(place, [near] if near else ())
+        self.fault("class-unknown", place, f"there is no class `{name}`", help, fixes)
 
     def also_called(self, line: Written, node: Setting) -> None:
         self.ingredient = self.ingredient._replace(aliases=tuple(word.text for word in node.names))
@@ -120,7 +125,7 @@ class _LarderReading:
     def flour(self, line: Written, node: Setting) -> None:
         if self.ingredient.flour is not None:
             message = f"{self.ingredient.name} is said to count as flour and not to"
-            self.fault("flour-yes-and-no", line.line.place(), message, "keep one of the two lines")
+            self.fault("flour-yes-and-no", line.line.place(), message, "keep one of the two lines", _left_out(line))
         self.ingredient = self.ingredient._replace(flour=node.key == "counts as flour")
 
     def no_allergens(self, line: Written, node: Setting) -> None:
@@ -139,7 +144,7 @@ class _LarderReading:
 
     def _both(self, line: Written) -> None:
         message = f"{self.ingredient.name} is said to have allergens and none"
-        self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two lines")
+        self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two lines", _left_out(line))
 
     def _allergens(self, line: Written, node: Setting) -> tuple[str, ...]:
         found: dict[str, None] = {}
@@ -150,7 +155,7 @@ class _LarderReading:
                 place = line.line.place(word.start, word.end)
                 message = f"`{word.text}` is none of the listed allergens"
                 help = (f"did you mean `{near}`? " if near else "") + f"they are {list_of_words(ALLERGENS, 'and')}"
-                self.fault("allergen-unknown", place, message, help)
+                self.fault("allergen-unknown", place, message, help, one_of(place, [near] if near else ()))
             found[known or word.text] = None
         return tuple(found)
 
@@ -215,7 +220,7 @@ class _LarderReading:
             message = f"`{self.ingredient.name}` could be only one thing, which leaves nothing to ask"
             help = 'write `could be one thing, another because "…"`, or `also called` in the entry of that one thing'
             self.fault("choice-missing", line.line.place(), message, help)
-        self.question = Question(self.ingredient.name, choices, why, self.ingredient.place)
+        self.question = Question(self.ingredient.name, choices, why, self.ingredient.place, line.line.place())
 
 
 _LINES: dict[str, Callable[[_LarderReading, Written, Setting], None]] = {
@@ -238,6 +243,11 @@ _LINES: dict[str, Callable[[_LarderReading, Written, Setting], None]] = {
     "takes water": _LarderReading.takes_water,
     "could be": _LarderReading.could_be,
 }
+
+
+def _left_out(line: Written) -> tuple[Fix, ...]:
+    """The line is left out, where nothing stands under it."""
+    return () if line.children else (without_line(line.line.place(), "leave out this line"),)
 
 
 def _words_place(line: Written, node: Setting) -> Place:

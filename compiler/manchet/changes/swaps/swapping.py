@@ -13,8 +13,10 @@ from manchet.changes.swaps.made_up import Swapping
 from manchet.changes.swaps.rules import YEASTS, exchange, instead_of
 from manchet.changes.swaps.toppings import touched_by, touching
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import one_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
+from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula, Swapped, Way
 from manchet.formula.naming import Names
 from manchet.larder.ingredient import Ingredient
@@ -152,13 +154,17 @@ def _not_there(before: Formula, swap: nodes.Swap, line: Line) -> Diagnostic:
     can = [o.name for o in before.overall if o.ingredient is not None and instead_of(o.ingredient)]
     offer = f"what can be swapped here: {', '.join(can)}" if can else "nothing in it can be swapped by a rule"
     place = line.place(swap.off.start, swap.off.end)
-    return report("swap-not-there", place, f"there is no {swap.off.text} in {before.name} to swap", offer)
+    message = f"there is no {swap.off.text} in {before.name} to swap"
+    wanted = fold(swap.on.text)
+    by_rule = [o.name for o in before.overall if o.ingredient and wanted in map(fold, instead_of(o.ingredient))]
+    return report("swap-not-there", place, message, offer, fixes=one_of(place, by_rule))
 
 
 def _taken(took: Swapped, swap: nodes.Swap, line: Line) -> Diagnostic:
     place = line.place(swap.off.start, swap.off.end)
     message = f"there is no {took.off} left to swap: `swap {took.off} for {took.on}` before it took all of it"
-    return report("swap-taken-before", place, message, f"keep one of the two, or go on from it: `swap {took.on} for …`")
+    help = f"keep one of the two, or go on from it: `swap {took.on} for …`"
+    return report("swap-taken-before", place, message, help, fixes=one_of(place, [took.on]))
 
 
 def _the_same(swap: nodes.Swap, line: Line, out: Ingredient) -> Diagnostic:
@@ -167,7 +173,7 @@ def _the_same(swap: nodes.Swap, line: Line, out: Ingredient) -> Diagnostic:
     message = f"{swap.on.text} is the same as {swap.off.text}{other}: nothing would be swapped"
     can = instead_of(out)
     offer = f"{out.name} can be swapped for {', '.join(can)}" if can else "leave the swap out"
-    return report("swap-unknown", place, message, offer)
+    return report("swap-unknown", place, message, offer, fixes=one_of(place, can))
 
 
 def _no_rule(found: Asks | None, swap: nodes.Swap, line: Line, out: Ingredient) -> Diagnostic:
@@ -177,4 +183,5 @@ def _no_rule(found: Asks | None, swap: nodes.Swap, line: Line, out: Ingredient) 
     offer = f"{out.name} can be swapped for {', '.join(can)}; " if can else ""
     place = line.place(swap.on.start, swap.on.end)
     message = f"no rule says how much {swap.on.text} takes the place of {swap.off.text}"
-    return report("swap-unknown", place, message, f"{offer}else write the lines that differ in a `variant`")
+    help = f"{offer}else write the lines that differ in a `variant`"
+    return report("swap-unknown", place, message, help, fixes=one_of(place, can))

@@ -31,7 +31,7 @@ def touching(entry: Entry, out: Ingredient, new: str, factor: Fraction, bench: S
     """The lines with the steps that use it written for the other ingredient."""
     off = fold(out.name)
 
-    def exchanged(clause: Clause) -> Clause:
+    def exchange_of(clause: Clause) -> Clause:
         if not isinstance(clause, nodes.AppliedClause) or bench.key(clause.name.text) != off:
             return clause
         amount = None if clause.amount is None else times(clause.amount, factor)
@@ -40,5 +40,5 @@ def touching(entry: Entry, out: Ingredient, new: str, factor: Fraction, bench: S
     children = tuple(touching(child, out, new, factor, bench) for child in entry.children)
     node = entry.node
     if isinstance(node, nodes.StepNode | nodes.ClauseLine):
-        node = node._replace(clauses=tuple(exchanged(clause) for clause in node.clauses))
+        node = node._replace(clauses=tuple(exchange_of(clause) for clause in node.clauses))
     return entry._replace(node=node, children=children)

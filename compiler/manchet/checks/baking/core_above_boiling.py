@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from manchet.batch.work import Work
 from manchet.checks.saying import celsius
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 
@@ -22,4 +23,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
                 core = reach.value.likely
                 message = f"a core of {celsius(core)} cannot be: the water in it holds it near 100 C"
                 help = f"write `{celsius(core)[:-2]} F` if Fahrenheit was meant ({celsius((core - 32) * 5 / 9)})"
-                yield report(NAME, step.place, message, help)
+                fixes = exchange_of(step.place, celsius(core), f"{celsius(core)[:-2]} F")
+                yield report(NAME, step.place, message, help, fixes=fixes)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import distance, fold
 from manchet.kitchen.model import Kitchen
@@ -27,7 +28,8 @@ def check(work: Work) -> Iterator[Diagnostic]:
             said.add(place)
             written = step.where[1] if step.where is not None else ""
             help = f"if it is meant, write `{near}`; else nothing checks how many there are and what they hold"
-            yield report(NAME, step.place, f"{work.kitchen.name} has no {written}, and it has a {near}", help)
+            message = f"{work.kitchen.name} has no {written}, and it has a {near}"
+            yield report(NAME, step.place, message, help, fixes=exchange_of(step.place, written, near))
 
 
 def _things(kitchen: Kitchen) -> Iterator[str]:

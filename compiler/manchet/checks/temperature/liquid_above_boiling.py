@@ -6,6 +6,7 @@ from manchet.batch.work import Work
 from manchet.checks.looking import is_alive
 from manchet.checks.saying import celsius
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
 
@@ -28,4 +29,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if warmth is not None and warmth > most:
                 message = f"{portion.name} at {celsius(warmth)} cannot be: it boils near 100 C"
                 help = f"write `{celsius(warmth)[:-2]} F` if Fahrenheit was meant ({celsius((warmth - 32) * 5 / 9)})"
-                yield report(NAME, portion.place, message, help)
+                fixes = exchange_of(portion.place, celsius(warmth), f"{celsius(warmth)[:-2]} F")
+                yield report(NAME, portion.place, message, help, fixes=fixes)
