@@ -118,7 +118,7 @@ def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Ite
             above, under = reading(fall.start, unit), reading(below.start, unit)
             message = f"{what} falls {fast} an hour from {under}, and {slow} where it is hotter; an oven loses less the colder it is"
             help = (
-                f"read it again; are the two exchange_of? `falls {fast} an hour from {above}`, "
+                f"read it again; are the two exchanged? `falls {fast} an hour from {above}`, "
                 f"`falls {slow} an hour from {under}`"
             )
             yield report("oven-falls-faster-when-colder", lines[below.start], message, help)
