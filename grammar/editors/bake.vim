@@ -16,7 +16,7 @@ syntax match bakeStage "^\( \{2}\)\?\(poolish\|biga\|sponge\|preferment\|old dou
 syntax match bakeStage "^ \{4}for the\>"
 
 " The head.
-syntax match bakeHead "^ \{2,4}\(about\|kind\|makes\|from\|dough loss\|bake loss\|percentages of dough flour\|status\|allow\|always allow\)\>"
+syntax match bakeHead "^ \{2,4}\(about\|kind\|makes\|from\|dough loss\|bake loss\|written on dough flour\|status\|allow\|always allow\)\>"
 
 " Steps, and the lines that move materials.
 syntax match bakeStep "^ \+\(mix\|fold\|stretch\|stir\|whisk\|rub\|blend\|rest\|ripen\|ferment\|prove\|proof\|retard\|chill\|freeze\|thaw\|soak\|cool\|divide\|shape\|roll out\|roll\|press\|cut\|trim\|slice\|fill\|spread\|brush\|sprinkle\|dust\|dip\|grease\|place\|wrap\|turn out\|score\|dock\|bake\|roast\|griddle\|fry\|boil\|simmer\|heat\|chop\|grate\|grind\|peel\|rinse\|strain\|drain\|pack\|do\)\>\( loss\>\)\@!"
@@ -24,7 +24,7 @@ syntax match bakeMove "^ \+\(swap\|without\|all of the\|all the\|what is left of
 syntax match bakeClause "\<\(until\|if late\|why\|note\|picture\|because\|may wait\|at least\|at most\|at a time\|loses\|counted apart\|counted as\|not counted as\|of all flour\|of what is soaked\|of the dough\|to taste\|as needed\|up to\|falling to\|rising to\|steam\|vent open\|vent closed\|lid on\|lid off\|turn after\|covered\|uncovered\|by hand\|hands-on\|waiting\|optional\|seam up\|seam down\|in three\|in four\|each\|in all\|a side\|core\|below the rim\|times its volume\)\>"
 
 " The larder and the kitchen.
-syntax match bakeEntry "^ \+\(class\|also called\|per 100 g\|made of\|gives its water\|counts as flour\|not counted as flour\|allergens\|no allergens\|may contain\|density\|whole\|kept at\|takes water\|price\|source\|could be\|air\|tap\|flour\ze\s\+-\?[0-9.]\+\s\?[CF]\|hands\|measures\|words\|yeast factors\|yeast\|mixer\|oven\|prover\|fridge\|freezer\|bench\|tin\|tray\|basket\|couche\|scale\|pot\|takes\|stiff dough up to\|slow\|fast\|warms\|friction\|hottest\|holds water\|holds\|recovers\|heats in\|falls\|each load takes\|keeps\|volume\|inside\|top\|bottom\|round floor\|round\|deep\|floor\|door\|count\|lidded\|reads\)\>"
+syntax match bakeEntry "^ \+\(class\|also called\|per 100 g\|made of\|gives its water\|counts as flour\|not counted as flour\|allergens\|no allergens\|may contain\|density\|whole\|kept at\|absorbs water\|price\|source\|could be\|air\|tap\|flour\ze\s\+-\?[0-9.]\+\s\?[CF]\|hands\|measures\|words\|yeast factors\|yeast\|mixer\|oven\|prover\|fridge\|freezer\|bench\|tin\|tray\|basket\|couche\|scale\|pot\|takes\|stiff dough up to\|slow\|fast\|warms\|friction\|hottest\|holds water\|holds\|recovers\|heats in\|falls\|each load cools it\|keeps\|volume\|inside\|top\|bottom\|round floor\|round\|deep\|floor\|door\|count\|lidded\|reads\)\>"
 
 syntax match bakeAmount "\<\d[0-9.,/½¼¾⅓⅔ –-]*\s\?\(kg\|g\|mg\|lb\|oz\|l\|ml\|gal\|qt\|pt\|cup\|tbsp\|tsp\|d\|h\|min\|s\|C\|F\|cm\|mm\|inch\|whole\|turns\)\>"
 syntax match bakeAmount "\d[0-9./½¼¾⅓⅔ ]*%"

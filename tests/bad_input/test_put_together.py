@@ -25,5 +25,5 @@ def test_so_much_dough_of_nothing_is_refused() -> None:
 
 
 def test_a_bread_of_nothing_by_weight_is_looked_over() -> None:
-    for way in ("", "  overall\n", "  percentages of dough flour\n"):
+    for way in ("", "  overall\n", "  written on dough flour\n"):
         examine(OF_NOTHING.replace("\n\n", f"\n{way}\n"), random.Random(1))

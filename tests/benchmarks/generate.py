@@ -256,7 +256,7 @@ def on_dough_flour(recipe: Recipe) -> str:
         *(_line(line.name, percent(line.share / own)) for line in left),
         *_steps(recipe.steps),
     ]
-    return _text(recipe, ("percentages of dough flour", *recipe.head), *blocks, ["  dough", *dough])
+    return _text(recipe, ("written on dough flour", *recipe.head), *blocks, ["  dough", *dough])
 
 
 def formulas(number: int, seed: int = 0) -> list[str]:

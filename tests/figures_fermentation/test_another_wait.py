@@ -296,9 +296,7 @@ def test_what_was_approved_is_the_file() -> None:
 
 def test_on_the_doughs_own_flour_the_flour_stays_too() -> None:
     """What the dough takes of a poolish goes by the poolish's weight, and that has a little less yeast in it."""
-    text = PLAIN_POOLISH.replace(
-        "  makes 20 loaves at 900 g dough\n", "  from 10 kg flour\n  percentages of dough flour\n"
-    )
+    text = PLAIN_POOLISH.replace("  makes 20 loaves at 900 g dough\n", "  from 10 kg flour\n  written on dough flour\n")
     text = text[: text.index("  overall")] + text[text.index("  poolish with") :]
     text = text.replace(" with 30% of all flour", "").replace("    poolish\n    everything else\n", "    white flour 100%\n"
            "    water 60%\n    salt 2.6%\n    instant yeast 0.4%\n    poolish 60%\n")  # fmt: skip

@@ -152,7 +152,7 @@ def test_a_fall_may_be_a_range() -> None:
     ],
 )
 def test_what_a_load_takes_is_a_difference(line: str, takes: LoadTakes) -> None:
-    _larder, kitchen, reports = house(f"kitchen K\n  oven a\n    each load takes {line}\n")
+    _larder, kitchen, reports = house(f"kitchen K\n  oven a\n    each load cools it {line}\n")
     assert (reports, kitchen.ovens[0].load_takes) == ([], takes)
 
 
@@ -206,11 +206,11 @@ def test_warms_is_a_difference_and_no_reading() -> None:
         ("  oven a\n    round floor 110 cm\n    floor 120 x 90 cm", "kitchen-line-twice"),
         ("  oven a\n    holds 24 loaves, or 20 loaves", "kitchen-line-twice"),
         ("  shape 18 s each\n  shape 20 s each", "kitchen-line-twice"),
-        ("  oven a\n    each load takes 0 C", "kitchen-figure-unfit"),
-        ("  oven a\n    each load takes 15-20 C", "kitchen-figure-unfit"),
-        ("  oven a\n    each load takes 15 C for 0 kg dough", "kitchen-figure-unfit"),
-        ("  oven a\n    each load takes 20 kg", "unreadable-line"),
-        ("  mixer a\n    each load takes 15 C", "no-kitchen-line"),
+        ("  oven a\n    each load cools it 0 C", "kitchen-figure-unfit"),
+        ("  oven a\n    each load cools it 15-20 C", "kitchen-figure-unfit"),
+        ("  oven a\n    each load cools it 15 C for 0 kg dough", "kitchen-figure-unfit"),
+        ("  oven a\n    each load cools it 20 kg", "unreadable-line"),
+        ("  mixer a\n    each load cools it 15 C", "no-kitchen-line"),
     ],
     at_least=42,
 )

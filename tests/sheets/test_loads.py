@@ -17,7 +17,7 @@ kitchen House
     recovers 12 min
     heats in 60 min
 """
-FALLS = "    falls 12 C an hour from 280 C\n    each load takes 20 C\n"
+FALLS = "    falls 12 C an hour from 280 C\n    each load cools it 20 C\n"
 
 
 def text(

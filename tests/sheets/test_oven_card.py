@@ -32,7 +32,7 @@ kitchen House
     falls 18 C an hour from 300 C
     falls 12 C an hour from 250 C
 """
-TAKES = "    each load takes 15 C for 20 kg dough\n"
+TAKES = "    each load cools it 15 C for 20 kg dough\n"
 BREADS = (
     ("Soft", "soft", 10, "180-200 C"), ("Lean", "hearth loaf", 60, "220-240 C, steam"),
     ("Flat", "flatbread", 10, "350 C"), ("Rusk", "crisp", 24, '100-120 C until "dry <& brittle>"'),
@@ -133,8 +133,8 @@ def test_a_load_that_nobody_measured_is_said_with_how_to_measure_it() -> None:
     assert "A load cools it by 15 °C for 20 kg of dough." in [plain(rule) for rule in falling().rules]
     unknown = falling(takes="")
     assert not any("cools it" in rule for rule in unknown.rules)
-    assert any("each load takes 15 C for 20 kg dough" in note for note in unknown.notes)
-    assert not any("each load takes" in note for note in falling().notes)
+    assert any("each load cools it 15 C for 20 kg dough" in note for note in unknown.notes)
+    assert not any("each load cools it" in note for note in falling().notes)
 
 
 def test_what_an_oven_holds_may_be_unknown() -> None:

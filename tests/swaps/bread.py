@@ -42,7 +42,7 @@ def bread(way: str, **percents: str) -> str:
         case "weight":
             return f"formula Bread\n  makes 1 loaf at 500 g dough\n  dough\n{lines.replace('%', '0 g').rstrip()}{STEPS}"
         case _:
-            return f"{head}  percentages of dough flour\n  dough\n{lines.rstrip()}{STEPS}"
+            return f"{head}  written on dough flour\n  dough\n{lines.rstrip()}{STEPS}"
 
 
 WAYS = ("overall", "explicit", "weight", "dough flour")

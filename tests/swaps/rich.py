@@ -121,7 +121,7 @@ kitchen House
 
 OF_DOUGH_FLOUR = f"""formula Bread
   makes 4 loaves at 500 g dough
-  percentages of dough flour
+  written on dough flour
   levain
     white flour 100%
     water 60%

@@ -16,7 +16,7 @@ from manchet.batch.totals import totals_of
 from manchet.formula.model import Formula
 from manchet.larder.book import builtin
 
-LARDER = "\nlarder L\n  white flour\n    takes water 62%\n  spelt flour\n    takes water 58%\n"
+LARDER = "\nlarder L\n  white flour\n    absorbs water 62%\n  spelt flour\n    absorbs water 58%\n"
 BY_COMPOSITION = [
     ("milk", "whole milk powder"), ("milk", "milk powder"), ("butter", "sunflower oil"), ("butter", "olive oil"),
     ("butter", "salted butter"), ("butter", "lard"), ("honey", "sugar"), ("honey", "golden syrup"),

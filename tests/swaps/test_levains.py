@@ -80,7 +80,7 @@ BY_WEIGHT = f"""formula Bread
     salt 22 g{STEPS}"""
 DOUGH_FLOUR = f"""formula Bread
   makes 4 loaves at 500 g dough
-  percentages of dough flour
+  written on dough flour
   levain
     white flour 100%
     water 60%

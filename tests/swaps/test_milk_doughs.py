@@ -47,7 +47,7 @@ def plait(way: str, milk: str = "50") -> str:
         case "weight":
             text = f"formula Bread\n  makes 1 loaf at 500 g dough\n  dough\n{lines.replace('%', '0 g').rstrip()}{DONE}"
         case _:
-            text = f"{HEAD}  percentages of dough flour\n  dough\n{lines.rstrip()}{DONE}"
+            text = f"{HEAD}  written on dough flour\n  dough\n{lines.rstrip()}{DONE}"
     return text + KITCHEN
 
 

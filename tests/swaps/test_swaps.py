@@ -107,7 +107,7 @@ def test_whole_milk_for_powder_of_skimmed_says_what_is_missing() -> None:
 
 
 def test_flour_takes_its_own_water_where_the_larder_says() -> None:
-    larder = "\nlarder L\n  white flour\n    takes water 62%\n  spelt flour\n    takes water 58%\n"
+    larder = "\nlarder L\n  white flour\n    absorbs water 62%\n  spelt flour\n    absorbs water 58%\n"
     before = sound_formula(with_swaps(bread("overall") + larder))
     after = sound_formula(with_swaps(bread("overall") + larder, "white flour for spelt flour"))
     assert share(after, "water") - share(before, "water") == Fraction("-0.04")

@@ -14,7 +14,7 @@ from manchet.formula.block import any_unread
 from manchet.source.text import SourceText
 from manchet.syntax.mistakes.faults import REMARKS
 from manchet.syntax.parser import parse
-from manchet.syntax.vocabulary import VERBS
+from manchet.syntax.vocabulary import STAGES, VERBS
 from manchet.workspace import bakery
 
 ROOT = Path(__file__).parent.parent.parent
@@ -82,10 +82,14 @@ def test_a_newcomer_is_told_what_to_type(body: str, name: str, offer: str) -> No
         assert reports[0].help.endswith("?")
 
 
+def _stage_of(verb: str) -> str:
+    return next((stage.word for stage in STAGES if stage.verb == verb), "dough")
+
+
 def test_every_verb_has_an_example_that_can_be_typed() -> None:
     for verb in VERBS:
         assert bool(verb.example) is not verb.moves
-        out = parse(SourceText("x", f"formula A\n  dough\n    {verb.example}\n"))
+        out = parse(SourceText("x", f"formula A\n  {_stage_of(verb.word)}\n    {verb.example}\n"))
         assert verb.moves or verb.example.startswith(verb.word), verb
         assert not out.diagnostics, (verb.example, out.diagnostics)
 

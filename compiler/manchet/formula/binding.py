@@ -217,7 +217,7 @@ class _Binder:
             return Way.BY_WEIGHT
         if overall is not None:
             if head.of_dough_flour is not None:
-                message = "`percentages of dough flour` and `overall` are two ways of writing a formula"
+                message = "`written on dough flour` and `overall` are two ways of writing a formula"
                 fixes = (without_line(head.of_dough_flour, "leave out this line"),)
                 self.reports.append(report("two-ways", head.of_dough_flour, message, "keep one of them", fixes=fixes))
                 return None
@@ -228,7 +228,7 @@ class _Binder:
             return Way.BY_WEIGHT
         in_percent = [i for i in last.items if i.how == "percent" and i.basis != "what is soaked"]
         if in_percent and not any(i.how == "grams" for i in last.items):
-            help = "add `overall` with the whole formula, or write `percentages of dough flour` in the head"
+            help = "add `overall` with the whole formula, or write `written on dough flour` in the head"
             self.reports.append(report("way-not-said", last.place, "the dough is in per cent, but of what?", help))
             return None
         return Way.BY_WEIGHT

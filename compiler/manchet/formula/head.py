@@ -29,7 +29,7 @@ class Head(NamedTuple):
     dough_loss: Fraction = Fraction(0)
     bake_loss: Fraction | None = None
     of_dough_flour: Place | None = None
-    """Where `percentages of dough flour` stands, if it does."""
+    """Where `written on dough flour` stands, if it does."""
 
 
 def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
@@ -73,7 +73,7 @@ def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outco
             return Outcome(head._replace(from_flour=_grams(amount)))
         case nodes.Loss(which, amount):
             return _with_loss(head, which, amount, line.place(amount.start, amount.end))
-        case nodes.PercentagesOfDoughFlour():
+        case nodes.OnDoughFlour():
             return Outcome(head._replace(of_dough_flour=line.place()))
         case _:
             return Outcome(head)
@@ -114,8 +114,8 @@ def words_of_line(node: nodes.Node | nodes.Unread) -> str:
             return "from … flour"
         case nodes.Loss(which, _):
             return f"{which} loss"
-        case nodes.PercentagesOfDoughFlour():
-            return "percentages of dough flour"
+        case nodes.OnDoughFlour():
+            return "written on dough flour"
         case _:
             return ""
 

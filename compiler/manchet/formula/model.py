@@ -25,7 +25,7 @@ class Way(Enum):
 
     OVERALL = "overall"
     BY_WEIGHT = "by weight"
-    DOUGH_FLOUR = "percentages of dough flour"
+    DOUGH_FLOUR = "written on dough flour"
 
 
 class Booking(Enum):

@@ -18,7 +18,7 @@ from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
-from manchet.syntax.vocabulary import VERB
+from manchet.syntax.vocabulary import SHAPES, VERB
 
 
 def who_works(verb: str, manner: Iterable[str]) -> Who:
@@ -86,6 +86,8 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
                 once(field, text.text, line, f"`{what}`")
             case nodes.Where(preposition, place):
                 once("where", (preposition, place.text), line, "a place")
+            case nodes.As(name) if name.text in SHAPES:
+                manner.append(name.text)
             case nodes.As(name):
                 once("shape", name.text, line, "a shape")
             case nodes.Manner(word, number):
@@ -137,9 +139,6 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
     if not any(isinstance(child.node, nodes.Unread) for child in entry.children):
         reports += step_faults(step)
     return Outcome(step, tuple(reports))
-
-
-SHAPES = ("round", "long", "oval", "flat")
 
 
 def _loss(amount: nodes.Amount, line: Line, made_good: bool) -> Outcome[Fraction]:

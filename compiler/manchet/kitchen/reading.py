@@ -286,9 +286,9 @@ class _KitchenReading(FigureReading):
         return dict(sorted(found.items(), reverse=True))
 
     def _load_takes(self, lines: Lines) -> LoadTakes | None:
-        if "each load takes" not in lines:
+        if "each load cools it" not in lines:
             return None
-        line, node = lines["each load takes"]
+        line, node = lines["each load cools it"]
         takes = load_takes_of(node)
         if takes is None:
             self._unfit(line, node, LOAD_EXAMPLE)

@@ -99,7 +99,7 @@ def fall_of(node: Setting) -> Fall | None:
 
 
 def load_takes_of(node: Setting) -> LoadTakes | None:
-    """`each load takes 15 C for 20 kg dough`: a difference (27 F are 15 C), and the dough it was measured with, if said."""
+    """`each load cools it 15 C for 20 kg dough`: a difference (27 F are 15 C), and the dough it was measured with, if said."""
     drop = drop_of(node.amounts[0]) if node.amounts else None
     dough = worth(node.amounts[1], MASS) if len(node.amounts) > 1 else None
     if drop is None or (dough is not None and dough <= 0) or (dough is None and len(node.amounts) > 1):

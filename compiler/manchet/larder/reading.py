@@ -240,7 +240,7 @@ _LINES: dict[str, Callable[[_LarderReading, Written, Setting], None]] = {
     "good for": _LarderReading.good_for,
     "price": _LarderReading.price,
     "source": _LarderReading.source,
-    "takes water": _LarderReading.takes_water,
+    "absorbs water": _LarderReading.takes_water,
     "could be": _LarderReading.could_be,
 }
 

@@ -89,7 +89,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "makes_tins": lambda number, noun, tin: n.MakesNode(number, noun, None, "", tin),
     "from_flour": n.FromFlour,
     "loss": lambda which, amount: n.Loss(which.text, amount),
-    "percentages": n.PercentagesOfDoughFlour,
+    "on_dough_flour": n.OnDoughFlour,
     "status": n.Status,
     "allow": lambda word, name, because: n.Allow(name, because, word.text == "always allow"),
     "material": _material,

@@ -13,7 +13,7 @@ from manchet.syntax.driver import Stuck, run
 from manchet.syntax.lexer import Tokens
 from manchet.syntax.mistakes.characters import look_alike, plain
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble
-from manchet.syntax.mistakes.lacking import CHECKED, wrong_with
+from manchet.syntax.mistakes.lacking import CHECKED, old_spelling, wrong_with
 from manchet.syntax.mistakes.odd_figures import fault_of
 from manchet.syntax.nodes import (
     Add,
@@ -41,6 +41,7 @@ from manchet.syntax.openings import (
     UNLESS_WEIGHED,
     WEIGHS,
     WORKS,
+    OpeningLine,
     RestOfLine,
     opening_of,
 )
@@ -96,6 +97,8 @@ def _read(written: str, context: str) -> Read:
     if not body.isascii():
         alike = look_alike(body)
         faults = faults if alike is None else (*faults, alike)
+    if tokens.respelt:
+        faults = (*faults, old_spelling(body, raws[0].start, raws[tokens.opened - 1].end, tokens.respelt))
     if rule not in _FREE_TEXT:
         faults = (*faults, *(fault_of(raw, body) for raw in raws if raw.fault and not _has_a_country(raw)))
     if type(made) in CHECKED:
@@ -160,11 +163,16 @@ def _tokens(body: str, raws: list[RawToken], context: str) -> tuple[Tokens, str,
         if reading is STEP and line.kept:
             size -= 1  # `brush with` tells a step from an ingredient; the `with` opens its clause
         tokens.opening(line.token, line.called, size)
+        tokens.respelt = line.words if _is_as_it_was(line, raws, size) else ""
     if reading.mode == "line":
         tokens.whole_rest()
     else:
         tokens.rest()
     return tokens, reading.rule, opens
+
+
+def _is_as_it_was(line: OpeningLine, raws: list[RawToken], size: int) -> bool:
+    return bool(line.was) and " ".join(raw.text for raw in raws[:size]) in line.was
 
 
 def _unopened(context: str, first: RawToken) -> tuple[RestOfLine, str]:

@@ -133,8 +133,8 @@ class Loss(NamedTuple):
     amount: Amount
 
 
-class PercentagesOfDoughFlour(NamedTuple):
-    """`percentages of dough flour`"""
+class OnDoughFlour(NamedTuple):
+    """`written on dough flour`"""
 
 
 class Status(NamedTuple):
@@ -317,7 +317,7 @@ class Setting(NamedTuple):
     `price`, `source`, `could be`; `air`, `flour`, `tap`, `hands`, `measures`, `yeast`, `words`, `mixer`, `oven`,
     `prover`, `fridge`, `freezer`, `bench`, `tin`, `tray`, `basket`, `couche`, `scale`, `griddle`, `pot`, `takes`,
     `slow`, `fast`, `warms`, `friction`, `heat`, `hottest`, `holds`, `recovers`, `heats in`, `steam`, `keeps`, `volume`,
-    `count`, `reads`, `up to`, `inside`, `floor`, `falls`, `each load takes`, …). `names` are the words or list items after it, `amounts`
+    `count`, `reads`, `up to`, `inside`, `floor`, `falls`, `each load cools it`, …). `names` are the words or list items after it, `amounts`
     the figures, in order.
     """
 
@@ -330,7 +330,7 @@ class Setting(NamedTuple):
 
 Node = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
-    | About | KindNode | MakesNode | FromFlour | Loss | PercentagesOfDoughFlour | Status | Allow
+    | About | KindNode | MakesNode | FromFlour | Loss | OnDoughFlour | Status | Allow
     | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
     | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail
     | StepNode | ClauseLine | EntryName | Setting | VariantHead | Swap | Without

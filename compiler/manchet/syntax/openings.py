@@ -109,6 +109,8 @@ class OpeningLine(NamedTuple):
     """Of a larder's or a kitchen's line: offered where it cannot be read."""
     also: tuple[str, ...] = ()
     """Read as the same."""
+    was: tuple[str, ...] = ()
+    """How it was written in earlier files: read as the same, with a note that says the words of now."""
     kept: str = ""
     """What they are called in the tree, if not so."""
 
@@ -130,7 +132,7 @@ LINES = (
     OpeningLine("from", "_FROM", RestOfLine("from_flour", p.FROM), HEAD),
     OpeningLine("dough loss", "LOSS", RestOfLine("loss", {}), HEAD, kept="dough"),
     OpeningLine("bake loss", "LOSS", RestOfLine("loss", {}), HEAD, kept="bake"),
-    OpeningLine("percentages of dough flour", "_PERCENTAGES", RestOfLine("percentages", {}), HEAD),
+    OpeningLine("written on dough flour", "_ON_DOUGH_FLOUR", RestOfLine("on_dough_flour", {}), HEAD, was=("percentages of dough flour",)),
     OpeningLine("status", "_STATUS", RestOfLine("status", p.STATUS, "dated"), (*HEAD, "preparation")),
     OpeningLine("allow", "ALLOW", ALLOW, (*MADE, "kitchen")),
     OpeningLine("always allow", "ALLOW", ALLOW, (*MADE, "kitchen")),
@@ -178,7 +180,7 @@ LINES = (
     OpeningLine("good for", "SHELF_KEY", SETTING, ("entry",), example="good for 5 d at 4 C"),
     OpeningLine("price", "PRICE_KEY", SETTING, ("entry",), example="price 21.40 EUR for 25 kg on 2026-09-14"),
     OpeningLine("source", "TEXT_KEY", SETTING, ("entry",), example='source "mill\'s own sheet, August 2026"'),
-    OpeningLine("takes water", "PERCENT_KEY", SETTING, ("entry",), example="takes water 68%"),
+    OpeningLine("absorbs water", "PERCENT_KEY", SETTING, ("entry",), example="absorbs water 68%", was=("takes water",)),
     OpeningLine("could be", "QUESTION_KEY", RestOfLine("could_be", p.SETTINGS, "list"), ("entry",)),
     # ---- a kitchen's own lines
     OpeningLine("air", "TEMPERATURE_KEY", SETTING, ("kitchen",), "thing", "air 22 C"),
@@ -208,7 +210,8 @@ LINES = (
     OpeningLine("reads", "MASS_KEY", SETTING, ("thing",), example="reads 5 g"),
     OpeningLine("up to", "MASS_KEY", SETTING, ("thing",), example="up to 30 kg"),
     OpeningLine("holds water", "MASS_KEY", SETTING, ("thing",), example="holds water 1900 g"),
-    OpeningLine("each load takes", "LOAD_KEY", SETTING, ("thing",), example="each load takes 15 C for 20 kg dough"),
+    OpeningLine("each load cools it", "LOAD_KEY", SETTING, ("thing",), example="each load cools it 15 C for 20 kg dough",
+         was=("each load takes",)),
     OpeningLine("inside", "SIZE_KEY", SIZE_SETTING, ("thing",), example="inside 230 x 110 x 95 mm"),
     OpeningLine("top", "SIZE_KEY", SIZE_SETTING, ("thing",), example="top 229 x 114 mm"),
     OpeningLine("bottom", "SIZE_KEY", SIZE_SETTING, ("thing",), example="bottom 210 x 96 mm"),
@@ -227,7 +230,7 @@ LINES = (
 
 def example_of(words: str) -> str:
     """A line of a larder or a kitchen that begins with these words; "" if none does."""
-    return next((line.example for line in LINES if line.example and words in (line.words, *line.also)), "")
+    return next((line.example for line in LINES if line.example and words in (line.words, *line.also, *line.was)), "")
 
 
 # ---- put together --------------------------------------------------------------------------------
@@ -253,7 +256,7 @@ def lines() -> Iterator[OpeningLine]:
 def _openings() -> dict[str, Openings]:
     found: dict[str, Openings] = {name: {} for name in (*(context.name for context in CONTEXTS), UNLESS_WEIGHED)}
     for line in lines():
-        for words in (line.words, *line.also):
+        for words in (line.words, *line.also, *line.was):
             first, *rest = words.split()
             opening = tuple(rest), line
             for context in line.under:

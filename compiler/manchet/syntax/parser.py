@@ -15,9 +15,10 @@ from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.line import read_line
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, as_report
-from manchet.syntax.mistakes.lacking import lacking
+from manchet.syntax.mistakes.lacking import in_its_stage, lacking
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.openings import ONE_LINE
+from manchet.syntax.vocabulary import BY_THE_STAGE
 
 DEEPEST = 64
 STEP = 2
@@ -211,7 +212,12 @@ def _close(stack: list[_Open]) -> tuple[Fault | None, Line]:
     """Put the last line, with what stands under it, under the line above; and what it lacks, now that all is read."""
     done = stack.pop()
     assert done.line is not None
+    odd = None
+    if type(done.node) is n.StepNode and done.node.verb.text in BY_THE_STAGE:
+        done.node, odd = in_its_stage(done.node, [above.node for above in stack])
     stack[-1].children.append(Entry(done.line, done.node, tuple(done.children)))
+    if odd is not None:
+        return odd, done.line
     if type(done.node) is not n.StepNode or any(isinstance(child.node, n.Unread) for child in done.children):
         return None, done.line
     under = tuple(c for child in done.children if isinstance(child.node, n.ClauseLine) for c in child.node.clauses)

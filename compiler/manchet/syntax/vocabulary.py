@@ -200,6 +200,10 @@ AT_THE_BOWL = (SETS_WARMTH | BRINGS_IN) - ON_BENCH
 """What is mixed, and what is added to be mixed in."""
 
 
+SHAPES = ("round", "long", "oval", "flat")
+"""Said without `as`: how the piece lies, whatever it is called."""
+
+
 # ==== stage words ==================================================================================
 
 
@@ -223,20 +227,22 @@ class StageWord(NamedTuple):
     """Says nothing without a name."""
     vessel: str = "bowl"
     """What stands on the scale: a word of the printed table `stage`."""
+    verb: str = ""
+    """What it does until it is used: a preferment ripens, the dough ferments. "" where either may be said."""
 
 
 STAGES = (
-    StageWord("poolish", by_yeast=True, preferment=True, vessel="tub"),
-    StageWord("biga", by_yeast=True, preferment=True, vessel="tub"),
-    StageWord("sponge", by_yeast=True, preferment=True, may_ripen_fast=True, vessel="tub"),
-    StageWord("preferment", by_yeast=True, preferment=True, may_ripen_fast=True, vessel="tub"),
+    StageWord("poolish", by_yeast=True, preferment=True, vessel="tub", verb="ripen"),
+    StageWord("biga", by_yeast=True, preferment=True, vessel="tub", verb="ripen"),
+    StageWord("sponge", by_yeast=True, preferment=True, may_ripen_fast=True, vessel="tub", verb="ripen"),
+    StageWord("preferment", by_yeast=True, preferment=True, may_ripen_fast=True, vessel="tub", verb="ripen"),
     StageWord("old dough", preferment=True, vessel="tub"),
-    StageWord("levain", by_culture=True, preferment=True, vessel="tub"),
-    StageWord("sour", by_culture=True, preferment=True, vessel="tub"),
+    StageWord("levain", by_culture=True, preferment=True, vessel="tub", verb="ripen"),
+    StageWord("sour", by_culture=True, preferment=True, vessel="tub", verb="ripen"),
     StageWord("soaker", holds_water=True, vessel="tub"),
     StageWord("scald", holds_water=True, hot_water=True, vessel="pot"),
     StageWord("stage", may_ripen_fast=True, named=True),
-    StageWord("dough"),
+    StageWord("dough", verb="ferment"),
 )
 
 PREPARATION = StageWord("preparation", vessel="pot")
@@ -244,6 +250,8 @@ PREPARATION = StageWord("preparation", vessel="pot")
 
 STAGE = {stage.word: stage for stage in (*STAGES, PREPARATION)}
 
+BY_THE_STAGE = frozenset(stage.verb for stage in STAGES if stage.verb)
+"""Verbs of which the stage says which one is meant."""
 BY_YEAST = frozenset(stage.word for stage in STAGES if stage.by_yeast)
 BY_CULTURE = frozenset(stage.word for stage in STAGES if stage.by_culture)
 MADE_TO_RIPEN = BY_YEAST | BY_CULTURE
@@ -357,7 +365,7 @@ class Thing(NamedTuple):
 THINGS = (
     Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms", "friction")),
     Thing("oven", ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls",
-                   "each load takes")),
+                   "each load cools it")),
     Thing("scale", ("reads", "up to")),
     Thing("fridge", KEEPING, ("refrigerator",), keeps_cold_or_warm=True),
     Thing("freezer", KEEPING, keeps_cold_or_warm=True),

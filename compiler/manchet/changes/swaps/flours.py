@@ -1,6 +1,6 @@
 """Flour for flour, weight for weight, with the water each of the two takes.
 
-How much water a flour takes is a figure of the mill or of the house: `takes water 68%` in the larder. The built-in larder
+How much water a flour takes is a figure of the mill or of the house: `absorbs water 68%` in the larder. The built-in larder
 has estimates of the common flours, between two figures; a swap by one of them says so. Without any nothing is guessed.
 """
 
@@ -12,7 +12,7 @@ from manchet.changes.swaps.exchange import Asking, Asks, Exchange, SwapRule
 from manchet.larder.ingredient import Ingredient, Takes
 from manchet.quantities.printing import decimal
 
-WATER_OF = "; takes water: "
+WATER_OF = "; absorbs water: "
 """In the source of a built-in flour: what follows is whose the figure of its water is."""
 HOUSE = "the larder's own"
 
@@ -24,7 +24,7 @@ def _between(off: Ingredient, on: Ingredient, asking: Asking) -> Exchange | Asks
     if off.takes_water is None or on.takes_water is None:
         return Asks(
             f"the larder does not say how much water {' and '.join(lacking)} take{'s' if len(lacking) == 1 else ''}",
-            f"in your larder, under {lacking[0]}: `takes water 68%`; or leave the swap out, and in the variant write "
+            f"in your larder, under {lacking[0]}: `absorbs water 68%`; or leave the swap out, and in the variant write "
             f"both flours and `water …%` under `overall`",
         )
     more = on.takes_water.likely - off.takes_water.likely

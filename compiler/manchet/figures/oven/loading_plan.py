@@ -67,7 +67,7 @@ class Plan(NamedTuple):
 
 
 def full_load(bakes: Sequence[Bake]) -> Fraction:
-    """The dough of the heaviest load of these, grams: what `each load takes` is of where it names no weight."""
+    """The dough of the heaviest load of these, grams: what `each load cools it` is of where it names no weight."""
     return max((_grams(bake, bake.loads[0]) for bake in bakes), default=NOTHING)
 
 

@@ -18,7 +18,7 @@ FORMS: dict[str, str] = {
     "makes": "write it as in `makes 14 loaves at 900 g dough`, `makes 20 kg dough` or `makes 6 loaves in long tin`",
     "from_flour": "write it as in `from 10 kg flour`",
     "loss": "write it as in `dough loss 2%`",
-    "percentages": "`percentages of dough flour` stands alone on its line",
+    "on_dough_flour": "`written on dough flour` stands alone on its line",
     "status": "write it as in `status trial`, or `status approved 2026-11-14 by Ada`",
     "allow": 'write it as in `allow salt-missing because "saltless by tradition"`',
     "material": "after the amount may stand: `of all flour`, `at 98 C`, `, counted apart`, `, to taste`",

@@ -3,12 +3,19 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from typing import Any
 
 from manchet.syntax import nodes as n
 from manchet.syntax.mistakes.faults import Fault, choices, in_place, left_out
 from manchet.syntax.nodes import Amount, Clause
-from manchet.syntax.vocabulary import VERB, VERBS
+from manchet.syntax.vocabulary import SHAPES, STAGE, VERB, VERBS
+
+
+def old_spelling(body: str, start: int, end: int, now: str) -> Fault:
+    """The remark on body[start:end], which is written otherwise now."""
+    words = {"written": body[start:end], "now": now}
+    return Fault("old-spelling", start, end, words, (in_place(start, end, now, safe=True),))
 
 
 def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
@@ -31,6 +38,9 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
         for clause in node.clauses:
             if type(clause) in _CLAUSES:
                 found += _clause(clause, node, body)
+            elif type(clause) is n.As and clause.name.text in SHAPES:
+                start = body.rindex("as", 0, clause.name.start)
+                found += (old_spelling(body, start, clause.name.end, clause.name.text),)
         return found
     if kind is n.HoldBack or kind is n.Add:
         return tuple(fault for part in node.items if part.amount for fault in _single(part.amount, body))
@@ -137,6 +147,18 @@ def _not_with(verb: str, name: n.Word, body: str) -> Fault:
 
 
 _WHOSE = ("hands-on", "waiting")
+
+
+def in_its_stage(step: n.StepNode, above: Sequence[Any]) -> tuple[n.StepNode, Fault | None]:
+    """A step that ripens or ferments, with the verb of the stage it is in. `above` are the nodes it stands under, the
+    nearest last."""
+    head = next((node for node in reversed(above) if type(node) is n.StageHead), None)
+    verb, now = step.verb, "" if head is None else STAGE[head.word.text].verb
+    if head is None or now in ("", verb.text):
+        return step, None
+    words = {"verb": verb.text, "stage": head.word.text, "now": now}
+    fix = in_place(verb.start, verb.end, now, safe=True)
+    return step._replace(verb=verb._replace(text=now)), Fault("ripen-or-ferment", verb.start, verb.end, words, (fix,))
 
 
 def lacking(step: n.StepNode, under: tuple[n.Clause, ...], body: str) -> Fault | None:

@@ -48,6 +48,8 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "range-as-number": ("`{written}` is a range where one number is needed", "choose one"),
     "part-of-a-number": ("`{written}` is no whole number", "write a whole number, 1 or more"),
     "unit-small-c": ("`{written}`: is this Celsius or cups?", "write a capital `C` for Celsius, or `cup`"),
+    "old-spelling": ("`{written}` is an older spelling of `{now}`", ""),
+    "ripen-or-ferment": ("`{verb}` in a {stage} is read as `{now}`", ""),
     "unit-long-form": ("`{written}` is read, but the unit has a short form", ""),
     "unknown-unit": ("`{unit}` in `{written}` is no unit", "{offer}"),
     "missing-unit": ("`{written}`: the number has no unit", "{offer}"),
