@@ -2,6 +2,9 @@
 
 Without a name, every formula of this folder's bakery. An error is something that cannot be true; a warning or a note is
 craft, and does not stop a sheet. What did not change since the last time is not looked at again.
+
+With --mend it first types what a machine may type: a unit's short form, a plain hyphen, spaces for a tab, whatever cannot
+change what is meant. A file is written whole or left as it is, and reads the same afterwards.
 """
 
 from __future__ import annotations
@@ -22,6 +25,7 @@ EXAMPLES = (
     "manchet check recipes/tern-loaf.bake",
     "manchet check 'Tern loaf' --strict",
     "manchet check recipes --format sarif > report.sarif",
+    "manchet check --mend --dry-run",
 )
 
 
@@ -39,6 +43,10 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
     )
     sizing.swapping(parser)
+    parser.add_argument("--mend", action="store_true", help="type what cannot change what is meant, then check")
+    parser.add_argument(
+        "--dry-run", action="store_true", help="with --mend: show what it would type, and write nothing"
+    )
     parser.add_argument("--no-cache", action="store_true", help="look at everything again")
 
 
@@ -49,6 +57,11 @@ def run(options: argparse.Namespace) -> int:
     from manchet.workspace.selection import selections
 
     swaps, waits = tuple(options.swap), tuple(options.wait)
+    if options.mend or options.dry_run:
+        from manchet.cli.mending import mend_what_is_asked
+
+        if not mend_what_is_asked(options):
+            return FINE
     done = [
         check_with_changes(selection, options.kitchen, swaps, waits)
         if swaps or waits

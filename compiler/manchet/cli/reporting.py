@@ -39,6 +39,10 @@ def _fix_from_here(fix: Fix) -> Fix:
 
 
 def _shortest(place: Place) -> Place:
-    if not place.path.startswith("../"):
-        return place
-    return place._replace(path=os.path.relpath(place.path).replace(os.sep, "/"))
+    path = path_from_here(place.path)
+    return place if path == place.path else place._replace(path=path)
+
+
+def path_from_here(path: str) -> str:
+    """A path of a bakery, as short as it can be said in this folder."""
+    return os.path.relpath(path).replace(os.sep, "/") if path.startswith("../") else path

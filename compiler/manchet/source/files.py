@@ -109,6 +109,12 @@ def rough_text_of(data: bytes) -> str:
     return _with_plain_newlines(data.removeprefix(_MARK).decode("utf-8", "replace"))
 
 
+def text_with_its_newlines(data: bytes) -> tuple[bytes, str]:
+    """The byte-order mark of a file, or nothing, and its text with the ends of lines as they are. The bytes must be UTF-8."""
+    mark = _MARK if data.startswith(_MARK) else b""
+    return mark, data.removeprefix(mark).decode()
+
+
 def _with_plain_newlines(text: str) -> str:
     return text.replace("\r\n", "\n").replace("\r", "\n")
 

@@ -70,7 +70,7 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
     pictures = tuple(picture for each in found.values() for picture in each.pictures)
     diagnostics = (
         *selection.diagnostics,
-        *_wanted(reports, selection, files, kitchen),
+        *wanted_of(reports, selection, files, kitchen),
         *_not_shown(pictures, selection, files),
     )
     formulas = len(selection.names) or sum(found[path].formulas for path in selection.paths)
@@ -87,7 +87,7 @@ def check_with_changes(selection: Selection, kitchen: str, swaps: tuple[str, ...
     not_refused(bakery)
     kitchen_of(bakery, kitchen, "")
     files = {file.path: file for file in selection.files}
-    wanted = _wanted(bakery.diagnostics, selection, files, kitchen)
+    wanted = wanted_of(bakery.diagnostics, selection, files, kitchen)
     pictures = tuple(picture for formula in bakery.formulas for picture in pictures_named(formula))
     diagnostics = (*selection.diagnostics, *wanted, *_not_shown(pictures, selection, files))
     return Checked(diagnostics, len(selection.names) or len(bakery.formulas), len(selection.paths))
@@ -146,7 +146,7 @@ def _number_of_formulas(file: Raw) -> int:
     return sum(len(block.with_variants()) for block in file.blocks if block.word in FORMULAS)
 
 
-def _wanted(
+def wanted_of(
     reports: Iterable[Diagnostic], selection: Selection, files: Mapping[str, Raw], kitchen: str
 ) -> Iterator[Diagnostic]:
     """The reports that belong to what was asked for: those in a file or formula asked about, and errors in something that

@@ -9,6 +9,7 @@ from __future__ import annotations
 import contextlib
 import os
 import re
+import stat
 from collections.abc import Callable
 
 from manchet.workspace.plain_files import plain_bytes
@@ -58,6 +59,7 @@ def write(path: str, data: bytes) -> bool:
         handle = os.open(beside, flags, 0o666)
         try:
             with os.fdopen(handle, "wb") as file:
+                _keep_mode(path, handle)
                 file.write(data)
                 file.flush()
                 os.fsync(handle)
@@ -70,6 +72,14 @@ def write(path: str, data: bytes) -> bool:
     except OSError as error:
         raise Blocked(f"{path} cannot be written: {reason(error)}") from None
     return True
+
+
+def _keep_mode(path: str, handle: int) -> None:
+    """Who may read and write a file stays as it was for the one that takes its place."""
+    with contextlib.suppress(OSError):
+        there = os.lstat(path)
+        if stat.S_ISREG(there.st_mode) and hasattr(os, "fchmod"):
+            os.fchmod(handle, stat.S_IMODE(there.st_mode))
 
 
 def _settle(folder: str) -> None:
