@@ -2,7 +2,7 @@
 
     python tests/benchmarks/run.py [SECTION …] [--large] [--before MANCHET]
 
-Sections: start, many, kitchen, second, pdf, watch, build, before, memory; all of them when none is named. `--large` checks
+Sections: start, many, kitchen, second, pdf, watch, build, before, memory, growth; all of them when none is named. `--large` checks
 10,000 formulas too. `before` holds this version against another one, whose command is named. Ratios are printed beside what they
 are hoped to be at most (or at least). Nothing else should be running, and an editable install hides half of a start:
 measure from a wheel, with PYTHONDONTWRITEBYTECODE unset.
@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import argparse
 import os
+import resource
 import shutil
 import statistics
 import subprocess
@@ -27,6 +28,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 from random import Random
 
 from generate import in_overall, recipe, write
+from growing import FAMILIES, Family, write_grown
 from yaml_twin import yaml_of
 
 MANCHET = Path(sysconfig.get_path("scripts")) / "manchet"
@@ -311,6 +313,35 @@ def memory(_: Options) -> Iterator[Row]:
     yield "highest ever, MB", max(sizes), ""
 
 
+def growth(options: Options) -> Iterator[Row]:
+    """Each thing that a bakery can have many of, at sizes that double until a run takes a second or the files are as large as
+    they may be: how much longer the last takes than the one before, the start of the command taken off both."""
+    for name, family in FAMILIES.items():
+        start, number, before, taken = _grown(family, 1), family.smallest, 0.0, 0.0
+        while (taken - start < 1.0 or not before) and number <= family.largest:
+            before, taken = taken, _grown(family, number)
+            number *= 2
+        yield f"{name}: {number // 2:,} / {number // 4:,}", (taken - start) / (before - start), "at most 2.3"
+
+
+def _grown(family: Family, number: int) -> float:
+    """Seconds of the processor for a bakery of that size, the least of three runs."""
+    folder = Path(tempfile.mkdtemp(prefix="bakery-"))
+    try:
+        write_grown(family, number, folder / "bakery")
+        command, *words = family.words
+        out = ("--out", folder / "out") if command == "build" else ()
+        taken = []
+        for _ in range(3):
+            before = resource.getrusage(resource.RUSAGE_CHILDREN)
+            run(MANCHET, command, folder / "bakery", *words, *out, "--jobs", 1, may_end_with=(0, 1))
+            after = resource.getrusage(resource.RUSAGE_CHILDREN)
+            taken.append(after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime)
+        return min(taken)
+    finally:
+        shutil.rmtree(folder)
+
+
 def _resident() -> float:
     """Megabytes resident now, of this process and of those it started."""
     own = os.getpid()
@@ -332,6 +363,7 @@ SECTIONS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "build": build,
     "before": before,
     "memory": memory,
+    "growth": growth,
 }
 
 if __name__ == "__main__":

@@ -15,6 +15,7 @@ from manchet.batch.model import Batch
 from manchet.formula.model import Heat, Range, Reach
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer, Oven
 from manchet.timing.card.card import card_of
+from manchet.timing.card.late import late_of
 from manchet.timing.card.values import BeforeYouGo, Card
 from manchet.timing.when import When
 
@@ -126,11 +127,12 @@ def test_work_nobody_gave_a_time_for_is_shown_and_takes_none() -> None:
 
 
 def test_what_a_line_says_of_lateness() -> None:
-    made = card(loaf())
+    work = by_hand(loaf())
+    made = card_of(work, When(FRIDAY, False))
     shape = next(row for row in made.rows if row.step is not None and row.step.verb == "divide")
     assert (shape.latest, shape.slack, shape.moves) == (datetime(2026, 11, 28, 7, 30), 5, "oven")
     assert shape.stands_until == datetime(2026, 11, 28, 7, 30)
-    quarter, half, three_quarters = shape.late
+    quarter, half, three_quarters = (late_of(work, shape, minutes) for minutes in (15, 30, 45))
     assert [(c.step.verb, c.minutes) for c in quarter.shorter] == [("prove", 10), ("bake", 3)]
     assert [(c.step.verb, c.minutes) for c in quarter.longer] == [("ferment", 5)]
     assert [(c.step.verb, c.minutes) for c in quarter.over] == [("ferment", 10)]

@@ -11,9 +11,9 @@ from works import by_hand as hand_made
 
 from manchet.batch.model import Batch, StageBatch
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer
-from manchet.timing.jobs.lateness import TimeGiven, lateness_of
+from manchet.timing.jobs.lateness import LateDay, TimeGiven
 from manchet.timing.jobs.network import Job, network_of
-from manchet.timing.jobs.schedule import critical_jobs, latest_of, stands_until, starts_of
+from manchet.timing.jobs.schedule import critical_jobs, latest_of, stands_of, starts_of
 
 MIXER = PLAIN._replace(mixers=(Mixer("spiral", None, Fraction(10000)),))
 
@@ -106,17 +106,17 @@ def test_how_long_what_waits_may_stand() -> None:
     mix = at["dough", "mix", step("mix", 5).time]
     divide = at["dough", "divide", None]
     bake = at["dough", "bake", step("bake", 15).time]
-    assert stands_until(jobs, starts, mix) == min(3 * 60 + 900 * 60, starts[2] + (75 + 120) * 60 + 0)
-    assert stands_until(jobs, starts, divide) == starts[divide] + 5 * 60
-    assert stands_until(jobs, starts, bake) == starts[bake] + (10 + 15) * 60  # its range, then what it may wait
-    assert stands_until(jobs, starts, 0) is None
+    assert stands_of(jobs, starts)[mix] == min(3 * 60 + 900 * 60, starts[2] + (75 + 120) * 60 + 0)
+    assert stands_of(jobs, starts)[divide] == starts[divide] + 5 * 60
+    assert stands_of(jobs, starts)[bake] == starts[bake] + (10 + 15) * 60  # its range, then what it may wait
+    assert stands_of(jobs, starts)[0] is None
 
 
 def test_late_by_a_quarter_of_an_hour() -> None:
     jobs = network(loaf())
     starts = starts_of(jobs)
     divide = next(at for at, job in enumerate(jobs) if job.step.verb == "divide")
-    found = lateness_of(jobs, starts, divide, Fraction(15 * 60))
+    found = LateDay(jobs, starts).lateness(divide, Fraction(15 * 60))
     assert minutes_given(jobs, found.shorter) == [("prove", 10), ("bake", Fraction(5, 2))]
     assert minutes_given(jobs, found.longer) == [("ferment", 5)]
     assert minutes_given(jobs, found.over) == [("ferment", 10)]
@@ -126,7 +126,7 @@ def test_late_by_a_quarter_of_an_hour() -> None:
 def test_what_may_wait_waits_when_the_oven_is_late() -> None:
     jobs = network(loaf())
     bake = next(at for at, job in enumerate(jobs) if job.step.verb == "bake")
-    found = lateness_of(jobs, starts_of(jobs), bake, Fraction(30 * 60))
+    found = LateDay(jobs, starts_of(jobs)).lateness(bake, Fraction(30 * 60))
     assert minutes_given(jobs, found.longer) == [("prove", 25)]
     assert minutes_given(jobs, found.over) == [("prove", 5)]
     assert found.bake == 30 * 60
@@ -278,7 +278,7 @@ def test_until_its_latest_nothing_that_matters_moves(made: Batch, data: st.DataO
     starts = starts_of(jobs)
     at = data.draw(st.integers(0, len(jobs) - 1))
     slack = latest_of(jobs, starts)[at].at - starts[at]
-    found = lateness_of(jobs, starts, at, slack)
+    found = LateDay(jobs, starts).lateness(at, slack)
     is_first_bake = jobs[at].step.verb == "bake"
     assert (found.bake, found.ready) == (slack if is_first_bake else 0, 0)
 
@@ -289,7 +289,7 @@ def test_lateness_never_costs_more_than_itself(made: Batch, data: st.DataObject,
     jobs = network(made, MIXER)
     starts = starts_of(jobs)
     at = data.draw(st.integers(0, len(jobs) - 1))
-    found = lateness_of(jobs, starts, at, Fraction(late * 60))
+    found = LateDay(jobs, starts).lateness(at, Fraction(late * 60))
     assert 0 <= found.ready <= late * 60
     assert 0 <= found.bake <= late * 60
     for given_ in found.shorter:

@@ -24,13 +24,14 @@ def nearest(word: str, candidates: Iterable[str]) -> str | None:
     if not wanted or len(wanted) > LONGEST:
         return None
     allowed = 1 if len(wanted) < 5 else 2 if len(wanted) < 9 else 3
+    letters = frozenset(wanted)
     best: str | None = None
     inside: str | None = None
     for candidate in sorted(candidates) if isinstance(candidates, Set) else candidates:
         key = fold(candidate)
         if key == wanted:
             return candidate
-        if abs(len(key) - len(wanted)) <= allowed:
+        if _may_be_near(wanted, letters, key, allowed):
             steps = distance(wanted, key, allowed)
             if steps <= allowed:
                 best, allowed = candidate, steps - 1
@@ -41,6 +42,18 @@ def nearest(word: str, candidates: Iterable[str]) -> str | None:
         if len(wanted) > 2 and held and (inside is None or len(candidate) < len(inside)):
             inside = candidate
     return best or inside
+
+
+def _may_be_near(wanted: str, letters: frozenset[str], key: str, most: int) -> bool:
+    """Whether it is worth looking letter by letter: a slip adds at most one letter that the other has not, and one that it has.
+
+    All but a few of a thousand names are told apart by this, in a fraction of the time.
+    """
+    return (
+        abs(len(key) - len(wanted)) <= most
+        and len(letters.difference(key)) <= most
+        and len(frozenset(key) - letters) <= most
+    )
 
 
 LONGEST = 60

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
-from typing import TypeVar
+from functools import cached_property
+from typing import TYPE_CHECKING, TypeVar
 
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import POURED_CLASSES, Blend, Ingredient, Poured, Question
 from manchet.larder.names import key
+
+if TYPE_CHECKING:
+    from manchet.larder.near import NamesToCompare
 
 DRY_BELOW = 10
 """Grams of water in 100 g below which an ingredient of a poured class is a dry good (sugar, milk powder, dried yeast),
@@ -64,9 +68,13 @@ class Larder:
 
     def near(self, name: str) -> tuple[str, ...]:
         """At most three names that `name` may have been meant for, best first."""
-        from manchet.larder.near import nearest_names
+        return self._names_to_compare.near(name)
 
-        return nearest_names(name, tuple(self.names()))
+    @cached_property
+    def _names_to_compare(self) -> NamesToCompare:
+        from manchet.larder.near import NamesToCompare  # a sound file has no need of it
+
+        return NamesToCompare(self.names())
 
     def names(self) -> Iterator[str]:
         """Every name and alias as printed, the house's own first."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 from fractions import Fraction
 from math import floor
@@ -21,26 +21,22 @@ from manchet.timing.card.far_from_written import with_far
 from manchet.timing.card.growing_cold import with_cooling
 from manchet.timing.card.in_the_room import with_rooms
 from manchet.timing.card.lanes import lanes_of
-from manchet.timing.card.values import Card, CardRow, Change, Gives, Late
+from manchet.timing.card.values import Card, CardRow, Gives
 from manchet.timing.card.warmth import came_out_at
 from manchet.timing.jobs.durations import inside
 from manchet.timing.jobs.firings import Firing, firings_of
-from manchet.timing.jobs.lateness import Lateness, TimeGiven, lateness_in
-from manchet.timing.jobs.network import Job, Link, network_of
+from manchet.timing.jobs.network import Job, network_of
 from manchet.timing.jobs.ovens import in_turn
 from manchet.timing.jobs.places import place_of
 from manchet.timing.jobs.schedule import (
     Latest,
     critical_jobs,
     latest_of,
-    stands_until,
+    stands_of,
     starts_of,
     waits,
 )
 from manchet.timing.when import When
-
-ASKED = (15, 30, 45)
-"""Minutes late that the card answers for."""
 
 DAY = timedelta(days=1)
 
@@ -119,15 +115,16 @@ def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[CardRow, .
     clock = Clock(start)
     critical = critical_jobs(course.jobs, starts_of(course.jobs))
     latest = latest_of(course.jobs, course.starts)
-    late = lateness_in(course.jobs, course.starts)
+    stands = stands_of(course.jobs, course.starts)
+    last_phases = _last_phases(course.jobs)
     names = {job.stage.key: job.stage.name or job.stage.word for job in course.jobs}
     found: list[tuple[Fraction, int, CardRow]] = []
     for firing in course.firings:
         found += [(begin, -1, line) for begin, line in _firing_rows(firing, clock)]
     for at in range(len(course.jobs)):
-        row = _job_row(course, at, kitchen, clock, latest[at], names, late)._replace(critical=at in critical)
+        row = _job_row(course, at, kitchen, clock, latest[at], stands[at], names)._replace(critical=at in critical)
         found.append((course.starts[at], at, row))
-        found += [(begin, at, line) for begin, line in _inside_rows(course, at, row, clock)]
+        found += [(begin, at, line) for begin, line in _inside_rows(course, at, row, clock, at in last_phases)]
     return tuple(row for _, _, row in sorted(found, key=lambda one: one[:2]))
 
 
@@ -137,12 +134,11 @@ def _job_row(
     kitchen: Kitchen,
     clock: Clock,
     latest: Latest,
+    stands: Fraction | None,
     names: dict[str, str],
-    lateness: Callable[[int, Fraction], Lateness],
 ) -> CardRow:
     job, begin = course.jobs[at], course.starts[at]
     start = clock.at(begin)
-    stands = stands_until(course.jobs, course.starts, at)
     last = max(
         clock.not_after(latest.at if stands is None or not _is_bounded(course, at, stands) else min(latest.at, stands)),
         start,
@@ -174,7 +170,7 @@ def _job_row(
         slack=int((last - start).total_seconds()) // 60,
         stands_until=None if stands is None else max(clock.not_after(stands), start),
         gives=_gives(job),
-        late=tuple(_late(course.jobs, lateness(at, Fraction(asked * 60)), asked) for asked in ASKED),
+        at=at,
     )
 
 
@@ -197,32 +193,16 @@ def _gives(job: Job) -> Gives:
     )
 
 
-def _late(jobs: tuple[Job, ...], found: Lateness, asked: int) -> Late:
-    def changes(given: Iterable[TimeGiven]) -> tuple[Change, ...]:
-        return tuple(
-            Change("" if jobs[j].is_dough else jobs[j].stage.name or jobs[j].stage.word, jobs[j].step, minute(seconds))
-            for j, seconds in given
-            if minute(seconds)
-        )
-
-    return Late(
-        minutes=asked,
-        shorter=changes(found.shorter),
-        longer=changes(found.longer),
-        over=changes(found.over),
-        bake=minute(found.bake),
-        ready=minute(found.ready),
-    )
-
-
 NOTHING_GIVEN = Gives(Fraction(0), Fraction(0), Fraction(0), None)
 
 
-def _inside_rows(course: Course, at: int, row: CardRow, clock: Clock) -> list[tuple[Fraction, CardRow]]:
+def _inside_rows(
+    course: Course, at: int, row: CardRow, clock: Clock, is_last_phase: bool
+) -> list[tuple[Fraction, CardRow]]:
     """The folds inside a wait, the turn and the damper inside a bake, and the end of the last phase of a bake."""
     job, begin = course.jobs[at], course.starts[at]
     bare = row._replace(
-        latest=None, moves="", slack=0, stands_until=None, gives=NOTHING_GIVEN, late=(), critical=False,
+        latest=None, moves="", slack=0, stands_until=None, gives=NOTHING_GIVEN, at=None, critical=False,
         who=Who.HANDS, timed=False, seconds=Range(Fraction(0), Fraction(0)),
     )  # fmt: skip
     found = []
@@ -232,18 +212,22 @@ def _inside_rows(course: Course, at: int, row: CardRow, clock: Clock) -> list[tu
             line = bare._replace(job=work.work, start=when, end=when, number=work.number, of=work.of)
             found.append((begin + work.after, line._replace(elapsed=minute(begin + work.after))))
     end = begin + job.length.planned
-    if _ends_bake(course.jobs, at):
+    if is_last_phase:
         when = clock.at(end)
         out = bare._replace(job="take out of oven", start=when, end=when, elapsed=minute(end))
         found.append((end, out))
     return found
 
 
-def _ends_bake(jobs: tuple[Job, ...], at: int) -> bool:
-    if jobs[at].step.verb != "bake":
-        return False
-    follows = next((j for j in jobs[at + 1 :] if Link(at, "step") in j.needs), None)
-    return follows is None or follows.step.verb != "bake"
+def _last_phases(jobs: tuple[Job, ...]) -> frozenset[int]:
+    """The jobs with which a bake ends: what is done next with the same load is no bake."""
+    follows: dict[int, Job] = {}
+    for job in jobs:
+        for need in job.needs:
+            if need.how == "step":
+                follows.setdefault(need.job, job)
+    bakes = (at for at, job in enumerate(jobs) if job.step.verb == "bake")
+    return frozenset(at for at in bakes if at not in follows or follows[at].step.verb != "bake")
 
 
 def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, CardRow]]:
@@ -286,5 +270,5 @@ def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius:
         slack=0,
         stands_until=None,
         gives=NOTHING_GIVEN,
-        late=(),
+        at=None,
     )

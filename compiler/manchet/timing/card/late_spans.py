@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
+from manchet.batch.work import Work
 from manchet.formula.model import Who
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import DONE_BY_LOOK
+from manchet.timing.card.late import most_caught_up
 from manchet.timing.card.moments import LoadTable, Moment
-from manchet.timing.card.values import CardRow, Change, Late
+from manchet.timing.card.values import CardRow, Change
 
 MOST = 5
 """Lines that are read at all when it is late. Our own rule."""
@@ -38,11 +39,11 @@ class LateSpan(NamedTuple):
     to_the_end: bool = False
 
 
-def late_spans(moments: Sequence[Moment | LoadTable]) -> tuple[LateSpan, ...]:
+def late_spans(work: Work, moments: Sequence[Moment | LoadTable]) -> tuple[LateSpan, ...]:
     """In order of time; neighbours that differ least are told together, with what holds for both, until they are few."""
     found: list[LateSpan] = []
     for moment in moments:
-        span = _span(moment)
+        span = _span(work, moment)
         if span is None:
             continue
         if found and _gives(found[-1]) == _gives(span):
@@ -76,15 +77,14 @@ def _both(one: LateSpan, other: LateSpan) -> LateSpan:
     return LateSpan(one.first, other.last, minutes, shorter, tuple(dict.fromkeys((*one.over, *other.over))))
 
 
-def _span(moment: Moment | LoadTable) -> LateSpan | None:
+def _span(work: Work, moment: Moment | LoadTable) -> LateSpan | None:
     """None inside a wait: a fold that is late is late, and nothing moves."""
     row = _first_that_moves(moment)
     if row is None:
         return None
-    held = [late for late in row.late if _catches_up(late)]
-    if not held:
+    most = most_caught_up(work, row)
+    if most is None:
         return LateSpan(moment.start, moment.start, 0, (), ())
-    most = held[-1]
     return LateSpan(
         moment.start,
         moment.start,
@@ -96,13 +96,8 @@ def _span(moment: Moment | LoadTable) -> LateSpan | None:
 
 def _first_that_moves(moment: Moment | LoadTable) -> CardRow | None:
     rows = moment.loads[0].rows if isinstance(moment, LoadTable) else [line.rows[0] for line in moment.lines]
-    timed = [row for row in rows if row.late]
+    timed = [row for row in rows if row.at is not None]
     return min(timed, key=lambda row: row.latest or row.start, default=None)
-
-
-def _catches_up(late: Late) -> bool:
-    """All is ready on time, and nothing has baked or boiled for longer or shorter."""
-    return late.ready == 0 and not any(change.step.verb in DONE_BY_LOOK for change in (*late.shorter, *late.over))
 
 
 def _things(changes: Sequence[Change]) -> tuple[CutWait, ...]:

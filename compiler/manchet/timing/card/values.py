@@ -122,8 +122,8 @@ class CardRow(NamedTuple):
     stands_until: datetime | None
     """Until when what waits for this job may stand, by its range and `may wait`. None: the file sets no end."""
     gives: Gives
-    late: tuple[Late, ...]
-    """For 15, 30 and 45 minutes; empty for work inside a wait."""
+    at: int | None
+    """The number of its job in the course; None for work inside a wait, and for a fire."""
     is_fire: bool = False
     """For "preheat": a fire is lit."""
     floor: FloorHeat | None = None

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from fractions import Fraction
+from heapq import heappop, heappush
 
 from manchet.records import NamedTuple
 from manchet.timing.jobs.durations import stands_longer
@@ -31,99 +31,88 @@ class Lateness(NamedTuple):
     """How much later the last bread is ready."""
 
 
-def lateness_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], late: int, by: Fraction) -> Lateness:
-    """Let job `late` begin `by` seconds after its time, and follow the work from there.
+class LateDay:
+    """Lets one job begin late and follows the work from there: of what does not move nothing is asked again.
 
     Every job begins at its time or as soon as what it needs is done. One that begins late is cut down to its shortest
     if that helps it to end on time. What is done on time and then waits for a late job stretches within its range,
     then within what it `may wait`; the rest is over.
     """
-    return lateness_in(jobs, starts)(late, by)
+
+    def __init__(self, jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> None:
+        self.jobs, self.starts = jobs, starts
+        self.ends = [start + job.length.planned for start, job in zip(starts, jobs, strict=True)]
+        self.end = max(self.ends, default=ZERO)
+        self.after, self.goes_on = followers_of(jobs), doughs_after(jobs)
+        self.next = [min((starts[then] for then in after), default=ZERO) for after in self.goes_on]
+        """When the first job begins that goes on with what a job made."""
+        self.shortest, self.first_bake = _to_the_end(jobs, starts, self.after)
+
+    def ready(self, late: int, by: Fraction) -> Fraction:
+        """Seconds that the last bread is later."""
+        return max(self.starts[late] + by + self.shortest[late] - self.end, ZERO)
+
+    def lateness(self, late: int, by: Fraction) -> Lateness:
+        """What becomes of it if job `late` begins `by` seconds after its time."""
+        jobs, starts = self.jobs, self.starts
+        moved = self._follow(late, by)
+        shorter, longer, over = [], [], []
+        for at in sorted({*moved, *(need.job for late_one in moved for need in jobs[late_one].needs)}):
+            job = jobs[at]
+            begin, end = moved.get(at, (starts[at], self.ends[at]))
+            stands = ZERO
+            if self.goes_on[at]:
+                gap = self.next[at] - self.ends[at]
+                stands = max(self._goes_on(at, moved) - end - gap, ZERO)
+            cut = job.length.planned - (end - begin)
+            restored = min(cut, stands)
+            cut, stands = cut - restored, stands - restored
+            if cut > 0:
+                shorter.append(TimeGiven(at, cut))
+            if stands > 0 and (waits(job) or job.step.may_wait is not None):
+                allowed = stands_longer(job.step, job.length)
+                within = stands if allowed is None else min(stands, allowed)
+                if within > 0:
+                    longer.append(TimeGiven(at, within))
+                if stands > within:
+                    over.append(TimeGiven(at, stands - within))
+        first = self.first_bake[late]
+        bake = ZERO if first is None or first not in moved else moved[first][0] - starts[first]
+        return Lateness(tuple(shorter), tuple(longer), tuple(over), bake, self.ready(late, by))
+
+    def _goes_on(self, at: int, moved: dict[int, tuple[Fraction, Fraction]]) -> Fraction:
+        """When the first job begins now that goes on with what job `at` made."""
+        return min(moved[then][0] if then in moved else self.starts[then] for then in self.goes_on[at])
+
+    def _follow(self, late: int, by: Fraction) -> dict[int, tuple[Fraction, Fraction]]:
+        """When the jobs that begin late begin and end; the others keep their times."""
+        moved: dict[int, tuple[Fraction, Fraction]] = {}
+        begins = {late: self.starts[late] + by}
+        waiting = [late]
+        while waiting:
+            at = heappop(waiting)
+            begin = begins[at]
+            end = max(begin + self.jobs[at].length.low, self.ends[at])
+            moved[at] = begin, end
+            for then in self.after[at]:
+                if end > begins.get(then, self.starts[then]):
+                    if then not in begins:
+                        heappush(waiting, then)
+                    begins[then] = end
+        return moved
 
 
-def lateness_in(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> Callable[[int, Fraction], Lateness]:
-    """`lateness_of` for these jobs, of which what follows what is worked out once."""
-    ends = [start + job.length.planned for start, job in zip(starts, jobs, strict=True)]
-    after, goes_on = followers_of(jobs), doughs_after(jobs)
-
-    def lateness(late: int, by: Fraction) -> Lateness:
-        return _lateness(jobs, starts, ends, after, goes_on, late, by)
-
-    return lateness
-
-
-def _lateness(
-    jobs: tuple[Job, ...],
-    starts: tuple[Fraction, ...],
-    ends: list[Fraction],
-    after: tuple[tuple[int, ...], ...],
-    goes_on: tuple[tuple[int, ...], ...],
-    late: int,
-    by: Fraction,
-) -> Lateness:
-    moved = _follow(jobs, starts, ends, late, by)
-    began = {at: times[0] for at, times in moved.items()}
-    ended = {at: times[1] for at, times in moved.items()}
-    shorter, longer, over = [], [], []
-    for at in sorted({*moved, *(need.job for late_one in moved for need in jobs[late_one].needs)}):
-        job = jobs[at]
-        begin, end = moved.get(at, (starts[at], ends[at]))
-        stands = ZERO
-        if goes_on[at]:
-            gap = min(starts[j] for j in goes_on[at]) - ends[at]
-            stands = max(min(began.get(j, starts[j]) for j in goes_on[at]) - end - gap, ZERO)
-        cut = job.length.planned - (end - begin)
-        restored = min(cut, stands)
-        cut, stands = cut - restored, stands - restored
-        if cut > 0:
-            shorter.append(TimeGiven(at, cut))
-        if stands > 0 and (waits(job) or job.step.may_wait is not None):
-            allowed = stands_longer(job.step, job.length)
-            within = stands if allowed is None else min(stands, allowed)
-            if within > 0:
-                longer.append(TimeGiven(at, within))
-            if stands > within:
-                over.append(TimeGiven(at, stands - within))
-    planned_end = max(ends, default=ZERO)
-    return Lateness(
-        tuple(shorter),
-        tuple(longer),
-        tuple(over),
-        bake=_first_bake_moves(jobs, starts, began, after, late),
-        ready=max([planned_end, *ended.values()]) - planned_end,
-    )
-
-
-def _follow(
-    jobs: tuple[Job, ...], starts: tuple[Fraction, ...], ends: list[Fraction], late: int, by: Fraction
-) -> dict[int, tuple[Fraction, Fraction]]:
-    """When the jobs that begin late begin and end; the others keep their times."""
-    moved: dict[int, tuple[Fraction, Fraction]] = {}
-    for at in range(late, len(jobs)):
-        job = jobs[at]
-        begin = starts[at] + by if at == late else starts[at]
-        for need in job.needs:
-            if need.job in moved:
-                begin = max(begin, moved[need.job][1])
-        if begin > starts[at]:
-            moved[at] = begin, max(begin + job.length.low, ends[at])
-    return moved
-
-
-def _first_bake_moves(
-    jobs: tuple[Job, ...],
-    starts: tuple[Fraction, ...],
-    began: dict[int, Fraction],
-    after: tuple[tuple[int, ...], ...],
-    late: int,
-) -> Fraction:
-    """How much later the earliest bake begins that is, or comes after, the late job."""
-    reached, bakes = {late}, []
-    for at in range(late, len(jobs)):
-        if at not in reached:
-            continue
+def _to_the_end(
+    jobs: tuple[Job, ...], starts: tuple[Fraction, ...], after: tuple[tuple[int, ...], ...]
+) -> tuple[list[Fraction], list[int | None]]:
+    """For every job the seconds from its beginning to the end of all that needs it, each cut to its shortest; and the
+    earliest bake that it is, or that comes after it."""
+    shortest: list[Fraction] = [ZERO] * len(jobs)
+    first_bake: list[int | None] = [None] * len(jobs)
+    for at in range(len(jobs) - 1, -1, -1):
+        shortest[at] = jobs[at].length.low + max((shortest[then] for then in after[at]), default=ZERO)
+        bakes = [bake for then in after[at] if (bake := first_bake[then]) is not None]
         if any(begins_bake(jobs, need.job, at) for need in jobs[at].needs):
             bakes.append(at)
-        reached.update(after[at])
-    first = min(bakes, key=lambda at: starts[at], default=None)
-    return ZERO if first is None else began.get(first, starts[first]) - starts[first]
+        first_bake[at] = min(bakes, key=lambda one: (starts[one], one), default=None)
+    return shortest, first_bake

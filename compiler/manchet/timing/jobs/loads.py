@@ -6,6 +6,7 @@ load may hold the last of one mix and the first of the next.
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
@@ -141,19 +142,20 @@ def _first_phase(run: Sequence[Doing]) -> Doing:
 def _filled(of: Sequence[FromMix], holds: int, stagger: Stagger, turn: Fraction) -> Iterator[tuple[FromMix, ...]]:
     """Loads, each as full as it can be: what is left of one mix takes the first of the next with it, where it may stand so
     long. `turn` is how long a load has the oven, in seconds."""
-    left = {one.mix: one.pieces for one in of}
-    ready = {one.mix: at * stagger.apart for at, one in enumerate(of)}
+    waiting = deque((one.mix, one.pieces, at * stagger.apart) for at, one in enumerate(of) if one.pieces)
     free = NOTHING
-    while any(left.values()):
+    while waiting:
         load: list[FromMix] = []
         goes_in, room = free, Fraction(holds)
-        for mix in [mix for mix, pieces in left.items() if pieces]:
-            waits = ready[mix] - goes_in
-            if not room or (load and stagger.may_stand is not None and waits > stagger.may_stand):
+        while waiting and room:
+            mix, pieces, ready = waiting[0]
+            if load and stagger.may_stand is not None and ready - goes_in > stagger.may_stand:
                 break
-            goes_in = max(goes_in, ready[mix])
-            load.append(FromMix(mix, min(left[mix], room)))
-            left[mix] -= load[-1].pieces
+            goes_in = max(goes_in, ready)
+            load.append(FromMix(mix, min(pieces, room)))
             room -= load[-1].pieces
+            waiting.popleft()
+            if pieces > load[-1].pieces:
+                waiting.appendleft((mix, pieces - load[-1].pieces, ready))
         free = goes_in + turn
         yield tuple(load)

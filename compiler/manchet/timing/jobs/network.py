@@ -8,7 +8,7 @@ load by load, one load after the other (`loads`, `ovens`).
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
 from manchet.batch.mixes import Mixes
@@ -69,23 +69,31 @@ class StageMaking(NamedTuple):
     mixer: Mixer | None
     mix: int
     is_dough: bool
-    ready: Mapping[str, tuple[int, ...]]
-    """Key of a stage that is made already -> the jobs that must be done before it is used."""
+    done: Mapping[str, Mapping[int, tuple[int, ...]]]
+    """Key of a stage that is made already -> mix -> the jobs that must be done before it is used."""
     bowl_free: int | None
     """The job after which the mixer is free for this mix."""
+
+    def ready(self, keys: Iterable[str]) -> list[int]:
+        """The jobs before these stages can be used in this mix: of what is made once, and of what is made for this mix. In what
+        is made once: of all."""
+        made = (self.done.get(key, {}) for key in sorted(keys))
+        return [
+            job for one in made for mix, jobs in one.items() if not self.mix or mix in (0, self.mix) for job in jobs
+        ]
 
 
 def network_of(work: Work) -> tuple[Job, ...]:
     """All jobs of a batch. A stage without steps makes no job; what it uses must be done before it is used itself."""
     batch, kitchen, mixes = work.batch, work.kitchen, work.mixes
     jobs: list[Job] = []
-    done: dict[tuple[str, int], tuple[int, ...]] = {}
+    done: dict[str, dict[int, tuple[int, ...]]] = {}
     bowl_free: int | None = None
     for made in batch.stages:
         is_dough = made is work.dough
         stands: dict[str, dict[int, int]] = {}
         for mix in _mixes_of(made, is_dough, mixes):
-            setting = StageMaking(kitchen, mixes.mixer, mix, is_dough, _ready_for(mix, done), bowl_free)
+            setting = StageMaking(kitchen, mixes.mixer, mix, is_dough, done, bowl_free)
             trunk, *branches = chains_of(work, made, is_dough, mix)
             begins = len(jobs)
             end = _lay(jobs, trunk, {}, setting)
@@ -93,12 +101,12 @@ def network_of(work: Work) -> tuple[Job, ...]:
                 _note(stands, chain.branch, mix, _lay(jobs, chain, _only(mix, end), setting))
             if not branches:
                 _note(stands, "", mix, end)
-            at_once = tuple(j for key in sorted(_used_at_once(made)) for j in setting.ready.get(key, ()))
-            done[made.stage.key, mix] = at_once if end is None else (end,)
+            at_once = tuple(setting.ready(_used_at_once(made)))
+            done.setdefault(made.stage.key, {})[mix] = at_once if end is None else (end,)
             if is_dough:
                 bowl_free = max((j for j in range(begins, len(jobs)) if is_machine_mix(jobs[j].step)), default=None)
         if is_dough and mixes.number > 1:
-            setting = StageMaking(kitchen, None, 0, True, _ready_for(0, done), None)
+            setting = StageMaking(kitchen, None, 0, True, done, None)
             last: int | None = None
             for chain in into_the_oven(work, made):
                 last = _lay(jobs, chain, stands.get(chain.branch) or _only(0, last), setting)
@@ -111,15 +119,6 @@ def _only(mix: int, end: int | None) -> dict[int, int]:
 
 def _note(stands: dict[str, dict[int, int]], branch: str, mix: int, end: int | None) -> None:
     stands.setdefault(branch, {}).update(_only(mix, end))
-
-
-def _ready_for(mix: int, done: Mapping[tuple[str, int], tuple[int, ...]]) -> dict[str, tuple[int, ...]]:
-    """What can be used in this mix: what is made once, and what is made for this mix. In what is made once: all."""
-    ready: dict[str, tuple[int, ...]] = {}
-    for (key, of_mix), last in done.items():
-        if mix == 0 or of_mix in (0, mix):
-            ready[key] = ready.get(key, ()) + last
-    return ready
 
 
 def _mixes_of(made: StageBatch, is_dough: bool, mixes: Mixes) -> tuple[int, ...]:
@@ -137,7 +136,7 @@ def _lay(jobs: list[Job], chain: Chain, stands: Mapping[int, int], setting: Stag
         used = _brought(step)
         if at == 0 and not chain.branch and not stands:
             used |= _used_at_once(chain.stage)
-        needs = [Link(j, "stage") for key in sorted(used) for j in setting.ready.get(key, ())]
+        needs = [Link(job, "stage") for job in setting.ready(used)]
         needs += way.needs(doing, len(jobs))
         if waits_for_bowl and setting.bowl_free is not None and is_machine_mix(step):
             needs.append(Link(setting.bowl_free, "mixer"))
@@ -190,8 +189,8 @@ class _WayToTheOven:
 
     def _ready(self, doing: Doing) -> list[Link]:
         """Whose pieces a load holds; of several mixes those that are in it."""
-        mixes = {one.mix for one in doing.of}
-        jobs = dict.fromkeys(job for mix, job in self.stands.items() if not mixes or not mix or mix in mixes)
+        mixes = [mix for mix in (0, *(one.mix for one in doing.of)) if mix in self.stands] if doing.of else self.stands
+        jobs = dict.fromkeys(self.stands[mix] for mix in mixes)
         return [Link(job, "step") for job in jobs]
 
     @staticmethod

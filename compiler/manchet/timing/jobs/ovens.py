@@ -6,14 +6,15 @@ would be in the oven beside them waits too; two sorts of one small dough are lef
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
+from heapq import heappop, heappush
 
 from manchet.figures.oven.curve import oven_of
 from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
 from manchet.timing.jobs.network import Job, Link
-from manchet.timing.jobs.schedule import end_of, forward
+from manchet.timing.jobs.schedule import ZERO, followers_of
 
 
 class _InOven(NamedTuple):
@@ -29,17 +30,44 @@ def in_turn(jobs: tuple[Job, ...], kitchen: Kitchen) -> tuple[Job, ...]:
     """The jobs, none of whose loads goes into an oven that has no room for it."""
     if not any(job.room and (job.loads > 1 or job.of) for job in jobs):
         return jobs
-    loads = list(_loads(jobs, kitchen))
-    for _ in range(len(loads) ** 2):
-        found = _too_many(jobs, loads)
-        if found is None:
-            break
-        waiting, leaving = found
-        first = jobs[waiting.first]
-        changed = first._replace(needs=(*first.needs, Link(leaving.last, "oven")))
-        jobs, places = _in_order((*jobs[: waiting.first], changed, *jobs[waiting.first + 1 :]))
-        loads = [load._replace(first=places[load.first], last=places[load.last]) for load in loads]
-    return jobs
+    waits = _waits(jobs, {load.first: load for load in _loads(jobs, kitchen)})
+    return _in_order(
+        [job._replace(needs=(*job.needs, *waits[at])) if at in waits else job for at, job in enumerate(jobs)]
+    )
+
+
+def _waits(jobs: Sequence[Job], loads: Mapping[int, _InOven]) -> dict[int, list[Link]]:
+    """What each load that finds no room waits for: in order of time, whichever of those in the oven is out first, and so on
+    until there is room."""
+    after = followers_of(jobs)
+    lacking = [sum(1 for need in job.needs if jobs[need.job].is_dough) for job in jobs]
+    begins = [ZERO] * len(jobs)
+    coming = [(ZERO, at) for at, job in enumerate(jobs) if job.is_dough and not lacking[at]]
+    inside: dict[str, list[tuple[Fraction, int]]] = {}
+    filled: dict[str, Fraction] = {}
+    waits: dict[int, list[Link]] = {}
+    while coming:
+        now, at = heappop(coming)
+        load = loads.get(at)
+        if load is not None:
+            held = inside.setdefault(load.oven, [])
+            while held and held[0][0] <= now:
+                filled[load.oven] -= loads[heappop(held)[1]].room
+            if held and load.room + filled[load.oven] > 1:
+                free, first = held[0]
+                waits.setdefault(at, []).append(Link(loads[first].last, "oven"))
+                heappush(coming, (free, at))
+                continue
+            lasts = sum((job.length.planned for job in jobs[at : load.last + 1]), ZERO)
+            heappush(held, (now + lasts, at))
+            filled[load.oven] = filled.get(load.oven, ZERO) + load.room
+        for then in after[at]:
+            if jobs[then].is_dough:
+                begins[then] = max(begins[then], now + jobs[at].length.planned)
+                lacking[then] -= 1
+                if not lacking[then]:
+                    heappush(coming, (begins[then], then))
+    return waits
 
 
 def _loads(jobs: Sequence[Job], kitchen: Kitchen) -> Iterator[_InOven]:
@@ -61,31 +89,19 @@ def _next_phase(jobs: Sequence[Job], at: int) -> int | None:
     return after if Link(at, "step") in jobs[after].needs else None
 
 
-def _too_many(jobs: tuple[Job, ...], loads: Sequence[_InOven]) -> tuple[_InOven, _InOven] | None:
-    """The first load that finds no room when it goes in, and the one in the oven that is out first."""
-    starts = forward(jobs)
-    for load in sorted(loads, key=lambda one: (starts[one.first], one.first)):
-        now = starts[load.first]
-        inside = [
-            other
-            for other in loads
-            if other.oven == load.oven and other != load
-            if (starts[other.first], other.first) < (now, load.first) and end_of(jobs, starts, other.last) > now
-        ]
-        if inside and load.room + sum((other.room for other in inside), Fraction(0)) > 1:
-            return load, min(inside, key=lambda one: (end_of(jobs, starts, one.last), one.first))
-    return None
-
-
-def _in_order(jobs: tuple[Job, ...]) -> tuple[tuple[Job, ...], dict[int, int]]:
-    """The jobs, each again after all it needs, as near to their order as that goes; and where each stands now."""
+def _in_order(jobs: Sequence[Job]) -> tuple[Job, ...]:
+    """The jobs, each again after all it needs, as near to their order as that goes."""
+    after = followers_of(jobs)
+    lacking = [len(job.needs) for job in jobs]
+    free = [at for at, number in enumerate(lacking) if not number]
     places: dict[int, int] = {}
-    waiting = list(range(len(jobs)))
-    while waiting:
-        at = next(at for at in waiting if all(need.job in places for need in jobs[at].needs))
+    while free:
+        at = heappop(free)
         places[at] = len(places)
-        waiting.remove(at)
-    ordered = sorted(places, key=lambda at: places[at])
+        for then in after[at]:
+            lacking[then] -= 1
+            if not lacking[then]:
+                heappush(free, then)
     return tuple(
-        jobs[at]._replace(needs=tuple(need._replace(job=places[need.job]) for need in jobs[at].needs)) for at in ordered
-    ), places
+        jobs[at]._replace(needs=tuple(need._replace(job=places[need.job]) for need in jobs[at].needs)) for at in places
+    )

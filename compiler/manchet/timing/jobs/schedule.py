@@ -10,7 +10,7 @@ from fractions import Fraction
 
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BAKES
-from manchet.timing.jobs.network import Job
+from manchet.timing.jobs.network import Job, Link
 
 ZERO = Fraction(0)
 AT_ONCE: Mapping[int, Fraction] = {}
@@ -36,8 +36,8 @@ def starts_of(jobs: tuple[Job, ...]) -> tuple[Fraction, ...]:
     """
     starts = forward(jobs)
     delays: dict[int, Fraction] = {}
-    for mix in sorted({job.mix for job in jobs if job.is_dough} - {0}):
-        waits_for_oven = _stands_before_the_oven(jobs, starts, mix)
+    for mix, takers in sorted(_takers(jobs).items()):
+        waits_for_oven = _stands_before_the_oven(jobs, starts, mix, takers)
         if waits_for_oven:
             delays[mix] = waits_for_oven
             starts = forward(jobs, delays)
@@ -64,15 +64,26 @@ def forward(jobs: tuple[Job, ...], delays: Mapping[int, Fraction] = AT_ONCE) -> 
     return starts
 
 
-def _stands_before_the_oven(jobs: tuple[Job, ...], starts: Sequence[Fraction], mix: int) -> Fraction:
+def _takers(jobs: tuple[Job, ...]) -> dict[int, list[Job]]:
+    """For every mix the jobs, not of it, that go on with what it made."""
+    found: dict[int, list[Job]] = {}
+    for job in jobs:
+        for mix in dict.fromkeys(jobs[need.job].mix for need in job.needs if need.how == "step"):
+            if mix not in (0, job.mix):
+                found.setdefault(mix, []).append(job)
+    return found
+
+
+def _stands_before_the_oven(
+    jobs: tuple[Job, ...], starts: Sequence[Fraction], mix: int, takers: Sequence[Job]
+) -> Fraction:
     """How long the first pieces of a mix would stand ready while others are in the oven; of several sorts the longest."""
     waits: dict[str, Fraction] = {}
-    for job in jobs:
+    for job in takers:
         free = [end_of(jobs, starts, n.job) for n in job.needs if n.how == "oven"]
         stands = [end_of(jobs, starts, n.job) for n in job.needs if n.how == "step" and jobs[n.job].mix == mix]
-        if job.mix != mix and stands:
-            wait = max([*free, ZERO]) - max(stands)
-            waits[job.branch] = min(waits.get(job.branch, wait), wait)
+        wait = max([*free, ZERO]) - max(stands)
+        waits[job.branch] = min(waits.get(job.branch, wait), wait)
     return max([*waits.values(), ZERO])
 
 
@@ -81,7 +92,7 @@ def end_of(jobs: tuple[Job, ...], starts: Sequence[Fraction], at: int) -> Fracti
     return starts[at] + jobs[at].length.planned
 
 
-def followers_of(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
+def followers_of(jobs: Sequence[Job]) -> tuple[tuple[int, ...], ...]:
     """For every job those that need it."""
     return _followers(jobs, for_things=True)
 
@@ -91,7 +102,7 @@ def doughs_after(jobs: tuple[Job, ...]) -> tuple[tuple[int, ...], ...]:
     return _followers(jobs, for_things=False)
 
 
-def _followers(jobs: tuple[Job, ...], for_things: bool) -> tuple[tuple[int, ...], ...]:
+def _followers(jobs: Sequence[Job], for_things: bool) -> tuple[tuple[int, ...], ...]:
     found: list[list[int]] = [[] for _ in jobs]
     for at, job in enumerate(jobs):
         for need in job.needs:
@@ -146,26 +157,26 @@ def latest_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Late
     What must not move: the first bake of a dough, the use of a stage in another, the mixer's next mix, the time the
     bread is ready. Up to there waits may shrink to their shortest.
     """
-    after = followers_of(jobs)
+    done_by: list[Latest | None] = [None] * len(jobs)
     found: list[Latest] = [Latest(ZERO, "")] * len(jobs)
     for at in range(len(jobs) - 1, -1, -1):
         job = jobs[at]
-        limits = [_limit(jobs, starts, found, at, j) for j in after[at]]
-        if not limits:
-            limits = [Latest(starts[at] + job.length.planned, "ready")]
-        limit = min(limits)
+        limit = done_by[at] or Latest(starts[at] + job.length.planned, "ready")
         found[at] = Latest(max(limit.at - job.length.low, starts[at]), limit.moves)
+        for need in job.needs:
+            limit = _limit(jobs, starts, found, need, at)
+            before = done_by[need.job]
+            done_by[need.job] = limit if before is None else min(before, limit)
     return tuple(found)
 
 
-def _limit(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], found: list[Latest], at: int, then: int) -> Latest:
-    """By when job `at` must be done for the sake of `then`, which needs it."""
-    need = next(n for n in jobs[then].needs if n.job == at)
+def _limit(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], found: list[Latest], need: Link, then: int) -> Latest:
+    """By when what `then` needs must be done for its sake."""
     if need.how == "stage":
         return Latest(starts[then], jobs[then].stage.key)
     if need.is_for_a_thing:
         return Latest(starts[then], need.how)
-    if begins_bake(jobs, at, then):
+    if begins_bake(jobs, need.job, then):
         return Latest(starts[then], "oven")
     return found[then]
 
@@ -175,21 +186,28 @@ def begins_bake(jobs: tuple[Job, ...], before: int, at: int) -> bool:
     return jobs[at].step.verb in BAKES and jobs[before].step.verb not in BAKES
 
 
-def stands_until(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
-    """Until when what waits for this job may stand: the longest of its wait, and what it `may wait` after it."""
-    ends = [_may_stand(jobs, starts, need.job) for need in jobs[at].needs if not need.is_for_a_thing]
-    return min((end for end in ends if end is not None), default=None)
+def stands_of(jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Fraction | None, ...]:
+    """For every job until when what waits for it may stand: the longest of its wait, and what it `may wait` after it. None
+    where nothing sets an end."""
+    found: list[Fraction | None] = []
+    may_stand: list[Fraction | None] = []
+    for at, job in enumerate(jobs):
+        ends = [may_stand[need.job] for need in job.needs if not need.is_for_a_thing]
+        until = min((end for end in ends if end is not None), default=None)
+        found.append(until)
+        may_stand.append(_may_stand(job, starts[at], until))
+    return tuple(found)
 
 
-def _may_stand(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction | None:
-    job = jobs[at]
+def _may_stand(job: Job, start: Fraction, until: Fraction | None) -> Fraction | None:
+    """Until when what a job made may stand; what takes no time hands on what stood `until` then."""
     wait = job.step.may_wait
     more = ZERO if wait is None else wait.seconds.high or wait.seconds.low or ZERO
     if waits(job):
-        return None if job.length.high is None else starts[at] + job.length.high + more
+        return None if job.length.high is None else start + job.length.high + more
     if wait is not None:
-        return starts[at] + job.length.planned + more
-    return None if job.length.planned else stands_until(jobs, starts, at)
+        return start + job.length.planned + more
+    return None if job.length.planned else until
 
 
 def waits(job: Job) -> bool:

@@ -62,7 +62,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         ready="" if card.clashes else words.say("card.ready", _moment(card.ready, m)),
         strip=day_strip(card, m),
         days=tuple(_days(moments, GoesIn(work, m), m)),
-        late=late_lines(late_spans(moments), m),
+        late=late_lines(late_spans(work, moments), m),
         warmths=tuple(_bulk_times(card.came_out_at, m)),
         before=before_lines(card.before_you_go, work.kitchen, m),
         clashes=clash_lines(card.clashes, m),
