@@ -142,10 +142,10 @@ def _choice_unknown(question: Question, choice: str, own: Mapping[str, Entry], f
 
 def _near(name: str, own: Mapping[str, Entry], find: Find) -> tuple[str, ...]:
     """Ingredients of this larder, and of the one below it, that an unknown name may have been meant for."""
-    from manchet.larder.near import nearest_names  # a sound larder has no need of it
+    from manchet.larder.near import NamesToCompare  # a sound larder has no need of it
     from manchet.larder.stock import printed_names
 
-    near = nearest_names(name, (*(entry.name for entry in own.values()), *printed_names()))
+    near = NamesToCompare((*(entry.name for entry in own.values()), *printed_names())).near(name)
     return tuple(one for one in near if isinstance(find(one), Ingredient))
 
 
