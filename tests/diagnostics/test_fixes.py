@@ -10,6 +10,8 @@ from works import reports_of
 
 from manchet.diagnostics.catalogue import explain, names
 from manchet.diagnostics.names import REPORTS
+from manchet.source.text import SourceText
+from manchet.syntax.sameness import reads_same
 
 CASES = {name: case.mistake for name in names() if (case := explain(name)) is not None and case.mistake}
 """The mistake of every report that a text can show, by its name."""
@@ -99,3 +101,19 @@ def test_a_fix_is_told_as_what_to_type(name: str, text: str) -> None:
     for fix in report.fixes:
         assert fix.edits and fix.title[0].islower() and not fix.title.endswith("."), fix.title
         assert not (fix.safe and len(report.fixes) > 1), "two readings are never safe"
+
+
+SAFE = {name: text for name, text in MENDABLE.items() if any(fix.safe for one in reports_of(text) for fix in one.fixes)}
+
+
+@every(SAFE.items(), at_least=6)
+def test_what_reads_after_a_safe_fix_is_what_was_read(name: str, text: str) -> None:
+    (report,) = reports_of(text)
+    assert reads_same(SourceText("test.bake", text), SourceText("test.bake", after(text, report.fixes[0])))
+
+
+def test_a_fix_that_is_not_safe_need_not_read_the_same() -> None:
+    """So the test above can fail."""
+    (report,) = reports_of(CASES["range-as-amount"])
+    text = CASES["range-as-amount"]
+    assert not reads_same(SourceText("test.bake", text), SourceText("test.bake", after(text, report.fixes[0])))

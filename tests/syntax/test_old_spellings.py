@@ -26,3 +26,5 @@ def test_a_line_in_words_of_before_is_the_same_line(line: OpeningLine, before: s
 def test_how_a_piece_lies_needs_no_as(shape: str) -> None:
     (fault,) = read_line(f"shape as {shape} 20 s each", "stage").faults
     assert fault.name == "old-spelling" and fault.fixes[0].parts == ((6, 9 + len(shape), shape),)
+    then, now = (read_line(f"shape {written} 20 s each", "stage").node for written in (f"as {shape}", shape))
+    assert [type(clause) for clause in then.clauses] == [type(clause) for clause in now.clauses]

@@ -86,8 +86,6 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
                 once(field, text.text, line, f"`{what}`")
             case nodes.Where(preposition, place):
                 once("where", (preposition, place.text), line, "a place")
-            case nodes.As(name) if name.text in SHAPES:
-                manner.append(name.text)
             case nodes.As(name):
                 once("shape", name.text, line, "a shape")
             case nodes.Manner(word, number):

@@ -13,7 +13,7 @@ from manchet.syntax.driver import Stuck, run
 from manchet.syntax.lexer import Tokens
 from manchet.syntax.mistakes.characters import look_alike, plain
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble
-from manchet.syntax.mistakes.lacking import CHECKED, old_spelling, wrong_with
+from manchet.syntax.mistakes.lacking import CHECKED, as_spelt_now, old_spelling, wrong_with
 from manchet.syntax.mistakes.odd_figures import fault_of
 from manchet.syntax.nodes import (
     Add,
@@ -102,7 +102,10 @@ def _read(written: str, context: str) -> Read:
     if rule not in _FREE_TEXT:
         faults = (*faults, *(fault_of(raw, body) for raw in raws if raw.fault and not _has_a_country(raw)))
     if type(made) in CHECKED:
-        faults = (*faults, *wrong_with(made, body))
+        wrong = wrong_with(made, body)
+        if wrong:
+            faults = (*faults, *wrong)
+            made = as_spelt_now(made)
     if faults and any(fault.name not in KEEPS_ITS_NODE for fault in faults):
         made = _set_aside(made)
         opens = made.opens if isinstance(made, Unread) else opens

@@ -18,6 +18,18 @@ def old_spelling(body: str, start: int, end: int, now: str) -> Fault:
     return Fault("old-spelling", start, end, words, (in_place(start, end, now, safe=True),))
 
 
+def as_spelt_now(node: Any) -> Any:
+    """The node that the words of now would have made of an older spelling."""
+    if type(node) not in (n.StepNode, n.ClauseLine):
+        return node
+    return node._replace(clauses=tuple(n.Manner(c.name.text) if _lies(c) else c for c in node.clauses))
+
+
+def _lies(clause: Clause) -> bool:
+    """Whether it says `as round`, which is how a piece lies and not what it is shaped into."""
+    return type(clause) is n.As and clause.name.text in SHAPES
+
+
 def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
     """What is wrong with a node by itself, whatever stands under it."""
     kind = type(node)
@@ -38,8 +50,8 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
         for clause in node.clauses:
             if type(clause) in _CLAUSES:
                 found += _clause(clause, node, body)
-            elif type(clause) is n.As and clause.name.text in SHAPES:
-                start = body.rindex("as", 0, clause.name.start)
+            elif _lies(clause):
+                start = len(body[: clause.name.start].rstrip()) - len("as")
                 found += (old_spelling(body, start, clause.name.end, clause.name.text),)
         return found
     if kind is n.HoldBack or kind is n.Add:
