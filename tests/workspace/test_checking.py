@@ -72,7 +72,7 @@ def test_two_names_are_two_files(tmp_path: Path, monkeypatch: pytest.MonkeyPatch
     Path("a.bake").write_text('formula "Rye #1"\n\nformula "Rye #2"\n\nformula\u00a0Oat\n', encoding="utf-8")
     (selection,) = selections([])
     assert [(job.block.name, job.slug) for job in jobs_of(selection)] == [
-        ("Rye #1", "rye-1"), ("Rye #2", "rye-2"), ("Oat", "oat"),
+        ("Rye #1", "rye-1-8fc5bd"), ("Rye #2", "rye-2-1a3cdf"), ("Oat", "oat"),
     ]  # fmt: skip
     (selection,) = selections(["rye #2"])
-    assert [job.slug for job in jobs_of(selection)] == ["rye-2"]
+    assert [job.slug for job in jobs_of(selection)] == ["rye-2-1a3cdf"]
