@@ -24,9 +24,9 @@ def tub_of(bowl: Bowl) -> Tub | None:
         return None
     weight = "" if holds is None else str(holds)
     made = table.making.stage
-    if len(goes) == 1 and not (made.left or made.kept or made.returned or made.lost or made.topped_up):
-        weight = goes[0].weight  # all of it goes: one figure, as it is read where it goes in
     letters = tuple(dict.fromkeys(sorted(bowl.letters.values())))
+    if len(goes) == 1 and not (letters or made.left or made.kept or made.returned or made.lost or made.topped_up):
+        weight = goes[0].weight  # all of it goes, and all is in: one figure, as it is read where it goes in
     return Tub(bowl.vessel, weight, letters, tuple(_back(bowl)), goes)
 
 
