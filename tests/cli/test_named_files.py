@@ -75,3 +75,14 @@ def test_a_hidden_file_that_is_named_is_refused() -> None:
     for name in (".hidden.bake", ".old/plain.bake"):
         ran = manchet(["check", name])
         assert (ran.status, ran.out) == (2, "") and "hidden" in ran.err, name
+
+
+@pytest.mark.parametrize("name", ["Rye loaf", "Quay loaf"])
+@pytest.mark.parametrize("spoilt", [b"\0", b"\xe9"])
+def test_a_file_that_is_no_text_is_an_error_of_each_of_its_formulas(name: str, spoilt: bytes) -> None:
+    two = [PLAIN_LOAF.replace("Plain loaf", one).encode() for one in ("Rye loaf", "Quay loaf")]
+    Path("two.bake").write_bytes((spoilt + b"\n").join(two))
+    for command in ("check", "build"):
+        ran = manchet([command, name])
+        assert ran.status == 1 and (ran.out + ran.err).count("error: ") == 1 and "[file-" in ran.out + ran.err, ran
+        assert "fault" not in ran.err

@@ -16,6 +16,9 @@ SUFFIX = ".bake"
 LARGEST = 2_000_000
 """Bytes. A thousand formulas are smaller; what is larger is no formula."""
 
+WHOLE_FILE = frozenset({"file-too-large", "file-utf-16", "file-binary", "file-not-utf-8"})
+"""The reports on bytes that are no text: at one line, and yet about all that the file holds."""
+
 
 def bytes_of(path: str, shown: str) -> Outcome[bytes | None]:
     """The bytes of the file at `path`; none, and exactly one report, for a file that cannot be read.

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.records import NamedTuple
+from manchet.source.files import WHOLE_FILE
 from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace import cache
 from manchet.workspace.cache import Kept
@@ -153,7 +154,8 @@ def wanted_of(
     they draw on."""
     lent: DrawnOn | None = None
     for one in reports:
-        if one.place.path not in files or _is_asked(one.place, selection, files):
+        of_all = one.name in WHOLE_FILE and one.place.path in selection.paths
+        if of_all or one.place.path not in files or _is_asked(one.place, selection, files):
             yield one
         elif one.severity is Severity.ERROR and one.name not in BETWEEN_NEIGHBOURS:
             block = _block_at(files[one.place.path].blocks, one.place.line)

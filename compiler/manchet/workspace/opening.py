@@ -11,6 +11,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
+from manchet.source.files import WHOLE_FILE
 from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.changes import Changes
@@ -116,19 +117,14 @@ def formula_blocks(selection: Selection) -> Sequence[tuple[str, Block]]:
 
 def concerns(diagnostic: Diagnostic, path: str, formula: Block, selection: Selection) -> bool:
     """Whether a report is about a formula of the file at `path`, or is an error in what all share."""
-    place = diagnostic.place
-    if place.path == path and formula.holds(place.line):
+    place, of_all = diagnostic.place, diagnostic.name in WHOLE_FILE
+    if place.path == path and (of_all or formula.holds(place.line)):
         return True
     if diagnostic.severity is not Severity.ERROR:
         return False
-    around = [
-        block
-        for file in selection.files
-        if file.path == place.path
-        for block in file.blocks
-        if block.line <= place.line
-    ]
-    return not around or around[-1].word not in FORMULAS
+    there = [block for file in selection.files if file.path == place.path for block in file.blocks]
+    around = there if of_all else [block for block in there if block.line <= place.line][-1:]
+    return not around or any(block.word not in FORMULAS for block in around)
 
 
 def has_errors(reports: Sequence[Diagnostic], path: str) -> bool:
