@@ -57,13 +57,26 @@ class Block(NamedTuple):
         """The block itself, then its variants."""
         if not self.variants:
             return (self,)
-        lines = [line for _, line in self.variants]
-        own = range(self.line, lines[0])
-        spans = [range(*two) for two in zip(lines, [*lines[1:], self.end], strict=True)]
+        spans = [self._under(line) for _, line in self.variants]
+        own = tuple(
+            range(*gap)
+            for gap in zip([self.line, *(s.stop for s in spans)], [*(s.start for s in spans), self.end], strict=True)
+        )
         return (
-            self._replace(spans=(own,)),
+            self._replace(spans=own),
             *(
-                Block("variant", f"{self.name}, {name}", line, self.text, (), (own, span))
+                Block("variant", f"{self.name}, {name}", line, self.text, (), (*own, span))
                 for (name, line), span in zip(self.variants, spans, strict=True)
             ),
         )
+
+    def _under(self, line: int) -> range:
+        """The line and all that stands deeper below it. What follows the variants of a formula is the formula's again."""
+        rows = self.text.split("\n")[line - self.line :]
+        deep = _depth(rows[0])
+        below = (at for at, row in enumerate(rows) if at and _depth(row) <= deep and row.strip()[:1] not in ("", "#"))
+        return range(line, line + next(below, self.end - line))
+
+
+def _depth(row: str) -> int:
+    return len(row) - len(row.lstrip())

@@ -34,13 +34,14 @@ ENOUGH_FOR_TWO = 6
 
 
 def without_formulas(selection: Selection) -> tuple[Diagnostic, ...]:
-    """What is wrong with files asked about in which no formula is found: they cannot be read, or their heading cannot."""
+    """What is wrong with files asked about in which no formula is found: they cannot be read, or their heading cannot. What is
+    wrong with kitchens and larders is told of with the formulas, where there are any."""
     with_one = {path for path, _ in formula_blocks(selection)}
     loose = [
         file.path
         for file in selection.files
         if file.path in selection.paths - with_one
-        and not (file.blocks and all(block.word in HOUSE for block in file.blocks))
+        and not (with_one and file.blocks and all(block.word in HOUSE for block in file.blocks))
     ]
     if not loose or selection.names:
         return selection.diagnostics

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping
+from itertools import pairwise
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.larder.names import key
@@ -77,7 +78,7 @@ def _entries(path: str, block: Block) -> Iterator[_Lent]:
     """The entries of a larder; its heading, and what stands before the first of them, goes with each."""
     rows = block.text.split("\n")
     heads = [n for n, row in enumerate(rows) if n and re.match(r" {1,3}[^\s#]", row)]
-    for head, end in zip(heads, [*heads[1:], len(rows)], strict=True):
+    for head, end in pairwise([*heads, len(rows)]):
         lines = rows[head:end]
         also = [row.split("called", 1)[1].split(",") for row in lines if row.strip().startswith("also called")]
         names = (key(_flat(lines[0])), *(key(_flat(one)) for group in also for one in group))
