@@ -130,3 +130,29 @@ def test_two_users_share_no_cache(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(os, "geteuid", lambda: 12345)
     assert manchet(["check"]).status == 0
     assert store.read_bytes() == planted
+
+
+KILLED_AT = """
+import os, signal, sys
+from manchet.cli.main import run
+def killed(*_): os.kill(os.getpid(), signal.SIGKILL)
+os.{at} = killed
+sys.argv = ["manchet", "build", "Loaf 1", "--only", "html,sheet", "--jobs", "1"]
+run()
+"""
+
+
+@pytest.mark.parametrize("at", ["replace", "fsync"])
+def test_killed_at_the_moment_of_renaming(at: str) -> None:
+    build = ["build", "Loaf 1", "--only", "html,sheet"]
+    assert manchet(build).status == 0
+    sheet = Path("output/loaf-1.sheet.html")
+    good = sheet.read_bytes()
+    Path("1.bake").write_text(
+        PLAIN_LOAF.replace("Plain loaf", "Loaf 1").replace("salt                   2%", "salt  1.9%")
+    )
+    ran = subprocess.run([sys.executable, "-c", KILLED_AT.format(at=at)], capture_output=True, check=False)
+    assert ran.returncode == -signal.SIGKILL and sheet.read_bytes() == good
+    assert [name for name in os.listdir("output") if name.endswith(".new")], "it was killed in between"
+    assert manchet(build).status == 0
+    assert os.listdir("output") == [sheet.name] and sheet.read_bytes() != good
