@@ -15,8 +15,8 @@ from every import every
 from loaves import NUTTY_ROLLS
 from pypdf import PdfReader
 from sheets.home import QUAY, US, clauses, home_rows, plain, said, steps, taken, text_of
+from sheets.same_figures import of_type
 from sheets.test_hostile_text import HOSTILE, fields, seen, with_mark
-from sheets.test_same_figures import of_type
 from works import work_in
 
 from manchet.figures.oven.at_home import fits, order_at_home

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from bad_input.fuzz import check
+from fuzz.trials.reading import parsing
 from hypothesis import given, strategies as st
 from run_length import MANY_EXAMPLES
 
 from manchet.quantities.reading import figure_at
 from manchet.quantities.units import UNITS
+from manchet.source.text import SourceText
 
 WORDS = st.sampled_from(
     ["formula", "dough", "salt", "2%", "mix", "slow", "5 min", "with", "a fold", "after", "at", "to", "24 C", '"x"', ",",
@@ -20,13 +21,13 @@ WORDS = st.sampled_from(
 @MANY_EXAMPLES
 @given(st.lists(WORDS, max_size=30).map(" ".join))
 def test_any_words_of_the_trade(text: str) -> None:
-    check(text)
+    parsing(SourceText("x", text))
 
 
 @MANY_EXAMPLES
 @given(st.text(max_size=200))
 def test_any_text(text: str) -> None:
-    check(text.replace("\r", ""))
+    parsing(SourceText("x", text.replace("\r", "")))
 
 
 @given(st.integers(0, 999_999), st.integers(0, 999_999), st.sampled_from(sorted(set(UNITS) - {"C"})))
