@@ -197,3 +197,8 @@ def test_a_preparation_whose_heading_cannot_be_read_is_not_missed_where_it_is_us
     )
     glaze = "\npreparaton glaze\n  water 50 g\n  sugar 50 g\n  boil 2 min\n"
     assert [r.name for r in reports_of(text + glaze) if r.severity is Severity.ERROR] == ["unknown-word"]
+
+
+def test_a_stage_whose_name_is_misspelt_where_it_is_taken_is_not_called_unused_too() -> None:
+    text = BUILDS.replace("    build 2\n", "    biuld 600 g\n").replace("sour build 2", "sour build")
+    assert [name for name, _, _ in names(text)] == ["unknown-ingredient"]

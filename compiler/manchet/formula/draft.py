@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from fractions import Fraction
 
@@ -86,7 +87,12 @@ class Draft(NamedTuple):
 
     def may_use(self, stage: str) -> bool:
         """Whether a line that was not understood may take a stage: it adds something, names it, or nearly does."""
-        return self.may_mean("add", stage) or any(nearest(slip, (fold(stage),)) for slip in self.slips)
+        return self.may_mean("add", stage) or any(nearest(_without_amount(slip), (fold(stage),)) for slip in self.slips)
+
+
+def _without_amount(line: str) -> str:
+    """`poolsh` of `poolsh 40%`"""
+    return re.split(r" (?=[0-9½¼¾⅓⅔])", line, maxsplit=1)[0]
 
 
 class DraftBranch(NamedTuple):
