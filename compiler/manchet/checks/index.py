@@ -53,6 +53,7 @@ CHECKS = {
     'oven-holds-too-many': Listed('baking', ('kitchen oven',), True),
     'oven-over-hottest': Listed('baking', ('kitchen oven',), False),
     'oven-too-cold': Listed('baking', ('verb bake',), False),
+    'past-a-day': Listed('mixing', (), True),
     'piece-weight-implausible': Listed('pieces', (), True, ('bake-too-short', 'dough-left-over', 'dough-short-of-pieces', 'tin-fill-odd', 'topping-implausible')),
     'place-misspelt': Listed('pieces', ('kitchen vessel', 'kitchen oven'), False),
     'preferment-over-ripe': Listed('preferments', ('verb ripen',), False),

@@ -170,6 +170,7 @@ REPORTS = {
     'parts-missing': ('error', 'larder/reports'),
     'parts-not-100': ('error', 'larder/reports'),
     'parts-of-two-kinds': ('error', 'larder/reports'),
+    'past-a-day': ('warning', 'checks/mixing'),
     'percent-and-weight-mixed': ('error', 'formula/reports'),
     'picture-damaged': ('warning', 'workspace/reports'),
     'picture-missing': ('warning', 'workspace/reports'),

@@ -144,7 +144,9 @@ def _at_home(
 
 def _timed(work: Work, options: PrintOptions, issue: Issue, house: House) -> Issue:
     """With the day and the hour that the bread is out of the oven, where it is known what the timing counts from."""
-    if options.when is None:
+    from manchet.figures.past_a_day import past_a_day
+
+    if options.when is None or past_a_day(work):
         return issue
     from manchet.timing.card.card import card_of
 

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 from math import ceil
+from typing import overload
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work, once
@@ -17,6 +18,10 @@ from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 
 NOTHING = Fraction(0)
+DAY = Fraction(24 * 3600)
+"""Seconds in which a dough's loads are baked, one after another."""
+MOST_LOADS = 500
+"""Loads of one bake that are told one by one, however short they are. Our own rule."""
 DRYING = Fraction(150)
 """Celsius under which a phase dries and bakes nothing: it goes in by itself when the oven has fallen so far. Our rule."""
 
@@ -76,10 +81,21 @@ class Bake(NamedTuple):
         return Range(low, high)
 
     @property
-    def loads(self) -> tuple[Fraction, ...]:
+    def loads(self) -> Loads:
         """The pieces of each load, full ones first; one load where they are not counted, and of what goes in and out
         without a stop."""
-        return (self.pieces,) if self.turns > 1 else loads_of(self.pieces, self.holds)
+        return Loads(self.pieces, None) if self.turns > 1 else loads_of(self.pieces, self.holds)
+
+    @property
+    def lasts(self) -> Fraction:
+        """Seconds from the first load's going in to the last one's coming out, the oven coming back between two."""
+        number = len(self.loads)
+        return self.seconds.likely * number + (self.oven.recovers or NOTHING) * (number - 1)
+
+    @property
+    def of_a_day(self) -> bool:
+        """Whether its loads, one after another, are baked in a day, and are few enough to be told one by one."""
+        return len(self.loads) == 1 or (len(self.loads) <= MOST_LOADS and self.lasts <= DAY)
 
 
 def _ends(step: Step) -> tuple[Fraction, Fraction]:
@@ -91,12 +107,33 @@ def _ends(step: Step) -> tuple[Fraction, Fraction]:
     return low * sides, high * sides
 
 
-def loads_of(pieces: Fraction, holds: Holds | None) -> tuple[Fraction, ...]:
+class Loads(Sequence[Fraction]):
+    """So many pieces, `at_once` at a time (None: all of them): the pieces of each load, full ones first. Counted, never listed."""
+
+    def __init__(self, pieces: Fraction, at_once: int | None) -> None:
+        self.pieces, self.at_once = pieces, at_once
+
+    def __len__(self) -> int:
+        return 1 if self.at_once is None else max(1, ceil(self.pieces / self.at_once))
+
+    @overload
+    def __getitem__(self, at: int) -> Fraction: ...
+    @overload
+    def __getitem__(self, at: slice) -> list[Fraction]: ...
+    def __getitem__(self, at: int | slice) -> Fraction | list[Fraction]:
+        if isinstance(at, slice):
+            return [self[one] for one in range(*at.indices(len(self)))]
+        last = len(self) - 1
+        if not -last - 1 <= at <= last:
+            raise IndexError(at)
+        if self.at_once is None or at not in (last, -1):
+            return self.pieces if self.at_once is None else Fraction(self.at_once)
+        return self.pieces - last * self.at_once
+
+
+def loads_of(pieces: Fraction, holds: Holds | None) -> Loads:
     """So many pieces in loads, full ones first; one load where nobody knows how many go in at once."""
-    if holds is None or pieces <= holds.number:
-        return (pieces,)
-    full = ceil(pieces / holds.number) - 1
-    return (*(Fraction(holds.number),) * full, pieces - full * holds.number)
+    return Loads(pieces, None if holds is None else holds.number)
 
 
 @once

@@ -22,8 +22,9 @@ def oven_figures(work: Work, beside: Iterable[Work]) -> dict[str, Figure]:
     found: dict[str, Figure] = {}
     for bake in bakes:
         found |= _loads(bake, kitchen)
-        if bake.oven.falls and not bake.rises:
+        if bake.oven.falls and not bake.rises and bake.of_a_day:
             found |= _window(bake, own_fire(work, bake.oven), kitchen) | _after(bake, kitchen)
+    bakes = tuple(bake for bake in bakes if bake.of_a_day)
     for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
         others = [one for one in beside if one.formula.name != work.formula.name]
         found |= _turns([bake for bake in bakes if bake.oven == oven], others, oven)
@@ -32,7 +33,7 @@ def oven_figures(work: Work, beside: Iterable[Work]) -> dict[str, Figure]:
 
 def own_fire(work: Work, oven: Oven) -> Fraction:
     """Celsius that an oven which falls is fired to for this formula alone: what goes in first may not go in hotter."""
-    return loading_order([bake for bake in bakes_of(work) if bake.oven == oven], oven).fired_to
+    return loading_order([bake for bake in bakes_of(work) if bake.oven == oven and bake.of_a_day], oven).fired_to
 
 
 def _whose(bake: Bake) -> str:
@@ -117,7 +118,7 @@ def _after(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
 
 
 def _turns(own: list[Bake], others: Iterable[Work], oven: Oven) -> dict[str, Figure]:
-    bakes = [*own, *(bake for other in others for bake in bakes_of(other) if bake.oven == oven)]
+    bakes = [*own, *(bake for other in others for bake in bakes_of(other) if bake.oven == oven and bake.of_a_day)]
     plan = loading_order(bakes, oven)
     on_card = tuple(dict.fromkeys(load.bake for load in plan.loads))
     turns = tuple(dict.fromkeys((*on_card, *(load.bake for load in plan.late), *plan.too_hot, *plan.rising)))

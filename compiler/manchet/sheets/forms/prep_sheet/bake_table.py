@@ -55,10 +55,10 @@ def _loads(work: Work, phases: Sequence[Step], noun: str, m: Measures) -> Iterab
     loads = loads_of(pieces, holds)
     if oven is None or holds is None or holds.by == "step" or len(loads) == 1:
         return
-    several = [m.plain(single(load), 0) for load in loads]
-    said = m.words.say("load.loads", str(len(loads)), ", ".join(several))
     if len(loads) > COUNTED:
-        said = m.words.say("load.many_loads", str(len(loads)), several[-1])
+        said = m.words.say("load.many_loads", str(len(loads)), m.plain(single(loads[-1]), 0))
+    else:
+        said = m.words.say("load.loads", str(len(loads)), ", ".join(m.plain(single(load), 0) for load in loads))
     phrase = "load.at_once_estimate" if holds.by == "floor" else "load.at_once"
     said = m.words.say(phrase, str(holds.number), oven.name or m.words["oven"], said)
     yield m.words.say("load.between", said, m.duration(oven.recovers)) if oven.recovers else said

@@ -15,9 +15,13 @@ if TYPE_CHECKING:
 
 
 def render(work: Work, page: PageSetup) -> Outcome[View | None]:
+    """None where nobody says what the timing counts from, and of what no day holds: `check` says that."""
+    from manchet.figures.past_a_day import past_a_day
     from manchet.sheets.forms.timing_card.card import timing_card
 
-    return Outcome(None if page.when is None else timing_card(work, page.when, page.issue, page.house))
+    if page.when is None or past_a_day(work):
+        return Outcome(None)
+    return Outcome(timing_card(work, page.when, page.issue, page.house))
 
 
 FORM = Form(

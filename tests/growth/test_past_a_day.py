@@ -1,0 +1,58 @@
+"""What no day holds is counted and told, whatever the slip in `makes`: no card, and no more work than for a few loads."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from benchmarks.growing import FAMILIES, loads, mixes
+from every import every
+from growth.work_done import PAGE, calls, look_over
+from works import bakery_of
+
+from manchet.figures.oven.bakes import Loads
+from manchet.sheets.form import Subject
+from manchet.sheets.registry import forms_about
+
+
+def _told(files: dict[str, str]) -> list[str]:
+    bakery = bakery_of("\n".join(files.values()))
+    return [report.message for report in bakery.diagnostics if report.name == "past-a-day"]
+
+
+def _forms(files: dict[str, str]) -> list[str]:
+    bakery = bakery_of("\n".join(files.values()))
+    work = bakery.work(bakery.formulas[0]).value
+    assert work is not None
+    return [form.name for form in forms_about(Subject.FORMULA) if form.render(work, PAGE).value is not None]
+
+
+def test_a_day_of_loads_has_a_card_and_one_more_has_none() -> None:
+    """40 minutes and 4 for the oven to come back: the 33rd load is out after 33 x 40 + 32 x 4 = 1,448 minutes, eight too late."""
+    assert _told(loads(32)) == []
+    assert "card" in _forms(loads(32))
+    assert _told(loads(33)) == ["33 loads of 20 loaves in stone take 24.1 h one after another; a day has 24 h"]
+    assert _forms(loads(33)) == ["sheet"]
+
+
+def test_mixes_are_counted_as_loads_are() -> None:
+    assert _told(mixes(100)) == []
+    (told,) = _told(mixes(1000))
+    assert told.endswith("one after another; a day has 24 h")
+    assert "mixes in spiral take" in told
+
+
+@every(("loads", "mixes"), at_least=2)
+def test_four_noughts_too_many_are_no_more_work(name: str) -> None:
+    family = FAMILIES[name]
+    look_over(family, 1_000)
+    some = calls(lambda: look_over(family, 1_000))
+    assert calls(lambda: look_over(family, 10_000_000)) < some * 1.1
+
+
+def test_loads_are_counted_not_listed() -> None:
+    counted = Loads(Fraction(20 * 10**9 + 5), 20)
+    assert (len(counted), counted[0], counted[-1]) == (10**9 + 1, 20, 5)
+    assert [*Loads(Fraction(45), 20)] == [20, 20, 5]
+    assert [*Loads(Fraction(40), 20)] == [20, 20]
+    assert [*Loads(Fraction(0), 20)] == [0]
+    assert [*Loads(Fraction(45), None)] == [45]
