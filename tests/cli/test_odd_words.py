@@ -6,6 +6,7 @@ import csv
 import os
 import signal
 from collections.abc import Iterator
+from fractions import Fraction
 from pathlib import Path
 from unicodedata import normalize
 
@@ -13,6 +14,8 @@ import pytest
 from cli.transcripts import CommandRun, manchet, scene
 from every import every
 from loaves import PLAIN_LOAF
+
+from manchet.cli import sizing
 
 BUILD = ["build", "--only", "html,sheet,card,json", "--jobs", "1"]
 LINE = 500
@@ -200,3 +203,17 @@ def test_a_build_of_all_names_the_sheets_of_no_formula() -> None:
         and "plain-loaf" not in said.split("any more: ")[1].split("\n")[0]
     )
     assert "of no formula" not in calm(manchet([*BUILD, "Plain loaf"]), 0)
+
+
+@every(
+    [
+        ("milk 500 g", ("milk", Fraction(500), False)),
+        ("eggs 12 whole", ("eggs", Fraction(12), True)),
+        ("wheat 550 20 kg", ("wheat 550", Fraction(20000), False)),
+        ("rye 1150 1 1/2 kg", ("rye 1150", Fraction(1500), False)),
+        ("wheat 550 12 whole", ("wheat 550", Fraction(12), True)),
+    ],
+    at_least=5,
+)
+def test_what_there_is_of_a_name_with_a_figure(said: str, means: tuple[str, Fraction, bool]) -> None:
+    assert sizing.have(said) == means

@@ -113,18 +113,23 @@ def pieces(text: str) -> tuple[Fraction, str]:
 
 
 def have(text: str) -> tuple[str, Fraction, bool]:
-    """An ingredient, how much there is of it, and whether that is counted: `milk 500 g`, `eggs 12 whole`."""
+    """An ingredient, how much there is of it, and whether that is counted: `milk 500 g`, `eggs 12 whole`, `wheat 550 20 kg`."""
     words = name(text).split(" ")
     if len(words) > 2 and words[-1] == "whole" and words[-2].isascii() and words[-2].isdigit() and int(words[-2]):
         from fractions import Fraction
 
         return " ".join(words[:-2]), Fraction(int(words[-2])), True
+    wrong = argparse.ArgumentTypeError(f"{text} does not say how much of what; write it as 'milk 500 g'")
     for first in range(1, len(words)):
         if words[first][:1] in "0123456789.½⅓⅔¼¾⅛":
-            grams, rest = _weight(" ".join(words[first:]))
+            try:
+                grams, rest = _weight(" ".join(words[first:]))
+            except argparse.ArgumentTypeError as no_weight:
+                wrong = no_weight  # the figure may be the name's, as in `wheat 550`
+                continue
             if not rest:
                 return " ".join(words[:first]), grams, False
-    raise argparse.ArgumentTypeError(f"{text} does not say how much of what; write it as 'milk 500 g'")
+    raise wrong
 
 
 def name(text: str) -> str:
