@@ -1,66 +1,66 @@
 from __future__ import annotations
 
+import json
 import random
 import re
 import time
+from collections.abc import Iterable, Iterator, Mapping
 from pathlib import Path
 from tempfile import TemporaryDirectory
+from typing import Any
 
 from cli.transcripts import CommandRun, manchet, scene
 from fuzz.asked import any_amount, any_change, any_looks
 from fuzz.odd_pictures import any_picture
-from fuzz.read import bakery_at, bytes_of
+from fuzz.read import bytes_of
 from pypdf import PdfReader
 
+from manchet.formula.model import Formula
 from manchet.syntax.block import FORMULAS
+from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
+from manchet.workspace.slugs import slugs
 
 SLOW = 2.0
 """Seconds of the processor that a check, or pages without PDF, may take."""
+BUILD = ["build", "--jobs", "1", "--only", "html,json,sheet,card,preparations"]
+CHECK = ["check", "--jobs", "1"]
 
 
 def commanding(text: str, rng: random.Random) -> None:
-    """The whole command in a folder, with a picture beside: no fault, check and build of one mind, every formula printed or named,
-    and a second build finds nothing to write."""
+    """The whole command in a folder of files with a picture beside: no fault, check and build of one mind, every formula printed
+    or named, and the same again the same, whatever is asked of one formula in between."""
     with TemporaryDirectory() as folder, scene(Path(folder), {"SOURCE_DATE_EPOCH": "1790000000"}):
-        text = with_picture(text, rng)
-        data = bytes_of(text)
-        Path("x.bake").write_bytes(data)
+        files = in_files(with_picture(text, rng), rng)
+        for path, said in files.items():
+            Path(path).write_bytes(bytes_of(said))
         Path("cut.svg").write_bytes(any_picture(rng))
-        checked = asked(["check", "--jobs", "1"])
-        assert asked(["check", "--jobs", "1"]) == checked, "check says something else of the same"
-        build = ["build", "--jobs", "1", "--only", "html,json,sheet,card,preparations"]
-        built = asked(build)
+        checked, built = asked(CHECK), asked(BUILD)
         assert (checked.status == 0) == (built.status == 0), (
-            f"check ends in {checked.status}, build in {built.status}: {built.err}"
+            f"check ends in {checked.status}, build in {built.status}: {checked.out} {built.err}"
         )
-        every_formula_is_accounted_for(Raw("x.bake", data), built)
-        again = asked(build)
-        assert not again.out and again.status == built.status, f"not the same again: {again.out}"
-        formulas = bakery_at(text).formulas
+        raws = [Raw(path, bytes_of(said)) for path, said in files.items()]
+        printed_or_named(raws, built)
+        formulas = OpenBakery(files=raws).read().formulas
         if formulas:
-            one = rng.choice(formulas)
-            asked(
-                [
-                    "build",
-                    "--jobs",
-                    "1",
-                    *any_looks(rng),
-                    *any_amount(one, rng),
-                    *any_change(rng),
-                    "--out",
-                    "other",
-                    one.name,
-                ]
-            )
-            by_name = asked(["check", "--jobs", "1", one.name])
-            assert by_name.status <= checked.status, f"check of {one.name} alone finds more: {by_name.out}"
-            asked([rng.choice(("figures", "trace")), one.name, *rng.choice(([], any_amount(one, rng)))])
-            if rng.random() < 0.1:
-                printed = asked(
-                    ["build", "--jobs", "1", "--only", "pdf,sheet,card", "--out", "paper", one.name], slow=60
-                )
-                assert printed.status in (0, 1), printed
+            of_one_formula(rng.choice(formulas), checked.status, rng)
+        assert asked(CHECK) == checked, "check says something else of the same"
+        again = asked(BUILD)
+        assert not again.out and again.status == built.status, f"not the same again: {again.out}"
+
+
+def of_one_formula(formula: Formula, status: int, rng: random.Random) -> None:
+    name = formula.name
+    by_name = asked([*CHECK, name])
+    assert by_name.status in (0, 2) or status == 1, f"check of {name} alone finds more: {by_name.out}"
+    asked(
+        ["build", "--jobs", "1", "--out", "other", *any_looks(rng), *any_amount(formula, rng), *any_change(rng), name]
+    )
+    asked(["figures", name, *rng.choice(([], any_amount(formula, rng)))])
+    asked(["trace", name, rng.choice(("salt", "dough temperature", "water temperature", "hydration"))])
+    if rng.random() < 0.1:
+        asked(["build", "--jobs", "1", "--only", "pdf,json,sheet,card", "--out", "paper", name], slow=60)
+        paper_holds_every_weight(Path("paper"))
 
 
 def asked(words: list[str], slow: float = SLOW) -> CommandRun:
@@ -73,27 +73,49 @@ def asked(words: list[str], slow: float = SLOW) -> CommandRun:
     return ran
 
 
-def every_formula_is_accounted_for(file: Raw, built: CommandRun) -> None:
-    """Each has a page of its own or is named in a report; a preparation has a page of its kitchen."""
-    blocks = [block for top in file.blocks if top.word in FORMULAS for block in top.with_variants()]
-    told = [int(line) for line in re.findall(r"^x\.bake:(\d+):\d+: error", built.err, re.MULTILINE)]
-    pages = {name for name in built.out.splitlines() if ".sheet." in name}
-    breads = [block for block in blocks if block.word != "preparation"]
-    silent = [block.name for block in breads if not any(block.holds(line) for line in told)]
-    named = [name for name in silent if f"{name} was not printed" in built.err]
-    if not told:
-        assert len(pages) == 2 * len(silent), f"{len(silent)} formulas and {pages}"
-    assert not named, f"{named}: nothing says why"
+def printed_or_named(files: Iterable[Raw], built: CommandRun) -> None:
+    """Each bread has a page, or an error in its own lines or in what all share says why not."""
+    told = [(path, int(line)) for path, line in re.findall(r"^(\w+\.bake):(\d+):\d+: error", built.err, re.MULTILINE)]
+    makes = [
+        (file.path, block)
+        for file in files
+        for top in file.blocks
+        if top.word in FORMULAS
+        for block in top.with_variants()
+    ]
+    shared = [one for one in told if not any(one[0] == path and block.holds(one[1]) for path, block in makes)]
+    slug_of = slugs(block.name for _, block in makes)
+    for path, block in makes:
+        printed = f"output/{slug_of[block.name]}.sheet.html" in built.out
+        named = bool(shared) or any(where == path and block.holds(line) for where, line in told)
+        assert printed or named or block.word == "preparation", f"{block.name} is neither printed nor named"
 
 
 def paper_holds_every_weight(folder: Path) -> None:
-    """What the JSON of a page weighs stands on its PDF."""
+    """What the JSON of a page weighs, by name, stands on its PDF."""
     for data in folder.glob("*.json"):
         sides = PdfReader(data.with_suffix(".pdf")).pages
         said = "".join("".join(side.extract_text() for side in sides).split())
-        weights = re.findall(r'"weight": "([^"]+)"', data.read_text())
-        missing = [one for one in weights if "".join(one.split()) not in said]
+        missing = [one for one in weighed_in(json.loads(data.read_text())) if "".join(one.split()) not in said]
         assert not missing, f"not on {data.stem}.pdf: {missing}"
+
+
+def weighed_in(data: Any) -> Iterator[str]:
+    if isinstance(data, dict) and {"name", "weight"} <= data.keys():
+        yield data["weight"]
+    for part in data.values() if isinstance(data, dict) else data if isinstance(data, list) else ():
+        yield from weighed_in(part)
+
+
+def in_files(text: str, rng: random.Random) -> Mapping[str, str]:
+    """All in one file, or each block in one of two."""
+    blocks = re.split(r"(?m)^(?=\w)", text)
+    if rng.random() < 0.6:
+        return {"x.bake": text}
+    parts = {"x.bake": "", "y.bake": ""}
+    for block in blocks:
+        parts[rng.choice(("x.bake", "y.bake"))] += block.rstrip("\n") + "\n"
+    return parts
 
 
 def with_picture(text: str, rng: random.Random) -> str:
