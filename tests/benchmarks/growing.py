@@ -256,12 +256,12 @@ def _letters(number: int) -> str:
 
 
 FAMILIES: dict[str, Family] = {
-    "loads": Family(loads, BUILD, 8),
-    "mixes": Family(mixes, BUILD, 8),
-    "mixes and loads": Family(mixes_and_loads, BUILD, 8),
-    "folds": Family(folds, BUILD, 64),
-    "stage chain": Family(stage_chain, BUILD, 32),
-    "stages abreast": Family(stages_abreast, BUILD, 32),
+    "loads": Family(loads, BUILD, 8, 32),
+    "mixes": Family(mixes, BUILD, 8, 180),
+    "mixes and loads": Family(mixes_and_loads, BUILD, 8, 32),
+    "folds": Family(folds, BUILD, 25, 100),
+    "stage chain": Family(stage_chain, BUILD, 12, 49),
+    "stages abreast": Family(stages_abreast, BUILD, 12, 49),
     "variants": Family(variants, CHECK, 50),
     "unknown names": Family(unknown_names, CHECK, 250),
     "ingredients": Family(ingredients, BUILD, 250),

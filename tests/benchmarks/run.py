@@ -321,7 +321,7 @@ def growth(options: Options) -> Iterator[Row]:
         while (taken - start < 1.0 or not before) and number <= family.largest:
             before, taken = taken, _grown(family, number)
             number *= 2
-        yield f"{name}: {number // 2:,} / {number // 4:,}", (taken - start) / (before - start), "at most 2.3"
+        yield f"{name}: {number // 2:,} / {number // 4:,}", (taken - start) / max(before - start, 0.001), "at most 2.3"
 
 
 def _grown(family: Family, number: int) -> float:

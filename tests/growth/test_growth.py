@@ -12,7 +12,7 @@ AT_MOST = 2.3
 SIZES = {
     "loads": 6,
     "mixes": 6,
-    "folds": 32,
+    "folds": 20,
     "variants": 10,
     "unknown names": 20,
     "steps": 40,

@@ -56,3 +56,15 @@ def test_loads_are_counted_not_listed() -> None:
     assert [*Loads(Fraction(40), 20)] == [20, 20]
     assert [*Loads(Fraction(0), 20)] == [0]
     assert [*Loads(Fraction(45), None)] == [45]
+
+
+@every(("stage chain", "stages abreast"), at_least=2)
+def test_more_stages_than_a_kitchen_has_bowls_are_refused(name: str) -> None:
+    """However deep one stands in another, no limit of the interpreter is reached."""
+    (told,) = bakery_of("\n".join(FAMILIES[name].files(1_000).values())).diagnostics
+    assert (told.name, told.message) == ("stages-too-many", "this formula has 1,001 stages; it can have 50")
+
+
+def test_a_slip_in_the_folds_lists_none_of_them() -> None:
+    (told,) = bakery_of("\n".join(FAMILIES["folds"].files(900_000_000).values())).diagnostics
+    assert (told.name, told.message) == ("folds-too-many", "900,000,000 folds in one `ferment`; it can have 100")

@@ -60,6 +60,11 @@ def bind(block: Entry, offered: Offered) -> Outcome[Formula | None]:
     return _Binder(block, block.node, offered).bind()
 
 
+MOST_STAGES = 50
+"""Stages of one formula, its dough among them. Our own rule: nobody makes a bread in so many bowls, and how deep one may stand
+in another is bounded with it."""
+
+
 class _Binder:
     def __init__(self, block: Entry, head: nodes.BlockHead, offered: Offered) -> None:
         self.block = block
@@ -78,6 +83,9 @@ class _Binder:
         head, reports = head_of(self.block.children)
         self.reports += reports
         headings = self._headings()
+        if len(headings) > MOST_STAGES:
+            self.reports.append(_stages_too_many([*headings.values()]))
+            return None
         names = self._names(headings)
         if self.preparation:
             self._draft_of_preparation(names)
@@ -307,6 +315,12 @@ def _two_of_a_name(entry: Entry, head: nodes.StageHead, first: Entry) -> Diagnos
         help = "a formula has one dough: write the first mix as `stage first dough`"
         return report("two-doughs", entry.line.place(), message, help, there)
     return report("same-name-twice", entry.line.place(), message, "give one of them another name", there)
+
+
+def _stages_too_many(headings: list[Entry]) -> Diagnostic:
+    message = f"this formula has {len(headings):,} stages; it can have {MOST_STAGES}"
+    help = "make what is made ahead a `preparation` of its own, or part the formula in two"
+    return report("stages-too-many", headings[MOST_STAGES].line.place(), message, help)
 
 
 def _added(item: Item) -> Portion:

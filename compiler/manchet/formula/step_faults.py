@@ -19,8 +19,16 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
     if verb.needs_heat and not step.heats and step.ramp is None:
         help = f"say how hot it is around it, as in `{step.verb} … at {verb.needs_heat}`"
         yield report("heat-missing", step.place, f"`{step.verb}` has no temperature", help)
-    if step.folds and step.time is not None and step.time.high is not None:
+    if any(folds.number > MOST_FOLDS for folds in step.folds):
+        most = max(step.folds, key=lambda folds: folds.number)
+        message = f"{most.number:,} {most.work}s in one `{step.verb}`; it can have {MOST_FOLDS}"
+        yield report("folds-too-many", step.place, message, f"write fewer {most.work}s, further apart")
+    elif step.folds and step.time is not None and step.time.high is not None:
         yield from _folds_too_many(step)
+
+
+MOST_FOLDS = 100
+"""Folds, turns or stirs in one wait: each has its line on the card. Our own rule."""
 
 
 def _folds_too_many(step: Step) -> Iterator[Diagnostic]:
