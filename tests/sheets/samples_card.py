@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from manchet.sheets.drawings.day import Bar, Lane, day
 from manchet.sheets.drawings.pen import drawing
+from manchet.sheets.drawings.wall_clock import WallClock
 from manchet.sheets.forms.timing_card.view import (
     BulkTime,
     CardClash,
@@ -28,7 +29,7 @@ def strip() -> Illustration:
         Lane("sour", (Bar(0, 3, "work"), Bar(3, 720, "alone", "ripen"))),
         Lane("mother", (Bar(600, 720, "rises"), Bar(720, 770, "bakes"))),
     )
-    said = drawing("day", "sour: ripen 21:33–09:33", day(lanes, 21 * 60 + 30, "{} h cut"))
+    said = drawing("day", "sour: ripen 21:33–09:33", day(lanes, WallClock(21 * 60 + 30), "{} h cut"))
     return Illustration(said.title, said.svg, high=said.high)
 
 

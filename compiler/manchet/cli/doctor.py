@@ -125,4 +125,14 @@ def _terminal() -> list[Finding]:
     return [Finding("note", "terminal", f"writes {encoding or 'nothing known'}, so ½ and ° are shown as escapes")]
 
 
-LOOKS: tuple[Callable[[], list[Finding]], ...] = (_python, _libraries, _pdf, _cache, _saves, _terminal)
+def _zones() -> list[Finding]:
+    from manchet.timing.zones import zones_known
+
+    known = zones_known()
+    if known:
+        return [Finding("ok", "zones", f"{len(known)} zones, for the nights on which clocks change")]
+    help = "apt install tzdata   (or pip install tzdata)"
+    return [Finding("note", "zones", "no zone data; with a kitchen's `zone` the clock is taken never to change", help)]
+
+
+LOOKS: tuple[Callable[[], list[Finding]], ...] = (_python, _libraries, _pdf, _cache, _saves, _terminal, _zones)

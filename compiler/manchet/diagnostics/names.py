@@ -292,5 +292,7 @@ REPORTS = {
     'yeast-against-time': ('warning', 'checks/fermentation'),
     'yeast-factors-in-words': ('error', 'kitchen/reports'),
     'yeast-high': ('warning', 'checks/composition'),
+    'zone-data-missing': ('warning', 'workspace/reports'),
+    'zone-unknown': ('error', 'workspace/reports'),
 }
 """Name of a report -> how grave it is, and the folder of the package where its case stands."""

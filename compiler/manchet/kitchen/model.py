@@ -131,6 +131,8 @@ class Kitchen(NamedTuple):
     """"US", "metric", "imperial" or "": whose cups and spoons."""
     words: str = ""
     """"British", "American" or "": whose words are printed."""
+    zone: str = ""
+    """By whose clock it lives, as the IANA tz database names it ("Europe/Lisbon"); "" where no clock changes."""
     degrees: str = ""
     """"C" or "F": in what it writes its own temperatures; "" where it writes none."""
     lengths: str = ""

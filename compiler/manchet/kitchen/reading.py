@@ -91,6 +91,8 @@ class _KitchenReading(FigureReading):
             else:
                 self.kitchen = _with(self.kitchen, node.key.replace(" ", "_"), known)
                 self.measures = self.kitchen.measures
+        elif node.key == "zone":
+            self.kitchen = self.kitchen._replace(zone=entry.line.body[len("zone") :].strip())
         elif node.key == "yeast factors":
             self._yeast_factors(entry, node)
         elif node.key == "hands":

@@ -190,6 +190,7 @@ LINES = (
     OpeningLine("measures", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "measures US"),
     OpeningLine("words", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "words American"),
     OpeningLine("yeast", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "yeast fresh"),
+    OpeningLine("zone", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "zone Europe/Lisbon"),
     OpeningLine("yeast factors", "FACTORS_KEY", SETTING, ("kitchen",), "thing", "yeast factors 0.33 0.40"),
     # ---- what a thing of the kitchen is like
     OpeningLine("takes", "CAPACITY_KEY", SETTING, ("thing",), example="takes 6-45 kg dough"),

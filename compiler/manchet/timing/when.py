@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, time, timedelta, tzinfo
 
 from manchet.records import NamedTuple
+from manchet.timing.zones import never_shown, on_the_wall, shown_twice, zone_of
 
 FIRST_YEAR, LAST_YEAR = 1900, 2999
 """Nobody bakes beyond, and a card needs days before and after."""
@@ -25,8 +26,17 @@ class When(NamedTuple):
     at: datetime
     is_ready: bool
     not_before: datetime | None = None
+    second: bool = False
+    """Of a time that the clock shows twice that night, the second."""
+    told_which: bool = False
+    """The baker said whether the first or the second."""
     assumed: bool = False
     """Nobody said when: the clock times are an example to be read off."""
+
+
+def moment_of(when: When, zone: tzinfo | None, days: int = 0) -> datetime:
+    """The moment meant, or the same time of the clock so many days later."""
+    return on_the_wall(when.at + timedelta(days=days), zone, when.second)
 
 
 def start_at(text: str, now: datetime) -> When | str:
@@ -40,11 +50,38 @@ def ready_at(text: str, now: datetime) -> When | str:
 
 
 def _when(text: str, now: datetime, is_ready: bool) -> When | str:
-    found = moment(text, now)
+    bare, which = _which(text)
+    found = moment(bare, now)
     if isinstance(found, str):
         return found
     at, day_said = found
-    return When(at, is_ready, None if day_said else now)
+    return When(at, is_ready, None if day_said else now, which == "second", bool(which))
+
+
+def _which(text: str) -> tuple[str, str]:
+    """The text without a `first` or `second` at its end, and that."""
+    before, _, last = text.strip().rpartition(" ")
+    return (before, last.casefold()) if before and last.casefold() in ("first", "second") else (text, "")
+
+
+def not_on_the_clock(when: When, zone: str) -> tuple[str, str] | None:
+    """What to tell the baker, and what to write, where the clock of the zone does not show the moment, or shows it twice
+    and nobody said which."""
+    rules = zone_of(zone)
+    if rules is None or when.assumed:
+        return None
+    day = f"{DAYS[when.at.weekday()].capitalize()} {when.at:%Y-%m-%d}"
+    left_out = never_shown(when.at, rules)
+    if left_out is not None:
+        before, after = f"{left_out.before:%H:%M}", f"{left_out.after:%H:%M}"
+        message = f"there is no {when.at:%H:%M} on {day} in {zone}: the clock goes from {before} straight to {after}"
+        return message, f"write a time before {before}, or from {after} on"
+    again = shown_twice(when.at, rules)
+    if again is not None and not when.told_which:
+        before, after = f"{again.before:%H:%M}", f"{again.after:%H:%M}"
+        message = f"{when.at:%H:%M} comes twice on {day} in {zone}: at {before} the clock goes back to {after}"
+        return message, f"say which: `{when.at:%Y-%m-%d %H:%M} first` or `… second`"
+    return None
 
 
 def moment(text: str, now: datetime) -> tuple[datetime, bool] | str:

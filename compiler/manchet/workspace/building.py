@@ -14,6 +14,8 @@ from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.diagnostics.suggest import fold
 from manchet.sheets.form import Subject
 from manchet.syntax.block import HOUSE
+from manchet.timing.when import not_on_the_clock
+from manchet.workspace.bakery import Bakery
 from manchet.workspace.baking import baking_of
 from manchet.workspace.changes import Changes
 from manchet.workspace.committed import former_overalls
@@ -26,6 +28,7 @@ from manchet.workspace.print_jobs import PrintJob, with_last
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import Rendered, render_formula
 from manchet.workspace.selection import Selection
+from manchet.workspace.trouble import Unknown
 from manchet.workspace.workers import spread
 from manchet.workspace.writing import clear_leftovers
 
@@ -88,6 +91,7 @@ def renderings(
     bakery = selection.bakery.read({job.path for job in jobs}, options.kitchen, changes)
     not_refused(bakery)
     kitchen_of(bakery, options.kitchen, "")
+    _on_its_clock(bakery, jobs, options)
     formulas = {(formula.place.path, formula.place.line): formula for formula in bakery.formulas}
     compares = any(form.compares for form in options.forms(Subject.FORMULA))
     committed = {job.path: job.version.edited for job in jobs if job.version.commit and compares}
@@ -111,6 +115,16 @@ def renderings(
         yield one._replace(diagnostics=(*reports, *one.diagnostics), slug=job.slug)
     if posts:
         yield from render_posted_cards(selection, bakery, baking_of(selection, bakery, posts, options), options, press)
+
+
+def _on_its_clock(bakery: Bakery, jobs: Sequence[PrintJob], options: PrintOptions) -> None:
+    """Raises `Unknown` where the day counts from a time that a kitchen's clock does not show, or shows twice."""
+    if options.when is None:
+        return
+    for zone in dict.fromkeys(kitchen_of(bakery, options.kitchen, job.path).zone for job in jobs):
+        wrong = not_on_the_clock(options.when, zone)
+        if wrong is not None:
+            raise Unknown(*wrong)
 
 
 def _broken_off(name: str, fault: Diagnostic) -> Rendered:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.suggest import fold
+from manchet.diagnostics.reports import report
+from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.binding import Offered
 from manchet.formula.draft import draft_of, stage_key
 from manchet.formula.naming import Names
@@ -79,8 +80,43 @@ def kitchens_of(entries: tuple[Entry, ...]) -> Outcome[Kitchens]:
     for entry in entries:
         kitchen = kitchen_of(entry)
         reports += kitchen.diagnostics
+        reports += _strange_zone(entry, kitchen.value.zone)
         kitchens.append(kitchen.value)
     return Outcome(Kitchens(tuple(kitchens)), tuple(reports))
+
+
+def _strange_zone(entry: Entry, zone: str) -> Iterator[Diagnostic]:
+    """A zone that the machine does not know, or whose clock it cannot know, having no zone data."""
+    from manchet.timing.zones import zone_of, zones_known
+
+    line = next((one.line for one in entry.children if getattr(one.node, "key", "") == "zone"), None)
+    if line is None or zone_of(zone) is not None:
+        return
+    known = zones_known()
+    if not known:
+        message = f"this machine has no zone data: the clock of {zone} is taken never to change"
+        yield report("zone-data-missing", line.place(), message, "`manchet doctor` says what to install")
+        return
+    near = nearest_zone(zone, known)
+    help = (
+        f"write `zone {near}`"
+        if near
+        else "zones are called as in `zone Europe/Lisbon`: a part of the world, then a city"
+    )
+    message = f"no zone is called {zone}" if zone else "`zone` says nothing"
+    yield report("zone-unknown", line.place(), message, help)
+
+
+def nearest_zone(zone: str, known: Iterable[str]) -> str | None:
+    """The zone that is meant: written a little otherwise, or its city alone."""
+    wanted = fold(zone).replace(" ", "_")
+    named = {fold(name): name for name in sorted(known)}
+    cities = {name.rpartition("/")[2]: name for name in named if "/" in name}
+    near = nearest(wanted, named)
+    if near is None:
+        city = nearest(wanted.rpartition("/")[2], cities)
+        near = None if city is None else cities[city]
+    return None if near is None else named[near]
 
 
 def offered_by(blocks: TopBlocks, larder: Larder, measures: str) -> Offered:

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import Art, box, breadth, line, n, path_of, words
+from manchet.sheets.drawings.wall_clock import A_DAY, WallClock
 
 WIDTH = 596.0
 """Of paper, in units: 188 mm, which is the room on A4."""
@@ -80,15 +81,15 @@ class Axis:
         return 0 <= minute <= self.last and not any(cut.start < minute < cut.end for cut in self.cuts)
 
 
-def day(lanes: Sequence[Lane], begins: int, cut_word: str) -> Art:
-    """`begins` is the minute of the day at which the line begins; `cut_word` is `{} h cut`, to stand under each cut."""
+def day(lanes: Sequence[Lane], clock: WallClock, cut_word: str) -> Art:
+    """`clock` is what the wall shows from the beginning of the line on; `cut_word` is `{} h cut`, to stand under each cut."""
     axis = Axis(lanes)
     foot = 2 + LANE * len(lanes)
-    parts = [*_midnights(axis, begins, foot)]
+    parts = [*_midnights(axis, clock, foot)]
     for at, lane in enumerate(lanes):
         parts += _lane(lane, 2 + LANE * at, axis)
     parts.append(line(f"M{n(axis.left)} {n(foot)} H{n(axis.at(axis.last))}", FINE))
-    parts += _hours(axis, begins, foot)
+    parts += _hours(axis, clock, foot)
     for cut in axis.cuts:
         x = axis.at(cut.start)
         parts.append(
@@ -149,24 +150,23 @@ def _beside_a_cut(bar: Bar, y: float, axis: Axis, room: float) -> Iterator[str]:
         yield _lettered(bar, (x + end) / 2, y, room)
 
 
-def _hours(axis: Axis, begins: int, foot: float) -> Iterator[str]:
+def _hours(axis: Axis, clock: WallClock, foot: float) -> Iterator[str]:
     """Full hours, as many as can be told apart, each with its stroke."""
     apart = breadth("00:00", LETTER) + 8
     every = next((hours for hours in HOURS if hours * 60 * axis.scale >= apart), HOURS[-1]) * 60
     free = axis.left - apart / 2
-    for minute in range(-begins % every, axis.last + 1, every):
+    for minute in clock.every(every, axis.last):
         x = axis.at(minute)
         if not axis.is_shown(minute):
             continue
         yield line(f"M{n(x)} {n(foot)} V{n(foot + 2.5)}", FINE)
         if x - apart / 2 >= free and x + apart / 2 - 6 <= WIDTH:
-            clock = (begins + minute) % 1440
-            yield words(x, foot + 11, f"{clock // 60:02}:{clock % 60:02}", LETTER)
+            yield words(x, foot + 11, clock.said(minute), LETTER)
             free = x + apart / 2 - 6
 
 
-def _midnights(axis: Axis, begins: int, foot: float) -> Iterator[str]:
-    for minute in range(-begins % 1440, axis.last + 1, 1440):
+def _midnights(axis: Axis, clock: WallClock, foot: float) -> Iterator[str]:
+    for minute in clock.every(A_DAY, axis.last):
         if axis.is_shown(minute) and minute:
             x = axis.at(minute)
             yield line(f"M{n(x)} 0 V{n(foot)}", FINE, dash="3 2.5")

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from manchet.records import NamedTuple
 from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, n, oval, path_of, words
+from manchet.sheets.drawings.wall_clock import WallClock
 
 WIDTH, LEFT, RIGHT = 596.0, 40.0, 584.0
 """As wide as the room on A4."""
@@ -23,9 +24,11 @@ class LoadMark(NamedTuple):
     number: str
 
 
-def way_down(points: Sequence[tuple[float, float]], loads: Sequence[LoadMark], degree: str, begins: int | None) -> Art:
-    """`points` are hours and degrees in the house's own, from corner to corner; `begins` the minute of the day at which the
-    hours begin, None where they count from nought."""
+def way_down(
+    points: Sequence[tuple[float, float]], loads: Sequence[LoadMark], degree: str, clock: WallClock | None
+) -> Art:
+    """`points` are hours and degrees in the house's own, from corner to corner; `clock` what the wall shows
+    from the beginning of the hours on, None where they count from nought."""
     last = max([1.0, *(hours for hours, _ in points)])
     step = _apart(max(heat for _, heat in points) - min(heat for _, heat in points), 5, (10, 20, 25, 50, 100))
     low = min(heat for _, heat in points) // step * step
@@ -39,28 +42,21 @@ def way_down(points: Sequence[tuple[float, float]], loads: Sequence[LoadMark], d
         y = at(0, heat)[1]
         parts.append(line(f"M{n(LEFT)} {n(y)} H{n(RIGHT)}", THIN / 2))
         parts.append(words(LEFT - 4, y + 3, f"{heat:.0f} {degree}", LETTER, "end"))
-    parts += _clock(last, begins)
+    parts += _clock(last, clock)
     parts.append(line(path_of([at(hours, heat) for hours, heat in points]), LINE))
     parts += _numbers([(*at(mark.hours, mark.heat), mark.number) for mark in loads])
     return Art(WIDTH, FOOT + 15, "".join(parts))
 
 
-def _clock(last: float, begins: int | None) -> Iterator[str]:
+def _clock(last: float, clock: WallClock | None) -> Iterator[str]:
     """Full hours, as many as can be told apart."""
     room = breadth("+00:00", LETTER) + 10
     every = next((hours for hours in HOURS if (RIGHT - LEFT) * hours / last >= room), HOURS[-1])
-    first = 0 if begins is None else -begins % 60 / 60
-    hours = first
-    while hours <= last:
-        x = LEFT + (RIGHT - LEFT) * hours / last
+    full = list((WallClock(0) if clock is None else clock).every(60, int(last * 60)))
+    for minute in full[::every]:
+        x = LEFT + (RIGHT - LEFT) * minute / 60 / last
         yield line(f"M{n(x)} {n(FOOT)} V{n(FOOT + 3)}", THIN)
-        minute = round(hours * 60)
-        if begins is None:
-            yield words(x, FOOT + 12, f"+{minute // 60}:{minute % 60:02}", LETTER)
-        else:
-            clock = (begins + minute) % 1440
-            yield words(x, FOOT + 12, f"{clock // 60:02}:{clock % 60:02}", LETTER)
-        hours += every
+        yield words(x, FOOT + 12, f"+{minute // 60}:{minute % 60:02}" if clock is None else clock.said(minute), LETTER)
 
 
 def _numbers(spots: Sequence[tuple[float, float, str]]) -> Iterator[str]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from datetime import datetime, timedelta
+from datetime import datetime, timedelta, tzinfo
 from fractions import Fraction
 from math import floor
 
@@ -36,9 +36,8 @@ from manchet.timing.jobs.schedule import (
     starts_of,
     waits,
 )
-from manchet.timing.when import When
-
-DAY = timedelta(days=1)
+from manchet.timing.when import When, moment_of
+from manchet.timing.zones import changes, later, zone_of
 
 
 class Course(NamedTuple):
@@ -71,16 +70,20 @@ def card_of(work: Work, when: When, system: System = System.METRIC) -> Card:
     work begun a quarter of an hour later reads a quarter of an hour later in every line.
     """
     batch, kitchen, course = work.batch, work.kitchen, course_of(work)
-    start = when.at - timedelta(minutes=minute(course.total)) if when.is_ready else when.at
-    while when.not_before is not None and start < when.not_before:
-        start += DAY
-    rows = _rows(course, kitchen, start)
+    zone = zone_of(kitchen.zone)
+    total = timedelta(minutes=minute(course.total))
+    start, days = _start(when, total, zone, 0), 0
+    while when.not_before is not None and start.replace(tzinfo=None) < when.not_before:
+        days += 1
+        start = _start(when, total, zone, days)
+    clock = Clock(start, zone)
+    rows = _rows(course, kitchen, clock)
     for remarks in (with_floors, with_cooling, with_rooms, with_far):
         rows = remarks(work, rows)
     return Card(
         name=batch.formula.name,
         start=start,
-        ready=start + timedelta(minutes=minute(course.total)),
+        ready=later(start, total, zone),
         out_of_oven=max((row.start for row in rows if row.job == "take out of oven"), default=None),
         rows=rows,
         came_out_at=came_out_at(batch),
@@ -90,7 +93,14 @@ def card_of(work: Work, when: When, system: System = System.METRIC) -> Card:
         mixes=work.mixes.number,
         swapped=batch.formula.swapped,
         moved=batch.formula.moved,
+        clock_changes=tuple(changes(start, later(start, total, zone), zone)),
     )
+
+
+def _start(when: When, total: timedelta, zone: tzinfo | None, days: int) -> datetime:
+    """When the work begins, if it is all so many days later by the clock than was said."""
+    said = moment_of(when, zone, days)
+    return later(said, -total, zone) if when.is_ready else said
 
 
 def minute(seconds: Fraction) -> int:
@@ -102,17 +112,17 @@ class Clock(NamedTuple):
     """Turns seconds of the course into the bakehouse's clock."""
 
     start: datetime
+    zone: tzinfo | None
 
     def at(self, seconds: Fraction) -> datetime:
-        return self.start + timedelta(minutes=minute(seconds))
+        return later(self.start, timedelta(minutes=minute(seconds)), self.zone)
 
     def not_after(self, seconds: Fraction) -> datetime:
         """The last whole minute that is not later."""
-        return self.start + timedelta(minutes=floor(seconds / 60))
+        return later(self.start, timedelta(minutes=floor(seconds / 60)), self.zone)
 
 
-def _rows(course: Course, kitchen: Kitchen, start: datetime) -> tuple[CardRow, ...]:
-    clock = Clock(start)
+def _rows(course: Course, kitchen: Kitchen, clock: Clock) -> tuple[CardRow, ...]:
     critical = critical_jobs(course.jobs, starts_of(course.jobs))
     latest = latest_of(course.jobs, course.starts)
     stands = stands_of(course.jobs, course.starts)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import datetime, timedelta
+from datetime import datetime, timedelta, tzinfo
 from fractions import Fraction
 from math import floor as floor_of
 
@@ -15,6 +15,7 @@ from manchet.kitchen.model import Oven
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.card.values import CardRow, FloorHeat
+from manchet.timing.zones import later, zone_of
 
 
 class _FloorReading(NamedTuple):
@@ -69,15 +70,15 @@ def _rows(work: Work, rows: tuple[CardRow, ...]) -> Iterator[CardRow]:
         fallen = before is not None and before.at < into.at and bake.oven.name not in empty
         empty.discard(bake.oven.name)
         floor = FloorHeat(bake.heat, into.celsius, bake.wants[0], fallen)
-        yield _while_it_is_hot(row, floor, bake.oven)._replace(floor=floor)
+        yield _while_it_is_hot(row, floor, bake.oven, zone_of(work.kitchen.zone))._replace(floor=floor)
 
 
-def _while_it_is_hot(row: CardRow, floor: FloorHeat, oven: Oven) -> CardRow:
+def _while_it_is_hot(row: CardRow, floor: FloorHeat, oven: Oven, zone: tzinfo | None) -> CardRow:
     """A load can be put off no longer than the floor has the heat for it."""
     now, cold = hours_to(oven.falls, floor.heat), hours_to(oven.falls, floor.least)
     if now is None or cold is None or row.latest is None:
         return row
-    until = row.start + timedelta(minutes=floor_of(max(cold - now, Fraction(0)) * 60))
+    until = later(row.start, timedelta(minutes=floor_of(max(cold - now, Fraction(0)) * 60)), zone)
     if until >= row.latest:
         return row
     return row._replace(latest=until, slack=int((until - row.start).total_seconds()) // 60)

@@ -9,6 +9,7 @@ from manchet.batch.far_from_written import FarStep
 from manchet.formula.model import Moved, Range, Step, Swapped, Who
 from manchet.records import NamedTuple
 from manchet.timing.jobs.loads import FromMix
+from manchet.timing.zones import ClockChange
 
 
 class Gives(NamedTuple):
@@ -200,7 +201,8 @@ class CameOutAt(NamedTuple):
 
 
 class Card(NamedTuple):
-    """The card of one formula at one size. Times are wall-clock times of the bakehouse, without time zone."""
+    """The card of one formula at one size. Times are wall-clock times of the bakehouse; where it says its zone, each with its
+    offset from UTC, so that what lies between two is the time that passes."""
 
     name: str
     start: datetime
@@ -221,3 +223,5 @@ class Card(NamedTuple):
     """What was swapped in the formula: other yeast, other times."""
     moved: tuple[Moved, ...] = ()
     """Waits that were asked for at another time or warmth."""
+    clock_changes: tuple[ClockChange, ...] = ()
+    """Those between the first line and the last, in a kitchen that says its zone."""

@@ -29,7 +29,8 @@ def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
     falling = ((oven, [bake for bake in bakes if bake.oven == oven]) for oven in falling_ovens(bakehouse.kitchen))
     plans = [loading_order(own, oven) for oven, own in falling if own]
     formulas = {work.formula.name: work.formula for work in bakehouse.works}
-    card = oven_card(bakehouse.kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house, page.when)
+    kitchen = bakehouse.kitchen
+    card = oven_card(kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house, page.when, kitchen.zone)
     return Outcome(card if plans else None)
 
 

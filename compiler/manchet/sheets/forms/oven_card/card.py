@@ -18,6 +18,7 @@ from manchet.quantities.printing import round_to
 from manchet.quantities.units import in_fahrenheit
 from manchet.sheets.drawings.falling import LoadMark, way_down
 from manchet.sheets.drawings.pen import drawing
+from manchet.sheets.drawings.wall_clock import WallClock
 from manchet.sheets.forms.oven_card.clock import OvenClock, clock_of
 from manchet.sheets.forms.oven_card.view import FallingOven, LeftOut, LoadRow, OvenCard
 from manchet.sheets.page.house import House
@@ -25,9 +26,11 @@ from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts import wording
+from manchet.sheets.parts.clock_lines import clock_lines
 from manchet.sheets.parts.views import Box, Illustration
 from manchet.sheets.parts.wording import single
 from manchet.timing.when import When
+from manchet.timing.zones import ClockChange, zone_of
 
 LOWER = (Fraction(200), Fraction(150), Fraction(100))
 """Celsius that the card names when the last load is out: for whatever may still be dried or kept warm."""
@@ -44,8 +47,9 @@ def oven_card(
     issue: Issue,
     house: House,
     when: When | None = None,
+    zone: str = "",
 ) -> OvenCard:
-    """The card of a kitchen: a plan for each of its falling ovens, with the formulas of what goes in, by name. `missing`
+    """The card of a kitchen: a plan for each of its falling ovens, with the formulas of what goes in, by name. `zone` is by whose clock it lives, "" for none. `missing`
     are the names of those whose files have mistakes."""
     words = words_of(house.words)
     m = Measures(house, words)
@@ -58,7 +62,7 @@ def oven_card(
         running=running_head(words.say("falling.running", kitchen, title) if kitchen else title, "", issue),
         missing=words.say("falling.missing", ", ".join(missing)) if missing else "",
         degree=m.degree(),
-        ovens=tuple(_falling(plan, formulas, clock_of(plan, when), m) for plan in plans),
+        ovens=tuple(_falling(plan, formulas, clock_of(plan, when, zone_of(zone)), m) for plan in plans),
     )
 
 
@@ -75,7 +79,7 @@ def _falling(plan: Plan, formulas: Mapping[str, Formula], clock: OvenClock, m: M
             hottest,
         ),
         boxes=(Box(m.words["falling.fire_out"]), Box(m.words["falling.floor_then"], m.degree())),
-        rules=tuple(_rules(plan, m)),
+        rules=(*_rules(plan, m), *clock_lines(_changes(plan, clock), m)),
         left_out=tuple(_left_out(plan, m)),
         curve=_curve(plan, clock, m),
         loads=tuple(_row(plan, at, formulas, clock, m) for at in range(len(plan.loads))),
@@ -147,11 +151,27 @@ def _curve(plan: Plan, clock: OvenClock, m: Measures) -> Illustration | None:
         m.words.say("falling.point", mark.number, clock.at(load.into.hours), _about(load.into.celsius, m))
         for mark, load in zip(marks, plan.loads, strict=True)
     )
-    begins = None if clock.fire_out is None else clock.fire_out.hour * 60 + clock.fire_out.minute
     made = drawing(
-        "falling oven", m.words.say("falling.curve", plan.oven.name, said), way_down(points, marks, m.degree(), begins)
+        "falling oven",
+        m.words.say("falling.curve", plan.oven.name, said),
+        way_down(points, marks, m.degree(), _wall(clock)),
     )
     return Illustration(made.title, made.svg, high=made.high)
+
+
+def _wall(clock: OvenClock) -> WallClock | None:
+    out = clock.fire_out
+    if out is None:
+        return None
+    jumps = tuple((int((change.after - out).total_seconds()) // 60, change.minutes) for change in clock.changes)
+    return WallClock(out.hour * 60 + out.minute, jumps)
+
+
+def _changes(plan: Plan, clock: OvenClock) -> tuple[ClockChange, ...]:
+    """Those of the clock up to when the last load is out."""
+    last = max((load.out.hours for load in plan.loads), default=Fraction(0))
+    out = clock.fire_out
+    return tuple(one for one in clock.changes if out and (one.after - out).total_seconds() <= last * 3600)
 
 
 # ---- its loads -------------------------------------------------------------------------------------

@@ -6,6 +6,7 @@ from datetime import datetime
 
 from manchet.sheets.drawings.day import Bar, Lane, day
 from manchet.sheets.drawings.pen import breadth, drawing
+from manchet.sheets.drawings.wall_clock import WallClock
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.views import Illustration
 from manchet.syntax.vocabulary import COLD, IN_OVEN
@@ -25,9 +26,14 @@ def day_strip(card: Card, m: Measures) -> Illustration | None:
     drawn = [
         Lane(_short(_title(lane, card, m)), tuple(_bar(bar, lane, card, m) for bar in lane.bars)) for lane in lanes
     ]
-    art = day(drawn, card.start.hour * 60 + card.start.minute, m.words["strip.cut"])
+    art = day(drawn, _wall(card), m.words["strip.cut"])
     said = drawing("day", _in_words(lanes, card, m), art)
     return Illustration(said.title, said.svg, high=said.high)
+
+
+def _wall(card: Card) -> WallClock:
+    jumps = tuple((_minute(change.after, card.start), change.minutes) for change in card.clock_changes)
+    return WallClock(card.start.hour * 60 + card.start.minute, jumps)
 
 
 def _minute(at: datetime, start: datetime) -> int:

@@ -159,4 +159,6 @@ class TimingCard(NamedTuple):
     notes: tuple[str, ...] = ()
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
+    clock_changes: tuple[str, ...] = ()
+    """That the clocks change between the first line and the last."""
     form: Literal["card"] = "card"
