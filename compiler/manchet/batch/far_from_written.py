@@ -51,13 +51,16 @@ def step_far_from_written(work: Work, verb: str, stage: StageBatch | None, noun:
 @once
 def piece_far_from_written(work: Work, noun: str) -> Far | None:
     """The piece of that noun (any, if ""), where it is more than a quarter heavier or lighter than the file's."""
-    batch, weights = work.batch, PieceWeights(work.formula, work.kitchen)
-    for makes in batch.formula.makes:
+    weights = PieceWeights(work.formula, work.kitchen)
+    pieces = [piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun)]
+    for makes in work.formula.makes:
         written = weights.of_one(makes)
-        for piece in batch.pieces:
-            if written is None or not same_noun(piece.noun, makes.noun) or (noun and not same_noun(noun, piece.noun)):
-                continue
-            if abs(piece.grams - written) > written * PIECE:
+        for piece in pieces:
+            if (
+                written is not None
+                and abs(piece.grams - written) > written * PIECE
+                and same_noun(piece.noun, makes.noun)
+            ):
                 return Far(written, piece.grams)
     return None
 

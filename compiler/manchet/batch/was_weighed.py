@@ -17,10 +17,12 @@ def was_weighed(line: WeighedLine, work: Work, before: Mapping[str, Fraction]) -
     rows nobody knows how it was parted.
     """
     portion = line.weighed.portion
-    now = next((one.share for one in work.formula.overall if fold(one.name) == portion.key), None)
     was = before.get(portion.key)
+    if was is None:
+        return None
+    now = next((one.share for one in work.formula.overall if fold(one.name) == portion.key), None)
     rows = sum(1 for stage in work.batch.stages for weighed in stage.weighed if weighed.portion.key == portion.key)
-    if not now or was is None or was == now or rows != 1:
+    if not now or was == now or rows != 1:
         return None
     return line.weighed.grams * was / now
 

@@ -24,9 +24,11 @@ def oven_of(step: Step, kitchen: Kitchen) -> Oven | None:
     """The oven a bake or roast names (`bake 20 min in mother`), else the first of the kitchen; None for other steps."""
     if step.verb not in IN_OVEN:
         return None
-    named = step.where[1].casefold() if step.where is not None else ""
     first = next(iter(kitchen.ovens), None)
-    return next((oven for oven in kitchen.ovens if oven.name.casefold() in named and named), first)
+    named = step.where[1].casefold() if step.where is not None else ""
+    if not named:
+        return first
+    return next((oven for oven in kitchen.ovens if oven.name.casefold() in named), first)
 
 
 def heat_after(falls: tuple[Fall, ...], start: Fraction, hours: Fraction) -> Fraction | None:

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from manchet.batch.scales import scales_of
+from manchet.batch.scales import System, scales_of
 from manchet.batch.tubs import goes_whole, leaves_some
 from manchet.batch.was_weighed import is_new, was_weighed
 from manchet.batch.weighed_table import Table, WeighedLine, part_of
 from manchet.batch.weighing import weighings
-from manchet.batch.work import Work
+from manchet.batch.work import Work, once
 from manchet.figures.water.stage_water import StageWater
 from manchet.formula.model import Booking, Goes
 from manchet.records import NamedTuple
@@ -28,6 +28,14 @@ SOAKED = "what is soaked"
 
 NUMBERED = 4
 """Up to so many bowls, each has its own tick box."""
+
+
+@once
+def largest_row(work: Work, system: System) -> Fraction:
+    """Grams of the largest row of the sheet."""
+    return max(
+        (line.reading.grams for table in weighings(work, system).value for line in table.lines), default=Fraction(0)
+    )
 
 
 class Bowl(NamedTuple):
@@ -139,11 +147,7 @@ class Bowl(NamedTuple):
         if step < self._platform:
             return self.m.three_digits(grams) if self.m.house.units == "US" else self.m.weight(grams, step)
         step = max(step, OUNCE / 4) if self.m.house.units == "US" else step
-        return self.m.weight(grams, step, in_kg=self._largest() >= LARGE)
-
-    def _largest(self) -> Fraction:
-        """Grams of the largest row of the sheet."""
-        return max((line.reading.grams for table in self.tables for line in table.lines), default=Fraction(0))
+        return self.m.weight(grams, step, in_kg=largest_row(self.work, self.m.system) >= LARGE)
 
     def _row(self, line: WeighedLine, late: bool = False) -> WeighRow:
         portion, step = line.weighed.portion, line.reading.step
