@@ -28,6 +28,7 @@ from manchet.timing.jobs.firings import Firing, firings_of
 from manchet.timing.jobs.network import Job, network_of
 from manchet.timing.jobs.ovens import in_turn
 from manchet.timing.jobs.places import place_of
+from manchet.timing.jobs.rounds import is_one_round_of_unknown, rounds_of
 from manchet.timing.jobs.schedule import (
     Latest,
     critical_jobs,
@@ -172,6 +173,8 @@ def _job_row(
         load=job.load,
         loads=job.loads,
         of_mixes=job.of,
+        rounds=rounds_of(job.step, job.pieces, kitchen),
+        one_round=is_one_round_of_unknown(job.step, job.pieces, kitchen),
         baked_before=any(need.how == "step" and course.jobs[need.job].step.verb in IN_OVEN for need in job.needs),
         celsius=None,
         critical=False,

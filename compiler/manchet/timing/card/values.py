@@ -9,6 +9,7 @@ from manchet.batch.far_from_written import FarStep
 from manchet.formula.model import Moved, Range, Step, Swapped, Who
 from manchet.records import NamedTuple
 from manchet.timing.jobs.loads import FromMix
+from manchet.timing.jobs.rounds import Rounds
 from manchet.timing.zones import ClockChange
 
 
@@ -125,6 +126,10 @@ class CardRow(NamedTuple):
     gives: Gives
     at: int | None
     """The number of its job in the course; None for work inside a wait, and for a fire."""
+    rounds: Rounds | None = None
+    """In which it is done on a griddle, in a pan or in a pot."""
+    one_round: bool = False
+    """Its minutes are of one such round, and nobody says how many there are."""
     is_fire: bool = False
     """For "preheat": a fire is lit."""
     floor: FloorHeat | None = None

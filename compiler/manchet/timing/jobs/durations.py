@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from math import ceil
 
 from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
+from manchet.timing.jobs.rounds import rounds_of
 
 NOTHING = Fraction(0)
 
@@ -34,15 +34,16 @@ def length_of(step: Step, pieces: Fraction, kitchen: Kitchen, mixer: Mixer | Non
 
     * `12-15 h`: that; the card counts with the middle, or with the end that is given.
     * `20 s each`: times the pieces, shared by the kitchen's hands (one, where it does not say).
-    * `60 s a side`: twice; `6 at a time`: once for every six, and what is left.
+    * `60 s a side`: twice; `6 at a time`, or a griddle or pot that holds six: once for every six, and what is left.
     * `700 turns`: by the mixer's turns a minute, if the kitchen gives them.
     * nothing said: the kitchen's seconds a piece for this verb, if it has them; else untimed.
     """
     hands = kitchen.hands or 1
     if step.time is not None:
         times = Fraction(1)
-        if step.at_a_time and pieces:
-            times = Fraction(ceil(pieces / step.at_a_time))
+        rounds = rounds_of(step, pieces, kitchen)
+        if rounds is not None:
+            times = Fraction(rounds.number)
         elif step.per == "each":
             if not pieces:
                 return UNTIMED

@@ -135,11 +135,22 @@ def _at_a_time(step: Step, m: Measures) -> str:
 
 def note_of(row: CardRow, m: Measures) -> str:
     """What may wait, what the room or the floor of the oven does to it, what is far from what was written."""
-    said = [_may_wait(row, m), _floor(row, m), _cold(row, m), _in_room(row, m)]
+    said = [_rounds(row, m), _may_wait(row, m), _floor(row, m), _cold(row, m), _in_room(row, m)]
     said += [far_line(row.far, m) if row.far is not None else ""]
     if row.job == "step" and row.step is not None and row.step.if_late:
         said.append(m.words.say("say.if_late", row.step.if_late))
     return "; ".join(filter(None, said))
+
+
+def _rounds(row: CardRow, m: Measures) -> str:
+    """`12 rounds of 4` on a griddle, in a pan or in a pot; or that the minutes are of one and nobody says how many there are."""
+    if row.job != "step":
+        return ""
+    if row.one_round:
+        return m.words["card.one_round"]
+    if row.rounds is None or row.rounds.number < 2:
+        return ""
+    return m.words.say("card.rounds", str(row.rounds.number), str(row.rounds.at_a_time))
 
 
 def _may_wait(row: CardRow, m: Measures) -> str:
