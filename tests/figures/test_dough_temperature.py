@@ -266,10 +266,20 @@ def test_a_mixer_nobody_measured_is_a_wider_guess() -> None:
     assert friction_of(bakery.formulas[0].stages[0].steps, None, WETTING).high < 1
 
 
-NOTHING_IN_IT = "formula New loaf\n  dough\n    mix fast 6 min to 26 C\n\nkitchen Back room\n  air 21 C\n"
+ALL_HELD_BACK = """\
+formula New loaf
+  dough
+    water 10 g
+    hold back water
+    mix fast 6 min to 26 C
+    add water
+
+kitchen Back room
+  air 21 C
+"""
 
 
 def test_a_mix_of_nothing_yet_has_no_balance() -> None:
-    work = first_work(NOTHING_IN_IT)
+    work = first_work(ALL_HELD_BACK)
     assert balance(work, work.formula.stages[0]) is None
-    assert bakery_of(NOTHING_IN_IT).diagnostics == ()
+    assert bakery_of(ALL_HELD_BACK).diagnostics == ()

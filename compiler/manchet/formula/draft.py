@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from fractions import Fraction
+from itertools import takewhile
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
@@ -87,12 +87,8 @@ class Draft(NamedTuple):
 
     def may_use(self, stage: str) -> bool:
         """Whether a line that was not understood may take a stage: it adds something, names it, or nearly does."""
-        return self.may_mean("add", stage) or any(nearest(_without_amount(slip), (fold(stage),)) for slip in self.slips)
-
-
-def _without_amount(line: str) -> str:
-    """`poolsh` of `poolsh 40%`"""
-    return re.split(r" (?=[0-9½¼¾⅓⅔])", line, maxsplit=1)[0]
+        names = (" ".join(takewhile(lambda word: not word[0].isdigit(), slip.split())) for slip in self.slips)
+        return self.may_mean("add", stage) or any(nearest(name, (fold(stage),)) for name in names)
 
 
 class DraftBranch(NamedTuple):
