@@ -16,6 +16,7 @@ from collections.abc import Callable, Iterator
 
 from fuzz.texts import any_text
 from fuzz.trials.commanding import commanding
+from fuzz.trials.mending import mending
 from fuzz.trials.picturing import picturing
 from fuzz.trials.printing import printing
 from fuzz.trials.reading import reading
@@ -29,7 +30,8 @@ Trial = Callable[[str, random.Random], None]
 """Raises where something does not hold of the text. Whatever else it chooses comes out of the second."""
 
 TRIALS: dict[str, Trial] = {
-    one.__name__: one for one in (reading, printing, weighing, remarks, permuting, saving, commanding, picturing)
+    one.__name__: one
+    for one in (reading, mending, printing, weighing, remarks, permuting, saving, commanding, picturing)
 }
 
 

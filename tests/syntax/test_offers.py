@@ -11,6 +11,7 @@ from works import bakery_of
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
 from manchet.formula.block import any_unread
+from manchet.source.mending import mend
 from manchet.source.text import SourceText
 from manchet.syntax.mistakes.faults import REMARKS
 from manchet.syntax.parser import parse
@@ -84,6 +85,36 @@ def test_a_newcomer_is_told_what_to_type(body: str, name: str, offer: str) -> No
 
 def _stage_of(verb: str) -> str:
     return next((stage.word for stage in STAGES if stage.verb == verb), "dough")
+
+
+WITHOUT_A_FIX = {
+    "bake at 230 for 30 minutes": "two mistakes at once: the unit, and a word too many",
+    "bake at 230 for 30 min": "two mistakes at once: the unit, and a word too many",
+    "bake at hot oven for 30 min": "how hot it is, is the baker's to say",
+    "brush egg wash": "how much goes on a piece is the baker's to say",
+    "fold 4 times": "what it is folded into is the baker's to say",
+    "divide into 10": "it is said in another line",
+    "scale at 450 g": "it is said in another line",
+    "divide at 450 g": "it is said in another line",
+    "autolise 30 min": "it is several lines, and what is held back is the baker's to say",
+    "preheet oven": "it is left out, and a line is never taken away without a word",
+    "honey 2 cups": "the country, or the weight, is the baker's to say",
+    "milk to taste": "how much is the baker's to say",
+    "milk": "how much is the baker's to say",
+    "caraway dust": "how much is the baker's to say",
+}
+"""Lines of newcomers that no machine can put right by itself, and why."""
+
+
+@every(OFFERS, at_least=42)
+def test_a_newcomer_can_have_it_typed(body: str, name: str, offer: str) -> None:
+    (report,) = _reports(body)
+    assert bool(report.fixes) is (body not in WITHOUT_A_FIX), report.help
+    text = f"{HEAD}    {body}\n"
+    for fix in report.fixes:
+        made = mend("test.bake", text, [fix])
+        left = bakery_of(made.text).diagnostics
+        assert made.done == (0,) and name not in {one.name for one in left if one.place.line == 6}, fix
 
 
 def test_every_verb_has_an_example_that_can_be_typed() -> None:

@@ -49,6 +49,8 @@ class _Reports:
         self.kept: list[Diagnostic] = []
         self.more = 0
         self.spread: dict[int, list[Edit]] = {}
+        self.sure = True
+        """No line that is indented with a tab is indented wrongly besides: then spaces for tabs move nothing."""
         self.last: Line | None = None
 
     def full(self, line: Line) -> bool:
@@ -74,8 +76,9 @@ class _Reports:
     def all(self) -> tuple[Diagnostic, ...]:
         for at, edits in self.spread.items():
             one = self.kept[at]
-            if edits:
-                self.kept[at] = one._replace(fixes=(one.fixes[0]._replace(edits=tuple(edits[:MOST_LINES])),))
+            fix = one.fixes[0]
+            fix = fix._replace(edits=tuple(edits[:MOST_LINES]), safe=fix.safe and self.sure)
+            self.kept[at] = one._replace(fixes=(fix,) if edits else ())
         self.kept.sort(key=lambda report: (report.place.line, report.place.column))
         if self.last is not None:
             self.kept.append(as_report(Fault("too-many-mistakes", 0, 1, {"more": str(self.more)}), self.last))
@@ -127,6 +130,7 @@ def parse(source: SourceText) -> Outcome[File]:
             of_slip.append(_indent(line, depth))
         if tabbed:
             of_tabs.append(_indent(line, depth))
+            reports.sure &= not odd
         standing = stack[:]
         while stack[-1].depth >= depth:
             reports.add(*_close(stack))
@@ -134,6 +138,9 @@ def parse(source: SourceText) -> Outcome[File]:
         if parent.context == "skipped":
             continue
         found = read_line(line.body, parent.context)
+        if odd and found.trouble is not None:
+            of_slip.clear()  # it cannot be read there either, so nobody knows where it belongs
+            of_slip = []
         node, context = found.node, found.opens
         sure = [fault for fault in found.faults if fault.name not in REMARKS or node is not None]
         for fault in sure:
@@ -176,6 +183,8 @@ def _diagnosis(trouble: LineTrouble, odd: bool, line: Line, above: list[_Open]) 
         if odd:
             return None
         return fault._replace(fixes=_under_what_is_above(line, above))
+    if fault.start == 0 and fault.name == "unreadable-line" and not fault.fixes:
+        return fault._replace(fixes=_under_what_is_above(line, above))
     return _mending(fault, line.body, trouble.context)
 
 
@@ -189,7 +198,9 @@ def _mending(fault: Fault, body: str, context: str) -> Fault:
 
 def _reads(body: str, context: str, allowed: Set[str]) -> bool:
     found = read_line(body, context)
-    return found.trouble is None and all(fault.name in allowed for fault in found.faults)
+    if found.trouble is not None or not all(fault.name in allowed for fault in found.faults):
+        return False
+    return type(found.node) is not n.StepNode or lacking(found.node, (), body) is None
 
 
 def _under_what_is_above(line: Line, above: list[_Open]) -> tuple[LineFix, ...]:

@@ -35,11 +35,13 @@ def choices(start: int, end: int, *texts: str) -> tuple[LineFix, ...]:
 
 
 def left_out(body: str, start: int, end: int) -> tuple[LineFix, ...]:
-    """What body[start:end] says is said in a note under the line, or not at all."""
+    """What body[start:end] says is said in a note under the line, or not at all; but a line keeps its beginning."""
     words = body[start:end]
     gone = (len(body[:start].rstrip(" ,")), end, "")
+    if not gone[0]:
+        return ()
     out = LineFix((gone,), f"leave out `{words}`")
-    if not gone[0] or '"' in words:
+    if '"' in words:
         return (out,)
     note = f'note "{words}"'
     return LineFix((gone, (len(body), len(body), f"\n{note}")), f"say it in a line under this one: `{note}`"), out
