@@ -97,4 +97,6 @@ def _document(form: str, diagnostics: tuple[Diagnostic, ...], formulas: int, fil
     if form == "short":
         return "".join(short(one, colours) + "\n" for one in diagnostics)
     reports = "".join(full(one, colours, columns(sys.stdout)) + "\n\n" for one in diagnostics)
-    return reports + summary(diagnostics, formulas, files) + "\n"
+    safe = sum(any(fix.safe for fix in one.fixes) for one in diagnostics)
+    mend = f"; manchet check --mend puts {safe} right" if safe else ""
+    return f"{reports}{summary(diagnostics, formulas, files)}{mend}\n"
