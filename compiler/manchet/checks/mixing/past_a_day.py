@@ -1,4 +1,4 @@
-"""More mixes or loads, one after another, than a day holds: no timing card is made."""
+"""More mixes or loads, one after another, than a day holds: no timing card is made, and of more than can be told one by one no handout."""
 
 from collections.abc import Iterator
 
@@ -16,9 +16,9 @@ OF_SIZE = True
 
 def check(work: Work) -> Iterator[Diagnostic]:
     for past in past_a_day(work):
-        help = "make fewer, or correct what the kitchen says it holds at once; until then no timing card is made"
+        help = "make fewer, or correct what the kitchen says it holds at once; until then no timing card and no handout is made"
         if past.what == "mixes":
-            help = "make less, or correct what the kitchen says the mixer takes; until then no timing card is made"
+            help = "make less, or correct what the kitchen says the mixer takes; until then no timing card and no handout is made"
         yield report(NAME, past.step.place, _message(past), help)
 
 
