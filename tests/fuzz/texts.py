@@ -1,4 +1,5 @@
-"""Texts of bakeries: put together from lines that may stand where they stand, spliced of two sound ones, spoilt by slips.
+"""Texts of bakeries: put together from lines that may stand where they stand, spliced of two sound ones, sound ones with other
+figures in another kitchen, and any of these spoilt by slips.
 
 A line is put under a heading of the sort it was found under in the demo and the corpus, so that most of what comes out can be
 read, and much of it nobody would have thought of. Kitchens and larders are headings like formulas.
@@ -7,7 +8,9 @@ read, and much of it nobody would have thought of. Kitchens and larders are head
 from __future__ import annotations
 
 import random
+import re
 from collections.abc import Iterator, Mapping
+from fractions import Fraction
 from functools import cache
 from pathlib import Path
 
@@ -21,9 +24,8 @@ SPICE = ['"', "“", "”", "#", ",", "\t", "  ", "\n", "\r", "-", "–", "½", 
 
 
 def any_text(rng: random.Random) -> str:
-    how = rng.random()
-    text = put_together(rng) if how < 0.3 else spliced(rng) if how < 0.9 else rng.choice(sound_texts())
-    return with_slips(text, rng) if rng.random() < 0.15 else text
+    text = rng.choice((put_together, spliced, spliced, refigured, refigured, refigured))(rng)
+    return with_slips(text, rng) if rng.random() < 0.1 else text
 
 
 @cache
@@ -90,6 +92,33 @@ def spliced(rng: random.Random) -> str:
             put = rng.sample(fitting, k=min(len(fitting), rng.choice((0, 1, 2))))
             rows[at : at + rng.choice((0, 1, 1, 1, 2))] = put
     return "\n".join(rows)
+
+
+FIGURE = re.compile(r"(?<![\w.])\d+(\.\d+)?(?= ?(?:%|g|kg|min|h|C|loaves|rolls)\b|%)")
+
+
+def refigured(rng: random.Random) -> str:
+    """A sound text with a few other figures, but for its flours, and perhaps in another's kitchen. Most of these are sound."""
+    rows = rng.choice(sound_texts()).split("\n")
+    for _ in range(rng.choice((0, 1, 2, 4))):
+        at = rng.randrange(len(rows))
+        if not re.search(r"flour|wheat|rye|spelt|semolina", rows[at]):
+            rows[at] = FIGURE.sub(lambda found: _other(found[0], rng), rows[at], count=1)
+    text = "\n".join(rows)
+    return text if re.search(r"(?m)^kitchen", text) or rng.random() < 0.4 else f"{text}\n{rng.choice(kitchens())}"
+
+
+def _other(figure: str, rng: random.Random) -> str:
+    value = Fraction(figure) * rng.choice(
+        (Fraction(1, 10), Fraction(1, 2), Fraction(9, 10), Fraction(11, 10), 2, 3, 10)
+    )
+    return f"{float(value):.2f}".rstrip("0").rstrip(".") if "." in figure or value < 1 else str(round(value))
+
+
+@cache
+def kitchens() -> tuple[str, ...]:
+    blocks = (block for text in sound_texts() for block in re.split(r"(?m)^(?=\w)", text))
+    return tuple(block for block in blocks if block.startswith("kitchen"))
 
 
 def with_slips(text: str, rng: random.Random) -> str:

@@ -11,6 +11,7 @@ from sheets.same_figures import METRIC, differing_card_weights, differing_times,
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
+from manchet.figures.past_a_day import past_a_day
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
@@ -32,7 +33,7 @@ def weighing(text: str, rng: random.Random) -> None:
         options = print_options(any_amount(formula, rng))
         work = bakery.work(formula, options.order).value if options else None
         work = work or bakery.work(formula).value
-        if work is None or formula.preparation or has_errors(weighings(work).diagnostics):
+        if work is None or formula.preparation or past_a_day(work) or has_errors(weighings(work).diagnostics):
             continue
         house = rng.choice(HOUSES)
         adds_up(work, house)
