@@ -57,6 +57,15 @@ CUSTARD = ("milk 1000 g", "egg yolks 200 g", "sugar 150 g")
 
 CASES = (
     # text, and each caution of the formula with its level
+    *(
+        (prep("olive oil 900 g", f"{plant} 200 g", "stir 2 min", "pack in jars", COLD), {"plants-under-fat": "warning"})
+        for plant in ("basil", "rosemary", "chilli", "mushrooms", "ginger", "celeriac", "onions", "potatoes", "pumpkin puree")
+    ),
+    *(
+        (prep("olive oil 900 g", f"{plant} 200 g", "stir 2 min", "pack in jars", COLD), {})
+        for plant in ("dried basil", "dried tomatoes", "chilli flakes", "tomato paste", "olives", "fennel seeds")
+    ),
+    (prep("olive oil 900 g", "water 50 g", "dried tomatoes 200 g", "stir 2 min", COLD), {"plants-under-fat": "warning"}),
     (prep(*GARLIC, "good for 1 d at 20 C"), {"plants-under-fat": "warning"}),
     (prep(*GARLIC, "rest 10 min to pH 3.7", COLD), {"plants-under-fat": "note"}),
     (prep("olive oil 300 g", "basil 100 g", "blend 2 min", COLD), {"plants-under-fat": "warning"}),

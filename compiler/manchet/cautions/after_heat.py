@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from manchet.batch.work import Work
 from manchet.cautions.at import ways_done
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.foods import FISH, MEAT, grows_wet, is_pasteurised, words_of_name
+from manchet.larder.foods import FISH, MEAT, grows_wet, is_pasteurised, words_of_name
 from manchet.syntax.vocabulary import COOKS
 
 MILKY = frozenset({"dairy", "egg"})

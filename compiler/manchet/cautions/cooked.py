@@ -9,8 +9,8 @@ from manchet.batch.work import Work
 from manchet.cautions.at import Done, done_in
 from manchet.cautions.caution import Caution, caution
 from manchet.cautions.contents import HOUR, ROOM, around, degrees_reached, end_of, first_of, ingredients, longest
-from manchet.cautions.foods import is_pasteurised
 from manchet.formula.model import Formula, Stage
+from manchet.larder.foods import is_pasteurised
 from manchet.syntax.vocabulary import BOILS, COOKS, COOLS, IN_POT
 
 COOLING = COOLS - {"freeze"}

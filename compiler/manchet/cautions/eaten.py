@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from manchet.batch.work import Work
 from manchet.cautions.at import CautionPlace
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.foods import words_of_name
+from manchet.larder.foods import words_of_name
 
 
 def told_to_eaters(work: Work) -> Iterator[Caution]:

@@ -9,8 +9,8 @@ from manchet.batch.work import Work
 from manchet.cautions.at import CautionPlace, Done, done_in, ways_done
 from manchet.cautions.caution import Caution, caution
 from manchet.cautions.contents import HOUR, longest
-from manchet.cautions.foods import raw_fish, raw_meat_or_fish
 from manchet.formula.model import Step
+from manchet.larder.foods import raw_fish, raw_meat_or_fish
 from manchet.syntax.vocabulary import COOKS
 
 THROUGH = 75

@@ -9,8 +9,8 @@ from manchet.batch.work import Work
 from manchet.cautions.at import done_in
 from manchet.cautions.caution import Caution, caution
 from manchet.cautions.contents import HOUR, class_share, end_of, first_of, longest, weight
-from manchet.cautions.foods import grows_wet
 from manchet.formula.model import Stage
+from manchet.larder.foods import grows_wet
 from manchet.syntax.vocabulary import STANDS, WRAPS
 
 FAT_CONTINUOUS = Fraction(30, 100)

@@ -18,6 +18,7 @@ CHECKS = {
     'dough-short-of-pieces': Listed('pieces', ('by weight',), False),
     'dough-temperature-implausible': Listed('temperature', ('verb mix',), False),
     'dough-under-mixer': Listed('mixing', ('kitchen mixer',), True),
+    'dried-under-fat': Listed('keeping', ('good for',), False),
     'fermentation-too-hot': Listed('fermentation', ('ferments',), False),
     'frying-temperature-odd': Listed('baking', ('verb fry',), False),
     'hours-for-minutes': Listed('fermentation', (), False),

@@ -10,6 +10,9 @@ from manchet.formula.model import Applied, Formula, Portion, Stage, Step, Who
 from manchet.larder.ingredient import Ingredient
 from manchet.syntax.vocabulary import COOLS_BREAD, DIVIDES, IN_POT
 
+WETS = frozenset({"water", "liquid"})
+"""Classes in which what is dried soaks."""
+
 
 def breads(formula: Formula) -> tuple[tuple[str, tuple[Step, ...]], ...]:
     """The ways of its breads (noun, steps): none of a preparation."""
@@ -19,6 +22,13 @@ def breads(formula: Formula) -> tuple[tuple[str, tuple[Step, ...]], ...]:
 def portions(formula: Formula) -> Iterator[Portion]:
     for stage in formula.stages:
         yield from stage.portions
+
+
+def fat_share(formula: Formula) -> Fraction:
+    """The fat weighed in, of all that is weighed."""
+    there = [(p.share, p.ingredient is not None and p.ingredient.class_ == "fat") for p in portions(formula)]
+    whole = sum((share for share, _ in there), Fraction(0))
+    return sum((share for share, is_fat in there if is_fat), Fraction(0)) / whole if whole else Fraction(0)
 
 
 def ingredients(formula: Formula) -> Iterator[Ingredient]:

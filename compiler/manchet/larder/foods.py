@@ -10,9 +10,10 @@ import re
 from manchet.larder.ingredient import Ingredient
 
 DRY = ("dried", "flakes", "powder", "ground", "starch", "flour", "seed", "seeds", "cayenne")
-SOUR = ("olives", "capers", "sauerkraut", "paste", "puree", "pickled")
-"""Sour or salt enough in the jar they come in."""
-STARCHY = ("potato", "potatoes")
+ASKED = ("dried", "flakes")
+"""May be as soft as half dry, or go in soaked: that is asked about. A powder and a seed are dry."""
+SOUR = ("olives", "capers", "sauerkraut", "pickled")
+"""Sour or salt enough in the jar they come in; so is tomato boiled down, but no other paste or puree."""
 
 LEAVES_AND_ROOTS = frozenset(
     {
@@ -59,15 +60,27 @@ def words_of_name(name: str) -> frozenset[str]:
 def grows_wet(ingredient: Ingredient, written: str, soaked: bool = False) -> bool:
     """Whether a plant brings water of its own under fat. `written`: its name in the file, which may say `fresh` or `dried`.
 
-    What is dried counts as wet once it is `soaked`. Potato and what is sour from its jar is not meant.
+    What is dried counts as wet once it is `soaked`. What is sour from its jar is not meant.
     """
-    named = words_of_name(written) | words_of_name(ingredient.name)
-    if named & {*SOUR, *STARCHY}:
+    named = _named(ingredient, written)
+    return _is_plant(ingredient, named) and (soaked or not named & {*DRY})
+
+
+def dried_plant(ingredient: Ingredient, written: str) -> bool:
+    """Whether it would grow wet, and is said to be dried."""
+    named = _named(ingredient, written)
+    return _is_plant(ingredient, named) and bool(named & {*ASKED})
+
+
+def _named(ingredient: Ingredient, written: str) -> frozenset[str]:
+    return words_of_name(written) | words_of_name(ingredient.name)
+
+
+def _is_plant(ingredient: Ingredient, named: frozenset[str]) -> bool:
+    if named & {*SOUR} or (named & {"paste", "puree"} and named & {"tomato", "tomatoes"}):
         return False
     herb = ingredient.class_ == "spice" and named & {*LEAVES_AND_ROOTS, "fresh", "leaves"}
-    if not (herb or ingredient.class_ == "vegetable"):
-        return False
-    return soaked or not named & {*DRY}
+    return bool(herb) or ingredient.class_ == "vegetable"
 
 
 def raw_meat_or_fish(name: str) -> bool:
