@@ -93,7 +93,8 @@ def differing_times(work: Work, house: House) -> Differing:
 def differing_card_weights(work: Work, house: House) -> Differing:
     """The weights on the card, into a bowl or at a step, that are no weight of the sheet by name, figure and unit."""
     sheet, card = prep_sheet(work, Issue(), house), timing_card(work, READY, Issue(), house)
-    rows = set(weights(tuple(of_type(sheet, "WeighRow"))))
+    there = tuple(of_type(sheet, "WeighRow"))
+    rows = {*weights(there), *((row.name, row.weight, row.unit) for row in there if row.ice)}
     said = " ".join(words_in(sheet))
     found, looked_at = [], 0
     for weight in of_type(card, "CardWeight"):

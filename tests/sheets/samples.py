@@ -62,6 +62,7 @@ def ebb_rye(name: str = "Ebb rye") -> PrepSheet:
         amounts=(MadeAmount("14", "loaves", "900", "g", "", "783 g"), MadeAmount("24", "rolls", "110", "g", "roll tin", "95 g")),
         lines=("2 mixes, 6,395 g dough each", "out of the oven 10:40"),
         ahead=(MakeAhead("egg wash", "84 g", True),),
+        beside=(MakeAhead("rice flour", "96 g"),),
         wanted="28 °C",
         dough="12.79 kg",
         readings=(Box("flour", "°C"), Box("room", "°C"), Box("water", "°C"), Box("start")),

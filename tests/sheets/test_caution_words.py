@@ -106,7 +106,8 @@ def test_american_words_are_american() -> None:
 
 def test_what_stands_in_full_elsewhere_has_its_limit_and_boxes_here() -> None:
     note = caution_note(caution("cool-it-fast")._replace(again=True), METRIC)
-    assert (note.words, note.if_missed) == ("", "") and note.limit and len(note.boxes) == 2
+    assert (note.words, note.if_missed) == ("Cool it fast.", ""), "a limit has its subject"
+    assert note.limit and len(note.boxes) == 2
 
 
 def test_each_source_is_named_once() -> None:

@@ -7,16 +7,19 @@ from pathlib import Path
 
 import pytest
 from hypothesis import given, settings, strategies as st
-from sheets.same_figures import METRIC, READY, differing_card_weights, differing_times, differing_weights
+from sheets.same_figures import METRIC, READY, differing_card_weights, differing_times, differing_weights, of_type
 from weighing.test_tubs import text
 from works import bakery_of, first_work, works
 
 from manchet.batch.order import AS_WRITTEN, Order
+from manchet.batch.preparations_needed import preparations_needed, touching, weighed_beside
 from manchet.batch.work import Work, work_of
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
 
 RECIPES = Path(__file__).parents[2] / "recipes"
 
@@ -43,6 +46,47 @@ def test_sheet_and_handout_of_any_amount_weigh_the_same(grams: int, share: int, 
 @pytest.mark.parametrize("grams", [901, 905, 909, 913])
 def test_the_poolish_that_weighed_a_gram_more_at_home(grams: int) -> None:
     assert differing_weights(first_work(text(grams), AS_WRITTEN)) == []
+
+
+def test_the_card_splits_off_the_ice_that_the_sheet_splits_off() -> None:
+    """One water, 4,410 g with the ice: never whole on the card and in two on the sheet."""
+    iced = 0
+    for work in demo():
+        if work.formula.preparation:
+            continue
+        rows = [row for block in prep_sheet(work, Issue(), METRIC).blocks for row in block.rows]
+        said = {(row.name, row.weight, row.unit): row.ice for row in rows if row.ice}
+        for one in of_type(timing_card(work, READY, Issue(), METRIC), "CardWeight"):
+            ice = said.get((one.name, one.weight, one.unit))
+            if ice is not None:
+                iced += 1
+                assert one.beside.endswith(f"+ {ice} ice")
+        wholes = {(row.name, row.whole) for row in rows if row.ice}
+        shown = {
+            (one.name, f"{one.weight}\u00a0{one.unit}")
+            for one in of_type(timing_card(work, READY, Issue(), METRIC), "CardWeight")
+        }
+        assert not wholes & shown, work.formula.name
+    assert iced
+
+
+def test_what_touches_the_bread_is_totalled_as_the_preparations_have_it() -> None:
+    """What the sheets of a run ask for is what the page of preparations is made for, and nothing is left out."""
+    some = 0
+    for work in demo():
+        if work.formula.preparation:
+            continue
+        view = prep_sheet(work, Issue(), METRIC)
+        m = Measures(METRIC, words_of(METRIC.words))
+        needed = preparations_needed(work.batch)
+        assert [one.weight for one in view.ahead] == [m.mass(grams) if grams else "" for grams in needed.values()]
+        assert {one.name: one.weight for one in view.beside} == {
+            name: m.mass(grams) for name, grams in weighed_beside(work.batch).items()
+        }
+        total = sum(needed.values()) + sum(weighed_beside(work.batch).values())
+        assert total >= sum(grams for _, grams in touching(work.batch))
+        some += len(view.beside)
+    assert some >= 5
 
 
 @pytest.mark.parametrize("house", [METRIC, House("Letter", "US", "F", "American")], ids=["metric", "US"])

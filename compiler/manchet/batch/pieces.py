@@ -17,6 +17,8 @@ from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
 ONE = Fraction(1)
+OF_NO_AMOUNT = Fraction(1000)
+"""Grams that are made of a preparation in per cent where nobody says how much. Our own rule."""
 
 
 class PieceWeights(NamedTuple):
@@ -66,6 +68,8 @@ class PieceWeights(NamedTuple):
     def written_flour(self) -> Outcome[Fraction | None]:
         """Grams of all flour for the amount the file asks for; None where it asks for a tin that is not known here."""
         formula = self.formula
+        if formula.is_in_percent:
+            return Outcome(OF_NO_AMOUNT / formula.dough_share if formula.dough_share else ONE)
         if formula.way is Way.BY_WEIGHT:
             reports = self.dough(formula.makes).diagnostics
             return Outcome(None if reports else formula.own_flour, reports)

@@ -32,26 +32,33 @@ class Reading(NamedTuple):
     """In how many goes, where the scale cannot hold it all; else 1."""
 
 
-ASSUMED = {
-    System.METRIC: (Scale("", Fraction(1)), Scale("", Fraction(1, 10), Fraction(20))),
-    System.US: (Scale("", OUNCE / 4), Scale("", OUNCE / 100, 8 * OUNCE - OUNCE / 200)),
-}
+ASSUMED = (Scale("", Fraction(1)), Scale("", Fraction(1, 10), Fraction(20)))
 
-OUNCE_STEPS = tuple(OUNCE * Fraction(step) for step in ("0.005", "0.01", "0.05", "0.1", "0.25", "0.5", "1"))
-"""What scales show in ounces."""
+OUNCE_STEPS = (OUNCE / 4, OUNCE / 2, OUNCE)
+"""What a scale shows in ounces as they are printed."""
+
+LIGHT = 8 * OUNCE - OUNCE / 200
+"""Grams up to which a house of pounds weighs in grams: a quarter of an ounce is a thirtieth of it. Our own rule."""
 
 
 def scales_of(kitchen: Kitchen, system: System) -> tuple[Scale, ...]:
     """The kitchen's scales, or the assumed ones.
 
-    In US customary units a scale that reads in grams is taken to show the next coarser of
-    0.005, 0.01, 0.05, 0.1, 1/4, 1/2 and 1 oz (a scale that reads 1 g shows 0.05 oz).
+    In US customary units the coarsest shows the next coarser of 1/4, 1/2 and 1 oz, and every one reads grams up to half
+    a pound, as it does in any house: what is printed in grams is rounded in grams.
     """
-    if not kitchen.scales:
-        return ASSUMED[system]
+    scales = kitchen.scales or ASSUMED
     if system is System.METRIC:
-        return kitchen.scales
-    return tuple(s._replace(reads=next((o for o in OUNCE_STEPS if o >= s.reads), OUNCE)) for s in kitchen.scales)
+        return scales
+    coarsest = max(scales, key=lambda s: s.reads)
+    in_ounces = coarsest._replace(reads=next((o for o in OUNCE_STEPS if o >= coarsest.reads), OUNCE))
+    in_grams = (s._replace(up_to=min(s.up_to or LIGHT, LIGHT)) for s in scales if s.reads < in_ounces.reads)
+    return (in_ounces, *in_grams)
+
+
+def in_ounces(step: Fraction, system: System) -> bool:
+    """Whether what a scale shows to so many grams is read in ounces."""
+    return system is System.US and step >= OUNCE_STEPS[0]
 
 
 COARSELY, FINELY = 20, 50
@@ -83,16 +90,15 @@ def row_reading(grams: Fraction, kitchen: Kitchen, system: System, part: int) ->
     reading = reading_of(grams, kitchen, system, part)
     if reading.step >= max(scale.reads for scale in scales_of(kitchen, system)):
         return reading
-    step = max(reading.step, _third_digit(grams, system))
+    step = max(reading.step, _third_digit(grams))
     return reading._replace(grams=nearest(grams, step), step=step)
 
 
-def _third_digit(grams: Fraction, system: System) -> Fraction:
+def _third_digit(grams: Fraction) -> Fraction:
     """The worth of a figure's third digit, in grams: 1 g for 156.3 g."""
-    unit = OUNCE if system is System.US else Fraction(1)
-    value, digit = grams / unit, Fraction(1)
-    while value and value < 100 * digit:
+    digit = Fraction(1)
+    while grams and grams < 100 * digit:
         digit /= 10
-    while value >= 1000 * digit:
+    while grams >= 1000 * digit:
         digit *= 10
-    return digit * unit if value else Fraction(0)
+    return digit if grams else Fraction(0)

@@ -75,7 +75,8 @@ class _Sizing(NamedTuple):
         if not formula.dough_share:
             return Outcome(None, (made_of_nothing(formula),))
         if order.flour is not None:
-            return Outcome(order.flour)
+            own = sum((line.share for line in formula.overall if line.is_flour), NOTHING)
+            return Outcome(order.flour / own if formula.preparation and own else order.flour)
         if order.dough is not None:
             return Outcome(order.dough / formula.dough_share)
         if order.have is not None:

@@ -49,7 +49,7 @@ class Table(NamedTuple):
     fine: Fraction | None
     """Lines whose `step` is below this are for the fine scale; None if one scale weighs them all."""
     assumed: bool
-    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (quarter ounces, and 0.01 oz under 8 oz)."""
+    """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (in pounds quarter ounces, and these under 8 oz)."""
 
 
 def total_of(lines: Sequence[WeighedLine]) -> Fraction:

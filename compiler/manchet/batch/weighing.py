@@ -8,7 +8,7 @@ from manchet.batch.closing import cover_shortfall, is_flour, is_water, largest
 from manchet.batch.dilution import READINGS, READINGS_OF_SPICE, Dilution, dilution_of
 from manchet.batch.mixes import Making
 from manchet.batch.model import Weighed
-from manchet.batch.scales import COARSELY, FINELY, OUNCE, Reading, System, reading_of, row_reading, scales_of
+from manchet.batch.scales import COARSELY, FINELY, OUNCE, Reading, System, in_ounces, reading_of, row_reading, scales_of
 from manchet.batch.tubs import reconcile
 from manchet.batch.weighed_table import Table, WeighedLine, total_of
 from manchet.batch.work import Work, once
@@ -18,8 +18,9 @@ from manchet.diagnostics.reports import graver, report
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import decimal, telling
 
-NOTABLE = Fraction(2, 100)
-"""A line moved by more than this is remarked on. Our own rule."""
+NOTABLE = Fraction(1, 20)
+"""A line moved by more than this is remarked on: a row is read to a twentieth, and on a scale that suits it moves by half of
+that; two lots of yeast differ by more. Our own rule."""
 
 READ_FINELY = frozenset({"salt", "yeast", "sweet-dough yeast"})
 """Classes that are weighed to a fiftieth; all else is to a twentieth."""
@@ -46,7 +47,7 @@ def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> O
     the exact total by more than one step of the coarsest row do flour and water go up (see `closing`).
 
     Reports: `too-small-to-weigh` (a warning with a dilution, an error where there is no way out) and the note
-    `moved-by-rounding` for a line that its scale moves by more than 2 %.
+    `moved-by-rounding` for a line that its scale moves by more than 5 %.
     """
     rows = [_line(weighed, kitchen, system) for weighed in making.weighed]
     for at, row in enumerate(rows):
@@ -118,15 +119,16 @@ def _reports(table: Table, system: System) -> tuple[Diagnostic, ...]:
 def _too_small(line: WeighedLine, table: Table, system: System, way_out: Dilution | None) -> Diagnostic:
     portion = line.weighed.portion
     stage = table.making.stage.stage.name or table.making.stage.stage.word
+    step = line.reading.step
     message = (
-        f"{_show(line.weighed.grams, system)} of {portion.name} in {stage} is too little for a scale "
-        f"that reads {_show(line.reading.step, system)}"
+        f"{_show(line.weighed.grams, step, system)} of {portion.name} in {stage} is too little for a scale "
+        f"that reads {_show(step, step, system)}"
     )
     if way_out is None:
         return graver(report("too-small-to-weigh", portion.place, message, _finer(line)))
     help = (
-        f"stir {_show(way_out.dissolve, system)} into {_show(way_out.into, system)} of {way_out.carrier} and use "
-        f"{_show(way_out.use, system)} of that; the sheet takes the {way_out.carrier} off its own line"
+        f"stir {_show(way_out.dissolve, step, system)} into {_show(way_out.into, step, system)} of {way_out.carrier} and use "
+        f"{_show(way_out.use, step, system)} of that; the sheet takes the {way_out.carrier} off its own line"
     )
     return report("too-small-to-weigh", portion.place, message, help)
 
@@ -134,7 +136,7 @@ def _too_small(line: WeighedLine, table: Table, system: System, way_out: Dilutio
 def _moved(line: WeighedLine, table: Table, system: System) -> Diagnostic:
     portion, grams, reading = line.weighed.portion, line.weighed.grams, line.reading
     message = (
-        f"{portion.name} is {_three(grams, system)} and the scale shows {_show(reading.grams, system)}: "
+        f"{portion.name} is {_three(grams, reading.step, system)} and the scale shows {_show(reading.grams, reading.step, system)}: "
         f"{decimal(line.moved * 100, 0)}% {'more' if reading.grams > grams else 'less'}"
     )
     return report("moved-by-rounding", portion.place, message, _finer(line))
@@ -152,15 +154,20 @@ def _finer(line: WeighedLine) -> str:
     return f"make more at once, or describe a finer scale in the kitchen: `scale fine`, under it `reads {decimal(step, 3)} g`"
 
 
-def _three(grams: Fraction, system: System) -> str:
+def _three(grams: Fraction, step: Fraction, system: System) -> str:
     """A small weight with three digits that count, so that it differs from what a scale makes of it."""
-    value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
+    value, unit = _as_printed(grams, step, system)
     digits = next((places for places in range(6) if abs(value) * 10**places >= 100), 6)
     return f"{decimal(value, telling(value, digits))} {unit}"
 
 
-def _show(grams: Fraction, system: System) -> str:
+def _show(grams: Fraction, step: Fraction, system: System) -> str:
     """A small weight in words of a report: two digits that count."""
-    value, unit = (grams, "g") if system is System.METRIC else (grams / OUNCE, "oz")
+    value, unit = _as_printed(grams, step, system)
     digits = 0 if value >= 1000 else 1 if value >= 10 else 2 if value >= Fraction(1, 10) else 3
     return f"{decimal(value, telling(value, digits))} {unit}"
+
+
+def _as_printed(grams: Fraction, step: Fraction, system: System) -> tuple[Fraction, str]:
+    """A weight in the unit that a scale of this `step` is read in."""
+    return (grams / OUNCE, "oz") if in_ounces(step, system) else (grams, "g")

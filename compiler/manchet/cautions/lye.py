@@ -26,6 +26,8 @@ def lye_met(work: Work, stage: Stage) -> Iterator[Caution]:
     if strength >= IRRITANT and work.formula.good_for is not None:
         yield caution("lye-kept", end_of(stage))
     for at, step in done_in(stage, work.formula):
+        if step.bath and "lye" in step.bath.split():
+            yield from (caution(name, at) for name in _of_bath(CORROSIVE))
         if step.applied is not None:
             yield from (caution(name, at) for name in _of_bath(_bath(step.applied, work.formula)))
 

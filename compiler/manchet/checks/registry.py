@@ -11,7 +11,6 @@ from collections.abc import Callable, Container, Iterable, Iterator
 from functools import cache
 from importlib import import_module
 
-from manchet.batch.scales import System
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.checks.index import CHECKS
@@ -52,8 +51,7 @@ AT_THE_SCALE = frozenset({"too-small-to-weigh", "moved-by-rounding"})
 def _at_the_scale(work: Work) -> tuple[Diagnostic, ...]:
     """What cannot be weighed; and remarks on scales that the kitchen names. Of a scale that nobody named only the sheet
     speaks, which says that it assumes one."""
-    system = System.US if work.kitchen.measures == "US" else System.METRIC
-    found = weighings(work, system).diagnostics
+    found = weighings(work).diagnostics
     return tuple(one for one in found if work.kitchen.scales or one.severity is Severity.ERROR)
 
 

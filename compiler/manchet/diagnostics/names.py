@@ -47,6 +47,7 @@ REPORTS = {
     'dough-short-of-pieces': ('warning', 'checks/pieces'),
     'dough-temperature-implausible': ('warning', 'checks/temperature'),
     'dough-under-mixer': ('note', 'checks/mixing'),
+    'dried-under-fat': ('note', 'checks/keeping'),
     'each-or-in-all': ('error', 'syntax/reports'),
     'everything-else-missing': ('error', 'formula/reports'),
     'everything-else-twice': ('error', 'formula/reports'),

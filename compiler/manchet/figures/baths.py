@@ -20,6 +20,7 @@ class Because(Enum):
     """What decides how much is made."""
 
     WANTED = "what is wanted"
+    WRITTEN = "what the file makes, which is a kettle of it"
     FILE = "what the file says its vessel needs"
     USUAL = "the usual least of a bath"
 
@@ -32,10 +33,15 @@ class Made(NamedTuple):
 
 
 def dipped_into(batch: Batch) -> frozenset[str]:
-    """Keys of what pieces are dipped into."""
-    ways = (*(stage.steps for stage in batch.formula.stages), *(branch.steps for branch in batch.formula.branches))
-    steps = (step for way in ways for step in way)
-    return frozenset(step.applied.stage for step in steps if step.verb == "dip" and step.applied is not None)
+    """Keys of what pieces are dipped into, or boiled in."""
+    steps = batch.formula.steps
+    dipped = {step.applied.stage for step in steps if step.verb == "dip" and step.applied is not None}
+    return frozenset(dipped | boiled_in(batch))
+
+
+def boiled_in(batch: Batch) -> frozenset[str]:
+    """Keys of what pieces are boiled in (`boil in malt bath`), so that nobody knows what they take up."""
+    return frozenset(step.bath for step in batch.formula.steps if step.bath)
 
 
 def is_liquid(preparation: Formula) -> bool:
@@ -45,10 +51,13 @@ def is_liquid(preparation: Formula) -> bool:
     return sum(wet, Fraction(0)) * 2 >= sum((p.share for p in portions), Fraction(0))
 
 
-def amount_of(preparation: Formula, wanted: Fraction, dipped: bool) -> Made:
-    """So much is made for what is wanted of it in all; `dipped`: pieces are dipped into it."""
+def amount_of(preparation: Formula, wanted: Fraction, dipped: bool, kettle: Fraction = Fraction(0)) -> Made:
+    """So much is made for what is wanted of it in all; `dipped`: pieces are dipped into it. `kettle`: grams that the file
+    makes of a bath that they are boiled in, which has to hold them swimming."""
     if preparation.never_under is not None:
         least = Made(preparation.never_under, Because.FILE)
+    elif kettle:
+        least = Made(kettle, Because.WRITTEN)
     else:
         least = Made(USUAL if dipped and is_liquid(preparation) else Fraction(0), Because.USUAL)
     return least if least.grams > wanted else Made(wanted)

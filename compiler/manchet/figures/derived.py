@@ -25,7 +25,7 @@ from manchet.figures.oven.oven_figures import oven_figures
 from manchet.figures.water.stage_water import stage_water_figures, stage_waters
 from manchet.figures.water.water_figures import water_figures
 from manchet.figures.water.water_grid import water_of
-from manchet.formula.model import Formula, OverallLine, Portion, Way
+from manchet.formula.model import ALL_WEIGHED, THE_LINE, Formula, OverallLine, Portion, Way
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import PREFERMENTS
@@ -145,7 +145,7 @@ def _pieces(batch: Batch) -> Figure:
 
 
 def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> MaterialFigures:
-    share = line.share * 100
+    share, of = line.share * 100, _per_cents_of(formula)
     if formula.way is Way.OVERALL and not line.apart:
         percent = Figure(
             line.name, share, "%", "as overall says", (Given(line.name, share, "%", where(line.place)),), FILE
@@ -156,14 +156,17 @@ def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Materia
             (Given(line.name, share, "%", where(line.place)),), PERCENT,
         )  # fmt: skip
     else:
-        rule = "what of it reaches the bread through all stages / all flour x 100; counted cultures are split"
+        rule = f"what of it reaches the bread through all stages / {of} x 100; counted cultures are split"
         percent = Figure(line.name, share, "%", rule, (flour,), PERCENT)
-    grams = Figure(
-        line.name, line.share * flour.value, "g", "per cent of all flour x all flour", (percent, flour), PERCENT
-    )
-    return MaterialFigures(
-        line.name, percent, grams, "all flour", line.is_flour, line.stage, "apart" if line.apart else ""
-    )
+    grams = Figure(line.name, line.share * flour.value, "g", f"per cent of {of} x {of}", (percent, flour), PERCENT)
+    return MaterialFigures(line.name, percent, grams, of, line.is_flour, line.stage, "apart" if line.apart else "")
+
+
+def _per_cents_of(formula: Formula) -> str:
+    """What 100 % is."""
+    if formula.has_flour:
+        return "all flour"
+    return THE_LINE if formula.is_in_percent else ALL_WEIGHED
 
 
 def _stage(stage: StageBatch, work: Work, flour: Figure) -> StageFigures:
@@ -261,7 +264,8 @@ def _grams_rule(portion: Portion, stage: StageBatch) -> str:
         return "per cent of everything in the stage that is not itself written so"
     if portion.basis == "stage flour" and stage.stage.flour_share is not None:
         return "per cent of this stage's flour x the stage's share of all flour x all flour"
-    return "per cent of all flour x all flour"
+    of = portion.basis if portion.basis in (ALL_WEIGHED, THE_LINE) else "all flour"
+    return f"per cent of {of} x {of}"
 
 
 def _sum(name: str, amounts: tuple[tuple[str, Fraction], ...], stage: StageBatch, rule: str) -> Figure:

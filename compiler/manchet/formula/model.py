@@ -157,16 +157,22 @@ class Step(NamedTuple):
     goes: tuple[Goes, ...] = ()
     additions: int | None = None
     applied: Applied | None = None
+    bath: str = ""
+    """The key of the preparation that pieces are boiled in, where the step says no other weight of it."""
 
 
 # ---- the formula, of no size ----------------------------------------------------------------------
+
+
+ALL_WEIGHED, THE_LINE = "all that is weighed", "the line at 100%"
+"""What the per cents of a preparation are of."""
 
 
 class Portion(NamedTuple):
     """One line of a stage's weighing: an ingredient, or a stage used in it.
 
     `share` is what the bread gets of it (keeps left out). `percent` is as the file says or as computed, of
-    `basis`: "stage flour", "all flour", "what is soaked", "dough flour" or "" (by weight).
+    `basis`: "stage flour", "all flour", "what is soaked", "dough flour", of a preparation ALL_WEIGHED or THE_LINE; "" by weight.
     """
 
     name: str
@@ -331,6 +337,11 @@ class Formula(NamedTuple):
     def has_flour(self) -> bool:
         """Whether a bread's per cents are of flour: in a batter of soaked pulses they are of all that is weighed."""
         return not self.preparation and any(line.is_flour for line in self.overall)
+
+    @property
+    def is_in_percent(self) -> bool:
+        """Whether it is a preparation in per cent, of which the file does not say how much is made."""
+        return self.preparation and any(portion.basis == THE_LINE for portion in self.dough.portions)
 
     @property
     def dough(self) -> Stage:

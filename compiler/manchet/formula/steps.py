@@ -9,6 +9,7 @@ from typing import Any
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
+from manchet.diagnostics.suggest import fold
 from manchet.formula import measures
 from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Who
 from manchet.formula.naming import Names
@@ -132,11 +133,18 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
         notes=tuple(notes),
         pictures=tuple(pictures),
         optional="optional" in manner,
+        bath=_bath(verb, said.get("where"), names),
         **said,
     )
     if not any(isinstance(child.node, nodes.Unread) for child in entry.children):
         reports += step_faults(step)
     return Outcome(step, tuple(reports))
+
+
+def _bath(verb: str, where: tuple[str, str] | None, names: Names) -> str:
+    """`boil in malt bath`: the key of that preparation; "" where the place is a pot."""
+    boils = verb in VERB and VERB[verb].boils
+    return fold(where[1]) if boils and where and fold(where[1]) in names.preparations else ""
 
 
 def _loss(amount: nodes.Amount, line: Line, made_good: bool) -> Outcome[Fraction]:

@@ -16,7 +16,7 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
-from manchet.formula.model import Booking, OverallLine, Stage, Way
+from manchet.formula.model import ALL_WEIGHED, THE_LINE, Booking, OverallLine, Stage, Way
 from manchet.formula.percents import percent
 from manchet.formula.portions import FilledStage, fill_portions
 from manchet.formula.shares import (
@@ -63,11 +63,19 @@ class _Asked:
         for key in reversed(tuple(self.drafts.stages)):
             self._ask(key)
         lines = self._overall()
-        flour = sum((line.share for line in lines if line.is_flour), NOTHING)
-        base = flour or sum((line.share for line in lines), NOTHING) or ONE
+        base = self._base(lines) or ONE
         stages = tuple(self._stage(key, draft, base) for key, draft in self.drafts.stages.items())
         overall = tuple(line._replace(share=line.share / base) for line in lines)
         return Outcome(Shares(overall, stages, base, not has_errors(self.reports)), tuple(self.reports))
+
+    def _base(self, lines: tuple[OverallLine, ...]) -> Fraction:
+        """What 100 % is: all flour. Of a preparation the line that says 100 %, or like without flour all that is weighed."""
+        last = self.drafts.stages[self.last]
+        if _of_one_line(last):
+            return ONE
+        flour = sum((line.share for line in lines if line.is_flour), NOTHING)
+        whole = sum((line.share for line in lines), NOTHING)
+        return whole if last.word == "preparation" else flour or whole
 
     # ---- how each stage is written ---------------------------------------------------------------
 
@@ -112,7 +120,7 @@ class _Asked:
             return
         flours = [i for i in draft.items if self._flour(i) and i.how == "percent" and i.basis == ""]
         total = sum((i.figure for i in flours), NOTHING)
-        if flours and total != 1 and draft.whole and not weights:
+        if flours and total != 1 and draft.whole and not weights and not _of_one_line(draft):
             listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours)
             name = "flours-not-100" if draft.word == "dough" else "stage-flours-not-100"
             message = f"the flours of {draft.name} come to {percent(total)}: {listed}"
@@ -281,15 +289,23 @@ class _Asked:
         size = self.size[key]
         unit = self.unit[key]
         stage = stage_of(draft, unit, self.reaching[key], base / size if size else base)
-        own = sum((p.share for p in stage.portions if p.is_flour and not p.stage), NOTHING)
+        own, basis = self._own(draft, stage)
         by_weight = self.way is Way.BY_WEIGHT
         portions = tuple(
-            p._replace(percent=p.share / own * 100 if own else None, basis="stage flour" if own else "")
+            p._replace(percent=p.share / own * 100 if own else None, basis=basis if own else "")
             if by_weight and p.basis != "what is soaked"
             else p._replace(basis="dough flour" if draft.word == "dough" else p.basis)
             for p in stage.portions
         )
         return stage._replace(portions=portions)
+
+    def _own(self, draft: Draft, stage: Stage) -> tuple[Fraction, str]:
+        """What is 100 % in a stage that is weighed: its flour; of a preparation its line at 100 %, or all of it."""
+        if draft.word != "preparation":
+            return sum((p.share for p in stage.portions if p.is_flour and not p.stage), NOTHING), "stage flour"
+        if _of_one_line(draft):
+            return ONE, THE_LINE
+        return sum((p.share for p in stage.portions), NOTHING), ALL_WEIGHED
 
 
 def _basis_line(draft: Draft) -> bool:
@@ -297,3 +313,7 @@ def _basis_line(draft: Draft) -> bool:
     return sum(1 for i in draft.items if i.how == "percent" and i.figure == 1) == 1 and all(
         i.how == "percent" for i in draft.items
     )
+
+
+def _of_one_line(draft: Draft) -> bool:
+    return draft.word == "preparation" and _basis_line(draft)

@@ -149,6 +149,7 @@ def _first_uses(jobs: Sequence[Job], starts: Sequence[Fraction], work: Work) -> 
 
 def _brought(step: Step) -> set[str]:
     keys = {goes.key for goes in step.goes} if step.verb in BRINGS_IN else set()
+    keys |= {step.bath} - {""}
     return keys if step.applied is None or not step.applied.stage else keys | {step.applied.stage}
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.batch.preparations_needed import preparations_needed
 from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
-from manchet.figures.baths import amount_of, dipped_into
+from manchet.figures.baths import amount_of, boiled_in, dipped_into
 from manchet.formula.model import Formula
 from manchet.sheets.form import Ahead
 
@@ -26,15 +26,17 @@ def made_ahead(
 ) -> tuple[Ahead, ...]:
     """Each preparation that the users want, in the order it is made: what goes into another stands before it.
 
-    At home so much is made as is wanted. In a bakery the written amount is made, or more where more is wanted; `more` are
+    At home, and of what is in per cent, so much is made as is wanted. In a bakery the written amount is made, or more where more is wanted; `more` are
     keys of what is made whoever wants it. A bath is never less than its vessel needs.
     """
     written = {key: work for key, formula in known.items() if (work := sized(formula, None)) is not None}
     wanted: dict[str, dict[str, Fraction]] = {key: {} for key in more if key in written}
     dipped: set[str] = set()
+    boiled: set[str] = set()
 
     def add(user: Work) -> None:
         dipped.update(dipped_into(user.batch))
+        boiled.update(boiled_in(user.batch))
         for key, grams in preparations_needed(user.batch).items():
             if key in written:
                 by = wanted.setdefault(key, {})
@@ -47,8 +49,9 @@ def made_ahead(
         if key not in wanted:
             continue
         in_all = sum(wanted[key].values(), Fraction(0))
-        made = amount_of(known[key], in_all, key in dipped)
-        enough = not at_home and made.grams <= written[key].batch.dough
+        kettle = written[key].batch.dough if key in boiled else Fraction(0)
+        made = amount_of(known[key], in_all, key in dipped, kettle)
+        enough = not (at_home or known[key].is_in_percent) and made.grams <= written[key].batch.dough
         work = written[key] if enough else sized(known[key], made.grams)
         if work is not None:
             found.insert(0, Ahead(work, tuple(wanted[key].items()), key in dipped, None if enough else made.because))

@@ -61,12 +61,11 @@ class Measures(NamedTuple):
             return self._pounds(grams, step)
         if in_kg:
             return Weight(_figure(grams / 1000, _places(step / 1000), fixed=True), self.words["units.kg"])
-        return Weight(_figure(grams, printing.telling(grams, _places(step)), fixed=True), self.words["units.g"])
+        return self.in_grams(grams, step)
 
-    def three_digits(self, grams: Fraction) -> Weight:
-        """`156 g`, `22.4 g`, `1.50 g`: on a fine scale of a house that weighs the rest in pounds."""
-        places = 0 if grams >= 100 else 1 if grams >= 10 else 2
-        return Weight(_figure(grams, places, fixed=True), self.words["units.g"])
+    def in_grams(self, grams: Fraction, step: Fraction) -> Weight:
+        """The same in grams in any house, as a fine scale shows it: `156 g`, `22.4 g`, `1.5 g`."""
+        return Weight(_figure(grams, printing.telling(grams, _places(step)), fixed=True), self.words["units.g"])
 
     def _pounds(self, grams: Fraction, step: Fraction) -> Weight:
         if step < OUNCE / 4:
@@ -177,6 +176,11 @@ class Measures(NamedTuple):
     def worked_out(self, share: Fraction) -> str:
         """A per cent that nobody wrote, but follows: to a tenth from ten up, where more would only look exact."""
         return self.percent(printing.round_to(share, 3)) if share >= Fraction(1, 10) else self.percent(share)
+
+    def part(self, share: Fraction) -> str:
+        """Of how much one thing is in a preparation, to tell by: whole per cents from ten up, a tenth below (lye 3.5 %)."""
+        places = 2 if share >= Fraction(1, 10) else 3 if share >= Fraction(1, 1000) else 5
+        return self.percent(printing.round_to(share, places))
 
     # ---- times
 

@@ -12,7 +12,7 @@ from manchet.batch.weighed_table import Table, WeighedLine, part_of
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work, once
 from manchet.figures.water.stage_water import StageWater
-from manchet.formula.model import Booking, Goes
+from manchet.formula.model import ALL_WEIGHED, Booking, Goes
 from manchet.records import NamedTuple
 from manchet.sheets.page.measures import OUNCE, Measures, Weight
 from manchet.sheets.parts.views import WeighRow
@@ -145,8 +145,7 @@ class Bowl(NamedTuple):
     def weight(self, grams: Fraction, step: Fraction) -> Weight:
         """On the fine scale grams in every house; on the platform all of a sheet in one unit."""
         if step < self._platform:
-            return self.m.three_digits(grams) if self.m.house.units == "US" else self.m.weight(grams, step)
-        step = max(step, OUNCE / 4) if self.m.house.units == "US" else step
+            return self.m.in_grams(grams, step)
         return self.m.weight(grams, step, in_kg=largest_row(self.work, self.m.system) >= LARGE)
 
     def _row(self, line: WeighedLine, late: bool = False) -> WeighRow:
@@ -184,6 +183,8 @@ class Bowl(NamedTuple):
         portion = line.weighed.portion
         if portion.percent is None:
             return ""
+        if portion.basis == ALL_WEIGHED:
+            return self.m.part(portion.percent / 100)
         return "" if portion.basis == SOAKED else self.m.worked_out(portion.percent / 100)
 
     def _aside(self, line: WeighedLine) -> str:

@@ -44,7 +44,7 @@ def caution_note(c: Caution, m: Measures) -> CautionNote:
     words, limit, missed = (said_in_units(wording, m) for wording in (said.words, said.limit, said.if_missed))
     boxes = tuple(_pen_box(box, m) for box in said.boxes)
     if c.again:
-        words, missed = "", ""
+        words, missed = f"{hazard.catchword}.", ""
     step, branch = ("" if number is None else str(number + 1) for number in (c.at.step, c.at.branch))
     return CautionNote(
         c.level,

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from fractions import Fraction
 
+from manchet.batch.scales import ASSUMED
 from manchet.batch.totals import Totals
 from manchet.batch.weighed_table import Table
 from manchet.diagnostics.suggest import fold
@@ -19,6 +20,7 @@ NOTABLE = Fraction(1, 2000)
 def overall_shares(formula: Formula, before: Mapping[str, Fraction], m: Measures) -> tuple[OverallShare, ...]:
     """Per cent only, so that nobody weighs from it; what was otherwise in the version before says so."""
     lines = []
+    said = m.part if formula.preparation and not formula.is_in_percent else m.percent
     for line in formula.overall:
         share = line.share
         was = before.get(fold(line.name)) if before else None
@@ -27,11 +29,18 @@ def overall_shares(formula: Formula, before: Mapping[str, Fraction], m: Measures
             mark = m.words["foot.was_not"]
         else:
             mark = m.words.say("foot.was", m.percent(was)) if was is not None and was != share else ""
-        lines.append(OverallShare(name, m.percent(share), mark))
+        lines.append(OverallShare(name, said(share), mark))
     now = {fold(line.name) for line in formula.overall}
     gone = ((name, was) for name, was in before.items() if name not in now)
     lines += [OverallShare(name, m.words["foot.none"], m.words.say("foot.was", m.percent(was))) for name, was in gone]
     return tuple(lines)
+
+
+def per_cents_of(formula: Formula, m: Measures) -> str:
+    """`% of all flour`, `% of total weight`, `% of milk`: what a list of per cents is headed with."""
+    if formula.is_in_percent:
+        return m.words.say("foot.per_cent_of", next(line.name for line in formula.overall if line.share == 1))
+    return m.words["foot.per_cent" if formula.has_flour else "foot.per_cent_whole"]
 
 
 def _aside(line: OverallLine, m: Measures) -> str:
@@ -74,7 +83,8 @@ def scale_notes(tables: Sequence[Table], m: Measures) -> tuple[str, ...]:
     """Which scale was assumed, where the kitchen names none."""
     if not any(table.assumed for table in tables):
         return ()
-    us = m.house.units == "US"
-    coarse = m.weight(OUNCE / 4 if us else Fraction(1), OUNCE / 4 if us else Fraction(1))
-    fine = m.weight(OUNCE / 100 if us else Fraction(1, 10), OUNCE / 100 if us else Fraction(1, 10))
+    step = OUNCE / 4
+    coarse, fine = (m.in_grams(scale.reads, scale.reads) for scale in ASSUMED)
+    if m.house.units == "US":
+        return (m.words.say("foot.assumed_pounds", str(m.weight(step, step)), str(coarse), str(fine)),)
     return (m.words.say("foot.assumed", str(coarse), str(fine)),)

@@ -18,7 +18,7 @@ from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.foot import overall_shares
+from manchet.sheets.parts.foot import overall_shares, per_cents_of
 from manchet.sheets.parts.line_names import line_name
 from manchet.sheets.parts.pieces_line import made_lines
 from manchet.sheets.parts.swap_lines import swap_lines
@@ -57,7 +57,7 @@ def class_set(home: HomeWork, issue: Issue, house: House, benches: int) -> Class
         makes=made_lines(home.work, m),
         ticks=_ticks(benches, m),
         stages=tuple(stage for stage in _stages(home, sets, m) if stage.rows),
-        answers_head=words["class.per_cent" if formula.has_flour else "class.per_cent_whole"],
+        answers_head=per_cents_of(formula, m),
         answers=overall_shares(formula, {}, m),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         readings=(

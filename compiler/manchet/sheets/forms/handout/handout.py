@@ -23,7 +23,7 @@ from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import BOTH, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.caution import caution_note, cautions_for_eaters, cautions_of_no_stage
-from manchet.sheets.parts.foot import overall_shares
+from manchet.sheets.parts.foot import overall_shares, per_cents_of
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.pieces_line import made_lines
 from manchet.sheets.parts.swap_lines import swap_lines
@@ -62,7 +62,7 @@ def handout(home: HomeWork, issue: Issue, house: House, pictures: Pictures, blan
         at_home=_at_home(work, m),
         once=(*([words["handout.spoons_vary"]] if spoony else []), *_yeast(work, m)),
         cautions=cautions_of_no_stage(cautions, [s.stage.key for s in work.batch.stages], m),
-        overall_head=words["handout.per_cent" if formula.has_flour else "handout.per_cent_whole"],
+        overall_head=per_cents_of(formula, m),
         overall=tuple(OverallShare(one.name, "") for one in overall) if blanks else overall,
         blanks=blanks,
         notes=() if formula.preparation else formula.notes,

@@ -50,6 +50,8 @@ def _least(ahead: Ahead, m: Measures) -> str:
     match ahead.because:
         case Because.FILE:
             return m.words.say("handout.least", taken)
+        case Because.WRITTEN:
+            return m.words["ahead.kettle"]
         case Because.USUAL:
             return m.words.say("handout.least_usual", taken)
     return ""

@@ -9,7 +9,6 @@ from manchet.batch.tins import tin_called
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
-from manchet.figures.oven.core import core_of
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
@@ -23,6 +22,7 @@ from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.by_hand import done_by_hand
 from manchet.sheets.parts.caution import cautions_at_step
+from manchet.sheets.parts.core_estimate import core_estimate
 from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on, seconds_waited
 from manchet.sheets.parts.mixing import order_of_the_bowl
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
@@ -30,7 +30,6 @@ from manchet.sheets.parts.pieces_line import divided_line
 from manchet.sheets.parts.step_pictures import illustrations, step_illustrations
 from manchet.sheets.parts.steps import bakes_from, for_the_sort, step_line, worked_in_rows
 from manchet.sheets.parts.views import Illustration, WeighRow
-from manchet.sheets.parts.wording import single
 from manchet.timing.at_home import is_stirred
 
 Adds = Bowl | Mapping[str, WeighRow]
@@ -126,12 +125,13 @@ class HomeWriter(NamedTuple):
         """All phases of a bake in one line: what the dial is set to, and until when."""
         say = self.m.words.say
         said = [self._phase(step) for step in phases]
-        core = core_of(self.work.formula, phases)
+        core = core_estimate(self.work.formula, phases, self.m)
         cores = [self.m.degrees(reach.value) for step in phases for reach in step.reaches if reach.what == "core"]
         if core is not None:
-            cores.append(say("handout.about", self.m.degrees(single(Fraction(core.celsius)))))
+            cores.append(core.about)
         looks = [look for step in phases if (look := wording.look(step, self.m))]
         notes = tuple(note for step in phases for note in wording.phase(step._replace(vent=None), self.m).notes)
+        notes += () if core is None else (core.note,)
         how = "".join(say("handout.then", each) for each in said[1:])
         how += "".join(f", {say('say.core', each)}" for each in cores)
         done = f"{self.m.words['verbs.bake']} {said[0]}".rstrip()

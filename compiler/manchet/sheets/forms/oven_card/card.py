@@ -7,7 +7,6 @@ from fractions import Fraction
 from itertools import groupby
 
 from manchet.figures.oven.bakes import Bake
-from manchet.figures.oven.core import core_of
 from manchet.figures.oven.curve import fastest, hours_to, rising_phase
 from manchet.figures.oven.loading_order import first_if_colder
 from manchet.figures.oven.loading_plan import Load, Plan
@@ -27,6 +26,7 @@ from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.clock_lines import clock_lines
+from manchet.sheets.parts.core_estimate import core_estimate
 from manchet.sheets.parts.views import Box, Illustration
 from manchet.sheets.parts.wording import single
 from manchet.timing.when import When
@@ -204,17 +204,15 @@ def _load(load: Load, m: Measures) -> str:
     return ", ".join(filter(None, (number, pieces)))
 
 
-def _core(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> str:
-    """The core the file gives; else the one its kind has, as an estimate; "" where nothing has a core."""
+def _core(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> tuple[str, ...]:
+    """The core the file gives; else the one its kind has, and that it is an estimate; nothing where nothing has a core."""
     for phase in bake.phases:
         for reach in phase.reaches:
             if reach.what == "core":
-                return m.words.say("say.core", m.degrees(reach.value))
+                return (m.words.say("say.core", m.degrees(reach.value)),)
     formula = formulas.get(bake.formula)
-    core = None if formula is None or bake.stage or bake.dries else core_of(formula, bake.phases)
-    if core is None:
-        return ""
-    return m.words.say("falling.core_about", m.degrees(single(Fraction(core.celsius))))
+    core = None if formula is None or bake.stage or bake.dries else core_estimate(formula, bake.phases, m)
+    return () if core is None else (m.words.say("say.core", core.about), core.note)
 
 
 def _then(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
@@ -230,9 +228,7 @@ def _then(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> Iterable[
         if heat:
             yield m.words.say("falling.then", " ".join(filter(None, (minutes, m.words.say("say.at", heat)))))
     yield from filter(None, (wording.look(phase, m) for phase in bake.phases))
-    core = _core(bake, formulas, m)
-    if core:
-        yield core
+    yield from _core(bake, formulas, m)
 
 
 def _colder(plan: Plan, at: int, m: Measures) -> str:

@@ -7,7 +7,6 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.figures.oven.bakes import dries, holds_of, loads_of
-from manchet.figures.oven.core import core_of
 from manchet.figures.oven.curve import floor_heat, oven_of, rising_phase, window
 from manchet.figures.oven.oven_figures import own_fire
 from manchet.formula.model import Step
@@ -17,6 +16,7 @@ from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import BakeTable
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
+from manchet.sheets.parts.core_estimate import core_estimate
 from manchet.sheets.parts.views import BakePhase, Box
 from manchet.sheets.parts.wording import single
 
@@ -30,11 +30,10 @@ def bake_table(work: Work, phases: Sequence[Step], is_last: bool, noun: str, m: 
     boxes = (Box(m.words["box.oven"], m.degree()),)
     table = [_phase(step, kitchen, m) for step in phases]
     notes = (*_loads(work, phases, noun, m), *_falling(work, phases, m))
-    core = core_of(work.formula, phases) if is_last and not dries(phases[0]) else None
+    core = core_estimate(work.formula, phases, m) if is_last and not dries(phases[0]) else None
     if core is not None:
-        about = m.words.say("load.core_about", m.degrees(single(Fraction(core.celsius))))
-        table[-1] = table[-1]._replace(core=about)
-        notes += (m.words["load.core_estimate"],)
+        table[-1] = table[-1]._replace(core=core.about)
+        notes += (core.note,)
     return BakeTable(tuple(table), boxes, notes)
 
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 
 from manchet.batch.model import PieceBatch
-from manchet.batch.preparations_needed import preparations_needed
+from manchet.batch.preparations_needed import preparations_needed, weighed_beside
 from manchet.batch.work import Work
 from manchet.figures.baths import dipped_into
 from manchet.figures.water.water_grid import DoughWater
@@ -48,14 +48,21 @@ def made_ahead(work: Work, m: Measures) -> Iterator[MakeAhead]:
     """Each preparation that today's amount takes, under the name that the file has for it."""
     needed, dipped = preparations_needed(work.batch), dipped_into(work.batch)
     for key, grams in needed.items():
-        yield MakeAhead(_name_of(key, work), m.mass(grams), key in dipped)
+        yield MakeAhead(_name_of(key, work), m.mass(grams) if grams else "", key in dipped)
+
+
+def beside_the_dough(work: Work, m: Measures) -> Iterator[MakeAhead]:
+    """What else is weighed for today's amount: flour to dust, oil to grease, sugar to sprinkle."""
+    for name, grams in weighed_beside(work.batch).items():
+        yield MakeAhead(name, m.mass(grams))
 
 
 def _name_of(key: str, work: Work) -> str:
     applied = ((step.applied.stage, step.applied.name) for step in work.formula.steps if step.applied is not None)
     branches = (portion for branch in work.formula.branches for portion in branch.added)
     weighed = (portion for stage in work.formula.stages for portion in stage.portions)
-    names = dict([*((p.stage, p.name) for p in (*branches, *weighed)), *applied])
+    baths = ((step.bath, step.where[1]) for step in work.formula.steps if step.bath and step.where)
+    names = dict([*((p.stage, p.name) for p in (*branches, *weighed)), *applied, *baths])
     return names[key]
 
 

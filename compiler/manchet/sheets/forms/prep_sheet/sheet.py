@@ -13,20 +13,29 @@ from manchet.cautions.registry import cautions_of
 from manchet.diagnostics.suggest import fold
 from manchet.figures.water.dough_temperature import wanted_of
 from manchet.figures.water.stage_water import stage_waters
-from manchet.figures.water.water_grid import DoughWater, water_of
+from manchet.figures.water.water_grid import DoughWater
 from manchet.sheets.form import NO_PICTURES, NO_VERSION
-from manchet.sheets.forms.prep_sheet.head import amount, head_lines, made_ahead, no_longer_approved, readings, status_of
+from manchet.sheets.forms.prep_sheet.head import (
+    amount,
+    beside_the_dough,
+    head_lines,
+    made_ahead,
+    no_longer_approved,
+    readings,
+    status_of,
+)
 from manchet.sheets.forms.prep_sheet.other_waits import other_waits
 from manchet.sheets.forms.prep_sheet.stage_parts import Pages
 from manchet.sheets.forms.prep_sheet.tub import tub_of
 from manchet.sheets.forms.prep_sheet.view import Gone, PrepSheet, StageBlock
-from manchet.sheets.forms.prep_sheet.water_panel import STEP, ice_in_the_bowl, standing_panel, water_panel
+from manchet.sheets.forms.prep_sheet.water_panel import standing_panel, water_panel
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_of_no_stage, cautions_of_stage
+from manchet.sheets.parts.dough_ice import dough_water, ice_in_the_dough
 from manchet.sheets.parts.far_from_written import far_stage_notes
 from manchet.sheets.parts.foot import flours_line, overall_shares, scale_notes, total_facts
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
@@ -49,7 +58,7 @@ def prep_sheet(
     words = words_of(house.words)
     m = Measures(house, words)
     tables, cautions = weighings(work, m.system).value, cautions_of(work)
-    water, pages = _water(work, m), Pages(work, pictures, m)
+    water, pages = dough_water(work, m), Pages(work, pictures, m)
     formula, number = work.batch.formula, work.mixes.number
     wanted = None if formula.preparation else wanted_of(work.dough.stage.steps)
     overall = overall_shares(formula, before, m)
@@ -66,6 +75,7 @@ def prep_sheet(
         amounts=tuple(amount(p, formula, m) for p in work.batch.pieces),
         lines=tuple(head_lines(work, issue, m)),
         ahead=tuple(made_ahead(work, m)),
+        beside=tuple(beside_the_dough(work, m)),
         wanted="" if wanted is None else m.degrees(wanted[1]),
         dough=m.mass(work.batch.dough),
         readings=readings(work, water, m),
@@ -92,10 +102,6 @@ def _not_twice(totals: tuple[Fact, ...], overall: tuple[OverallShare, ...]) -> t
     return tuple(fact for fact in totals if (fact.label, fact.value) not in said)
 
 
-def _water(work: Work, m: Measures) -> DoughWater | None:
-    return None if work.formula.preparation else water_of(work, STEP[m.house.degrees])
-
-
 def _stage_block(
     number: int,
     table: Table,
@@ -108,7 +114,7 @@ def _stage_block(
     making = table.making
     batch, stage, mixes = making.stage, making.stage.stage, work.mixes.number
     is_dough = batch is work.dough and not work.formula.preparation
-    bowl = Bowl(table, work, m, stage_waters(work), _ice(work, water, m) if is_dough else {}, before)
+    bowl = Bowl(table, work, m, stage_waters(work), ice_in_the_dough(work, m) if is_dough else {}, before)
     return StageBlock(
         number=str(number) if len(work.batch.stages) > 1 else "",
         title=stage.name or m.words["kinds." + stage.word],
@@ -125,13 +131,6 @@ def _stage_block(
         cautions=cautions_of_stage(cautions_of(work), stage.key, m),
         parts=pages.mixing(batch, bowl),
     )
-
-
-def _ice(work: Work, water: DoughWater | None, m: Measures) -> Mapping[str, Fraction]:
-    """Of one bowl's dough, by the key of the liquid: where one line holds it all."""
-    if water is None or len(water.balance.free) != 1:
-        return {}
-    return {water.balance.free[0].portion.key: ice_in_the_bowl(water, m)}
 
 
 def _flour_share(batch: StageBatch, whole: Batch, m: Measures) -> str:

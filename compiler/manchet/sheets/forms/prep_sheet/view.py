@@ -30,12 +30,12 @@ class MadeAmount(NamedTuple):
 
 
 class MakeAhead(NamedTuple):
-    """A preparation, and how much of it today's amount takes."""
+    """A preparation, or what else touches the bread, and how much of it today's amount takes."""
 
     name: str
     weight: str
     taken_up: bool = False
-    """Pieces are dipped into it: so much of it they take up, and more is made."""
+    """Pieces are dipped into it: so much of it they take up, and more is made. Without a weight they are boiled in it."""
 
 
 class Handed(NamedTuple):
@@ -248,6 +248,8 @@ class PrepSheet(NamedTuple):
     lines: tuple[str, ...]
     """Under the amounts: mixes, how long it is good, when it is out of the oven."""
     ahead: tuple[MakeAhead, ...]
+    beside: tuple[MakeAhead, ...]
+    """What touches the bread and is made nowhere: in all."""
     wanted: str
     """How warm the dough is to be, "" where nothing says it."""
     dough: str

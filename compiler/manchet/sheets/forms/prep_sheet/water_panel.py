@@ -16,10 +16,8 @@ from manchet.formula.model import Range
 from manchet.quantities.printing import round_to
 from manchet.sheets.forms.prep_sheet.view import HotStage, WaterCell, WaterPanel, WaterRow
 from manchet.sheets.page.measures import NBSP, Measures
+from manchet.sheets.parts.dough_ice import grams_of_ice
 from manchet.sheets.parts.water import comes_to, degrees, degrees_between, to_fives, weight_of_ice, whole_degrees
-
-STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
-"""Celsius between two lines of the grid: 4 C, or 8 F."""
 
 APART = {"C": Fraction(5), "F": Fraction(10)}
 """Degrees of the house for which it is said what a hotter stage does to the water."""
@@ -143,14 +141,6 @@ def _ice_between(low: Fraction, high: Fraction, water: DoughWater, m: Measures) 
     return m.words.say("water.ice_between", m.mass(least), m.mass(most))
 
 
-def ice_in_the_bowl(water: DoughWater, m: Measures) -> Fraction:
-    """Grams of ice that are part of the liquid of one bowl, for the flour and the room that the kitchen gives."""
-    if not water.assumed:
-        return Fraction(0)
-    here = water.grid[len(water.grid) // 2]
-    return _grams_of_ice(here.cells[len(here.cells) // 2], water, m)
-
-
 def _cell(cell: WaterGridCell, row: WaterGridRow, water: DoughWater, m: Measures) -> WaterCell:
     """`12 °C`; with ice `8 °C` and `72 g ice`; below freezing the ice alone says it."""
     assumed = (row.flour, cell.room) == (water.flour, water.room)
@@ -161,12 +151,5 @@ def _cell(cell: WaterGridCell, row: WaterGridRow, water: DoughWater, m: Measures
 
 
 def _ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> str:
-    ice = _grams_of_ice(cell, water, m)
+    ice = grams_of_ice(cell, water, m)
     return m.words.say("water.ice", weight_of_ice(ice, m)) if ice else ""
-
-
-def _grams_of_ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> Fraction:
-    """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
-    ice = to_fives(cell.ice or Fraction(0))
-    warm_enough = water.tap is None or whole_degrees(cell.celsius, m) >= whole_degrees(water.tap, m)
-    return Fraction(0) if warm_enough or not cell.can_be else ice

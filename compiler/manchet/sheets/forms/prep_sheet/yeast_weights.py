@@ -39,8 +39,6 @@ def yeast_weight(grams: Fraction, scale: YeastScale, m: Measures) -> str:
     """In grams in any house, as on a fine scale; in three digits at most: an estimate is no finer."""
     step = max(scale.step, _third_digit(grams))
     rounded = round_to(grams / step, 0) * step
-    if scale.on_the_scale and m.house.units == "US":
-        return str(m.three_digits(rounded))
     return m.small_grams(rounded, step)
 
 
@@ -52,7 +50,7 @@ def finer_than_the_scale(weights: Sequence[Fraction], scale: YeastScale, grid: Y
     """What is stirred into what, and how much of that is taken for each gram; "" where the scale shows the weights."""
     if scale.on_the_scale or not weights:
         return ""
-    reads = str(m.weight(scale.reads, scale.reads))
+    reads = str(m.in_grams(scale.reads, scale.reads))
     written = next(cell.grams for row in grid.rows for cell in row.cells if cell.written and cell.grams)
     of_water = (p.share for p in grid.wait.stage.portions if p.ingredient and p.ingredient.class_ == "water")
     water = sum(of_water, Fraction(0)) * written / grid.wait.share

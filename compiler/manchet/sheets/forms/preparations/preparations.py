@@ -62,7 +62,7 @@ def _row(each: Ahead, m: Measures) -> AheadRow:
     made, wanted = _mass(each.work.batch.dough, m), _mass(each.wanted, m)
     by = tuple(WantedBy(name, *_mass(grams, m)) for name, grams in each.by)
     return AheadRow(
-        each.work.formula.name, made.figure, made.unit, wanted.figure if by else "", wanted.unit if by else "",
+        each.work.formula.name, made.figure, made.unit, wanted.figure if each.wanted else "", wanted.unit if each.wanted else "",
         by if len(by) != 1 else (WantedBy(by[0].name, "", ""),), _is_bath(each), good_for(each.work, m),
     )  # fmt: skip
 
@@ -111,6 +111,8 @@ def _least(each: Ahead, m: Measures) -> str:
     match each.because:
         case Because.FILE:
             return m.words["preparations.least"]
+        case Because.WRITTEN:
+            return m.words["ahead.kettle"]
         case Because.USUAL:
             return m.words["preparations.least_usual"]
     return ""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.weighing import weighings
@@ -13,6 +14,7 @@ from manchet.records import NamedTuple
 from manchet.sheets.forms.timing_card.view import CardWeight
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts.bowl import Bowl
+from manchet.sheets.parts.dough_ice import ice_in_the_dough
 from manchet.sheets.parts.steps import grams_moved, worked_in_rows
 from manchet.sheets.parts.views import WeighRow
 from manchet.sheets.parts.water import stage_water_note
@@ -34,7 +36,8 @@ class GoesIn(NamedTuple):
             made = table.making.stage
             is_dough = made is self.work.dough
             if (not stage and is_dough) or (not is_dough and (made.stage.name or made.stage.word) == stage):
-                return Bowl(table, self.work, self.m)
+                ice = ice_in_the_dough(self.work, self.m) if is_dough else {}
+                return Bowl(table, self.work, self.m, stage_waters(self.work), ice)
         return None
 
     def into_the_bowl(self, stage: str) -> tuple[CardWeight, ...]:
@@ -48,7 +51,12 @@ class GoesIn(NamedTuple):
             names = (line.weighed.portion for line in bowl.table.lines)
             warm = {portion.name: stage_water_note(water, self.m) for portion in names if portion.key in water.liquids}
         rows = bowl.rows(held=False)
-        return tuple(CardWeight(row.weight, row.unit, row.name, warm.get(row.name, "")) for row in rows)
+        return tuple(CardWeight(row.weight, row.unit, row.name, self._beside(row, warm)) for row in rows)
+
+    def _beside(self, row: WeighRow, warm: Mapping[str, str]) -> str:
+        """`21 °C`, `+ 70 g ice`"""
+        ice = self.m.words.say("bowl.plus_ice", row.ice) if row.ice else ""
+        return " ".join(filter(None, (warm.get(row.name, ""), ice)))
 
     def of_step(self, row: CardRow) -> tuple[CardWeight, ...]:
         """What a step adds, keeps, gives back or divides."""

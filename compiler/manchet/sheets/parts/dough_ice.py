@@ -1,0 +1,41 @@
+"""The ice in the dough's liquid, as every form that weighs the dough says it: part of one line, to 5 g."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from manchet.batch.work import Work
+from manchet.figures.water.water_grid import DoughWater, WaterGridCell, water_of
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.parts.water import to_fives, whole_degrees
+
+STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
+"""Degrees Celsius between the rows and columns of the grid of the water's heat: four, or eight of Fahrenheit."""
+
+
+def dough_water(work: Work, m: Measures) -> DoughWater | None:
+    return None if work.formula.preparation else water_of(work, STEP[m.house.degrees])
+
+
+def ice_in_the_dough(work: Work, m: Measures) -> Mapping[str, Fraction]:
+    """Grams in one bowl of dough, by the key of the liquid: where one line holds it all."""
+    water = dough_water(work, m)
+    if water is None or len(water.balance.free) != 1:
+        return {}
+    return {water.balance.free[0].portion.key: _for_the_kitchen(water, m)}
+
+
+def _for_the_kitchen(water: DoughWater, m: Measures) -> Fraction:
+    """Grams for the flour and the room that the kitchen gives."""
+    if not water.assumed:
+        return Fraction(0)
+    here = water.grid[len(water.grid) // 2]
+    return grams_of_ice(here.cells[len(here.cells) // 2], water, m)
+
+
+def grams_of_ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> Fraction:
+    """To 5 g, an estimate being no finer; where the tap is too warm by a degree that a thermometer shows."""
+    ice = to_fives(cell.ice or Fraction(0))
+    warm_enough = water.tap is None or whole_degrees(cell.celsius, m) >= whole_degrees(water.tap, m)
+    return Fraction(0) if warm_enough or not cell.can_be else ice
