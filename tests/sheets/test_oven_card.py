@@ -40,7 +40,7 @@ BREADS = (
 BRITISH = House()
 
 
-ESTIMATE = "core: an estimate, usual for its kind, {}; the formula says none"
+ESTIMATE = "estimate: the core usual for this kind, {}; the formula says none"
 
 
 def loaf(name: str, kind: str, number: int, heat: str) -> str:

@@ -7,10 +7,11 @@ from works import work_in
 
 from manchet.figures.water.water_grid import water_of
 from manchet.sheets.forms.prep_sheet.view import WaterPanel
-from manchet.sheets.forms.prep_sheet.water_panel import STEP, water_panel
+from manchet.sheets.forms.prep_sheet.water_panel import water_panel
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.dough_ice import STEP
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 

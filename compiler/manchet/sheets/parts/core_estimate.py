@@ -16,7 +16,7 @@ class CoreEstimate(NamedTuple):
     about: str
     """`about 96 °C`"""
     note: str
-    """`core: an estimate, usual for its kind, hearth loaf; the formula says none`"""
+    """`estimate: the core usual for this kind, hearth loaf; the formula says none`"""
 
 
 def core_estimate(formula: Formula, phases: Sequence[Step], m: Measures) -> CoreEstimate | None:
