@@ -18,6 +18,7 @@ from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.timing.card.card import card_of
+from manchet.timing.card.moments import Moment, moments_of
 from manchet.timing.card.values import Card, CardRow
 from manchet.timing.when import When
 
@@ -65,6 +66,15 @@ def test_it_is_lit_for_the_heat_of_the_bake_and_no_more() -> None:
     assert (told.celsius, told.at) == (Fraction(250), lit.start)
     lane = next(lane for lane in made.lanes if lane.what == "oven")
     assert [bar.kind for bar in lane.bars][:2] == ["preheat", "waiting"]
+
+
+def test_the_fire_is_out_before_the_first_loaf_is_cut_at_the_door() -> None:
+    made = card(text=TEXT.replace("    bake {bake}\n", '    score "a cross" 6 s each\n    bake {bake}\n'))
+    out, bake = only(made, "fire out"), first_bake(made)
+    assert out.start == only(made, "preheat").end == bake.start - timedelta(minutes=2)
+    moment = next(m for m in moments_of(made.rows) if m.start == out.start)
+    assert isinstance(moment, Moment)
+    assert [line.rows[0].job for line in moment.lines] == ["fire out", "step"]
 
 
 RISES = TEXT.replace("    bake {bake}\n", "    bake {bake}\n    bake 10 min at 270-280 C\n")

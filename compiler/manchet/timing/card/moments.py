@@ -191,9 +191,9 @@ def _moment(stage: str, branch: str, segment: Sequence[Rows], first: bool) -> Mo
 
 
 def _joined(moments: Iterable[Moment]) -> list[Moment]:
-    """Two doughs at one clock are two lines of one moment."""
+    """Two doughs at one clock are two lines of one moment; what is done with the fire comes first."""
     found: list[Moment] = []
-    for moment in sorted(moments, key=lambda one: (one.start, len(one.mixes))):
+    for moment in sorted(moments, key=lambda one: (one.start, one.lines[0].rows[0].job not in FIRE, len(one.mixes))):
         before = found[-1] if found and found[-1].start == moment.start else None
         if before is not None and (not before.mixes or before.mixes == moment.mixes):
             found[-1] = before._replace(lines=(*before.lines, *moment.lines), mixes=moment.mixes)

@@ -14,12 +14,14 @@ from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.oven.bakes import bakes_of
 from manchet.figures.oven.curve import floor_heat, heat_at, oven_of, wanted_heats, window
-from manchet.formula.model import Range, Step
+from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import Kitchen, Oven
 from manchet.records import NamedTuple
 from manchet.timing.jobs.network import Job
 
 HOUR = 3600
+LOADING = Fraction(10 * 60)
+"""Seconds of work by hand before a bake that are done at the oven; longer than that is work of the bench. Our own rule."""
 COLD_AFTER = Fraction(4 * HOUR)
 """Seconds without a bake after which nobody counts on the oven's heat, unless it is known how it falls. Our own rule."""
 
@@ -66,6 +68,9 @@ class _Use(NamedTuple):
     """The first load of a bake, in its first phase."""
     on_the_fire: bool
     """It is baked while the fire burns."""
+    door: Fraction
+    """When hands begin to bring it in: what is scored or brushed just before the oven is done at its door, and by then the
+    fire is out."""
 
 
 def firings_of(work: Work, jobs: tuple[Job, ...], starts: tuple[Fraction, ...]) -> tuple[Firing, ...]:
@@ -98,8 +103,22 @@ def _uses(
             job.step,
             is_first,
             bool(oven.falls) and is_first and on_the_fire,
+            _at_the_door(jobs, starts, at),
         )
         begun.add(whose)
+
+
+def _at_the_door(jobs: tuple[Job, ...], starts: tuple[Fraction, ...], at: int) -> Fraction:
+    """When the work by hand begins that ends in this job, without a wait between, up to `LOADING` before it."""
+    first = at
+    while by_hand := [
+        need.job for need in jobs[first].needs if need.how == "step" and jobs[need.job].step.who is Who.HANDS
+    ]:
+        before = max(by_hand)
+        if starts[before] + jobs[before].length.planned < starts[first] or starts[at] - starts[before] > LOADING:
+            break
+        first = before
+    return starts[first]
 
 
 def _fires(uses: list[_Use], oven: Oven) -> Iterator[list[_Use]]:
@@ -144,13 +163,14 @@ def _in_the_fall(group: list[_Use]) -> list[_Use]:
 
 def _firing(group: list[_Use], oven: Oven) -> Firing:
     first, begun = group[0], _top_of_curve(group, oven)
-    start = None if oven.heats_in is None else first.start - oven.heats_in
+    hot = first.start if begun is None or first.on_the_fire else first.door
+    start = None if oven.heats_in is None else hot - oven.heats_in
     celsius = first.step.heats[0].celsius if first.step.heats else None
     if begun is None:
-        return Firing(oven, first.step, celsius, start, first.start)
+        return Firing(oven, first.step, celsius, start, hot)
     top = oven.falls[0].start
-    burns = max([_in_the_fall(group)[0].start, *(use.end for use in group if use.on_the_fire)])
-    out = FireOut(burns, heat_at(oven.falls, max((burns - begun) / HOUR, Fraction(0))))
+    into, burns = _in_the_fall(group)[0], max([begun, *(use.end for use in group if use.on_the_fire)])
+    out = FireOut(max(burns, into.door), heat_at(oven.falls, (max(burns, into.start) - begun) / HOUR))
     if first.on_the_fire:
-        return Firing(oven, first.step, celsius, start, first.start, out=out)
-    return Firing(oven, first.step, Range(out.celsius, out.celsius), start, first.start, out.celsius == top, out)
+        return Firing(oven, first.step, celsius, start, hot, out=out)
+    return Firing(oven, first.step, Range(out.celsius, out.celsius), start, hot, out.celsius == top, out)
