@@ -50,7 +50,7 @@ class _Reports:
         self.more = 0
         self.spread: dict[int, list[Edit]] = {}
         self.sure = True
-        """No line that is indented with a tab is indented wrongly besides: then spaces for tabs move nothing."""
+        """No line that is indented with a tab is indented wrongly besides, or with odd spaces: then spaces for tabs move nothing."""
         self.last: Line | None = None
 
     def full(self, line: Line) -> bool:
@@ -130,7 +130,7 @@ def parse(source: SourceText) -> Outcome[File]:
             of_slip.append(_indent(line, depth))
         if tabbed:
             of_tabs.append(_indent(line, depth))
-            reports.sure &= not odd
+            reports.sure &= not odd and not line.raw[: line.indent].strip(" \t")
         standing = stack[:]
         while stack[-1].depth >= depth:
             reports.add(*_close(stack))
