@@ -30,6 +30,7 @@ def house_of(path: str) -> str:
         ("Göteborg rye, No. 3", "goteborg-rye-no-3"),
         ("Weißbrot Æble", "weissbrot-aeble"),
         ("../../etc/passwd", "etc-passwd"),
+        ("Lock-keeper's white", "lock-keepers-white"),
         ("CON", "con-1"),
         ("lpt1", "lpt1-1"),
         ("a" * 300, "a" * LONGEST),
@@ -37,7 +38,7 @@ def house_of(path: str) -> str:
         ("<b>\x1b[31m&", "b-31m"),
         ("", ""),
     ],
-    at_least=10,
+    at_least=11,
 )
 def test_a_file_is_called_by_a_slug(name: str, expected: str) -> None:
     assert slug(name) == expected

@@ -33,7 +33,7 @@ _LETTERS = {"ß": "ss", "æ": "ae", "œ": "oe", "ø": "o", "đ": "d", "ð": "d",
 def slug(name: str) -> str:
     """The file name (without its ending) for a formula's name; "" where nothing of the name can be kept."""
     spelled = "".join(_LETTERS.get(letter, letter) for letter in name.casefold())
-    plain = normalize("NFKD", spelled).encode("ascii", "ignore").decode()
+    plain = normalize("NFKD", spelled).encode("ascii", "ignore").decode().replace("'", "")
     short = re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST].rstrip("-")
     return f"{short}-1" if short in _RESERVED else short
 
