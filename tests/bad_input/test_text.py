@@ -38,7 +38,7 @@ def test_an_empty_file_says_nothing() -> None:
         ("salt \x072%", "hidden-character"),
         ("s\u0430lt 2%", "look-alike-letter"),
         ('"salt 2%', "quote-unclosed"),
-        ("salt 1,5%", "decimal-comma"),
+        ("salt 1,500%", "decimal-comma"),
     ],
     at_least=13,
 )

@@ -182,7 +182,7 @@ def test_a_device_or_a_pipe_in_the_place_of_the_cache_is_passed_over(within_time
 def test_signs_that_begin_a_spreadsheet_s_formula_are_made_harmless() -> None:
     for sign in "=+-@＝＋－＠":
         Path("plain.bake").write_text(
-            PLAIN_LOAF.replace("salt   ", f"{sign}salt  ") + f'\nlarder Ours\n  "{sign}salt"\n    class salt\n'
+            PLAIN_LOAF.replace("salt   ", f'"{sign}salt"  ') + f'\nlarder Ours\n  "{sign}salt"\n    class salt\n'
         )
         ran = manchet(["figures", "plain.bake", "--format", "csv"])
         cells = [cell for row in csv.reader(ran.out.splitlines()) for cell in row]

@@ -28,7 +28,7 @@ OFFERS = [
     ("bake at 230 30 min", "missing-unit", "write `at 230 C`"),
     ("bake 30 min at 230", "missing-unit", "write `at 230 C`"),
     ("bake 30-35 at 230 C", "missing-unit", "write `30-35 min`"),
-    ("bake for 30 min at 230 C", "unreadable-line", "leave out `for`; write it as in `bake 30 min at 230 C`"),
+    ("bake for the night at 230 C", "unreadable-line", "leave out `for`; write it as in `bake 30 min at 230 C`"),
     ("bake at hot oven for 30 min", "unreadable-line", "after `at` stands a figure; write it as in `bake 30 min at 230 C`"),
     ("shape rond", "unreadable-line", "did you mean `round`?"),
     ("ferment coverd", "unreadable-line", "did you mean `covered`?"),
@@ -64,7 +64,7 @@ OFFERS = [
     ("devide", "neither-stage-nor-step", "did you mean `divide`?"),
     ("everything", "neither-stage-nor-step", "did you mean `everything else`?"),
     ("strong white flour 1,000 g", "decimal-comma", "write `1000 g`, or `1 g` if the comma is a decimal point"),
-    ("oil 1,5 kg", "decimal-comma", "write `1.5 kg`"),
+    ("oil 1,500 kg", "decimal-comma", "write `1500 kg`, or `1.5 kg` if the comma is a decimal point"),
 ]  # fmt: skip
 
 
@@ -88,9 +88,8 @@ def _stage_of(verb: str) -> str:
 
 
 WITHOUT_A_FIX = {
-    "bake at 230 for 30 minutes": "two mistakes at once: the unit, and a word too many",
-    "bake at 230 for 30 min": "two mistakes at once: the unit, and a word too many",
     "bake at hot oven for 30 min": "how hot it is, is the baker's to say",
+    "bake for the night at 230 C": "how long a night is, is the baker's to say",
     "brush egg wash": "how much goes on a piece is the baker's to say",
     "fold 4 times": "what it is folded into is the baker's to say",
     "divide into 10": "it is said in another line",

@@ -19,7 +19,7 @@ from manchet.quantities.units import UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
-from manchet.syntax.vocabulary import SHAPES, VERB
+from manchet.syntax.vocabulary import BAKES, IN_OVEN, SHAPES, VERB
 
 
 def who_works(verb: str, manner: Iterable[str]) -> Who:
@@ -74,6 +74,8 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
             case nodes.Ramp(way, amount):
                 once("ramp", (way, measures.celsius(amount)), line, "a falling or rising temperature")
             case nodes.To(what, amount):
+                if what == "temperature" and verb in BAKES:
+                    what = "core"  # the heat around it stands after `at`
                 turn = measures.millimetres if what in ("length", "below rim") else measures.celsius
                 reaches.append(Reach(what, turn(amount)))
             case nodes.MayWait(time, at):
@@ -89,6 +91,8 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
                 once("where", (preposition, place.text), line, "a place")
             case nodes.As(name):
                 once("shape", name.text, line, "a shape")
+            case nodes.Manner(("covered" | "uncovered") as word) if verb in IN_OVEN:
+                once("lid", word == "covered", line, "`lid`")
             case nodes.Manner(word, number):
                 manner.append(word)
                 if number is not None:

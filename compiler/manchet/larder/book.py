@@ -11,6 +11,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import POURED_CLASSES, Blend, Ingredient, Poured, Question
 from manchet.larder.names import key
+from manchet.syntax.describing import without_description
 
 if TYPE_CHECKING:
     from manchet.larder.near import NamesToCompare
@@ -34,7 +35,8 @@ Below = Callable[[str], Ingredient | Question | None]
 class Larder:
     """Finds ingredients by any of their names. A value: adding entries gives another larder.
 
-    Names are compared without case, accents, hyphens and plurals. The house's own entries come before the built-in.
+    Names are compared without case, accents, hyphens and plurals, and without what only describes (`softened butter`).
+    The house's own entries come before the built-in.
     """
 
     def __init__(self, own: dict[str, Ingredient | Question] | None = None, below: Below | None = None) -> None:
@@ -53,6 +55,8 @@ class Larder:
             found = self._own.get(wanted)
             if found is None:
                 found = (self._below or _built_in())(wanted)
+            if found is None and (bare := without_description(name)):
+                found = self.find(bare)
             self._found[name] = found
             return found
 

@@ -27,6 +27,7 @@ class WrittenFigure(NamedTuple):
 TOO_LONG, BY_ZERO, SMALL_C = "number-too-long", "fraction-by-zero", "unit-small-c"
 BACKWARDS, HYPHEN, TWO_KINDS = "range-backwards", "hyphen-fraction", "range-of-two-kinds"
 LONG_FORM, BEFORE_FRACTION = "unit-long-form", "number-before-fraction"
+THOUSANDS = "thousands-point"
 
 _QUANTITY = re.compile(rf"({NUMBER})(?: ?(%|[°º] ?[CcFf]|[A-Za-z]+(?:/[a-z]+)?))?(?![^\s,;–-])")
 _BARE = re.compile(rf"({NUMBER})(?![^\s,;–-])")
@@ -34,6 +35,10 @@ _DASH = re.compile(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])")
 
 _REMEMBERED = 20_000
 _LONGEST_REMEMBERED = 40
+
+
+_COARSE = frozenset({"g", "ml"})
+"""Of one of these nobody weighs a thousandth: `1.000 g` may be a kilo."""
 
 
 class _Part(NamedTuple):
@@ -133,6 +138,8 @@ def _single(body: str, start: int) -> _Part | None:
     value = value_of(number)
     if value is None:
         return _Part(Fraction(0), unit, match.end(), BY_ZERO)
+    if len(number) > 4 and number[-4] == "." and unit in _COARSE and number[0] != "0" and not fault:
+        fault = THOUSANDS
     if " " in number and (number[0] == "0" or number.index(" ") > 2) and not fault:
         fault = BEFORE_FRACTION
     return _Part(value, unit, match.end(), fault)

@@ -39,11 +39,14 @@ UNITS: dict[str, Unit] = {
         Unit("lb", MASS, POUND),
         Unit("oz", MASS, POUND / 16),
         Unit("ml", VOLUME, Fraction(1)),
+        Unit("cl", VOLUME, Fraction(10)),
+        Unit("dl", VOLUME, Fraction(100)),
         Unit("l", VOLUME, Fraction(1000)),
         Unit("gal", VOLUME, Fraction(0)),
         Unit("qt", VOLUME, Fraction(0)),
         Unit("pt", VOLUME, Fraction(0)),
         Unit("cup", VOLUME, Fraction(0)),
+        Unit("floz", VOLUME, Fraction(0)),
         Unit("tbsp", VOLUME, Fraction(0)),
         Unit("tsp", VOLUME, Fraction(0)),
         Unit("d", TIME, Fraction(86400)),
@@ -64,9 +67,15 @@ UNITS: dict[str, Unit] = {
     )
 }
 
+_PARTS = {
+    "US": {"gal": 1, "qt": 4, "pt": 8, "cup": 16, "floz": 128, "tbsp": 256, "tsp": 768},
+    "imperial": {"gal": 1, "qt": 4, "pt": 8, "floz": 160},
+}
+"""How many of each make a gallon. A fluid ounce is a sixteenth of an American pint and a twentieth of an imperial one."""
+
 MEASURES: dict[str, dict[str, Fraction]] = {
-    "US": {u: _GALLONS["US"] / n for u, n in {"gal": 1, "qt": 4, "pt": 8, "cup": 16, "tbsp": 256, "tsp": 768}.items()},
-    "imperial": {u: _GALLONS["imperial"] / n for u, n in {"gal": 1, "qt": 4, "pt": 8}.items()},
+    "US": {u: _GALLONS["US"] / n for u, n in _PARTS["US"].items()},
+    "imperial": {u: _GALLONS["imperial"] / n for u, n in _PARTS["imperial"].items()},
     "metric": {"cup": Fraction(250), "tbsp": Fraction(15), "tsp": Fraction(5)},
 }
 """Millilitres of the measures that differ from country to country. A measure a country does not have is absent:
@@ -106,11 +115,13 @@ LONG_FORMS: dict[str, str] = {
 }
 """Long forms, read with a remark that offers the short one."""
 
-COMPOUNDS = {"lb": ("oz",), "kg": ("g",), "gal": ("qt",), "d": ("h", "min"), "h": ("min",), "min": ("s",)}
-"""What may follow what in one figure: `1 lb 4 oz`, `3 d 4 h`, `1 h 30 min`."""
+_STEPS = {("lb", "oz"): 16, ("kg", "g"): 1000, ("gal", "qt"): 4, ("gal", "pt"): 8, ("qt", "pt"): 2, ("l", "dl"): 10}
+_STEPS |= {("l", "cl"): 100, ("l", "ml"): 1000, ("dl", "ml"): 100, ("d", "h"): 24, ("d", "min"): 1440, ("h", "min"): 60}
+_STEPS |= {("min", "s"): 60}
 
-_STEPS = {("lb", "oz"): 16, ("kg", "g"): 1000, ("gal", "qt"): 4, ("d", "h"): 24, ("d", "min"): 1440}
-_STEPS |= {("h", "min"): 60, ("min", "s"): 60}
+COMPOUNDS = {big: tuple(small for one, small in _STEPS if one == big) for big, _ in _STEPS}
+"""What may follow what in one figure: `1 lb 4 oz`, `3 l 200 ml`, `3 d 4 h`, `1 h 30 min`. A cup and a spoon may not: how many
+spoons make a cup is a matter of the country."""
 
 
 def steps_between(big: str, small: str) -> int:

@@ -11,7 +11,9 @@ from manchet.syntax.tokens import WEIGHTS, RawToken
 Value = Word | Amount | None
 
 _NAME_FOLLOWS = frozenset({"PREPOSITION", "ONTO", "_AS"})
-_ENDS_NAME = frozenset({"_AT", "_TO", "RAMP", "_LOSES", "_STEAM", "_MAY_WAIT", "_TURN_AFTER", "PROSE", "_AFTER"})
+_ENDS_NAME = frozenset(
+    {"_AT", "_TO", "_TO_PH", "RAMP", "_LOSES", "_STEAM", "_MAY_WAIT", "_TURN_AFTER", "PROSE", "_AFTER"}
+)
 """Phrases that end a free name when a figure or quoted words follow (`in walk in cold room at 4 C`)."""
 
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
@@ -155,6 +157,8 @@ class Tokens:
                         break
                     if phrase.token == "ONE_WORK" or (raw.text == "with" and self._within_at(self.at)):
                         break
+                elif raw.text == "for" and self.at > first and self.at + 1 < size and raws[self.at + 1].kind == "TIME":
+                    break
             elif raw.kind != "NUMBER" or self.at == first:
                 break
             self.at += 1

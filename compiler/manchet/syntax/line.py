@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Any
 
+from manchet.quantities.reading import THOUSANDS
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 from manchet.syntax import tables as t
@@ -12,7 +13,7 @@ from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run
 from manchet.syntax.lexer import Tokens
 from manchet.syntax.mistakes.characters import look_alike, plain
-from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, in_place
 from manchet.syntax.mistakes.lacking import CHECKED, as_spelt_now, old_spelling, wrong_with
 from manchet.syntax.mistakes.odd_figures import fault_of
 from manchet.syntax.nodes import (
@@ -29,6 +30,7 @@ from manchet.syntax.nodes import (
     Unread,
     Word,
 )
+from manchet.syntax.odd_lines import is_odd
 from manchet.syntax.openings import (
     BARE_NAME,
     CLAUSE_LINE,
@@ -75,6 +77,28 @@ def _read_short(body: str, context: str) -> Read:
 
 
 def _read(written: str, context: str) -> Read:
+    """A line as the grammar has it, else as it is loosely written, where only one reading exists."""
+    found = _read_strictly(written, context)
+    if found.trouble is None and not (found.faults and _in_error(found.faults)) and not is_odd(found.node):
+        return found
+    from manchet.syntax.loose.normal import normal_form  # a sound file has no need of them
+    from manchet.syntax.loose.places import as_written
+
+    body = plain(written)[0]
+    normal = normal_form(body, context)
+    meant = None if normal is None else _read_strictly(normal, context)
+    if normal is None or meant is None or meant.trouble is not None or meant.faults or is_odd(meant.node):
+        return found
+    fix = in_place(0, len(body), normal, safe=True)
+    read_as = Fault("read-as", 0, len(body), {"normal": normal}, (fix,))
+    return meant._replace(node=as_written(meant.node, body), faults=(read_as,))
+
+
+def _in_error(faults: tuple[Fault, ...]) -> bool:
+    return any(fault.name not in REMARKS for fault in faults)
+
+
+def _read_strictly(written: str, context: str) -> Read:
     body, faults = plain(written)
     raws = pieces(body)
     if not raws:
@@ -100,7 +124,8 @@ def _read(written: str, context: str) -> Read:
     if tokens.respelt:
         faults = (*faults, old_spelling(body, raws[0].start, raws[tokens.opened - 1].end, tokens.respelt))
     if rule not in _FREE_TEXT:
-        faults = (*faults, *(fault_of(raw, body) for raw in raws if raw.fault and not _has_a_country(raw)))
+        odd = (raw for raw in raws if raw.fault and not _has_a_country(raw))
+        faults = (*faults, *(fault_of(raw, body) for raw in odd if context != "composition" or raw.fault != THOUSANDS))
     if type(made) in CHECKED:
         wrong = wrong_with(made, body)
         if wrong:

@@ -249,7 +249,8 @@ def lines() -> Iterator[OpeningLine]:
         yield OpeningLine(thing.word, "THING", NAME_SETTING, ("kitchen",), "thing", also=thing.also)
     for verb in VERBS:
         if verb.opens_with:
-            yield OpeningLine(f"{verb.word} with", "VERB", STEP, WORK, kept=verb.word)
+            words = verb.word if verb.word.endswith(verb.opens_with) else f"{verb.word} {verb.opens_with}"
+            yield OpeningLine(words, "VERB", STEP, WORK, kept=verb.word)
         if not verb.moves:
             yield OpeningLine(verb.word, "VERB", STEP, (UNLESS_WEIGHED, "kitchen"), also=verb.also)
 

@@ -7,6 +7,7 @@ from fractions import Fraction
 from manchet.formula.model import Folds, Goes, Range, Reach, Step, Who
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.views import BakePhase, Box
+from manchet.syntax.vocabulary import VERB
 
 _BOXED = {"temperature", "core", "pH", "volume", "below rim"}
 
@@ -75,7 +76,7 @@ def what_is_applied(step: Step, m: Measures) -> tuple[str, str]:
     if step.verb == "grease":
         onto = (m.words.known("nouns", a.onto) or a.onto) if a.onto else ""
         return f"{onto} {m.words.say('say.with', a.name)}".strip(), amount
-    return a.name, amount
+    return f"{m.words['where.in']} {a.name}" if VERB[step.verb].may_touch else a.name, amount
 
 
 def place(step: Step, m: Measures) -> list[str]:

@@ -215,11 +215,11 @@ def _amount_first(t: LineTrouble) -> Fault | None:
     rest = rest[3:] if rest.startswith("of ") else rest
     if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
         return None
-    amount = first.text if first.kind != "NUMBER" else f"{first.text} whole"
+    ways = (first.text,) if first.kind != "NUMBER" else units_of(first.text, t.context)
     name = re.split(r"\s*,|\s+(?=at\s|of all flour)", rest, maxsplit=1)[0]
-    instead = f"{name} {amount}{rest[len(name) :]}"
-    fixes = choices(0, len(t.body), instead)
-    return Fault("amount-first", first.start, first.end, {"written": first.text, "instead": instead}, fixes)
+    typed = tuple(f"{name} {way}{rest[len(name) :]}" for way in ways)
+    words = {"written": first.text, "instead": list_of_words(tuple(f"`{way}`" for way in typed))}
+    return Fault("amount-first", first.start, first.end, words, choices(0, len(t.body), *typed))
 
 
 def _units(t: LineTrouble) -> Fault | None:
@@ -369,7 +369,7 @@ REASONS: tuple[Reason, ...] = (
 )  # fmt: skip
 
 
-_OF_A_NAME: tuple[Reason, ...] = (_overnight, _of_the_flour, of_another_trade, _by_feel, _units)
+_OF_A_NAME: tuple[Reason, ...] = (_overnight, _of_the_flour, of_another_trade, _by_feel, _amount_first, _units)
 
 
 def _twos(raws: tuple[RawToken, ...]) -> Iterator[tuple[RawToken, RawToken]]:

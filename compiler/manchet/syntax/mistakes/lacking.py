@@ -92,7 +92,7 @@ CHECKED = frozenset(
         n.StageHead,
     }
 )
-_CLAUSES = frozenset({n.Within, n.AtATime, n.AppliedClause})
+_CLAUSES = frozenset({n.Within, n.AtATime, n.AppliedClause, n.Where})
 
 
 def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
@@ -108,6 +108,8 @@ def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
 def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
     if isinstance(clause, n.AppliedClause):
         return _touching(clause, node, body)
+    if isinstance(clause, n.Where):
+        return _somewhere(clause, node, body)
     if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
         none = re.search(r",?\s*with 0 \w+ (every|after)\b[^,]*", body, re.IGNORECASE)
         fixes = left_out(body, none.start() + len(none[0]) - len(none[0].lstrip(" ,")), none.end()) if none else ()
@@ -115,9 +117,19 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
     return ()
 
 
+def _somewhere(where: n.Where, node: Any, body: str) -> tuple[Fault, ...]:
+    if not isinstance(node, n.StepNode) or VERB[node.verb.text].has_place:
+        return ()
+    if VERB[node.verb.text].opens_with == where.preposition:
+        return _touching(n.AppliedClause(where.place, None, ""), node, body)
+    from manchet.syntax.mistakes.places import no_place  # a sound file has no need of it
+
+    return (no_place(where, node, body),)
+
+
 def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
-    if isinstance(node, n.StepNode) and not VERB[node.verb.text].touches:
+    if isinstance(node, n.StepNode) and not (VERB[node.verb.text].touches or VERB[node.verb.text].may_touch):
         return (_not_with(node.verb.text, name, body),)
     before = body[: name.end]
     if clause.amount is None:
@@ -185,7 +197,7 @@ def lacking(step: n.StepNode, under: tuple[n.Clause, ...], body: str) -> Fault |
     row = VERB[verb.text]
     if row.touches and n.AppliedClause not in kinds:
         return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{row.example}`"})
-    if row.needs_place and n.Where not in kinds:
+    if row.needs_place and n.Where not in kinds and not (row.may_touch and n.AppliedClause in kinds):
         examples = ", ".join(f"`{other.example}`" for other in VERBS if other.needs_place)
         return Fault("place-without-thing", verb.start, verb.end, {"verb": verb.text, "offer": f"write {examples}"})
     return None

@@ -28,6 +28,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     ),
     "other-digits": ("{shown} is a digit of another script", "write numbers with 0 to 9: `{instead}`"),
     "quote-unclosed": ("the quotes before `{text}` are never closed", 'close them at the end of the words: `"{text}"`'),
+    "read-as": ("read as `{normal}`", ""),
     # ---- figures
     "number-too-long": (
         "this number has more digits than anything in a bakery: {written}",
@@ -36,6 +37,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "fraction-by-zero": ("`{written}` divides by 0", "write the fraction with another number below the line"),
     "number-exponent": ("`{written}` is written with an exponent", "write the number out"),
     "negative-amount": ("`{written}` is less than nothing", "write an amount above 0; a loss is `loses 3%`"),
+    "thousands-point": ("`{written}`: is the point a decimal point, or does it part the thousands?", ""),
     "decimal-comma": ("a comma stands inside a number: `{written}`", "write {instead}"),
     "number-before-fraction": ("`{written}` can be read two ways", "if {one}; if {other}"),
     "hyphen-fraction": ("`{written}` is a range that runs backwards", "for {whole} and {fraction} write `{instead}`"),
@@ -59,7 +61,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
         "`{written}` cannot be weighed, costed or labelled",
         "write a start, as in `{name} 2 g, to taste`",
     ),
-    "amount-first": ("`{written}` stands before the name", "write `{instead}`"),
+    "amount-first": ("`{written}` stands before the name", "write {instead}"),
     "weight-twice": ("this line has two amounts: `{first}` and `{second}`", "keep one; {offer}"),
     # ---- words
     "unknown-word": ("`{word}` is none of the words that begin a line here", "{offer}"),
@@ -82,6 +84,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
         "write its weight, as in `{instead}`: it is eaten, paid for and on the label",
     ),
     "each-or-in-all": ("{amount} {name}: for each piece, or in all?", "write `{each}` or `{all}`"),
+    "no-place": ("`{written}`: no place is named after `{verb}`", ""),
     "with-what": ("`{verb} with {name}`: nothing of the kind goes with `{verb}`", "{offer}"),
     "touching-nothing": ("{verb} with what?", "{offer}"),
     "place-without-thing": ("{verb} where?", "{offer}"),

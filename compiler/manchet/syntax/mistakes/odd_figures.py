@@ -20,6 +20,10 @@ def fault_of(raw: RawToken, body: str) -> Fault:
         unit = re.search(r"[A-Za-z]+$", written)
         instead = f"{written[: unit.start()].strip()}{'' if raw.unit == '%' else ' '}{raw.unit}" if unit else written
         fixes = (in_place(raw.start, raw.end, instead, safe=True),)
+    elif raw.fault == "thousands-point":
+        digits = written.rstrip(" abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ")
+        exact = re.sub(r"\.?0+$", "", digits)
+        fixes = choices(raw.start, raw.end, f"{digits.replace('.', '')} {raw.unit}", f"{exact} {raw.unit}")
     elif raw.fault == "hyphen-fraction":
         whole, _, rest = written.replace("–", "-").partition("-")
         number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())

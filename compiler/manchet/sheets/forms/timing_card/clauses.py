@@ -13,7 +13,7 @@ from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.far_from_written import far_line
 from manchet.sheets.parts.wording import single
-from manchet.syntax.vocabulary import COLD
+from manchet.syntax.vocabulary import COLD, VERB
 from manchet.timing.card.values import CardRow
 
 COVERS = frozenset({"covered", "uncovered"})
@@ -106,7 +106,7 @@ def _applied(step: Step, m: Measures) -> list[str]:
     a = step.applied
     said = m.words.say("say.applied_each" if a.each else "say.applied_all", a.name, m.each(a.grams))
     if step.verb != "grease":
-        return [said]
+        return [m.words["where.in"], said] if VERB[step.verb].may_touch else [said]
     onto = (m.words.known("nouns", a.onto) or a.onto) if a.onto else ""
     return [part for part in (onto, m.words.say("say.with", said)) if part]
 

@@ -1,0 +1,109 @@
+"""An ingredient and its amount, in whatever order they stand, with what only describes."""
+
+from __future__ import annotations
+
+import re
+
+from manchet.quantities.reading import figure_at
+from manchet.syntax.describing import DESCRIBING
+from manchet.syntax.loose.rules import NUMBER, Rewriter, any_of, rule
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
+from manchet.syntax.tokens import KINDS, WEIGHTS
+
+_VERBS = frozenset(OPENINGS[UNLESS_WEIGHED])
+
+
+def beside(text: str) -> str:
+    """A figure or a word of ours in brackets is one beside them."""
+    if text.partition(" ")[0].lower() in _VERBS:
+        return re.sub(r"\s*\(([^()]*)\)", r" \1 ", text)
+    return re.sub(r"\s*\(\s*((?:at )?<n>[^()]*)\s*\)".replace("<n>", "[0-9½⅓⅔¼¾]"), r" \1", text)
+
+
+def _warm(text: str) -> str:
+    """`water 300 g (28 C)`, `water at 28 C 300 g`, `water 300 g 28 C`: a temperature behind a liquid is its own."""
+    match = re.fullmatch(
+        r"(?P<name>[^\d,]*?[^\W\d_]),? ?(?:at )?(?P<warm><n> [CF]),? (?P<amount>.*[^CF\s])".replace("<n>", NUMBER), text
+    )
+    if match is None:
+        match = re.fullmatch(
+            r"(?P<name>[^\d,]*?[^\W\d_]) (?P<amount>.*[^\s,]),? (?:at )?(?P<warm><n> [CF])".replace("<n>", NUMBER), text
+        )
+    if match is None or text.partition(" ")[0].lower() in _VERBS or " at " in match["amount"]:
+        return text
+    if not _is_amount(match["amount"]):
+        return text
+    return f"{match['name']} {match['amount']} at {match['warm']}"
+
+
+def _is_amount(text: str) -> bool:
+    figure = figure_at(text, 0)
+    return figure is not None and figure.length == len(text) and KINDS[figure.unit] in WEIGHTS
+
+
+def _amount_first(text: str) -> str:
+    """`50 g of butter` is `butter 50 g`, and `2 eggs` are `eggs 2 whole`."""
+    figure = figure_at(text, 0)
+    if figure is None or figure.length == len(text):
+        return text
+    amount, rest = text[: figure.length], text[figure.length :].lstrip(" ,")
+    rest = re.sub(r"^of (?:the )?", "", rest)
+    kind = KINDS[figure.unit]
+    if kind == "WHOLE" and rest.split(" ")[-1].rstrip("s") in _WHOLE:
+        return f"{rest} {amount}"
+    if kind == "NUMBER":
+        rest = re.sub(r"^whole (?=\w)", "", rest)
+        if amount.isdigit() and re.fullmatch(r"[^\d,]+", rest) and rest.split(" ")[-1].lower().rstrip("s") in _WHOLE:
+            return f"{rest if int(amount) < 2 or rest.endswith('s') else rest + 's'} {amount} whole"
+        return text
+    if kind not in WEIGHTS or re.search(r"[0-9]", rest.partition(",")[0]):
+        return text
+    name, comma, tail = rest.partition(",")
+    return f"{name.strip()} {amount}{comma}{tail}" if re.match(r"[^\W\d_]", name) else text
+
+
+_WHOLE = ("egg", "yolk", "egg white")
+
+
+def _amount_in_its_place(text: str) -> str:
+    """A comma between a name and its amount: `butter, 50 g`."""
+    match = re.fullmatch(r"([^\W\d_][^,\d]*), (<n>.*)".replace("<n>", "[0-9½⅓⅔¼¾]"), text)
+    return (
+        f"{match[1]} {match[2]}"
+        if match and _is_amount(match[2]) and match[1].split(" ")[0].lower() not in _VERBS
+        else text
+    )
+
+
+_DESCRIBED = rf"(?:(?:{any_of(DESCRIBING)})(?: and |,? )?)+"
+
+
+def _described(text: str) -> str:
+    """`butter 50 g, softened`, `butter (softened) 50 g`: words that only describe stand before the name."""
+    text = re.sub(r"^(butter .*?),? \(?(?:at )?room temperature\)?$", r"\1, softened", text, flags=re.IGNORECASE)
+    name, words, amount = "", "", ""
+    for pattern in _TAILS:
+        match = pattern.fullmatch(text)
+        if match is not None and _is_amount(match["amount"]):
+            name, words, amount = match["name"], match["words"], match["amount"]
+            return f"{words.strip(' ,').lower()} {name} {amount}"
+    return text
+
+
+_NAME = r"(?P<name>[^\W\d_][^,()]*?)"
+_TAILS = tuple(
+    re.compile(pattern, re.IGNORECASE)
+    for pattern in (
+        rf"{_NAME} (?P<amount>[0-9½⅓⅔¼¾][^,()]*?),? ?\((?P<words>{_DESCRIBED})\)",
+        rf"{_NAME} (?P<amount>[0-9½⅓⅔¼¾][^,()]*?), (?P<words>{_DESCRIBED})",
+        rf"{_NAME} ?\((?P<words>{_DESCRIBED})\) (?P<amount>[0-9½⅓⅔¼¾][^,()]*)",
+        rf"{_NAME}, (?P<words>{_DESCRIBED}) (?P<amount>[0-9½⅓⅔¼¾][^,()]*)",
+    )
+)
+
+COUNTS: tuple[Rewriter, ...] = (
+    rule(r"(?<=[^\W\d_]) x ([0-9]+)$", r" \1 whole"),
+    rule(r"(?<!\bin)(?<!into)(?<!\bto) ([0-9]+) (?:pcs?|pieces?|stk|stück|no|nos)\.?$", r" \1 whole"),
+)
+
+MATERIALS: tuple[Rewriter, ...] = (*COUNTS, _amount_first, _amount_in_its_place, _warm, _described)

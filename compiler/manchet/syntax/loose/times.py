@@ -1,0 +1,62 @@
+"""Hours, minutes and heat, and the folds within a wait."""
+
+from __future__ import annotations
+
+import re
+
+from manchet.syntax.loose.rules import Rewriter, rule
+
+TIMES: tuple[Rewriter, ...] = (
+    rule(
+        r"(?<![\w.])([0-9]+) ?h ?([0-9]{1,2})(?: ?(?:m|min))?\b(?![.%°'])(?! ?(?:[CF]\b|[a-z]*folds?\b|times\b))",
+        r"\1 h \2 min",
+    ),
+    rule(r"(?<![\w.:])([0-9]{1,2}):([0-5][0-9]) h\b", lambda m: _hours(m)),
+    rule(
+        r"^((?:bulk|ferment|ripen|retard|prove|proof|soak|cool|chill|freeze|thaw|rest)\b.*?)(?<![\w.:])([0-9]{1,2}):([0-5][0-9])(?![\w:])",
+        lambda m: m[1] + _hours(m, 2),
+    ),
+    rule(r"(?<=[0-9])['’](?=[\s,]|$)", " min"),
+    rule(r"(<n>) ?mn?(?=[\s,]|$)", r"\1 min"),
+    rule(r"\b(?:from )?between (<n>) and (<n> <sized>)<end>", r"\1-\2"),
+    rule(r"(<n>) ?(?:to|or|\.\.+|~|…) ?(<n> <time>)<end>", r"\1-\2"),
+    rule(r"(<n>) (<time>) ?(?:to|or|-) ?(<n>) \2<end>", r"\1-\3 \2"),
+    rule(r"\bfor (?=(?:at least |at most )?<n>(?:-<n>)? <time><end>)", ""),
+    rule(r"\bup to (?=<n> <time><end>)", "at most "),
+    rule(r"\b(?:min\.|minimum) (?=<n> <time><end>)", "at least "),
+    rule(r"\b(?:max\.|maximum) (?=<n> <time><end>)", "at most "),
+    rule(r"(<n> <time>) (?:per|each|on each|on every) side\b", r"\1 a side"),
+    rule(r"\bper (?:piece|loaf|roll|bun)\b", "each"),
+)
+
+
+def _hours(match: re.Match[str], first: int = 1) -> str:
+    hours, minutes = int(match[first]), int(match[first + 1])
+    return " ".join((*(() if not hours else (f"{hours} h",)), *(() if hours and not minutes else (f"{minutes} min",))))
+
+
+HEAT: tuple[Rewriter, ...] = (
+    rule(r"\s*@\s*(?=[0-9½¼¾])", " at "),
+    rule(r"([0-9]) ?(?:°|º|degrees?|deg\.?) ?(C|F)(?:elsius|ahrenheit)?\b", lambda m: f"{m[1]} {m[2].upper()}"),
+    rule(r"([0-9]) ?(C|F)\b", r"\1 \2"),
+    rule(r"\bat fan (<n> [CF])\b", r"at \1 fan"),
+    rule(r"(?<= [CF]) ?\(?(?:fan|convection)\)?(?=[\s,]|$)", " fan"),
+    rule(r"\b(?:dropping|reducing|lowering|going down|down|falling) (?:to )?(?=<n> [CF]\b)", "falling to "),
+    rule(r"\b(?:to|until) (?:a )?core (?:temperature |temp\.? )?(?:of )?(<n>(?:-<n>)? [CF])\b", r"to \1 core"),
+    rule(r"(?:to |until )?(?:an? )?(?:core|internal) temp(?:erature|\.)? (?:of )?(<n>(?:-<n>)? [CF])\b", r"to \1 core"),
+    rule(r"\b(?:ddt|fdt|dough temp(?:erature|\.)?)(?: of)? (?=<n>(?:-<n>)? [CF]\b)", "to "),
+    rule(r"^((?:mix|stir|fold|stretch)\b.*) until (?=<n> [CF]\b)", r"\1 to "),
+)
+
+FOLDS: tuple[Rewriter, ...] = (
+    rule(r"\b([0-9]+) (?:sets of )?(?:stretch(?:es)? and |coil |sets of )?folds\b", r"\1 folds"),
+    rule(r"(?<=\w)(,?) (?:and )?fold(?:ing|ed)? ([0-9]+) times (?=every\b)", r"\1 with \2 folds "),
+    rule(r"(?:\b(at|in) )?(<n> min)(?: intervals| apart)\b", r"every \2"),
+    rule(r"(?<!with)(,?) ([0-9]+ (?:folds|turns|stirs)) (?=every\b)", r"\1 with \2 "),
+    rule(r"(?:\bwith )?(?:[0-9]+ )?folds after ((?:<n>(?:, | and ))+<n>) min\b", lambda m: _folds_after(m[1])),
+    rule(r"(?<=\w)(,?) (?:with )?(?:an? |1 |one )?fold (?=after <n> (?:min|h)\b)", r"\1 with a fold "),
+)
+
+
+def _folds_after(minutes: str) -> str:
+    return " ".join(f"with a fold after {one} min" for one in re.split(r", | and ", minutes))

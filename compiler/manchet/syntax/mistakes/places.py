@@ -1,0 +1,62 @@
+"""`in`, `on`, `into` or `under` after a verb that has no place: what goes in, how often, into what shape.
+
+Read as a place, `fold in walnuts` would be a dough folded inside some walnuts, and nobody would weigh them.
+"""
+
+from __future__ import annotations
+
+import re
+
+from manchet.syntax import nodes as n
+from manchet.syntax.mistakes.faults import Fault, LineFix, in_place
+from manchet.syntax.vocabulary import VERB
+
+_IN_THREE = frozenset({"half", "halves", "two", "third", "thirds", "three layers"})
+_IN_FOUR = frozenset({"quarter", "quarters", "fourths", "a book", "book"})
+
+
+def no_place(where: n.Where, step: n.StepNode, body: str) -> Fault:
+    """The report of a place where the verb has none; what was meant is a matter of the verb."""
+    verb, name = step.verb.text, where.place.text
+    start = body.lower().rfind(f"{where.preposition} ", 0, where.place.start)
+    start = start if start >= 0 else body.rfind(" ", 0, max(where.place.start - 1, 0)) + 1
+    written = body[start : where.place.end]
+    bare = re.sub(r"^(?:the|an?|some) ", "", name)
+    fixes = tuple(_meant(verb, where.preposition, name, bare, written, start, where.place.end, body))
+    words = {"written": f"{body[: step.verb.end]} {written}", "verb": verb}
+    return Fault("no-place", start, where.place.end, words, fixes)
+
+
+def _meant(
+    verb: str, preposition: str, name: str, bare: str, written: str, start: int, end: int, body: str
+) -> list[LineFix]:
+    without = " ".join(f"{body[:start]}{body[end:]}".replace(" ,", ",").split()).strip(" ,")
+    row = VERB[verb]
+
+    def instead(text: str, why: str = "") -> LineFix:
+        return in_place(0, len(body), text, title=f"write `{text}`{why}")
+
+    def there(text: str) -> LineFix:
+        return instead(f"{body[:start]}{text}{body[end:]}")
+
+    if verb == "fold" and bare.lower() in _IN_FOUR:
+        return [there("in four")]
+    if verb == "fold" and bare.lower() in _IN_THREE:
+        return [there("in three"), there("in four")]
+    if row.touches:
+        return [there(f"{row.opens_with} {bare} 6 g each")]
+    if verb == "divide":
+        return [instead("divide", "; how many there are stands in `makes`")]
+    if row.said_how:
+        return [there(f'"{written}"'), there("")] if without != body else [there(f'"{written}"')]
+    if row.gathers and preposition in ("on", "under"):
+        return [instead("shape round" if without == "shape" else without), instead("dust with rice flour 6 g each")]
+    if row.gathers:
+        return [instead(f"shape as {bare}"), instead("shape long" if verb == "roll" else "shape round")]
+    alone = row.example if without == verb and row.needs_time else without
+    alone = re.sub(r"^mix (?!slow|fast|speed|by)", "mix slow ", alone)
+    if preposition in ("on", "under"):
+        return [instead(alone)]
+    if re.match(r"an? ", name):
+        return [instead(f'{alone} until "{name}"')]
+    return [instead(f"add {bare}", " where it is weighed above and held back"), instead(alone)]

@@ -1,0 +1,63 @@
+"""Lines that the grammar reads and nobody means so: asked for a loose spelling before they are believed."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from manchet.syntax.nodes import Add, As, BareName, HoldBack, MakesNode, MaterialNode, StageHead, StepNode, Time, To
+
+LOOSE_OPENINGS = frozenset(
+    {
+        "1", "a", "allow", "and", "bench", "blast", "book", "bulk", "coil", "cool", "de-pan", "de-tin", "deep", "deep-fry", "demold",
+        "demould", "depan", "double", "final", "first", "fold", "hand", "hold", "holdback", "intermediate", "keep", "knead",
+        "leave", "let", "letter", "load", "move", "next", "now", "pan", "poach", "pre", "pre-shape", "preshape", "primary", "put",
+        "remove", "reserve", "second", "set", "simple", "single", "slash", "stretch", "then", "tip", "transfer", "unmold",
+        "unmould", "withhold",
+    }
+)  # fmt: skip
+"""First words of lines that a stage's name could be, and that may be a loose spelling of a step (`loose.words`)."""
+
+LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep"})
+"""The same of lines that end in a weight: `reserve water 50 g` is no ingredient."""
+
+
+def is_odd(node: Any) -> bool:
+    """Whether a line that the grammar reads says something that nobody means: a thing called `- water` or `the salt`, a stage
+    called `now divide`, two times of one step."""
+    kind = type(node)
+    if kind is MaterialNode:
+        name = node.name.text
+        return _is_odd_name(name) or "(" in name or " at " in name or name.partition(" ")[0].lower() in LOOSE_WEIGHED
+    if kind is StepNode:
+        return _is_odd_step(node)
+    if kind is BareName:
+        name = node.name.text
+        if _is_odd_name(name) or name.partition(" ")[0].lower() in LOOSE_OPENINGS:
+            return True
+        return any(letter.isdigit() for letter in name) and (not name[-1].isdigit() or " x " in name)
+    if kind is Add or kind is HoldBack:
+        return any(_is_odd_part(part.name.text) for part in node.items)
+    if kind is MakesNode:
+        return node.noun is not None and node.noun.text.lower().startswith("dozen")
+    return kind is StageHead and node.name is not None and _is_odd_name(node.name.text)
+
+
+def _is_odd_name(name: str) -> bool:
+    return not (name[0].isalnum() and name[-1].isalnum()) or (name[0].isdigit() and name.split(" ")[0][-1] in ".)")
+
+
+def _is_odd_part(name: str) -> bool:
+    return name.startswith(("the ", "in ")) or " in " in name or "&" in name or "+" in name or _is_odd_name(name)
+
+
+def _is_odd_step(step: StepNode) -> bool:
+    times = 0
+    for clause in step.clauses:
+        if isinstance(clause, Time):
+            times += 1
+        elif isinstance(clause, As):
+            if clause.name.text.startswith(("a ", "an ", "the ")):
+                return True
+        elif isinstance(clause, To) and clause.what == "length" and step.verb.text == "roll":
+            return True
+    return times > 1
