@@ -5,7 +5,7 @@ All times are seconds from the first job of all, exact. Nothing here knows a clo
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from fractions import Fraction
 
 from manchet.records import NamedTuple
@@ -34,13 +34,7 @@ def starts_of(jobs: tuple[Job, ...]) -> tuple[Fraction, ...]:
     later load stands. Backward from their use for all other stages, so that they are ready just then. Lengths are the
     planned ones.
     """
-    starts = forward(jobs)
-    delays: dict[int, Fraction] = {}
-    for mix, takers in sorted(_takers(jobs).items()):
-        waits_for_oven = _stands_before_the_oven(jobs, starts, mix, takers)
-        if waits_for_oven:
-            delays[mix] = waits_for_oven
-            starts = forward(jobs, delays)
+    starts = _forward(jobs)
     wanted_by = followers_of(jobs)
     for at in range(len(jobs) - 1, -1, -1):
         if not jobs[at].is_dough:
@@ -50,18 +44,48 @@ def starts_of(jobs: tuple[Job, ...]) -> tuple[Fraction, ...]:
     return tuple(start - first for start in starts)
 
 
-def forward(jobs: tuple[Job, ...], delays: Mapping[int, Fraction] = AT_ONCE) -> list[Fraction]:
-    """The beginnings of the dough's jobs, each as soon as what it needs is done; a mix in `delays` so much later."""
+def _forward(jobs: tuple[Job, ...]) -> list[Fraction]:
+    """The beginnings of the dough's jobs, each as soon as what it needs is done; a mix so much later that there is room for it.
+
+    In one sweep, mix by mix: what needs no later mix is laid down for good. How long a mix would stand is seen by laying down
+    with it what is in the oven before it.
+    """
     starts: list[Fraction] = [ZERO] * len(jobs)
-    begun: set[int] = set()
+    takers, last_mix = _takers(jobs), _last_mixes(jobs)
+    begins: dict[int, int] = {}
+    rounds: dict[int, list[int]] = {}
     for at, job in enumerate(jobs):
         if job.is_dough:
-            before = [n.job for n in job.needs if jobs[n.job].is_dough]
-            starts[at] = max((starts[j] + jobs[j].length.planned for j in before), default=ZERO)
-            if job.mix not in begun:
-                starts[at] += delays.get(job.mix, ZERO)
-                begun.add(job.mix)
+            begins.setdefault(job.mix, at)
+            rounds.setdefault(last_mix[at], []).append(at)
+    for mix in sorted(rounds):
+        in_ovens = (last_mix[n.job] for job in takers.get(mix, ()) for n in job.needs if n.how == "oven")
+        for one in range(mix, max((mix, *in_ovens)) + 1):
+            _lay(jobs, rounds.get(one, ()), starts)
+        waits_for_oven = _stands_before_the_oven(jobs, starts, mix, takers.get(mix, ()))
+        if waits_for_oven:
+            _lay(jobs, rounds[mix], starts, {begins[mix]: waits_for_oven})
     return starts
+
+
+def _lay(
+    jobs: tuple[Job, ...],
+    places: Iterable[int],
+    starts: list[Fraction],
+    delays: Mapping[int, Fraction] = AT_ONCE,
+) -> None:
+    """Puts the beginnings of the dough's jobs at these places into `starts`, those in `delays` so much later."""
+    for at in places:
+        before = [n.job for n in jobs[at].needs if jobs[n.job].is_dough]
+        starts[at] = max((end_of(jobs, starts, j) for j in before), default=ZERO) + delays.get(at, ZERO)
+
+
+def _last_mixes(jobs: tuple[Job, ...]) -> list[int]:
+    """For every job the last of the mixes that it is of or waits for."""
+    last: list[int] = []
+    for job in jobs:
+        last.append(max((job.mix, *(last[need.job] for need in job.needs))))
+    return last
 
 
 def _takers(jobs: tuple[Job, ...]) -> dict[int, list[Job]]:
