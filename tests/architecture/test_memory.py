@@ -9,6 +9,7 @@ from architecture.modules import MODULES, name_of, tree_of
 PURE = {
     "checks/registry.py": {"check_called"},
     "figures/limits/lookup.py": {"limit"},
+    "formula/nouns.py": {"_stems"},
     "larder/stock.py": {"_entry", "_lines", "_numbers"},
     "quantities/reading.py": {"_read_short"},
     "records.py": {"_compiled"},

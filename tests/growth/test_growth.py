@@ -12,6 +12,7 @@ AT_MOST = 2.3
 SIZES = {
     "loads": 6,
     "mixes": 6,
+    "mixes and loads": 8,
     "folds": 20,
     "stage chain": 6,
     "stages abreast": 6,
@@ -20,6 +21,7 @@ SIZES = {
     "variants": 10,
     "unknown names": 20,
     "steps": 40,
+    "branches": 12,
     "formulas": 20,
     "formulas of one file": 20,
     "reports": 40,

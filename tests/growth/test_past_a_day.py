@@ -68,3 +68,10 @@ def test_more_stages_than_a_kitchen_has_bowls_are_refused(name: str) -> None:
 def test_a_slip_in_the_folds_lists_none_of_them() -> None:
     (told,) = bakery_of("\n".join(FAMILIES["folds"].files(900_000_000).values())).diagnostics
     assert (told.name, told.message) == ("folds-too-many", "900,000,000 folds in one `ferment`; it can have 100")
+
+
+def test_more_breads_of_one_dough_than_a_bench_parts_are_refused() -> None:
+    assert bakery_of("\n".join(FAMILIES["branches"].files(50).values())).formulas
+    (told,) = bakery_of("\n".join(FAMILIES["branches"].files(1_000).values())).diagnostics
+    message = "this formula makes 1,000 breads of one dough; it can make 50"
+    assert (told.name, told.message, told.place.line) == ("breads-too-many", message, 53)

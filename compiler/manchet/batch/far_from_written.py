@@ -54,13 +54,10 @@ def piece_far_from_written(work: Work, noun: str) -> Far | None:
     weights = PieceWeights(work.formula, work.kitchen)
     pieces = [piece for piece in work.batch.pieces if not noun or same_noun(noun, piece.noun)]
     for makes in work.formula.makes:
-        written = weights.of_one(makes)
-        for piece in pieces:
-            if (
-                written is not None
-                and abs(piece.grams - written) > written * PIECE
-                and same_noun(piece.noun, makes.noun)
-            ):
+        mine = [piece for piece in pieces if same_noun(piece.noun, makes.noun)]
+        written = weights.of_one(makes) if mine else None
+        for piece in mine:
+            if written is not None and abs(piece.grams - written) > written * PIECE:
                 return Far(written, piece.grams)
     return None
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
@@ -64,6 +64,10 @@ MOST_STAGES = 50
 """Stages of one formula, its dough among them. Our own rule: nobody makes a bread in so many bowls, and how deep one may stand
 in another is bounded with it."""
 
+MOST_BREADS = 50
+"""Breads of one dough, by what the formula makes or by what is done for each. Our own rule: no bench parts one dough into more, and
+each has its lines on every form."""
+
 
 class _Binder:
     def __init__(self, block: Entry, head: nodes.BlockHead, offered: Offered) -> None:
@@ -94,6 +98,10 @@ class _Binder:
         overall = self._overall(names)
         last = self._last()
         way = self._way(head, overall, last)
+        places = _breads_at(head.makes, last)
+        if len(places) > MOST_BREADS:
+            self.reports.append(_breads_too_many(places))
+            return None
         self._judge_nouns(head.makes)
         if overall is not None:
             self.reports += flour_reports(overall, overruled_by(overall.lines))
@@ -321,6 +329,18 @@ def _stages_too_many(headings: list[Entry]) -> Diagnostic:
     message = f"this formula has {len(headings):,} stages; it can have {MOST_STAGES}"
     help = "make what is made ahead a `preparation` of its own, or part the formula in two"
     return report("stages-too-many", headings[MOST_STAGES].line.place(), message, help)
+
+
+def _breads_at(makes: tuple[Makes, ...], last: Draft | None) -> list[Place]:
+    """Where each bread of the dough is told: among what the formula makes, or, where these are more, under the dough."""
+    parted = [] if last is None else [branch.place for branch in last.branches if branch.noun]
+    return max([made.place for made in makes], parted, key=len)
+
+
+def _breads_too_many(places: list[Place]) -> Diagnostic:
+    message = f"this formula makes {len(places):,} breads of one dough; it can make {MOST_BREADS}"
+    help = "part the formula in two, each with the breads that are made together"
+    return report("breads-too-many", places[MOST_BREADS], message, help)
 
 
 def _added(item: Item) -> Portion:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from manchet.diagnostics.suggest import fold
 
@@ -42,11 +43,13 @@ def _one(word: str) -> str:
 
 def same_noun(a: str, b: str) -> bool:
     """`roll` and `rolls`, `loaf` and `loaves`, `batch` and `batches` are one noun."""
-    return not _stems(fold(a)).isdisjoint(_stems(fold(b)))
+    return not _stems(a).isdisjoint(_stems(b))
 
 
+@lru_cache(maxsize=256)
 def _stems(noun: str) -> frozenset[str]:
-    """The noun and all that its singular may be."""
+    """The noun as names are compared, and all that its singular may be."""
+    noun = fold(noun)
     endings = (("s", ""), ("es", ""), ("ves", "f"), ("ves", "fe"), ("ies", "y"))
     turned = (noun[: -len(end)] + one for end, one in endings if noun.endswith(end) and not noun.endswith("ss"))
     return frozenset((noun, singular(noun), *turned))

@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from manchet.batch.model import StageBatch
-from manchet.batch.work import Work
+from manchet.batch.work import Work, once
 from manchet.formula.model import Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
@@ -83,6 +83,7 @@ def _ways(work: Work, made: StageBatch, mix: int) -> list[tuple[str, list[Doing]
     return [("", trunk), *((b.noun, [Doing(s, pieces_of_mix(work, b.noun, mix)) for s in b.steps]) for b in branches)]
 
 
+@once
 def pieces_of_mix(work: Work, noun: str, mix: int) -> Fraction:
     """How many of them a mix makes; all, of mix 0. Whole pieces, spread as evenly as they go."""
     of_all = (p.number for p in work.batch.pieces if not noun or same_noun(p.noun, noun))
