@@ -40,7 +40,7 @@ def test_a_fault_of_our_own_is_one_calm_line_and_a_file(monkeypatch: pytest.Monk
     monkeypatch.setattr(checking, "look", faulty)
     said = calm(manchet(["check"]), 3)
     assert "inside manchet itself" in said and "a secret" not in said
-    path = said.split(" is written down in ")[1].split(":")[0]
+    path = said.split(" is recorded in ")[1].split(":")[0]
     written = Path(path).read_text()
     assert "ZeroDivisionError: a secret" in written and "in look" not in said
     assert os.stat(path).st_mode & 0o777 & ~0o644 == 0

@@ -143,7 +143,7 @@ def test_a_roll_is_cold_sooner_than_a_tub() -> None:
     figures = chilling_figures(cold_loaf())
     roll, tub = figures["rolls, retard: cold after"], figures["dough, retard: cold after"]
     assert 1 <= roll.value <= 3 < tub.value
-    assert "estimate" in figures["dough, retard: works on like"].rule
+    assert "estimate" in figures["dough, retard: works on as if for"].rule
 
 
 def test_the_card_says_it_where_the_dough_goes_into_the_fridge() -> None:

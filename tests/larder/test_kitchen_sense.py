@@ -23,7 +23,7 @@ ODD, IMPOSSIBLE = "kitchen-temperature-odd", "kitchen-temperature-impossible"
         (
             "  oven a\n    falls 36 F an hour from 600 F\n    falls 54 F an hour from 464 F",
             "oven-falls-faster-when-colder",
-            "read it again; are the two exchanged? `falls 54 F an hour from 600 F`, `falls 36 F an hour from 464 F`",
+            "check both: have the two changed places? `falls 54 F an hour from 600 F`, `falls 36 F an hour from 464 F`",
         ),
         ("  air 170 C", IMPOSSIBLE, "did you mean `air 17 C`?"),
         ("  air 70 C", ODD, "did you mean `air 7 C` or `air 70 F`?"),
@@ -44,7 +44,7 @@ ODD, IMPOSSIBLE = "kitchen-temperature-odd", "kitchen-temperature-impossible"
         (
             "  oven a\n    falls 20 C an hour from 320 C\n    falls 30 C an hour from 240 C",
             "oven-falls-faster-when-colder",
-            "read it again; are the two exchanged? `falls 30 C an hour from 320 C`, `falls 20 C an hour from 240 C`",
+            "check both: have the two changed places? `falls 30 C an hour from 320 C`, `falls 20 C an hour from 240 C`",
         ),
         ("  oven a\n    holds 0 loaves", "kitchen-figure-unfit", "write `holds 24 loaves, or 6 rounds`"),
         (

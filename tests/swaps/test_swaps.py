@@ -201,7 +201,7 @@ def test_what_is_held_back_and_added_takes_the_new_name() -> None:
         ("fresh yeast for yeast", "ambiguous-ingredient", "more than one thing"),
         ("white flour for chestnut flour", "swap-asks", "does not say how much water"),
         ("fresh yeast for ripe wheat starter", "swap-asks", "depends on the hours"),
-        ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "0% is no share"),
+        ("fresh yeast for ripe wheat starter with 0% of all flour", "swap-asks", "0% is not a share"),
         ("fresh yeast for ripe wheat starter with 120% of all flour", "swap-asks", "less than 100%"),
     ],
     at_least=11,
@@ -220,7 +220,7 @@ def test_a_yeast_is_a_share_of_all_flour(share: str) -> None:
     (report,) = with_swaps(
         bread("weight"), there, f"ripe wheat starter for fresh yeast with {share} of all flour"
     ).diagnostics
-    assert report.name == "swap-asks" and f"{share} is no share of all flour" in report.message
+    assert report.name == "swap-asks" and f"{share} is not a share of all flour" in report.message
 
 
 def test_the_first_swap_took_it() -> None:

@@ -37,15 +37,15 @@ def test_moments(text: str, at: datetime, day_said: bool) -> None:
 @every(
     [
         ("Sat", "`Sat` says the day and no time; write both, as in `Sat 05:00`"),
-        ("25:00", "`25:00` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
-        ("5", "`5` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
-        ("13:00 pm", "`13:00 pm` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
-        ("2026-02-30 05:00", "there is no day 2026-02-30; write the day as in 2026-11-28"),
+        ("25:00", "`25:00` is not a time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
+        ("5", "`5` is not a time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
+        ("13:00 pm", "`13:00 pm` is not a time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
+        ("2026-02-30 05:00", "there is no day 2026-02-30; write the day like 2026-11-28"),
         (
             "smarch 05:00",
             "`smarch 05:00` names no day; write a day of the week and a time, as in `Sat 05:00`, or a date",
         ),
-        ("", "`` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
+        ("", "`` is not a time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"),
     ],
     at_least=7,
 )

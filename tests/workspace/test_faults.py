@@ -44,7 +44,7 @@ def told_of_one(ran: CommandRun) -> None:
     assert ran.status == 1
     assert said.count("[fault-of-manchet]") == 1 and "a.bake:1:1: error: Plain loaf could not be" in said, said
     assert "Traceback" not in said and "ZeroDivisionError" not in said
-    account = Path(said.split("is written down in ")[1].split(": please send")[0])
+    account = Path(said.split("is recorded in ")[1].split(": please send")[0])
     assert "ZeroDivisionError: of Plain loaf" in account.read_text()
     assert account.stat().st_mode & 0o777 == 0o600
 
@@ -96,7 +96,7 @@ def test_a_fault_in_what_all_share_is_said_once_and_the_rest_goes_on(monkeypatch
     monkeypatch.setattr(reading, "ingredients_of", breaks_off)
     Path("c.bake").write_text("larder Row\n  Row flour\n    class wheat flour\n")
     (said,) = errors()
-    assert said.startswith("c.bake:1:1: error: this larder and others could not be read to their end")
+    assert said.startswith("c.bake:1:1: error: this larder and others could not be read to the end")
 
 
 def test_a_fault_of_the_parser_is_one_file_s(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -111,7 +111,7 @@ def test_a_fault_of_the_parser_is_one_file_s(monkeypatch: pytest.MonkeyPatch) ->
 
     monkeypatch.setattr(passes, "parse", parse)
     (said,) = errors()
-    assert said.startswith("a.bake:1:1: error: this file could not be read to its end")
+    assert said.startswith("a.bake:1:1: error: this file could not be read to the end")
 
 
 def test_what_was_kept_is_no_fault(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -134,5 +134,5 @@ def test_accounts_are_thinned_and_one_fault_is_one_account(monkeypatch: pytest.M
 
     said = {way_to_send(fault(number % 40)) for number in range(80)}
     assert len(said) == 40
-    folder = Path(said.pop().split("written down in ")[1]).parent
+    folder = Path(said.pop().split("recorded in ")[1]).parent
     assert len([one for one in folder.iterdir() if one.name.startswith("fault-")]) == MOST_KEPT

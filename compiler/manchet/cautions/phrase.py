@@ -56,6 +56,6 @@ def _in_braces(said: str) -> Measured | LocalWord:
     if not colon and unit in LOCAL_WORDS:
         return LocalWord(unit)
     if unit not in get_args(Unit):
-        raise ValueError(f"{{{said}}}: {unit!r} is no unit; it is one of {', '.join(get_args(Unit))}")
+        raise ValueError(f"{{{said}}}: {unit!r} is not a unit; it is one of {', '.join(get_args(Unit))}")
     low, _, high = figures.partition(" to ")
     return Measured(unit, Fraction(low), Fraction(high) if high else None)  # type: ignore[arg-type]

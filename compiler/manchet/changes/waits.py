@@ -179,7 +179,7 @@ def _out_of_reach(wait: YeastWait, seconds: Fraction, celsius: Fraction | None, 
         coolest, warmest = (_degrees(end, unit) for end in BAKERS.holds)
         return Refused(
             f"{name} at {_degrees(celsius, unit)}: how fast yeast works is told from {coolest} to {warmest} only",
-            "ask for a place between; in a fridge the dough's own slow cooling decides",
+            "ask for something between; in a fridge the dough's own slow cooling decides",
         )
     there = "" if celsius is None else f" at {_degrees(celsius, unit)}"
     if not wait.lives(seconds, celsius):

@@ -88,12 +88,12 @@ def _allowed_in_vain(formula: Formula, heard: Container[str]) -> Iterator[Diagno
         elif name not in NAMES and name not in remarks_of("batch", "formula", "larder"):
             message = f"there is no remark called {name}; an error cannot be allowed"
             near = _near(name)
-            help = f"did you mean `{near}`?" if near else "copy the name from the report that is meant"
+            help = f"did you mean `{near}`?" if near else "copy the name from the report you mean"
             fixes = exchange_of(allowed.place, name, near) if near else ()
             yield report("unknown-allow", allowed.place, message, help, fixes=fixes)
         if name in NAMES and name not in heard:
             message = f"`allow {name}` allows nothing: {formula.name} has no such report"
-            help = "take the line out, or look at the name"
+            help = "take out the line, or check the name"
             fixes = (without_line(allowed.place, "leave out this line"),)
             yield report("allow-unused", allowed.place, message, help, fixes=fixes)
 

@@ -85,7 +85,7 @@ def one_of(*choices: str) -> Callable[[str], str]:
         for choice in choices:
             if choice.casefold() == text.casefold():
                 return choice
-        raise argparse.ArgumentTypeError(f"{text} is none of {_or(choices)}")
+        raise argparse.ArgumentTypeError(f"{text} is not one of {_or(choices)}")
 
     chosen.choices = choices  # type: ignore[attr-defined]  # for shell completion
     return chosen

@@ -129,7 +129,7 @@ def run(options: argparse.Namespace) -> int:
             print(f"{show(one.name)} was not printed: {UNEXPLAINED}", file=sys.stderr)
         if one.older:
             older = ", ".join(os.path.relpath(path) for path in one.older)
-            print(f"not made again, and perhaps of another size: {show(older)}", file=sys.stderr)
+            print(f"not rebuilt, and perhaps of another size: {show(older)}", file=sys.stderr)
     _left_behind(bakeries, folder)
     _summary(results)
     if not any(one.is_formula for one in results):
@@ -179,7 +179,7 @@ def _made_of(form: Form, results: Sequence[Built]) -> bool:
 def _left_at_their_own(jobs: Sequence[PrintJob]) -> None:
     names = [show(job.block.name) for job in jobs if job.own_size]
     if names:
-        print(f"left at their own amount, being preparations: {', '.join(names)}", file=sys.stderr)
+        print(f"kept at their own amount, as preparations are: {', '.join(names)}", file=sys.stderr)
 
 
 def print_options_of(options: argparse.Namespace) -> PrintOptions:
@@ -238,9 +238,7 @@ def _now() -> datetime:
         return datetime.now().replace(second=0, microsecond=0)
     if held.isascii() and held.isdigit() and len(held) <= 10:
         return datetime.fromtimestamp(int(held), UTC).replace(tzinfo=None)
-    raise Unknown(
-        f"SOURCE_DATE_EPOCH is {held}, and no time of a clock", "give the seconds since 1970, or take it away"
-    )
+    raise Unknown(f"SOURCE_DATE_EPOCH is {held}, which is not a time", "give the seconds since 1970, or unset it")
 
 
 def _left_behind(bakeries: Sequence[tuple[Selection, Sequence[PrintJob]]], folder: str) -> None:

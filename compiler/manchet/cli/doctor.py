@@ -96,8 +96,8 @@ def _cache() -> list[Finding]:
     if path:
         return [Finding("ok", "cache", f"{path}, yours alone")]
     if os.environ.get("MANCHET_CACHE"):
-        return [Finding("note", "cache", "switched off by MANCHET_CACHE; every check looks at everything")]
-    return [Finding("note", "cache", "no folder of your own to keep results in; every check looks at everything")]
+        return [Finding("note", "cache", "switched off by MANCHET_CACHE; every check starts from scratch")]
+    return [Finding("note", "cache", "no folder of your own for the cache; every check starts from scratch")]
 
 
 def _saves() -> list[Finding]:
@@ -110,9 +110,7 @@ def _saves() -> list[Finding]:
         from manchet.workspace.saves import Watch
 
         with Watch(Premises(os.getcwd(), whole=False)) as watch:
-            how = (
-                f"looks again and again ({watch.polling})" if watch.polling else "the system says when a file is saved"
-            )
+            how = f"polls the folder ({watch.polling})" if watch.polling else "the system says when a file is saved"
     except (ImportError, Trouble) as error:
         return [Finding("missing", "watch", f"cannot start: {error}")]
     return [Finding("ok", "watch", f"in this folder: {how}")]

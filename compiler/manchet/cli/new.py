@@ -86,7 +86,7 @@ def run(options: argparse.Namespace) -> int:
     if made.questions:
         for line in rows_asking(made.questions).split("\n"):
             print(show(line), file=sys.stderr)
-        print("these stand in the formula as comments: answer each, and check it", file=sys.stderr)
+        print("these are in the formula as comments: answer each, and check it", file=sys.stderr)
     return FINE
 
 
@@ -125,7 +125,7 @@ def _table(path: str) -> str:
     try:
         return data.decode("utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
     except UnicodeDecodeError:
-        raise ValueError("it is no UTF-8 text; save the table as CSV UTF-8") from None
+        raise ValueError("it is not UTF-8 text; save the table as CSV UTF-8") from None
 
 
 def _known(name: str) -> Known:

@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from manchet.cli.screen import columns, paint
 from manchet.diagnostics.diagnostic import Diagnostic, Fix, Place
 
-UNEXPLAINED = "no mistake was found in it, and yet it could not be put together; that is a fault of manchet"
+UNEXPLAINED = "no mistake was found in it, and yet it could not be put together: that is a fault in manchet"
 
 
 def write_reports(diagnostics: Iterable[Diagnostic]) -> None:

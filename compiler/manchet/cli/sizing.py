@@ -48,7 +48,7 @@ def swap(text: str) -> str:
 
     if len(text) > LONGEST or "\n" in text or swap_asked_for(text) is None:
         forms = "'fresh yeast for instant yeast', or 'fresh yeast for ripe wheat starter with 20% of all flour'"
-        raise argparse.ArgumentTypeError(f"{text[:LONGEST]!r} is no swap; write it as {forms}")
+        raise argparse.ArgumentTypeError(f"{text[:LONGEST]!r} is not a swap; write it as {forms}")
     return text
 
 
@@ -90,7 +90,7 @@ def weight(text: str) -> Fraction:
     """Grams: `20kg`, `1.5 kg`, `2 lb 4 oz`."""
     grams, rest = _weight(text.strip())
     if rest:
-        raise argparse.ArgumentTypeError(f"{text} is no weight; write it as 20 kg or 900 g")
+        raise argparse.ArgumentTypeError(f"{text} is not a weight; write it as 20 kg or 900 g")
     return grams
 
 
@@ -106,7 +106,7 @@ def pieces(text: str) -> tuple[Fraction, str]:
     """How many, and of what: `24`, `24 rolls`."""
     number, _, noun = text.strip().partition(" ")
     if not (number.isascii() and number.isdigit() and len(number) <= 9) or not int(number):
-        raise argparse.ArgumentTypeError(f"{text} is no number of pieces; write it as 24, or '24 rolls'")
+        raise argparse.ArgumentTypeError(f"{text} is not a number of pieces; write it as 24, or '24 rolls'")
     from fractions import Fraction
 
     return Fraction(int(number)), name(noun)
@@ -154,7 +154,7 @@ def _weight(text: str) -> tuple[Fraction, str]:
     figure = figure_at(text, 0) if len(text) <= LONGEST else None
     unit = UNITS.get(figure.unit) if figure else None
     if figure is None or unit is None or unit.dimension != MASS or figure.fault or figure.low != figure.high:
-        raise argparse.ArgumentTypeError(f"{text[:LONGEST]} is no weight; write it as 20 kg or 900 g")
+        raise argparse.ArgumentTypeError(f"{text[:LONGEST]} is not a weight; write it as 20 kg or 900 g")
     if figure.low <= 0:
         raise argparse.ArgumentTypeError(f"{text} is nothing to weigh; ask for more than 0")
     return figure.low * unit.factor, text[figure.length :].strip()

@@ -69,7 +69,7 @@ def run(options: argparse.Namespace) -> int:
     with watch, _stopped_by_signals(watch), Apart() as printer:
         output_folder(options.output)
         bench = Bench(options, found[0], watch, Press(printer))
-        how = f"looking again and again: {watch.polling}" if watch.polling else "Ctrl-C ends it"
+        how = f"polling the folder: {watch.polling}" if watch.polling else "Ctrl-C ends it"
         bench.begin(f"watching {show(found[0].root)} ({how})")
         # What is in memory now stays: the collector need not look through it again at every save.
         gc.collect()

@@ -1,6 +1,6 @@
 """A case: one report explained to a baker, a formula that has the mistake, and the same formula put right.
 
-    # warning: less salt than such a bread seldom goes under
+    # warning: less salt than such a bread usually has
     #
     # 0.2% salt is 2 g on 1 kg of flour, where 18 to 22 g are usual: mostly a slipped decimal point.
 

@@ -223,7 +223,7 @@ class _Binder:
     def _judge_stage_name(self, item: Item) -> None:
         stage = self.drafts.get(fold(item.meaning.name))
         if stage is not None:
-            message = f"the stage {stage.name} is called like the ingredient {item.meaning.name}"
+            message = f"the stage {stage.name} has the same name as the ingredient {item.meaning.name}"
             help = f"give the stage another name, such as `{stage.word} soaked {stage.name}`"
             there = (item.place, "this is the ingredient")
             self.reports.append(report("stage-named-like-ingredient", stage.place, message, help, there))

@@ -41,7 +41,7 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
         line, node = entry.line, entry.node
         said = "overall" if isinstance(node, nodes.OverallHead) else words_of_line(node)
         if said in first:
-            message = f"`{said}` stands twice in this formula"
+            message = f"`{said}` is written twice in this formula"
             there = (first[said], "the first stands here")
             place, help = line.place(), "keep one of the two lines"
             keep_first = () if entry.children else (without_line(place, "leave out this line"),)
@@ -86,7 +86,7 @@ def _wrong_status(node: nodes.Status, line: Line) -> Iterator[Diagnostic]:
     """A status that is neither of the two words, or a day that no calendar has."""
     word, day = node.word, node.date
     if fold(word.text) not in ("trial", "approved"):
-        message = f"`{word.text}` is no status: a formula is on trial or approved"
+        message = f"`{word.text}` is not a status: a formula is on trial or approved"
         near, place = nearest(fold(word.text), ("trial", "approved")), line.place(word.start, word.end)
         yield report("unknown-status", place, message, _STATUS, fixes=one_of(place, [near] if near else ()))
     elif day is not None and not _is_day(day.text):
@@ -123,7 +123,7 @@ def words_of_line(node: nodes.Node | nodes.Unread) -> str:
 def _no_kind(name: nodes.Word, line: Line) -> Diagnostic:
     near = nearest(fold(name.text), KIND)
     offer = f"did you mean `{near}`? " if near else ""
-    message = f"`{name.text}` is no kind of bread"
+    message = f"`{name.text}` is not a kind of bread"
     help = f"{offer}the kinds are {', '.join(KIND)}"
     place = line.place(name.start, name.end)
     return report(

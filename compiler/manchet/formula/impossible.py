@@ -21,17 +21,17 @@ def circle_reports(
     first = path[0]
     if any(draft is not first for draft in path):
         chain = " goes into ".join(draft.name for draft in reversed(path))
-        yield report("circle", first.place, f"these stages go round in a circle: {chain}", "leave one of the uses out")
+        yield report("circle", first.place, f"these stages go round in a circle: {chain}", "leave out one of the uses")
         return
     if any(one.name == "stage-named-like-ingredient" for one in so_far):
         return
     if larder.ingredient(first.name) is not None:
-        message = f"the stage {first.name} is called like the ingredient it weighs"
+        message = f"the stage {first.name} has the same name as the ingredient it weighs"
         help = f"give the stage another name, such as `{first.word} soaked {first.name}`"
         yield report("stage-named-like-ingredient", first.place, message, help)
         return
     item = next(item for item in first.items if item.meaning.stage == first.key)
-    yield report("added-to-itself", item.place, f"{first.name} goes into itself", "leave this line out")
+    yield report("added-to-itself", item.place, f"{first.name} goes into itself", "leave out this line")
 
 
 def return_reports(drafts: Drafts) -> Iterator[Diagnostic]:
@@ -43,7 +43,7 @@ def return_reports(drafts: Drafts) -> Iterator[Diagnostic]:
             for goes in step.goes:
                 if not _came_in(goes.key, draft, drafts):
                     message = f"{goes.name} goes back to the pot, but none came in"
-                    help = f"weigh {goes.name} into {draft.name} or a stage before it, or leave this line out"
+                    help = f"weigh {goes.name} into {draft.name} or a stage before it, or leave out this line"
                     fixes = (without_line(step.place, "leave out this line"),)
                     yield report("return-of-nothing", step.place, message, help, fixes=fixes)
 

@@ -22,6 +22,6 @@ def say_once(reports: Iterable[Diagnostic]) -> Iterator[Diagnostic]:
             yield group[0]._replace(message=group[0].message + also)
         elif name in _OF_A_NAME:
             first, *others = sorted(group, key=lambda report: report.place.line)
-            yield first._replace(related=(*first.related, *(Related(o.place, "it stands here too") for o in others)))
+            yield first._replace(related=(*first.related, *(Related(o.place, "it is here too") for o in others)))
         else:
             yield from group

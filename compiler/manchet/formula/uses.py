@@ -24,7 +24,7 @@ def never_used(draft: Draft) -> Diagnostic:
 def used_twice(draft: Draft, by: list[tuple[str, Place]]) -> Diagnostic:
     first, again = by[0], by[1]
     message = f"all of {draft.name} is in {first[0]} already, and {again[0]} takes it again"
-    help = "leave one of the two lines out"
+    help = "leave out one of the two lines"
     fixes = (without_line(again[1], "leave out this line"),)
     return report("used-twice", again[1], message, help, (first[1], "the first takes all of it"), fixes=fixes)
 
@@ -40,8 +40,8 @@ def everything_else_missing(dough: Draft, left: list[Item]) -> Diagnostic:
 
 
 def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
-    message = f"`everything else` stands in {first.name} already, so nothing is left here"
-    help = "leave one of the two lines out"
+    message = f"`everything else` is in {first.name} already, so nothing is left here"
+    help = "leave out one of the two lines"
     fixes = (without_line(item.place, "leave out this line"),)
     return report("everything-else-twice", item.place, message, help, (first.place, "this stage takes it"), fixes=fixes)
 

@@ -105,7 +105,7 @@ class _OverallWay:
         if line is None:
             if self.overall_whole:
                 message = f"overall has no {item.meaning.name}, so there is none to take"
-                help = f"add `{item.meaning.name} …%` to overall, or leave this line out"
+                help = f"add `{item.meaning.name} …%` to overall, or leave out this line"
                 self.reports.append(report("not-in-overall", item.place, message, help))
             return NOTHING
         return line.figure
@@ -220,7 +220,7 @@ class _OverallWay:
         key = counted_key(item.counted_as, self.drafts.larder)
         if key not in self.lines and self.overall_whole:
             message = f"counted as {item.counted_as}, but overall has none"
-            self.reports.append(report("not-in-overall", item.place, message, "name a flour that stands in overall"))
+            self.reports.append(report("not-in-overall", item.place, message, "name a flour that is in overall"))
         return key
 
     def _culture_apart(self, draft: Draft, at: int, item: Item, share: Fraction, missing: str) -> None:
@@ -229,9 +229,9 @@ class _OverallWay:
         name = item.meaning.name
         if missing and self.overall_whole and not item.counted_as:
             flours = [i.meaning.name for i in self.lines.values() if is_flour(i, self.overruled)]
-            message = f"{name} brings {missing}, which overall does not list: it is booked on a line of its own"
+            message = f"{name} brings {missing}, which overall does not list: it is counted on a line of its own"
             help = (
-                f"say which is meant: `{name} …, counted as {flours[0] if flours else 'white flour'}`, "
+                f"say which you mean: `{name} …, counted as {flours[0] if flours else 'white flour'}`, "
                 f"or `{name} …, counted apart`"
             )
             ways = (*(f", counted as {flour}" for flour in flours), ", counted apart")
@@ -336,7 +336,7 @@ class _OverallWay:
         for draft in self.drafts.stages.values():
             if draft.name in blamed:
                 message = f"{draft.name} is to weigh {percent(draft.share or NOTHING)} of all flour, and there is 100%"
-                help = "look at the figure after `with`: it is this stage's part of all the flour"
+                help = "check the figure after `with`: it is this stage's part of all the flour"
                 self.reports.append(report("takes-more-than-there-is", draft.place, message, help))
         for key, item in self.lines.items():
             left = self._left_of(key)
@@ -362,7 +362,7 @@ class _OverallWay:
                 self.reports.append(report("takes-more-than-there-is", place, message, help, there))
             else:
                 rest = f"{percent(left)} of it goes nowhere ({sums})" if sums else "goes into no stage"
-                message = f"{name} {percent(item.figure)} stands in overall, but {rest}"
+                message = f"{name} {percent(item.figure)} is in overall, but {rest}"
                 help = f"use it: `{name}` in a stage, or `everything else` in the dough"
                 self.reports.append(report("never-used", item.place, message, help))
 

@@ -93,7 +93,7 @@ class _Asked:
     def _judge_writing(self, draft: Draft) -> None:
         if draft.share is not None:
             message = f"{draft.name} asks for a share of all flour, but this formula has no `overall`"
-            help = f"leave the share away: {draft.name} is sized by what its user asks, or by its weights"
+            help = f"leave out the share: {draft.name} is sized by what its user asks, or by its weights"
             heading = draft.place.text[draft.place.column - 1 : draft.place.end_column - 1]
             alone = re.split(r"\s+with\s", heading)[0]
             fixes = (instead(draft.place, alone, f"write `{alone}` alone"),)
@@ -229,7 +229,7 @@ class _Asked:
         elif asked < made and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
             message = f"{mass_text(made - asked)} of {draft.name} is left over ({mass_text(made)} is made)"
             help = (
-                f"leave the amount away to take all of it: `{draft.name}`; or say in {draft.name} "
+                f"leave out the amount to take all of it: `{draft.name}`; or say in {draft.name} "
                 "`keep what is left as …` or `discard what is left`"
             )
             fixes = (instead(place, draft.name, f"write `{draft.name}` alone"),)

@@ -95,7 +95,7 @@ def _material(row: Row, known: Callable[[str], Known], comma: bool | None) -> tu
         asked += [asks] if (asks := known(name).asks) else []
         if UNITS_OF_THE_KITCHEN[unit].factor == 0:
             asked.append(
-                f"whose {unit} is the {amount} {unit} of {name}? give the weight, or say in the kitchen "
+                f"which country's {unit} is the {amount} {unit} of {name}? give the weight, or say in the kitchen "
                 "`measures US`, metric or imperial"
             )
     line = "" if question else line_of(name, amount, unit)
@@ -153,7 +153,7 @@ def _amount(row: Row, comma: bool | None) -> tuple[str, str, str]:
     if plain is None and (parts := re.fullmatch(r"(\d+)[.,](\d{3})", figure)):
         return "", "", f"is {figure} of {row.name} {parts[1]}{parts[2]}, or {parts[1]} and a fraction?"
     if plain is None or not _PLAIN.fullmatch(plain):
-        return "", "", f"the amount of {row.name}, {figure!r}, is no plain figure"
+        return "", "", f"the amount of {row.name}, {figure!r}, is not a plain figure"
     known = UNITS.get(unit.casefold().strip())
     if known is None:
         return (
@@ -168,7 +168,7 @@ def _table(table: str, known: Callable[[str], bool]) -> _Table:
     """The rows of a table, and what was decided about its columns."""
     table = table.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n")
     if "\0" in table:
-        raise ValueError("this is no table: it holds bytes that are not text")
+        raise ValueError("this is not a table: it holds bytes that are not text")
     reader = csv.reader(io.StringIO(table), delimiter=_delimiter(table))
     try:
         cells = [
@@ -185,7 +185,7 @@ def _table(table: str, known: Callable[[str], bool]) -> _Table:
     if len(cells) > MOST_ROWS:
         raise ValueError(f"the table has {len(cells):,} rows; {MOST_ROWS:,} is the most")
     if all(len(row) < 2 for _, row in cells):
-        raise ValueError("the table has only one column; name and amount stand in two, parted by a comma, ; or a tab")
+        raise ValueError("the table has only one column; name and amount go in two, separated by a comma, ; or a tab")
     layout = layout_of([row for _, row in cells], known)
     if layout.headed:
         cells = cells[1:]

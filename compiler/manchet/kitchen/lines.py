@@ -110,5 +110,5 @@ class FigureReading:
         return int(figure)
 
     def _unfit(self, line: Written, node: Setting, example: str) -> None:
-        message = f"`{line.line.body}` is no figure that fits `{node.key}`"
+        message = f"`{line.line.body}` is not a figure that fits `{node.key}`"
         self.reports.append(report("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))

@@ -57,7 +57,7 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
     said = f"{show_figure(amount.low or celsius)} {unit}"
     if _within(span.usual, celsius):
         if _frost_by_slip(what, amount, celsius):
-            message = f"{said} is frost, {show_figure(Fraction(round(celsius)))} C, for {span.what}"
+            message = f"{said} is freezing, {show_figure(Fraction(round(celsius)))} C, for {span.what}"
             here = f"{key} {show_figure(amount.low or celsius)} C"
             help = f"did you mean `{here}`? If it is so, write `{key} {show_figure(celsius)} C`"
             fixes = exchange_of(place, said, here.removeprefix(f"{key} "), f"{show_figure(celsius)} C")
@@ -74,7 +74,7 @@ def temperature(what: str, key: str, amount: Amount, celsius: Fraction, place: P
         message = f"{said} is outside what {span.what} has, {_ends(span.usual, unit)}"
         yield report("kitchen-temperature-odd", place, message, help, fixes=fixes)
     else:
-        message = f"{said} is no temperature of {span.what}, {_ends(span.possible, unit)}"
+        message = f"{said} is not a temperature of {span.what}, {_ends(span.possible, unit)}"
         yield report("kitchen-temperature-impossible", place, message, help, fixes=fixes)
 
 
@@ -118,7 +118,7 @@ def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Ite
             above, under = reading(fall.start, unit), reading(below.start, unit)
             message = f"{what} falls {fast} an hour from {under}, and {slow} where it is hotter; an oven loses less the colder it is"
             help = (
-                f"read it again; are the two exchanged? `falls {fast} an hour from {above}`, "
+                f"check both: have the two changed places? `falls {fast} an hour from {above}`, "
                 f"`falls {slow} an hour from {under}`"
             )
             yield report("oven-falls-faster-when-colder", lines[below.start], message, help)

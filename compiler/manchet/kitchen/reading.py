@@ -84,7 +84,7 @@ class _KitchenReading(FigureReading):
             known = WORD_SETS[node.key].get(said)
             if known is None:
                 shown = SHOWN[node.key]
-                message = f"`{node.key} {said}` is none we know" if said else f"`{node.key}` says nothing"
+                message = f"`{node.key} {said}` is not one we know" if said else f"`{node.key}` says nothing"
                 help = f"write `{node.key} {list_of_words(shown)}`"
                 fixes = exchange_of(entry.line.place(), said, *shown)
                 self.reports.append(report("kitchen-word-unknown", entry.line.place(), message, help, fixes=fixes))
@@ -335,7 +335,7 @@ class _KitchenReading(FigureReading):
 
     def _first(self, entry: Written, key: str, seen: set[str], owner: str) -> bool:
         if key in seen:
-            message, help = f"{owner} has two lines `{key}`", "keep one, or name them apart"
+            message, help = f"{owner} has two lines `{key}`", "keep one, or give each its own name"
             fixes = () if entry.children else (without_line(entry.line.place(), "leave out this line"),)
             self.reports.append(report("kitchen-line-twice", entry.line.place(), message, help, fixes=fixes))
             return False
@@ -356,7 +356,7 @@ class _KitchenReading(FigureReading):
         assert isinstance(entry.node, Setting)
         near = nearest(entry.node.key, keys)
         help = (f"did you mean `{near}`? " if near else "") + f"here stand {list_of_words(keys, 'and')}"
-        message = f"`{entry.node.key}` is no line of {owner}"
+        message = f"`{entry.node.key}` is not a line of {owner}"
         fixes = exchange_of(entry.line.place(), entry.node.key, near) if near else ()
         self.reports.append(report("no-kitchen-line", entry.line.place(), message, help, fixes=fixes))
 

@@ -51,7 +51,7 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
             near = nearest(fold(word.text), FIGURES)
             help = f"did you mean `{near}`? " if near else ""
             message, help = (
-                f"`{word.text}` is no figure of composition",
+                f"`{word.text}` is not a figure of composition",
                 f"{help}they are {list_of_words(FIGURES, 'and')}",
             )
             fixes = one_of(place, [near] if near else ())
@@ -61,7 +61,7 @@ def composition_of(name: str, head: Entry) -> Outcome[Mapping[str, Fraction]]:
         if grams is None or grams < 0:
             place = entry.line.place(amount.start, amount.end)
             written = entry.line.body[amount.start : amount.end]
-            message = f"{written} of {figure} in 100 g is no weight"
+            message = f"{written} of {figure} in 100 g is not a weight"
             as_grams = one_of(place, [f"{said[0]} g"]) if (said := re.match(r"[0-9.]+", written)) else ()
             reports.append(report("composition-no-weight", place, message, f"write `{figure} 13 g`", fixes=as_grams))
             continue
@@ -96,7 +96,7 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
         figures.append((word, figure, entry))
     total = sum((figure for _word, figure, _entry in figures), Fraction(0))
     if len(kinds) > 1:
-        message = f"{ingredient.name} is made of per cent and of weights at once"
+        message = f"{ingredient.name} mixes per cents and weights"
         help = "write all of them in per cent, or all as weights"
         reports.append(report("parts-of-two-kinds", head.line.place(), message, help))
         return Outcome((), tuple(reports))
@@ -107,7 +107,7 @@ def parts_of(ingredient: Ingredient, head: Entry) -> Outcome[tuple[Blend, ...]]:
             reports.append(report("parts-missing", head.line.place(), message, help))
         return Outcome((), tuple(reports))
     if kinds == {PERCENT} and total != 1 and ingredient.class_ not in ("culture", "") and not reports:
-        message = f"the parts of {ingredient.name} make up {show_figure(total * 100)}%, not 100%"
+        message = f"the parts of {ingredient.name} add up to {show_figure(total * 100)}%, not 100%"
         reports.append(report("parts-not-100", head.line.place(), message, "change one of them, or write weights"))
     parts = tuple(
         Blend(word.text, figure / total, entry.line.place(word.start, word.end)) for word, figure, entry in figures
@@ -122,7 +122,7 @@ def _lines(head: Entry, example: str) -> Outcome[list[tuple[Word, Amount, Entry]
         if isinstance(entry.node, MaterialNode):
             found.append((entry.node.name, entry.node.amount, entry))
         elif not isinstance(entry.node, Unread):
-            message = f"`{entry.line.body}` is no name with its amount"
+            message = f"`{entry.line.body}` is not a name with its amount"
             reports.append(report("part-without-amount", entry.line.place(), message, f"write `{example}`"))
     return Outcome(found, tuple(reports))
 
@@ -137,7 +137,7 @@ def _impossible(name: str, found: Mapping[str, Fraction], head: Entry) -> Iterat
     total = sum((found.get(whole, Fraction(0)) for whole in _WHOLES), Fraction(0))
     if total > 100 + ROUNDING:
         message = f"100 g of {name} hold {show_figure(total)} g"
-        help = "carbohydrate is without fibre here: take the fibre off, or look at the decimal points"
+        help = "carbohydrate leaves out fibre here: take the fibre off, or check the decimal points"
         yield report("composition-over-100", head.line.place(), message, help)
         return
     for part, whole in _PARTS:

@@ -69,9 +69,7 @@ def _of_volume(
     density = _density(ingredient)
     if density is None and ingredient is not None and ingredient.density_span is not None:
         low, high = (show_figure(millilitres * end) for end in ingredient.density_span)
-        message = (
-            f"a {amount.unit} of {name} weighs {low} to {high} g: its grain decides, and no two makers have the same"
-        )
+        message = f"a {amount.unit} of {name} weighs {low} to {high} g: it depends on the grain, and no two makers sell the same"
         help = "weigh one with your own spoon, and write the grams; or `density 0.6 kg/l` of yours in your larder"
         return Outcome(None, (report("density-by-grain", place, message, help),))
     if density is None:

@@ -124,7 +124,7 @@ class _LarderReading:
 
     def flour(self, line: Written, node: Setting) -> None:
         if self.ingredient.flour is not None:
-            message = f"{self.ingredient.name} is said to count as flour and not to"
+            message = f"{self.ingredient.name} is said both to count as flour and not to"
             self.fault("flour-yes-and-no", line.line.place(), message, "keep one of the two lines", _left_out(line))
         self.ingredient = self.ingredient._replace(flour=node.key == "counts as flour")
 
@@ -143,7 +143,7 @@ class _LarderReading:
         self.ingredient = self.ingredient._replace(may_contain=self._allergens(line, node))
 
     def _both(self, line: Written) -> None:
-        message = f"{self.ingredient.name} is said to have allergens and none"
+        message = f"{self.ingredient.name} is said both to have allergens and to have none"
         self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two lines", _left_out(line))
 
     def _allergens(self, line: Written, node: Setting) -> tuple[str, ...]:
@@ -153,7 +153,7 @@ class _LarderReading:
             if known is None:
                 near = nearest(word.text, ALLERGENS)
                 place = line.line.place(word.start, word.end)
-                message = f"`{word.text}` is none of the listed allergens"
+                message = f"`{word.text}` is not one of the listed allergens"
                 help = (f"did you mean `{near}`? " if near else "") + f"they are {list_of_words(ALLERGENS, 'and')}"
                 self.fault("allergen-unknown", place, message, help, one_of(place, [near] if near else ()))
             found[known or word.text] = None
@@ -178,7 +178,7 @@ class _LarderReading:
     def whole(self, line: Written, node: Setting) -> None:
         grams = self.single(line, node, MASS, "50 g")
         if grams == 0:
-            message = f"one of {self.ingredient.name} weighs more than nothing"
+            message = f"one of {self.ingredient.name} has to weigh something"
             self.fault("larder-figure-unfit", line.line.place(), message, "write `whole 50 g`")
             grams = None
         self.ingredient = self.ingredient._replace(whole=grams)
@@ -257,5 +257,5 @@ def _words_place(line: Written, node: Setting) -> Place:
 
 
 def _misplaced(entry: Written) -> Diagnostic:
-    help = f"under an ingredient stand {list_of_words(tuple(f'`{key}`' for key in _LINES), 'and')}"
+    help = f"under an ingredient go {list_of_words(tuple(f'`{key}`' for key in _LINES), 'and')}"
     return report("no-larder-line", entry.line.place(), f"`{entry.line.body}` says nothing about an ingredient", help)

@@ -36,7 +36,7 @@ def bytes_of(path: str, shown: str) -> Outcome[bytes | None]:
     except FileNotFoundError:
         return _fault("file-missing", shown, "there is no such file", "it may have been moved or renamed")
     except PermissionError:
-        return _fault("file-unreadable", shown, "this file may not be read", "give yourself leave to read it")
+        return _fault("file-unreadable", shown, "this file may not be read", "give yourself permission to read it")
     except (OSError, ValueError) as problem:
         if os.path.islink(path):
             return _fault(
@@ -86,7 +86,7 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
         return _fault(
             "file-binary",
             path,
-            f"this is no text file: byte {nul + 1} is 0",
+            f"this is not a text file: byte {nul + 1} is 0",
             "name a text file that ends in .bake",
             data.count(b"\n", 0, nul) + 1,
         )
@@ -100,7 +100,7 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
         return _fault(
             "file-not-utf-8",
             path,
-            f"byte {at + 1}, in line {line}, is no UTF-8 (it is hex {shown})",
+            f"byte {at + 1}, in line {line}, is not UTF-8 (it is hex {shown})",
             "save the file as UTF-8 (in the editor's Save as)",
             line,
         )

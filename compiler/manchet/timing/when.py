@@ -94,7 +94,7 @@ def moment(text: str, now: datetime) -> tuple[datetime, bool] | str:
     if iso := ISO_DAY.fullmatch(said):
         day = _date(iso["day"])
         if day is None:
-            return f"there is no day {iso['day']}; write the day as in 2026-11-28"
+            return f"there is no day {iso['day']}; write the day like 2026-11-28"
         return _at(day, iso["rest"], text, now)
     word = WORD_DAY.fullmatch(said)
     if word and word["day"] not in ("am", "pm"):
@@ -122,7 +122,7 @@ def _at(day: date, rest: str | None, text: str, now: datetime) -> tuple[datetime
 
 
 def _unread(text: str) -> str:
-    return f"`{text}` is no time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"
+    return f"`{text}` is not a time of day; write `05:00`, `Sat 05:00` or `2026-11-28 05:00`"
 
 
 def _date(text: str) -> date | None:

@@ -91,7 +91,7 @@ class BoundFormula:
             return work.diagnostics
         from manchet.checks.registry import check
 
-        broke_off = f"{self.formula.name} could not be looked over"
+        broke_off = f"{self.formula.name} could not be checked"
         return kept_to(self.formula.place, broke_off, partial(check, work.value), lambda fault: (fault,))
 
 
@@ -124,7 +124,7 @@ def bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool) 
         nothing = BoundFormula(written, Binding(None, (fault,)), around, is_unread)
         return BoundBlock((nothing,), dict(around.offered.shared))
 
-    broke_off = f"{name_of(block) or 'this formula'} could not be read to its end"
+    broke_off = f"{name_of(block) or 'this formula'} could not be read to the end"
     return kept_to(block.line.place(), broke_off, lambda: _bind_block(block, around, changes, is_unread), unbound)
 
 

@@ -36,8 +36,8 @@ def way_to_send(fault: BaseException) -> str:
         _thin_out(folder)
     except OSError:
         kind = type(fault).__name__
-        return f"it could not be written down ({kind}); please report what you did when it happened"
-    return f"what happened is written down in {path}: please send that file with your report"
+        return f"it could not be recorded ({kind}); please report what you did when it happened"
+    return f"what happened is recorded in {path}: please send that file with your report"
 
 
 def _digest(fault: BaseException) -> str:

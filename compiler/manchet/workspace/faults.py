@@ -18,7 +18,7 @@ OUR_FAULT = "fault-of-manchet"
 def kept_to(place: Place, broke_off: str, work: Callable[[], T], instead: Callable[[Diagnostic], T]) -> T:
     """What `work` gives; where it fails by a fault of our own, what `instead` makes of the report on that.
 
-    `broke_off` says of what was not done: `Tern loaf could not be looked over`. Trouble that a person can act on is let through.
+    `broke_off` says of what was not done: `Tern loaf could not be checked`. Trouble that a person can act on is let through.
     """
     try:
         return work()
@@ -32,5 +32,5 @@ def fault_report(fault: Exception, place: Place, broke_off: str) -> Diagnostic:
     """The report of a fault of our own, which is written down."""
     from manchet.workspace.fault_record import way_to_send
 
-    message = f"{broke_off}: that is a fault of manchet itself"
+    message = f"{broke_off}: that is a fault in manchet itself"
     return report(OUR_FAULT, place, message, way_to_send(fault))

@@ -26,7 +26,7 @@ def loose_link(root: str, path: str) -> LooseLink | None:
         if not is_within(root, target):
             return _out()
         message = f"this link leads to {os.path.relpath(target, root)}, and there is no such file"
-        return LooseLink(message, "put the file there, or take the link away")
+        return LooseLink(message, "put the file there, or remove the link")
     except OSError:
         return LooseLink("this link leads round in a circle, to no file", "put the file itself here")
     if not is_within(root, target):

@@ -207,12 +207,12 @@ def _shared(entries: Sequence[Entry], what: str, read: Callable[[], Outcome[T]],
     """What `read` makes of the larders, kitchens or stages that all formulas share; `nothing`, where it breaks off."""
     if not entries:
         return read()
-    broke_off = f"this {what} and others could not be read to their end"
+    broke_off = f"this {what} and others could not be read to the end"
     return kept_to(entries[0].line.place(), broke_off, read, lambda fault: Outcome(nothing, (fault,)))
 
 
 def _parse(source: SourceText) -> ParsedFile:
-    broke_off = "this file could not be read to its end"
+    broke_off = "this file could not be read to the end"
     place = Place(source.path, 1, 1, 1, 1)
     nothing = ParsedFile(File(source.path, (), ()), TopBlocks(), frozenset(), ())
     return kept_to(place, broke_off, lambda: _parsed(source), lambda fault: nothing._replace(reports=(fault,)))

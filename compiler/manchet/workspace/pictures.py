@@ -1,4 +1,4 @@
-"""The pictures that a formula names, in its head, its stages and its steps: found beside its file, never outside of the bakery, read and made safe."""
+"""The pictures that a formula names, in its head, its stages and its steps: found beside its file, never outside the bakery, read and made safe."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 
 _SAYS = {
     "large": ("picture-too-large", "is larger than a page can use", f"save it smaller: {MOST_BYTES // 1_000_000} MB at most"),
-    "kind": ("picture-of-no-kind", "is no picture that can be printed", "save it as SVG, PNG or JPEG"),
+    "kind": ("picture-of-no-kind", "is not a picture that can be printed", "save it as SVG, PNG or JPEG"),
     "damaged": ("picture-damaged", "cannot be read: it is cut short or damaged", "open it in a drawing program and save it again"),
     "reaches out": ("picture-not-plain", "holds more than lines and words", "save it as a plain SVG, or as PNG"),
 }  # fmt: skip
@@ -104,7 +104,7 @@ def _located(path: str, place: Place, root: str) -> Outcome[str | None]:
     whole = os.path.realpath(os.path.join(os.path.dirname(os.path.realpath(place.path)), *parts))
     top = os.path.realpath(root)
     if os.path.commonpath((whole, top)) != top:
-        message = f"the picture {path} lies outside of the bakery"
+        message = f"the picture {path} lies outside the bakery"
         return _none("picture-outside", place, message, "copy it into the bakery's folder")
     return Outcome(whole)
 
@@ -117,11 +117,13 @@ def _read(path: str, place: Place, root: str) -> Outcome[bytes | None]:
     try:
         if not os.path.isfile(whole):
             message = f"there is no picture {path} beside this file"
-            return _none("picture-missing", place, message, "put it there, or take the line out")
+            return _none("picture-missing", place, message, "put it there, or take out the line")
         with open(whole, "rb") as file:
             return Outcome(file.read(MOST_BYTES + 1))
     except OSError:
-        return _none("picture-missing", place, f"the picture {path} cannot be opened", "let yourself read it")
+        return _none(
+            "picture-missing", place, f"the picture {path} cannot be opened", "give yourself permission to read it"
+        )
 
 
 def _none(name: str, place: Place, message: str, help: str) -> Outcome[Any]:

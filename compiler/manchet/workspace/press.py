@@ -65,7 +65,7 @@ class Apart:
                 return self._ready().submit(pdf_of, html, layouts).result()
             except BrokenProcessPool:
                 self._end()
-        raise Blocked("the process that prints was ended twice from outside", "perhaps this machine is short of memory")
+        raise Blocked("the printing process was ended twice from outside", "perhaps this machine is short of memory")
 
     def _ready(self) -> ProcessPoolExecutor:
         if self.pages >= REPLACED_AFTER:

@@ -55,7 +55,7 @@ def selections(words: Sequence[str], held: OpenBakery | None = None) -> tuple[Se
     try:
         os.getcwd()
     except OSError:
-        raise Unknown("the folder that the command runs in is not there any more", "go to one that is") from None
+        raise Unknown("the folder the command runs in no longer exists", "change to one that does") from None
     bakeries: dict[Premises, tuple[set[str], list[str]]] = {}
     for word in words or ["."]:
         _refuse_nonsense(word)
@@ -94,7 +94,7 @@ def never_two_of_a_name(selection: Selection) -> None:
             listed = " and ".join(f"{one.path}:{one.line}" for one in places)
             apart = len({one.path for one in places}) > 1
             help = f"name the file instead: {places[0].path}" if apart else "give one of them another name"
-            raise Unknown(f"{places[0].name} stands in {len(places)} places: {listed}", help)
+            raise Unknown(f"{places[0].name} is in {len(places)} places: {listed}", help)
 
 
 def no_such_kitchen(name: str, known: Sequence[str]) -> Unknown:
@@ -162,7 +162,7 @@ def _refuse_nonsense(word: str) -> None:
     if not word.strip():
         raise Unknown("an empty name was given", "give a file, a folder or the name of a formula")
     if "\0" in word:
-        raise Unknown(f"{word!r} is no name for a file or a formula")
+        raise Unknown(f"{word!r} is not a name for a file or a formula")
 
 
 def _no_such_formula(name: str, known: Sequence[str]) -> Unknown:

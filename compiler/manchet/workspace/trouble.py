@@ -30,11 +30,11 @@ def reason(error: OSError) -> str:
 
     plain = {
         ENOSPC: "the disk is full",
-        EDQUOT: "your share of the disk is full",
-        EFBIG: "the file would be larger than this disk takes",
+        EDQUOT: "your disk quota is full",
+        EFBIG: "the file would be larger than this disk allows",
         EACCES: "you may not",
         EPERM: "you may not",
-        EROFS: "the disk can only be read",
+        EROFS: "the disk is read-only",
         ENOENT: "it is not there",
         ENOTDIR: "a file stands where a folder should be",
         EISDIR: "a folder stands where a file should be",

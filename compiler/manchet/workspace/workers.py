@@ -33,7 +33,7 @@ def spread(work: Callable[..., T], calls: Sequence[tuple[Any, ...]], jobs: int) 
             yield future.result()
     except BrokenProcessPool:
         raise Blocked(
-            "a process that was at work was ended from outside", "perhaps this machine is short of memory: try --jobs 1"
+            "a worker process was ended from outside", "perhaps this machine is short of memory: try --jobs 1"
         ) from None
     except BaseException:
         for worker in active_children():

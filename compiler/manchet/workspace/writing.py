@@ -128,13 +128,15 @@ def write_new(path: str, text: str) -> None:
         with open(path, encoding="utf-8", newline="") as written:
             same = written.read() == text
     except FileExistsError:
-        raise Blocked(f"{path} is there already, and was left as it is", "name another file with --out") from None
+        raise Blocked(f"{path} is there already and was left as it is", "name another file with --out") from None
     except FileNotFoundError:
         raise Blocked(f"{path} cannot be written: there is no folder {os.path.dirname(path)}") from None
     except OSError as error:
         raise Blocked(f"{path} cannot be written: {reason(error)}") from None
     if not same:
-        raise Blocked(f"{path} was written, and reads otherwise: is the disk full?", "look at it before it is used")
+        raise Blocked(
+            f"{path} was written, but reads back differently: is the disk full?", "look at it before you use it"
+        )
 
 
 def _crosses_a_link(path: str, actual: str) -> bool:

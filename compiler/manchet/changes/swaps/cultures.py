@@ -302,7 +302,7 @@ def _no_share(
     swap: nodes.Swap, line: Line, share: Fraction, figure: str, meaning: str
 ) -> Outcome[LeavenedLines | None]:
     assert swap.share is not None
-    message = f"{percent(share)} is no share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%"
+    message = f"{percent(share)} is not a share of all flour that can be {swap.on.text}: it has to be more than 0% and less than 100%"
     help = f"say how much: `swap {swap.off.text} for {swap.on.text} with {figure} of all flour`; {meaning}"
     place = line.place(swap.share.start, swap.share.end)
     return Outcome(None, (report("swap-asks", place, message, help),))

@@ -41,6 +41,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
             continue
         bounds = f"up to {percent(most)}" if least is None else f"{percent(least)} to {percent(most)}"
         message = f"a bake loss of {percent(loss)}; a {work.kind or 'bread'} loses {bounds} of its dough"
-        help = "weigh ten pieces before and after baking; look at the decimal point"
+        help = "weigh ten pieces before and after baking; check the decimal point"
         yield report(NAME, place, message, help)
         return

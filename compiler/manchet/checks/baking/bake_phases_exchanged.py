@@ -23,7 +23,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
             what = _exchanged(first, second)
             if what:
                 said.add(first.place)
-                message = f"this phase has {what[0]}, and the next one {what[1]}: they stand in each other's place"
+                message = f"this phase has {what[0]}, and the next one {what[1]}: they have changed places"
                 yield report(NAME, first.place, message, f"put `{second.place.text.strip()}` first")
 
 

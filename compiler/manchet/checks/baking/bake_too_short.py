@@ -36,6 +36,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if taken < needed:
             message = (
                 f"{duration(taken)} in the oven for a piece of {grams(weight)}: "
-                f"its middle needs {duration(needed)} at the least"
+                f"its middle needs {duration(needed)} at least"
             )
-            yield report(NAME, bakes[0].place, message, "look at the minutes and at the weight of a piece")
+            yield report(NAME, bakes[0].place, message, "check the minutes and at the weight of a piece")

@@ -22,6 +22,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if reach.what == "core" and reach.value.likely > most:
                 core = reach.value.likely
                 message = f"a core of {celsius(core)} cannot be: the water in it holds it near 100 C"
-                help = f"write `{celsius(core)[:-2]} F` if Fahrenheit was meant ({celsius((core - 32) * 5 / 9)})"
+                help = f"write `{celsius(core)[:-2]} F` if you meant Fahrenheit ({celsius((core - 32) * 5 / 9)})"
                 fixes = exchange_of(step.place, celsius(core), f"{celsius(core)[:-2]} F")
                 yield report(NAME, step.place, message, help, fixes=fixes)

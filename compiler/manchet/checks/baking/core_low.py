@@ -23,5 +23,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
             continue
         step, core = cores[-1]
         if core < least:
-            message = f"a core of {degrees(work.kitchen, core)} leaves a {work.kind} raw inside; {degrees(work.kitchen, least)} is the least we know"
-            yield report(NAME, step.place, message, "bake it on to a higher core, or look at the figure")
+            message = f"a core of {degrees(work.kitchen, core)} leaves a {work.kind} raw inside; {degrees(work.kitchen, least)} is the least we know of"
+            yield report(NAME, step.place, message, "bake it on to a higher core, or check the figure")

@@ -21,5 +21,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
             continue
         heat = step.heats[0].celsius.likely
         message = f"frying at {celsius(heat)}; doughs are fried at {celsius(least)} to {celsius(most)}"
-        help = f"{celsius(heat)[:-2]} F is {celsius((heat - 32) * 5 / 9)}" if heat > most else "look at the figure"
+        help = f"{celsius(heat)[:-2]} F is {celsius((heat - 32) * 5 / 9)}" if heat > most else "check the figure"
         yield report(NAME, step.place, message, help)

@@ -29,4 +29,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
             f"{celsius(heat)} for {duration(minutes)} burns any bread; "
             f"{celsius(heat)[:-2]} F would be {celsius((heat - 32) * 5 / 9)}"
         )
-        yield report(NAME, step.place, message, f"write `{celsius(heat)[:-2]} F` if Fahrenheit was meant")
+        yield report(NAME, step.place, message, f"write `{celsius(heat)[:-2]} F` if you meant Fahrenheit")

@@ -27,7 +27,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
                 continue
             size = f"{int(load.piece.wide) // 10} x {int(load.piece.deep) // 10} cm"
             message = (
-                f"{oven.name} holds {said} {piece.noun}, says the kitchen; on its floor is room for about "
+                f"{oven.name} holds {said} {piece.noun}, says the kitchen; on its floor there is room for about "
                 f"{load.number} of about {size}"
             )
             help = f"correct `holds {said} {piece.noun}`, `floor` or `door` in the kitchen"

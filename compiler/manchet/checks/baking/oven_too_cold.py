@@ -27,5 +27,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if heat >= least:
                 continue
             seen.add(step.place)
-            help = f"was {celsius(heat * 10)[:-2] if heat < 40 else celsius(heat + 100)[:-2]} C meant, or another unit?"
-            yield report(NAME, step.place, f"{celsius(heat)} hardly bakes bread", help)
+            help = (
+                f"did you mean {celsius(heat * 10)[:-2] if heat < 40 else celsius(heat + 100)[:-2]} C, or another unit?"
+            )
+            yield report(NAME, step.place, f"{celsius(heat)} is too cool to bake bread", help)

@@ -30,7 +30,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         f"{percent(free)} of the flour is water that nothing has bound; "
         f"more than {percent(most * thirsty)} makes a batter"
     )
-    help = "look at the unit and the decimal point of the liquids"
+    help = "check the unit and the decimal point of the liquids"
     yield report(NAME, place_of(work.formula, lambda ingredient: ingredient is _wettest(work)), message, help)
 
 

@@ -24,6 +24,8 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     if sum((work.totals.by_class.get(name, Fraction(0)) for name in ("vegetable", "fruit")), Fraction(0)) >= MUCH:
         return
-    message = f"water in all is {percent(water)} of the flour; a {work.kind} dough seldom has under {percent(least)}"
+    message = (
+        f"water in all is {percent(water)} of the flour; a {work.kind} dough seldom has less than {percent(least)}"
+    )
     help = "look for a missing liquid, a wrong unit or a slipped decimal point"
     yield report(NAME, place_of_class(work.formula, "water", "dairy", "liquid"), message, help)

@@ -26,7 +26,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
             continue
         place = next(p.place for p in stage.portions if _is_lye(p.ingredient))
         message = f"the bath is {percent(lye / whole)} lye; 3 to 4% is usual, and over {percent(most)} is never needed"
-        yield report(NAME, place, message, "look at the decimal point; weigh the lye again before it is poured")
+        yield report(NAME, place, message, "check the decimal point; weigh the lye again before it is poured")
 
 
 def _is_lye(ingredient: Ingredient | None) -> bool:

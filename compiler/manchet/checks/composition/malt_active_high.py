@@ -27,5 +27,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
     share = sum((p.share for p in portions(work.formula) if p.ingredient and is_active(p.ingredient)), Fraction(0))
     if share > most:
         message = f"{percent(share)} active malt; over {percent(most)} the crumb turns gummy"
-        help = "look at the decimal point, or use a malt that is not active for colour and taste"
+        help = "check the decimal point, or use a malt that is not active for colour and taste"
         yield report(NAME, place_of(work.formula, is_active), message, help)

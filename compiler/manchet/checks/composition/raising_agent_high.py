@@ -32,4 +32,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
         share = sum((p.share for p in portions(work.formula) if p.ingredient and wanted(p.ingredient)), Fraction(0))
         if most is not None and share > most:
             message = f"{percent(share)} {what}; over {percent(most)} it tastes of it"
-            yield report(NAME, place_of(work.formula, wanted), message, "look at the decimal point and the spoon")
+            yield report(NAME, place_of(work.formula, wanted), message, "check the decimal point and the spoon")

@@ -25,9 +25,9 @@ def check(work: Work) -> Iterator[Diagnostic]:
     tenth = salt / 10
     of_what = "the flour" if work.formula.has_flour else "all that is weighed"
     help = (
-        f"was {percent(tenth)} meant? look at the decimal point and the unit"
+        f"did you mean {percent(tenth)}? check the decimal point and the unit"
         if salt >= most * 2
-        else 'lower it, or say `allow salt-high because "…"`'
+        else 'lower it, or write `allow salt-high because "…"`'
     )
     message = (
         f"salt is {percent(salt)} of {of_what} in all; more than {percent(most)} is hard to eat and slows the yeast"

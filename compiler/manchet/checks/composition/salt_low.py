@@ -18,6 +18,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
     salt = work.totals.salt
     if least is None or not 0 < salt < least or not work.formula.has_flour:
         return
-    message = f"salt is {percent(salt)} of the flour in all; a {work.kind} seldom has under {percent(least)}"
-    help = 'look at the decimal point and the unit; if it is meant, say `allow salt-low because "…"`'
+    message = f"salt is {percent(salt)} of the flour in all; a {work.kind} seldom has less than {percent(least)}"
+    help = 'check the decimal point and the unit; if you mean it, write `allow salt-low because "…"`'
     yield report(NAME, place_of_class(work.formula, "salt"), message, help)

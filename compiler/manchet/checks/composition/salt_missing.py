@@ -16,7 +16,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     usual = limit("salt-usual", work.kind)
     if usual is None or work.totals.salt > 0 or _plain(work):
         return
-    help = 'add a line such as `salt 2%`, or say `allow salt-missing because "…"`'
+    help = 'add a line such as `salt 2%`, or write `allow salt-missing because "…"`'
     yield report(NAME, work.formula.place, f"{work.formula.name} has no salt, and nothing in it brings any", help)
 
 

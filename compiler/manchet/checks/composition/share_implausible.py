@@ -31,5 +31,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if most is None or share <= most:
             continue
         message = f"{percent(share)} of the flour is {class_}; no bread we know of has over {percent(most)}"
-        help = f"was {percent(share / 10)} meant? look at the decimal point and the unit"
+        help = f"did you mean {percent(share / 10)}? check the decimal point and the unit"
         yield report(NAME, place_of_class(work.formula, class_), message, help)

@@ -32,7 +32,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     found = list(ingredients(formula))
     if any(is_soda(i) for i in found) and not any(is_sour(i) for i in found):
-        message = "soda with nothing sour beside it: it gives little gas and tastes of soap"
+        message = "soda with nothing sour to work on: it gives little gas and tastes of soap"
         help = "use buttermilk or yoghurt for part of the liquid, or baking powder, which brings its own acid"
         yield report(NAME, place_of(formula, is_soda), message, help)
 

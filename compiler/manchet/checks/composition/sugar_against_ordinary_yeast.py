@@ -33,9 +33,9 @@ def check(work: Work) -> Iterator[Diagnostic]:
         f"{percent(sugar / (sugar + totals.water_in_all))} of the dough's water phase is sugar, "
         f"and {ordinary[0][0].name} is made for less"
     )
-    help = f"use sweet-dough yeast, or raise the yeast to the like of {percent(dose)} fresh"
+    help = f"use sweet-dough yeast, or raise the yeast to the equivalent of {percent(dose)} fresh"
     if fresh >= dose:
-        help = "use sweet-dough yeast, or look at the figure of the sugar: more yeast does not answer that much"
+        help = "use sweet-dough yeast, or check the figure of the sugar: more yeast does not answer that much"
     yield report(NAME, place_of_class(work.formula, "yeast"), message, help)
 
 

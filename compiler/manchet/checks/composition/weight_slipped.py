@@ -36,4 +36,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
     meant = grams(one.whole * times)
     message = f"{grams(one.whole)} of {line.name}: with {meant} all the rest would fit, dough and pieces too"
     place = place_of(work.formula, lambda ingredient: ingredient is line.ingredient)
-    yield report(NAME, place, message, f"was {meant} meant? look at the unit and the decimal point")
+    yield report(NAME, place, message, f"did you mean {meant}? check the unit and the decimal point")

@@ -26,6 +26,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
     names = " and ".join(f"{percent(share)} {yeast.name}" for yeast, share in work.totals.yeasts)
     plain = all(fresh_equivalent(yeast, share) == share for yeast, share in work.totals.yeasts)
     strength = names if plain else f"{names} raises like {percent(fresh)} fresh yeast"
-    message = f"{strength}; over {percent(most)} fresh is beyond such a bread"
-    help = "1 g of instant yeast does the work of 3 g fresh; look at the kind of yeast and the decimal point"
+    message = f"{strength}; over {percent(most)} fresh is too much for any bread of the kind"
+    help = "1 g of instant yeast does the work of 3 g fresh; check the kind of yeast and the decimal point"
     yield report(NAME, place_of_class(work.formula, "yeast", "sweet-dough yeast"), message, help)

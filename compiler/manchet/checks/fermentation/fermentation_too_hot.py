@@ -31,7 +31,7 @@ def _meant(warmth: Fraction, most: Fraction) -> str:
     """Degrees Fahrenheit, or a nought too many, where one of them would be a warmth that yeast works at."""
     from_fahrenheit = (warmth - 32) * 5 / 9
     if from_fahrenheit <= most:
-        return f"{celsius(warmth)[:-2]} F is {celsius(from_fahrenheit)}: write the unit that is meant"
+        return f"{celsius(warmth)[:-2]} F is {celsius(from_fahrenheit)}: write the unit you mean"
     if warmth / 10 <= most:
-        return f"was {celsius(warmth / 10)} meant? look at the figure"
+        return f"did you mean {celsius(warmth / 10)}? check the figure"
     return "write how warm it is where the dough stands"

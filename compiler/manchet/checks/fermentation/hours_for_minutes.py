@@ -53,4 +53,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
             continue
         most = longest(work, step)
         known = "" if most is None else f": no more than {duration(most)} is known"
-        yield report(NAME, step.place, f"`{step.verb}` for {span(step.time)}{known}", "look at the unit: h, or min?")
+        yield report(NAME, step.place, f"`{step.verb}` for {span(step.time)}{known}", "check the unit: h, or min?")

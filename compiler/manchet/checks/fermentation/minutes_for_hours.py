@@ -31,4 +31,4 @@ def _short(work: Work, step: Step, key: str) -> Iterator[Diagnostic]:
     if step.time is None or step.time.high is None or least is None or step.time.high >= least or step.per:
         return
     message = f"`{step.verb}` for only {span(step.time)}: under {duration(least)} it does little"
-    yield report(NAME, step.place, message, "look at the unit: min, or h?")
+    yield report(NAME, step.place, message, "check the unit: min, or h?")

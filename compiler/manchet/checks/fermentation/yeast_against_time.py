@@ -58,7 +58,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
             help = "is it a dry-yeast figure with fresh yeast? then take three times as much; else give it longer"
         message = (
             f"{said} usually raises a dough in about {duration(needed * 3600)} at {degrees(work.kitchen, WARM)}; "
-            f"{whose} has the like of {duration(hours * 3600)}"
+            f"{whose} has the equivalent of {duration(hours * 3600)}"
         )
         yield report(NAME, place_of_class(formula, "yeast", "sweet-dough yeast"), message, help)
         return

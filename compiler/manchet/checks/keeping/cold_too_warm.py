@@ -19,4 +19,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if most is None or not step.heats or step.heats[0].celsius.likely <= most:
             continue
         message = f"`{step.verb}` at {degrees(work.kitchen, step.heats[0].celsius.likely)}; over {degrees(work.kitchen, most)} it does not {step.verb}"
-        yield report(NAME, step.place, message, "look at the figure and its unit")
+        yield report(NAME, step.place, message, "check the figure and its unit")

@@ -31,5 +31,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
     heated = any(step.verb in COOKS for step in formula.steps)
     most = raw if perishable.class_ == "egg" and not heated else cooked
     if seconds > most:
-        message = f"{formula.name} holds {perishable.name} and is good for {duration(seconds)}; chilled food is kept {duration(most)} at the most"
-        yield report(NAME, formula.place, message, "say less, or freeze it; your own food law may ask for less")
+        message = f"{formula.name} holds {perishable.name} and is good for {duration(seconds)}; chilled food is kept {duration(most)} at most"
+        yield report(NAME, formula.place, message, "shorten it, or freeze it; your own food law may ask for less")

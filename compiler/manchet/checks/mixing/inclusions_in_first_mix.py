@@ -32,6 +32,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
     for portion in dough.portions:
         if portion.held or portion.ingredient is None or portion.share < least or not is_inclusion(portion.ingredient):
             continue
-        message = f"{portion.name} ({percent(portion.share)}) goes in with the flour, and the whole mix works on it"
+        message = f"{portion.name} ({percent(portion.share)}) goes in with the flour, and the whole mix tears at it"
         help = f"if it should stay whole, `hold back {portion.name}` and `add {portion.name}` at the end of the mix"
         yield report(NAME, portion.place, message, help)

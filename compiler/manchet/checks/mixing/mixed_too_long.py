@@ -23,4 +23,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
     total = sum((s.time.likely for s in fast if s.time is not None), Fraction(0))
     if total > most and all(s.time is None or s.time.likely <= longest for s in fast):
         message = f"{duration(total)} of fast mixing; past {duration(most)} the dough goes slack and white"
-        yield report(NAME, fast[-1].place, message, "look at the minutes, or put part of them on slow")
+        yield report(NAME, fast[-1].place, message, "check the minutes, or put part of them on slow")

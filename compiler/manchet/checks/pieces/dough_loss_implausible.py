@@ -17,7 +17,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     loss = work.formula.dough_loss
     if most is not None and loss > most:
         message = (
-            f"a dough loss of {percent(loss)} is left in the bowl and on the scale; {percent(most)} is already much"
+            f"a dough loss of {percent(loss)} is left in the bowl and on the scale; {percent(most)} is already a lot"
         )
-        help = "look at the decimal point; what evaporates in the oven is `bake loss`"
+        help = "check the decimal point; what evaporates in the oven is `bake loss`"
         yield report(NAME, work.formula.place, message, help)

@@ -22,10 +22,10 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if step.loses is None or most is None or step.loses <= most or step.place in said:
             continue
         said.add(step.place)
-        message = f"`{step.verb}` loses {percent(step.loses)}; over {percent(most)} is not known of it"
+        message = f"`{step.verb}` loses {percent(step.loses)}; over {percent(most)} is unheard of"
         kept = 1 - step.loses
         help = f"`loses {percent(kept)}` if {percent(step.loses)} is what is left" if kept <= most else "weigh it once"
-        yield report(NAME, step.place, message, f"{help}; look at the decimal point")
+        yield report(NAME, step.place, message, f"{help}; check the decimal point")
 
 
 def _where(step: Step) -> str:

@@ -31,7 +31,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         message = (
             f"one of the {makes.noun} weighs {grams(makes.grams)} of dough; {what} {grams(least)} to {grams(heaviest)}"
         )
-        yield report(NAME, makes.place, message, "look at the unit and the decimal point")
+        yield report(NAME, makes.place, message, "check the unit and the decimal point")
 
 
 SMALL = (

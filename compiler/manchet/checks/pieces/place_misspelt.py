@@ -27,7 +27,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if near is not None:
             said.add(place)
             written = step.where[1] if step.where is not None else ""
-            help = f"if it is meant, write `{near}`; else nothing checks how many there are and what they hold"
+            help = f"if you mean it, write `{near}`; otherwise nothing checks how many there are or what they hold"
             message = f"{work.kitchen.name} has no {written}, and it has a {near}"
             yield report(NAME, step.place, message, help, fixes=exchange_of(step.place, written, near))
 

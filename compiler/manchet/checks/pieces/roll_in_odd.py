@@ -28,4 +28,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
             f"the butter rolled in weighs {percent(block / base)} of the dough around it; "
             f"laminated doughs carry {percent(least)} to {percent(most)}"
         )
-        yield report(NAME, step.place, message, "look at the figure of the block: per cent there is of all flour")
+        yield report(NAME, step.place, message, "check the figure of the block: per cent there is of all flour")

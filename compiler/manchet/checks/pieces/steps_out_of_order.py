@@ -27,7 +27,7 @@ def _rises_when_baked(steps: Sequence[Step]) -> Iterator[Diagnostic]:
     late = next((step for step in steps[baked:] if step.verb in RISES_WARM), None)
     if late is None:
         return
-    message = f"`{late.verb}` stands after `{steps[baked].verb}`: what is baked rises no more"
+    message = f"`{late.verb}` comes after `{steps[baked].verb}`: baked bread rises no more"
     yield report(NAME, late.place, message, f"move it before the line `{steps[baked].place.text.strip()}`")
 
 
@@ -40,7 +40,7 @@ def _divided_when_proved(steps: Sequence[Step]) -> Iterator[Diagnostic]:
         heat = next((n for n, after in enumerate(rest) if after.verb in COOKS), None)
         if heat is not None and not any(after.verb in PROVES for after in rest[:heat]):
             proved = next(before for before in reversed(steps[:number]) if before.verb in PROVES - COLD)
-            message = "`divide` stands after `prove`: the pieces are cut out of a dough that has risen, and go in flat"
+            message = "`divide` comes after `prove`: the pieces are cut out of a dough that has risen, and go in flat"
             help = f"move `divide` before the line `{proved.place.text.strip()}`; a whole dough's rise is `ferment`"
             yield report(NAME, step.place, message, help)
             return
@@ -57,6 +57,6 @@ def _turned_out_raw(work: Work, noun: str, steps: Sequence[Step]) -> Iterator[Di
             words = step.where[1].casefold().split()
             in_tin = vessel.word == "tin" if vessel is not None else words[-1:] == ["tin"]
         elif step.verb == "turn out" and in_tin:
-            message = "`turn out` stands before the bake: the dough is taken out of its tin raw"
+            message = "`turn out` comes before the bake: the dough is taken out of its tin raw"
             yield report(NAME, step.place, message, "move it after the last bake")
             return

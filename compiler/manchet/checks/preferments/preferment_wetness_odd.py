@@ -26,4 +26,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
             f"{stage.name} has {percent(water)} water on its flour; a {stage.word} has {percent(least)} "
             f"to {percent(most)}"
         )
-        yield report(NAME, stage.place, message, "look at the figure, or call it a `preferment`")
+        yield report(NAME, stage.place, message, "check the figure, or call it a `preferment`")

@@ -47,5 +47,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
             f"{says} is {'far too much' if high else 'far too little'} for {stage.name} to ripen the like of "
             f"{duration(hours * 3600)} at {degrees(work.kitchen, WARM)}"
         )
-        help = f"look at the decimal point: {percent(yeasts[0].share / flour * (Fraction(1, 10) if high else 10))}?"
+        help = f"check the decimal point: {percent(yeasts[0].share / flour * (Fraction(1, 10) if high else 10))}?"
         yield report(NAME, yeasts[0].place, message, help)

@@ -20,5 +20,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
     stages = [s for s in work.formula.stages if s.flour_share is not None]
     biggest = max(stages, key=lambda s: s.flour_share or 0, default=None)
     message = f"{percent(share)} of all flour is in preferments; over {percent(most)} the dough has lost its strength"
-    help = "the figure after `with` is a share of all flour; look at it"
+    help = "the figure after `with` is a share of all flour; check it"
     yield report(NAME, biggest.place if biggest else work.formula.place, message, help)

@@ -32,4 +32,4 @@ def check(work: Work) -> Iterator[Diagnostic]:
                 f"{percent(seed)} seed in {stage.name}; levains and sours are built on {percent(least)} "
                 f"to {percent(most)} of their flour"
             )
-            yield report(NAME, portion.place, message, "look at the decimal point")
+            yield report(NAME, portion.place, message, "check the decimal point")

@@ -24,7 +24,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
             for reach in step.reaches:
                 warmth = reach.value.likely
                 if step.verb == "mix" and reach.what == "temperature" and not least <= warmth <= most:
-                    help = f"{celsius(warmth)[:-2]} F is {celsius((warmth - 32) * 5 / 9)}: write the unit that is meant"
-                    message = f"{stage.name} is to be mixed to {celsius(warmth)}, and it is alive"
-                    help = help if warmth > most else "look at the figure and its unit"
+                    help = f"{celsius(warmth)[:-2]} F is {celsius((warmth - 32) * 5 / 9)}: write the unit you mean"
+                    message = f"{stage.name} is to be mixed to {celsius(warmth)}, and nothing lives through that"
+                    help = help if warmth > most else "check the figure and its unit"
                     yield report(NAME, step.place, message, help)

@@ -24,9 +24,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
     how = "all of its water ice" if balance.of_water else f"{balance.liquid} at {degrees(kitchen, balance.coldest)}"
     message = f"{degrees(kitchen, balance.wanted)} is wanted; with {how} the dough comes out at about {degrees(kitchen, reached)}"
     out = way_out_with_water(balance, water.tap)
-    help = (
-        other_warmth(kitchen, out.name, out.celsius, out.cooler)
-        if out
-        else "chill the flour or what ferments before it"
-    )
+    help = other_warmth(kitchen, out.name, out.celsius, out.cooler) if out else "chill the flour or the preferment"
     yield report(NAME, dough.steps[wanted[0]].place, message, f"{help}, mix less on fast, or write a warmer dough")

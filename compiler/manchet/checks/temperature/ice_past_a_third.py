@@ -27,11 +27,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     kitchen = work.kitchen
     message = f"{degrees(kitchen, water.balance.wanted)} takes {percent(Fraction(round(share * 100), 100))} of the water as ice"
     out = way_out_with_water(water.balance, water.tap)
-    help = (
-        other_warmth(kitchen, out.name, out.celsius, out.cooler)
-        if out
-        else "chill the flour or what ferments before it"
-    )
+    help = other_warmth(kitchen, out.name, out.celsius, out.cooler) if out else "chill the flour or the preferment"
     help = (
         f"{help}, mix less on fast, or write a warmer dough; else crush the ice, or it does not melt while it is mixed"
     )

@@ -28,13 +28,13 @@ def check(work: Work) -> Iterator[Diagnostic]:
         last = folds[-1] if folds else locked
         between = any(_is_cold(step, cold) for step in steps[locked:last])
         if not before and not between:
-            message = "butter is locked in, and neither dough nor folds are ever cold"
+            message = "butter is locked in, and the dough is never chilled, neither before the folds nor between them"
             help = "chill the dough before this step, and between the folds: `chill covered 40 min at 4 C`"
             yield report(NAME, steps[locked].place, message, help)
             return
         late = _one_too_many(steps, folds, cold)
         if late is not None:
-            message = "a third fold on end, and nothing cold between them"
+            message = "a third fold in a row, with no chilling between them"
             help = (
                 "put a line such as `chill covered 30-40 min at 4 C` before it, or the butter is worked into the dough"
             )

@@ -28,6 +28,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
                 continue
             if warmth is not None and warmth > most:
                 message = f"{portion.name} at {celsius(warmth)} cannot be: it boils near 100 C"
-                help = f"write `{celsius(warmth)[:-2]} F` if Fahrenheit was meant ({celsius((warmth - 32) * 5 / 9)})"
+                help = f"write `{celsius(warmth)[:-2]} F` if you meant Fahrenheit ({celsius((warmth - 32) * 5 / 9)})"
                 fixes = exchange_of(portion.place, celsius(warmth), f"{celsius(warmth)[:-2]} F")
                 yield report(NAME, portion.place, message, help, fixes=fixes)

@@ -25,12 +25,12 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     reached = balance.dough().likely
     message = (
-        f"no water can set this dough: it comes out at about {degrees(kitchen, Fraction(round(reached)))}, "
+        f"no water can bring this dough to temperature: it comes out at about {degrees(kitchen, Fraction(round(reached)))}, "
         f"and {degrees(kitchen, balance.wanted)} is wanted"
     )
     warmer = reached < balance.wanted
     out = way_out(balance)
-    generic = "bring what goes in into the warm" if warmer else "chill what goes in"
+    generic = "warm what goes in" if warmer else "chill what goes in"
     help = other_warmth(kitchen, out.name, out.celsius, out.cooler) if out else generic
     yield report(
         NAME,

@@ -25,5 +25,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
         f"{degrees(work.kitchen, balance.wanted)} takes {balance.liquid} at about {degrees(work.kitchen, Fraction(round(water.celsius.likely)))}, and a hot tap "
         f"gives {degrees(work.kitchen, most)}"
     )
-    help = "bring the flour or what ferments before it into the warm the day before, or write a cooler dough"
+    help = "bring the flour or the preferment into the warm the day before, or write a cooler dough"
     yield report(NAME, dough.steps[wanted[0]].place, message, help)

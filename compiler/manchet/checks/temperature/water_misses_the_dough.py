@@ -28,5 +28,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
         f"with {most.portion.name} at {degrees(work.kitchen, most.celsius)} the dough comes out at about "
         f"{degrees(work.kitchen, Fraction(round(out.likely)))}, and {degrees(work.kitchen, balance.wanted)} is wanted"
     )
-    help = "leave the temperature out, and the sheet works out the one that fits; or look at the kitchen's figures"
+    help = "leave out the temperature, and the sheet works out the one that fits; or look at the kitchen's figures"
     yield report(NAME, most.portion.place, message, help)

@@ -150,7 +150,7 @@ def chilling_figures(work: Work) -> dict[str, Figure]:
         found.setdefault(f"{one.where}, {one.step.verb}: cold after", cold)
         works = _works_on(one, work.batch, cold)
         if works is not None:
-            found.setdefault(f"{one.where}, {one.step.verb}: works on like", works)
+            found.setdefault(f"{one.where}, {one.step.verb}: works on as if for", works)
     return found
 
 
@@ -188,7 +188,7 @@ def _works_on(one: Chilled, batch: Batch, cold: Figure) -> Figure | None:
     low, high = (round_to(end / 1800, 0) / 2 for end in (min(ends), max(ends)))
     place = one.step.place.where
     return Figure(
-        "works on like", (low + high) / 2, "h",
+        "works on as if for", (low + high) / 2, "h",
         f"an estimate, {decimal(low)} to {decimal(high)} h at {decimal(one.warmth)} C do as much, most of it before the "
         "dough is cold",
         (Given(one.step.verb, one.step.time.likely / 3600, "h", place), cold),

@@ -219,7 +219,7 @@ def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple
         name = f"weight after {hours} h unwrapped"
         rule = (
             f"an estimate, {decimal(to_tens(light), 0)} to {decimal(to_tens(heavy), 0)} g: baked weight x (1 - what a 4 lb loaf lost), "
-            "two fifths more or less by the air, and so much more as a loaf of this weight has more skin for its weight"
+            "give or take two fifths for the air, and more for a smaller loaf, by its surface for its weight"
         )
         lost = Given("a 4 lb loaf lost", round_to(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
         yield name, Figure(name, round_to((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)

@@ -23,7 +23,7 @@ class Joinable(NamedTuple):
     begins: bool = False
     """It stands first on its line, as a caution above it asks."""
     stops: bool = False
-    """It stands alone on its line: it has a look, a reading, a tick, a note."""
+    """It goes alone on its line: it has a look, a reading, a tick, a note."""
     drawn: bool = False
     """A drawing stands beside it; a line has room for one."""
 
