@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from corpus.lines.reading import Row, errors_at, reports_at, rows, tree_of
+from corpus.lines.reading import WHERE, Row, errors_at, offered, parse_reports, reports_at, rows, tree_of
+from diagnostics.fixing import after
 from every import every
 
 READ = [(row,) for row in rows() if row.normal]
+ASKED = [(row,) for row in rows() if row.report]
 LOOSE = [(row,) for row in rows() if row.normal and row.normal != row.line]
 
 
@@ -30,3 +32,20 @@ def test_what_is_read_loosely_says_as_what(row: Row) -> None:
         ((_, text),) = fix.edits
         assert tree_of(row.where, text) == tree_of(row.where, row.normal)
         assert [report.name for report in reports_at(row.where, text) if report.name == "read-as"] == []
+
+
+@every(ASKED, at_least=250)
+def test_a_line_is_answered_with_what_to_type(row: Row) -> None:
+    answers = [offered(report) for report in reports_at(row.where, row.line) if report.name == row.report]
+    assert any(row.words in answer for answer in answers), [
+        f"{report.name}: {offered(report)}" for report in reports_at(row.where, row.line)
+    ]
+
+
+@every(ASKED, at_least=250)
+def test_the_first_fix_of_an_answer_can_be_read(row: Row) -> None:
+    """Carried out it leaves no line that cannot be read: what is then asked is something else, as how much of it there is."""
+    for report in reports_at(row.where, row.line):
+        for fix in report.fixes[:1] if report.name == row.report else ():
+            left = {one.name for one in parse_reports(row.where, after(WHERE[row.where].format(row.line), fix))}
+            assert not left, (fix.title, left)

@@ -25,6 +25,7 @@ WITHOUT = {
     "line-outside-stage": "no stage stands above the line of this case; beside one it has a fix",
     "name-missing": "the name is the baker's to say",
     "number-too-long": "no figure follows from the one that is there",
+    "packet": "what one weighs stands on it",
     "place-without-thing": "which tin, tray or cloth is the baker's to say",
     "touching-nothing": "what it is dusted or brushed with is the baker's to say",
     "touching-without-weight": "how much goes on a piece is the baker's to say",

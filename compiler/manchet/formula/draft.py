@@ -11,6 +11,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula import measures
+from manchet.formula.ingredient_twice import line_key, stands_twice
 from manchet.formula.model import Goes, Keep, Range, Step
 from manchet.formula.naming import Meaning, Names
 from manchet.formula.picture import Picture
@@ -18,7 +19,6 @@ from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
-from manchet.syntax.mistakes.faults import as_report
 from manchet.syntax.nodes import Entry
 
 
@@ -184,19 +184,9 @@ class _Reader:
         """The same thing may stand twice in a stage only if it is weighed at two temperatures."""
         seen: dict[tuple[str, Fraction | None], Item] = {}
         for item in self.items:
-            there = seen.setdefault((item.meaning.key, item.celsius), item)
+            there = seen.setdefault((line_key(item.meaning), item.celsius), item)
             if there is not item and item.meaning.ingredient is not None:
-                name, other = item.meaning.name, there.meaning.name
-                help = (
-                    f"write one line with all of it; in a stage, two temperatures may stand apart: `{name} … at 30 C`"
-                )
-                if fold(name) == fold(other):
-                    message = f"{name} stands twice here"
-                else:
-                    message = f"{name} and {other} are one: the larder has both as {item.meaning.ingredient.name}"
-                    help = f"write one line with all of it; if two things are meant, give each its own name: `{name}` in your larder"
-                first = (there.place, "the first stands here")
-                self.reports.append(report("ingredient-twice", item.place, message, help, first))
+                self.reports.append(stands_twice(item.meaning, item.place, there.meaning, there.place))
 
     def _line(self, entry: Entry) -> None:
         line = entry.line
@@ -271,11 +261,11 @@ class _Reader:
             self._weigh("all", found, None, entry)
             return
         self.whole = False
-        from manchet.syntax.mistakes.diagnosis import no_name  # a sound file has no need of it
+        from manchet.formula.slips import slip_in_a_name  # a sound file has no need of it
 
-        mistake = no_name(entry.line.body)
-        if mistake is not None:
-            self.reports.append(as_report(mistake, entry.line))
+        slips = tuple(slip_in_a_name(entry))
+        if slips:
+            self.reports += slips
             return
         if isinstance(found, Meaning):
             message = f"how much {name.text}? the line gives no amount"
@@ -298,6 +288,9 @@ class _Reader:
             self.whole = False  # perhaps a material of its own, indented too deep
         meaning = self._look_up(node.name, entry)
         if meaning is None:
+            from manchet.formula.slips import slip_in_an_ingredient  # a sound file has no need of it
+
+            self.reports[-1:] = tuple(slip_in_an_ingredient(node, entry)) or self.reports[-1:]
             return
         self._weigh("", meaning, node.at, entry)
         figure, how = self._figure(node.amount, meaning, entry)

@@ -26,6 +26,7 @@ from manchet.syntax.nodes import (
     MakesNode,
     MaterialNode,
     ReservedHead,
+    StageHead,
     StepNode,
     Unread,
     Word,
@@ -88,6 +89,9 @@ def _read(written: str, context: str) -> Read:
     normal = normal_form(body, context)
     meant = None if normal is None else _read_strictly(normal, context)
     if normal is None or meant is None or meant.trouble is not None or meant.faults or is_odd(meant.node):
+        if type(found.node) is StageHead and is_odd(found.node):  # no stage is called `(20% of flour)`
+            trouble = LineTrouble(body, tuple(pieces(body)), context, "stage", ((0, len(body)),), 0, ())
+            return Read(None, found.faults, "", trouble)
         return found
     fix = in_place(0, len(body), normal, safe=True)
     read_as = Fault("read-as", 0, len(body), {"normal": normal}, (fix,))

@@ -5,7 +5,6 @@ A line that cannot be read is reported once and stands in the tree as `Unread`; 
 
 from __future__ import annotations
 
-from collections.abc import Set
 from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Edit
@@ -14,7 +13,7 @@ from manchet.source.text import Line, SourceText, lines_of
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.line import read_line
-from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, as_report, in_place
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, as_report
 from manchet.syntax.mistakes.lacking import in_its_stage, lacking
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.openings import ONE_LINE
@@ -189,25 +188,11 @@ def _diagnosis(trouble: LineTrouble, odd: bool, line: Line, above: list[_Open]) 
 
 
 def _mending(fault: Fault, body: str, context: str) -> Fault:
-    """The fault with those of its fixes by which the line can be read, and with no other fault than it has."""
     if not fault.fixes:
         return fault
-    before = {one.name for one in read_line(body, context).faults} - {fault.name}
-    mended = (_mended(fix, body, context, before) for fix in fault.fixes)
-    return fault._replace(fixes=tuple({fix.title: fix for fix in mended if fix is not None}.values()))
+    from manchet.syntax.mistakes.mending import mending  # a sound file has no need of it
 
-
-def _mended(fix: LineFix, body: str, context: str, allowed: Set[str]) -> LineFix | None:
-    """The fix, if the line can then be read and lacks nothing; in its normal form where it could only be read loosely."""
-    typed = fix.of(body)
-    found = read_line(typed, context)
-    if found.trouble is not None or (type(found.node) is n.StepNode and lacking(found.node, (), typed) is not None):
-        return None
-    if all(fault.name in allowed for fault in found.faults):
-        return fix
-    if len(found.faults) == 1 and found.faults[0].name == "read-as" and fix.title.startswith("write"):
-        return in_place(0, len(body), found.faults[0].fixes[0].of(typed))
-    return None
+    return mending(fault, body, context)
 
 
 def _under_what_is_above(line: Line, above: list[_Open]) -> tuple[LineFix, ...]:

@@ -83,6 +83,13 @@ def _bare(value: Any) -> Any:
     return value
 
 
+def parse_reports(where: str, text: str) -> list[Diagnostic]:
+    """What is wrong with the writing of the line, in a text that has another in its place."""
+    number = WHERE[where].split("{}")[0].count("\n") + 1
+    reports = parse(SourceText("test.bake", text)).diagnostics
+    return [one for one in reports if one.place.line == number and one.severity is Severity.ERROR]
+
+
 def offered(report: Diagnostic) -> str:
     """All that a report tells to type."""
     return " ".join((report.help, *(fix.title for fix in report.fixes)))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from manchet.syntax.loose.rules import Rewriter, any_of, rule
 from manchet.syntax.loose.words import NUMBERS, UNITS_WRITTEN
 
@@ -10,7 +12,7 @@ SIGNS: tuple[Rewriter, ...] = (
     rule(r"^(?:[-*•·▪●◦‣□☐☑✓–]|[+>](?= )|\[[ x]?\])\s*(?=[^\W_])", ""),
     rule(r"^\(?[0-9]{1,2}[.)]\s*(?=[^\W\d_])", ""),
     # the end of a sentence
-    rule(r"\s*[.;:,]+\s*$", ""),
+    rule(r"(?<!\.[a-z])\s*[.;:,]+\s*$", ""),
     # a sign between a name and its figure, or behind a heading's word
     rule(r"(?<=[^\W\d_])\s*:(?=\s|$|\")", ""),
     rule(r"(?<=[A-Za-zÀ-ÿ)%])\s*(?:=|\||\.{2,}|…|\s[-–](?=\s))\s*(?=[0-9½⅓⅔¼¾⅛⅜⅝⅞])", " "),
@@ -19,6 +21,10 @@ SIGNS: tuple[Rewriter, ...] = (
 
 FIGURES: tuple[Rewriter, ...] = (
     rule(r"(?<![0-9,.])([0-9]+),([0-9]{1,2})(?![0-9,.])(?=\s*[a-z%°'#])", r"\1.\2"),
+    rule(r"\bhalf a kilo(?:gram(?:me)?)?\b", "500 g"),
+    rule(r"([0-9]+(?:\.[0-9])?) ?‰", lambda m: f"{Decimal(m[1]) / 10:f}%"),
+    rule(r"\b(?:one|a|1) week\b", "7 d"),
+    rule(r"\b([0-9]+) weeks\b", lambda m: f"{7 * int(m[1])} d"),
     rule(r"\ban hour and a half\b", "1 h 30 min"),
     rule(r"\b(?:a )?quarter of an hour\b", "15 min"),
     rule(r"\bhalf an hour\b", "30 min"),

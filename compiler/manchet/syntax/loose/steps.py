@@ -7,6 +7,9 @@ import re
 from manchet.syntax.loose.rules import Rewriter, any_of, rule
 from manchet.syntax.loose.words import OPENING_PHRASES
 
+VESSELS = "(?:tin|pan|tray|basket|banneton|mould|mold|couche|cloth|board|peel)s?"
+"""What a piece is put in or on: after `shape into` it is no shape."""
+
 _SPEEDS = {"1st": "1", "first": "1", "2nd": "2", "second": "2", "3rd": "3", "third": "3"}
 _SPEED_WORDS = {"slow": "slow", "low": "slow", "fast": "fast", "high": "fast"}
 
@@ -26,10 +29,10 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     rule(r"^mix (?:on|in|at) (slow|low|fast|high)(?: speed| gear)?\b", lambda m: f"mix {_SPEED_WORDS[m[1].lower()]}"),
     rule(r"^mix (?:slowly|gently)\b", "mix slow"),
     rule(r"^mix quickly\b", "mix fast"),
-    rule(r"^mix with (?:the )?hands?\b", "mix by hand"),
+    rule(r"^mix (?:with (?:the )?)?hands?\b", "mix by hand"),
     # shapes
     rule(r"^shape (?:(?:into|in|as) )?(?:a )?(?:round|rounds|ball|balls)$", "shape round"),
-    rule(r"^shape (?:into|in|as) (?:an? )?(?=\w)", "shape as "),
+    rule(rf"^shape (?:into|as) (?:an? )?(?!.*\b{VESSELS}\b)(?=\w)", "shape as "),
     rule(
         r"^shape (boules?|batards?|bâtards?|baguettes?|rings?|knots?|plaits?|batons?|bloomers?|wreaths?)$",
         r"shape as \1",

@@ -21,7 +21,7 @@ TIMES: tuple[Rewriter, ...] = (
     rule(r"\b(?:from )?between (<n>) and (<n> <sized>)<end>", r"\1-\2"),
     rule(r"(<n>) ?(?:to|or|\.\.+|~|…) ?(<n> <time>)<end>", r"\1-\2"),
     rule(r"(<n>) (<time>) ?(?:to|or|-) ?(<n>) \2<end>", r"\1-\3 \2"),
-    rule(r"\bfor (?=(?:at least |at most )?<n>(?:-<n>)? <time><end>)", ""),
+    rule(r"(?<!good )\bfor (?=(?:at least |at most )?<n>(?:-<n>)? <time><end>)", ""),
     rule(r"\bup to (?=<n> <time><end>)", "at most "),
     rule(r"\b(?:min\.|minimum) (?=<n> <time><end>)", "at least "),
     rule(r"\b(?:max\.|maximum) (?=<n> <time><end>)", "at most "),

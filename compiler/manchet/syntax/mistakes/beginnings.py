@@ -3,34 +3,38 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from itertools import takewhile
 
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
-from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices
-from manchet.syntax.mistakes.lookalikes import INSTEAD, TWINS, lookalike
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.lookalikes import INSTEAD, OF_A_KITCHEN, TWINS, answer_to, lookalike, of_a_kitchen
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
-from manchet.syntax.tokens import WEIGHTS
+from manchet.syntax.tokens import WEIGHTS, pieces
 from manchet.syntax.vocabulary import VERB
 
 
 def of_another_trade(t: LineTrouble) -> Fault | None:
     """A word of the trade that is not one of this language, or a slip of one, and what to write instead."""
+    words = [raw.text for raw in takewhile(lambda raw: raw.kind == "WORD", t.raws[:4])]
+    if t.context in OF_A_KITCHEN and t.rule in ("bare_name", "setting") and (thing := of_a_kitchen(words, t.context)):
+        instead = f"{thing[1]}{t.body[len(thing[0]) :]}"
+        said = {"word": short(thing[0]), "offer": f"write `{instead}`"}
+        return Fault("unknown-word", 0, len(thing[0]), said, choices(0, len(t.body), instead))
     if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder", "entry", "thing"):
         return None
-    words = [raw.text for raw in t.raws[:4] if raw.kind == "WORD"]
-    found = lookalike(words)
-    written, meant = (found[0], found[0]) if found else ("", None)
-    if found is None and words and t.rule == "bare_name":
-        written, meant = words[0], _slip_of_a_twin(words[0], t.context)
-    if meant is None:
+    meant = lookalike(words)
+    written = meant or (words[0] if words else "")
+    if meant is None and words and t.rule == "bare_name":
+        meant = _slip_of_a_twin(written, t.context)
+    if meant is None or (t.rule == "step" and " " not in written):
         return None
-    offer = _offer(written, meant)
-    if t.rule == "step" and " " not in written:
-        return None
+    offer = _offer(written, meant, t)
     weight = next((raw.text for raw in t.raws if raw.kind == "MASS"), None)
     if TWINS["scale"] in offer and weight is not None:
         offer = pieces_of(weight)
-    fixes = choices(0, len(written), *(INSTEAD[meant].split(", ") if meant in INSTEAD else ()))
+    rest = t.body[len(written) :]
+    fixes = tuple(in_place(0, len(t.body), f"{ours}{rest}") for ours in INSTEAD.get(meant, "").split(", ") if ours)
     return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer}, fixes)
 
 
@@ -44,18 +48,25 @@ def after_a_name(name: str, weight: str) -> str:
     if words[0] in ("scale", "divide", "portion"):
         return pieces_of(weight)
     found = lookalike(words)
-    if found is not None:
-        return found[1]
-    meant = _slip_of_a_twin(words[0], "stage")
+    meant = found or _slip_of_a_twin(words[0], "stage")
     if meant is not None:
-        return _offer(words[0], meant)
+        answer = answer_to(meant, pieces(weight), "")
+        return answer if found else f"for `{meant}`: {answer}"
     if words[0] in VERB and VERB[words[0]].example:
         return f"write it as in `{VERB[words[0]].example}`"
     return f"write `{short(name.rpartition(' ')[0])} {weight}`"
 
 
-def _offer(written: str, meant: str) -> str:
-    return TWINS[meant] if written == meant else f"for `{meant}`: {TWINS[meant]}"
+def _offer(written: str, meant: str, t: LineTrouble) -> str:
+    from manchet.syntax.loose.normal import normal_form
+
+    body = normal_form(t.body, t.context) or t.body
+    answer = answer_to(meant, pieces(body), body[len(written) :])
+    return answer if written == meant else f"for `{meant}`: {answer}"
+
+
+_LONG_ENOUGH = 5
+"""Letters of a word of the trade that a slip is looked for of: `coat` is a letter from `oat`."""
 
 
 def _slip_of_a_twin(word: str, context: str) -> str | None:
@@ -65,7 +76,7 @@ def _slip_of_a_twin(word: str, context: str) -> str | None:
         return None
     found = None
     for other in TWINS:
-        if (steps := distance(word, other, least - 1)) < least:
+        if len(other) >= _LONG_ENOUGH and (steps := distance(word, other, least - 1)) < least:
             least, found = steps, other
     if found is None or any(distance(word, own, least) <= least for own in candidates_of(context)):
         return None

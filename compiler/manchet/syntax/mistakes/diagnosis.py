@@ -7,16 +7,32 @@ from collections.abc import Callable, Iterator
 from itertools import islice, pairwise
 
 from manchet.diagnostics.reports import list_of_words
-from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
-from manchet.syntax.mistakes.beginnings import of_another_trade, outside, unknown
+from manchet.syntax.loose.normal import LONGEST
+from manchet.syntax.mistakes.beginnings import of_another_trade, outside, pieces_of, unknown
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.lacking import LOOSE
-from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, with_unit_meant, written_out
-from manchet.syntax.mistakes.step_parts import form_of, nearest_part, unreadable_part, without_last_word
-from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS, example_of
+from manchet.syntax.mistakes.lookalikes import never_weighed
+from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, written_out
+from manchet.syntax.mistakes.otherwise import (
+    a_few,
+    clock,
+    degrees_of_no_scale,
+    figure_in_words,
+    folds_without_a_count,
+    gas_mark,
+    packet,
+    then_another_heat,
+    two_mixes,
+    two_scales,
+    weighed_twice,
+)
+from manchet.syntax.mistakes.step_parts import nearest_part, unreadable_part, without_last_word
+from manchet.syntax.mistakes.units_meant import shape_of, units
+from manchet.syntax.nodes import MaterialNode
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS
 from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 
 Reason = Callable[[LineTrouble], Fault | None]
@@ -38,7 +54,7 @@ def is_plain_name(t: LineTrouble) -> bool:
         return len(t.raws) == 1 and t.raws[0].kind == "QUOTED"
     if any(reason(t) for reason in (_digits, _figures, _about)):
         return False
-    lack = _units(t)
+    lack = units(t)
     return lack is None or (lack.name == "missing-unit" and lack.end == len(t.body) and t.context != "composition")
 
 
@@ -46,6 +62,25 @@ def no_name(body: str) -> Fault | None:
     """The mistake in a line that is only words, and turned out to be no stage's name: `salt 2`, `knead`, a pinch."""
     t = LineTrouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
     return next((fault for reason in _OF_A_NAME if (fault := reason(t))), None)
+
+
+def no_ingredient(node: MaterialNode, line: str) -> Fault | None:
+    """The mistake in a line that reads as an ingredient and its weight, and whose name nobody knows: a word of the trade, a
+    number that a space parts in two."""
+    body = f"{node.name.text} {line[node.amount.start : node.amount.end]}"
+    if len(line) > LONGEST:
+        return None
+    t = LineTrouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
+    if t.raws[0].text == "divide" or never_weighed(node.name.text):
+        return _divided(t._replace(rule="material")) or of_another_trade(t)
+    parted = re.search(r"([^\W\d_] +)([0-9]{1,3}) ([0-9]{3}(?:\.[0-9]+)?) ?(g|ml)\b", line)
+    if parted is None:
+        return None
+    start, end = parted.start(2), parted.end()
+    whole = f"{parted[2]}{parted[3]} {parted[4]}"
+    fix = in_place(start, end, whole)
+    words = {"written": line[start:end], "whole": f"{' '.join(line[:start].split())} {whole}"}
+    return Fault("number-in-two", start, end, words, (fix,))
 
 
 # ---- reasons, the surest first ---------------------------------------------------------------------
@@ -153,7 +188,10 @@ def _to_range(t: LineTrouble) -> Fault | None:
 
 
 def _overnight(t: LineTrouble) -> Fault | None:
-    for raw in t.raws:
+    for at, raw in enumerate(t.raws):
+        if raw.text == "over" and t.raws[at + 1 : at + 2] and t.raws[at + 1].text == "night":
+            end = t.raws[at + 1].end
+            return Fault("overnight", raw.start, end, {"word": "over night"}, choices(raw.start, end, "8-12 h"))
         if raw.kind == "WORD" and raw.text in ("overnight", "nightly"):
             return Fault("overnight", raw.start, raw.end, {"word": raw.text}, choices(raw.start, raw.end, "8-12 h"))
     return None
@@ -161,6 +199,16 @@ def _overnight(t: LineTrouble) -> Fault | None:
 
 def _of_the_flour(t: LineTrouble) -> Fault | None:
     """A share of flour that does not say of which: of a stage it is always of all flour."""
+    bracket = (
+        re.search(r"\(([0-9.]+ ?%) (?:of )?(?:the )?flour\)$|([0-9.]+ ?%) flour$", t.body)
+        if t.rule == "stage"
+        else None
+    )
+    if bracket is not None:
+        name = re.sub(r",?(?: with)?$", "", t.body[: bracket.start()].strip(" ,"))
+        typed = f"{name} with {(bracket[1] or bracket[2]).replace(' ', '')} of all flour"
+        words = {"written": bracket[0].strip("()"), "instead": f"`{typed}`"}
+        return Fault("of-the-flour", *bracket.span(), words, choices(0, len(t.body), typed))
     shares = t.rule in ("stage", "swap")
     instead = "`of all flour`" if shares else "`of all flour`, or nothing for this stage's own"
     for at, raw in enumerate(t.raws):
@@ -192,8 +240,12 @@ def _by_feel(t: LineTrouble) -> Fault | None:
         ):
             start = t.raws[at - 1].start if at else raw.start
             return _no_amount(t, start, raw.end)
-    if t.rule == "bare_name" and all(raw.kind == "WORD" for raw in t.raws):
-        feel = re.search(r"(to taste|as needed|as required)$", t.body)
+    if t.rule == "bare_name" and all(raw.kind in ("WORD", "COMMA") for raw in t.raws):
+        feel = (
+            None
+            if len(t.body) > LONGEST
+            else re.search(r",?\s*(to taste|as needed|as required|q\. ?s\.?|q\. ?b\.?|qs|qb)$", t.body, re.IGNORECASE)
+        )
         return _no_amount(t, *feel.span()) if feel else None
     return None
 
@@ -222,63 +274,13 @@ def _amount_first(t: LineTrouble) -> Fault | None:
     return Fault("amount-first", first.start, first.end, words, choices(0, len(t.body), *typed))
 
 
-def _units(t: LineTrouble) -> Fault | None:
-    """A number that a word follows which is no unit, or that nothing follows."""
-    if t.rule == "bare_name" and t.context not in WEIGHS | {"step"}:
+def _divided(t: LineTrouble) -> Fault | None:
+    """`divide into 90 g pieces`: how heavy they are stands in the head."""
+    weight = next((raw for raw in t.raws if raw.kind == "MASS"), None)
+    if weight is None or t.raws[0].text != "divide" or t.rule != "material":
         return None
-    if t.rule not in ("bare_name", "material", "step", "tail", "clause_line", "hold_back", "add", "keep", "setting"):
-        return None
-    for at in range(len(t.raws) - 1, 0, -1):
-        raw = t.raws[at]
-        if raw.kind != "NUMBER" or (t.rule == "setting" and at < len(t.raws) - 1):
-            continue
-        after = t.raws[at + 1] if at + 1 < len(t.raws) else None
-        if after is None or after.kind == "COMMA":
-            if t.rule == "setting" and "NUMBER" in t.expected:
-                return None
-            material = t.context in WEIGHS and t.rule != "step"
-            name = t.body[: raw.start].strip()
-            if not material and t.rule in ("step", "clause_line"):
-                return None  # said with the other parts of a step
-            offer = _amounts(name, raw.text, t.context)
-            start = 0 if material else t.raws[at - 1].start
-            if t.rule == "setting":
-                offer = _shape(t)
-            ways = () if t.rule == "setting" else units_of(raw.text, t.context)
-            fixes = tuple(in_place(raw.start, raw.end, way, title=f"write `{name} {way}`") for way in ways)
-            words = {"written": t.body[start : raw.end], "offer": offer}
-            return Fault("missing-unit", raw.start, raw.end, words, fixes)
-        if after.kind == "WORD" and after.end == t.raws[-1].end and t.context in WEIGHS | {"step"}:
-            written = f"{raw.text} {after.text}"
-            return Fault(
-                "unknown-unit",
-                raw.start,
-                after.end,
-                {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)},
-                with_unit_meant(raw.start, after.end, raw.text, after.text, t.context),
-            )
-    glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
-    if glued and t.context in WEIGHS | {"step"}:
-        words = {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
-        return Fault(
-            "unknown-unit", *glued.span(), words, with_unit_meant(*glued.span(), glued[1], glued[2], t.context)
-        )
-    return None
-
-
-def _amounts(name: str, number: str, context: str) -> str:
-    return f"write {list_of_words(tuple(f'`{name} {way}`' for way in units_of(number, context)))}"
-
-
-def _unit_offer(word: str, t: LineTrouble) -> str:
-    near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 2 else None
-    if near:
-        return f"did you mean `{LONG_FORMS.get(near, near)}`?"
-    if t.rule == "step" and word in ("times", "x", "pieces"):
-        return form_of(t)
-    if t.rule == "step":
-        return "times are in `d h min s`, temperatures in `C F`, lengths in `mm cm inch`"
-    return "weights are in `g kg lb oz`, volumes in `ml l cup tbsp tsp pt qt gal`, shares in `%`, pieces in `whole`"
+    words = {"text": short(t.body), "form": pieces_of(weight.text)}
+    return Fault("unreadable-line", 0, len(t.body), words, choices(0, len(t.body), "divide"))
 
 
 def _lacks(t: LineTrouble) -> Fault | None:
@@ -300,7 +302,10 @@ def _lacks(t: LineTrouble) -> Fault | None:
         if known and len(t.expected) < 4:
             rest = re.sub('["“”„]', "", body[t.spans[t.at - 1][1] :]).strip() or "…"
             start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
-            instead = f'{before} "{rest}"'
+            quoted, figures = rest, ""
+            if before == "until" and (swallowed := re.search(r",\s*(?=[0-9½¼¾])", rest)):
+                quoted, figures = rest[: swallowed.start()], f", {rest[swallowed.end() :]}"
+            instead = f'{before} "{quoted}"{figures}'
             fixes = () if rest == "…" else (in_place(t.spans[t.at - 1][0], len(body), instead),)
             return Fault("quotes-missing", start, end, {"word": before, "instead": instead}, fixes)
     if (
@@ -347,7 +352,7 @@ def _name(t: LineTrouble) -> Fault | None:
 
 
 def _generic(t: LineTrouble) -> Fault:
-    form = _shape(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
+    form = shape_of(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
     if t.at >= len(t.spans):
         return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form}, without_last_word(t))
     start, end = t.spans[t.at]
@@ -355,21 +360,16 @@ def _generic(t: LineTrouble) -> Fault:
     return Fault("unreadable-line", start, end, words, left_out(t.body, start, end))
 
 
-def _shape(t: LineTrouble) -> str:
-    for size in (3, 2, 1):
-        example = example_of(" ".join(raw.text for raw in t.raws[:size]))
-        if example:
-            return f"write it as in `{example}`"
-    return "write a word of the vocabulary and its figure"
-
-
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, _figures, _comma, _about, _to_range, _overnight, _of_the_flour, outside, of_another_trade, _by_feel,
-    _amount_first, _name, _lacks, _units, unreadable_part, unknown,
+    _unclosed, _digits, gas_mark, two_scales, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
+    folds_without_a_count, two_mixes, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_twice,
+    degrees_of_no_scale, _divided, _name, _lacks, units, unreadable_part, unknown,
 )  # fmt: skip
 
 
-_OF_A_NAME: tuple[Reason, ...] = (_overnight, _of_the_flour, of_another_trade, _by_feel, _amount_first, _units)
+_OF_A_NAME: tuple[Reason, ...] = (
+    _overnight, _of_the_flour, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
+)  # fmt: skip
 
 
 def _twos(raws: tuple[RawToken, ...]) -> Iterator[tuple[RawToken, RawToken]]:

@@ -54,12 +54,37 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
                 start = len(body[: clause.name.start].rstrip()) - len("as")
                 found += (old_spelling(body, start, clause.name.end, clause.name.text),)
         return found
+    if kind is n.Add and (
+        slowly := re.search(r" (?:gradually|slowly|bit by bit|little by little)$", node.items[-1].name.text)
+    ):
+        end = node.items[-1].name.end
+        start = end - len(slowly[0]) + 1
+        fix = in_place(start, end, "in 4 additions", title=f"write `{body[:start]}in 4 additions`")
+        offer = f"{fix.title}, or in as many as it is"
+        return (Fault("unreadable-line", start, end, {"text": slowly[0].strip(), "form": offer}, (fix,)),)
     if kind is n.HoldBack or kind is n.Add:
         return tuple(fault for part in node.items if part.amount for fault in _single(part.amount, body))
     if kind is n.MakesNode:
         return tuple(fault for amount in (node.number, node.weight) if amount for fault in _single(amount, body))
+    if (
+        kind is n.StageHead
+        and node.word.text == "stage"
+        and node.name is not None
+        and (twice := _kind_as_name(node, body))
+    ):
+        return (twice,)
     amount = node.share if kind is n.StageHead else node.amount
     return () if amount is None else _single(amount, body)
+
+
+def _kind_as_name(head: n.StageHead, body: str) -> Fault | None:
+    """`stage levain`: a levain needs no other word, and called a stage it would be none."""
+    assert head.name is not None
+    if head.name.text.lower() not in STAGE:
+        return None
+    plain = body[head.name.start :]
+    words = {"text": body[: head.name.end], "form": f"write `{plain}`"}
+    return Fault("unreadable-line", 0, head.name.end, words, (in_place(0, len(body), plain),))
 
 
 LOOSE = frozenset({"about", "ca", "ca.", "circa", "approx", "approx.", "approximately", "roughly", "around", "c.", "~"})
@@ -73,6 +98,14 @@ def _not_an_ingredient(node: n.MaterialNode, last: str, body: str) -> Fault:
     from manchet.syntax.mistakes.beginnings import after_a_name  # a sound file has no need of it
 
     name, amount = node.name, node.amount
+    lower = re.search(r" ([0-9.]+) to$", name.text)
+    if lower is not None:
+        start = name.end - len(lower[0]) + 1
+        one = lower[1] + re.sub(
+            r"^[0-9./ ½¼¾]+", " " if " " in body[amount.start : amount.end] else "", body[amount.start : amount.end]
+        )
+        fixes = choices(start, amount.end, one, body[amount.start : amount.end])
+        return Fault("range-as-amount", start, amount.end, {"written": body[start : amount.end]}, fixes)
     weight = body[amount.start : amount.end]
     words = {"text": f"{last} {weight}", "form": after_a_name(name.text.lower(), weight)}
     return Fault("unreadable-line", name.end - len(last), amount.end, words)
@@ -118,6 +151,17 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
 
 
 def _somewhere(where: n.Where, node: Any, body: str) -> tuple[Fault, ...]:
+    start = body.rfind(" ", 0, where.place.start - 1) + 1
+    if where.place.text.lower() == "night":
+        return (
+            Fault(
+                "overnight",
+                start,
+                where.place.end,
+                {"word": body[start : where.place.end]},
+                choices(start, where.place.end, "8-12 h"),
+            ),
+        )
     if not isinstance(node, n.StepNode) or VERB[node.verb.text].has_place:
         return ()
     if VERB[node.verb.text].opens_with == where.preposition:
@@ -153,14 +197,20 @@ def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...
 
 
 def _not_with(verb: str, name: n.Word, body: str) -> Fault:
-    from manchet.syntax.mistakes.step_parts import nearest_part  # a sound file has no need of it
+    from manchet.syntax.mistakes.otherwise import folds_every  # a sound file has no need of them
+    from manchet.syntax.mistakes.step_parts import nearest_part
 
+    if (folds := folds_every(body)) is not None:
+        return folds
     near = nearest_part(f"with {name.text.lower()}", ("_STEAM", "ONE_WORK"))
     led = re.search(r"with\s*$", body[: name.start], re.IGNORECASE)
     start = led.start() if led else name.start
     if near:
         fixes = choices(start, name.end, near)
         offer = f"did you mean `{near}`?"
+    elif VERB[verb].said_how:
+        fixes = (in_place(start, name.end, f'"{name.text}"', title=f'write `{verb} "{name.text}"`'),)
+        offer = f'write `{verb} "{name.text}"`'
     else:
         fixes = left_out(body, start, name.end)
         offer = (

@@ -2,86 +2,170 @@
 
 Asked before edit distance, which answers these wrongly (`cook` is a letter from `cool`, `scale` from nothing useful).
 Words that mean the same in the other English (`proof`, `bulk`, `mould`, `pan`) are read and are not here.
+
+`{TIME|10 min}` in an answer is the baker's own time, where the line has one, and else an example; TEMPERATURE, LENGTH, MASS and
+PERCENT likewise, and REST is what stands behind the word.
 """
 
 from __future__ import annotations
 
+import re
+from collections.abc import Container, Sequence
+
+from manchet.syntax.tokens import RawToken
+
+_SAID_IN_REST = "say it in the rest it belongs to: `ferment {TIME|2 h} with a fold after 60 min`"
+_REST = "write `rest {TIME|20 min}`"
+_RISE = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}` for the whole dough, `prove {TIME|60 min} at {TEMPERATURE|28 C}` for the pieces"
+_MAKES = "write `makes 14 loaves at {MASS|900 g} dough`"
+_DIVIDE = "write `divide`: the weight of a piece stands in the `makes` line"
+_PLACE = "write `place in long tin`, or `place on tray`"
+_LEVAIN = "write the heading `levain`, and the culture's own name as a material"
+_EVERYTHING = "write `everything else`, or `what is left of the water`"
+_ADD = "write `add {REST|butter}`, then `mix slow 4 min`"
+_SIFT = 'write `do "sift" 2 min hands-on`'
+_WATER = "hydration follows from the lines: write `water {PERCENT|70%}` under `overall` or in the dough"
+_VENT = "say it in the bake: `bake 30 min at 230 C, vent open after 20 min`"
+_FOLD = "write `fold in three` for a single fold, `fold in four` for a double one"
+_PIPE = "write `shape as` and what is piped, as in `shape as stick`; what a piece weighs stands in `makes`"
+
 TWINS: dict[str, str] = {
-    "knead": "write `mix by hand 10 min`, or `mix slow 8 min` for a machine",
-    "cook": "write `heat 4 min to 65 C`, or `simmer 15 min`",
-    "toast": "write `roast 10 min at 160 C`",
-    "scale": "write `divide`: the weight of a piece stands in the `makes` line",
+    "knead": "write `mix by hand {TIME|10 min}`, or `mix slow {TIME|8 min}` for a machine",
+    "cook": "write `heat {TIME|4 min} to {TEMPERATURE|65 C}`, or `simmer {TIME|15 min}`",
+    "toast": "write `roast {TIME|10 min} at {TEMPERATURE|160 C}`",
+    "scale": _DIVIDE,
+    "portion": _DIVIDE,
+    "weigh off": _DIVIDE,
     "glaze": "write `brush with egg wash 6 g each`",
     "egg wash": "write `brush with egg wash 6 g each`",
-    "knock back": "say it in the rest it belongs to: `ferment 2 h with a fold after 60 min`",
-    "knock down": "say it in the rest it belongs to: `ferment 2 h with a fold after 60 min`",
-    "knock": "say it in the rest it belongs to: `ferment 2 h with a fold after 60 min`",
-    "punch": "say it in the rest it belongs to: `ferment 2 h with a fold after 60 min`",
-    "degas": "say it in the rest it belongs to: `ferment 2 h with a fold after 60 min`",
-    "autolyse": "write `mix slow 3 min`, then `rest covered 30 min`, with salt and yeast held back",
-    "autolyze": "write `mix slow 3 min`, then `rest covered 30 min`, with salt and yeast held back",
-    "stand": "write `rest 20 min`",
-    "leave": "write `rest 20 min`",
-    "let": "write `rest 20 min`",
-    "wait": "write `rest 20 min`",
-    "relax": "write `rest 20 min`",
-    "rise": "write `ferment 2 h at 25 C` for the whole dough, `prove 60 min at 28 C` for the pieces",
-    "raise": "write `ferment 2 h at 25 C` for the whole dough, `prove 60 min at 28 C` for the pieces",
-    "refrigerate": "write `chill 2 h at 4 C`, or `retard 12 h at 4 C` for dough that goes on fermenting",
-    "pour": "write `add water`",
-    "combine": "write `mix slow 3 min`, or `whisk`",
-    "dissolve": "write `whisk`, or `stir`",
-    "beat": "write `mix fast 5 min`, or `whisk`",
-    "whip": "write `whisk`",
-    "incorporate": "write `add butter`, then `mix slow 4 min`",
+    "coat": "write `sprinkle with {REST|sesame seeds 3 g each}`, `roll in {REST|sesame seeds 3 g each}` or `brush with` …",
+    "top with": "write `sprinkle with {REST|sesame seeds 3 g each}`, or `spread with {REST|sesame seeds 3 g each}`",
+    "coat with": "write `sprinkle with {REST|sesame seeds 3 g each}`, `roll in {REST|sesame seeds 3 g each}` or `brush with` …",
+    "butter the": "write `grease tins with butter 3 g each`",
+    "oil the": "write `grease tins with sunflower oil 3 g each`",
+    "knock back": _SAID_IN_REST,
+    "knock down": _SAID_IN_REST,
+    "knock": _SAID_IN_REST,
+    "punch": _SAID_IN_REST,
+    "degas": _SAID_IN_REST,
+    "half fold": _FOLD,
+    "give": _FOLD,
+    "autolyse": "write `mix slow 3 min`, then `rest covered {TIME|30 min}`, with salt and yeast held back",
+    "autolyze": "write `mix slow 3 min`, then `rest covered {TIME|30 min}`, with salt and yeast held back",
+    "prick": "write `dock`",
+    "stand": _REST,
+    "leave": _REST,
+    "let": _REST,
+    "wait": _REST,
+    "relax": _REST,
+    "dough rest": _REST,
+    "rise": _RISE,
+    "raise": _RISE,
+    "let rise": _RISE,
+    "let it rise": _RISE,
+    "let the dough rise": _RISE,
+    "leave to rise": _RISE,
+    "refrigerate": "write `chill {TIME|2 h} at {TEMPERATURE|4 C}`, or `retard {TIME|12 h} at {TEMPERATURE|4 C}` for dough that goes "
+    "on fermenting",
+    "retarder": "write `retard {TIME|12 h} at {TEMPERATURE|4 C}`",
+    "pour": "write `add {REST|water}`",
+    "throw": "write `add {REST|salt}`",
+    "pour off": "what is poured off is a loss of the step before it, as in `drain, loses 20%`, or `discard what is left`",
+    "combine": "write `mix slow {TIME|3 min}`, or `whisk {TIME|2 min}`",
+    "dissolve": "write `whisk {TIME|2 min}`, or `stir {TIME|2 min}`",
+    "beat": "write `mix fast {TIME|5 min}`, or `whisk {TIME|2 min}`",
+    "beat in": _ADD,
+    "work in": _ADD,
+    "whip": "write `whisk {TIME|2 min}`",
+    "incorporate": _ADD,
+    "gradually add": "write `add {REST|butter} in 4 additions`",
+    "gradually": "write `add {REST|butter} in 4 additions`",
     "laminate": "write `lock in butter block`, then `fold in three`",
-    "sheet": "write `roll out to 8 mm`",
+    "sheet": "write `roll out to {LENGTH|8 mm}`",
+    "sheeter": "write `roll out to {LENGTH|8 mm}`",
     "preheat": "leave it out: the sheet works it out from the kitchen's oven and the first `bake` line",
-    "sift": 'write `do "sift" 2 min hands-on`',
+    "heat oven": "leave it out: to preheat is no step, the sheet works it out from the kitchen's oven and the first `bake` line",
+    "heat the oven": "leave it out: to preheat is no step, the sheet works it out from the kitchen's oven and the first `bake` line",
+    "sift": _SIFT,
+    "sieve": _SIFT,
     "form": "write `shape round`",
+    "pipe": _PIPE,
     "preshape": "write `shape round`, then `rest covered 20 min`",
     "pre-shape": "write `shape round`, then `rest covered 20 min`",
     "round": "write `shape round`",
     "plait": "write `shape as plait`",
     "braid": "write `shape as braid`",
-    "cover": "say it in the step: `rest covered 30 min`",
-    "steam": "say it in the step: `bake 15 min at 250 C, steam`",
-    "load": "write `bake 30 min at 230 C`",
+    "cover": "say it in the step: `rest covered {TIME|30 min}`",
+    "vent": _VENT,
+    "open vent": _VENT,
+    "open the vent": _VENT,
+    "load": "write `bake {TIME|30 min} at {TEMPERATURE|230 C}`",
     "pan": "write `place in long tin`",
-    "transfer": "write `place in long tin`, or `place on tray`",
-    "put": "write `place in long tin`, or `place on tray`",
-    "set": "write `place on tray`, or `rest 20 min`",
+    "transfer": _PLACE,
+    "put": _PLACE,
+    "set": "write `place on tray`, or `rest {TIME|20 min}`",
     "ferment overnight": "say how long: `ferment 8-12 h`",
     "overnight": "say how long: `8-12 h`",
-    "sourdough": "write the heading `levain` or `sour`, and the culture's own name as a material",
-    "starter": "write the heading `levain`, and the culture's own name as a material",
-    "mother": "write the heading `levain`, and the culture's own name as a material",
+    "sourdough": _LEVAIN.replace("levain`", "levain` or `sour`"),
+    "starter": _LEVAIN,
+    "mother": _LEVAIN,
     "pate fermentee": "write the heading `old dough`",
     "pâte fermentée": "write the heading `old dough`",
     "tangzhong": "write the heading `scald`",
     "yudane": "write the heading `scald`",
     "roux": "write the heading `scald`",
+    "stage": "a stage is a heading of the formula, not a line of another: `stage NAME`, two spaces further out",
     "the rest": "write `everything else`",
-    "rest of the": "write `everything else`, or `what is left of the water`",
-    "remaining": "write `everything else`, or `what is left of the water`",
+    "rest of the": _EVERYTHING,
+    "remaining": _EVERYTHING,
+    "all remaining": _EVERYTHING,
     "all that is left": "write `everything else`",
+    "discard rest": "write `discard what is left`",
+    "discard the rest": "write `discard what is left`",
+    "hydration": _WATER,
     "ingredients": "write `overall` for the whole formula, or the name of a stage",
     "final dough": "write `dough`",
     "main dough": "write `dough`",
-    "yield": "write `makes 14 loaves at 900 g dough`",
-    "yields": "write `makes 14 loaves at 900 g dough`",
-    "serves": "write `makes 14 loaves at 900 g dough`",
-    "recipe": "write `formula` and its name",
-    "sub-recipe": "write `preparation` and its name",
+    "yield": _MAKES,
+    "yields": _MAKES,
+    "serves": _MAKES,
+    "recipe": "write `formula {REST|NAME}`",
+    "sub-recipe": "write `preparation {REST|NAME}`",
     "description": 'write `about "…"`',
     "notes": 'write `note "…"`',
     "comment": 'write `note "…"`, or begin the line with #',
-    "type": "write `kind hearth loaf`",
+    "type": "write `kind {REST|hearth loaf}`",
 }
 
+NEVER_WEIGHED = frozenset({"scale", "portion", "weigh off", "hydration", "pour off", "divide"})
+"""Words before a weight that name no ingredient anywhere."""
+
+OF_A_KITCHEN: dict[str, dict[str, str]] = {
+    "kitchen": {
+        "room temperature": "air",
+        "room": "air",
+        "ambient": "air",
+        "tap water": "tap",
+        "flour temperature": "flour",
+        "retarder": "fridge",
+        "retarder prover": "prover",
+        "cooler": "fridge",
+        "walk in": "fridge",
+        "walk-in": "fridge",
+        "cold room": "fridge",
+        "blast chiller": "fridge",
+        "blast freezer": "freezer",
+        "deck oven": "oven",
+        "banneton": "basket",
+        "brotform": "basket",
+        "staff": "hands",
+    },
+    "thing": {"opens": "door", "opening": "door", "max": "hottest", "maximum": "hottest", "capacity": "takes"},
+}
+"""The same of a kitchen's own lines: what stands for the words, with the rest of the line as it is."""
 
 INSTEAD: dict[str, str] = {
-    "knead": "mix slow, mix by hand",
+    "knead": "mix by hand, mix slow",
     "cook": "simmer, heat",
     "toast": "roast",
     "stand": "rest",
@@ -98,6 +182,26 @@ INSTEAD: dict[str, str] = {
     "beat": "mix fast, whisk",
     "whip": "whisk",
     "incorporate": "add",
+    "work in": "add",
+    "beat in": "add",
+    "throw": "add",
+    "gradually add": "add",
+    "prick": "dock",
+    "dough rest": "rest",
+    "autolyse": "rest covered",
+    "autolyze": "rest covered",
+    "retarder": "retard",
+    "let rise": "ferment, prove",
+    "let it rise": "ferment, prove",
+    "let the dough rise": "ferment, prove",
+    "leave to rise": "ferment, prove",
+    "sheeter": "roll out to",
+    "half fold": "fold in three, fold in four",
+    "coat with": "sprinkle with, roll in, brush with",
+    "top with": "sprinkle with, spread with",
+    "discard rest": "discard what is left",
+    "discard the rest": "discard what is left",
+    "all remaining": "everything else",
     "laminate": "lock in",
     "sheet": "roll out",
     "round": "shape round",
@@ -138,10 +242,37 @@ INSTEAD: dict[str, str] = {
 where the line can then be read, the likeliest first."""
 
 
-def lookalike(words: list[str]) -> tuple[str, str] | None:
-    """The longest twin a line's words (in lower case) begin with, and what to write instead."""
+def lookalike(words: list[str]) -> str | None:
+    """The longest twin a line's words (in lower case) begin with."""
+    return _longest(words, TWINS)
+
+
+def never_weighed(name: str) -> bool:
+    """Whether what stands before a weight is no ingredient, but a word of the trade: `hydration 70%`, `scale 450 g`."""
+    return _longest(name.lower().split(), NEVER_WEIGHED) is not None
+
+
+def of_a_kitchen(words: list[str], context: str) -> tuple[str, str] | None:
+    """The words a kitchen's line begins with, and what stands for them."""
+    table = OF_A_KITCHEN.get(context, {})
+    found = _longest(words, table)
+    return None if found is None else (found, table[found])
+
+
+def _longest(words: list[str], table: Container[str]) -> str | None:
     for size in (4, 3, 2, 1):
         written = " ".join(words[:size])
-        if len(words) >= size and written in TWINS:
-            return written, TWINS[written]
+        if len(words) >= size and written in table:
+            return written
     return None
+
+
+_OWN = re.compile(r"\{([A-Z]+)\|([^}]*)\}")
+
+
+def answer_to(twin: str, raws: Sequence[RawToken], rest: str) -> str:
+    """What to write instead of a twin, with the figures of the line it begins. `rest` is what stands behind it."""
+    own = {"REST": re.sub(r"^(?:in |the |of )+", "", rest.strip())}
+    for raw in raws:
+        own.setdefault(raw.kind, raw.text)
+    return _OWN.sub(lambda match: own.get(match[1]) or match[2], TWINS[twin])

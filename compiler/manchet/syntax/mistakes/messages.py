@@ -55,6 +55,19 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "unit-long-form": ("`{written}` is read, but the unit has a short form", ""),
     "unknown-unit": ("`{unit}` in `{written}` is no unit", "{offer}"),
     "missing-unit": ("`{written}`: the number has no unit", "{offer}"),
+    "number-in-two": (
+        "`{written}`: a space stands inside the number",
+        "write `{whole}`; if the first number is part of the name, put the name in quotes",
+    ),
+    "gas-mark": (
+        "`{written}` is the mark of a gas stove, and no oven of a bakery has it",
+        "write `{instead}`, about what it means",
+    ),
+    "two-scales": ("`{written}`: one heat in two scales, and they never agree to the degree", ""),
+    "clock-or-minutes": ("`{written}`: hours and minutes, or minutes and seconds?", ""),
+    "packet": ("`{written}` is of no stated weight", "write what one weighs, as it stands on the {one}: `{name} … g`"),
+    "figure-in-words": ("`{text}` has its figure in words", ""),
+    "how-many-folds": ("how many folds? `{written}` does not say", ""),
     "about-amount": ("`{written}` leaves the figure open", "{offer}"),
     "to-as-range": ("`{written}`: `to` is for a temperature that is reached", "write the range `{instead}`"),
     "by-feel-amount": (

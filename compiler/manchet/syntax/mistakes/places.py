@@ -11,6 +11,7 @@ from manchet.syntax import nodes as n
 from manchet.syntax.mistakes.faults import Fault, LineFix, in_place
 from manchet.syntax.vocabulary import VERB
 
+_VESSEL = re.compile(r"\b(?:tin|pan|tray|basket|banneton|couche)s?\b", re.IGNORECASE)
 _IN_THREE = frozenset({"half", "halves", "two", "third", "thirds", "three layers"})
 _IN_FOUR = frozenset({"quarter", "quarters", "fourths", "a book", "book"})
 
@@ -32,6 +33,7 @@ def _meant(
 ) -> list[LineFix]:
     without = " ".join(f"{body[:start]}{body[end:]}".replace(" ,", ",").split()).strip(" ,")
     row = VERB[verb]
+    shapes = row.gathers and not row.sets_warmth
 
     def instead(text: str, why: str = "") -> LineFix:
         return in_place(0, len(body), text, title=f"write `{text}`{why}")
@@ -39,6 +41,8 @@ def _meant(
     def there(text: str) -> LineFix:
         return instead(f"{body[:start]}{text}{body[end:]}")
 
+    if shapes and _VESSEL.search(bare):
+        return [instead(f"place {preposition.replace('into', 'in')} {bare}", ", on a line of its own")]
     if verb == "fold" and bare.lower() in _IN_FOUR:
         return [there("in four")]
     if verb == "fold" and bare.lower() in _IN_THREE:
@@ -49,9 +53,9 @@ def _meant(
         return [instead("divide", "; how many there are stands in `makes`")]
     if row.said_how:
         return [there(f'"{written}"'), there("")] if without != body else [there(f'"{written}"')]
-    if row.gathers and preposition in ("on", "under"):
+    if shapes and preposition in ("on", "under"):
         return [instead("shape round" if without == "shape" else without), instead("dust with rice flour 6 g each")]
-    if row.gathers:
+    if shapes:
         return [instead(f"shape as {bare}"), instead("shape long" if verb == "roll" else "shape round")]
     alone = row.example if without == verb and row.needs_time else without
     alone = re.sub(r"^mix (?!slow|fast|speed|by)", "mix slow ", alone)

@@ -37,6 +37,8 @@ def unreadable_part(t: LineTrouble) -> Fault | None:
     if warm is not None:
         return warm
     if t.at >= len(t.spans):
+        if t.raws[-1].kind == "NUMBER" and len(t.raws) > 1:
+            return _number(t, len(t.raws) - 1)
         words = {"text": short(t.body), "form": form_of(t)}
         return Fault("line-unfinished", 0, len(t.body), words, without_last_word(t))
     start, end = t.spans[t.at]
@@ -90,6 +92,22 @@ def _meant(t: LineTrouble, written: list[RawToken]) -> Fault:
         before = t.body[slice(*t.spans[t.at - 1])]
         form = f"after `{before}` stands a figure; {form_of(t)}"
         return Fault("unreadable-line", start, end, {"text": short(t.body[start:end]), "form": form})
+    said = t.body[start:end]
+    row = VERB.get(t.raws[0].text) if t.rule == "step" else None
+    if row is not None and row.touches and row.opens_with and t.raws[-1].text in ("each", "all", "apiece"):
+        instead = f"{row.word} {row.opens_with} {t.body[t.raws[0].end :].strip()}"
+        words = {"text": short(said), "form": f"write `{instead}`"}
+        return Fault("unreadable-line", start, end, words, (in_place(0, len(t.body), instead),))
+    if t.rule == "step" and t.raws[0].text in VERB and VERB[t.raws[0].text].said_how and '"' not in said:
+        said = t.body[start:].partition(",")[0].rstrip()
+        end = start + len(said)
+        quoted = (in_place(start, end, f'"{said}"'),)
+        return Fault(
+            "unreadable-line", start, end, {"text": short(said), "form": f'write `{t.raws[0].text} "{said}"`'}, quoted
+        )
+    if written[0].kind == "LENGTH":
+        fixes = choices(start, end, f"to {said}")
+        return Fault("unreadable-line", start, end, {"text": short(said), "form": f"write `to {said}`"}, fixes)
     words = {"text": short(t.body[start:end]), "form": form_of(t)}
     return Fault("unreadable-line", start, end, words, left_out(t.body, start, end))
 
@@ -113,7 +131,7 @@ def _number(t: LineTrouble, at: int) -> Fault:
     units = ("C", "F") if before.text in ("at", "to") else ("min", "h")
     fixes = tuple(in_place(raw.start, raw.end, f"{raw.text} {unit}") for unit in units)
     if before.text in ("at", "to"):
-        start, offer = before.start, f"write `{before.text} {raw.text} C`"
+        start, offer = before.start, f"write `{before.text} {raw.text} C` or `{before.text} {raw.text} F`"
     elif before.text in ("into", "in", "on", "as"):
         start, offer, fixes = before.start, form_of(t), ()
     else:

@@ -1,0 +1,26 @@
+"""A line of a stage whose name means nothing: the slip in its writing, if it has one. Asked of no sound line."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.syntax.mistakes.diagnosis import no_ingredient, no_name
+from manchet.syntax.mistakes.faults import Fault, as_report
+from manchet.syntax.mistakes.mending import mending
+from manchet.syntax.nodes import Entry, MaterialNode
+
+
+def slip_in_a_name(entry: Entry) -> Iterator[Diagnostic]:
+    """Of a line that is only words: `salt 2`, `knead`, a pinch."""
+    return _told(no_name(entry.line.body), entry)
+
+
+def slip_in_an_ingredient(node: MaterialNode, entry: Entry) -> Iterator[Diagnostic]:
+    """Of a name and its weight: `hydration 70%`, `flour 1 000 g`."""
+    return _told(no_ingredient(node, entry.line.body), entry)
+
+
+def _told(fault: Fault | None, entry: Entry) -> Iterator[Diagnostic]:
+    if fault is not None:
+        yield as_report(mending(fault, entry.line.body, "stage"), entry.line)

@@ -1,0 +1,157 @@
+"""Figures in other measures and words than ours: gas marks, two scales at once, clocks, packets, numbers in words, folds without a count."""
+
+from __future__ import annotations
+
+import re
+from fractions import Fraction
+from math import ceil
+
+from manchet.quantities.units import UNITS
+from manchet.syntax.loose.normal import LONGEST, normal_form
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.openings import WEIGHS
+from manchet.syntax.tokens import WEIGHTS, pieces
+
+GAS_MARKS = {
+    "1/4": 110, "¼": 110, "1/2": 120, "½": 120, "1": 140, "2": 150, "3": 170, "4": 180, "5": 190, "6": 200, "7": 220, "8": 230, "9": 240,
+}  # fmt: skip
+"""Degrees Celsius of the British marks: common practice, from memory; stoves differ by ten degrees and more."""
+
+_GAS = re.compile(r"\b(?:at )?(?:gas(?: mark)?|regulo|mark) ?(1/[24]|[¼½]|[1-9])(?![\w.])", re.IGNORECASE)
+_TWO_SCALES = re.compile(r"([0-9]+(?:-[0-9]+)?) ?[°º]? ?([CF])(?: ?/ ?| ?\()([0-9]+(?:-[0-9]+)?) ?[°º]? ?([CF])\)?")
+_CLOCK = re.compile(r"(?<![\w:.])([0-9]{1,2}):([0-5][0-9])(?![\w:])")
+_PACKET = re.compile(
+    r"(?:^|\s)([0-9]+|an?|one|half an?) ?(?:small |large )?"
+    r"(packets?|packages?|sachets?|cubes?|sticks?|cans?|jars?|tins?|bags?|bottles?|packs?|würfel|päckchen|bustina|bustine|cubetto)\b",
+    re.IGNORECASE,
+)
+_DEGREES = re.compile(r"\b([0-9]+(?:-[0-9]+)?) ?(?:degrees?|deg\b\.?|[°º])(?! ?[CF]\b)", re.IGNORECASE)
+_FEW = re.compile(r"\b(?:a few|some|several|a couple of) (?:min\w*|hours?|h|secs?|seconds?|days?)\b", re.IGNORECASE)
+_FOLDS = re.compile(r",? ?(?:with )?(?:some )?fold(?:s|ing|ed)? every ([0-9]+) ?(min|h)\w*", re.IGNORECASE)
+_THEN = re.compile(r",? (?:and )?then (?:at )?([0-9]+ [CF])\b")
+_TWO_MIXES = re.compile(r"^(mix .*?[0-9].*?)(?:,? (?:and )?then | ?\+ ?)(.*[0-9].*)$", re.IGNORECASE)
+
+
+def gas_mark(t: LineTrouble) -> Fault | None:
+    found = _GAS.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    degrees = f"at {GAS_MARKS[found[1]]} C"
+    return Fault("gas-mark", *found.span(), {"written": found[0], "instead": degrees}, choices(*found.span(), degrees))
+
+
+def two_scales(t: LineTrouble) -> Fault | None:
+    found = _TWO_SCALES.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    fixes = choices(*found.span(), f"{found[1]} {found[2]}", f"{found[3]} {found[4]}")
+    return Fault("two-scales", *found.span(), {"written": found[0]}, fixes)
+
+
+def clock(t: LineTrouble) -> Fault | None:
+    """`1:30` where both minutes and hours may be meant."""
+    found = _CLOCK.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    first, second = int(found[1]), int(found[2])
+    ways = (f"{first} min {second} s", f"{first} h {second} min") if first else (f"{second} min", f"{second} s")
+    return Fault("clock-or-minutes", *found.span(), {"written": found[0]}, choices(*found.span(), *ways))
+
+
+def packet(t: LineTrouble) -> Fault | None:
+    if t.context not in WEIGHS or t.rule == "step":
+        return None
+    found = _PACKET.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    name = f"{t.body[: found.start()]} {t.body[found.end() :]}".strip(" ,.")
+    name = re.sub(r"^(?:of )", "", name) or "yeast"
+    words = {"written": found[0].strip(), "one": found[2].lower().rstrip("s"), "name": short(name)}
+    return Fault("packet", *found.span(), words)
+
+
+def degrees_of_no_scale(t: LineTrouble) -> Fault | None:
+    found = _DEGREES.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    words = {"written": found[0], "offer": f"write `{found[1]} C` or `{found[1]} F`"}
+    return Fault("missing-unit", *found.span(), words, choices(*found.span(), f"{found[1]} C", f"{found[1]} F"))
+
+
+def a_few(t: LineTrouble) -> Fault | None:
+    found = _FEW.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    return Fault(
+        "about-amount", *found.span(), {"written": found[0], "offer": "write how many, as in `5 min`, or a range"}
+    )
+
+
+def folds_without_a_count(t: LineTrouble) -> Fault | None:
+    return folds_every(t.body)
+
+
+def folds_every(body: str) -> Fault | None:
+    """`folding every 30 min`: how often follows from the wait, the last one before its end."""
+    found = _FOLDS.search(body) if len(body) < LONGEST else None
+    if found is None or re.search(r"[0-9] folds? every", body):
+        return None
+    every = f"every {found[1]} {found[2].lower()}"
+    wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
+    number = 3
+    if wait is not None and wait.low is not None:
+        apart = Fraction(found[1]) * UNITS[found[2].lower()].factor
+        number = max(1, ceil(wait.low * UNITS[wait.unit].factor / apart) - 1) if apart else 1
+    instead = f" with {number} folds {every}"
+    fix = in_place(*found.span(), instead, title=f"write `{instead.strip()}`")
+    return Fault("how-many-folds", *found.span(), {"written": found[0].strip(" ,")}, (fix,))
+
+
+def then_another_heat(t: LineTrouble) -> Fault | None:
+    found = _THEN.search(t.body) if len(t.body) < LONGEST else None
+    if found is None or t.rule not in ("step", "clause_line"):
+        return None
+    falling = f" falling to {found[1]}"
+    words = {
+        "text": found[0].strip(" ,"),
+        "form": f"write `{falling.strip()}`, or a second `bake` on a line of its own",
+    }
+    return Fault(
+        "unreadable-line", *found.span(), words, (in_place(*found.span(), falling, title=f"write `{falling.strip()}`"),)
+    )
+
+
+def two_mixes(t: LineTrouble) -> Fault | None:
+    found = _TWO_MIXES.match(t.body) if len(t.body) < LONGEST else None
+    if found is None or t.rule != "step":
+        return None
+    second = found[2] if found[2].lower().startswith("mix ") else f"mix {found[2]}"
+    first = found[1].rstrip(" ,")
+    words = {"text": short(t.body), "form": f"write two lines: `{first}`, and under it `{second}`"}
+    return Fault("unreadable-line", 0, len(t.body), words)
+
+
+def figure_in_words(t: LineTrouble) -> Fault | None:
+    """`butter two kg`, where the line could also be the name of a stage."""
+    if t.rule != "bare_name" or len(t.body) > LONGEST or re.search(r"[0-9]", t.body):
+        return None
+    normal = normal_form(t.body, t.context)
+    if normal is None or not any(raw.kind in WEIGHTS for raw in pieces(normal)):
+        return None
+    return Fault("figure-in-words", 0, len(t.body), {"text": short(t.body)}, choices(0, len(t.body), normal))
+
+
+def weighed_twice(t: LineTrouble) -> Fault | None:
+    """`butter 2 oz (56 g)`, `butter 56 g / 2 oz`: one amount in two measures."""
+    if t.context not in WEIGHS or t.rule not in ("material", "bare_name") or len(t.body) > LONGEST:
+        return None
+    plain = re.sub(r"[()/]", " ", t.body)
+    weights = [raw for raw in pieces(plain) if raw.kind in WEIGHTS]
+    if len(weights) != 2 or plain == t.body or not weights[0].start:
+        return None
+    one, two = weights
+    name = plain[: one.start].strip(" ,")
+    fixes: tuple[LineFix, ...] = choices(0, len(t.body), f"{name} {one.text}", f"{name} {two.text}")
+    words = {"first": one.text, "second": two.text, "offer": f"`{one.text}` or `{two.text}`"}
+    return Fault("weight-twice", two.start, two.end, words, fixes)
