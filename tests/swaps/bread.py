@@ -40,7 +40,8 @@ def bread(way: str, **percents: str) -> str:
             every = lines.replace("%", "% of all flour")
             return f"{head}  overall\n{lines}  dough\n{every.rstrip()}{STEPS}"
         case "weight":
-            return f"formula Bread\n  makes 1 loaf at 500 g dough\n  dough\n{lines.replace('%', '0 g').rstrip()}{STEPS}"
+            weights = "".join(f"    {name} {figure if '.' in figure else f'{figure}0'} g\n" for name, figure in rows)
+            return f"formula Bread\n  makes 1 loaf at 500 g dough\n  dough\n{weights.rstrip()}{STEPS}"
         case _:
             return f"{head}  written on dough flour\n  dough\n{lines.rstrip()}{STEPS}"
 
