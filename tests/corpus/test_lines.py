@@ -2,9 +2,19 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
+import pytest
 from corpus.lines.reading import WHERE, Row, errors_at, offered, parse_reports, reports_at, rows, tree_of
 from diagnostics.fixing import after
 from every import every
+
+from manchet.source.text import SourceText
+from manchet.syntax import line
+from manchet.syntax.loose import normal
+from manchet.syntax.parser import parse
+
+ROOT = Path(__file__).parents[2]
 
 READ = [(row,) for row in rows() if row.normal]
 ASKED = [(row,) for row in rows() if row.report]
@@ -49,3 +59,20 @@ def test_the_first_fix_of_an_answer_can_be_read(row: Row) -> None:
         for fix in report.fixes[:1] if report.name == row.report else ():
             left = {one.name for one in parse_reports(row.where, after(WHERE[row.where].format(row.line), fix))}
             assert not left, (fix.title, left)
+
+
+def test_no_sound_line_is_asked_for_a_loose_spelling(monkeypatch: pytest.MonkeyPatch) -> None:
+    """What is written as the grammar has it costs nothing more, and is never second-guessed."""
+    asked: list[str] = []
+
+    def note(body: str, context: str) -> None:
+        asked.append(body)
+
+    monkeypatch.setattr(normal, "normal_form", note)
+    line._read_short.cache_clear()
+    files = [*(ROOT / "recipes").rglob("*.bake"), *(ROOT / "tests/corpus/quiet").glob("*.bake")]
+    for path in files:
+        parse(SourceText(path.name, path.read_text(encoding="utf-8")))
+    line._read_short.cache_clear()
+    assert len(files) > 60
+    assert asked == []

@@ -8,14 +8,17 @@ from manchet.syntax.nodes import Add, As, BareName, HoldBack, MakesNode, Materia
 
 LOOSE_OPENINGS = frozenset(
     {
-        "1", "a", "allow", "and", "bench", "blast", "book", "bulk", "coil", "cool", "de-pan", "de-tin", "deep", "deep-fry", "demold",
-        "demould", "depan", "double", "final", "first", "fold", "hand", "hold", "holdback", "intermediate", "keep", "knead",
-        "leave", "let", "letter", "load", "move", "next", "now", "pan", "poach", "pre", "pre-shape", "preshape", "primary", "put",
-        "remove", "reserve", "second", "set", "simple", "single", "slash", "stretch", "then", "tip", "transfer", "unmold",
+        "1", "a", "allow", "and", "blast", "bulk", "coil", "cool", "de-pan", "de-tin", "deep-fry", "demold",
+        "demould", "depan", "fold", "hold", "holdback", "keep", "knead",
+        "leave", "let", "load", "move", "next", "now", "pan", "poach", "pre", "pre-shape", "preshape", "put",
+        "remove", "reserve", "set", "slash", "stretch", "then", "tip", "transfer", "unmold",
         "unmould", "withhold",
     }
 )  # fmt: skip
 """First words of lines that a stage's name could be, and that may be a loose spelling of a step (`loose.words`)."""
+
+LOOSE_PAIRS = frozenset({"rise", "proof", "prove", "ferment", "fermentation", "rest", "fold", "shape", "mix", "fry"})
+"""Second words of such lines whose first word says which: `first rise`, `book fold`. A `first build` is a stage."""
 
 LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep"})
 """The same of lines that end in a weight: `reserve water 50 g` is no ingredient."""
@@ -32,7 +35,8 @@ def is_odd(node: Any) -> bool:
         return _is_odd_step(node)
     if kind is BareName:
         name = node.name.text
-        if _is_odd_name(name) or name.partition(" ")[0].lower() in LOOSE_OPENINGS:
+        words = name.lower().split(" ", 2)
+        if _is_odd_name(name) or words[0] in LOOSE_OPENINGS or (len(words) > 1 and words[1] in LOOSE_PAIRS):
             return True
         return any(letter.isdigit() for letter in name) and (not name[-1].isdigit() or " x " in name)
     if kind is Add or kind is HoldBack:
