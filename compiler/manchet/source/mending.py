@@ -6,6 +6,7 @@ The rest of the file stays as it is to the byte: its ends of lines, its byte-ord
 from __future__ import annotations
 
 import re
+from bisect import bisect, insort
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -30,23 +31,34 @@ def mend(path: str, text: str, fixes: Sequence[Fix]) -> Mended:
     made for. All places are those in `text`: the fixes do not move each other.
     """
     lines = _Lines(text)
-    taken: list[tuple[int, int, str]] = []
+    taken: list[_Span] = []
     done = []
     for number, fix in enumerate(fixes):
         wanted = [lines.span(edit) for edit in fix.edits if edit.place.path == path]
-        spans = [span for span in wanted if span is not None]
-        if spans and len(spans) == len(fix.edits) and _are_apart([*taken, *spans]):
-            taken += spans
+        spans = sorted(span for span in wanted if span is not None)
+        if spans and len(spans) == len(fix.edits) and _are_apart(spans) and all(_fits(taken, span) for span in spans):
+            for span in spans:
+                insort(taken, span)
             done.append(number)
-    for start, end, instead in sorted(taken, reverse=True):
-        text = text[:start] + instead + text[end:]
-    return Mended(text, tuple(done))
+    parts, at = [], 0
+    for start, end, instead in taken:
+        parts += [text[at:start], instead]
+        at = end
+    return Mended("".join((*parts, text[at:])), tuple(done))
 
 
-def _are_apart(spans: list[tuple[int, int, str]]) -> bool:
-    """No stretch meets another; two texts that come in at one point would have no order, so they meet."""
-    ordered = sorted(spans)
-    return all(one[1] <= two[0] and one[:2] != two[:2] for one, two in pairwise(ordered))
+_Span = tuple[int, int, str]
+
+
+def _are_apart(spans: Sequence[_Span]) -> bool:
+    """No stretch meets the next; two texts that come in at one point would have no order, so they meet."""
+    return all(one[1] <= two[0] and one[:2] != two[:2] for one, two in pairwise(spans))
+
+
+def _fits(taken: list[_Span], span: _Span) -> bool:
+    """Whether a stretch meets none of those taken, which are in order and apart."""
+    at = bisect(taken, span)
+    return _are_apart((*taken[max(at - 1, 0) : at], span, *taken[at : at + 1]))
 
 
 class _Lines:
@@ -59,7 +71,7 @@ class _Lines:
         self.starts = [0, *(end.end() for end in ends)]
         self.stops = [*(end.start() for end in ends), len(text)]
 
-    def span(self, edit: Edit) -> tuple[int, int, str] | None:
+    def span(self, edit: Edit) -> _Span | None:
         """The edit as offsets; None where the text has no such place, or the line is another than it was."""
         place = edit.place
         if not 1 <= place.line <= len(self.starts):
