@@ -30,7 +30,9 @@ def normal_form(body: str, context: str) -> str | None:
     text = " ".join(text.split()).strip(" ,;")
     for at, words in enumerate(quoted):
         text = text.replace(_MARK.format(at), words)
-    return text if text != " ".join(body.split()) else None
+    if text != " ".join(body.split()):
+        return text
+    return re.sub("  +", " ", body) if "  " in body else None  # `1000  g`
 
 
 _QUOTED = re.compile(r'"[^"]*"|“[^”]*”|„[^“”]*[“”]')
