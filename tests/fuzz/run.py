@@ -21,6 +21,7 @@ from fuzz.trials.picturing import picturing
 from fuzz.trials.printing import printing
 from fuzz.trials.reading import reading
 from fuzz.trials.saving import saving
+from fuzz.trials.tidying import tidying
 from fuzz.trials.weighing import weighing
 from fuzz.trials.writing_otherwise import permuting, remarks
 
@@ -31,7 +32,7 @@ Trial = Callable[[str, random.Random], None]
 
 TRIALS: dict[str, Trial] = {
     one.__name__: one
-    for one in (reading, mending, printing, weighing, remarks, permuting, saving, commanding, picturing)
+    for one in (reading, mending, tidying, printing, weighing, remarks, permuting, saving, commanding, picturing)
 }
 
 

@@ -48,7 +48,7 @@ def test_driver_and_lark_agree(path: Path) -> None:
         body = row.split("#")[0].strip()
         raws = pieces(body)
         for context in ("formula", "stage", "step", "kitchen", "entry", "thing") if raws else ():
-            tokens, rule, _ = line._tokens(body, raws, context)
+            tokens, rule, _, _ = line.tokens_of(body, raws, context)
             if rule == "reserved":
                 continue
             mine = run(tables.load(), rule, tokens.types, tokens.values, ACTIONS)

@@ -16,6 +16,7 @@ COMMANDS = {
     "check": "look formulas over and say what is wrong",
     "build": "write prep sheets and timing cards",
     "watch": "build again whenever a file is saved",
+    "tidy": "write files in their normal form",
     "figures": "a formula as computed, as text, JSON or CSV",
     "trace": "where a figure comes from",
     "explain": "what a report means and what to do",

@@ -7,6 +7,7 @@ import sys
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from manchet.cli.differences import difference
 from manchet.diagnostics.terminal import show
 from manchet.diagnostics.text import count_of
 
@@ -33,7 +34,13 @@ def mend_what_is_asked(options: argparse.Namespace) -> bool:
     said = sys.stdout if options.format == "text" else sys.stderr
     if options.dry_run:
         for file in files:
-            sys.stdout.writelines(f"{line}\n" for line in (*_difference(file), *_lines(file, "would mend")))
+            sys.stdout.writelines(
+                f"{line}\n"
+                for line in (
+                    *difference(_from_here(file.path), file.before, file.after, "mended"),
+                    *_lines(file, "would mend"),
+                )
+            )
         sys.stdout.write(_summary(files, "would be mended"))
         return False
     written: list[MendedFile] = []
@@ -60,21 +67,6 @@ def _summary(files: list[MendedFile], did: str) -> str:
     if not number:
         return f"nothing {did}\n"
     return f"{count_of(number, 'mistake')} {did} in {count_of(sum(bool(file.done) for file in files), 'file')}\n"
-
-
-def _difference(file: MendedFile) -> Iterator[str]:
-    """The lines that change, as `diff -u` writes them."""
-    from difflib import unified_diff
-
-    from manchet.source.files import rough_text_of
-
-    before, after = (rough_text_of(data).split("\n") for data in (file.before, file.after))
-    path = _from_here(file.path)
-    return map(_shown, unified_diff(before, after, path, f"{path} (mended)", n=1, lineterm=""))
-
-
-def _shown(line: str) -> str:
-    return show(line.replace("\t", "→"))
 
 
 def _from_here(path: str) -> str:

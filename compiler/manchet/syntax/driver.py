@@ -55,3 +55,37 @@ def run(
             del states[-length:]
         stack.append(actions[action](*made) if action else made)
         states.append(rows[states[-1]][origin])
+
+
+class Reduction(NamedTuple):
+    """What an action was made of: the tokens from `start` up to `end`, those that carry nothing but themselves too."""
+
+    action: str
+    start: int
+    end: int
+
+
+def reductions(tables: Tables, rule: str, types: Sequence[str]) -> tuple[Reduction, ...]:
+    """The actions of a line that can be read, in the order of their last tokens; () for one that cannot. Linear too."""
+    states, begun = [tables.starts[rule]], [0]
+    found: list[Reduction] = []
+    at = 0
+    while True:
+        move = tables.rows[states[-1]].get(types[at] if at < len(types) else "$END")
+        if move is None:
+            return ()
+        if move > ACCEPT:
+            states.append(move)
+            begun.append(at)
+            at += 1
+            continue
+        if move == ACCEPT:
+            return tuple(found)
+        origin, length, action, _ = tables.rules[~move]
+        start = begun[-length] if length else at
+        if length:
+            del states[-length:], begun[-length:]
+        if action:
+            found.append(Reduction(action, start, at))
+        states.append(tables.rows[states[-1]][origin])
+        begun.append(start)

@@ -50,7 +50,7 @@ from manchet.syntax.openings import (
 )
 from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 
-_TABLES = t.load()
+TABLES = t.load()
 
 
 class Read(NamedTuple):
@@ -107,14 +107,14 @@ def _read_strictly(written: str, context: str) -> Read:
     raws = pieces(body)
     if not raws:
         return Read(Unread("line"), faults, "skipped")
-    tokens, rule, opens = _tokens(body, raws, context)
+    tokens, rule, opens, _ = tokens_of(body, raws, context)
     if rule == "reserved":
         word = tokens.values[0]
         assert isinstance(word, Word)
         fix = LineFix((), "make a remark of it, with # before each of its lines")
         kept = Fault("reserved-word", word.start, word.end, {"word": word.text}, (fix,))
         return Read(ReservedHead(word), (*faults, kept), opens)
-    made = run(_TABLES, rule, tokens.types, tokens.values, ACTIONS)
+    made = run(TABLES, rule, tokens.types, tokens.values, ACTIONS)
     if type(made) is Stuck:
         spans = tuple((v.start, v.end) if v else (0, 0) for v in tokens.values)
         return Read(None, faults, "", LineTrouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
@@ -174,8 +174,18 @@ _FREE_TEXT = frozenset({"block", "entry_name", "kind", "bare_name", "branch"})
 """Rules whose name runs to the end of the line, whatever looks like a figure in it."""
 
 
-def _tokens(body: str, raws: list[RawToken], context: str) -> tuple[Tokens, str, str]:
-    """The tokens of a line, the rule that reads it, and what the lines under it are."""
+class LineTokens(NamedTuple):
+    """The tokens of a line, the rule that reads it, what the lines under it are, and the row of the words that open it, if
+    any do."""
+
+    tokens: Tokens
+    rule: str
+    opens: str
+    opening: OpeningLine | None = None
+
+
+def tokens_of(body: str, raws: list[RawToken], context: str) -> LineTokens:
+    """The pieces of a plain body as the grammar takes them. Never fails: what fits no phrase is a name."""
     found = opening_of(OPENINGS[context], raws)
     if found is None and context in WEIGHS:
         weight = weight_at(raws)
@@ -185,7 +195,7 @@ def _tokens(body: str, raws: list[RawToken], context: str) -> tuple[Tokens, str,
             tokens.figure(raws[weight], True)
             tokens.at = weight + 1
             tokens.rest()
-            return tokens, MATERIAL.rule, "material"
+            return LineTokens(tokens, MATERIAL.rule, "material")
     if found is None and context in WORKS:
         found = opening_of(OPENINGS[UNLESS_WEIGHED], raws)
     reading, opens = (found[0].reading, found[0].opens) if found is not None else _unopened(context, raws[0])
@@ -200,7 +210,7 @@ def _tokens(body: str, raws: list[RawToken], context: str) -> tuple[Tokens, str,
         tokens.whole_rest()
     else:
         tokens.rest()
-    return tokens, reading.rule, opens
+    return LineTokens(tokens, reading.rule, opens, found[0] if found is not None else None)
 
 
 def _is_as_it_was(line: OpeningLine, raws: list[RawToken], size: int) -> bool:

@@ -356,8 +356,12 @@ class Entry(NamedTuple):
 
 
 class File(NamedTuple):
-    """A whole file: every line of it (layout and comments kept), and the tree of those that say something."""
+    """A whole file: every line of it (layout and comments kept), and the tree of those that say something.
+
+    `contexts` are what each line was read as (a context of `openings`); "" for one that was not read.
+    """
 
     path: str
     lines: tuple[Line, ...]
     entries: tuple[Entry, ...]
+    contexts: tuple[str, ...] = ()

@@ -113,6 +113,8 @@ class OpeningLine(NamedTuple):
     """How it was written in earlier files: read as the same, with a note that says the words of now."""
     kept: str = ""
     """What they are called in the tree, if not so."""
+    american: str = ""
+    """Which of `also` an American house writes."""
 
     @property
     def called(self) -> str:
@@ -246,13 +248,17 @@ def lines() -> Iterator[OpeningLine]:
     for stage in STAGES:
         yield OpeningLine(stage.word, "STAGE", STAGE, ("top", *HEAD), "stage")
     for thing in THINGS:
-        yield OpeningLine(thing.word, "THING", NAME_SETTING, ("kitchen",), "thing", also=thing.also)
+        yield OpeningLine(
+            thing.word, "THING", NAME_SETTING, ("kitchen",), "thing", also=thing.also, american=thing.american
+        )
     for verb in VERBS:
         if verb.opens_with:
             words = verb.word if verb.word.endswith(verb.opens_with) else f"{verb.word} {verb.opens_with}"
             yield OpeningLine(words, "VERB", STEP, WORK, kept=verb.word)
         if not verb.moves:
-            yield OpeningLine(verb.word, "VERB", STEP, (UNLESS_WEIGHED, "kitchen"), also=verb.also)
+            yield OpeningLine(
+                verb.word, "VERB", STEP, (UNLESS_WEIGHED, "kitchen"), also=verb.also, american=verb.american
+            )
 
 
 def _openings() -> dict[str, Openings]:

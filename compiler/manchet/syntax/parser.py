@@ -44,7 +44,8 @@ class _Open:
 class _Reports:
     """What is wrong with a file: the first reports in full, of the others only how many."""
 
-    def __init__(self) -> None:
+    def __init__(self, most: int) -> None:
+        self.most = most
         self.kept: list[Diagnostic] = []
         self.more = 0
         self.spread: dict[int, list[Edit]] = {}
@@ -54,7 +55,7 @@ class _Reports:
 
     def full(self, line: Line) -> bool:
         """Whether there is no room for one more; then it is counted."""
-        if len(self.kept) < MOST_REPORTS:
+        if len(self.kept) < self.most:
             return False
         self.more += 1
         self.last = self.last or line
@@ -84,16 +85,18 @@ class _Reports:
         return tuple(self.kept)
 
 
-def parse(source: SourceText) -> Outcome[File]:
-    """The tree of a file, and a report for each of its mistakes, in time linear in its length. Never raises."""
+def parse(source: SourceText, most: int = MOST_REPORTS) -> Outcome[File]:
+    """The tree of a file, and a report for each of its mistakes, of `most` of them in full; in time linear in its length.
+    Never raises."""
     lines = lines_of(source)
-    reports = _Reports()
+    reports = _Reports(most)
     root = _Open(None, None, -1, "top")
     stack = [root]
     skipped = -1  # how deep the line stands whose deeper lines are left out; -1 for none
     tabs = False
     tab_shift = 0
     slip: tuple[int, int] | None = None  # an indentation that is wrong, said once, and the depth it is read as
+    contexts = [""] * len(lines)
     of_tabs: list[Edit] = []
     of_slip: list[Edit] = []
     of_skipped: list[Edit] = []
@@ -136,6 +139,7 @@ def parse(source: SourceText) -> Outcome[File]:
         parent = stack[-1]
         if parent.context == "skipped":
             continue
+        contexts[line.number - 1] = parent.context
         found = read_line(line.body, parent.context)
         if odd and found.trouble is not None:
             of_slip.clear()  # it cannot be read there either, so nobody knows where it belongs
@@ -169,7 +173,7 @@ def parse(source: SourceText) -> Outcome[File]:
         stack.append(_Open(line, node, depth, context))
     while len(stack) > 1:
         reports.add(*_close(stack))
-    return Outcome(File(source.path, lines, tuple(root.children)), reports.all())
+    return Outcome(File(source.path, lines, tuple(root.children), tuple(contexts)), reports.all())
 
 
 def _diagnosis(trouble: LineTrouble, odd: bool, line: Line, above: list[_Open]) -> Fault | None:

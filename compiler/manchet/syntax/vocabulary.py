@@ -25,6 +25,8 @@ class Verb(NamedTuple):
     """Who works, if the line says nothing else. What boils waits for the clock too, but is not left alone."""
     also: tuple[str, ...] = ()
     """Read as the same: the other English."""
+    american: str = ""
+    """Which of these an American house writes; "" where it writes the same word."""
 
     # ---- what a step of it must say
     needs_time: str = ""
@@ -101,7 +103,7 @@ VERBS = (
          in_fridge=True, cools_by_itself=True, ends_mixing=True, has_place=True),
     Verb("ferment", "ferment covered 2 h at 25 C with 2 folds every 40 min", WAITING, ("bulk",), needs_time=MINUTES,
          by_leaven=True, rises=True, time_to_rise=True, in_fridge=True, ends_mixing=True, has_place=True),
-    Verb("prove", "prove 60 min at 28 C", WAITING, ("proof",), needs_time=MINUTES, by_leaven=True, rises=True,
+    Verb("prove", "prove 60 min at 28 C", WAITING, ("proof",), "proof", needs_time=MINUTES, by_leaven=True, rises=True,
          time_to_rise=True, for_oven=True, holds_piece=True, has_place=True),
     Verb("retard", "retard covered 12 h at 4 C", WAITING, needs_time=MINUTES, cold=True, in_fridge=True, rises=True,
          time_to_rise=True, has_place=True),
@@ -358,6 +360,8 @@ class Thing(NamedTuple):
     """What may stand under it."""
     also: tuple[str, ...] = ()
     """Read as the same: the other English."""
+    american: str = ""
+    """Which of these an American house writes."""
     keeps_cold_or_warm: bool = False
     """A place that keeps a temperature."""
     one_piece: bool = False
@@ -376,9 +380,9 @@ THINGS = (
     Thing("scale", ("reads", "up to")),
     Thing("fridge", KEEPING, ("refrigerator",), keeps_cold_or_warm=True),
     Thing("freezer", KEEPING, keeps_cold_or_warm=True),
-    Thing("prover", KEEPING, ("proofer",), keeps_cold_or_warm=True),
-    Thing("tin", (*MEASURES, "lidded"), ("pan", "loaf pan"), one_piece=True),
-    Thing("tray", HOLDING, ("sheet pan",)),
+    Thing("prover", KEEPING, ("proofer",), "proofer", keeps_cold_or_warm=True),
+    Thing("tin", (*MEASURES, "lidded"), ("pan", "loaf pan"), "pan", one_piece=True),
+    Thing("tray", HOLDING, ("sheet pan",), "sheet pan"),
     Thing("basket", HOLDING, one_piece=True),
     Thing("couche", HOLDING),
     Thing("griddle", HOLDING),

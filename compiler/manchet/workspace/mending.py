@@ -12,13 +12,12 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from manchet.diagnostics.diagnostic import Diagnostic, Fix
 from manchet.records import NamedTuple
-from manchet.source.files import bytes_of, text_of, text_with_its_newlines
+from manchet.source.files import text_of, text_with_its_newlines
 from manchet.source.mending import mend
 from manchet.syntax.sameness import reads_same
 from manchet.workspace.checking import wanted_of
+from manchet.workspace.rewriting import write_anew
 from manchet.workspace.selection import Selection
-from manchet.workspace.trouble import Blocked
-from manchet.workspace.writing import write
 
 MOST_ROUNDS = 100
 """A fix can bring to light another that stood behind it: a file tells its first mistakes alone, and a line its first."""
@@ -49,17 +48,8 @@ def mend_files(selection: Selection, reports: Iterable[Diagnostic], kitchen: str
 
 
 def write_mended(files: Sequence[MendedFile]) -> Iterator[MendedFile]:
-    """Writes each file that was mended, and gives it when it is written. Raises `Blocked`, before any is written, where
-    one of them was changed since it was read, or may not be."""
-    changed = [file for file in files if file.done]
-    for file in changed:
-        if bytes_of(file.place, file.path).value != file.before:
-            raise Blocked(f"{file.path} was changed while it was looked over, and nothing was written", "run it again")
-        if not os.access(file.place, os.W_OK):
-            raise Blocked(f"{file.path} may not be written, and nothing was", "give yourself leave to write it")
-    for file in changed:
-        write(file.place, file.after)
-        yield file
+    """Writes each file that was mended, and gives it when it is written. Raises `Blocked`, before any is written."""
+    return write_anew([file for file in files if file.done])
 
 
 def _mended(selection: Selection, path: str, kitchen: str) -> MendedFile:

@@ -16,15 +16,15 @@ from manchet.workspace.bakery import Bakery
 
 def remarks(text: str, rng: random.Random) -> None:
     """Remarks and blank lines change no figure."""
-    _same_figures(text, with_remarks, rng)
+    same_figures(text, with_remarks, rng)
 
 
 def permuting(text: str, rng: random.Random) -> None:
     """The order in which the ingredients of a stage are written changes no figure."""
-    _same_figures(text, permuted, rng)
+    same_figures(text, permuted, rng)
 
 
-def _same_figures(text: str, otherwise: Callable[[str, random.Random], str], rng: random.Random) -> None:
+def same_figures(text: str, otherwise: Callable[[str, random.Random], str], rng: random.Random) -> None:
     other = otherwise(text, rng)
     before, after = _figures(bakery_at(text)), _figures(bakery_at(other))
     assert before.keys() == after.keys(), f"other formulas\n{other}"
