@@ -14,6 +14,7 @@ from reference_page.examples import Example, examples_of, whole
 from run_length import at_length
 
 from manchet.intake.starter import starter
+from manchet.intake.table_import import Known, import_table
 from manchet.normal import text as normal
 from manchet.normal.text import normal_text
 from manchet.source.text import SourceText
@@ -43,8 +44,9 @@ def test_every_example_that_a_baker_is_shown_is_in_normal_form(page: str, exampl
 
 
 def test_a_new_formula_is_in_normal_form() -> None:
-    text = starter("Saturday tin")
-    assert tidy(text) == text
+    table = "name,amount,unit,stage\nwhite flour,1000,g,dough\nwheat 550,1/2,kg,dough\nwater,.5,kg,poolish\n"
+    for text in (starter("Saturday tin"), import_table("Saturday tin", table, lambda name: Known("")).text):
+        assert "formula Saturday tin\n" in text and tidy(text) == text
 
 
 @every(EVERY_FILE, at_least=450)

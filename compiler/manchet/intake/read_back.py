@@ -8,17 +8,14 @@ from manchet.source.text import SourceText
 from manchet.syntax.nodes import Entry, MaterialNode
 from manchet.syntax.parser import parse
 
-WIDE = 22
-"""Columns in which names stand, where they are no longer."""
-
 
 def line_of(name: str, figure: str, unit: str) -> str:
-    """`rye flour             500 g`, four spaces in: at least two spaces part a name from its amount.
+    """`rye flour  500 g`, four spaces in: a name that ends in a figure is parted from its amount by two more.
 
     "" where no line says that name and that amount; a name is quoted where it is not read as one without.
     """
     for written in (name, f'"{name}"'):
-        line = f"    {written.ljust(max(WIDE, len(written) + 2))}{figure} {unit}"
+        line = f"    {written}  {figure} {unit}"
         if _says(line, name, figure, unit):
             return line
     return ""

@@ -16,8 +16,10 @@ from fractions import Fraction
 from manchet.diagnostics.suggest import fold
 from manchet.intake.read_back import line_of
 from manchet.intake.table_columns import COLUMNS, UNITS, is_total, layout_of, plain_figure, writes_with_comma
+from manchet.normal.text import normal_text
 from manchet.quantities.units import UNITS as UNITS_OF_THE_KITCHEN
 from manchet.records import NamedTuple
+from manchet.source.text import SourceText
 from manchet.syntax.vocabulary import CALLED_BY_KIND
 
 MOST_ROWS = 2_000
@@ -79,7 +81,8 @@ def import_table(name: str, table: str, known: Callable[[str], Known]) -> TableI
         "  # and at the end of each stage its steps, such as",
         '  #   mix slow 4 min to 25 C until "smooth"',
     ]
-    return TableImport("\n".join([*head, *body]) + "\n", tuple(questions), (*said, *left))
+    text = normal_text(SourceText("", "\n".join([*head, *body])))
+    return TableImport(text, tuple(questions), (*said, *left))
 
 
 def _material(row: Row, known: Callable[[str], Known], comma: bool | None) -> tuple[list[str], list[str]]:
