@@ -113,9 +113,7 @@ def test_a_full_disk_leaves_the_file_whole(here: Path, monkeypatch: pytest.Monke
 
 
 def test_a_file_that_would_grow_too_large_to_be_read_stays() -> None:
-    head = b"formula Loaf\n  dough\n"
-    data = head + b"    salt 2%\n" * ((LARGEST - len(head)) // 12)
-    assert tidy_bytes("a", data[:200_020], "").value != data[:200_020]
-    assert tidy_bytes("a", head + b"    salt 2%\n" * 8 + b"#" * (LARGEST - 200), "").value == (
-        head + b"    salt 2%\n" * 8 + b"#" * (LARGEST - 200)
-    )
+    loaf = b"formula Loaf\n  kind soft\n\n  dough\n    salt 2%\n"
+    small, large = (loaf + b"#" * (size - len(loaf) - 1) + b"\n" for size in (1000, LARGEST))
+    assert tidy_bytes("a", small, "").value == small.replace(b"salt 2%", b"salt                   2%")
+    assert tidy_bytes("a", large, "").value == large
