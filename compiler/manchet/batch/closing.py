@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from fractions import Fraction
 from math import ceil
 
@@ -24,17 +24,22 @@ def raise_flour_and_water(lines: Sequence[WeighedLine], short: Fraction) -> tupl
     Of as few steps, those that leave the stage's hydration nearest to the formula's. With no water flour alone goes up,
     with no flour water; with neither, nothing: salt, yeast, malt, lye and cultures never do.
     """
-    at = [found for found in (largest(lines, is_flour), largest(lines, is_water)) if found is not None]
+    flour, water = largest(lines, is_flour), largest(lines, is_water)
+    at = [found for found in (flour, water) if found is not None]
     if not at or short <= 0:
         return tuple(lines)
     number = ceil(short / max(lines[one].reading.step for one in at))
-    splits = [(number,)] if len(at) == 1 else [(flour, number - flour) for flour in range(number, -1, -1)]
-    covering = [
-        split for split in splits if sum(n * lines[i].reading.step for n, i in zip(split, at, strict=True)) >= short
-    ]
-    tables = [_up(lines, dict(zip(at, split, strict=True))) for split in covering]
-    wanted = _hydration([(line, line.wanted) for line in lines])
-    return min(tables, key=lambda table: abs(_hydration([(line, line.reading.grams) for line in table]) - wanted))
+    splits = [(number,)] if len(at) == 1 else [(first, number - first) for first in range(number, -1, -1)]
+    ups = [{i: steps * lines[i].reading.step for i, steps in zip(at, split, strict=True)} for split in splits]
+    read = _flour_and_water([(line, line.reading.grams) for line in lines])
+    wanted = _hydration(*_flour_and_water([(line, line.wanted) for line in lines]))
+
+    def off(up: Mapping[int, Fraction]) -> Fraction:
+        """How far the stage's hydration is from the formula's with these lines up."""
+        more = [NOTHING if one is None else up[one] for one in (flour, water)]
+        return abs(_hydration(read[0] + more[0], read[1] + more[1]) - wanted)
+
+    return _up(lines, min((up for up in ups if sum(up.values()) >= short), key=off))
 
 
 def is_flour(line: WeighedLine) -> bool:
@@ -57,16 +62,22 @@ def largest(lines: Sequence[WeighedLine], is_of: Callable[[WeighedLine], bool]) 
     return max(there, key=lambda at: (not lines[at].weighed.portion.held, lines[at].wanted), default=None)
 
 
-def _up(lines: Sequence[WeighedLine], steps: dict[int, int]) -> tuple[WeighedLine, ...]:
+def _up(lines: Sequence[WeighedLine], grams: Mapping[int, Fraction]) -> tuple[WeighedLine, ...]:
+    """The lines, those at these places up by so many grams."""
+
     def one(at: int, line: WeighedLine) -> WeighedLine:
-        if not steps.get(at):
+        if not grams.get(at):
             return line
-        grams = line.reading.grams + steps[at] * line.reading.step
-        return line._replace(reading=line.reading._replace(grams=grams), closes=True)
+        return line._replace(reading=line.reading._replace(grams=line.reading.grams + grams[at]), closes=True)
 
     return tuple(one(at, line) for at, line in enumerate(lines))
 
 
-def _hydration(weights: Sequence[tuple[WeighedLine, Fraction]]) -> Fraction:
+def _flour_and_water(weights: Sequence[tuple[WeighedLine, Fraction]]) -> tuple[Fraction, Fraction]:
+    """Grams of all flour and of all water that is poured."""
     flour = sum((grams for line, grams in weights if is_flour(line)), NOTHING)
-    return sum((grams for line, grams in weights if is_water(line)), NOTHING) / flour if flour else NOTHING
+    return flour, sum((grams for line, grams in weights if is_water(line)), NOTHING)
+
+
+def _hydration(flour: Fraction, water: Fraction) -> Fraction:
+    return water / flour if flour else NOTHING
