@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.fixes import exchange_of
@@ -12,6 +14,9 @@ from manchet.larder.allergens import ALLERGENS
 from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
+
+if TYPE_CHECKING:
+    from manchet.larder.near import NamesToCompare
 
 Entry = Ingredient | Question
 Find = Callable[[str], Entry | None]
@@ -31,9 +36,10 @@ def join(entries: tuple[Entry, ...], below: Find) -> Outcome[dict[str, Entry]]:
         whole = _with_allergens_of_its_class(_with_what_is_unsaid(entry, below(entry.name)))
         for name in names_of(whole):
             own.setdefault(key(name), whole)
+    larder = _Stacked(own, below)
     cut: dict[int, Entry] = {}
     for entry in {id(entry): entry for entry in own.values()}.values():
-        sound, wrong = _sound(entry, own, below)
+        sound, wrong = _sound(entry, larder)
         reports += wrong
         if sound is not entry:
             cut[id(entry)] = sound
@@ -104,49 +110,59 @@ def _with_allergens_of_its_class(entry: Entry) -> Entry:
     return entry._replace(allergens=OF_CLASS[entry.class_])
 
 
-def _sound(entry: Entry, own: dict[str, Entry], below: Find) -> Outcome[Entry]:
-    def find(name: str) -> Entry | None:
-        return own.get(key(name)) or below(name)
+class _Stacked:
+    """A house's own entries by their keys, on top of the larder that `below` finds in."""
 
+    def __init__(self, own: Mapping[str, Entry], below: Find) -> None:
+        self.own, self.below = own, below
+
+    def find(self, name: str) -> Entry | None:
+        return self.own.get(key(name)) or self.below(name)
+
+    def near(self, name: str) -> tuple[str, ...]:
+        """Ingredients of both that an unknown name may have been meant for."""
+        return tuple(one for one in self._names.near(name) if isinstance(self.find(one), Ingredient))
+
+    @cached_property
+    def _names(self) -> NamesToCompare:
+        from manchet.larder.near import NamesToCompare  # a sound larder has no need of it
+        from manchet.larder.stock import printed_names
+
+        return NamesToCompare((*(entry.name for entry in self.own.values()), *printed_names()))
+
+
+def _sound(entry: Entry, larder: _Stacked) -> Outcome[Entry]:
+    find = larder.find
     place = place_of(entry)
     if isinstance(entry, Question):
         lost = [choice for choice in entry.choices if not isinstance(find(choice), Ingredient)]
-        return Outcome(entry, tuple(_choice_unknown(entry, choice, own, find) for choice in lost))
+        return Outcome(entry, tuple(_choice_unknown(entry, choice, larder) for choice in lost))
     if not entry.class_:
         message = f"{entry.name} has no class: nobody knows whether it counts as flour or water"
         help = f"add a line `class …`: {list_of_words(tuple(sorted(CLASSES)))}"
         return Outcome(entry._replace(class_="other"), (report("class-missing", place, message, help),))
     unknown = [part for part in entry.made_of if not isinstance(find(part.name), Ingredient)]
     if unknown:
-        return Outcome(entry._replace(made_of=()), tuple(_part_unknown(entry, p, own, find) for p in unknown))
+        return Outcome(entry._replace(made_of=()), tuple(_part_unknown(entry, p, larder) for p in unknown))
     return Outcome(entry, tuple(_doubts(entry)))
 
 
-def _part_unknown(entry: Ingredient, part: Blend, own: Mapping[str, Entry], find: Find) -> Diagnostic:
-    found = find(part.name)
+def _part_unknown(entry: Ingredient, part: Blend, larder: _Stacked) -> Diagnostic:
+    found = larder.find(part.name)
     why = "which is not in the larder" if found is None else "which can mean more than one thing"
     message = f"{entry.name} is made of {part.name}, {why}"
     place = part.place or place_of(entry)
-    near = found.choices if isinstance(found, Question) else _near(part.name, own, find)
+    near = found.choices if isinstance(found, Question) else larder.near(part.name)
     help = _meant(near) + "make an entry for it, or use a name the larder has"
     return report("part-unknown", place, message, help, fixes=exchange_of(place, part.name, *near))
 
 
-def _choice_unknown(question: Question, choice: str, own: Mapping[str, Entry], find: Find) -> Diagnostic:
+def _choice_unknown(question: Question, choice: str, larder: _Stacked) -> Diagnostic:
     message = f"`{question.name}` could be `{choice}`, which is not in the larder"
-    near = _near(choice, own, find)
+    near = larder.near(choice)
     help = _meant(near) + "name ingredients of the larder, by one name each"
     fixes = exchange_of(question.asked, choice, *near) if question.asked else ()
     return report("choice-unknown", place_of(question), message, help, fixes=fixes)
-
-
-def _near(name: str, own: Mapping[str, Entry], find: Find) -> tuple[str, ...]:
-    """Ingredients of this larder, and of the one below it, that an unknown name may have been meant for."""
-    from manchet.larder.near import NamesToCompare  # a sound larder has no need of it
-    from manchet.larder.stock import printed_names
-
-    near = NamesToCompare((*(entry.name for entry in own.values()), *printed_names())).near(name)
-    return tuple(one for one in near if isinstance(find(one), Ingredient))
 
 
 def _meant(near: tuple[str, ...]) -> str:
