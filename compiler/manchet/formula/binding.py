@@ -142,7 +142,8 @@ class _Binder:
         stages = {key: written_name(entry) for key, entry in self.offered.shared.items()}
         stages |= {key: written_name(entry) for key, entry in headings.items()}
         stages |= {fold(name): name for name in unread_stages(self.block)}
-        preparations = {k: n for k, n in self.offered.preparations.items() if k != fold(self.name)}
+        own = fold(self.name)
+        preparations = {key: name for key, name in self.offered.preparations.items() if key != own}
         return Names(stages, preparations, self.offered.larder)
 
     def _draft_stages(self, headings: dict[str, Entry], names: Names) -> None:

@@ -46,9 +46,9 @@ def head_lines(work: Work, issue: Issue, m: Measures) -> Iterator[str]:
 
 def made_ahead(work: Work, m: Measures) -> Iterator[MakeAhead]:
     """Each preparation that today's amount takes, under the name that the file has for it."""
-    needed, dipped = preparations_needed(work.batch), dipped_into(work.batch)
+    needed, dipped, names = preparations_needed(work.batch), dipped_into(work.batch), _names(work)
     for key, grams in needed.items():
-        yield MakeAhead(_name_of(key, work), m.mass(grams) if grams else "", key in dipped)
+        yield MakeAhead(names[key], m.mass(grams) if grams else "", key in dipped)
 
 
 def beside_the_dough(work: Work, m: Measures) -> Iterator[MakeAhead]:
@@ -57,13 +57,13 @@ def beside_the_dough(work: Work, m: Measures) -> Iterator[MakeAhead]:
         yield MakeAhead(name, m.mass(grams))
 
 
-def _name_of(key: str, work: Work) -> str:
+def _names(work: Work) -> dict[str, str]:
+    """What the file calls each thing made elsewhere, by its key."""
     applied = ((step.applied.stage, step.applied.name) for step in work.formula.steps if step.applied is not None)
     branches = (portion for branch in work.formula.branches for portion in branch.added)
     weighed = (portion for stage in work.formula.stages for portion in stage.portions)
     baths = ((step.bath, step.where[1]) for step in work.formula.steps if step.bath and step.where)
-    names = dict([*((p.stage, p.name) for p in (*branches, *weighed)), *applied, *baths])
-    return names[key]
+    return dict([*((p.stage, p.name) for p in (*branches, *weighed)), *applied, *baths])
 
 
 def status_of(formula: Formula, m: Measures) -> str:
