@@ -228,3 +228,13 @@ def test_an_amount_of_loads_without_end_is_counted_and_not_laid_out(form: str, w
     assert said.count("[past-a-day]") == 1, said
     assert not list(Path("output").glob(f"plain-loaf.{form}.*"))
     assert time.process_time() - started < 5
+
+
+def test_a_card_that_is_left_out_is_told_where_its_report_is_allowed() -> None:
+    Path("kitchen.bake").write_text("kitchen Row\n  oven deck\n    holds 1 loaf\n")
+    text = PLAIN_LOAF.replace("\n", '\n  allow past-a-day because "we bake for two days"\n', 1)
+    Path("plain.bake").write_text(text.replace("makes 10 loaves", "makes 100 loaves"))
+    said = calm(manchet(BUILD), 0)
+    assert "[past-a-day]" not in said
+    assert "Plain loaf: no timing card was made: 100 loads of 1 loaf in deck take" in said
+    assert Path("output/plain-loaf.sheet.html").exists() and not Path("output/plain-loaf.card.html").exists()

@@ -127,6 +127,8 @@ def run(options: argparse.Namespace) -> int:
             print(f"{show(one.name)}: the last good sheet was left as it is", file=sys.stderr)
         if one.unexplained:
             print(f"{show(one.name)} was not printed: {UNEXPLAINED}", file=sys.stderr)
+        if one.no_card:
+            print(f"{show(one.name)}: no timing card was made: {show(one.no_card)}", file=sys.stderr)
         if one.older:
             older = ", ".join(os.path.relpath(path) for path in one.older)
             print(f"not rebuilt, and perhaps of another size: {show(older)}", file=sys.stderr)

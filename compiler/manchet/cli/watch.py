@@ -205,6 +205,8 @@ class Bench:
         for each in built:
             if each.kept:
                 lines.append(f"  {show(each.name)}: the last good sheet stays")
+            if each.no_card:
+                lines.append(f"  {show(each.name)}: no timing card was made: {show(each.no_card)}")
             if each.is_formula and each.unexplained:
                 lines.append(f"  {show(each.name)} was not printed: {UNEXPLAINED}")
         lines += [f"  {show(line)}" for line in orphans]

@@ -6,10 +6,9 @@ from fractions import Fraction
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work, work_of
+from manchet.checks.mixing.past_a_day import check_at_home
 from manchet.diagnostics.outcome import Outcome
 from manchet.figures.oven.at_home import kitchen_at_home, order_at_home, seed_at_home
-from manchet.figures.oven.bakes import MOST_LOADS
-from manchet.figures.past_a_day import past_a_day
 from manchet.formula.model import Formula
 from manchet.sheets.form import HomeWork
 from manchet.sheets.page.house import House
@@ -19,7 +18,7 @@ from manchet.workspace.print_options import PrintOptions
 
 
 def home_work(bakery: Bakery, formula: Formula, options: PrintOptions, house: House) -> Outcome[HomeWork | None]:
-    """None, with the reason, where the size asked for cannot be made, or takes more loads than anybody can follow.
+    """None, with the reason, where the size asked for cannot be made, or one oven does not bake it in a day.
 
     What is asked for with options is made; with none, what fits one oven at home. It is a work of its own, in a kitchen
     of its own: no mixer, one scale, and no more kept for the pot than the next build takes.
@@ -35,10 +34,9 @@ def home_work(bakery: Bakery, formula: Formula, options: PrintOptions, house: Ho
     if made.value is None:
         return Outcome(None, made.diagnostics)
     at_home = made.value
-    if any(past.number > MOST_LOADS for past in past_a_day(at_home)):
-        from manchet.checks.mixing.past_a_day import check
-
-        return Outcome(None, (*made.diagnostics, *check(at_home)))
+    past = tuple(check_at_home(at_home))
+    if past:
+        return Outcome(None, (*made.diagnostics, *past))
 
     def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
         return work_of(preparation, Order(dough=grams), kitchen, bakery.larder).value

@@ -27,6 +27,8 @@ class Built(NamedTuple):
     """Files of it in the output folder that were not made again beside those that changed."""
 
     bound: bool = True
+    no_card: str = ""
+    """Why no timing card was made of it, where nothing that was said of it says so."""
 
     @property
     def unexplained(self) -> bool:
@@ -54,6 +56,7 @@ def write_sheets(one: Rendered, folder: str) -> Built:
         one.is_formula,
         tuple(older if new else ()),
         one.bound,
+        "" if any(report.name == "past-a-day" for report in one.diagnostics) else one.no_card,
     )
 
 

@@ -54,6 +54,8 @@ class Rendered(NamedTuple):
     diagnostics: tuple[Diagnostic, ...]
     lacking: str = ""
     slug: str = ""
+    no_card: str = ""
+    """Why no timing card was made, where one was asked for; ""."""
     is_formula: bool = True
     bound: bool = True
     """Its formula could be put together."""
@@ -112,7 +114,14 @@ def render_formula(
             lacking = lacking or printed.lacking
             reports = (*reports, *unprintable(printed.missing, view, formula.place))
             reports = (*reports, *not_drawn(printed.undrawn, pictures or {}))
-    return Rendered(formula.name, files, reports, lacking, shows=shows)
+    return Rendered(formula.name, files, reports, lacking, no_card=_no_card(work, forms), shows=shows)
+
+
+def _no_card(work: Work, forms: Sequence[Form]) -> str:
+    from manchet.figures.past_a_day import past_a_day
+
+    wanted = any(form.name == "card" for form in forms)
+    return next((past.said for past in past_a_day(work)), "") if wanted else ""
 
 
 def _render_forms(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.batch.model import Batch
+from manchet.batch.model import Batch, PieceBatch
 from manchet.batch.order import Order
 from manchet.figures.oven.floor import GAP, across, places
 from manchet.formula.model import Formula, Stage
@@ -24,6 +24,11 @@ def fits(grams: Fraction) -> int:
     return len(places(TRAY, wide, wide, GAP, MOST))
 
 
+def at_once_at_home(piece: PieceBatch) -> int:
+    """How many of a sort go into the oven at once, if nothing else does: what fits the tray, or two tins."""
+    return 2 if piece.tin else max(FEWEST, fits(piece.grams))
+
+
 def order_at_home(written: Batch) -> Order:
     """What to make instead of the written batch: what fits the tray, never more than was written; of several sorts
     each its part of the tray. In tins, two at most."""
@@ -32,8 +37,7 @@ def order_at_home(written: Batch) -> Order:
     sorts = len(written.pieces)
     number = []
     for piece in written.pieces:
-        most = 2 if piece.tin else max(FEWEST, fits(piece.grams))
-        number.append((min(piece.number, Fraction(max(FEWEST, most // sorts))), piece.noun))
+        number.append((min(piece.number, Fraction(max(FEWEST, at_once_at_home(piece) // sorts))), piece.noun))
     return Order(pieces=tuple(number))
 
 
