@@ -222,12 +222,21 @@ def house_stages(number: int) -> Files:
 
 def blends(number: int) -> Files:
     """A larder of so many blends, each of the one before and water: past 32 deep it is refused."""
-    first = "  blend zua\n    class wheat flour\n"
+    first = f"  blend {_letters(0)}\n    class wheat flour\n"
     made = (
         f"  blend {_letters(one)}\n    class wheat flour\n    made of\n      blend {_letters(one - 1)} 90%\n      water 10%\n"
         for one in range(1, number)
     )
     return {"bread.bake": bread(), "larder.bake": f"larder House\n{first}{''.join(made)}"}
+
+
+def unknown_parts(number: int) -> Files:
+    """A larder with a blend of so many things that it does not have."""
+    parts = "      white flour 100%\n" + "".join(f"      wite flouer {_letters(one)} 1%\n" for one in range(number))
+    return {
+        "bread.bake": bread(),
+        "larder.bake": f"larder House\n  house blend\n    class wheat flour\n    made of\n{parts}",
+    }
 
 
 def deep_lines(number: int) -> Files:
@@ -245,13 +254,13 @@ def long_lists(number: int) -> Files:
 
 
 def _letters(number: int) -> str:
-    """A word for a number, of letters alone: a name."""
+    """A word for a number, of letters alone: a name, and none the plural of another."""
     word = ""
     while True:
         number, letter = divmod(number, 26)
         word += "abcdefghijklmnopqrstuvwxyz"[letter]
         if not number:
-            return f"zu{word}"
+            return f"zu{word}n"
         number -= 1
 
 
@@ -279,6 +288,7 @@ FAMILIES: dict[str, Family] = {
     "preparations": Family(preparations, BUILD, 50),
     "house stages": Family(house_stages, CHECK, 250),
     "blends": Family(blends, CHECK, 500),
+    "unknown parts": Family(unknown_parts, CHECK, 250),
     "deep lines": Family(deep_lines, CHECK, 250),
 }
 

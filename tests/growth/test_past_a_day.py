@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from benchmarks.growing import FAMILIES, loads, mixes
+from benchmarks.growing import FAMILIES, bread, loads, mixes
 from every import every
 from growth.work_done import PAGE, calls, look_over
-from works import bakery_of
+from works import bakery_of, first_work
 
+from manchet.batch.order import Order
 from manchet.figures.oven.bakes import Loads
+from manchet.figures.past_a_day import past_a_day_at_home
 from manchet.sheets.form import Subject
 from manchet.sheets.registry import forms_about
 
@@ -47,6 +49,22 @@ def test_four_noughts_too_many_are_no_more_work(name: str) -> None:
     look_over(family, 1_000)
     some = calls(lambda: look_over(family, 1_000))
     assert calls(lambda: look_over(family, 10_000_000)) < some * 1.1
+
+
+def test_at_home_a_load_is_what_the_oven_holds_or_a_tray() -> None:
+    """Two loaves of 900 g lie on a tray: in 24 h 36 bakes of 40 minutes are done. 20 in an oven that needs 4 minutes more between
+    two are 32, as in the bakery."""
+
+    def told(text: str, pieces: int) -> list[str]:
+        work = first_work(text, Order(pieces=((Fraction(pieces), "loaves"),)))
+        return [past.said for past in past_a_day_at_home(work)]
+
+    assert told(bread(), 72) == []
+    assert told(bread(), 74) == [
+        "37 loads of 2 loaves in an oven at home take 24.7 h one after another; a day has 24 h"
+    ]
+    assert told("\n".join(loads(1).values()), 640) == []
+    assert told("\n".join(loads(1).values()), 641)[0].startswith("33 loads of 20 loaves in stone take 24.1 h")
 
 
 def test_loads_are_counted_not_listed() -> None:
