@@ -41,7 +41,7 @@ def full_name(formula: Entry, variant: Entry) -> str:
 
 
 def rewrite_variant(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
-    """The formula that a variant describes, and reports on lines that differ from nothing.
+    """The formula that a variant describes, and reports on lines that differ from nothing. `formula` stands without its variants.
 
     A line of the head takes the place of the line that says the same, `makes` lines that of all `makes` lines. A line of
     `overall` takes the place of the line of the same ingredient, or is added. A stage takes the place of the stage of
@@ -51,7 +51,7 @@ def rewrite_variant(formula: Entry, variant: Entry, key: Key) -> Outcome[Entry]:
     assert isinstance(formula.node, nodes.BlockHead)
     written = formula.node.name
     name = full_name(formula, variant)
-    children = without_variants(formula).children
+    children = formula.children
     reports: list[Diagnostic] = []
     for entry in variant.children:
         match entry.node:

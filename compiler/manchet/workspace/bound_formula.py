@@ -150,9 +150,10 @@ def _drawn_by(formulas: Iterable[BoundFormula], offered: Offered, changes: Chang
 def _written_formulas(block: Entry, larder: Larder) -> Iterable[Outcome[WrittenFormula]]:
     """A formula, then each of its variants as a formula of its own."""
     found = variants_of(block)
-    yield Outcome(WrittenFormula(without_variants(block) if found else block))
+    alone = without_variants(block) if found else block
+    yield Outcome(WrittenFormula(alone))
     for variant in found:
-        made = rewrite_variant(block, variant, larder.key)
+        made = rewrite_variant(alone, variant, larder.key)
         yield Outcome(WrittenFormula(made.value, swaps_of(variant), lines_of(variant)), made.diagnostics)
 
 
