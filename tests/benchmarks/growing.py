@@ -129,13 +129,13 @@ def unknown_names(number: int) -> Files:
 
 
 def ingredients(number: int) -> Files:
-    """So many ingredients of the house in one dough."""
+    """So many ingredients of the house in one dough, as much of each however many they are."""
     larder = "".join(
         f"  {_letters(one)} seeds\n    class seed\n    no allergens\n    per 100 g\n      water 5 g\n"
         for one in range(number)
     )
     lines = (f"{_letters(one)} seeds {_tenth(number)}%" for one in range(number))
-    return {"bread.bake": bread(overall=(*OVERALL, *lines)), "larder.bake": f"larder House\n{larder}"}
+    return {"bread.bake": bread(pieces=number, overall=(*OVERALL, *lines)), "larder.bake": f"larder House\n{larder}"}
 
 
 def _tenth(number: int) -> str:
@@ -245,12 +245,15 @@ def deep_lines(number: int) -> Files:
 
 
 def long_lists(number: int) -> Files:
-    """One line that holds back so many names."""
+    """One line that holds back so many names, as much of each however many they are."""
     names = ", ".join(f"{_letters(one)} seeds" for one in range(number))
     lines = [f"{_letters(one)} seeds {_tenth(number)}%" for one in range(number)]
     larder = "".join(f"  {_letters(one)} seeds\n    class seed\n    no allergens\n" for one in range(number))
     mixed = (f"hold back {names}", MIXED[0], f"add {names}", *MIXED)
-    return {"bread.bake": bread(overall=(*OVERALL, *lines), mixed=mixed), "larder.bake": f"larder House\n{larder}"}
+    return {
+        "bread.bake": bread(pieces=number, overall=(*OVERALL, *lines), mixed=mixed),
+        "larder.bake": f"larder House\n{larder}",
+    }
 
 
 def _letters(number: int) -> str:
@@ -276,7 +279,7 @@ FAMILIES: dict[str, Family] = {
     "ingredients": Family(ingredients, BUILD, 250),
     "long lists": Family(long_lists, CHECK, 250),
     "steps": Family(steps, BUILD, 100),
-    "branches": Family(branches, BUILD, 25),
+    "branches": Family(branches, BUILD, 12, 50),
     "formulas": Family(formulas, CHECK, 250),
     "formulas of one file": Family(formulas_of_one_file, CHECK, 250),
     "reports": Family(reports, CHECK, 250),
