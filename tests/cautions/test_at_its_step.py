@@ -54,6 +54,7 @@ DEMO = {
     "Copper wreath": {("raw-egg-kept", "dough", "brush")},
     "Ebb rye": {("scald-burns", "scald", "mix"), ("warm-soak", "seeds", "soak")},
     "Hawser knots": {("lye-corrosive", "dough", "dip")},
+    "Mist buns": {("steamer-burns", "dough", "steam")},
     "Mooring rings": {("kettle-burns", "dough", "boil")},
     "Mudlark": {("warm-soak", "toasted seeds", "soak")},
     "Pilot rye": {("scald-burns", "scald", "mix"), ("warm-and-wet", "scald", "rest")},

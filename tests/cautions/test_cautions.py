@@ -165,6 +165,7 @@ def test_a_soak_in_the_fridge_is_let_be() -> None:
 
 def test_hot_fat_kettle_and_pot() -> None:
     assert "kettle-burns" in of_formula(quiet("bagels"))
+    assert "steamer-burns" in of_formula(quiet("steamed-buns")) and "steamer-burns" not in of_formula(quiet("bagels"))
     assert "hot-lid" in of_formula(quiet("no-knead"))
     fried = quiet("hot-water-tortillas").replace("griddle 40 s a side at 230 C", "fry 40 s a side at 180 C")
     assert of_formula(fried)["hot-oil"].level == "warning"

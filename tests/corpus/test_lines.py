@@ -8,6 +8,8 @@ import pytest
 from corpus.lines.reading import WHERE, Row, errors_at, offered, parse_reports, reports_at, rows, tree_of
 from diagnostics.fixing import after
 from every import every
+from loaves import PLAIN_LOAF, vary
+from works import formula_of
 
 from manchet.source.text import SourceText
 from manchet.syntax import line
@@ -59,6 +61,22 @@ def test_the_first_fix_of_an_answer_can_be_read(row: Row) -> None:
         for fix in report.fixes[:1] if report.name == row.report else ():
             left = {one.name for one in parse_reports(row.where, after(WHERE[row.where].format(row.line), fix))}
             assert not left, (fix.title, left)
+
+
+def test_after_bake_a_warmth_is_the_core_and_covered_is_the_lid() -> None:
+    loaf = vary(PLAIN_LOAF, bake="40 min covered at 230 C to 97 C")
+    bake = next(step for step in formula_of(loaf).steps if step.verb == "bake")
+    assert [reach.what for reach in bake.reaches] == ["core"] and bake.lid is True and "covered" not in bake.manner
+    mix = next(step for step in formula_of(loaf).steps if step.verb == "mix")
+    assert [reach.what for reach in mix.reaches] == ["temperature"]
+
+
+def test_a_weighed_wrap_needs_no_place() -> None:
+    assert reports_at("dough", "wrap in marzipan 90 g each") == []
+    assert reports_at("dough", "wrap in cloth") == []
+    wrapped = formula_of(PLAIN_LOAF.replace("    cool 2 h", "    wrap in marzipan 90 g each\n    cool 2 h"))
+    (applied,) = (step.applied for step in wrapped.steps if step.applied is not None)
+    assert (applied.name, applied.grams, applied.each) == ("marzipan", 90, True)
 
 
 def test_no_sound_line_is_asked_for_a_loose_spelling(monkeypatch: pytest.MonkeyPatch) -> None:

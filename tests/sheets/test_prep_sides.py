@@ -38,6 +38,7 @@ SIDES = {
     "Lamplight tin": (2, 2),
     "Lock-keeper's white": (2, 2),
     "Lock-keeper's white, dried yeast": (2, 2),
+    "Mist buns": (1, 1),
     "Mooring rings": (2, 2),
     "Mudlark": (2, 2),
     "Pilot rye": (2, 2),

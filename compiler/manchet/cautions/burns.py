@@ -29,6 +29,8 @@ def burns_met(work: Work, stage: Stage) -> Iterator[Caution]:
             yield caution("hot-oil", at)
         if step.verb == "boil" and living:
             yield caution("kettle-burns", at)
+        if step.verb == "steam":
+            yield caution("steamer-burns", at)
         if step.verb == "bake" and step.lid:
             yield caution("hot-lid", at)
         if sugary and (degrees_reached(step) or 0) >= 110:

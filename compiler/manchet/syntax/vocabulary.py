@@ -140,6 +140,7 @@ VERBS = (
     Verb("fry", "fry 100 s a side at 175 C, 4 at a time", needs_time=MINUTES, needs_heat="175 C", heated="plate", has_place=True),
     Verb("boil", "boil 30 s a side, 6 at a time", WAITING, needs_time=MINUTES, heated="pot", boils=True, has_place=True),
     Verb("simmer", "simmer 15 min", WAITING, needs_time=MINUTES, heated="pot", boils=True, has_place=True),
+    Verb("steam", "steam 12 min", WAITING, needs_time=MINUTES, heated="pot", boils=True, has_place=True),
     Verb("heat", "heat 4 min to 65 C", heated="pot", has_place=True),
     Verb("chop", "chop", said_how=True),
     Verb("grate", "grate", said_how=True),
