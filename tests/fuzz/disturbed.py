@@ -34,7 +34,7 @@ def disturbed(text: str, rng: random.Random) -> str:
             indent = "\t" * (len(indent) // 2)
         body, mark, remark = body.partition("#")
         body = body.rstrip(" ")
-        if '"' not in body and body and not mark:
+        if '"' not in body and body.strip() and not mark:
             for change in rng.sample(CHANGES, k=rng.choice((0, 1, 2, 3))):
                 body = change(body, rng)
         elif mark and body and '"' not in body and remark[:1] == " ":

@@ -10,6 +10,7 @@ from every import every
 from fuzz.disturbed import disturbed
 from fuzz.texts import sound_texts
 from fuzz.trials.tidying import tidying
+from normal.many_texts import wrong
 from reference_page.examples import Example, examples_of, whole
 from run_length import at_length
 
@@ -52,6 +53,11 @@ def test_a_new_formula_is_in_normal_form() -> None:
 @every(EVERY_FILE, at_least=450)
 def test_every_file_says_the_same_in_its_normal_form(path: Path) -> None:
     tidying(path.read_text(encoding="utf-8"), random.Random(1))
+
+
+def test_many_texts_typed_in_haste_or_malice() -> None:
+    number = at_length(5000, 200)
+    assert [fault for fault, _ in wrong(number, 20261129)] == []
 
 
 TIMES = at_length(20, 1)
@@ -157,6 +163,11 @@ def test_what_is_indented_by_tabs_is_so_with_spaces_its_remarks_too() -> None:
         tidy(spaces.replace("    # s", "\t\t# s").replace("    salt", "\t\tsalt").replace("  dough", "\tdough"))
         == spaces
     )
+
+
+def test_lines_that_are_none_are_not_put_apart() -> None:
+    text = "<<<<<<< HEAD\nformula Loaf\n=======\nformula Other\n>>>>>>> theirs\nDear baker,\nthis is a letter.\n"
+    assert tidy(text) == text.replace("formula", "\nformula")
 
 
 def test_an_odd_indentation_is_the_bakers_to_decide() -> None:

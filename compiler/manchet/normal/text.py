@@ -15,7 +15,17 @@ from manchet.normal.line import normal_line
 from manchet.source.mending import mend
 from manchet.source.text import Line, SourceText
 from manchet.syntax.line import read_line
-from manchet.syntax.nodes import Entry, File, OverallHead, Setting, StageHead, Unread, VariantHead
+from manchet.syntax.nodes import (
+    BlockHead,
+    Entry,
+    File,
+    OverallHead,
+    ReservedHead,
+    Setting,
+    StageHead,
+    Unread,
+    VariantHead,
+)
 from manchet.syntax.parser import STEP, parse
 from manchet.syntax.sameness import is_same_tree
 
@@ -93,6 +103,7 @@ def _row(line: Line, context: str, per_100_g: bool, american: bool) -> LaidLine:
 
 
 def _opens_part(body: str, context: str) -> bool:
-    if context == "top":
-        return True
-    return context == "formula" and isinstance(read_line(body, context).node, (StageHead, OverallHead, VariantHead))
+    return context in ("top", "formula") and isinstance(read_line(body, context).node, _PARTS)
+
+
+_PARTS = (BlockHead, ReservedHead, StageHead, OverallHead, VariantHead)
