@@ -112,7 +112,7 @@ def draft_of(
     shared: bool = False,
 ) -> Outcome[Draft]:
     """Read the lines of one stage (or of a preparation, which has no heading of its own)."""
-    reader = _Reader(names, measures_of)
+    reader = _Reader(names, measures_of, head is not None and fold(head.word.text) == "overall")
     reader.read(tuple(children))
     if head is None:
         assert isinstance(entry.node, nodes.BlockHead)
@@ -148,9 +148,10 @@ def draft_of(
 class _Reader:
     """Collects what the lines of a stage say, in order."""
 
-    def __init__(self, names: Names, measures_of: str) -> None:
+    def __init__(self, names: Names, measures_of: str, in_overall: bool = False) -> None:
         self.names = names
         self.measures_of = measures_of
+        self.in_overall = in_overall
         self.items: list[Item] = []
         self.holds: list[Hold] = []
         self.steps: list[Step] = []
@@ -181,11 +182,12 @@ class _Reader:
         self._judge_twice()
 
     def _judge_twice(self) -> None:
-        """The same thing may stand twice in a stage only if it is weighed at two temperatures."""
+        """The same thing may stand twice in a stage only if it is weighed at two temperatures; in overall never."""
         seen: dict[tuple[str, Fraction | None], Item] = {}
         for item in self.items:
-            there = seen.setdefault((line_key(item.meaning), item.celsius), item)
-            if there is not item and item.meaning.ingredient is not None:
+            key = (item.meaning.key, None) if self.in_overall else (line_key(item.meaning), item.celsius)
+            there = seen.setdefault(key, item)
+            if there is not item and (self.in_overall or item.meaning.ingredient is not None):
                 self.reports.append(stands_twice(item.meaning, item.place, there.meaning, there.place))
 
     def _line(self, entry: Entry) -> None:
