@@ -7,7 +7,7 @@ from fractions import Fraction
 from xml.etree import ElementTree
 
 import pytest
-from loaves import LOAVES_AND_ROLLS, PLAIN_LOAF, POOLISH_LOAF, vary
+from loaves import LOAF_BY_WEIGHT, LOAVES_AND_ROLLS, PLAIN_LOAF, POOLISH_LOAF, vary
 from sheets.card_text import jobs_of, lines_of, plain, said_of
 from sheets.test_prep_view import FERRY
 from sheets.work import card, sheet
@@ -161,3 +161,18 @@ def test_real_sheets_fit_the_schema() -> None:
     loads = Order(pieces=((Fraction(90), "loaves"),))
     for view in (card(FERRY), sheet(FERRY), card(FERRY, US), card(PLAIN_LOAF, order=loads)):
         jsonschema.validate(data_of(view), schema())
+
+
+def test_what_is_weighed_hot_has_its_heat() -> None:
+    """As on the prep sheet: in the bowl, and where a step adds it; what is poured cold beside it has none."""
+    scalded = LOAF_BY_WEIGHT.replace(
+        "  dough\n",
+        "  scald\n    whole rye flour 500 g\n    water 1000 g at 98 C\n    honey 50 g\n    mix by hand 2 min\n"
+        "    cool covered 4 h\n\n  dough\n    scald\n",
+    )
+    (weights,) = [line.weights for _, line in lines_of(card(scalded)) if line.of_stage == "scald" and line.weights]
+    assert [(one.name, plain(one.beside)) for one in weights] == [
+        ("whole rye flour", ""), ("water", "98 °C"), ("honey", ""),
+    ]  # fmt: skip
+    (block,) = [block for block in sheet(scalded).blocks if block.title == "scald"]
+    assert [row.notes for row in block.rows] == [() if not one.beside else (one.beside,) for one in weights]

@@ -130,6 +130,16 @@ class Bowl(NamedTuple):
             return self.m.words.say("say.jug", self.m.mass(goes.share * self.work.batch.flour / self.times))
         return self.m.words["say.jug_open"]
 
+    def given_degrees(self, line: WeighedLine) -> str:
+        """`95 °C`: how hot the file says that it is weighed in; "" where it does not."""
+        celsius = line.weighed.portion.celsius
+        return "" if celsius is None else self.m.degrees(single(celsius))
+
+    def given_degrees_of(self, goes: Goes) -> str:
+        """The same of what a step adds."""
+        line = self._held(goes)
+        return "" if line is None else self.given_degrees(line)
+
     def _held(self, goes: Goes) -> WeighedLine | None:
         found = (x for x in self.table.lines if x.weighed.portion.held and x.weighed.portion.key == goes.key)
         return next(found, None)
@@ -196,9 +206,7 @@ class Bowl(NamedTuple):
 
     def _notes(self, line: WeighedLine) -> tuple[str, ...]:
         say, words, portion = self.m.words.say, self.m.words, line.weighed.portion
-        notes = []
-        if portion.celsius is not None:
-            notes.append(self.m.degrees(single(portion.celsius)))
+        notes = [warm] if (warm := self.given_degrees(line)) else []
         water = self.waters.get(self.table.making.stage.stage.key)
         if water is not None and portion.key in water.liquids and not portion.held:
             notes.append(stage_water_note(water, self.m))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.batch.weighing import weighings
@@ -41,22 +40,19 @@ class GoesIn(NamedTuple):
         return None
 
     def into_the_bowl(self, stage: str) -> tuple[CardWeight, ...]:
-        """All that goes in at once, with how warm the water of a preferment is to be."""
+        """All that goes in at once, with how hot what the file gives a heat for is, and how warm the water of a preferment is to be."""
         bowl = self.bowl(stage)
         if bowl is None:
             return ()
         water = stage_waters(self.work).get(bowl.table.making.stage.stage.key)
-        warm = {}
-        if water is not None and water.can_be:
-            names = (line.weighed.portion for line in bowl.table.lines)
-            warm = {portion.name: stage_water_note(water, self.m) for portion in names if portion.key in water.liquids}
-        rows = bowl.rows(held=False)
-        return tuple(CardWeight(row.weight, row.unit, row.name, self._beside(row, warm)) for row in rows)
-
-    def _beside(self, row: WeighRow, warm: Mapping[str, str]) -> str:
-        """`21 °C`, `+ 70 g ice`"""
-        ice = self.m.words.say("bowl.plus_ice", row.ice) if row.ice else ""
-        return " ".join(filter(None, (warm.get(row.name, ""), ice)))
+        found = []
+        for line, row in zip(bowl.lines(held=False), bowl.rows(held=False), strict=True):
+            is_liquid = water is not None and water.can_be and line.weighed.portion.key in water.liquids
+            about = stage_water_note(water, self.m) if water is not None and is_liquid else ""
+            ice = self.m.words.say("bowl.plus_ice", row.ice) if row.ice else ""
+            beside = " ".join(filter(None, (bowl.given_degrees(line), about, ice)))
+            found.append(CardWeight(row.weight, row.unit, row.name, beside))
+        return tuple(found)
 
     def of_step(self, row: CardRow) -> tuple[CardWeight, ...]:
         """What a step adds, keeps, gives back or divides."""
@@ -75,12 +71,12 @@ class GoesIn(NamedTuple):
     def _added(self, goes: Goes, row: CardRow, bowl: Bowl) -> CardWeight:
         if is_by_feel(goes):
             return CardWeight("", "", goes.name, f"{self.m.words['say.by_feel']} ({bowl.jug(goes)})")
-        found, in_all = bowl.added(goes), ""
+        found, beside = bowl.added(goes), bowl.given_degrees_of(goes)
         if found is None:
             found = self._worked_in(row.branch).get(goes.key)
-            in_all = self.m.words["card.in_all"] if self.work.mixes.number > 1 else ""
+            beside = self.m.words["card.in_all"] if self.work.mixes.number > 1 else ""
         return (
-            CardWeight("", "", goes.name) if found is None else CardWeight(found.weight, found.unit, goes.name, in_all)
+            CardWeight("", "", goes.name) if found is None else CardWeight(found.weight, found.unit, goes.name, beside)
         )
 
     def _worked_in(self, noun: str) -> dict[str, WeighRow]:

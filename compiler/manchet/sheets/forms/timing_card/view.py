@@ -10,7 +10,7 @@ from manchet.sheets.parts.views import Illustration
 
 
 class CardWeight(NamedTuple):
-    """What goes in, to check by: `1,485 g`, `water`, `21 °C + 70 g ice`. Of pieces `number` says how many there are of that weight."""
+    """What goes in, to check by: `1,485 g`, `water`, `95 °C` or `about 21 °C + 70 g ice`. Of pieces `number` says how many there are of that weight."""
 
     weight: str
     unit: str
