@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from collections import Counter
 from pathlib import Path
 
 import pytest
@@ -10,9 +11,11 @@ from every import every
 from fuzz.disturbed import disturbed
 from fuzz.texts import sound_texts
 from fuzz.trials.tidying import tidying
+from fuzz.trials.writing_otherwise import same_figures
 from normal.many_texts import wrong
 from reference_page.examples import Example, examples_of, whole
 from run_length import at_length
+from works import reports_of
 
 from manchet.intake.starter import starter
 from manchet.intake.table_import import Known, import_table
@@ -53,6 +56,13 @@ def test_a_new_formula_is_in_normal_form() -> None:
 @every(EVERY_FILE, at_least=450)
 def test_every_file_says_the_same_in_its_normal_form(path: Path) -> None:
     tidying(path.read_text(encoding="utf-8"), random.Random(1))
+
+
+@every(sound_texts()[:: at_length(1, 8)], at_least=11)
+def test_no_figure_and_no_report_is_another(text: str) -> None:
+    same_figures(text, lambda *_: tidy(text), random.Random(1))
+    before, after = (Counter(one.name for one in reports_of(each)) for each in (text, tidy(text)))
+    assert before == after
 
 
 def test_many_texts_typed_in_haste_or_malice() -> None:
