@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from fractions import Fraction
+from itertools import chain
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import instead, without_line
@@ -75,26 +76,32 @@ def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: b
 
 
 def _with_held_back(whole: list[Portion], draft: Draft, base: Fraction, sure: bool) -> Outcome[tuple[Portion, ...]]:
-    portions = list(whole)
+    parts = [[portion] for portion in whole]
+    at_hand: dict[str, list[list[Portion]]] = {}
+    for part in parts:
+        if not part[0].held:
+            at_hand.setdefault(part[0].key, []).append(part)
     reports: list[Diagnostic] = []
     for hold in draft.holds:
-        at = next((i for i, p in enumerate(portions) if p.key == hold.meaning.key and not p.held), None)
-        if at is None and not sure:
+        found = at_hand.get(hold.meaning.key)
+        if not found and not sure:
             continue
-        if at is None:
+        if not found:
             message = f"{hold.meaning.name} is held back, but {draft.name} weighs none"
             help = f"weigh {hold.meaning.name} above, or leave it off the `hold back` line"
             reports.append(report("held-back-but-not-weighed", hold.place, message, help))
             continue
-        held = _held_share(hold, base)
-        if held is not None and held > portions[at].share:
-            name = portions[at].name
+        part, held = found[0], _held_share(hold, base)
+        if held is not None and held > part[0].share:
+            name = part[0].name
             message = f"more {name} is held back than this stage weighs"
             help = f"hold back less, or write `hold back {name}` for all of it"
             reports.append(report("more-held-back-than-weighed", hold.place, message, help))
             held = None
-        portions[at : at + 1] = _split(portions[at], held)
-    return Outcome(tuple(portions), tuple(reports))
+        part[:1] = _split(part[0], held)
+        if part[0].held:
+            del found[0]
+    return Outcome(tuple(chain.from_iterable(parts)), tuple(reports))
 
 
 def _held_share(hold: Hold, base: Fraction) -> Fraction | None:
