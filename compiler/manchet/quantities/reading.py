@@ -42,10 +42,13 @@ _COARSE = frozenset({"g", "ml"})
 
 
 class _Part(NamedTuple):
+    """`biggest` is the first of several units, of `1 h 15 min` the hour; "" where there is one unit or none."""
+
     value: Fraction
     unit: str
     end: int
     fault: str
+    biggest: str = ""
 
 
 def figure_at(body: str, start: int) -> WrittenFigure | None:
@@ -79,6 +82,10 @@ def _read(body: str, start: int) -> WrittenFigure | None:
 
 def _range(low: _Part, high: _Part, length: int) -> WrittenFigure:
     fault = low.fault or high.fault
+    if not low.unit and high.biggest:
+        low = low._replace(unit=high.biggest)  # `1-1 h 15 min` begins at an hour
+        if low.value * UNITS[low.unit].factor > high.value * UNITS[high.unit].factor:
+            return WrittenFigure(low.value, low.value, low.unit, length, fault or TWO_KINDS)
     if not low.unit or low.unit == high.unit:
         unit, bottom, top = high.unit, low.value, high.value
         if top < bottom and not fault:
@@ -109,7 +116,7 @@ def _quantity(body: str, start: int) -> _Part | None:
         if small is None or small.unit not in COMPOUNDS[part.unit] or small.fault:
             break
         value = part.value * steps_between(part.unit, small.unit) + small.value
-        part = _Part(value, small.unit, small.end, "")
+        part = _Part(value, small.unit, small.end, "", part.biggest or part.unit)
     return part
 
 

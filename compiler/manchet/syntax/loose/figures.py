@@ -23,14 +23,18 @@ FIGURES: tuple[Rewriter, ...] = (
     rule(r"(?<![0-9,.])([0-9]+),([0-9]{1,2})(?![0-9,.])(?=\s*[a-z%°'#])", r"\1.\2"),
     rule(r"\bhalf a kilo(?:gram(?:me)?)?\b", "500 g"),
     rule(r"([0-9]+(?:\.[0-9])?) ?‰", lambda m: f"{Decimal(m[1]) / 10:f}%"),
-    rule(r"\b(?:one|a|1) week\b", "7 d"),
-    rule(r"\b([0-9]+) weeks\b", lambda m: f"{7 * int(m[1])} d"),
+    rule(
+        rf"\b({any_of(NUMBERS)})(?= (?:weeks?|(?:to|or) (?:{any_of(NUMBERS)}) weeks)\b)",
+        lambda m: NUMBERS[m[1].lower()],
+    ),
+    rule(r"\ba week\b", "7 d"),
+    rule(r"(?<![\w.,/½⅓⅔¼¾-])([0-9]+)(?: ?(?:-|to|or) ?([0-9]+))? weeks?\b", lambda m: _weeks(m[1], m[2])),
     rule(r"\ban hour and a half\b", "1 h 30 min"),
     rule(r"\b(?:a )?quarter of an hour\b", "15 min"),
     rule(r"\bhalf an hour\b", "30 min"),
     rule(r"\ban? hour\b", "1 h"),
     rule(rf"\b({any_of(NUMBERS)})(?= <counted>\b)", lambda m: NUMBERS[m[1].lower()]),
-    rule(r"\b([0-9]+) dozen\b", lambda m: str(12 * int(m[1]))),
+    rule(r"(?<![\w.,/-])([0-9]+) dozen\b", lambda m: str(12 * int(m[1]))),
     rule(r"\ba dozen\b", "12"),
     # every unit by its short form
     rule(
@@ -43,5 +47,9 @@ FIGURES: tuple[Rewriter, ...] = (
     rule(r"(<n>)\s*(?:per cent|percent|pct)\b", r"\1%"),
     rule(r"\bper cent\b", "%"),
     # two units of one figure
-    rule(r"([0-9]) (kg|lb|l|h|d)(?:,| and| \+| &)? (?=<n> (?:g|oz|ml|min|h)\b)", r"\1 \2 "),
+    rule(r"(?<!\bbetween )(?<![0-9.])(<n> (?:kg|lb|l|h|d))(?:,| and| \+| &)? (?=<n> (?:g|oz|ml|min|h)\b)", r"\1 "),
 )
+
+
+def _weeks(*weeks: str | None) -> str:
+    return f"{'-'.join(str(7 * int(each)) for each in weeks if each)} d"

@@ -13,6 +13,7 @@ NUMBER = r"(?:[0-9]+(?:\.[0-9]+)?(?: ?[½⅓⅔¼¾⅛⅜⅝⅞]| [0-9]/[0-9])?|
 _SHORT = {
     "<n>": NUMBER,
     "<time>": "(?:d|h|min|s)",
+    "<span>": "(?:d|h|min|s|mm|cm)",
     "<sized>": "(?:d|h|min|s|C|F|mm|cm)",
     "<end>": r"(?![\w%°/])",
     "<counted>": f"(?:{'|'.join(COUNTED)})",

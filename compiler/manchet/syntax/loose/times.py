@@ -6,6 +6,11 @@ import re
 
 from manchet.syntax.loose.rules import Rewriter, rule
 
+_FIGURE = "<n> <span>(?: <n> <time>)*"
+"""A time or a length with its units: `1 h 15 min`. No temperature, which another may follow: `at 220 C to 97 C`."""
+
+_TO = r"(?:to|or|\.\.+|~|…)"
+
 TIMES: tuple[Rewriter, ...] = (
     rule(
         r"(?<![\w.])([0-9]+) ?h ?([0-9]{1,2})(?: ?(?:m|min))?\b(?![.%°'])(?! ?(?:[CF]\b|[a-z]*folds?\b|times\b))",
@@ -18,9 +23,10 @@ TIMES: tuple[Rewriter, ...] = (
     ),
     rule(r"(?<=[0-9])['’](?=[\s,]|$)", " min"),
     rule(r"(<n>) ?mn?(?=[\s,]|$)", r"\1 min"),
-    rule(r"\b(?:from )?between (<n>) and (<n> <sized>)<end>", r"\1-\2"),
-    rule(r"(<n>) ?(?:to|or|\.\.+|~|…) ?(<n> <time>)<end>", r"\1-\2"),
-    rule(r"(<n>) (<time>) ?(?:to|or|-) ?(<n>) \2<end>", r"\1-\3 \2"),
+    rule(rf"\b(?:from )?between (<n>|{_FIGURE}) and ({_FIGURE})<end>", lambda m: _range(m[1], m[2])),
+    rule(r"\b(?:from )?between (<n>) and (<n> [CF])<end>", r"\1-\2"),
+    rule(rf"(?<!\bh )(?<!\bmin )(?<![\w.,/])(<n>) ?{_TO} ?({_FIGURE})<end>", lambda m: _range(m[1], m[2])),
+    rule(rf"(?<![\w.,/])({_FIGURE}) ?(?:{_TO}|[-–]) ?({_FIGURE})<end>", lambda m: _range(m[1], m[2])),
     rule(r"(?<!good )\bfor (?=(?:at least |at most )?<n>(?:-<n>)? <time><end>)", ""),
     rule(r"\bup to (?=<n> <time><end>)", "at most "),
     rule(r"\b(?:min\.|minimum) (?=<n> <time><end>)", "at least "),
@@ -28,6 +34,18 @@ TIMES: tuple[Rewriter, ...] = (
     rule(r"(<n> <time>) (?:per|each|on each|on every) side\b", r"\1 a side"),
     rule(r"\bper (?:piece|loaf|roll|bun)\b", "each"),
 )
+
+
+def _range(low: str, high: str) -> str:
+    """The range between two figures. A unit is left out only where both have the same one; before hours and minutes a
+    bare number is of hours."""
+    lower, upper = _UNIT.findall(low), _UNIT.findall(high)
+    if not lower and len(upper) > 1:
+        return f"{low} {upper[0]}-{high}"
+    return f"{low.removesuffix(f' {upper[0]}') if lower == upper[:1] == upper else low}-{high}"
+
+
+_UNIT = re.compile("[a-z]+", re.IGNORECASE)
 
 
 def _hours(match: re.Match[str], first: int = 1) -> str:

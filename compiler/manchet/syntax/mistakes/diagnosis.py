@@ -27,6 +27,7 @@ from manchet.syntax.mistakes.otherwise import (
     then_another_heat,
     two_mixes,
     two_scales,
+    weighed_from_to,
     weighed_twice,
 )
 from manchet.syntax.mistakes.step_parts import nearest_part, unreadable_part, without_last_word
@@ -181,7 +182,9 @@ def _to_range(t: LineTrouble) -> Fault | None:
             continue  # `mix fast 3 to 22 C`: the 3 lacks its unit
         if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and t.rule != "makes":
             written = t.body[one.start : two.end]
-            instead = f"{one.text}-{two.text}"
+            down = two.kind == "TIME" and one.low is not None and two.low is not None and one.low > two.low
+            smaller = {"d": "h", "h": "min", "min": "s"}.get(two.unit, "") if down else ""  # `45 to 1 h`
+            instead = f"{one.text} {smaller}-{two.text}" if smaller else f"{one.text}-{two.text}"
             fixes = choices(one.start, two.end, instead)
             return Fault("to-as-range", one.start, two.end, {"written": written, "instead": instead}, fixes)
     return None
@@ -362,7 +365,7 @@ def _generic(t: LineTrouble) -> Fault:
 
 REASONS: tuple[Reason, ...] = (
     _unclosed, _digits, gas_mark, two_scales, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
-    folds_without_a_count, two_mixes, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_twice,
+    folds_without_a_count, two_mixes, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, units, unreadable_part, unknown,
 )  # fmt: skip
 

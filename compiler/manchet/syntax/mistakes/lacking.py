@@ -101,10 +101,7 @@ def _not_an_ingredient(node: n.MaterialNode, last: str, body: str) -> Fault:
     lower = re.search(r" ([0-9.]+) to$", name.text)
     if lower is not None:
         start = name.end - len(lower[0]) + 1
-        one = lower[1] + re.sub(
-            r"^[0-9./ ½¼¾]+", " " if " " in body[amount.start : amount.end] else "", body[amount.start : amount.end]
-        )
-        fixes = choices(start, amount.end, one, body[amount.start : amount.end])
+        fixes = choices(start, amount.end, *ends_of(body[start : amount.end]))
         return Fault("range-as-amount", start, amount.end, {"written": body[start : amount.end]}, fixes)
     weight = body[amount.start : amount.end]
     words = {"text": f"{last} {weight}", "form": after_a_name(name.text.lower(), weight)}
@@ -133,9 +130,19 @@ def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
         return ()
     name = "range-as-amount" if amount.unit else "range-as-number"
     written = body[amount.start : amount.end]
-    ends = re.fullmatch(r"([0-9./½⅓⅔¼¾⅛⅜⅝⅞]+)\s?[-–]\s?([0-9./½⅓⅔¼¾⅛⅜⅝⅞]+)(.*)", written)
-    fixes = choices(amount.start, amount.end, ends[1] + ends[3], ends[2] + ends[3]) if ends else ()
+    fixes = choices(amount.start, amount.end, *ends_of(written))
     return (Fault(name, amount.start, amount.end, {"written": written}, fixes),)
+
+
+def ends_of(written: str) -> tuple[str, ...]:
+    """The two figures of a range, each with a unit: `1 kg` and `1 kg 200 g` of `1-1 kg 200 g`."""
+    ends = re.split(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])|\s(?:to|or)\s", written, maxsplit=1)
+    if len(ends) < 2:
+        return ()
+    low, high = ends
+    unit = re.search(r"\s?[a-z%]+", high, re.IGNORECASE)
+    bare = unit is not None and not re.search(r"[a-z%]$", low, re.IGNORECASE)
+    return (f"{low}{unit[0]}" if unit is not None and bare else low, high)
 
 
 def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:

@@ -51,7 +51,9 @@ def fault_of(raw: RawToken, body: str) -> Fault:
         figure = written.removesuffix("c").rstrip()
         fixes = choices(raw.start, raw.end, f"{figure} C", f"{figure} cup")
     elif raw.fault == "range-of-two-kinds":
-        fixes = choices(raw.start, raw.end, *(end.strip() for end in re.split(r"[-–]", written, maxsplit=1)))
+        low, high = (end.strip() for end in re.split(r"[-–]", written, maxsplit=1))
+        bare = not low[-1:].isalpha()  # `45-1 h 15 min`: of hours it would run backwards
+        fixes = choices(raw.start, raw.end, *((f"{low} {high.split(' ')[-1]}-{high}",) if bare else (low, high)))
     return Fault(raw.fault, raw.start, raw.end, words, fixes)
 
 

@@ -142,6 +142,19 @@ def figure_in_words(t: LineTrouble) -> Fault | None:
     return Fault("figure-in-words", 0, len(t.body), {"text": short(t.body)}, choices(0, len(t.body), normal))
 
 
+def weighed_from_to(t: LineTrouble) -> Fault | None:
+    """`butter 1 kg to 1.2 kg`: a range with a unit at both ends."""
+    weights = [at for at, raw in enumerate(t.raws) if raw.kind in WEIGHTS]
+    if t.context not in WEIGHS or t.rule != "material" or len(weights) != 2:
+        return None
+    one, two = weights
+    if two != one + 2 or t.raws[one + 1].text != "to" or not one:
+        return None
+    low, high = t.raws[one], t.raws[two]
+    words = {"written": t.body[low.start : high.end]}
+    return Fault("range-as-amount", low.start, high.end, words, choices(low.start, high.end, low.text, high.text))
+
+
 def weighed_twice(t: LineTrouble) -> Fault | None:
     """`butter 2 oz (56 g)`, `butter 56 g / 2 oz`: one amount in two measures."""
     if t.context not in WEIGHS or t.rule not in ("material", "bare_name") or len(t.body) > LONGEST:
