@@ -200,6 +200,20 @@ def test_before_you_go() -> None:
     )
 
 
+def test_nothing_is_short_that_no_scale_shows() -> None:
+    """A culture of 90.004 g is weighed to the gram: a third of one less on the way back leaves the pot full, one and a half do not."""
+
+    def fed(back: Fraction) -> list[Fraction]:
+        sour = stage("sour", [weighed(FLOUR, 900), weighed(STARTER, Fraction("90.004"))], [step("ripen", 840)])
+        dough = stage("dough", [weighed("sour", 990)], [step("mix", 5)])
+        found = card(batch(sour._replace(returned=((STARTER.name, back),)), dough)).before_you_go
+        return [item.grams for item in found if item.what == "feed"]
+
+    assert fed(Fraction("90.004")) == fed(Fraction(90)) == fed(Fraction("89.7")) == []
+    assert fed(Fraction("88.5")) == [Fraction("1.504")]
+    assert fed(Fraction(0)) == [Fraction("90.004")]
+
+
 def test_the_picture_of_the_day() -> None:
     made = card(loaf(), kitchen=ROW)
     assert [(lane.what, lane.name) for lane in made.lanes] == [

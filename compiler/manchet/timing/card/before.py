@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
+from manchet.batch.cultures import cultures_used
 from manchet.batch.model import StageBatch
 from manchet.batch.scales import System
 from manchet.batch.tubs import given_back
 from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
+from manchet.diagnostics.suggest import fold
 from manchet.syntax.vocabulary import HOLDS_WATER
 from manchet.timing.card.values import BeforeYouGo, CardRow
 
@@ -23,38 +25,29 @@ def before_you_go(work: Work, rows: tuple[CardRow, ...], system: System) -> tupl
     sheet has them."""
     tables = weighings(work, system).value
     return (
-        *_cultures(tables),
+        *_cultures(work, tables),
         *_soaked_the_day_before(tables, rows),
         *_taken_out(tables, rows),
         *_ovens(rows),
     )
 
 
-def _cultures(tables: Sequence[Table]) -> list[BeforeYouGo]:
+def _cultures(work: Work, tables: Sequence[Table]) -> list[BeforeYouGo]:
     """What is kept is put away; where less is given back than taken, the pot must be fed by the difference."""
     given: dict[str, Fraction] = {}
     for table in tables:
         for name, grams in (*table.making.stage.kept, *given_back(table, tables)):
             given[name] = given.get(name, Fraction(0)) + grams
-    taken: dict[str, Fraction] = {}
-    kept_at: dict[str, Fraction | None] = {}
-    for table in tables:
-        for line in table.lines:
-            name, ingredient = line.weighed.portion.name, line.weighed.portion.ingredient
-            if ingredient is not None and ingredient.class_ == "culture":
-                taken[name] = taken.get(name, Fraction(0)) + line.reading.grams * table.making.times
-                kept_at[name.casefold()] = ingredient.kept_at
+    used = cultures_used(work)
+    kept_at = {
+        fold(portion.name): portion.ingredient.kept_at
+        for portion in (line.weighed.portion for table in tables for line in table.lines)
+        if portion.key in used and portion.ingredient is not None
+    }
     put_away = [
-        BeforeYouGo("put away", name, grams, kept_at.get(name.casefold()), None)
-        for name, grams in given.items()
-        if grams
+        BeforeYouGo("put away", name, grams, kept_at.get(fold(name)), None) for name, grams in given.items() if grams
     ]
-    back = {name.casefold(): grams for name, grams in given.items()}
-    feed = [
-        BeforeYouGo("feed", name, grams - back.get(name.casefold(), Fraction(0)), None, None)
-        for name, grams in taken.items()
-        if grams > back.get(name.casefold(), Fraction(0))
-    ]
+    feed = [BeforeYouGo("feed", one.name, one.short, None, None) for one in used.values() if one.short]
     return put_away + feed
 
 
