@@ -110,9 +110,9 @@ def house(*breads: tuple[str, str, str]) -> bakery.Bakery:
 def test_it_is_among_the_figures() -> None:
     found = house(("Lean", "230-240 C", "round"), ("Late", "230 C in deck", "round"))
     lean, late = (figures_of(work_in(found, formula)).estimates for formula in found.formulas)
-    assert lean["goes into mother, from"].value == 0, "for it alone the oven is fired to 240 C"
-    assert lean["goes into mother, until"].value == Fraction(10, 12)
-    assert "hours after mother had 240 C" in lean["goes into mother, until"].rule
+    assert lean["goes into mother, from"].value == Fraction(10, 12)
+    assert lean["goes into mother, until"].value == Fraction(20, 12)
+    assert "hours after mother had 250 C" in lean["goes into mother, until"].rule
     assert not any("goes into" in name for name in late)
 
 

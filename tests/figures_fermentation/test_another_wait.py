@@ -195,7 +195,7 @@ def test_a_name_of_several_words_and_fahrenheit() -> None:
 @every(
     [
         ("porlish 8 h", "no stage called porlish", "did you mean poolish?"),
-        ("poolish 8 h at 8 C", "from 14 C to 40 C only", "ask for a place between"),
+        ("poolish 8 h at 8 C", "from 14 C to 40 C only", "ask for something between"),
         ("poolish 8 h at 46 F", "poolish at 46 F: how fast yeast works is told from 57 F to 104 F only", "between"),
         ("poolish 1 h", "poolish for 1 h lies beyond half and twice the 13 h", "from about 7 h to 26 h"),
         ("poolish 80 h", "poolish for 80 h lies beyond half and twice", "from about 7 h to 26 h"),

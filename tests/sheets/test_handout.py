@@ -334,7 +334,7 @@ def test_the_measured_floor_of_an_oven_at_home_is_drawn() -> None:
 def test_a_core_the_file_does_not_say_is_about() -> None:
     (bake,) = (c for c in clauses(taken(QUAY.replace(" to 97 C core", ""))) if c.done.startswith("Bake"))
     assert plain(f"{bake.how} {bake.until}").endswith(", to about 96 °C core until chestnut")
-    assert bake.notes == ("estimate: the core usual for this kind, hearth loaf; the formula says none",)
+    assert bake.notes == ("a core with “about” is the one usual for the kind, an estimate: the formula says none",)
     (said,) = (c for c in clauses(taken(QUAY)) if c.done.startswith("Bake"))
     assert said.notes == ()
 

@@ -113,10 +113,10 @@ def test_what_says_its_own_loads_keeps_them() -> None:
 def test_a_core_by_kind_where_the_file_gives_none(kind: str, core: str) -> None:
     (bake,) = bakes(sheet(text(kind=kind)))
     assert [plain(phase.core) for phase in bake.phases] == ["", core]
-    assert "core: usual for this kind of bread" in bake.notes
+    assert "a core with “about” is the one usual for the kind, an estimate: the formula says none" in bake.notes
     (given,) = bakes(sheet(text(kind=kind, core=" to 97 C core")))
     assert plain(given.phases[-1].core) == "97 °C"
-    assert not any("usual for this kind" in note for note in given.notes)
+    assert not any("usual for the kind" in note for note in given.notes)
 
 
 def test_steam_as_this_oven_makes_it() -> None:

@@ -82,7 +82,7 @@ def test_a_bakery_that_is_deleted_and_made_anew_is_watched_on(folder: Path, runn
     running.blocks(1)
     shutil.rmtree(folder)
     said = running.blocks(2)[1]
-    assert "tern.bake (gone)" in said and "is not there any more" in said
+    assert "tern.bake (gone)" in said and "no longer exists" in said
     fill(folder)
     assert there(folder / "output/tern-loaf.sheet.html", folder / "output/pilot-rye.sheet.html")
     (folder / "output/tern-loaf.sheet.html").unlink()

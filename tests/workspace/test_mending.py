@@ -119,7 +119,7 @@ def test_more_mistakes_than_a_check_tells_at_once_are_all_mended(here: Path) -> 
 
 
 def test_a_choice_is_never_made_for_the_baker(here: Path) -> None:
-    text = LOAF.replace("water  ", "watter ").replace("2 h at", "2,5 h at")
+    text = LOAF.replace("water  ", "watter ").replace("2 h at", "2,500 h at")
     (here / "a.bake").write_text(text, encoding="utf-8")
     assert mended() == ()
     run = manchet(["check", "a.bake", "--mend"])

@@ -23,7 +23,7 @@ def oven_figures(work: Work, beside: Iterable[Work]) -> dict[str, Figure]:
     for bake in bakes:
         found |= _loads(bake, kitchen)
         if bake.oven.falls and not bake.rises and bake.of_a_day:
-            found |= _window(bake, own_fire(work, bake.oven), kitchen) | _after(bake, kitchen)
+            found |= _window(bake, kitchen) | _after(bake, kitchen)
     bakes = tuple(bake for bake in bakes if bake.of_a_day)
     for oven in dict.fromkeys(bake.oven for bake in bakes if bake.oven.falls):
         others = [one for one in beside if one.formula.name != work.formula.name]
@@ -60,17 +60,17 @@ def _loads(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
     return {name: Figure(name, Fraction(len(loads_of(bake.pieces, bake.holds))), "", rule, given, "arithmetic")}
 
 
-def _window(bake: Bake, fired_to: Fraction, kitchen: Kitchen) -> dict[str, Figure]:
-    """In hours from when the oven has the heat that it is fired to for this formula, no load before it."""
+def _window(bake: Bake, kitchen: Kitchen) -> dict[str, Figure]:
+    """In hours from the hottest heat of the oven's curve on, no load before it: as the oven was measured. (Where it is fired to
+    less, the sheet counts from that.)"""
     oven = bake.oven
-    when = window(oven.falls, bake.heat, fired_to)
+    when = window(oven.falls, bake.heat)
     if when is None:
         return {}
     least, most = bake.wants
     step = bake.phases[0]
-    start = decimal(fired_to, 0)
+    start = decimal(oven.falls[0].start, 0)
     given = (
-        Given(f"{oven.name} is fired to", fired_to, "C", "the hottest heat that what goes in first may go in at"),
         Given("at the hottest", most, "C", step.place.where),
         Given("at the coldest", least, "C", step.place.where),
         *(
@@ -83,17 +83,14 @@ def _window(bake: Bake, fired_to: Fraction, kitchen: Kitchen) -> dict[str, Figur
     found = {}
     for word, end, hours, heat in (("from", "hottest", when.opens, most), ("until", "coldest", when.closes, least)):
         name = f"goes into {oven.name}{_whose(bake)}, {word}"
-        found[name] = Figure(name, hours, "h", rule.format(end) + _between(oven, fired_to, heat), given, source)
+        found[name] = Figure(name, hours, "h", rule.format(end) + _between(oven, heat), given, source)
     return found
 
 
-def _between(oven: Oven, fired_to: Fraction, celsius: Fraction) -> str:
+def _between(oven: Oven, celsius: Fraction) -> str:
     """`; 3.8 to 5 h by the ends of its ranges`, "" where the kitchen gives single figures."""
-    soonest, latest = (
-        (hours_to(falls, celsius) or Fraction(0)) - (hours_to(falls, fired_to) or Fraction(0))
-        for falls in (fastest(oven.falls), slowest(oven.falls))
-    )
-    if soonest == latest or soonest < 0:
+    soonest, latest = hours_to(fastest(oven.falls), celsius), hours_to(slowest(oven.falls), celsius)
+    if soonest is None or latest is None or soonest == latest:
         return ""
     return f"; {decimal(soonest, 1)} to {decimal(latest, 1)} h by the ends of its ranges"
 

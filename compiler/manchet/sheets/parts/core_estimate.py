@@ -16,7 +16,7 @@ class CoreEstimate(NamedTuple):
     about: str
     """`about 96 °C`"""
     note: str
-    """`estimate: the core usual for this kind, hearth loaf; the formula says none`"""
+    """`a core with “about” is the one usual for the kind, an estimate: the formula says none`"""
 
 
 def core_estimate(formula: Formula, phases: Sequence[Step], m: Measures) -> CoreEstimate | None:
@@ -25,4 +25,4 @@ def core_estimate(formula: Formula, phases: Sequence[Step], m: Measures) -> Core
     if core is None:
         return None
     about = m.words.say("core_estimate.about", m.degrees(single(Fraction(core.celsius))))
-    return CoreEstimate(about, m.words.say("core_estimate.note", formula.kind))
+    return CoreEstimate(about, m.words["core_estimate.note"])

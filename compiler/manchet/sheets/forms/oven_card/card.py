@@ -26,7 +26,7 @@ from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.clock_lines import clock_lines
-from manchet.sheets.parts.core_estimate import core_estimate
+from manchet.sheets.parts.core_estimate import CoreEstimate, core_estimate
 from manchet.sheets.parts.views import Box, Illustration
 from manchet.sheets.parts.wording import single
 from manchet.timing.when import When
@@ -84,7 +84,7 @@ def _falling(plan: Plan, formulas: Mapping[str, Formula], clock: OvenClock, m: M
         curve=_curve(plan, clock, m),
         loads=tuple(_row(plan, at, formulas, clock, m) for at in range(len(plan.loads))),
         after=tuple(_after(plan, clock, m)),
-        notes=tuple(_notes(plan, m)),
+        notes=tuple(_notes(plan, formulas, m)),
     )
 
 
@@ -205,14 +205,18 @@ def _load(load: Load, m: Measures) -> str:
 
 
 def _core(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> tuple[str, ...]:
-    """The core the file gives; else the one its kind has, and that it is an estimate; nothing where nothing has a core."""
+    """The core the file gives; else the one its kind has, about; nothing where nothing has a core."""
     for phase in bake.phases:
         for reach in phase.reaches:
             if reach.what == "core":
                 return (m.words.say("say.core", m.degrees(reach.value)),)
+    core = _estimate(bake, formulas, m)
+    return () if core is None else (m.words.say("say.core", core.about),)
+
+
+def _estimate(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> CoreEstimate | None:
     formula = formulas.get(bake.formula)
-    core = None if formula is None or bake.stage or bake.dries else core_estimate(formula, bake.phases, m)
-    return () if core is None else (m.words.say("say.core", core.about), core.note)
+    return None if formula is None or bake.stage or bake.dries else core_estimate(formula, bake.phases, m)
 
 
 def _then(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
@@ -286,7 +290,11 @@ def _after(plan: Plan, clock: OvenClock, m: Measures) -> Iterable[str]:
     yield m.words["falling.under"]
 
 
-def _notes(plan: Plan, m: Measures) -> Iterable[str]:
+def _notes(plan: Plan, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
+    """What holds for several loads is said once."""
+    estimates = (_estimate(load.bake, formulas, m) for load in plan.loads)
+    for note in dict.fromkeys(one.note for one in estimates if one is not None):
+        yield f"{note[:1].upper()}{note[1:]}."
     if plan.oven.load_takes is None:
         yield m.words["falling.measure_load"]
     unknown = [load.bake for load in plan.loads if load.bake.holds is None and load.bake.pieces > 1]
