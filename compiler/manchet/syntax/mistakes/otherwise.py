@@ -95,7 +95,7 @@ def folds_without_a_count(t: LineTrouble) -> Fault | None:
 def folds_every(body: str) -> Fault | None:
     """`folding every 30 min`: how often follows from the wait, the last one before its end."""
     found = _FOLDS.search(body) if len(body) < LONGEST else None
-    if found is None or re.search(r"[0-9] folds? every", body):
+    if found is None or re.search(r"[0-9]\S* folds? every", body):
         return None
     every = f"every {found[1]} {found[2].lower()}"
     wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
