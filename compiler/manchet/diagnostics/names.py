@@ -71,6 +71,7 @@ REPORTS = {
     'folds-longer-than-rest': ('error', 'formula/reports'),
     'folds-too-many': ('error', 'formula/reports'),
     'fraction-by-zero': ('error', 'syntax/reports'),
+    'fraction-or-two': ('error', 'syntax/reports'),
     'friction-unclear': ('error', 'kitchen/reports'),
     'frying-temperature-odd': ('warning', 'checks/baking'),
     'gas-mark': ('error', 'syntax/reports'),

@@ -27,7 +27,7 @@ class WrittenFigure(NamedTuple):
 TOO_LONG, BY_ZERO, SMALL_C = "number-too-long", "fraction-by-zero", "unit-small-c"
 BACKWARDS, HYPHEN, TWO_KINDS = "range-backwards", "hyphen-fraction", "range-of-two-kinds"
 LONG_FORM, BEFORE_FRACTION = "unit-long-form", "number-before-fraction"
-THOUSANDS = "thousands-point"
+THOUSANDS, SLASH = "thousands-point", "fraction-or-two"
 
 _QUANTITY = re.compile(rf"({NUMBER})(?: ?(%|[°º] ?[CcFf]|[A-Za-z]+(?:/[a-z]+)?))?(?![^\s,;–-])")
 _BARE = re.compile(rf"({NUMBER})(?![^\s,;–-])")
@@ -39,6 +39,12 @@ _LONGEST_REMEMBERED = 40
 
 _COARSE = frozenset({"g", "ml"})
 """Of one of these nobody weighs a thousandth: `1.000 g` may be a kilo."""
+
+
+_SLASHED = re.compile(r"([0-9]+)/([0-9]+)")
+
+_PARTED_IN = 4
+"""Of an hour nobody writes other parts than halves, thirds and quarters, or one part alone (`1/6 h`)."""
 
 
 class _Part(NamedTuple):
@@ -147,6 +153,18 @@ def _single(body: str, start: int) -> _Part | None:
         return _Part(Fraction(0), unit, match.end(), BY_ZERO)
     if len(number) > 4 and number[-4] == "." and unit in _COARSE and number[0] != "0" and not fault:
         fault = THOUSANDS
+    if fault in ("", LONG_FORM) and _is_two_figures(number, unit):
+        fault = SLASH
     if " " in number and (number[0] == "0" or number.index(" ") > 2) and not fault:
         fault = BEFORE_FRACTION
     return _Part(value, unit, match.end(), fault)
+
+
+def _is_two_figures(number: str, unit: str) -> bool:
+    """Whether `240/220` may be two figures: as a fraction it is one or more, or a part of a degree, or of a time and odd."""
+    match = _SLASHED.fullmatch(number)
+    if match is None or not unit:
+        return False
+    above, below = int(match[1]), int(match[2])
+    dimension = UNITS[unit].dimension
+    return above >= below or dimension == "temperature" or (dimension == "time" and above > 1 and below > _PARTED_IN)

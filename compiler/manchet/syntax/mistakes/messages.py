@@ -35,6 +35,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
         "at most 9 digits before the point and 6 after it",
     ),
     "fraction-by-zero": ("`{written}` divides by 0", "write the fraction with another number below the line"),
+    "fraction-or-two": ("`{written}`: a fraction, or two figures?", "write {offer}"),
     "number-exponent": ("`{written}` is written with an exponent", "write the number out"),
     "negative-amount": ("`{written}` is less than nothing", "write an amount above 0; a loss is `loses 3%`"),
     "thousands-point": ("`{written}`: is the point a decimal point, or does it part the thousands?", ""),
@@ -67,7 +68,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "clock-or-minutes": ("`{written}`: hours and minutes, or minutes and seconds?", ""),
     "packet": ("`{written}` is of no stated weight", "write what one weighs, as it stands on the {one}: `{name} … g`"),
     "figure-in-words": ("`{text}` has its figure in words", ""),
-    "how-many-folds": ("how many folds? `{written}` does not say", ""),
+    "how-many-folds": ("how many folds? `{written}` does not say", "write `{instead}`"),
     "about-amount": ("`{written}` leaves the figure open", "{offer}"),
     "to-as-range": ("`{written}`: `to` is for a temperature that is reached", "write the range `{instead}`"),
     "by-feel-amount": (

@@ -9,6 +9,7 @@ from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.mistakes.faults import Fault, LineFix, choices, in_place
 from manchet.syntax.tokens import RawToken
+from manchet.syntax.vocabulary import IN_OVEN
 
 
 def fault_of(raw: RawToken, body: str) -> Fault:
@@ -24,6 +25,10 @@ def fault_of(raw: RawToken, body: str) -> Fault:
         digits = written.rstrip(" abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ")
         exact = re.sub(r"\.?0+$", "", digits)
         fixes = choices(raw.start, raw.end, f"{digits.replace('.', '')} {raw.unit}", f"{exact} {raw.unit}")
+    elif raw.fault == "fraction-or-two":
+        meant = _of_two(raw, body)
+        words["offer"] = " or ".join(f"`{text}`" for text in meant)
+        fixes = choices(raw.start, raw.end, *meant)
     elif raw.fault == "hyphen-fraction":
         whole, _, rest = written.replace("–", "-").partition("-")
         number = re.match(r"[0-9/½⅓⅔¼¾⅛⅜⅝⅞.]+", rest.strip())
@@ -55,6 +60,28 @@ def fault_of(raw: RawToken, body: str) -> Fault:
         bare = not low[-1:].isalpha()  # `45-1 h 15 min`: of hours it would run backwards
         fixes = choices(raw.start, raw.end, *((f"{low} {high.split(' ')[-1]}-{high}",) if bare else (low, high)))
     return Fault(raw.fault, raw.start, raw.end, words, fixes)
+
+
+def _of_two(raw: RawToken, body: str) -> tuple[str, ...]:
+    """What `3/2 kg`, `20/25 min` or `240/220 C` may have been meant as, the likeliest first."""
+    match = re.search(r"([0-9]+)/([0-9]+)(.*)", body[raw.start : raw.end])
+    if match is None:
+        return ()
+    one, other = int(match[1]), int(match[2])
+    unit = "%" if raw.unit == "%" else f" {raw.unit}"
+    found = []
+    if one > other and 1 < other <= MOST_PARTS:
+        whole, rest = divmod(one, other)
+        found.append(f"{whole} {rest}/{other}{unit}" if rest else f"{whole}{unit}")
+    if raw.kind == "TEMPERATURE" and one > other and body.partition(" ")[0].lower() in IN_OVEN:
+        return (f"{one} {raw.unit} falling to {other} {raw.unit}", f"{one} {raw.unit} top {other} {raw.unit} bottom")
+    if raw.kind in ("TIME", "TEMPERATURE"):
+        return (*found, f"{min(one, other)}-{max(one, other)}{unit}")
+    return (*found, f"{one}{unit}", f"{other}{unit}")
+
+
+MOST_PARTS = 16
+"""A pound has sixteen ounces; nobody writes smaller parts of a weight."""
 
 
 def short(text: str) -> str:

@@ -105,7 +105,7 @@ def folds_every(body: str) -> Fault | None:
         number = max(1, ceil(wait.low * UNITS[wait.unit].factor / apart) - 1) if apart else 1
     instead = f" with {number} folds {every}"
     fix = in_place(*found.span(), instead, title=f"write `{instead.strip()}`")
-    return Fault("how-many-folds", *found.span(), {"written": found[0].strip(" ,")}, (fix,))
+    return Fault("how-many-folds", *found.span(), {"written": found[0].strip(" ,"), "instead": instead.strip()}, (fix,))
 
 
 def then_another_heat(t: LineTrouble) -> Fault | None:
