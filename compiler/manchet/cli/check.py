@@ -30,7 +30,7 @@ EXAMPLES = (
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to look at (default: this folder)")
+    parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to check (default: this folder)")
     parser.add_argument(
         "--format",
         type=one_of("text", "short", "json", "sarif"),
@@ -47,7 +47,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--dry-run", action="store_true", help="with --mend: show what it would type, and write nothing"
     )
-    parser.add_argument("--no-cache", action="store_true", help="look at everything again")
+    parser.add_argument("--no-cache", action="store_true", help="check everything again")
 
 
 @without_collecting()

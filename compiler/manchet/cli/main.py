@@ -13,16 +13,16 @@ from typing import NoReturn
 from manchet.cli.status import ERRORS, FINE, MISSING, OUR_FAULT, STOPPED, USAGE
 
 COMMANDS = {
-    "check": "look formulas over and say what is wrong",
+    "check": "check formulas and say what is wrong",
     "build": "write prep sheets and timing cards",
-    "watch": "build again whenever a file is saved",
+    "watch": "rebuild whenever a file is saved",
     "tidy": "write files in their normal form",
-    "figures": "a formula as computed, as text, JSON or CSV",
-    "trace": "where a figure comes from",
-    "explain": "what a report means and what to do",
+    "figures": "print a formula's figures as text, JSON or CSV",
+    "trace": "show where a figure comes from",
+    "explain": "explain a report, and what to do about it",
     "new": "start a formula, or bring one in from a table",
-    "doctor": "what this machine has and lacks",
-    "completion": "a script that lets the shell complete commands",
+    "doctor": "show what this machine has and what it lacks",
+    "completion": "print a script that completes commands in your shell",
 }
 
 

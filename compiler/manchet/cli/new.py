@@ -56,7 +56,7 @@ def _headings() -> str:
         known.setdefault(column, []).append(heading)
     lines = [
         "Its first row names the columns, in any order; a unit may stand for the amount (kg), or in its heading (Menge (g)).",
-        "Without such a row the columns are told by what stands in them. Headings that are known:",
+        "Without such a row the columns are told by their contents. Headings that are known:",
         *(f"  {column}: {', '.join(headings)}" for column, headings in known.items()),
     ]
     wide = min(columns(sys.stdout) or WIDTH, WIDTH) - 2

@@ -50,7 +50,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to build (default: this folder)")
     build.printing(parser)
     sizing.arguments(parser)
-    parser.add_argument("--poll", action="store_true", help="look through the folder again and again, as for a share")
+    parser.add_argument("--poll", action="store_true", help="poll the folder, as a network share needs")
 
 
 def run(options: argparse.Namespace) -> int:

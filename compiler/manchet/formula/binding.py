@@ -319,7 +319,7 @@ class _Binder:
 
 def _two_of_a_name(entry: Entry, head: nodes.StageHead, first: Entry) -> Diagnostic:
     message = f"there are two stages called {(head.name or head.word).text}"
-    there = (first.line.place(), "the first stands here")
+    there = (first.line.place(), "the first is here")
     if stage_key(head) == "dough":
         help = "a formula has one dough: write the first mix as `stage first dough`"
         return report("two-doughs", entry.line.place(), message, help, there)

@@ -299,7 +299,7 @@ class _Reader:
         if figure == 0:
             amount = entry.line.place(node.amount.start, node.amount.end)
             message = f"`{entry.line.body[node.amount.start : node.amount.end]}` of {meaning.name} is none"
-            help = "write how much goes in, or take the line out"
+            help = "write how much goes in, or take out the line"
             self.reports.append(report("nothing-of-it", amount, message, help))
         if not figure:
             self.items.pop()

@@ -42,7 +42,7 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
         said = "overall" if isinstance(node, nodes.OverallHead) else words_of_line(node)
         if said in first:
             message = f"`{said}` is written twice in this formula"
-            there = (first[said], "the first stands here")
+            there = (first[said], "the first is here")
             place, help = line.place(), "keep one of the two lines"
             keep_first = () if entry.children else (without_line(place, "leave out this line"),)
             reports.append(report("said-twice", place, message, help, there, fixes=keep_first))

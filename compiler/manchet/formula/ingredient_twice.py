@@ -23,9 +23,9 @@ def stands_twice(meaning: Meaning, place: Place, there: Meaning, first: Place) -
     known = meaning.ingredient.name if meaning.ingredient is not None else name
     help = f"write one line with all of it; in a stage, two temperatures may stand apart: `{known} … at 30 C`"
     if fold(name) == fold(other):
-        message = f"{name} stands twice here"
+        message = f"{name} is written twice here"
     else:
         message = f"{name} and {other} are one: the larder has both as {known}"
         if not _is_water(meaning):
-            help = f"write one line with all of it; if two things are meant, give each its own name: `{name}` in your larder"
-    return report("ingredient-twice", place, message, help, (first, "the first stands here"))
+            help = f"write one line with all of it; if you mean two things, give each its own name: `{name}` in your larder"
+    return report("ingredient-twice", place, message, help, (first, "the first is here"))

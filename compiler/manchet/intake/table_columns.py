@@ -1,6 +1,6 @@
 """Which column of a table is which, which rows are none of its materials, and how its figures are written.
 
-A first row of headings says it, in one of five languages; without one the columns are told by what stands in them. What
+A first row of headings says it, in one of five languages; without one the columns are told by their contents. What
 was decided is said in `said`, a line each.
 """
 
@@ -94,7 +94,7 @@ def layout_of(rows: Sequence[Sequence[str]], known: Callable[[str], bool]) -> La
         f"{word} from column {place + 1}" + (f" ({first[place]})" if headed and _at(first, place) else "")
         for word, place in sorted(order.items(), key=lambda one: one[1])
     )
-    return Layout(order, "", headed, (f"told by what stands in them: {told}",))
+    return Layout(order, "", headed, (f"told by their contents: {told}",))
 
 
 def is_total(name: str, known: bool, amount: Fraction | None, above: Sequence[Fraction]) -> bool:

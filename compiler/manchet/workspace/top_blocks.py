@@ -68,5 +68,5 @@ def _same_names(entries: tuple[Entry, ...]) -> Iterator[Diagnostic]:
         where = there.line.path if there.line.path != entry.line.path else f"line {there.line.number}"
         message = f"{name_of(entry)} is there already, in {where}"
         help = f"if {entry.line.path} is a copy, remove it; else give one of the two another name"
-        also = (there.line.place(), "the first stands here")
+        also = (there.line.place(), "the first is here")
         yield report("two-blocks-one-name", entry.line.place(), message, help, also)

@@ -221,8 +221,7 @@ def _not_with(verb: str, name: n.Word, body: str) -> Fault:
     else:
         fixes = left_out(body, start, name.end)
         offer = (
-            "write folds as in `with 4 folds every 30 min`, "
-            f"an ingredient on a line of its own, as in `add {name.text}`"
+            f"write folds like `with 4 folds every 30 min`, an ingredient on a line of its own, as in `add {name.text}`"
         )
     return Fault("with-what", name.start, name.end, {"verb": verb, "name": name.text, "offer": offer}, fixes)
 
