@@ -79,7 +79,7 @@ def _read_short(body: str, context: str) -> Read:
 
 def _read(written: str, context: str) -> Read:
     """A line as the grammar has it, else as it is loosely written, where only one reading exists."""
-    found = _read_strictly(written, context)
+    found = read_strictly(written, context)
     if found.trouble is None and not (found.faults and _in_error(found.faults)) and not is_odd(found.node):
         return found
     from manchet.syntax.loose.normal import normal_form  # a sound file has no need of them
@@ -87,7 +87,7 @@ def _read(written: str, context: str) -> Read:
 
     body = plain(written)[0]
     normal = normal_form(body, context)
-    meant = None if normal is None else _read_strictly(normal, context)
+    meant = None if normal is None else read_strictly(normal, context)
     if normal is None or meant is None or meant.trouble is not None or meant.faults or is_odd(meant.node):
         if type(found.node) is StageHead and is_odd(found.node):  # no stage is called `(20% of flour)`
             trouble = LineTrouble(body, tuple(pieces(body)), context, "stage", ((0, len(body)),), 0, ())
@@ -102,7 +102,8 @@ def _in_error(faults: tuple[Fault, ...]) -> bool:
     return any(fault.name not in REMARKS for fault in faults)
 
 
-def _read_strictly(written: str, context: str) -> Read:
+def read_strictly(written: str, context: str) -> Read:
+    """A line as the grammar has it, and only so."""
     body, faults = plain(written)
     raws = pieces(body)
     if not raws:

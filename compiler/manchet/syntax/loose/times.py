@@ -33,6 +33,8 @@ TIMES: tuple[Rewriter, ...] = (
     rule(r"\b(?:max\.|maximum) (?=<n> <time><end>)", "at most "),
     rule(r"(<n> <time>) (?:per|each|on each|on every) side\b", r"\1 a side"),
     rule(r"\bper (?:piece|loaf|roll|bun)\b", "each"),
+    rule(r"(?<=\d) (g|kg|oz|ml) per (?!cent\b|side\b|[0-9])[^\W\d_]+$", r" \1 each"),
+    rule(r"^((?:cool|chill|heat|warm|freeze|thaw)\b.* [CF]) in (?=<n>(?:-<n>)? <time>$)", r"\1 "),
 )
 
 
@@ -63,6 +65,7 @@ HEAT: tuple[Rewriter, ...] = (
     rule(r"\b(?:to|until) (?:a )?core (?:temperature |temp\.? )?(?:of )?(<n>(?:-<n>)? [CF])\b", r"to \1 core"),
     rule(r"(?:to |until )?(?:an? )?(?:core|internal) temp(?:erature|\.)? (?:of )?(<n>(?:-<n>)? [CF])\b", r"to \1 core"),
     rule(r"\b(?:ddt|fdt|dough temp(?:erature|\.)?)(?: of)? (?=<n>(?:-<n>)? [CF]\b)", "to "),
+    rule(r"\bto (<n>(?:-<n>)? [CF]) (?:final )?dough temp(?:erature|\.)?(?=[\s,]|$)", r"to \1"),
     rule(r"^((?:mix|stir|fold|stretch)\b.*) until (?=<n> [CF]\b)", r"\1 to "),
 )
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from manchet.quantities.units import LONG_FORMS
-from manchet.syntax.vocabulary import STAGES
+from manchet.syntax.vocabulary import STAGES, VERBS
 
 NUMBERS = {
     word: str(number)
@@ -85,3 +85,6 @@ STAGE_PHRASES = {
 
 STAGE_KINDS = tuple(stage.word for stage in STAGES if (stage.preferment or stage.holds_water) and " " not in stage.word)
 """Kinds that a describing word may stand before: `rye sour`, `liquid levain`."""
+
+TOUCHING = tuple(verb.word for verb in VERBS if verb.touches or verb.may_touch)
+"""Verbs that something goes with onto the bread: `brush with egg wash 6 g each`."""

@@ -8,7 +8,7 @@ from itertools import islice, pairwise
 
 from manchet.diagnostics.reports import list_of_words
 from manchet.quantities.units import LONG_FORMS, UNITS
-from manchet.syntax.loose.normal import LONGEST
+from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.mistakes.beginnings import of_another_trade, outside, pieces_of, unknown
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
@@ -24,9 +24,10 @@ from manchet.syntax.mistakes.otherwise import (
     folds_without_a_count,
     gas_mark,
     packet,
+    room_warmth,
     then_another_heat,
-    two_mixes,
     two_scales,
+    two_steps,
     weighed_from_to,
     weighed_twice,
 )
@@ -41,11 +42,48 @@ Reason = Callable[[LineTrouble], Fault | None]
 
 def diagnose(trouble: LineTrouble) -> Fault:
     """The one report of a line that could not be read."""
+    fault = _first_reason(trouble)
+    return (_beyond_what_is_loose(trouble) or fault) if fault.name in _OF_A_PART else fault
+
+
+def _first_reason(trouble: LineTrouble) -> Fault:
     for reason in REASONS:
         fault = reason(trouble)
         if fault is not None:
             return fault
     return _generic(trouble)
+
+
+_OF_A_PART = frozenset({"unreadable-line", "unknown-unit", "line-unfinished", "makes-unclear"})
+"""Reports that blame a part of a line: the part may be one that is read, loosely, where all else is sound."""
+
+
+def _beyond_what_is_loose(t: LineTrouble) -> Fault | None:
+    """What is wrong with the line when all that can be read loosely is: of `bake 30 min @ 220C until golden` the `until`."""
+    from manchet.syntax.line import read_strictly  # that asks for us
+
+    normal = normal_form(t.body, t.context)
+    if normal is None:
+        return None
+    found = read_strictly(normal, t.context)
+    if found.trouble is not None:
+        fault = _first_reason(found.trouble)
+    else:
+        fault = next((fault for fault in found.faults if fault.name not in REMARKS), None)
+    if fault is None or fault.name == "missing-unit":  # a number that was in words
+        return None
+    blamed = normal[fault.start : fault.end]
+    start = t.body.casefold().find(blamed.casefold())
+    if start < 0 and blamed != normal:
+        return None  # it was written otherwise, and is blamed as it was written
+    start, end = (start, start + len(blamed)) if start >= 0 else (0, len(t.body))
+    return fault._replace(start=start, end=end, fixes=tuple(_of_the_whole(fix, normal, t.body) for fix in fault.fixes))
+
+
+def _of_the_whole(fix: LineFix, normal: str, body: str) -> LineFix:
+    """The fix of the normal form, for the body it was made of."""
+    under = tuple((len(body), len(body), text) for _, _, text in fix.parts if text.startswith("\n"))
+    return LineFix(((0, len(body), fix.of(normal)), *under), fix.title)
 
 
 def is_plain_name(t: LineTrouble) -> bool:
@@ -365,7 +403,7 @@ def _generic(t: LineTrouble) -> Fault:
 
 REASONS: tuple[Reason, ...] = (
     _unclosed, _digits, gas_mark, two_scales, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
-    folds_without_a_count, two_mixes, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
+    folds_without_a_count, two_steps, room_warmth, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, units, unreadable_part, unknown,
 )  # fmt: skip
 

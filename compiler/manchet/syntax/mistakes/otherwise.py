@@ -12,6 +12,7 @@ from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices,
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import WEIGHS
 from manchet.syntax.tokens import WEIGHTS, pieces
+from manchet.syntax.vocabulary import VERBS
 
 GAS_MARKS = {
     "1/4": 110, "¼": 110, "1/2": 120, "½": 120, "1": 140, "2": 150, "3": 170, "4": 180, "5": 190, "6": 200, "7": 220, "8": 230, "9": 240,
@@ -30,7 +31,8 @@ _DEGREES = re.compile(r"\b([0-9]+(?:-[0-9]+)?) ?(?:degrees?|deg\b\.?|[°º])(?! 
 _FEW = re.compile(r"\b(?:a few|some|several|a couple of) (?:min\w*|hours?|h|secs?|seconds?|days?)\b", re.IGNORECASE)
 _FOLDS = re.compile(r",? ?(?:with )?(?:some )?fold(?:s|ing|ed)? every ([0-9]+) ?(min|h)\w*", re.IGNORECASE)
 _THEN = re.compile(r",? (?:and )?then (?:at )?([0-9]+ [CF])\b")
-_TWO_MIXES = re.compile(r"^(mix .*?[0-9].*?)(?:,? (?:and )?then | ?\+ ?)(.*[0-9].*)$", re.IGNORECASE)
+_TWO_STEPS = re.compile(r"^(.*[0-9].*?)(?:,? (?:and )?then | ?\+ ?)(.*[0-9].*)$", re.IGNORECASE)
+_ROOM = re.compile(r",? ?\b(?:at |in )?(?:the )?(?:room|ambient|kitchen) temp(?:erature\b|\b\.?)", re.IGNORECASE)
 
 
 def gas_mark(t: LineTrouble) -> Fault | None:
@@ -122,14 +124,32 @@ def then_another_heat(t: LineTrouble) -> Fault | None:
     )
 
 
-def two_mixes(t: LineTrouble) -> Fault | None:
-    found = _TWO_MIXES.match(t.body) if len(t.body) < LONGEST else None
+def two_steps(t: LineTrouble) -> Fault | None:
+    """`bake 20 min at 240 C then 20 min at 200 C`: a step a line."""
+    found = _TWO_STEPS.match(t.body) if len(t.body) < LONGEST else None
     if found is None or t.rule != "step":
         return None
-    second = found[2] if found[2].lower().startswith("mix ") else f"mix {found[2]}"
+    verb = next((verb.word for verb in VERBS if f"{found[1]} ".lower().startswith(f"{verb.word} ")), "")
+    again = any(f"{found[2]} ".lower().startswith(f"{verb.word} ") for verb in VERBS)
+    second = found[2] if again or not verb else f"{verb} {found[2]}"
     first = found[1].rstrip(" ,")
     words = {"text": short(t.body), "form": f"write two lines: `{first}`, and under it `{second}`"}
     return Fault("unreadable-line", 0, len(t.body), words)
+
+
+def room_warmth(t: LineTrouble) -> Fault | None:
+    """`at room temperature`: how warm the room is, the kitchen says."""
+    found = _ROOM.search(t.body) if len(t.body) < LONGEST else None
+    if found is None or t.rule not in ("step", "clause_line"):
+        return None
+    said = found[0].strip(" ,")
+    words = {
+        "text": said,
+        "form": "leave it out: what has no temperature stands in the kitchen's `air`; or write the degrees, as in `at 22 C`",
+    }
+    start = found.end() - len(found[0].lstrip(" ,"))
+    fix = LineFix(((found.start(), found.end(), ""),), f"leave out `{said}`")
+    return Fault("unreadable-line", start, found.end(), words, (fix,))
 
 
 def figure_in_words(t: LineTrouble) -> Fault | None:

@@ -95,7 +95,8 @@ def _meant(t: LineTrouble, written: list[RawToken]) -> Fault:
     said = t.body[start:end]
     row = VERB.get(t.raws[0].text) if t.rule == "step" else None
     if row is not None and row.touches and row.opens_with and t.raws[-1].text in ("each", "all", "apiece"):
-        instead = f"{row.word} {row.opens_with} {t.body[t.raws[0].end :].strip()}"
+        rest = t.body[t.raws[0].end :].strip().removeprefix(f"{row.opens_with} ")
+        instead = f"{row.word} {row.opens_with} {rest}"
         words = {"text": short(said), "form": f"write `{instead}`"}
         return Fault("unreadable-line", start, end, words, (in_place(0, len(t.body), instead),))
     if t.rule == "step" and t.raws[0].text in VERB and VERB[t.raws[0].text].said_how and '"' not in said:

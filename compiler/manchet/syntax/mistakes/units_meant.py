@@ -48,13 +48,17 @@ def units(t: LineTrouble) -> Fault | None:
                 {"written": written, "unit": after.text, "offer": _unit_offer(after.text, t)},
                 with_unit_meant(raw.start, after.end, raw.text, after.text, t.context),
             )
-    glued = re.search(r"(?<![^\s,])([0-9]+(?:\.[0-9]+)?)([^\W\d_]+)(?![^\s,])", t.body)
-    if glued and t.context in WEIGHS | {"step"}:
-        words = {"written": glued[0], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
-        return Fault(
-            "unknown-unit", *glued.span(), words, with_unit_meant(*glued.span(), glued[1], glued[2], t.context)
-        )
+    for raw in t.raws if t.context in WEIGHS | {"step"} else ():
+        glued = _GLUED.fullmatch(raw.text) if raw.kind == "WORD" else None
+        if glued:
+            words = {"written": t.body[raw.start : raw.end], "unit": glued[2], "offer": _unit_offer(glued[2], t)}
+            fixes = with_unit_meant(raw.start, raw.end, glued[1], glued[2], t.context)
+            return Fault("unknown-unit", raw.start, raw.end, words, fixes)
     return None
+
+
+_GLUED = re.compile(r"([0-9]+(?:\.[0-9]+)?)(?!(?:st|nd|rd|th)$)([^\W\d_]+)")
+"""A number and letters that are no unit, as one word; `1st` is an ordinal."""
 
 
 def _amounts(name: str, number: str, context: str) -> str:
