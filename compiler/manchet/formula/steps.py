@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from typing import Any
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
@@ -42,6 +42,18 @@ def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:
     return found
 
 
+def _twice(what: str, line: Line) -> Diagnostic:
+    """The report of a clause that is said twice; two times on one line are two steps."""
+    from manchet.syntax.mistakes.in_two import in_two  # a sound file has no need of it
+
+    message, two = f"this step has {what} twice", in_two(line.body) if what == "a time" else None
+    if two is None:
+        return report("clause-twice", line.place(), message, "keep one of the two")
+    title = f"write two lines: `{two[0]}`, and under it `{two[1]}`"
+    fix = Fix(title, (Edit(line.place(), f"{two[0]}\n{' ' * line.indent}{two[1]}"),))
+    return report("clause-twice", line.place(), message, f"keep one of the two, or {title}", fixes=(fix,))
+
+
 def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> Outcome[Step]:
     """The step an entry describes; `verb` is canonical. A clause said twice is reported once, the first holds.
 
@@ -58,7 +70,7 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
 
     def once(key: str, value: object, line: Line, what: str) -> None:
         if key in said:
-            reports.append(report("clause-twice", line.place(), f"this step has {what} twice", "keep one of the two"))
+            reports.append(_twice(what, line))
         else:
             said[key] = value
 

@@ -179,7 +179,7 @@ def parse(source: SourceText, most: int = MOST_REPORTS) -> Outcome[File]:
 def _diagnosis(trouble: LineTrouble, odd: bool, line: Line, above: list[_Open]) -> Fault | None:
     """Why a line could not be read; one whose indentation is wrong is not said to stand in the wrong place too. `above` is
     the line above, after those it stands under."""
-    from manchet.syntax.mistakes.diagnosis import diagnose  # a sound file has no need of it
+    from manchet.syntax.mistakes.blame import diagnose  # a sound file has no need of it
 
     fault = diagnose(trouble)
     if fault.name in ("line-outside-stage", "line-outside-block"):

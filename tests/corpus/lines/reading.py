@@ -25,6 +25,8 @@ WHERE = {
     "formula": "{}\n  makes 2 loaves at 900 g dough\n  dough\n    white flour 1000 g\n    salt 20 g\n",
     "kitchen": "kitchen A\n  {}\n",
     "oven": "kitchen A\n  oven stone\n    {}\n",
+    "mixer": "kitchen A\n  mixer spiral\n    {}\n",
+    "preparation": "preparation A\n  white flour 100 g\n  {}\n",
     "entry": "larder A\n  grey flour\n    {}\n",
 }
 """A text for each place that a line may stand in."""

@@ -36,5 +36,7 @@ HEAD: tuple[Rewriter, ...] = (
 
 SETTINGS: tuple[Rewriter, ...] = (
     rule(r"^(recovers) in ", r"\1 "),
+    rule(r"^(slow|fast):? (<n>) ?(?:rpm|turns? ?(?:/|per ) ?min(?:ute|\.)?)$", r"\1 \2 turns a minute"),
+    rule(r"^(falls <n>(?:-<n>)? [CF]) ?(?:/ ?|per )h(?:our)?\b", r"\1 an hour"),
     rule(rf"^(hands) ({any_of(NUMBERS)})$", lambda m: f"{m[1]} {NUMBERS[m[2].lower()]}"),
 )

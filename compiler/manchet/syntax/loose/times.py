@@ -71,7 +71,10 @@ HEAT: tuple[Rewriter, ...] = (
 
 FOLDS: tuple[Rewriter, ...] = (
     rule(r"\b([0-9]+) (?:sets of )?(?:stretch(?:es)? and |coil |sets of )?folds\b", r"\1 folds"),
-    rule(r"(?<=\w)(,?) (?:and )?fold(?:ing|ed)? ([0-9]+) times (?=every\b)", r"\1 with \2 folds "),
+    rule(
+        r"^(?!stretch\b|coil\b)(.*\w)(,?) (?:and )?fold(?:ing|ed)? ([0-9]+) times (?=every\b)",
+        r"\1\2 with \3 folds ",
+    ),
     rule(r"(?:\b(at|in) )?(<n> min)(?: intervals| apart)\b", r"every \2"),
     rule(r"(?<!with)(,?) ([0-9]+ (?:folds|turns|stirs)) (?=every\b)", r"\1 with \2 "),
     rule(r"(?:\bwith )?(?:[0-9]+ )?folds after ((?:<n>(?:, | and ))+<n>) min\b", lambda m: _folds_after(m[1])),

@@ -17,8 +17,15 @@ from manchet.syntax.vocabulary import VERB
 def of_another_trade(t: LineTrouble) -> Fault | None:
     """A word of the trade that is not one of this language, or a slip of one, and what to write instead."""
     words = [raw.text for raw in takewhile(lambda raw: raw.kind == "WORD", t.raws[:4])]
-    if t.context in OF_A_KITCHEN and t.rule in ("bare_name", "setting") and (thing := of_a_kitchen(words, t.context)):
+    if (
+        t.context in OF_A_KITCHEN
+        and t.rule in ("bare_name", "setting")
+        and (thing := of_a_kitchen(words, t.context, any(raw.kind == "MASS" for raw in t.raws)))
+    ):
+        from manchet.syntax.loose.normal import normal_form
+
         instead = f"{thing[1]}{t.body[len(thing[0]) :]}"
+        instead = normal_form(instead, t.context) or instead
         said = {"word": short(thing[0]), "offer": f"write `{instead}`"}
         return Fault("unknown-word", 0, len(thing[0]), said, choices(0, len(t.body), instead))
     if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder", "entry", "thing"):
@@ -61,7 +68,10 @@ def _offer(written: str, meant: str, t: LineTrouble) -> str:
     from manchet.syntax.loose.normal import normal_form
 
     body = normal_form(t.body, t.context) or t.body
-    answer = answer_to(meant, pieces(body), body[len(written) :])
+    ours = (
+        f"{INSTEAD.get(meant, '').partition(', ')[0]}{t.body[len(written) :]}"  # `rise 1:30` is of hours, as a wait is
+    )
+    answer = answer_to(meant, pieces(normal_form(ours, t.context) or body), body[len(written) :])
     return answer if written == meant else f"for `{meant}`: {answer}"
 
 

@@ -8,11 +8,11 @@ from itertools import islice, pairwise
 
 from manchet.diagnostics.reports import list_of_words
 from manchet.quantities.units import LONG_FORMS, UNITS
-from manchet.syntax.loose.normal import LONGEST, normal_form
+from manchet.syntax.loose.normal import LONGEST
 from manchet.syntax.mistakes.beginnings import of_another_trade, outside, pieces_of, unknown
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
-from manchet.syntax.mistakes.forms import FORMS
+from manchet.syntax.mistakes.forms import FORMS, makes_of
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.lookalikes import never_weighed
 from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, written_out
@@ -21,8 +21,10 @@ from manchet.syntax.mistakes.otherwise import (
     clock,
     degrees_of_no_scale,
     figure_in_words,
+    folds_alone,
     folds_without_a_count,
     gas_mark,
+    kept_for,
     packet,
     room_warmth,
     then_another_heat,
@@ -40,50 +42,13 @@ from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 Reason = Callable[[LineTrouble], Fault | None]
 
 
-def diagnose(trouble: LineTrouble) -> Fault:
-    """The one report of a line that could not be read."""
-    fault = _first_reason(trouble)
-    return (_beyond_what_is_loose(trouble) or fault) if fault.name in _OF_A_PART else fault
-
-
-def _first_reason(trouble: LineTrouble) -> Fault:
+def first_reason(trouble: LineTrouble) -> Fault:
+    """The one report of a line that could not be read, if all of it is to be as the grammar has it."""
     for reason in REASONS:
         fault = reason(trouble)
         if fault is not None:
             return fault
     return _generic(trouble)
-
-
-_OF_A_PART = frozenset({"unreadable-line", "unknown-unit", "line-unfinished", "makes-unclear"})
-"""Reports that blame a part of a line: the part may be one that is read, loosely, where all else is sound."""
-
-
-def _beyond_what_is_loose(t: LineTrouble) -> Fault | None:
-    """What is wrong with the line when all that can be read loosely is: of `bake 30 min @ 220C until golden` the `until`."""
-    from manchet.syntax.line import read_strictly  # that asks for us
-
-    normal = normal_form(t.body, t.context)
-    if normal is None:
-        return None
-    found = read_strictly(normal, t.context)
-    if found.trouble is not None:
-        fault = _first_reason(found.trouble)
-    else:
-        fault = next((fault for fault in found.faults if fault.name not in REMARKS), None)
-    if fault is None or fault.name == "missing-unit":  # a number that was in words
-        return None
-    blamed = normal[fault.start : fault.end]
-    start = t.body.casefold().find(blamed.casefold())
-    if start < 0 and blamed != normal:
-        return None  # it was written otherwise, and is blamed as it was written
-    start, end = (start, start + len(blamed)) if start >= 0 else (0, len(t.body))
-    return fault._replace(start=start, end=end, fixes=tuple(_of_the_whole(fix, normal, t.body) for fix in fault.fixes))
-
-
-def _of_the_whole(fix: LineFix, normal: str, body: str) -> LineFix:
-    """The fix of the normal form, for the body it was made of."""
-    under = tuple((len(body), len(body), text) for _, _, text in fix.parts if text.startswith("\n"))
-    return LineFix(((0, len(body), fix.of(normal)), *under), fix.title)
 
 
 def is_plain_name(t: LineTrouble) -> bool:
@@ -308,8 +273,8 @@ def _amount_first(t: LineTrouble) -> Fault | None:
     rest = rest[3:] if rest.startswith("of ") else rest
     if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
         return None
-    ways = (first.text,) if first.kind != "NUMBER" else units_of(first.text, t.context)
     name = re.split(r"\s*,|\s+(?=at\s|of all flour)", rest, maxsplit=1)[0]
+    ways = (first.text,) if first.kind != "NUMBER" else units_of(first.text, t.context, name)
     typed = tuple(f"{name} {way}{rest[len(name) :]}" for way in ways)
     words = {"written": first.text, "instead": list_of_words(tuple(f"`{way}`" for way in typed))}
     return Fault("amount-first", first.start, first.end, words, choices(0, len(t.body), *typed))
@@ -331,7 +296,7 @@ def _lacks(t: LineTrouble) -> Fault | None:
     word = body[: t.spans[0][1]] if t.spans else first.text
     if t.rule == "makes":
         weight = next((raw for raw in t.raws if raw.kind == "MASS"), None)
-        offer = f"write `{body} dough` or `{body} baked`" if weight is not None and ended else FORMS["makes"]
+        offer = f"write `{body} dough` or `{body} baked`" if weight is not None and ended else makes_of(body)
         fixes = choices(0, len(body), f"{body} dough", f"{body} baked") if weight is not None and ended else ()
         return Fault("makes-unclear", 0, len(body), {"text": short(body), "offer": offer}, fixes)
     if t.rule == "allow" and ended and len(t.spans) > 1:
@@ -403,7 +368,7 @@ def _generic(t: LineTrouble) -> Fault:
 
 REASONS: tuple[Reason, ...] = (
     _unclosed, _digits, gas_mark, two_scales, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
-    folds_without_a_count, two_steps, room_warmth, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
+    folds_alone, folds_without_a_count, kept_for, two_steps, room_warmth, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, units, unreadable_part, unknown,
 )  # fmt: skip
 

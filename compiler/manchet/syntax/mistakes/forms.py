@@ -5,6 +5,10 @@ Of a verb and of a larder's or a kitchen's line the vocabulary has an example of
 
 from __future__ import annotations
 
+import re
+
+from manchet.syntax.loose.normal import LONGEST
+
 FORMS: dict[str, str] = {
     "block": "a block is a word and a name, as in `formula Tern loaf`",
     "stage": "a stage is a word, its name, and its share, as in `levain sour with 22% of all flour`",
@@ -43,3 +47,17 @@ FORMS: dict[str, str] = {
     "could_be": 'write it as in `could be golden syrup, black treacle because "two syrups share the name"`',
     "bare_name": "write an ingredient like `water 76%`",
 }
+
+_PIECES = re.compile(
+    r"makes ([0-9]+) ?(?:[x×] ?(?P<weight>[0-9.]+ ?k?g)|([^\W\d_]+(?: (?!at\b|in\b|of\b)[^\W\d_]+)*))\b.*",
+    re.IGNORECASE,
+)
+
+
+def makes_of(body: str) -> str:
+    """The forms of the line, with the pieces that the baker makes."""
+    own = _PIECES.fullmatch(body) if len(body) < LONGEST else None
+    if own is None:
+        return FORMS["makes"]
+    form = re.sub(r"\b(?:14|6) loaves\b", f"{own[1]} {own[3] or 'loaves'}", FORMS["makes"])
+    return form.replace("900 g", own["weight"] or "900 g")

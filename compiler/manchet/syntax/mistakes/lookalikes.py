@@ -17,7 +17,7 @@ from manchet.syntax.tokens import RawToken
 _SAID_IN_REST = "say it in the rest it belongs to: `ferment {TIME|2 h} with a fold after 60 min`"
 _REST = "write `rest {TIME|20 min}`"
 _RISE = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}` for the whole dough, `prove {TIME|60 min} at {TEMPERATURE|28 C}` for the pieces"
-_MAKES = "write `makes 14 loaves at {MASS|900 g} dough`"
+_MAKES = "write `makes {NUMBER|14} loaves at {MASS|900 g} dough`"
 _DIVIDE = "write `divide`: the weight of a piece stands in the `makes` line"
 _PLACE = "write `place in long tin`, or `place on tray`"
 _LEVAIN = "write the heading `levain`, and the culture's own name as a material"
@@ -116,6 +116,8 @@ TWINS: dict[str, str] = {
     "roux": "write the heading `scald`",
     "stage": "a stage is a heading of the formula, not a line of another: `stage NAME`, two spaces further out",
     "the rest": "write `everything else`",
+    "rest of everything": "write `everything else`",
+    "rest of it": "write `everything else`",
     "rest of the": _EVERYTHING,
     "remaining": _EVERYTHING,
     "all remaining": _EVERYTHING,
@@ -128,7 +130,7 @@ TWINS: dict[str, str] = {
     "main dough": "write `dough`",
     "yield": _MAKES,
     "yields": _MAKES,
-    "serves": _MAKES,
+    "serves": _MAKES.replace("{NUMBER|14}", "14"),
     "recipe": "write `formula {REST|NAME}`",
     "sub-recipe": "write `preparation {REST|NAME}`",
     "description": 'write `about "…"`',
@@ -160,9 +162,22 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "brotform": "basket",
         "staff": "hands",
     },
-    "thing": {"opens": "door", "opening": "door", "max": "hottest", "maximum": "hottest", "capacity": "takes"},
+    "thing": {
+        "opens": "door",
+        "opening": "door",
+        "max": "hottest",
+        "maximum": "hottest",
+        "capacity": "holds",
+        "preheat": "heats in",
+        "preheats": "heats in",
+        "preheats in": "heats in",
+        "preheat in": "heats in",
+    },
 }
 """The same of a kitchen's own lines: what stands for the words, with the rest of the line as it is."""
+
+BY_WEIGHT = {"capacity": "takes"}
+"""What stands for them before a weight: a mixer takes dough, an oven holds loaves."""
 
 INSTEAD: dict[str, str] = {
     "knead": "mix by hand, mix slow",
@@ -223,6 +238,8 @@ INSTEAD: dict[str, str] = {
     "yudane": "scald",
     "roux": "scald",
     "the rest": "everything else",
+    "rest of everything": "everything else",
+    "rest of it": "everything else",
     "remaining": "everything else",
     "all that is left": "everything else",
     "ingredients": "overall",
@@ -252,11 +269,13 @@ def never_weighed(name: str) -> bool:
     return _longest(name.lower().split(), NEVER_WEIGHED) is not None
 
 
-def of_a_kitchen(words: list[str], context: str) -> tuple[str, str] | None:
-    """The words a kitchen's line begins with, and what stands for them."""
+def of_a_kitchen(words: list[str], context: str, weighed: bool = False) -> tuple[str, str] | None:
+    """The words a kitchen's line begins with, and what stands for them; `weighed` where a weight is told of."""
     table = OF_A_KITCHEN.get(context, {})
     found = _longest(words, table)
-    return None if found is None else (found, table[found])
+    if found is None:
+        return None
+    return found, BY_WEIGHT.get(found, table[found]) if weighed else table[found]
 
 
 def _longest(words: list[str], table: Container[str]) -> str | None:

@@ -68,7 +68,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "clock-or-minutes": ("`{written}`: hours and minutes, or minutes and seconds?", ""),
     "packet": ("`{written}` is of no stated weight", "write what one weighs, as it stands on the {one}: `{name} … g`"),
     "figure-in-words": ("`{text}` has its figure in words", ""),
-    "how-many-folds": ("how many folds? `{written}` does not say", "write `{instead}`"),
+    "how-many-folds": ("how many folds? `{written}` does not say", "write `{instead}`, with as many as there are"),
     "about-amount": ("`{written}` leaves the figure open", "{offer}"),
     "to-as-range": ("`{written}`: `to` is for a temperature that is reached", "write the range `{instead}`"),
     "by-feel-amount": (

@@ -100,10 +100,13 @@ def written_out(raw: RawToken) -> tuple[LineFix, ...]:
     return choices(raw.start, raw.end, text) if len(value) < 16 else ()
 
 
-def units_of(number: str, context: str) -> tuple[str, ...]:
-    """How a number may have been meant, the likeliest first: in `overall` a share; few are counted, as eggs are."""
+def units_of(number: str, context: str, name: str) -> tuple[str, ...]:
+    """How a number of `name` may have been meant, the likeliest first: in `overall` a share; few are counted, as eggs are,
+    and of what is one thing alone, as salt, none."""
     grams, share = f"{number} g", f"{number}%"
-    whole = (f"{number} whole",) if number.isdigit() and int(number) <= MOST_COUNTED else ()
+    last = name.lower().rpartition(" ")[2]
+    few = number.isdigit() and int(number) <= MOST_COUNTED and (last.endswith("s") or last in _COUNTED_ONE)
+    whole = (f"{number} whole",) if few else ()
     return (share, *whole, grams) if context == "overall" else (*whole, grams, share)
 
 
@@ -115,6 +118,9 @@ def with_unit_meant(start: int, end: int, number: str, unit: str, context: str) 
         return ()  # `overall` knows no weight
     return choices(start, end, f"{number}{'' if meant == '%' else ' '}{meant}")
 
+
+_COUNTED_ONE = frozenset({"egg", "yolk", "pod", "bean", "lemon", "orange", "apple", "potato", "banana", "onion"})
+"""Things that are counted, where there is one of them; the name of several ends in an s."""
 
 MOST_COUNTED = 60
 """Five trays of a dozen eggs; nobody counts more."""

@@ -90,6 +90,27 @@ def a_few(t: LineTrouble) -> Fault | None:
     )
 
 
+def folds_alone(t: LineTrouble) -> Fault | None:
+    """`fold 3 times every 30 min` on a line of its own: folds interrupt a wait, and are said with it."""
+    found = _FOLDS_ALONE.match(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    work = (found[1] or found[4]).lower().rstrip("s")
+    number = found[2] or found[3]
+    every = f"every {found[5]} {'h' if found[6].lower() == 'h' else 'min'}"
+    folds = f"with {number or 3} {work}{'' if number == '1' else 's'} {every}"
+    why = "say it at the end of the wait above" if number else "say how many at the end of the wait above"
+    words = {"text": short(t.body), "form": f"{why}, as in `ferment 2 h {folds}`"}
+    return Fault("unreadable-line", 0, len(t.body), words)
+
+
+_FOLDS_ALONE = re.compile(
+    r"(?:give |do |stretch (?:and|&) |coil )?(?:(folds?|turns?|stirs?)(?: ([0-9]+) times)?|([0-9]+) (?:sets of )?"
+    r"(?:stretch(?:es)? (?:and|&) |coil )?(folds?|turns?|stirs?)),? every ([0-9]+) ?(min|h)\w*\.?$",
+    re.IGNORECASE,
+)
+
+
 def folds_without_a_count(t: LineTrouble) -> Fault | None:
     return folds_every(t.body)
 
@@ -150,6 +171,32 @@ def room_warmth(t: LineTrouble) -> Fault | None:
     start = found.end() - len(found[0].lstrip(" ,"))
     fix = LineFix(((found.start(), found.end(), ""),), f"leave out `{said}`")
     return Fault("unreadable-line", start, found.end(), words, (fix,))
+
+
+def kept_for(t: LineTrouble) -> Fault | None:
+    """`keep 2 days in fridge`: how long it is good."""
+    found = _KEPT.match(t.body) if len(t.body) < LONGEST and t.context in ("preparation", "stage", "entry") else None
+    normal = None if found is None else normal_form(f"rest {found[1]}", "stage") or f"rest {found[1]}"
+    if found is None or normal is None:
+        return None
+    where = found[2].lower()
+    cold = re.search(r"([0-9]+) ?°?C\b", found[2])
+    degrees = (
+        cold[1] if cold else "-18" if "freez" in where or "frozen" in where else "4" if _COLD.search(where) else ""
+    )
+    instead = f"good for {normal.removeprefix('rest ')}{f' at {degrees} C' if degrees else ''}"
+    words = {"text": short(t.body), "form": f"for how long it is good write `{instead}`"}
+    fixes: tuple[LineFix, ...] = (in_place(0, len(t.body), instead),)
+    if t.context == "stage":
+        fixes = ()
+    return Fault("unreadable-line", 0, len(t.body), words, fixes)
+
+
+_KEPT = re.compile(
+    r"(?:keeps?|store[sd]?|good|lasts?)(?: for| up to)? ((?:[0-9]+(?:-[0-9]+)?|an?|one|two|three) ?(?:d|days?|weeks?|h|hours?|hrs?))\b(.*)$",
+    re.IGNORECASE,
+)
+_COLD = re.compile(r"\b(?:fridge|refrigerat\w*|cold|chilled|cooler|retarder)\b")
 
 
 def figure_in_words(t: LineTrouble) -> Fault | None:

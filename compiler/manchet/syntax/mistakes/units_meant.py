@@ -35,7 +35,7 @@ def units(t: LineTrouble) -> Fault | None:
             start = 0 if material else t.raws[at - 1].start
             if t.rule == "setting":
                 offer = shape_of(t)
-            ways = () if t.rule == "setting" else units_of(raw.text, t.context)
+            ways = () if t.rule == "setting" else units_of(raw.text, t.context, name)
             fixes = tuple(in_place(raw.start, raw.end, way, title=f"write `{name} {way}`") for way in ways)
             words = {"written": t.body[start : raw.end], "offer": offer}
             return Fault("missing-unit", raw.start, raw.end, words, fixes)
@@ -62,7 +62,7 @@ _GLUED = re.compile(r"([0-9]+(?:\.[0-9]+)?)(?!(?:st|nd|rd|th)$)([^\W\d_]+)")
 
 
 def _amounts(name: str, number: str, context: str) -> str:
-    return f"write {list_of_words(tuple(f'`{name} {way}`' for way in units_of(number, context)))}"
+    return f"write {list_of_words(tuple(f'`{name} {way}`' for way in units_of(number, context, name)))}"
 
 
 _SPOONS = {"el": "tbsp", "tl": "tsp", "kl": "tsp", "t": "tsp", "cs": "tbsp", "cc": "tsp", "msk": "tbsp", "tsk": "tsp"}

@@ -1,0 +1,51 @@
+"""Which part of a line is blamed where some of it is read loosely: one that no reading makes sense of."""
+
+from __future__ import annotations
+
+from manchet.syntax.line import read_strictly
+from manchet.syntax.loose.normal import normal_form
+from manchet.syntax.mistakes.diagnosis import first_reason
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble
+from manchet.syntax.mistakes.odd_figures import short
+
+
+def diagnose(trouble: LineTrouble) -> Fault:
+    """The one report of a line that could not be read."""
+    fault = first_reason(trouble)
+    return (_beyond_what_is_loose(trouble) or fault) if fault.name in _OF_A_PART else fault
+
+
+_OF_A_PART = frozenset({"unreadable-line", "unknown-unit", "line-unfinished", "makes-unclear", "unknown-word"})
+"""Reports that blame a part of a line: the part may be one that is read, loosely, where all else is sound."""
+
+
+def _beyond_what_is_loose(t: LineTrouble) -> Fault | None:
+    """What is wrong with the line when all that can be read loosely is: of `bake 30 min @ 220C until golden` the `until`."""
+    normal = normal_form(t.body, t.context)
+    if normal is None:
+        return None
+    found = read_strictly(normal, t.context)
+    fault: Fault | None
+    if found.trouble is not None:
+        if t.rule == "bare_name" and found.trouble.rule != "makes":
+            return None  # its first word is what cannot be read
+        fault = first_reason(found.trouble)
+    else:
+        fault = next((fault for fault in found.faults if fault.name not in REMARKS), None)
+    if fault is None or fault.name == "missing-unit":  # a number that was in words
+        return None
+    blamed = normal[fault.start : fault.end]
+    start = t.body.casefold().find(blamed.casefold())
+    if start < 0 and blamed != normal:
+        return None  # it was written otherwise, and is blamed as it was written
+    start, end = (start, start + len(blamed)) if start >= 0 else (0, len(t.body))
+    words = {key: short(t.body) if word == short(normal) else word for key, word in fault.words.items()}
+    return fault._replace(
+        start=start, end=end, words=words, fixes=tuple(_of_the_whole(fix, normal, t.body) for fix in fault.fixes)
+    )
+
+
+def _of_the_whole(fix: LineFix, normal: str, body: str) -> LineFix:
+    """The fix of the normal form, for the body it was made of."""
+    under = tuple((len(body), len(body), text) for _, _, text in fix.parts if text.startswith("\n"))
+    return LineFix(((0, len(body), fix.of(normal)), *under), fix.title)
