@@ -176,3 +176,8 @@ def test_what_is_weighed_hot_has_its_heat() -> None:
     ]  # fmt: skip
     (block,) = [block for block in sheet(scalded).blocks if block.title == "scald"]
     assert [row.notes for row in block.rows] == [() if not one.beside else (one.beside,) for one in weights]
+
+
+def test_a_bulk_that_no_warmth_changes_has_no_table() -> None:
+    assert len({one.bulk for one in card(PLAIN_LOAF).warmths}) == len(card(PLAIN_LOAF).warmths) == 4
+    assert card(vary(PLAIN_LOAF, ferment="covered 5 min at 25 C")).warmths == ()

@@ -64,7 +64,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         strip=day_strip(card, m),
         days=tuple(_days(moments, GoesIn(work, m), m)),
         late=late_lines(late_spans(work, moments), m),
-        warmths=tuple(_bulk_times(card.came_out_at, m)),
+        warmths=_bulk_times(card.came_out_at, m),
         before=before_lines(card.before_you_go, work.kitchen, m),
         clashes=clash_lines(card.clashes, m),
         notes=(words["card.later_loads"],) if any(_stands_longer(one) for one in moments) else (),
@@ -81,13 +81,13 @@ def _short_day(at: datetime, m: Measures) -> str:
     return m.words.several("days.short")[at.weekday()]
 
 
-def _bulk_times(warmths: Sequence[CameOutAt], m: Measures) -> Iterator[BulkTime]:
-    """One under the other in one way: all in hours where one of them is said in hours."""
+def _bulk_times(warmths: Sequence[CameOutAt], m: Measures) -> tuple[BulkTime, ...]:
+    """One beside the other in one way: all in hours where one of them is said in hours. () where all say the same."""
     times = [Range(_fives(x.low), None if x.high is None else _fives(x.high)) for x in warmths]
     in_hours = any(max(end for end in time if end is not None) >= 2 * HOUR for time in times)
     say = m.hours if in_hours else m.time
-    for x, time in zip(warmths, times, strict=True):
-        yield BulkTime(m.degrees(single(x.celsius)), say(time))
+    found = tuple(BulkTime(m.degrees(single(x.celsius)), say(time)) for x, time in zip(warmths, times, strict=True))
+    return found if len({one.bulk for one in found}) > 1 else ()
 
 
 def _fives(seconds: Fraction) -> Fraction:

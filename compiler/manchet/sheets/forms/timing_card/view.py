@@ -153,6 +153,7 @@ class TimingCard(NamedTuple):
     days: tuple[CardDay, ...]
     late: tuple[LateLine, ...]
     warmths: tuple[BulkTime, ...]
+    """() where nobody can say, or the bulk is as long at every warmth."""
     before: tuple[str, ...]
     """Before you go."""
     clashes: tuple[CardClash, ...]
