@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 from cli.transcripts import manchet, scene
 from loaves import PLAIN_LOAF
+from sheets.paper import laid_out
 from works import first_work, reports_of
 
 from manchet.batch.work import Work
@@ -20,6 +21,7 @@ from manchet.sheets.forms.oven_card.card import oven_card
 from manchet.sheets.forms.timing_card.card import timing_card
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
+from manchet.sheets.registry import html_of
 from manchet.timing.card.card import card_of
 from manchet.timing.card.values import Card
 from manchet.timing.when import When, not_on_the_clock, ready_at, start_at
@@ -50,6 +52,16 @@ def test_a_wait_over_the_change_keeps_its_hours() -> None:
     for start, hour in ((SPRING, 1), (AUTUMN, -1)):
         assert proof(card(start)) == (begins, f"{at + timedelta(hours=hour):%H:%M}", timedelta(hours=8))
     assert proof(card(SPRING, kitchen=KITCHEN.replace("  zone Europe/Lisbon\n", "")))[1] == plain
+
+
+@pytest.mark.parametrize("paper", ("A4", "Letter"))
+def test_the_note_on_the_clocks_leaves_the_head_its_room(paper: str) -> None:
+    """The name on one line, the clocks on one, the note under them."""
+    rye = first_work(TEXT.replace("Plain loaf", "Harbour rye bread") + KITCHEN)
+    lines = laid_out(html_of(timing_card(rye, When(AUTUMN, False), Issue(), House(paper))))[0].lines
+    note = next(n for n, line in enumerate(lines) if line.startswith("Clocks go back"))
+    assert "Harbour rye bread" in lines[:note]
+    assert lines[note].endswith("as the wall then shows it.")
 
 
 @pytest.mark.parametrize("start", (SPRING, AUTUMN))
