@@ -15,7 +15,10 @@ from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
 from manchet.sheets.form import Ahead, Bakehouse, OfPreparations, PageSetup, Subject
+from manchet.sheets.page.house import House
 from manchet.sheets.parts.own_pictures import Pictures
+from manchet.timing.when import moment_of
+from manchet.timing.zones import zone_of
 from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.baking import Baking
@@ -105,17 +108,33 @@ def _of_files(selection: Selection, paths: Sequence[str]) -> Version:
     return Version(names, cache.digest(data)[:8], commits.pop() if len(commits) == 1 else "", edited)
 
 
+def _day(kitchen: Kitchen, works: Sequence[Work], options: PrintOptions, house: House) -> str:
+    """The day that a run starts, or is to be ready on, where that was said; else that of printing."""
+    when = options.when
+    if when is None or not options.dated:
+        return options.today
+    from manchet.figures.past_a_day import past_a_day
+    from manchet.timing.card.card import card_of
+
+    timed = [work for work in works if not past_a_day(work)] if when.is_ready else []
+    ready = [card_of(work, when, house.system).ready for work in timed]
+    return options.day_of(max(ready, default=moment_of(when, zone_of(kitchen.zone))))
+
+
 def _cards(
     kitchen: Kitchen, baking: Baking, ahead: MadeToday, options: PrintOptions, version: Version, press: Press
 ) -> Rendered:
     pictures: Pictures = {} if options.pictures else None
-    page = PageSetup(issue_of(options, version), house_of(kitchen, options), pictures, options.when)
-    of_ahead = page._replace(issue=issue_of(options, ahead.version))
+    house = house_of(kitchen, options)
+    day = _day(kitchen, baking.works, options, house)
+    page = PageSetup(issue_of(options, version), house, pictures, options.when)
+    of_run = page._replace(issue=page.issue._replace(date=day))
+    of_ahead = page._replace(issue=issue_of(options, ahead.version)._replace(date=day))
     bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead.preparations)
     rendered = (
         *(form.render(kitchen, page) for form in options.forms(Subject.KITCHEN) if form.fits(kitchen)),
         *(
-            form.render(bakehouse, page if form.preparations is OfPreparations.NEVER else of_ahead)
+            form.render(bakehouse, of_run if form.preparations is OfPreparations.NEVER else of_ahead)
             for form in options.forms(Subject.BAKEHOUSE)
             if form.fits(kitchen)
         ),

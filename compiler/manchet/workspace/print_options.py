@@ -14,6 +14,7 @@ KINDS = tuple(form.name for form in FORMS if not form.on_demand)
 ON_DEMAND = tuple(form.name for form in FORMS if form.on_demand)
 """Printed only where it is asked for by name."""
 FORMATS = ("html", "pdf", "json")
+DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
 class PrintOptions(NamedTuple):
@@ -51,15 +52,19 @@ class PrintOptions(NamedTuple):
         """The forms about one sort of thing that are to be printed."""
         return tuple(form for form in forms_about(about) if form.name in self.kinds)
 
-    def day_of(self, ready: datetime) -> str:
-        return printed_day(ready) if self.dated else self.today
+    def day_of(self, moment: datetime) -> str:
+        """The day of a run at that moment."""
+        return printed_day(moment) if self.dated else self.today
 
-    def clock_of(self, moment: datetime | None) -> str:
-        return f"{moment:%H:%M}" if self.dated and moment is not None else ""
+    def clock_of(self, moment: datetime | None, heading: datetime) -> str:
+        """`22:40`, or `Sat 22:40` on a page that is headed with another day."""
+        if not self.dated or moment is None:
+            return ""
+        clock = f"{moment:%H:%M}"
+        return clock if moment.date() == heading.date() else f"{DAYS[moment.weekday()]} {clock}"
 
 
 def printed_day(moment: datetime) -> str:
     """`Thu 26 Nov 2026`"""
-    days = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
     months = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-    return f"{days[moment.weekday()]} {moment.day} {months[moment.month - 1]} {moment.year}"
+    return f"{DAYS[moment.weekday()]} {moment.day} {months[moment.month - 1]} {moment.year}"

@@ -160,7 +160,7 @@ def _timed(work: Work, options: PrintOptions, issue: Issue, house: House) -> Iss
     from manchet.timing.card.card import card_of
 
     card = card_of(work, options.when, house.system)
-    return issue._replace(date=options.day_of(card.ready), out_at=options.clock_of(card.out_of_oven))
+    return issue._replace(date=options.day_of(card.ready), out_at=options.clock_of(card.out_of_oven, card.ready))
 
 
 def _of_this_size(work: Work, options: PrintOptions) -> tuple[Diagnostic, ...]:

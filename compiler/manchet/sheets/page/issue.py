@@ -19,7 +19,7 @@ class Issue(NamedTuple):
     edited: bool = False
     """Changed since it was approved: then the sheet says NOT APPROVED."""
     out_at: str = ""
-    """When it is out of the oven, if a timing was asked for."""
+    """When it is out of the oven, if a timing was asked for: with its weekday where that is not the page's."""
 
 
 class Running(NamedTuple):
