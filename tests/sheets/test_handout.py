@@ -12,7 +12,7 @@ from typing import Any
 
 import pytest
 from every import every
-from loaves import NUTTY_ROLLS
+from loaves import NUTTY_ROLLS, PLAIN_LOAF
 from pypdf import PdfReader
 from sheets.home import QUAY, US, clauses, home_rows, plain, said, steps, taken, text_of
 from sheets.same_figures import of_type
@@ -329,6 +329,16 @@ def test_the_measured_floor_of_an_oven_at_home_is_drawn() -> None:
     (drawn,), *none = floors
     assert "46 × 40 cm" in drawn and "with 2 pieces" in drawn
     assert none == [[], [], []]
+
+
+def test_what_sees_no_tray_has_none_drawn() -> None:
+    rolls = PLAIN_LOAF.replace("10 loaves at 900 g", "8 rolls at 80 g")
+    griddled = rolls.replace("bake 40 min at 230 C", "griddle 4 min a side at 200 C, 4 at a time")
+    trays = [
+        [figure.title for step in steps(taken(text)) for figure in step.figures if "with 8 pieces" in figure.title]
+        for text in (rolls, griddled)
+    ]
+    assert [len(titles) for titles in trays] == [1, 0], trays
 
 
 def test_a_core_the_file_does_not_say_is_about() -> None:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from loaves import NUTTY_ROLLS
-from sheets.work import ISSUE, lines_of, parts_of, prepared, sheet
+from loaves import NUTTY_ROLLS, PLAIN_LOAF
+from sheets import samples
+from sheets.card_text import notes_of
+from sheets.work import ISSUE, card, lines_of, parts_of, prepared, sheet
 
 from manchet.batch.order import Order
 from manchet.batch.pieces import branch_additions
@@ -13,6 +15,7 @@ from manchet.intake.starter import starter
 from manchet.sheets.forms.prep_sheet.view import BakeTable, DivideList, PrepSheet, StageBlock, Tub, WayHeading
 from manchet.sheets.page.house import House
 from manchet.sheets.parts.views import WeighRow
+from manchet.sheets.registry import html_of
 
 FERRY = """
 formula Ferry loaf
@@ -229,3 +232,18 @@ def test_what_is_worked_into_a_part_and_its_dough_weigh_what_its_pieces_do() -> 
     ((_, nuts),) = branch_additions(work.batch.formula.branches[1], work.batch)
     assert nuts == Fraction(24 * 110 * 12, 112)
     assert work.batch.divided + nuts == 24 * 110 + 10 * 900
+
+
+def test_what_is_weighed_beside_the_dough_is_parted_from_what_is_made_ahead() -> None:
+    said = " ".join(html_of(samples.ebb_rye()).split())
+    assert "</span> | <b>weigh out too</b> <span" in said
+
+
+def test_rounds_on_a_griddle_are_those_of_the_card() -> None:
+    """46 cakes, 4 at a time: eleven rounds and one of two."""
+    cakes = PLAIN_LOAF.replace("    bake 40 min at 230 C\n", "    griddle 4 min a side at 200 C, 4 at a time\n")
+    for pieces, rounds in ((46, "12 rounds of 4"), (4, "")):
+        text = cakes.replace("10 loaves at 900 g", f"{pieces} cakes at 90 g")
+        (line,) = [line for line in lines_of(sheet(text)) if "riddle" in line.text]
+        assert line.text.endswith(f"4 at a time ({rounds})" if rounds else "4 at a time")
+        assert notes_of(card(text)).count("12 rounds of 4") == bool(rounds)

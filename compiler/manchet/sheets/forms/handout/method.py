@@ -30,6 +30,7 @@ from manchet.sheets.parts.pieces_line import divided_line
 from manchet.sheets.parts.step_pictures import illustrations, step_illustrations
 from manchet.sheets.parts.steps import bakes_from, for_the_sort, step_line, worked_in_rows
 from manchet.sheets.parts.views import Illustration, WeighRow
+from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.at_home import is_stirred
 
 Adds = Bowl | Mapping[str, WeighRow]
@@ -170,9 +171,15 @@ class HomeWriter(NamedTuple):
     def _with_tray(self, step: Step, figures: tuple[Illustration, ...]) -> tuple[Illustration, ...]:
         """Ours, and where pieces are shaped how they lie on the tray."""
         own = own_illustrations(step.pictures, self.pictures)
-        if self.pictures is None or step.verb != "shape" or own or self._in_pots():
+        if self.pictures is None or step.verb != "shape" or own or self._in_pots() or not self._sees_a_tray():
             return figures
         return figures + illustrations(tray_plan(step, self.work.batch.pieces, self.m))
+
+    def _sees_a_tray(self) -> bool:
+        """What is done on a griddle, in a pan, in a pot or over steam alone lies on none."""
+        formula = self.work.formula
+        ways = [formula.dough.steps, *(branch.steps for branch in formula.branches)]
+        return any(step.verb in IN_OVEN for way in ways for step in way)
 
     def _in_pots(self) -> bool:
         return any(step.verb == "bake" and step.lid is not None for step in self.work.formula.steps)

@@ -29,12 +29,16 @@ def leaf_line(
     cautions: tuple[CautionNote, ...],
     times: bool,
     m: Measures,
+    rounds: str = "",
 ) -> LeafLine:
-    """One step. `notes` go after its own; `times`: the hour is written down too, as it is in mixing."""
+    """One step. `notes` go after its own; `times`: the hour is written down too, as it is in mixing. `rounds`: in how many
+    it is done, where that is known."""
     goods = step_goods(step, adds, m)
     letters = adds.letters if isinstance(adds, Bowl) and step.verb in BRINGS_IN else {}
     letter = next((letters[goes.key] for goes in step.goes if goes.key in letters), "")
     clause = clause_of(step, m, goods.moved, letter)._replace(adds=goods.rows)
+    if rounds:
+        clause = clause._replace(rest=f"{clause.rest} ({rounds})")
     boxes = (*goods.boxes, *wording.boxes(step, m))
     said = (*goods.notes, *wording.notes(step, m), *notes)
     return LeafLine((clause,), said, boxes if times else boxes[:-1], (), figures, cautions)

@@ -18,10 +18,13 @@ from manchet.sheets.parts.caution import cautions_at_step
 from manchet.sheets.parts.far_from_written import far_step_notes
 from manchet.sheets.parts.mixing import mixing_notes
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
+from manchet.sheets.parts.rounds import rounds_line
 from manchet.sheets.parts.step_pictures import bake_illustration, step_illustrations
 from manchet.sheets.parts.steps import bakes_from, for_the_sort, worked_in_rows
 from manchet.sheets.parts.views import CautionNote, Illustration, WeighRow
 from manchet.syntax.vocabulary import AT_THE_BOWL, DIVIDES
+from manchet.timing.jobs.chains import pieces_of_mix
+from manchet.timing.jobs.rounds import rounds_of
 
 
 def mixed_up_to(stage: Stage, work: Work) -> int:
@@ -78,7 +81,16 @@ class _Way:
 
     def _line(self, at: int, times: bool) -> LeafLine:
         step = self.steps[at]
-        return leaf_line(step, self.adds, self._notes(at), self._new(self.drawn[at]), self._cautions(at), times, self.m)
+        figures, above = self._new(self.drawn[at]), self._cautions(at)
+        return leaf_line(step, self.adds, self._notes(at), figures, above, times, self.m, self._rounds(step))
+
+    def _rounds(self, step: Step) -> str:
+        """Of the pieces of one mix, as the timing card has them."""
+        if self.stage is not None and self.stage is not self.work.dough:
+            return ""
+        mixes = range(1, self.work.mixes.number + 1)
+        pieces = (pieces_of_mix(self.work, self.noun, mix) for mix in mixes)
+        return rounds_line((rounds_of(step, each, self.work.kitchen) for each in pieces), self.m)
 
     def _notes(self, at: int) -> tuple[str, ...]:
         step = self.steps[at]

@@ -12,6 +12,7 @@ from manchet.sheets.forms.timing_card.view import CardWeight, Clause
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.far_from_written import far_line
+from manchet.sheets.parts.rounds import rounds_line
 from manchet.sheets.parts.wording import single
 from manchet.syntax.vocabulary import COLD, VERB
 from manchet.timing.card.values import CardRow
@@ -148,9 +149,7 @@ def _rounds(row: CardRow, m: Measures) -> str:
         return ""
     if row.one_round:
         return m.words["card.one_round"]
-    if row.rounds is None or row.rounds.number < 2:
-        return ""
-    return m.words.say("card.rounds", str(row.rounds.number), str(row.rounds.at_a_time))
+    return rounds_line((row.rounds,), m)
 
 
 def _may_wait(row: CardRow, m: Measures) -> str:
