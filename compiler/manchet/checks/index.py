@@ -81,6 +81,7 @@ CHECKS = {
     'shelf-life-missing': Listed('keeping', ('preparation',), False),
     'soaker-without-water': Listed('preferments', ('holds water',), False),
     'soda-without-acid': Listed('composition', ('class raising agent',), False),
+    'stage-without-steps': Listed('preferments', ('without steps',), False),
     'steam-missing': Listed('baking', ('kind hearth loaf',), False),
     'steps-out-of-order': Listed('pieces', (), False),
     'stiff-dough-on-fast': Listed('mixing', ('kitchen mixer',), False),

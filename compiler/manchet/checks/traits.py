@@ -48,6 +48,7 @@ def traits_of(work: Work) -> frozenset[str]:
             ("by weight", formula.way is Way.BY_WEIGHT and not formula.preparation),
             ("unsalted", "class salt" not in found),
             ("unbaked", "verb bake" not in found),
+            ("without steps", any(not stage.steps for stage in formula.stages)),
             ("undivided", "verb divide" not in found),
             ("bake loss", formula.bake_loss is not None or "loses" in found),
             ("dough loss", formula.dough_loss > 0),

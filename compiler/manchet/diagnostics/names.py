@@ -239,6 +239,7 @@ REPORTS = {
     'stage-flours-not-100': ('error', 'formula/reports'),
     'stage-named-like-ingredient': ('error', 'formula/reports'),
     'stage-of-no-size': ('error', 'formula/reports'),
+    'stage-without-steps': ('warning', 'checks/preferments'),
     'stages-too-many': ('error', 'formula/reports'),
     'steam-missing': ('note', 'checks/baking'),
     'step-time-missing': ('error', 'formula/reports'),
