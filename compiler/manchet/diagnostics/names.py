@@ -80,6 +80,7 @@ REPORTS = {
     'held-back-never-added': ('error', 'formula/reports'),
     'hidden-character': ('error', 'syntax/reports'),
     'hours-for-minutes': ('warning', 'checks/fermentation'),
+    'how-hot': ('error', 'formula/reports'),
     'how-many-folds': ('error', 'syntax/reports'),
     'hydration-high': ('warning', 'checks/composition'),
     'hydration-low': ('warning', 'checks/composition'),

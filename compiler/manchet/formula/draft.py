@@ -11,6 +11,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula import measures
+from manchet.formula.how_hot import how_hot
 from manchet.formula.ingredient_twice import line_key, stands_twice
 from manchet.formula.model import Goes, Keep, Range, Step
 from manchet.formula.naming import Meaning, Names
@@ -282,6 +283,8 @@ class _Reader:
             message = f"{name} is weighed after work has begun"
             help = f"move this line above the first step, `hold back {name}`, and here write `add {name}`"
             self.reports.append(report("weighed-after-a-step", entry.line.place(), message, help))
+        if at is None and not self.in_overall:
+            self.reports += how_hot(meaning, entry)
         celsius = measures.celsius(at).likely if at else None
         self.items.append(Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place()))
 

@@ -4,7 +4,20 @@ from __future__ import annotations
 
 from typing import Any
 
-from manchet.syntax.nodes import Add, As, BareName, HoldBack, MakesNode, MaterialNode, StageHead, StepNode, Time, To
+from manchet.syntax.nodes import (
+    Add,
+    As,
+    BareName,
+    HoldBack,
+    MakesNode,
+    MaterialNode,
+    StageHead,
+    StepNode,
+    TakeAll,
+    TakeLeft,
+    Time,
+    To,
+)
 
 LOOSE_OPENINGS = frozenset(
     {
@@ -23,6 +36,9 @@ LOOSE_PAIRS = frozenset({"rise", "proof", "prove", "ferment", "fermentation", "r
 LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep"})
 """The same of lines that end in a weight: `reserve water 50 g` is no ingredient."""
 
+HEATED = frozenset({"boiling", "freshly"})
+"""First words of a liquid that say how hot it is, as a figure does in the normal form."""
+
 
 def is_odd(node: Any) -> bool:
     """Whether a line that the grammar reads says something that nobody means: a thing called `- water` or `the salt`, a stage
@@ -30,7 +46,12 @@ def is_odd(node: Any) -> bool:
     kind = type(node)
     if kind is MaterialNode:
         name = node.name.text
-        return _is_odd_name(name) or "(" in name or " at " in name or name.partition(" ")[0].lower() in LOOSE_WEIGHED
+        first = name.partition(" ")[0].lower()
+        if first in LOOSE_WEIGHED or (first in HEATED and node.at is None):
+            return True
+        return _is_odd_name(name) or "(" in name or " at " in name
+    if kind is TakeAll or kind is TakeLeft:
+        return node.at is None and node.name.text.partition(" ")[0].lower() in HEATED
     if kind is StepNode:
         return _is_odd_step(node)
     if kind is BareName:

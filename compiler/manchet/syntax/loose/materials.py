@@ -101,6 +101,35 @@ _TAILS = tuple(
     )
 )
 
+
+def boiling(text: str) -> str:
+    """`boiling water 200%`, `water 200%, boiling`, `all of the boiling water`: so hot it is when it has left the kettle."""
+    if re.search(r" at <n>".replace("<n>", NUMBER), text):
+        return text
+    line = " ".join(text.split())
+    for pattern in _BOILING:
+        match = pattern.fullmatch(line)
+        if match is not None and ("take" in match.groupdict() or _is_amount(match["amount"])):
+            before = match["take"] if "take" in match.groupdict() else ""
+            after = "" if before else f" {match['amount']}"
+            return f"{before}{match['liquid'].lower()}{after} at {KETTLE} C"
+    return text
+
+
+KETTLE = 98
+"""Water that has boiled, as it comes out of the kettle: common practice."""
+
+_LIQUID = "(?P<liquid>water|milk)"
+_BOILING = tuple(
+    re.compile(pattern.replace("<b>", "(?:boiling(?: hot)?|freshly boiled)"), re.IGNORECASE)
+    for pattern in (
+        rf"<b> {_LIQUID} (?P<amount>[0-9½⅓⅔¼¾⅛⅜⅝⅞][^,()]*)",
+        rf"{_LIQUID} (?P<amount>[0-9½⅓⅔¼¾⅛⅜⅝⅞][^,()]*?),? \(?<b>\)?",
+        rf"{_LIQUID},? \(?<b>\)? (?P<amount>[0-9½⅓⅔¼¾⅛⅜⅝⅞][^,()]*)",
+        rf"(?P<take>(?:all|what is left) of the )<b> {_LIQUID}",
+    )
+)
+
 COUNTS: tuple[Rewriter, ...] = (
     rule(r"(?<=[^\W\d_]) x ([0-9]+)$", r" \1 whole"),
     rule(r"(?<!\bin)(?<!into)(?<!\bto) ([0-9]+) (?:pcs?|pieces?|stk|stück|no|nos)\.?$", r" \1 whole"),

@@ -11,7 +11,7 @@ import re
 
 from manchet.syntax.loose.figures import FIGURES, SIGNS
 from manchet.syntax.loose.headings import HEAD, HEADINGS, SETTINGS
-from manchet.syntax.loose.materials import MATERIALS, beside
+from manchet.syntax.loose.materials import MATERIALS, beside, boiling
 from manchet.syntax.loose.rules import Rewriter
 from manchet.syntax.loose.steps import STEP_WORDS
 from manchet.syntax.loose.times import FOLDS, HEAT, TIMES
@@ -52,7 +52,7 @@ def _set_quotes_aside(body: str) -> tuple[str, list[str]]:
 # ---- which of them, where ----
 
 _FIGURED = (*SIGNS, *FIGURES, *TIMES, *HEAT)
-_STAGE = (*_FIGURED, beside, *FOLDS, *STEP_WORDS, *MATERIALS)
+_STAGE = (*_FIGURED, beside, *FOLDS, *STEP_WORDS, *MATERIALS, boiling)
 _BY_CONTEXT: dict[str, tuple[Rewriter, ...]] = {
     "top": (*SIGNS, *FIGURES, *HEADINGS),
     "formula": (*SIGNS, *FIGURES, *HEAT, *HEAD, *HEADINGS),
