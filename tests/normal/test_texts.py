@@ -181,8 +181,9 @@ def test_lines_that_are_none_are_not_put_apart() -> None:
 
 
 def test_an_odd_indentation_is_the_bakers_to_decide() -> None:
-    odd = "formula Loaf\n  dough\n     salt 20 g\n"
-    assert "\n     salt                 20 g\n" in tidy(odd)
+    odd = "formula Loaf\n\n  dough\n   to  scald\n     salt 20 g\n"
+    assert tidy(odd) == odd
+    assert tidy(odd.removesuffix("\n")) == odd
 
 
 def test_what_stands_under_a_line_that_cannot_be_read_stays_as_it_is() -> None:

@@ -95,7 +95,7 @@ def _row(line: Line, context: str, per_100_g: bool, american: bool) -> LaidLine:
     remark = line.comment.rstrip()
     if not body:
         return LaidLine(f"{spaces}{remark}" if remark else "", len(spaces), is_remark=bool(remark))
-    if not context:
+    if not context or len(spaces) % STEP:  # how deep an odd one is meant may hang on its very letters
         return LaidLine(line.raw)
     normal = normal_line(body, context, column_of(context, len(spaces), per_100_g), american)
     # what is indented by tabs is so until that is mended
