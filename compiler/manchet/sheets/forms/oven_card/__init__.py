@@ -10,8 +10,11 @@ from manchet.sheets.forms.oven_card.view import OvenCard
 from manchet.sheets.page.layouts import NORMAL, PageLayout
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from manchet.kitchen.model import Kitchen, Oven
     from manchet.sheets.page.view import View
+    from manchet.timing.card.values import Card
 
 
 def falling_ovens(kitchen: Kitchen) -> list[Oven]:
@@ -30,8 +33,22 @@ def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
     plans = [loading_order(own, oven) for oven, own in falling if own]
     formulas = {work.formula.name: work.formula for work in bakehouse.works}
     kitchen = bakehouse.kitchen
-    card = oven_card(kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house, page.when, kitchen.zone)
+    timed = _timed(bakehouse, [bake.formula for bake in bakes if bake.oven.falls], page)
+    card = oven_card(
+        kitchen.name, plans, formulas, bakehouse.missing, page.issue, page.house, page.when, kitchen.zone, timed
+    )
     return Outcome(card if plans else None)
+
+
+def _timed(bakehouse: Bakehouse, names: Sequence[str], page: PageSetup) -> tuple[Card, ...]:
+    """The timing cards of what goes into these ovens, where it was said when; () where not all of it can have one."""
+    from manchet.figures.past_a_day import past_a_day
+    from manchet.timing.card.card import card_of
+
+    works = [work for work in bakehouse.works if work.formula.name in names]
+    if page.when is None or page.when.assumed or any(True for work in works for _ in past_a_day(work)):
+        return ()
+    return tuple(card_of(work, page.when, page.house.system) for work in works)
 
 
 FORM = Form(

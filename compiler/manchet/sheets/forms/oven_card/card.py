@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
+from datetime import tzinfo
 from fractions import Fraction
 from itertools import groupby
 
@@ -18,7 +19,7 @@ from manchet.quantities.units import in_fahrenheit
 from manchet.sheets.drawings.falling import LoadMark, way_down
 from manchet.sheets.drawings.pen import drawing
 from manchet.sheets.drawings.wall_clock import WallClock
-from manchet.sheets.forms.oven_card.clock import OvenClock, clock_of
+from manchet.sheets.forms.oven_card.clock import OvenClock, clock_of, clock_of_one
 from manchet.sheets.forms.oven_card.view import FallingOven, LeftOut, LoadRow, OvenCard
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
@@ -29,6 +30,7 @@ from manchet.sheets.parts.clock_lines import clock_lines
 from manchet.sheets.parts.core_estimate import CoreEstimate, core_estimate
 from manchet.sheets.parts.views import Box, Illustration
 from manchet.sheets.parts.wording import single
+from manchet.timing.card.values import Card
 from manchet.timing.when import When
 from manchet.timing.zones import ClockChange, zone_of
 
@@ -48,9 +50,10 @@ def oven_card(
     house: House,
     when: When | None = None,
     zone: str = "",
+    timed: Sequence[Card] = (),
 ) -> OvenCard:
     """The card of a kitchen: a plan for each of its falling ovens, with the formulas of what goes in, by name. `zone` is by whose clock it lives, "" for none. `missing`
-    are the names of those whose files have mistakes."""
+    are the names of those whose files have mistakes; `timed` the timing cards of the breads, where the day says when."""
     words = words_of(house.words)
     m = Measures(house, words)
     ovens = ", ".join(plan.oven.name or words["oven"] for plan in plans)
@@ -62,8 +65,14 @@ def oven_card(
         running=running_head(words.say("falling.running", kitchen, title) if kitchen else title, "", issue),
         missing=words.say("falling.missing", ", ".join(missing)) if missing else "",
         degree=m.degree(),
-        ovens=tuple(_falling(plan, formulas, clock_of(plan, when, zone_of(zone)), m) for plan in plans),
+        ovens=tuple(_falling(plan, formulas, _clock(plan, when, zone_of(zone), timed), m) for plan in plans),
     )
+
+
+def _clock(plan: Plan, when: When | None, zone: tzinfo | None, timed: Sequence[Card]) -> OvenClock:
+    one = clock_of_one(plan, timed[0], zone) if len(timed) == 1 else None
+    after = {card.name: card.ready - card.out_of_oven for card in timed if card.out_of_oven is not None}
+    return clock_of(plan, when, zone, after) if one is None else one
 
 
 def _falling(plan: Plan, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> FallingOven:
