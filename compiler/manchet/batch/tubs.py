@@ -72,7 +72,7 @@ def _lacking(source: Table, lines: Sequence[WeighedLine], tables: Sequence[Table
     if not taken:
         return NOTHING
     holds = total_of(lines) * times + stage.out - stage.into
-    return (taken + sum((grams for _, grams in stage.kept), NOTHING) - holds) / times
+    return (taken + sum((grams for _, grams in source.kept), NOTHING) - holds) / times
 
 
 def given_back(table: Table, tables: Sequence[Table]) -> tuple[tuple[str, Fraction], ...]:

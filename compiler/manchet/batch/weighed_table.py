@@ -50,6 +50,8 @@ class Table(NamedTuple):
     """Lines whose `step` is below this are for the fine scale; None if one scale weighs them all."""
     assumed: bool
     """The kitchen gives no scale: 1 g, and 0.1 g up to 20 g, are assumed (in pounds quarter ounces, and these under 8 oz)."""
+    kept: tuple[tuple[str, Fraction], ...] = ()
+    """What all makings keep for next time, by its name: grams as the scale shows them, exact where it would show nothing."""
 
 
 def total_of(lines: Sequence[WeighedLine]) -> Fraction:

@@ -55,7 +55,10 @@ def weigh(making: Making, kitchen: Kitchen, system: System = System.METRIC) -> O
             _dilute(rows, at, kitchen, system)
     lines = cover_shortfall(rows)
     steps = {_scale_step(line, kitchen, system) for line in lines}
-    table = Table(making, lines, total_of(lines), max(steps) if len(steps) > 1 else None, not kitchen.scales)
+    kept = tuple(
+        (name, row_reading(grams, kitchen, system, COARSELY).grams or grams) for name, grams in making.stage.kept
+    )
+    table = Table(making, lines, total_of(lines), max(steps) if len(steps) > 1 else None, not kitchen.scales, kept)
     return Outcome(table, _reports(table, system))
 
 

@@ -81,7 +81,7 @@ def grams_moved(step: Step, bowl: Bowl) -> list[tuple[Goes, Fraction | None]]:
         return [(goes, batch.topped_up) for goes in step.goes]
     moved = {
         fold(name): grams
-        for name, grams in (batch.kept if step.verb == "keep" else given_back(bowl.table, bowl.tables))
+        for name, grams in (bowl.table.kept if step.verb == "keep" else given_back(bowl.table, bowl.tables))
     }
     left = {fold(keep.name) for keep in batch.stage.keeps if keep.how == "left"}
     return [(goes, None if goes.key in left else moved.get(goes.key)) for goes in step.goes]

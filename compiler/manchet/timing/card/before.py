@@ -36,7 +36,7 @@ def _cultures(work: Work, tables: Sequence[Table]) -> list[BeforeYouGo]:
     """What is kept is put away; where less is given back than taken, the pot must be fed by the difference."""
     given: dict[str, Fraction] = {}
     for table in tables:
-        for name, grams in (*table.making.stage.kept, *given_back(table, tables)):
+        for name, grams in (*table.kept, *given_back(table, tables)):
             given[name] = given.get(name, Fraction(0)) + grams
     used = cultures_used(work)
     kept_at = {

@@ -33,7 +33,7 @@ def tub_of(bowl: Bowl) -> Tub | None:
 def _back(bowl: Bowl) -> Sequence[Handed]:
     """What is kept, and what goes back to the pot in this stage."""
     batch, m = bowl.table.making.stage, bowl.m
-    moved = (*batch.kept, *(given_back(bowl.table, bowl.tables) if _returns(batch.stage.steps) else ()))
+    moved = (*bowl.table.kept, *(given_back(bowl.table, bowl.tables) if _returns(batch.stage.steps) else ()))
     return [Handed(m.mass(grams), name) for name, grams in moved if grams and name]
 
 
