@@ -7,7 +7,7 @@ from fractions import Fraction
 from xml.etree import ElementTree
 
 import pytest
-from loaves import LOAF_BY_WEIGHT, LOAVES_AND_ROLLS, PLAIN_LOAF, POOLISH_LOAF, vary
+from loaves import KITCHEN, LOAF_BY_WEIGHT, LOAVES_AND_ROLLS, PLAIN_LOAF, POOLISH_LOAF, vary
 from sheets.card_text import jobs_of, lines_of, plain, said_of
 from sheets.test_prep_view import FERRY
 from sheets.work import card, sheet
@@ -181,3 +181,17 @@ def test_what_is_weighed_hot_has_its_heat() -> None:
 def test_a_bulk_that_no_warmth_changes_has_no_table() -> None:
     assert len({one.bulk for one in card(PLAIN_LOAF).warmths}) == len(card(PLAIN_LOAF).warmths) == 4
     assert card(vary(PLAIN_LOAF, ferment="covered 5 min at 25 C")).warmths == ()
+
+
+def test_the_water_of_the_dough_has_the_degrees_of_the_sheet() -> None:
+    """For the flour and the room of the kitchen; where it gives none, neither says any."""
+
+    def both(text: str) -> tuple[str, str]:
+        (weights,) = [line.weights for _, line in lines_of(card(text)) if line.weights]
+        water = sheet(text).water
+        figure = "" if water is None else plain(water.figure)
+        return next(plain(one.beside) for one in weights if one.name == "water"), figure
+
+    said, figure = both(PLAIN_LOAF + KITCHEN)
+    assert re.fullmatch(r"\d+ °C( \+ \d+ g ice)?", figure) and said == f"about {figure}"
+    assert both(PLAIN_LOAF) == ("", "")

@@ -1,4 +1,4 @@
-"""The ice in the dough's liquid, as every form that weighs the dough says it: part of one line, to 5 g."""
+"""How warm the dough's liquid is to be and the ice in it, as every form that weighs the dough says it: part of one line, to 5 g."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.figures.water.water_grid import DoughWater, WaterGridCell, water_of
 from manchet.sheets.page.measures import Measures
-from manchet.sheets.parts.water import to_fives, whole_degrees
+from manchet.sheets.parts.water import degrees, to_fives, whole_degrees
 
 STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
 """Degrees Celsius between the rows and columns of the grid of the water's heat: four, or eight of Fahrenheit."""
@@ -26,12 +26,27 @@ def ice_in_the_dough(work: Work, m: Measures) -> Mapping[str, Fraction]:
     return {water.balance.free[0].portion.key: _for_the_kitchen(water, m)}
 
 
+def degrees_of_the_dough(work: Work, m: Measures) -> Mapping[str, str]:
+    """`about 18 °C`, by the key of the liquid: where one line holds it all, for the flour and the room that the kitchen gives.
+    Below freezing the ice alone says it."""
+    water = dough_water(work, m)
+    cell = None if water is None or len(water.balance.free) != 1 else _cell_of_the_kitchen(water)
+    if water is None or cell is None or not cell.can_be or (grams_of_ice(cell, water, m) and cell.celsius < 0):
+        return {}
+    return {water.balance.free[0].portion.key: m.words.say("water.about", degrees(cell.celsius, m))}
+
+
 def _for_the_kitchen(water: DoughWater, m: Measures) -> Fraction:
     """Grams for the flour and the room that the kitchen gives."""
+    cell = _cell_of_the_kitchen(water)
+    return Fraction(0) if cell is None else grams_of_ice(cell, water, m)
+
+
+def _cell_of_the_kitchen(water: DoughWater) -> WaterGridCell | None:
     if not water.assumed:
-        return Fraction(0)
+        return None
     here = water.grid[len(water.grid) // 2]
-    return grams_of_ice(here.cells[len(here.cells) // 2], water, m)
+    return here.cells[len(here.cells) // 2]
 
 
 def grams_of_ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> Fraction:

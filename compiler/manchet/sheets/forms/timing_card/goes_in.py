@@ -13,7 +13,7 @@ from manchet.records import NamedTuple
 from manchet.sheets.forms.timing_card.view import CardWeight
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.dough_ice import ice_in_the_dough
+from manchet.sheets.parts.dough_ice import degrees_of_the_dough, ice_in_the_dough
 from manchet.sheets.parts.steps import grams_moved, worked_in_rows
 from manchet.sheets.parts.views import WeighRow
 from manchet.sheets.parts.water import stage_water_note
@@ -45,10 +45,12 @@ class GoesIn(NamedTuple):
         if bowl is None:
             return ()
         water = stage_waters(self.work).get(bowl.table.making.stage.stage.key)
+        of_dough = {} if stage else degrees_of_the_dough(self.work, self.m)
         found = []
         for line, row in zip(bowl.lines(held=False), bowl.rows(held=False), strict=True):
             is_liquid = water is not None and water.can_be and line.weighed.portion.key in water.liquids
             about = stage_water_note(water, self.m) if water is not None and is_liquid else ""
+            about = about or of_dough.get(line.weighed.portion.key, "")
             ice = self.m.words.say("bowl.plus_ice", row.ice) if row.ice else ""
             beside = " ".join(filter(None, (bowl.given_degrees(line), about, ice)))
             found.append(CardWeight(row.weight, row.unit, row.name, beside))
