@@ -50,7 +50,7 @@ formula Rings
     water 55%
     salt 2%
     instant yeast 1%
-    mix 10 min to 25 C
+    mix slow 10 min to 25 C
     ferment 60 min at 24 C
     divide
     shape

@@ -132,6 +132,7 @@ REPORTS = {
     'missing-unit': ('error', 'syntax/reports'),
     'mix-too-hot-for-yeast': ('error', 'checks/temperature'),
     'mix-warm-for-yeast': ('warning', 'checks/temperature'),
+    'mixed-how': ('error', 'formula/reports'),
     'mixed-too-long': ('warning', 'checks/mixing'),
     'more-added-than-held': ('error', 'formula/reports'),
     'more-held-back-than-weighed': ('error', 'formula/reports'),

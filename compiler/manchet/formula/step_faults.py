@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.reports import report
 from manchet.formula.model import Step
 from manchet.syntax.vocabulary import VERB
@@ -16,6 +17,12 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
     if verb.needs_time and step.time is None and step.turns is None:
         help = f"give one, a range if you like (`{step.verb} {verb.needs_time}`); the cue after `until` outranks it"
         yield report("step-time-missing", step.place, f"`{step.verb}` has no time", help)
+    if step.verb == "mix" and step.time is not None and step.turns is None and _HOW.isdisjoint(step.manner):
+        ways = ("mix by hand", "mix slow", "mix fast")
+        fixes = exchange_of(step.place, "mix", *ways)
+        help = f"write {', '.join(f'`{way} …`' for way in ways[:-1])} or `{ways[-1]} …`"
+        message = "`mix`, and no word of how: by hand, or on a machine, slow or fast?"
+        yield report("mixed-how", step.place, message, help, fixes=fixes)
     if verb.needs_heat and not step.heats and step.ramp is None:
         help = f"say how hot it is around it, as in `{step.verb} … at {verb.needs_heat}`"
         yield report("heat-missing", step.place, f"`{step.verb}` has no temperature", help)
@@ -26,6 +33,9 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
     elif step.folds and step.time is not None and step.time.high is not None:
         yield from _folds_too_many(step)
 
+
+_HOW = frozenset({"by hand", "hands-on", "waiting", "slow", "fast", "speed"})
+"""What a mix may be, in the words of the language: it is hands that do it, or a mixer at one of its speeds."""
 
 MOST_FOLDS = 100
 """Folds, turns or stirs in one wait: each has its line on the card. Our own rule."""
