@@ -65,6 +65,29 @@ def test_a_stage_may_be_called_by_a_twin_of_a_word() -> None:
     assert all(r.place.line != 6 for r in reports_of(text))
 
 
+def test_an_ordinal_is_part_of_a_name() -> None:
+    stages = "  sour {0}\n    medium rye flour 200 g\n    water 200 g\n    ripen 8 h at 25 C\n"
+    for name in ("1st build", "2nd build", "23rd build", "build 4th"):
+        for use in (name, f"all of the {name}", f"{name} 300 g"):
+            text = f"formula A\n{stages.format(name)}  dough\n    white flour 800 g\n    {use}\n    salt 4 g\n"
+            assert [r.message for r in reports_of(text) if r.name in ("unknown-unit", "unknown-ingredient")] == [], use
+
+
+def test_what_is_read_is_told_once() -> None:
+    """The message has what it is read as, and the help does not say it again."""
+    told = [
+        report
+        for line in ("  mix slow for 8 min", "  ripen 2 h", "percentages of dough flour")
+        for report in reports_of(f"formula A\n  dough\n    white flour 800 g\n  {line}\n")
+        if report.name in ("read-as", "old-spelling", "ripen-or-ferment")
+    ]
+    assert len(told) == 3
+    for report in told:
+        (fix,) = report.fixes
+        (edit,) = fix.edits
+        assert edit.text in report.message and edit.text not in report.help
+
+
 def test_remarks_are_the_messages_that_are_no_errors() -> None:
     as_read = {"no-break-space", "odd-dash", "unit-long-form", "old-spelling", "ripen-or-ferment", "read-as"}
     assert as_read | {"reserved-word", "too-many-mistakes"} == REMARKS

@@ -5,6 +5,9 @@ A help of "" is told from the fixes of the fault.
 
 from __future__ import annotations
 
+_MEND = "`manchet check --mend` writes it so"
+"""The help of what is read, where the message has all there is to type."""
+
 MESSAGES: dict[str, tuple[str, str]] = {
     # ---- layout
     "tab-indentation": ("a tab stands at the start of the line", ""),
@@ -28,7 +31,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     ),
     "other-digits": ("{shown} is a digit of another script", "write numbers with 0 to 9: `{instead}`"),
     "quote-unclosed": ("the quotes before `{text}` are never closed", 'close them at the end of the words: `"{text}"`'),
-    "read-as": ("read as `{normal}`", ""),
+    "read-as": ("read as `{normal}`", _MEND),
     # ---- figures
     "number-too-long": (
         "this number has more digits than anything in a bakery: {written}",
@@ -51,8 +54,8 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "range-as-number": ("`{written}` is a range where one number is needed", "choose one"),
     "part-of-a-number": ("`{written}` is no whole number", "write a whole number, 1 or more"),
     "unit-small-c": ("`{written}`: is this Celsius or cups?", "write a capital `C` for Celsius, or `cup`"),
-    "old-spelling": ("`{written}` is an older spelling of `{now}`", ""),
-    "ripen-or-ferment": ("`{verb}` in a {stage} is read as `{now}`", ""),
+    "old-spelling": ("`{written}` is an older spelling of `{now}`", _MEND),
+    "ripen-or-ferment": ("`{verb}` in a {stage} is read as `{now}`", _MEND),
     "unit-long-form": ("`{written}` is read, but the unit has a short form", ""),
     "unknown-unit": ("`{unit}` in `{written}` is no unit", "{offer}"),
     "missing-unit": ("`{written}`: the number has no unit", "{offer}"),
