@@ -355,7 +355,7 @@ class _KitchenReading(FigureReading):
     def _misplaced(self, entry: Written, owner: str, keys: tuple[str, ...]) -> None:
         assert isinstance(entry.node, Setting)
         near = nearest(entry.node.key, keys)
-        help = (f"did you mean `{near}`? " if near else "") + f"here stand {list_of_words(keys, 'and')}"
+        help = (f"did you mean `{near}`? " if near else "") + f"here go {list_of_words(keys, 'and')}"
         message = f"`{entry.node.key}` is not a line of {owner}"
         fixes = exchange_of(entry.line.place(), entry.node.key, near) if near else ()
         self.reports.append(report("no-kitchen-line", entry.line.place(), message, help, fixes=fixes))

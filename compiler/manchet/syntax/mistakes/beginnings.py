@@ -60,7 +60,7 @@ def after_a_name(name: str, weight: str) -> str:
         answer = answer_to(meant, pieces(weight), "")
         return answer if found else f"for `{meant}`: {answer}"
     if words[0] in VERB and VERB[words[0]].example:
-        return f"write it as in `{VERB[words[0]].example}`"
+        return f"write it like `{VERB[words[0]].example}`"
     return f"write `{short(name.rpartition(' ')[0])} {weight}`"
 
 
@@ -177,14 +177,14 @@ def _openings_of(context: str) -> tuple[Openings, ...]:
 
 def _begin(context: str) -> str:
     return {
-        "top": "at the left edge stand `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
-        "formula": "here stand `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
-        "variant": "here stands what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
-        "kitchen": "here stand `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
-        "thing": "here stand its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
-        "entry": "here stand `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
-        "overall": "here stand ingredients and their share, as in `water 76%`",
-        "composition": "here stand parts and their weight, as in `protein 8.9 g`",
+        "top": "at the left edge go `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
+        "formula": "here go `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
+        "variant": "here goes what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
+        "kitchen": "here go `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
+        "thing": "here go its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
+        "entry": "here go `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
+        "overall": "here go ingredients and their share, as in `water 76%`",
+        "composition": "here go parts and their weight, as in `protein 8.9 g`",
     }.get(
         context,
         "an ingredient is a name and an amount, as in `water 76%`; a step begins with its verb, as in `mix slow 5 min`",

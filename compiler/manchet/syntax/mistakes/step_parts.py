@@ -22,7 +22,7 @@ def form_of(t: LineTrouble) -> str:
             if verb == "divide":
                 return "write `divide` alone: the pieces and their weight stand in `makes`"
             if verb in VERB:
-                return f"write it as in `{VERB[verb].example}`"
+                return f"write it like `{VERB[verb].example}`"
     return FORMS["clause_line"]
 
 

@@ -1,4 +1,4 @@
-"""A number that a word follows which is no unit, or that nothing follows: the units it may have been meant in."""
+"""A number that a word follows which is not a unit, or that nothing follows: the units it may have been meant in."""
 
 from __future__ import annotations
 
@@ -87,5 +87,5 @@ def shape_of(t: LineTrouble) -> str:
     for size in (3, 2, 1):
         example = example_of(" ".join(raw.text for raw in t.raws[:size]))
         if example:
-            return f"write it as in `{example}`"
+            return f"write it like `{example}`"
     return "write a word of the vocabulary and its figure"
