@@ -88,7 +88,7 @@ class _Way:
         """Of the pieces of one mix, as the timing card has them."""
         if self.stage is not None and self.stage is not self.work.dough:
             return ""
-        mixes = range(1, self.work.mixes.number + 1)
+        mixes = {1, self.work.mixes.number}  # pieces are spread evenly: the first mix has the fewest, the last the most
         pieces = (pieces_of_mix(self.work, self.noun, mix) for mix in mixes)
         return rounds_line((rounds_of(step, each, self.work.kitchen) for each in pieces), self.m)
 

@@ -25,9 +25,25 @@ def tub_of(bowl: Bowl) -> Tub | None:
     weight = "" if holds is None else str(holds)
     made = table.making.stage
     letters = tuple(dict.fromkeys(sorted(bowl.letters.values())))
-    if len(goes) == 1 and not (letters or made.left or made.kept or made.returned or made.lost or made.topped_up):
+    if (
+        len(goes) == 1
+        and _is_one_figure(table, work, m)
+        and not (letters or made.left or made.kept or made.returned or made.lost or made.topped_up)
+    ):
         weight = goes[0].weight  # all of it goes, and all is in: one figure, as it is read where it goes in
     return Tub(bowl.vessel, weight, letters, tuple(_back(bowl)), goes)
+
+
+def _is_one_figure(table: Table, work: Work, m: Measures) -> bool:
+    """Whether what is in the tub and what is taken of it are apart by rounding alone: half of what the coarsest scale reads."""
+    key, inside = table.making.stage.stage.key, sum((line.reading.grams for line in table.lines), Fraction(0))
+    users = [user for user in weighings(work, m.system).value if user.making.stage is not table.making.stage]
+    taken = [(user, line) for user in users for line in user.lines if line.weighed.portion.stage == key]
+    goes = sum(
+        (line.reading.grams * max(1, user.making.times // table.making.times) for user, line in taken), Fraction(0)
+    )
+    step = max(line.reading.step for line in (*table.lines, *(line for _, line in taken)))
+    return abs(goes - inside) * 2 <= step
 
 
 def _back(bowl: Bowl) -> Sequence[Handed]:
