@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from manchet.batch.tubs import given_back
@@ -10,40 +10,44 @@ from manchet.batch.weighed_table import Table
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.formula.model import Step
+from manchet.records import NamedTuple
 from manchet.sheets.forms.prep_sheet.view import Handed, Tub
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.bowl import Bowl
 
 
+class _Taken(NamedTuple):
+    """What another stage takes of this one, in grams as it is read there."""
+
+    user: Table
+    each: Fraction
+    """For one of its bowls."""
+    whole: Fraction
+    """For all bowls that one making fills."""
+    step: Fraction
+
+
 def tub_of(bowl: Bowl) -> Tub | None:
     """None where a single line says it all, and nothing is handed on."""
     table, work, m = bowl.table, bowl.work, bowl.m
-    goes = tuple(_handed_on(table, work, m))
+    taken = tuple(_taken(table, work, m))
+    goes = tuple(_handed_on(one, table, work, m) for one in taken)
     holds = bowl.holds()
     if holds is None and not goes:
         return None
     weight = "" if holds is None else str(holds)
     made = table.making.stage
     letters = tuple(dict.fromkeys(sorted(bowl.letters.values())))
-    if (
-        len(goes) == 1
-        and _is_one_figure(table, work, m)
-        and not (letters or made.left or made.kept or made.returned or made.lost or made.topped_up)
-    ):
+    changes = letters or made.left or made.kept or made.returned or made.lost or made.topped_up
+    if len(taken) == 1 and not changes and _is_one_figure(table, taken[0]):
         weight = goes[0].weight  # all of it goes, and all is in: one figure, as it is read where it goes in
     return Tub(bowl.vessel, weight, letters, tuple(_back(bowl)), goes)
 
 
-def _is_one_figure(table: Table, work: Work, m: Measures) -> bool:
+def _is_one_figure(table: Table, taken: _Taken) -> bool:
     """Whether what is in the tub and what is taken of it are apart by rounding alone: half of what the coarsest scale reads."""
-    key, inside = table.making.stage.stage.key, sum((line.reading.grams for line in table.lines), Fraction(0))
-    users = [user for user in weighings(work, m.system).value if user.making.stage is not table.making.stage]
-    taken = [(user, line) for user in users for line in user.lines if line.weighed.portion.stage == key]
-    goes = sum(
-        (line.reading.grams * max(1, user.making.times // table.making.times) for user, line in taken), Fraction(0)
-    )
-    step = max(line.reading.step for line in (*table.lines, *(line for _, line in taken)))
-    return abs(goes - inside) * 2 <= step
+    step = max(taken.step, *(line.reading.step for line in table.lines))
+    return abs(taken.whole - table.total) * 2 <= step
 
 
 def _back(bowl: Bowl) -> Sequence[Handed]:
@@ -57,17 +61,20 @@ def _returns(steps: Sequence[Step]) -> bool:
     return any(step.verb == "return" for step in steps)
 
 
-def _handed_on(table: Table, work: Work, m: Measures) -> Sequence[Handed]:
-    """Where what was made goes, and the part of it for each bowl: the very figures that are weighed there."""
-    batch, times = table.making.stage, table.making.times
-    found = []
+def _taken(table: Table, work: Work, m: Measures) -> Iterator[_Taken]:
+    """By whom, in working order: the very figures that are weighed there."""
+    batch = table.making.stage
     for user in weighings(work, m.system).value:
         lines = [line for line in user.lines if line.weighed.portion.stage == batch.stage.key]
         if not lines or user.making.stage is batch:
             continue
-        bowl, name = Bowl(user, work, m), user.making.stage.stage.name
-        each, step = sum((x.reading.grams for x in lines), Fraction(0)), max(x.reading.step for x in lines)
-        several = user.making.times > times
-        whole = each * user.making.times if several else each
-        found.append(Handed(str(bowl.weight(whole, step)), name, str(bowl.weight(each, step)) if several else ""))
-    return found
+        each = sum((line.reading.grams for line in lines), Fraction(0))
+        whole = each * user.making.times if user.making.times > table.making.times else each
+        yield _Taken(user, each, whole, max(line.reading.step for line in lines))
+
+
+def _handed_on(taken: _Taken, table: Table, work: Work, m: Measures) -> Handed:
+    """Where it goes, and the part of it for each bowl."""
+    bowl, making = Bowl(taken.user, work, m), taken.user.making
+    each = str(bowl.weight(taken.each, taken.step)) if making.times > table.making.times else ""
+    return Handed(str(bowl.weight(taken.whole, taken.step)), making.stage.stage.name, each)
