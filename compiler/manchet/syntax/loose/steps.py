@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from manchet.syntax.loose.rules import Rewriter, any_of, rule
-from manchet.syntax.loose.words import OPENING_PHRASES, TOUCHING
+from manchet.syntax.loose.words import OPENING_PHRASES, TOUCHING, TOUCHING_WITH
 
 VESSELS = "(?:tin|pan|tray|basket|banneton|mould|mold|couche|cloth|board|peel)s?"
 """What a piece is put in or on: after `shape into` it is no shape."""
@@ -68,7 +68,7 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     # what touches the bread
     rule(r"^(?:glaze|wash) with (?=.*\b(?:each|in all)$)", "brush with "),
     rule(r"^(?:oil|butter|grease) (?:the )?(tins|trays|pans) with\b", r"grease \1 with"),
-    rule(r"^((?:brush|dust|sprinkle|spread|fill) with) (<n> (?:g|kg|oz)) (?:of )?(.+?) (each|in all)$", r"\1 \3 \2 \4"),
+    rule(rf"^((?:{any_of(TOUCHING_WITH)}) with) (<n> (?:g|kg|oz)) (?:of )?(.+?) (each|in all)$", r"\1 \3 \2 \4"),
     rule(rf"^((?:{any_of(TOUCHING)})\b[^,\d]+), (?=<n> (?:g|kg|oz) (?:each|in all)$)", r"\1 "),
     rule(r"^dip into\b", "dip in"),
     rule(r"(?<=\d g) (?:apiece|a piece)\b", " each"),

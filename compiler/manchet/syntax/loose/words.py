@@ -88,3 +88,6 @@ STAGE_KINDS = tuple(stage.word for stage in STAGES if (stage.preferment or stage
 
 TOUCHING = tuple(verb.word for verb in VERBS if verb.touches or verb.may_touch)
 """Verbs that something goes with onto the bread: `brush with egg wash 6 g each`."""
+
+TOUCHING_WITH = tuple(verb.word for verb in VERBS if verb.opens_with == "with")
+"""Those of them that say so with `with`."""
