@@ -30,18 +30,16 @@ class Tokens:
 
     `mode` says what is special about the line: in a "list" (and a stage's heading) numbers and quoted words belong to
     names, and every weight is the token WEIGHT; in a "step" a name runs on after in, on, with and as; a "dated" line
-    may hold a date. `respelt` is how the line's `opened` first pieces are written now, where that is otherwise.
+    may hold a date.
     """
 
-    __slots__ = ("at", "body", "mode", "opened", "phrases", "raws", "respelt", "types", "values")
+    __slots__ = ("at", "body", "mode", "phrases", "raws", "types", "values")
 
     def __init__(self, body: str, raws: list[RawToken], phrases: Phrases, mode: str) -> None:
         self.body = body
         self.raws = raws
         self.phrases = phrases
         self.mode = mode
-        self.respelt = ""
-        self.opened = 0
         self.at = 0
         self.types: list[str] = []
         self.values: list[Value] = []
@@ -53,7 +51,7 @@ class Tokens:
     def opening(self, token: str, canonical: str, size: int) -> None:
         """The words that open the line."""
         self.add(token, Word(canonical, self.raws[0].start, self.raws[size - 1].end))
-        self.at = self.opened = size
+        self.at = size
 
     def name(self, start: int, end: int) -> None:
         text = self.body[start:end]

@@ -11,7 +11,7 @@ from manchet.records import NamedTuple
 from manchet.syntax import tables as t
 from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run
-from manchet.syntax.lexer import Tokens
+from manchet.syntax.lexer import Tokens, fold_word
 from manchet.syntax.mistakes.characters import look_alike, plain
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, in_place
 from manchet.syntax.mistakes.lacking import CHECKED, as_spelt_now, old_spelling, wrong_with
@@ -108,7 +108,7 @@ def read_strictly(written: str, context: str) -> Read:
     raws = pieces(body)
     if not raws:
         return Read(Unread("line"), faults, "skipped")
-    tokens, rule, opens, _ = tokens_of(body, raws, context)
+    tokens, rule, opens, opening = tokens_of(body, raws, context)
     if rule == "reserved":
         word = tokens.values[0]
         assert isinstance(word, Word)
@@ -126,8 +126,11 @@ def read_strictly(written: str, context: str) -> Read:
     if not body.isascii():
         alike = look_alike(body)
         faults = faults if alike is None else (*faults, alike)
-    if tokens.respelt:
-        faults = (*faults, old_spelling(body, raws[0].start, raws[tokens.opened - 1].end, tokens.respelt))
+    if opening is not None and opening.was:
+        words = tokens.values[0]
+        assert isinstance(words, Word)
+        if fold_word(body[words.start : words.end]).lower() in opening.was:
+            faults = (*faults, old_spelling(body, words.start, words.end, opening.words))
     if rule not in _FREE_TEXT:
         odd = (raw for raw in raws if raw.fault and not _has_a_country(raw))
         faults = (*faults, *(fault_of(raw, body) for raw in odd if context != "composition" or raw.fault != THOUSANDS))
@@ -206,16 +209,11 @@ def tokens_of(body: str, raws: list[RawToken], context: str) -> LineTokens:
         if reading is STEP and line.kept:
             size -= 1  # `brush with` tells a step from an ingredient; the `with` opens its clause
         tokens.opening(line.token, line.called, size)
-        tokens.respelt = line.words if _is_as_it_was(line, raws, size) else ""
     if reading.mode == "line":
         tokens.whole_rest()
     else:
         tokens.rest()
     return LineTokens(tokens, reading.rule, opens, found[0] if found is not None else None)
-
-
-def _is_as_it_was(line: OpeningLine, raws: list[RawToken], size: int) -> bool:
-    return bool(line.was) and " ".join(raw.text for raw in raws[:size]) in line.was
 
 
 def _unopened(context: str, first: RawToken) -> tuple[RestOfLine, str]:
