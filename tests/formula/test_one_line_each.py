@@ -1,30 +1,14 @@
 """In overall one thing has one line, however warm: what a second line says is never lost."""
 
 import pytest
+from loaves import PLAIN_LOAF, vary
 from works import reports_of
 
-LOAF = """\
-formula Plain loaf
-  kind hearth loaf
-  makes 4 loaves at 800 g dough
 
-  overall
-    white flour 100%
-    {first}
-    {second}
-    salt 2%
-    instant yeast 0.8%
-
-  dough
-    everything else
-    mix by hand 10 min
-    ferment covered 90 min at 24 C
-    divide
-    shape round
-    prove covered 60 min at 24 C
-    bake 40 min at 230 C, steam, vent open after 20 min
-    cool 2 h
-"""
+def loaf(first: str, second: str = "") -> str:
+    """With two lines where its water was, or one."""
+    text = vary(PLAIN_LOAF, bake="40 min at 230 C, steam, vent open after 20 min")
+    return text.replace("    water                 70%\n", f"    {first}\n    {second}\n")
 
 
 @pytest.mark.parametrize(
@@ -38,19 +22,19 @@ formula Plain loaf
     ],
 )
 def test_two_waters_in_overall_are_one_thing_written_twice(first: str, second: str) -> None:
-    (twice,) = (r for r in reports_of(LOAF.format(first=first, second=second)) if r.name != "read-as")
+    (twice,) = (r for r in reports_of(loaf(first, second)) if r.name != "read-as")
     assert (twice.name, twice.place.line) == ("ingredient-twice", 8)
     assert "in a stage, two temperatures may stand apart" in twice.help
 
 
 def test_a_preparation_twice_in_overall_is_reported() -> None:
     mix = '\npreparation seed mix\n  makes 1 kg dough\n  sunflower seeds 100 g\n  linseed 100 g\n  do "mix" 1 min hands-on\n'
-    text = LOAF.format(first="water 62%", second="seed mix 5%\n    seed mix 4%") + mix
+    text = loaf("water 62%", "seed mix 5%\n    seed mix 4%") + mix
     assert [r.name for r in reports_of(text)] == ["ingredient-twice"]
 
 
 def test_two_waters_in_a_stage_are_two_lines() -> None:
-    text = LOAF.format(first="water 62%", second="").replace(
+    text = loaf("water 62%").replace(
         "    everything else\n", "    cold water 30%\n    warm water 32%\n    everything else\n"
     )
     assert [r.name for r in reports_of(text)] == []
