@@ -17,6 +17,7 @@ ROOT = Path(__file__).parents[2]
 
 EXACT = (
     "quantities", "syntax", "larder", "kitchen", "formula", "batch", "figures", "changes", "checks", "cautions", "timing",
+    "day",
 )  # fmt: skip
 """Packages between the lexer and the page, where every number is exact."""
 

@@ -12,7 +12,7 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.figures.oven.bakes import Bake, Holds, bakes_of
 from manchet.figures.oven.curve import rising_phase, wanted_heats
 from manchet.figures.oven.loading_order import by_heat, first_if_colder, loading_order
-from manchet.figures.oven.loading_plan import Plan, full_load, loading_plan
+from manchet.figures.oven.loading_plan import LoadingPlan, full_load, loading_plan
 from manchet.formula.model import Heat, Range, Step, Who
 from manchet.kitchen.model import Fall, LoadTakes, Oven
 
@@ -37,7 +37,7 @@ def oven(takes: int | None = None, recovers: int | None = None) -> Oven:
     return Oven("mother", falls=FALLS, load_takes=drop, recovers=None if recovers is None else Fraction(recovers * 60))
 
 
-def names(plan: Plan) -> list[str]:
+def names(plan: LoadingPlan) -> list[str]:
     return [load.bake.formula for load in plan.loads]
 
 

@@ -35,6 +35,12 @@ class Mixer(NamedTuple):
     stiff_grams: Fraction | None = None
     """Of a stiff dough, at most; None where the kitchen does not say."""
     friction: SaidFriction | None = None
+    number: int | None = None
+    """How many there are; None where the kitchen does not say."""
+    wash: Fraction | None = None
+    """Seconds, between two doughs."""
+    wash_after: tuple[tuple[str, Fraction], ...] = ()
+    """Seconds instead, after a dough with this: an allergen or an ingredient."""
 
 
 class Floor(NamedTuple):
@@ -64,6 +70,13 @@ class LoadTakes(NamedTuple):
     """The dough of the load that was measured. None: a full one, whatever that weighs."""
 
 
+class Mouth(NamedTuple):
+    """When food may stand at the mouth of a fired oven while it heats: seconds before the fire is out, from and until."""
+
+    start: Fraction
+    end: Fraction
+
+
 class Oven(NamedTuple):
     name: str
     heat: str = ""
@@ -83,6 +96,14 @@ class Oven(NamedTuple):
     """The hottest start first; empty where it holds its heat or nobody has measured."""
     load_takes: LoadTakes | None = None
     """None: nobody has measured."""
+    decks: int | None = None
+    """Of which each takes what it `holds`; None is one."""
+    loads_within: Fraction | None = None
+    """Seconds from the first piece to the last in one opening of the door: what goes in by then bakes together."""
+    climbs: Fraction | None = None
+    sinks: Fraction | None = None
+    """Degrees Celsius (a difference) a minute, from one heat to the next."""
+    mouth: Mouth | None = None
 
 
 class Cold(NamedTuple):
@@ -92,10 +113,12 @@ class Cold(NamedTuple):
     name: str
     keeps: Fraction | None = None
     holds: tuple[tuple[int, str], ...] = ()
+    """How many of what one of them holds."""
+    number: int | None = None
 
 
 class Vessel(NamedTuple):
-    """A tin, tray, basket, couche, pot, griddle or bench."""
+    """A tin, tray, basket, couche, rack, tub, pot, griddle or bench."""
 
     word: str
     name: str
@@ -146,7 +169,11 @@ class Kitchen(NamedTuple):
     vessels: tuple[Vessel, ...] = ()
     scales: tuple[Scale, ...] = ()
     minutes: tuple[tuple[str, Fraction], ...] = ()
-    """Hands-on seconds a piece for a verb (`shape 20 s each`)."""
+    """Hands-on seconds a piece for a verb (`shape 20 s each`); for `load` and `take out` too, and for `weigh` a line of a bowl."""
+    packs: tuple[tuple[str, Fraction], ...] = ()
+    """Seconds out of the oven after which pieces of a noun are cold enough to pack."""
+    busy: Fraction = Fraction(0)
+    """The share of each hour that goes into other work: washing up, the shop."""
     always_allow: tuple[str, ...] = ()
     place: Place | None = None
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from manchet.figures.oven.bakes import Bake
-from manchet.figures.oven.loading_plan import Plan, full_load, loading_plan, lost_from
+from manchet.figures.oven.loading_plan import LoadingPlan, full_load, loading_plan, lost_from
 from manchet.kitchen.model import Oven
 from manchet.records import NamedTuple
 
@@ -23,7 +23,7 @@ def by_heat(bakes: Sequence[Bake]) -> tuple[Bake, ...]:
     return tuple(sorted(bakes, key=lambda b: (-b.heat.likely, -b.wants[0], b.formula, b.stage, b.noun)))
 
 
-def loading_order(bakes: Sequence[Bake], oven: Oven) -> Plan:
+def loading_order(bakes: Sequence[Bake], oven: Oven) -> LoadingPlan:
     """The plan that loses fewest loads to the cold: by heat, unless what can do with less heat may let others go first.
 
     From the order by heat, and from the one by the coldest heat each may go in at, what comes too late changes places with
@@ -38,7 +38,7 @@ def loading_order(bakes: Sequence[Bake], oven: Oven) -> Plan:
     return min(plans, key=lambda plan: plan.lost)
 
 
-def _better(order: tuple[Bake, ...], plan: Plan, oven: Oven, full: Fraction) -> Plan:
+def _better(order: tuple[Bake, ...], plan: LoadingPlan, oven: Oven, full: Fraction) -> LoadingPlan:
     """What is late changes places with its neighbour where that saves a load, once for each bake at most."""
     for _ in order:
         before = plan.lost
@@ -52,7 +52,7 @@ def _better(order: tuple[Bake, ...], plan: Plan, oven: Oven, full: Fraction) -> 
     return plan
 
 
-def _sooner(order: tuple[Bake, ...], plan: Plan) -> Iterator[tuple[Bake, ...]]:
+def _sooner(order: tuple[Bake, ...], plan: LoadingPlan) -> Iterator[tuple[Bake, ...]]:
     """The orders in which one late bake goes in a place sooner."""
     late = {load.bake for load in plan.late}
     for at in range(1, len(order)):
@@ -67,7 +67,7 @@ class First(NamedTuple):
     bake: Bake
 
 
-def first_if_colder(plan: Plan, at: int) -> First | None:
+def first_if_colder(plan: LoadingPlan, at: int) -> First | None:
     """What goes in before the `at`th load of a plan if the floor is colder than planned: the hottest reading at which one
     of the next bakes can go in at once and saves a load that this bake would make too late. None: nothing is won."""
     load = plan.loads[at]

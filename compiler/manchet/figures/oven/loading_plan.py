@@ -42,7 +42,7 @@ class Load(NamedTuple):
         return self.into.celsius < self.bake.wants[0]
 
 
-class Plan(NamedTuple):
+class LoadingPlan(NamedTuple):
     """What goes in, in order; what comes too late for its heat; what wants more heat than the curve begins with; what wants
     a heat that rises."""
 
@@ -71,7 +71,7 @@ def full_load(bakes: Sequence[Bake]) -> Fraction:
     return max((_grams(bake, bake.loads[0]) for bake in bakes), default=NOTHING)
 
 
-def loading_plan(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
+def loading_plan(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> LoadingPlan:
     """The loads in the order of `bakes`, each as soon as the oven is free and has fallen to its heat.
 
     What would go in colder than it wants does not: it is late, and leaves its place to the next. `full`: see `full_load`.
@@ -91,7 +91,7 @@ def loading_plan(bakes: Sequence[Bake], oven: Oven, full: Fraction) -> Plan:
             else:
                 loads.append(way.takes(bake, number, pieces))
     way.falls_to(min((bake.wants[0] for bake in falling), default=hottest))
-    return Plan(oven, full, tuple(loads), tuple(late), too_hot, rising, tuple(way.curve))
+    return LoadingPlan(oven, full, tuple(loads), tuple(late), too_hot, rising, tuple(way.curve))
 
 
 def lost_from(bakes: Sequence[Bake], oven: Oven, full: Fraction, celsius: Fraction) -> int:

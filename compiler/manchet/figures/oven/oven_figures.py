@@ -10,7 +10,7 @@ from manchet.figures.figure import Figure, Given
 from manchet.figures.oven.bakes import Bake, bakes_of, loads_of
 from manchet.figures.oven.curve import fastest, hours_to, slowest, window
 from manchet.figures.oven.loading_order import loading_order
-from manchet.figures.oven.loading_plan import Plan
+from manchet.figures.oven.loading_plan import LoadingPlan
 from manchet.kitchen.model import Kitchen, Oven
 from manchet.quantities.printing import decimal
 
@@ -136,7 +136,7 @@ def _turns(own: list[Bake], others: Iterable[Work], oven: Oven) -> dict[str, Fig
     return found
 
 
-def _off_the_card(bake: Bake, plan: Plan, on_card: tuple[Bake, ...]) -> str:
+def _off_the_card(bake: Bake, plan: LoadingPlan, on_card: tuple[Bake, ...]) -> str:
     """Why a bake has no turn on the card: then it stands behind those that have."""
     if bake in on_card:
         return ""

@@ -10,7 +10,7 @@ from itertools import groupby
 from manchet.figures.oven.bakes import Bake
 from manchet.figures.oven.curve import fastest, hours_to, rising_phase
 from manchet.figures.oven.loading_order import first_if_colder
-from manchet.figures.oven.loading_plan import Load, Plan
+from manchet.figures.oven.loading_plan import Load, LoadingPlan
 from manchet.formula.model import Formula, Range
 from manchet.formula.nouns import noun_for
 from manchet.kitchen.model import Fall
@@ -43,7 +43,7 @@ NEARLY = Fraction(5)
 
 def oven_card(
     kitchen: str,
-    plans: Sequence[Plan],
+    plans: Sequence[LoadingPlan],
     formulas: Mapping[str, Formula],
     missing: Sequence[str],
     issue: Issue,
@@ -69,13 +69,13 @@ def oven_card(
     )
 
 
-def _clock(plan: Plan, when: When | None, zone: tzinfo | None, timed: Sequence[Card]) -> OvenClock:
+def _clock(plan: LoadingPlan, when: When | None, zone: tzinfo | None, timed: Sequence[Card]) -> OvenClock:
     one = clock_of_one(plan, timed[0], zone) if len(timed) == 1 else None
     after = {card.name: card.ready - card.out_of_oven for card in timed if card.out_of_oven is not None}
     return clock_of(plan, when, zone, after) if one is None else one
 
 
-def _falling(plan: Plan, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> FallingOven:
+def _falling(plan: LoadingPlan, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> FallingOven:
     hottest = m.oven(single(round_to(plan.fired_to, 0)))
     return FallingOven(
         oven=plan.oven.name or m.words["oven"],
@@ -132,7 +132,7 @@ def _name(bake: Bake, m: Measures) -> str:
 # ---- the head --------------------------------------------------------------------------------------
 
 
-def _rules(plan: Plan, m: Measures) -> Iterable[str]:
+def _rules(plan: LoadingPlan, m: Measures) -> Iterable[str]:
     words, oven = m.words, plan.oven
     yield words["falling.read_first"]
     yield words["falling.hotter"]
@@ -147,7 +147,7 @@ def _rules(plan: Plan, m: Measures) -> Iterable[str]:
         yield words.say("falling.load_takes", _difference(single(takes.drop), m), m.mass(grams))
 
 
-def _curve(plan: Plan, clock: OvenClock, m: Measures) -> Illustration | None:
+def _curve(plan: LoadingPlan, clock: OvenClock, m: Measures) -> Illustration | None:
     """The floor's way down, with the number of each load where it goes in."""
     if not plan.loads:
         return None
@@ -176,7 +176,7 @@ def _wall(clock: OvenClock) -> WallClock | None:
     return WallClock(out.hour * 60 + out.minute, jumps)
 
 
-def _changes(plan: Plan, clock: OvenClock) -> tuple[ClockChange, ...]:
+def _changes(plan: LoadingPlan, clock: OvenClock) -> tuple[ClockChange, ...]:
     """Those of the clock up to when the last load is out."""
     last = max((load.out.hours for load in plan.loads), default=Fraction(0))
     out = clock.fire_out
@@ -186,7 +186,7 @@ def _changes(plan: Plan, clock: OvenClock) -> tuple[ClockChange, ...]:
 # ---- its loads -------------------------------------------------------------------------------------
 
 
-def _row(plan: Plan, at: int, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> LoadRow:
+def _row(plan: LoadingPlan, at: int, formulas: Mapping[str, Formula], clock: OvenClock, m: Measures) -> LoadRow:
     load = plan.loads[at]
     bake = load.bake
     falls = fastest(plan.oven.falls)
@@ -244,7 +244,7 @@ def _then(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> Iterable[
     yield from _core(bake, formulas, m)
 
 
-def _colder(plan: Plan, at: int, m: Measures) -> str:
+def _colder(plan: LoadingPlan, at: int, m: Measures) -> str:
     """Which load goes in first if the floor is colder than that; "" where nothing is won by it."""
     first = first_if_colder(plan, at)
     if first is None:
@@ -256,7 +256,7 @@ def _colder(plan: Plan, at: int, m: Measures) -> str:
 # ---- what is left ----------------------------------------------------------------------------------
 
 
-def _left_out(plan: Plan, m: Measures) -> Iterable[LeftOut]:
+def _left_out(plan: LoadingPlan, m: Measures) -> Iterable[LeftOut]:
     words = m.words
     start = _heat(plan.oven.falls[0].start, m)
     for bake in plan.too_hot:
@@ -285,7 +285,7 @@ def _which(late: Sequence[Load], m: Measures) -> str:
     return f", {m.words.say('falling.loads', str(first.number), str(last.number), str(first.of))}"
 
 
-def _after(plan: Plan, clock: OvenClock, m: Measures) -> Iterable[str]:
+def _after(plan: LoadingPlan, clock: OvenClock, m: Measures) -> Iterable[str]:
     """The floor when the last load is out, and when it has fallen further: for drying and keeping warm."""
     if not plan.loads:
         return
@@ -299,7 +299,7 @@ def _after(plan: Plan, clock: OvenClock, m: Measures) -> Iterable[str]:
     yield m.words["falling.under"]
 
 
-def _notes(plan: Plan, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
+def _notes(plan: LoadingPlan, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
     """What holds for several loads is said once."""
     estimates = (_estimate(load.bake, formulas, m) for load in plan.loads)
     for note in dict.fromkeys(one.note for one in estimates if one is not None):

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta, tzinfo
 from fractions import Fraction
 
 from manchet.figures.oven.bakes import Bake
-from manchet.figures.oven.loading_plan import Plan
+from manchet.figures.oven.loading_plan import LoadingPlan
 from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
@@ -51,7 +51,7 @@ class OvenClock(NamedTuple):
         return f"+{minutes // 60}:{minutes % 60:02}"
 
 
-def clock_of_one(plan: Plan, card: Card, zone: tzinfo | None = None) -> OvenClock | None:
+def clock_of_one(plan: LoadingPlan, card: Card, zone: tzinfo | None = None) -> OvenClock | None:
     """By the timing card of the one bread that is baked. None where its card has another number of fires or other loads in this
     oven, or one of them is not about as long after the fire as the plan has it: then the oven is counted by itself."""
     own = [row for row in card.rows if row.place == plan.oven.name]
@@ -86,7 +86,7 @@ def _is_near(hours: Fraction, after: timedelta) -> bool:
 
 
 def clock_of(
-    plan: Plan, when: When | None, zone: tzinfo | None = None, after: Mapping[str, timedelta] = NO_TIME
+    plan: LoadingPlan, when: When | None, zone: tzinfo | None = None, after: Mapping[str, timedelta] = NO_TIME
 ) -> OvenClock:
     """A start is the lighting of the oven; what is to be ready is the last of it, `after` how long each bread stands when it
     is out, by its name."""
