@@ -276,7 +276,7 @@ REPORTS = {
     'two-scales': ('error', 'syntax/reports'),
     'two-ways': ('error', 'formula/reports'),
     'under-oil-too-long': ('warning', 'checks/keeping'),
-    'unit-long-form': ('warning', 'syntax/reports'),
+    'unit-long-form': ('note', 'syntax/reports'),
     'unit-small-c': ('error', 'syntax/reports'),
     'unknown-allow': ('warning', 'checks/reports'),
     'unknown-ingredient': ('error', 'formula/reports'),

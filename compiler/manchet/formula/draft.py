@@ -253,7 +253,7 @@ class _Reader:
         return meaning
 
     def _step(self, verb: str, entry: Entry, made_good: bool = False) -> Step:
-        step, reports = step_of(verb, entry, self.names, made_good)
+        step, reports = step_of(verb, entry, self.names, self.measures_of, made_good)
         self.reports += reports
         return step
 

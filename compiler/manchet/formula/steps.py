@@ -15,7 +15,8 @@ from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Who
 from manchet.formula.naming import Names
 from manchet.formula.picture import Picture
 from manchet.formula.step_faults import step_faults
-from manchet.quantities.units import UNITS
+from manchet.larder.densities import millilitres_of, weight_of
+from manchet.quantities.units import TIME, UNITS
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
@@ -54,10 +55,10 @@ def _twice(what: str, line: Line) -> Diagnostic:
     return report("clause-twice", line.place(), message, f"keep one of the two, or {title}", fixes=(fix,))
 
 
-def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> Outcome[Step]:
+def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: bool = False) -> Outcome[Step]:
     """The step an entry describes; `verb` is canonical. A clause said twice is reported once, the first holds.
 
-    `made_good`: the stage is topped up later, so a loss may be a range.
+    `measures_of` is the country of its cups and spoons, as the kitchen says. `made_good`: the stage is topped up later, so a loss may be a range.
     """
     reports: list[Diagnostic] = []
     said: dict[str, Any] = {}
@@ -111,10 +112,11 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
                     said["speed"] = number
             case nodes.Steam(amount):
                 said["steam"] = True
-                if amount is not None:
-                    unit = UNITS[amount.unit]
-                    figure = (amount.low or Fraction(0)) * unit.factor
-                    said["steam_seconds" if unit.dimension == "time" else "steam_millilitres"] = figure
+                if amount is not None and UNITS[amount.unit].dimension == TIME:
+                    said["steam_seconds"] = measures.seconds(amount).low
+                elif amount is not None:
+                    said["steam_millilitres"], found = millilitres_of(amount, measures_of, line)
+                    reports += found
             case nodes.Vent(opened, after):
                 once("vent", opened, line, "`vent`")
                 said["vent_after"] = measures.seconds(after).likely if after else None
@@ -133,7 +135,7 @@ def step_of(verb: str, entry: Entry, names: Names, made_good: bool = False) -> O
                 reports += found
                 once("loses", loss, line, "`loses`")
             case nodes.AppliedClause():
-                applied, found = _applied(clause, line, names)
+                applied, found = _applied(clause, line, names, measures_of)
                 reports += found
                 if applied is not None:
                     once("applied", applied, line, "a weight")
@@ -177,9 +179,13 @@ def _wrong_loss(amount: nodes.Amount, loss: Fraction, place: Place, made_good: b
         yield report("loss-of-everything", place, f"losing {loss}% leaves nothing", "give less than 100%")
 
 
-def _applied(clause: nodes.AppliedClause, line: Line, names: Names) -> Outcome[Applied | None]:
+def _applied(clause: nodes.AppliedClause, line: Line, names: Names, measures_of: str) -> Outcome[Applied | None]:
     meaning, reports = names.look_up(clause.name, line)
     if meaning is None or clause.amount is None:
         return Outcome(None, reports)  # where the weight is missing, the parser has said so
-    grams = (clause.amount.low or Fraction(0)) * UNITS[clause.amount.unit].factor
-    return Outcome(Applied(meaning.name, meaning.ingredient, meaning.stage, grams, clause.per == "each", clause.onto))
+    grams, reports = weight_of(clause.amount, meaning.ingredient, measures_of, line)
+    if grams is None:
+        return Outcome(None, reports)
+    return Outcome(
+        Applied(meaning.name, meaning.ingredient, meaning.stage, grams, clause.per == "each", clause.onto), reports
+    )

@@ -40,7 +40,7 @@ def weight_of(amount: Amount, ingredient: Ingredient | None, measures: str, line
         one, reports = weight_of_one(ingredient, name, place, help)
         return Outcome(None if one is None else figure * one, reports)
     if dimension == VOLUME:
-        return _of_volume(figure, amount, ingredient, measures, line)
+        return _of_volume(amount, ingredient, measures, line)
     return Outcome(None)
 
 
@@ -52,23 +52,16 @@ def weight_of_one(ingredient: Ingredient | None, name: str, place: Place, help: 
     return Outcome(None, (report("weight-of-one-unknown", place, message, help),))
 
 
-def _of_volume(
-    figure: Fraction, amount: Amount, ingredient: Ingredient | None, measures: str, line: Line
-) -> Outcome[Fraction | None]:
+def _of_volume(amount: Amount, ingredient: Ingredient | None, measures: str, line: Line) -> Outcome[Fraction | None]:
+    millilitres, unknown = millilitres_of(amount, measures, line)
+    if millilitres is None:
+        return Outcome(None, unknown)
     place = line.place(amount.start, amount.end)
     name = ingredient.name if ingredient else "what is made here"
-    millilitres = factor(amount.unit, measures)
-    if millilitres is None:
-        lines = tuple(f"`measures {country}`" for country, units in MEASURES.items() if amount.unit in units)
-        written = line.body[amount.start : amount.end]
-        message = f"`{written}`: a {amount.unit} differs from country to country"
-        if measures:
-            message = f"`{written}`: there is no {measures} {amount.unit}"
-        help = f"write grams or ml, or {list_of_words(lines)} under the kitchen"
-        return Outcome(None, (report("measure-of-no-country", place, message, help),))
+    sizes = {unit: factor(unit, measures) or Fraction(0) for unit in _units(amount)}
     density = _density(ingredient)
     if density is None and ingredient is not None and ingredient.density_span is not None:
-        low, high = (show_figure(millilitres * end) for end in ingredient.density_span)
+        low, high = (show_figure(sizes[amount.unit] * end) for end in ingredient.density_span)
         message = f"a {amount.unit} of {name} weighs {low} to {high} g: it depends on the grain, and no two makers sell the same"
         help = "weigh one with your own spoon, and write the grams; or `density 0.6 kg/l` of yours in your larder"
         return Outcome(None, (report("density-by-grain", place, message, help),))
@@ -77,13 +70,35 @@ def _of_volume(
         help = f"write the weight, or in your larder under {name}: `density 0.55 kg/l`"
         return Outcome(None, (report("density-unknown", place, message, help),))
     reports: tuple[Diagnostic, ...] = ()
-    if amount.unit in SPOONS:
-        message = (
-            f"a {amount.unit} of {name} is taken as {show_figure(millilitres * density)} g; spoons vary by a third"
-        )
+    spoon = next((unit for unit in sizes if unit in SPOONS), "")
+    if spoon:
+        message = f"a {spoon} of {name} is taken as {show_figure(sizes[spoon] * density)} g; spoons vary by a third"
         help = "weigh it once with your own spoon and write the grams"
         reports = (report("measured-by-spoon", place, message, help),)
-    return Outcome(figure * millilitres * density, reports)
+    return Outcome(millilitres * density, reports)
+
+
+def millilitres_of(amount: Amount, measures: str, line: Line) -> Outcome[Fraction | None]:
+    """Millilitres of a single volume, or None with the report of the measure that has no size in the kitchen's country."""
+    units = _units(amount)
+    sizes = {unit: factor(unit, measures) for unit in units}
+    unknown = next((unit for unit in units if sizes[unit] is None), "")
+    if not unknown:
+        parts = ((amount.low or Fraction(0), amount.unit), *amount.smaller)
+        return Outcome(sum((number * (sizes[unit] or 0) for number, unit in parts), Fraction(0)))
+    differing = {unit for unit in units if not UNITS[unit].factor}
+    countries = tuple(f"`measures {country}`" for country, known in MEASURES.items() if known.keys() >= differing)
+    written = line.body[amount.start : amount.end]
+    message = f"`{written}`: a {unknown} differs from country to country"
+    if measures:
+        message = f"`{written}`: there is no {measures} {unknown}"
+    help = f"write grams or ml, or {list_of_words(countries)} under the kitchen"
+    place = line.place(amount.start, amount.end)
+    return Outcome(None, (report("measure-of-no-country", place, message, help),))
+
+
+def _units(amount: Amount) -> tuple[str, ...]:
+    return (amount.unit, *(unit for _, unit in amount.smaller))
 
 
 def _density(ingredient: Ingredient | None) -> Fraction | None:

@@ -13,7 +13,7 @@ def worth(amount: Amount, dimension: str, measures: str = "") -> Fraction | None
 
     None for a range, an open end, a bare number, another dimension, or a pint or gallon of no known country.
     """
-    if amount.low is None or amount.low != amount.high or not amount.unit:
+    if amount.low is None or amount.low != amount.high or not amount.unit or amount.smaller:
         return None
     unit = UNITS[amount.unit]
     size = factor(amount.unit, measures)

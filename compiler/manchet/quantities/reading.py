@@ -6,8 +6,8 @@ import re
 from fractions import Fraction
 from functools import lru_cache
 
-from manchet.quantities.numbers import NUMBER, is_too_long, value_of
-from manchet.quantities.units import COMPOUNDS, LONG_FORMS, SPELLINGS, UNITS, steps_between
+from manchet.quantities.numbers import NUMBER, VULGAR, is_too_long, value_of
+from manchet.quantities.units import COMPOUNDS, LONG_FORMS, SMALLER_MEASURES, SPELLINGS, UNITS, is_less, steps_between
 from manchet.records import NamedTuple
 
 
@@ -22,6 +22,8 @@ class WrittenFigure(NamedTuple):
     unit: str
     length: int
     fault: str = ""
+    smaller: tuple[tuple[Fraction, str], ...] = ()
+    """What follows in smaller measures, of `3/4 cup 2 tbsp` the spoons: a country says how many make a cup."""
 
 
 TOO_LONG, BY_ZERO, SMALL_C = "number-too-long", "fraction-by-zero", "unit-small-c"
@@ -47,6 +49,9 @@ _PARTED_IN = 4
 """Of an hour nobody writes other parts than halves, thirds and quarters, or one part alone (`1/6 h`)."""
 
 
+_FOLLOWED = COMPOUNDS.keys() | SMALLER_MEASURES.keys()
+
+
 class _Part(NamedTuple):
     """`biggest` is the first of several units, of `1 h 15 min` the hour; "" where there is one unit or none."""
 
@@ -55,6 +60,7 @@ class _Part(NamedTuple):
     end: int
     fault: str
     biggest: str = ""
+    smaller: tuple[tuple[Fraction, str], ...] = ()
 
 
 def figure_at(body: str, start: int) -> WrittenFigure | None:
@@ -82,7 +88,9 @@ def _read(body: str, start: int) -> WrittenFigure | None:
     if end < len(body) and not (body[end].isspace() or body[end] in ",;"):
         return None
     if high is None:
-        return WrittenFigure(low.value, low.value, low.unit, end - start, low.fault)
+        return WrittenFigure(low.value, low.value, low.unit, end - start, low.fault, low.smaller)
+    if low.smaller or high.smaller:
+        return WrittenFigure(low.value, low.value, low.unit, end - start, TWO_KINDS)
     return _range(low, high, end - start)
 
 
@@ -114,15 +122,25 @@ def _range(low: _Part, high: _Part, length: int) -> WrittenFigure:
 def _quantity(body: str, start: int) -> _Part | None:
     """One number with its unit, and the smaller units of the same kind that follow it."""
     part = _single(body, start)
-    while part is not None and part.unit in COMPOUNDS and not part.fault:
+    while part is not None and not part.fault:
+        last = part.smaller[-1][1] if part.smaller else part.unit
         at = part.end + 1
-        if body[part.end : at] != " " or not body[at : at + 1].isdigit():
+        if (
+            last not in _FOLLOWED
+            or body[part.end : at] != " "
+            or not (body[at : at + 1].isdigit() or body[at : at + 1] in VULGAR)
+        ):
             break
         small = _single(body, at)
-        if small is None or small.unit not in COMPOUNDS[part.unit] or small.fault:
+        if small is None or small.fault:
             break
-        value = part.value * steps_between(part.unit, small.unit) + small.value
-        part = _Part(value, small.unit, small.end, "", part.biggest or part.unit)
+        if small.unit in COMPOUNDS.get(last, ()) and not part.smaller:
+            value = part.value * steps_between(last, small.unit) + small.value
+            part = _Part(value, small.unit, small.end, "", part.biggest or part.unit)
+        elif small.unit in SMALLER_MEASURES.get(last, ()) and is_less(small.value, small.unit, last):
+            part = part._replace(end=small.end, smaller=(*part.smaller, (small.value, small.unit)))
+        else:
+            break
     return part
 
 

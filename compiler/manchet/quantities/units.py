@@ -116,12 +116,35 @@ LONG_FORMS: dict[str, str] = {
 """Long forms, read with a remark that offers the short one."""
 
 _STEPS = {("lb", "oz"): 16, ("kg", "g"): 1000, ("gal", "qt"): 4, ("gal", "pt"): 8, ("qt", "pt"): 2, ("l", "dl"): 10}
-_STEPS |= {("l", "cl"): 100, ("l", "ml"): 1000, ("dl", "ml"): 100, ("d", "h"): 24, ("d", "min"): 1440, ("h", "min"): 60}
-_STEPS |= {("min", "s"): 60}
+_STEPS |= {
+    ("l", "cl"): 100,
+    ("l", "ml"): 1000,
+    ("dl", "cl"): 10,
+    ("dl", "ml"): 100,
+    ("cl", "ml"): 10,
+    ("g", "mg"): 1000,
+}
+_STEPS |= {("d", "h"): 24, ("d", "min"): 1440, ("h", "min"): 60, ("min", "s"): 60}
 
 COMPOUNDS = {big: tuple(small for one, small in _STEPS if one == big) for big, _ in _STEPS}
-"""What may follow what in one figure: `1 lb 4 oz`, `3 l 200 ml`, `3 d 4 h`, `1 h 30 min`. A cup and a spoon may not: how many
-spoons make a cup is a matter of the country."""
+"""What may follow what in one figure: `1 lb 4 oz`, `3 l 200 ml`, `3 d 4 h`, `1 h 30 min`. Grams after pounds may not: whoever
+writes both gives one weight twice."""
+
+SMALLER_MEASURES = {
+    "gal": ("cup", "floz"),
+    "qt": ("cup", "floz", "tbsp"),
+    "pt": ("cup", "floz", "tbsp", "tsp"),
+    "cup": ("floz", "tbsp", "tsp"),
+    "floz": ("tbsp", "tsp"),
+    "tbsp": ("tsp",),
+}
+"""What may follow what of the measures whose size is a matter of the country: they are summed where the country is known."""
+
+
+def is_less(figure: Fraction, small: str, big: str) -> bool:
+    """Whether so many of a small measure are less than one of the big one in every country that has both: `1 cup 16 tbsp` is
+    the same twice."""
+    return all(figure * sizes[small] < sizes[big] for sizes in MEASURES.values() if sizes.keys() >= {small, big})
 
 
 def steps_between(big: str, small: str) -> int:

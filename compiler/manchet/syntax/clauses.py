@@ -23,6 +23,7 @@ class Amount(NamedTuple):
 
     `unit` is a key of `quantities.units.UNITS`; a compound is summed in its smaller unit. `low` equals
     `high` for a single figure; `at least` has no `high`, `at most` no `low`. A bare number has unit "".
+    `smaller` is what comes on top of it in measures that only a country can sum: `3/4 cup 2 tbsp`.
     """
 
     low: Fraction | None
@@ -30,6 +31,7 @@ class Amount(NamedTuple):
     unit: str
     start: int
     end: int
+    smaller: tuple[tuple[Fraction, str], ...] = ()
 
 
 class Time(NamedTuple):

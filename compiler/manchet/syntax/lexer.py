@@ -89,7 +89,8 @@ class Tokens:
                 if step and phrase.token in _NAME_FOLLOWS:
                     self._free_name()
             elif kind == "COMMA":
-                self.add("_COMMA", Word(",", raw.start, raw.end))
+                if mode != "list" or self.at + 1 == size or self._phrase(self.at + 1) is not _IN:
+                    self.add("_COMMA", Word(",", raw.start, raw.end))
                 self.at += 1
             elif kind == "QUOTED":
                 quoted = not in_list or (self.types and self.types[-1] == "_BECAUSE")
@@ -103,7 +104,7 @@ class Tokens:
 
     def figure(self, raw: RawToken, weight: bool) -> None:
         kind = "WEIGHT" if weight and raw.kind in WEIGHTS else raw.kind
-        self.add(kind, Amount(raw.low, raw.high, raw.unit, raw.start, raw.end))
+        self.add(kind, Amount(raw.low, raw.high, raw.unit, raw.start, raw.end, raw.smaller))
 
     def _phrase(self, at: int) -> Phrase | None:
         """The longest fixed phrase at a piece."""

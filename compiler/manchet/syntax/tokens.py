@@ -25,6 +25,7 @@ class RawToken(NamedTuple):
     high: Fraction | None = None
     unit: str = ""
     fault: str = ""
+    smaller: tuple[tuple[Fraction, str], ...] = ()
 
 
 KINDS = {name: unit.dimension.upper() for name, unit in UNITS.items()} | {"": "NUMBER"}
@@ -76,7 +77,9 @@ def pieces(body: str) -> list[RawToken]:
                         low = None
                     start = found[-2].start
                     del found[-2:]
-                found.append(RawToken(kind, start, at, body[start:at], low, high, figure.unit, figure.fault))
+                found.append(
+                    RawToken(kind, start, at, body[start:at], low, high, figure.unit, figure.fault, figure.smaller)
+                )
         elif group == 3:
             found.append(RawToken("QUOTED", start, at, body[start + 1 : at - 1]))
         elif group == 4:

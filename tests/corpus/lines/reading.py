@@ -17,6 +17,7 @@ FILE = Path(__file__).parent / "lines.txt"
 
 WHERE = {
     "dough": "formula A\n  makes 2 loaves at 900 g dough\n  dough\n    durum flour 1000 g\n    salt 20 g\n    {}\n",
+    "spoons": "kitchen A\n  measures US\nformula A\n  makes 2 loaves at 900 g dough\n  dough\n    durum flour 1000 g\n    {}\n",
     "per cent": "formula A\n  makes 2 loaves at 900 g dough\n  percentages of dough flour\n  dough\n"
     "    durum flour 100%\n    {}\n",
     "heading": "formula A\n  makes 2 loaves at 900 g dough\n  overall\n    white flour 100%\n    water 70%\n"

@@ -51,7 +51,8 @@ def of_all(basis: str, share: Fraction | None) -> Fraction:
 
 def times(amount: Amount, factor: Fraction) -> Amount:
     low = None if amount.low is None else amount.low * factor
-    return amount._replace(low=low, high=None if amount.high is None else amount.high * factor)
+    high = None if amount.high is None else amount.high * factor
+    return amount._replace(low=low, high=high, smaller=tuple((n * factor, unit) for n, unit in amount.smaller))
 
 
 def line_of(entry: Entry, name: str, figure: Fraction, unit: str, basis: str = "") -> Entry:
@@ -128,5 +129,9 @@ def _once_each(parts: Iterable[nodes.Part], bench: SwapKit) -> tuple[nodes.Part,
             found[key] = there._replace(amount=None)
         elif (there.amount.unit, there.basis) == (part.amount.unit, part.basis):
             figure = (there.amount.low or Fraction(0)) + (part.amount.low or Fraction(0))
-            found[key] = there._replace(amount=there.amount._replace(low=figure, high=figure))
+            found[key] = there._replace(
+                amount=there.amount._replace(
+                    low=figure, high=figure, smaller=there.amount.smaller + part.amount.smaller
+                )
+            )
     return tuple(found.values())

@@ -48,6 +48,10 @@ FIGURES: tuple[Rewriter, ...] = (
     rule(r"\bper cent\b", "%"),
     # two units of one figure
     rule(r"(?<!\bbetween )(?<![0-9.])(<n> (?:kg|lb|l|h|d))(?:,| and| \+| &)? (?=<n> (?:g|oz|ml|min|h)\b)", r"\1 "),
+    rule(
+        r"(?<![0-9.])(<n> (?:gal|qt|pt|cups?|floz|tbsp))(?:,| and| plus| \+| &)? (?=<n> (?:cups?|floz|tbsp|tsp)\b)",
+        r"\1 ",
+    ),
 )
 
 

@@ -8,6 +8,8 @@ from math import ceil
 
 from manchet.quantities.units import UNITS
 from manchet.syntax.loose.normal import LONGEST, normal_form
+from manchet.syntax.loose.rules import any_of
+from manchet.syntax.loose.words import NUMBERS
 from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import WEIGHS
@@ -174,26 +176,41 @@ def room_warmth(t: LineTrouble) -> Fault | None:
 
 
 def kept_for(t: LineTrouble) -> Fault | None:
-    """`keep 2 days in fridge`: how long it is good."""
+    """`keep 2 days in fridge`, `keep frozen 2 months`: how long it is good."""
     found = _KEPT.match(t.body) if len(t.body) < LONGEST and t.context in ("preparation", "stage", "entry") else None
-    normal = None if found is None else normal_form(f"rest {found[1]}", "stage") or f"rest {found[1]}"
-    if found is None or normal is None:
+    if found is None:
         return None
-    where = found[2].lower()
-    cold = re.search(r"([0-9]+) ?°?C\b", found[2])
+    days = _MONTHS.sub(_in_days, found["time"])
+    normal = normal_form(f"rest {days}", "stage") or f"rest {days}"
+    where = f"{found['how']} {found['where']}".lower()
+    cold = re.search(r"(-?[0-9]+) ?°?C\b", found["where"])
     degrees = (
         cold[1] if cold else "-18" if "freez" in where or "frozen" in where else "4" if _COLD.search(where) else ""
     )
     instead = f"good for {normal.removeprefix('rest ')}{f' at {degrees} C' if degrees else ''}"
-    words = {"text": short(t.body), "form": f"for how long it is good write `{instead}`"}
+    month = ", a month as 30 days" if days != found["time"] else ""
+    start, end = found.span("time") if found["keep"].lower() == "good" else (0, found.end("how"))
+    words = {"text": t.body[start:end].strip(), "form": f"for how long it is good write `{instead}`{month}"}
     fixes: tuple[LineFix, ...] = (in_place(0, len(t.body), instead),)
     if t.context == "stage":
         fixes = ()
-    return Fault("unreadable-line", 0, len(t.body), words, fixes)
+    return Fault("unreadable-line", start, end, words, fixes)
 
+
+def _in_days(months: re.Match[str]) -> str:
+    numbers = NUMBERS | {"a": "1", "an": "1"}
+    return "-".join(str(30 * int(numbers.get(each.lower(), each))) for each in months.groups() if each) + " d"
+
+
+_MONTHS = re.compile(rf"([0-9]+|an?|{any_of(NUMBERS)})(?: ?(?:-|to|or) ?([0-9]+))? ?months?", re.IGNORECASE)
+"""Thirty days each: common practice, for nothing is kept to the day that long."""
+
+
+_HOW = r"(?: (?:frozen|chilled|cold|refrigerated|covered|airtight|in (?:the |a )?(?:fridge|freezer|refrigerator|cold)))"
 
 _KEPT = re.compile(
-    r"(?:keeps?|store[sd]?|good|lasts?)(?: for| up to)? ((?:[0-9]+(?:-[0-9]+)?|an?|one|two|three) ?(?:d|days?|weeks?|h|hours?|hrs?))\b(.*)$",
+    rf"(?P<keep>keeps?|stored?s?|good|lasts?)(?P<how>{_HOW}?)(?: for)?(?: up to)? (?P<time>(?:[0-9]+(?:(?:-| to | or )[0-9]+)?|an?|{any_of(NUMBERS)})"
+    r" ?(?:d|days?|weeks?|months?|h|hours?|hrs?))\b(?P<where>.*)$",
     re.IGNORECASE,
 )
 _COLD = re.compile(r"\b(?:fridge|refrigerat\w*|cold|chilled|cooler|retarder)\b")
