@@ -109,6 +109,9 @@ class FigureReading:
             return None
         return int(figure)
 
+    def _number(self, lines: Lines) -> int | None:
+        return self._count(*lines["count"], "24") if "count" in lines else None
+
     def _unfit(self, line: Written, node: Setting, example: str) -> None:
         message = f"`{line.line.body}` is not a figure that fits `{node.key}`"
         self.reports.append(report("kitchen-figure-unfit", line.line.place(), message, f"write `{node.key} {example}`"))

@@ -11,7 +11,8 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.kitchen import plausible
-from manchet.kitchen.lines import COLDEST, HOTTEST, FigureReading, Lines
+from manchet.kitchen.day_lines import MOST, DayLines
+from manchet.kitchen.lines import COLDEST, HOTTEST, Lines
 from manchet.kitchen.model import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, SaidFriction, Scale, Vessel
 from manchet.kitchen.sizes import (
     FALL_EXAMPLE,
@@ -55,7 +56,7 @@ def _measures_first(line: Written) -> bool:
     return not (isinstance(line.node, Setting) and line.node.key == "measures")
 
 
-class _KitchenReading(FigureReading):
+class _KitchenReading(DayLines):
     """A kitchen while its lines are read."""
 
     def __init__(self, kitchen: Kitchen) -> None:
@@ -73,7 +74,7 @@ class _KitchenReading(FigureReading):
             if node.key in THING:
                 self._thing(entry, node)
             elif node.key in OWN_LINES:
-                if self._first(entry, node.key, self.seen, "the kitchen"):
+                if node.key == "packs" or self._first(entry, node.key, self.seen, "the kitchen"):
                     self._own_line(entry, node)
             else:
                 self._misplaced(entry, "the kitchen", (*OWN_LINES, *THING))
@@ -98,6 +99,14 @@ class _KitchenReading(FigureReading):
         elif node.key == "hands":
             hands = self._count(entry, node, "2")
             self.kitchen = self.kitchen._replace(hands=hands)
+        elif node.key == "packs":
+            self.kitchen = self._packs(self.kitchen, entry, node)
+        elif node.key == "busy":
+            self.kitchen = self.kitchen._replace(busy=self._busy(entry, node))
+        elif node.key in MOST:
+            seconds = self._each(entry, node)
+            if seconds is not None:
+                self.kitchen = self.kitchen._replace(minutes=(*self.kitchen.minutes, (node.key, seconds)))
         else:
             degrees = self._temperature(entry, node, "22 C", node.key)
             self.kitchen = _with(self.kitchen, node.key, degrees)
@@ -166,10 +175,11 @@ class _KitchenReading(FigureReading):
             if scale is not None:
                 self.kitchen = kitchen._replace(scales=(*kitchen.scales, scale))
         elif THING[node.key].keeps_cold_or_warm:
-            cold = Cold(node.key, name, self._maybe_temperature(lines, "keeps", "4 C", node.key), self._holds(lines))
+            keeps = self._maybe_temperature(lines, "keeps", "4 C", node.key)
+            cold = Cold(node.key, name, keeps, self._holds(lines), self._number(lines))
             self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
         else:
-            count = self._count(*lines["count"], "24") if "count" in lines else None
+            count = self._number(lines)
             sides = self._sides(lines)
             inches = any(lines[key][1].amounts[-1].unit == "inch" for key in sides)
             kitchen = kitchen._replace(lengths="inch" if inches else kitchen.lengths)
@@ -194,7 +204,7 @@ class _KitchenReading(FigureReading):
         if "friction" in lines:
             line, node = lines["friction"]
             mixer = self._friction(mixer, line, node)
-        return mixer
+        return self._day_of_mixer(mixer, lines)
 
     def _takes(self, mixer: Mixer, line: Written, node: Setting) -> Mixer:
         amount = node.amounts[0] if node.amounts else None
@@ -318,7 +328,7 @@ class _KitchenReading(FigureReading):
         said = (line.node.amounts[-1].unit for line in falls if isinstance(line.node, Setting) and line.node.amounts)
         unit = next((unit for unit in said if unit in ("C", "F")), "C")
         self.reports += plausible.falls(what, oven, places, unit)
-        return oven
+        return self._day_of_oven(what, oven, lines)
 
     def _scale(self, entry: Written, name: str, lines: Lines) -> Scale | None:
         reads = self._figure(lines, "reads", MASS, "5 g")

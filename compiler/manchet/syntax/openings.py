@@ -88,6 +88,9 @@ SETTING = RestOfLine("setting", p.SETTINGS, "dated")
 NAME_SETTING = RestOfLine("setting", {}, "line")
 NAMES_SETTING = RestOfLine("setting", {}, "list")
 SIZE_SETTING = RestOfLine("setting", p.SIZES)
+EACH_SETTING = RestOfLine("setting", p.EACH)
+PACKS_SETTING = RestOfLine("setting", p.PACKS)
+MOUTH_SETTING = RestOfLine("setting", p.MOUTH)
 BLOCK = RestOfLine("block", {}, "line")
 RESERVED = RestOfLine("reserved", {}, "line")
 ALLOW = RestOfLine("allow", p.ALLOW)
@@ -194,6 +197,11 @@ LINES = (
     OpeningLine("yeast", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "yeast fresh"),
     OpeningLine("zone", "NAME_KEY", NAME_SETTING, ("kitchen",), "thing", "zone Europe/Lisbon"),
     OpeningLine("yeast factors", "FACTORS_KEY", SETTING, ("kitchen",), "thing", "yeast factors 0.33 0.40"),
+    OpeningLine("weigh", "EACH_KEY", EACH_SETTING, ("kitchen",), "thing", "weigh 25 s each"),
+    OpeningLine("load", "EACH_KEY", EACH_SETTING, ("kitchen",), "thing", "load 10 s each"),
+    OpeningLine("take out", "EACH_KEY", EACH_SETTING, ("kitchen",), "thing", "take out 5 s each"),
+    OpeningLine("packs", "PACKS_KEY", PACKS_SETTING, ("kitchen",), "thing", "packs loaves after 2 h"),
+    OpeningLine("busy", "PERCENT_KEY", SETTING, ("kitchen",), "thing", "busy 20%"),
     # ---- what a thing of the kitchen is like
     OpeningLine("takes", "CAPACITY_KEY", SETTING, ("thing",), example="takes 6-45 kg dough"),
     OpeningLine("stiff dough up to", "MASS_KEY", SETTING, ("thing",), example="stiff dough up to 27 kg"),
@@ -207,6 +215,14 @@ LINES = (
     OpeningLine("holds", "COUNT_KEY", SETTING, ("thing",), example="holds 24 loaves, or 6 rounds"),
     OpeningLine("recovers", "TIME_KEY", SETTING, ("thing",), example="recovers 4 min"),
     OpeningLine("heats in", "TIME_KEY", SETTING, ("thing",), example="heats in 90 min"),
+    OpeningLine("decks", "NUMBER_KEY", SETTING, ("thing",), example="decks 2"),
+    OpeningLine("loads within", "TIME_KEY", SETTING, ("thing",), example="loads within 6 min"),
+    OpeningLine("climbs", "RATE_KEY", SETTING, ("thing",), example="climbs 2 C a minute"),
+    OpeningLine("sinks", "RATE_KEY", SETTING, ("thing",), example="sinks 1 C a minute"),
+    OpeningLine("cooks at the mouth", "MOUTH_KEY", MOUTH_SETTING, ("thing",),
+         example="cooks at the mouth from 60 min until 5 min before the fire is out"),
+    OpeningLine("wash", "TIME_KEY", SETTING, ("thing",), example="wash 6 min"),
+    OpeningLine("wash after", "WASH_KEY", SETTING, ("thing",), example="wash after lye, gluten 15 min"),
     OpeningLine("volume", "VOLUME_KEY", SETTING, ("thing",), example="volume 1900 ml"),
     OpeningLine("count", "NUMBER_KEY", SETTING, ("thing",), example="count 24"),
     OpeningLine("lidded", "FLAG", SETTING, ("thing",)),

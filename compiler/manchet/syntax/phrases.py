@@ -124,6 +124,17 @@ _DOUGH: dough
 READINGS: in the sum = sum, of the dough = dough
 """)
 
+EACH = phrases("PER: each, apiece = each, a piece = each")
+PACKS = phrases("""
+_AFTER: after
+_AND: and
+""")
+MOUTH = phrases("""
+_FROM: from
+_UNTIL: until, to
+_BEFORE_THE_FIRE_IS_OUT: before the fire is out
+""")
+
 SIZES = phrases("""
 _BY_SIGN: x, × = x, by = x
 _AN_HOUR: an hour

@@ -348,7 +348,7 @@ NO_KIND = Kind("")
 
 # ==== things of a kitchen ==========================================================================
 
-KEEPING = ("keeps", "holds")
+KEEPING = ("keeps", "holds", "count")
 HOLDING = ("volume", "count", "holds")
 MEASURES = ("volume", "holds water", "inside", "top", "bottom", "round", "deep", "count", "holds")
 
@@ -375,9 +375,9 @@ class Thing(NamedTuple):
 
 
 THINGS = (
-    Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms", "friction")),
+    Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms", "friction", "count", "wash", "wash after")),
     Thing("oven", ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls",
-                   "each load cools it")),
+                   "each load cools it", "decks", "loads within", "climbs", "sinks", "cooks at the mouth")),
     Thing("scale", ("reads", "up to")),
     Thing("fridge", KEEPING, ("refrigerator",), keeps_cold_or_warm=True),
     Thing("freezer", KEEPING, keeps_cold_or_warm=True),
@@ -386,6 +386,8 @@ THINGS = (
     Thing("tray", HOLDING, ("sheet pan",), "sheet pan"),
     Thing("basket", HOLDING, one_piece=True),
     Thing("couche", HOLDING),
+    Thing("rack", HOLDING),
+    Thing("tub", HOLDING),
     Thing("griddle", HOLDING),
     Thing("pot", MEASURES),
     Thing("bench", HOLDING),
