@@ -54,6 +54,7 @@ SIDES = {
     "malt bath": (1, 1),
     "lye bath": (1, 1),
     "celeriac under oil": (1, 1),
+    "cross paste": (1, 1),
     "egg wash": (1, 1),
     "pear butter": (1, 1),
     "plum filling": (1, 1),

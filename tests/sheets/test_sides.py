@@ -101,7 +101,7 @@ def all_ahead(kitchen: Kitchen) -> Bakehouse:
 def test_the_preparations_and_the_safety_card(house: House) -> None:
     row = demo().kitchens[0]
     bakehouse = all_ahead(row)
-    assert len(bakehouse.ahead) == 7
+    assert len(bakehouse.ahead) == 8
     assert sides(render("preparations", bakehouse, house)) <= MOST["preparations"]
     for each in bakehouse.ahead:
         assert sides(render("preparations", Bakehouse(row, ahead=(each,)), house)) == 1

@@ -124,6 +124,7 @@ VERBS = (
     Verb("slice", 'slice "thin"', said_how=True),
     Verb("fill", "fill with pear butter 40 g each", touches=True, opens_with="with"),
     Verb("spread", "spread with pear butter 40 g each", touches=True, opens_with="with"),
+    Verb("pipe", "pipe with pear butter 12 g each", touches=True, opens_with="with"),
     Verb("brush", "brush with egg wash 6 g each", touches=True, opens_with="with"),
     Verb("sprinkle", "sprinkle with hazelnuts 5 g each", touches=True, opens_with="with"),
     Verb("dust", "dust with rice flour 6 g each", touches=True, opens_with="with"),

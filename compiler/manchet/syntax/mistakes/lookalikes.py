@@ -27,7 +27,6 @@ _SIFT = 'write `do "sift" 2 min hands-on`'
 _WATER = "hydration follows from the lines: write `water {PERCENT|70%}` under `overall` or in the dough"
 _VENT = "say it in the bake: `bake 30 min at 230 C, vent open after 20 min`"
 _FOLD = "write `fold in three` for a single fold, `fold in four` for a double one"
-_PIPE = "write `shape as` and what is piped, as in `shape as stick`; what a piece weighs stands in `makes`"
 
 TWINS: dict[str, str] = {
     "knead": "write `mix by hand {TIME|10 min}`, or `mix slow {TIME|8 min}` for a machine",
@@ -89,7 +88,6 @@ TWINS: dict[str, str] = {
     "sift": _SIFT,
     "sieve": _SIFT,
     "form": "write `shape round`",
-    "pipe": _PIPE,
     "preshape": "write `shape round`, then `rest covered 20 min`",
     "pre-shape": "write `shape round`, then `rest covered 20 min`",
     "round": "write `shape round`",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 
 from manchet.syntax.mistakes.beginnings import slip_of
@@ -9,7 +10,7 @@ from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices,
 from manchet.syntax.mistakes.forms import FORMS
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.phrases import CLAUSES
-from manchet.syntax.tokens import RawToken
+from manchet.syntax.tokens import WEIGHTS, RawToken
 from manchet.syntax.vocabulary import VERB, VERBS
 
 
@@ -96,6 +97,9 @@ def _meant(t: LineTrouble, written: list[RawToken]) -> Fault:
     row = VERB.get(t.raws[0].text) if t.rule == "step" else None
     if row is not None and row.touches and row.opens_with and t.raws[-1].text in ("each", "all", "apiece"):
         rest = t.body[t.raws[0].end :].strip().removeprefix(f"{row.opens_with} ")
+        if t.raws[1].kind in WEIGHTS:
+            offer = f"write `{re.sub(r' [0-9].*', '', row.example)} {rest}`"
+            return Fault("touching-nothing", 0, t.raws[0].end, {"verb": row.word, "offer": offer})
         instead = f"{row.word} {row.opens_with} {rest}"
         words = {"text": short(said), "form": f"write `{instead}`"}
         return Fault("unreadable-line", start, end, words, (in_place(0, len(t.body), instead),))
