@@ -189,6 +189,8 @@ class _Reader:
             key = (item.meaning.key, None) if self.in_overall else (line_key(item.meaning), item.celsius)
             there = seen.setdefault(key, item)
             if there is not item and (self.in_overall or item.meaning.ingredient is not None):
+                one_cause = {item.place.line, there.place.line}
+                self.reports = [r for r in self.reports if r.name != "heat-in-overall" or r.place.line not in one_cause]
                 self.reports.append(stands_twice(item.meaning, item.place, there.meaning, there.place))
 
     def _line(self, entry: Entry) -> None:
@@ -283,8 +285,7 @@ class _Reader:
             message = f"{name} is weighed after work has begun"
             help = f"move this line above the first step, `hold back {name}`, and here write `add {name}`"
             self.reports.append(report("weighed-after-a-step", entry.line.place(), message, help))
-        if at is None and not self.in_overall:
-            self.reports += how_hot(meaning, entry)
+        self.reports += how_hot(meaning, at, entry, self.in_overall)
         celsius = measures.celsius(at).likely if at else None
         self.items.append(Item(how, meaning, Fraction(0), "", celsius, "", "", None, False, False, entry.line.place()))
 

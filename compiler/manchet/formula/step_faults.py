@@ -17,11 +17,12 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
     if verb.needs_time and step.time is None and step.turns is None:
         help = f"give one, a range if you like (`{step.verb} {verb.needs_time}`); the cue after `until` outranks it"
         yield report("step-time-missing", step.place, f"`{step.verb}` has no time", help)
-    if step.verb == "mix" and step.time is not None and step.turns is None and _HOW.isdisjoint(step.manner):
-        ways = ("mix by hand", "mix slow", "mix fast")
+    if step.verb == "mix" and (step.time or step.turns) is not None and _HOW.isdisjoint(step.manner):
+        ways = ("mix by hand", "mix slow", "mix fast") if step.turns is None else ("mix slow", "mix fast")
         fixes = exchange_of(step.place, "mix", *ways)
         help = f"write {', '.join(f'`{way} …`' for way in ways[:-1])} or `{ways[-1]} …`"
-        message = "`mix`, and no word of how: by hand, or on a machine, slow or fast?"
+        which = "by hand, or on a machine, slow or fast?" if step.turns is None else "slow or fast?"
+        message = f"`mix`, and no word of how: {which}"
         yield report("mixed-how", step.place, message, help, fixes=fixes)
     if verb.needs_heat and not step.heats and step.ramp is None:
         help = f"say how hot it is around it, as in `{step.verb} … at {verb.needs_heat}`"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import TypeVar
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.larder.names import key
@@ -116,6 +117,11 @@ class Cold(NamedTuple):
     """How many of what one of them holds."""
     number: int | None = None
 
+    @property
+    def called(self) -> str:
+        """Its name, and what it is where it has none: `warm cupboard`, `prover`."""
+        return self.name or self.word
+
 
 class Vessel(NamedTuple):
     """A tin, tray, basket, couche, rack, tub, pot, griddle or bench."""
@@ -180,14 +186,11 @@ class Kitchen(NamedTuple):
     def vessel(self, place: str) -> Vessel | None:
         """The tin, tray or couche that a step means by `place`: its name, its name and kind (`linen couche`), or its kind
         alone where the kitchen has no second of that kind. None where it means none of them."""
-        wanted = key(place)
-        for vessel in self.vessels:
-            called = _kind_words(vessel)
-            names = {key(vessel.name), *(key(f"{vessel.name} {word}") for word in called)}
-            if wanted in names | {key(f"{word} {vessel.name}") for word in called}:
-                return vessel
-        alike = [vessel for vessel in self.vessels if wanted in map(key, _kind_words(vessel))]
-        return alike[0] if len(alike) == 1 else None
+        return _meant(self.vessels, place)
+
+    def cold(self, place: str) -> Cold | None:
+        """The fridge, freezer or prover that a step means by `place`, as `vessel` finds a tin."""
+        return _meant(self.colds, place)
 
     @property
     def where(self) -> str:
@@ -195,8 +198,22 @@ class Kitchen(NamedTuple):
         return self.place.where if self.place else "the kitchen"
 
 
-def _kind_words(vessel: Vessel) -> tuple[str, ...]:
-    return (vessel.word, *THING[vessel.word].also)
+_Kept = TypeVar("_Kept", bound=Vessel | Cold)
+
+
+def _meant(things: tuple[_Kept, ...], place: str) -> _Kept | None:
+    wanted = key(place)
+    for thing in things:
+        called = _kind_words(thing)
+        names = {key(thing.name), *(key(f"{thing.name} {word}") for word in called)}
+        if wanted in names | {key(f"{word} {thing.name}") for word in called}:
+            return thing
+    alike = [thing for thing in things if wanted in map(key, _kind_words(thing))]
+    return alike[0] if len(alike) == 1 else None
+
+
+def _kind_words(thing: Vessel | Cold) -> tuple[str, ...]:
+    return (thing.word, *THING[thing.word].also)
 
 
 PLAIN = Kitchen(name="")

@@ -8,6 +8,8 @@ from manchet.checks.saying import duration
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
+from manchet.larder.foods import is_pasteurised
+from manchet.larder.ingredient import Ingredient
 from manchet.syntax.vocabulary import COOKS
 
 NAME = "kept-too-long"
@@ -22,14 +24,21 @@ def check(work: Work) -> Iterator[Diagnostic]:
     if formula.good_for is None or raw is None or cooked is None or sweet is None or frozen is None:
         return
     seconds, warmth = formula.good_for
-    perishable = next((i for i in ingredients(formula) if i.class_ in CHILLED), None)
+    chilled = sorted((i for i in ingredients(formula) if i.class_ in CHILLED), key=lambda i: not _is_raw_egg(i))
+    perishable = chilled[0] if chilled else None
     if perishable is None or (warmth is not None and warmth.likely <= frozen):
         return
     water, sugar = work.totals.water_in_all, work.totals.sugar
     if not water or sugar / (sugar + water) > sweet:
         return  # a dry mix, or one that its sugar keeps
     heated = any(step.verb in COOKS for step in formula.steps)
-    most = raw if perishable.class_ == "egg" and not heated else cooked
+    is_raw = _is_raw_egg(perishable) and not heated
+    most = raw if is_raw else cooked
     if seconds > most:
-        message = f"{formula.name} holds {perishable.name} and is good for {duration(seconds)}; chilled food is kept {duration(most)} at most"
+        kept = "raw egg out of its shell" if is_raw else "chilled food"
+        message = f"{formula.name} holds {perishable.name} and is good for {duration(seconds)}; {kept} is kept {duration(most)} at most"
         yield report(NAME, formula.place, message, "shorten it, or freeze it; your own food law may ask for less")
+
+
+def _is_raw_egg(ingredient: Ingredient) -> bool:
+    return ingredient.class_ == "egg" and not is_pasteurised(ingredient.name)

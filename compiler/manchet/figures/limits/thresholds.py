@@ -115,7 +115,7 @@ THRESHOLDS = {
     "by-hand-loses-most": Limit(F(3, 5), {}, "of what is in the vessel then: peeled, stoned, strained; our rule"),
     "standing-loses-most": Limit(F(1, 5), {}, "of what is in the vessel then: mixed, cooled, left to stand; our rule"),
     "raising-agent-waits-longest": Limit(F(1800), {}, "batters and scones stand 10-30 min before they are baked: common practice; our rule"),
-    "kept-raw-egg-longest": Limit(F(345600), {}, "raw yolks and whites 2 to 4 d in the refrigerator: FoodSafety.gov, Cold Food Storage Chart (from memory)"),
+    "kept-raw-egg-longest": Limit(F(86400), {}, "raw egg out of its shell 24 h in the fridge: Western Australia, Department of Health; as the caution says that is printed with it"),
     "kept-perishable-longest": Limit(F(604800), {}, "ready-to-eat food that wants the cold, 7 d at 5 C or below: US Food Code 3-501.17"),
     "kept-by-sugar": Limit(F(3, 5), {}, "sugar in sugar and water together, as in jams and caramel of milk: common practice; our rule"),
     "lye-bath-most": Limit(F(3, 50), {}, "3-4 %: BGN, Germany; 2-6 %: Austrian food code B18"),

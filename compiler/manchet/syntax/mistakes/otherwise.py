@@ -149,8 +149,12 @@ def then_another_heat(t: LineTrouble) -> Fault | None:
 
 def two_steps(t: LineTrouble) -> Fault | None:
     """`bake 20 min at 240 C then 20 min at 200 C`: a step a line."""
-    found = _TWO_STEPS.match(t.body) if len(t.body) < LONGEST else None
-    if found is None or t.rule != "step":
+    if t.rule != "step" or len(t.body) >= LONGEST:
+        return None
+    if (added := _ADDED.match(t.body)) is not None:
+        return _added(t.body, added)
+    found = _TWO_STEPS.match(t.body)
+    if found is None:
         return None
     verb = next((verb.word for verb in VERBS if f"{found[1]} ".lower().startswith(f"{verb.word} ")), "")
     again = any(f"{found[2]} ".lower().startswith(f"{verb.word} ") for verb in VERBS)
@@ -158,6 +162,24 @@ def two_steps(t: LineTrouble) -> Fault | None:
     first = found[1].rstrip(" ,")
     words = {"text": short(t.body), "form": f"write two lines: `{first}`, and under it `{second}`"}
     return Fault("unreadable-line", 0, len(t.body), words)
+
+
+def _added(body: str, found: re.Match[str]) -> Fault:
+    """`mix 5+3 min to 25 C`: five minutes, then three; of a mix slow, then fast, and its end is the end of the second."""
+    verb, how, rest = found["verb"], found["how"].strip(), found["rest"]
+    before, after = (how, how) if verb.lower() != "mix" or how not in ("", "slow") else ("slow", "fast")
+    first = " ".join(filter(None, (verb, before, f"{found['one']} {found['unit']}", *_AROUND.findall(rest))))
+    second = " ".join(filter(None, (verb, after, f"{found['two']} {found['unit']}", rest.strip())))
+    words = {"text": short(body), "form": f"write two lines: `{first}`, and under it `{second}`"}
+    return Fault("unreadable-line", 0, len(body), words)
+
+
+_ADDED = re.compile(
+    r"(?P<verb>[a-z]+)(?P<how>(?: [a-z]+){0,2}) (?P<one>[0-9.]+) ?\+ ?(?P<two>[0-9.]+) ?(?P<unit>min|h|s)\b(?P<rest>.*)$",
+    re.IGNORECASE,
+)
+_AROUND = re.compile(r"\bat [0-9-]+ [CF]\b")
+"""The heat around it holds for both."""
 
 
 def room_warmth(t: LineTrouble) -> Fault | None:

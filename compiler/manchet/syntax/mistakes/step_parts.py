@@ -129,10 +129,40 @@ def nearest_part(word: str, expected: Iterable[str]) -> str | None:
     return slip_of(word, phrases)
 
 
+_OF_TWO = re.compile(r"([0-9]{2,3}) ?/ ?([0-9]{2,3})(?![0-9./])")
+LEAST_HEAT = 100
+"""No oven is set lower, and no bake is written in so many minutes of two kinds. Our rule."""
+
+ALWAYS_CELSIUS, NEVER_CELSIUS = 260, 350
+"""Under the one nobody writes two heats of an oven in Fahrenheit, over the other none in Celsius. Our rule."""
+
+
+def _two_heats(t: LineTrouble, two: re.Match[str]) -> Fault:
+    """`bake 20 min at 240/220`: from one to the other, or above and below; of one and the same scale."""
+    one, other = int(two[1]), int(two[2])
+    ways = []
+    for unit in (
+        ("C",) if max(one, other) < ALWAYS_CELSIUS else ("F",) if max(one, other) > NEVER_CELSIUS else ("C", "F")
+    ):
+        there = [f"{one} {unit} falling to {other} {unit}", f"{one} {unit} top {other} {unit} bottom"]
+        ways += there if one > other else [f"{one}-{other} {unit}"]
+    led = re.search(r"\bat\s*$", t.body[: two.start()], re.IGNORECASE)
+    start = led.start() if led else two.start()
+    fixes = choices(start, two.end(), *(f"at {way}" for way in ways))
+    words = {
+        "written": t.body[start : two.end()],
+        "offer": "write " + ", ".join(f"`at {way}`" for way in ways[:-1]) + f" or `at {ways[-1]}`",
+    }
+    return Fault("missing-unit", start, two.end(), words, fixes)
+
+
 def _number(t: LineTrouble, at: int) -> Fault:
     """A bare number: after `at` and `to` a temperature, in an oven's or a wait's place a time."""
     raw = t.raws[at]
     before = t.raws[at - 1]
+    two = _OF_TWO.match(t.body, raw.start)
+    if two is not None and (before.text == "at" or int(two[1]) >= LEAST_HEAT <= int(two[2])):
+        return _two_heats(t, two)
     units = ("C", "F") if before.text in ("at", "to") else ("min", "h")
     fixes = tuple(in_place(raw.start, raw.end, f"{raw.text} {unit}") for unit in units)
     if before.text in ("at", "to"):
