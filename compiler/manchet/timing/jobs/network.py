@@ -92,7 +92,7 @@ def network_of(work: Work) -> tuple[Job, ...]:
     for made in batch.stages:
         is_dough = made is work.dough
         stands: dict[str, dict[int, int]] = {}
-        for mix in _mixes_of(made, is_dough, mixes):
+        for mix in mixes_made(made, is_dough, mixes):
             setting = StageMaking(kitchen, mixes.mixer, mix, is_dough, done, bowl_free)
             trunk, *branches = chains_of(work, made, is_dough, mix)
             begins = len(jobs)
@@ -101,7 +101,7 @@ def network_of(work: Work) -> tuple[Job, ...]:
                 _note(stands, chain.branch, mix, _lay(jobs, chain, _only(mix, end), setting))
             if not branches:
                 _note(stands, "", mix, end)
-            at_once = tuple(setting.ready(_used_at_once(made)))
+            at_once = tuple(setting.ready(used_at_once(made)))
             done.setdefault(made.stage.key, {})[mix] = at_once if end is None else (end,)
             if is_dough:
                 bowl_free = max((j for j in range(begins, len(jobs)) if is_machine_mix(jobs[j].step)), default=None)
@@ -121,7 +121,8 @@ def _note(stands: dict[str, dict[int, int]], branch: str, mix: int, end: int | N
     stands.setdefault(branch, {}).update(_only(mix, end))
 
 
-def _mixes_of(made: StageBatch, is_dough: bool, mixes: Mixes) -> tuple[int, ...]:
+def mixes_made(made: StageBatch, is_dough: bool, mixes: Mixes) -> tuple[int, ...]:
+    """The mixes that a stage is made for one by one, from 1; 0 alone where it is made once for all."""
     several = mixes.number > 1 and (is_dough or made.stage.for_each_mix)
     return tuple(range(1, mixes.number + 1)) if several else (0,)
 
@@ -133,9 +134,9 @@ def _lay(jobs: list[Job], chain: Chain, stands: Mapping[int, int], setting: Stag
     way = _WayToTheOven(stands)
     for at, doing in enumerate(chain.steps):
         step = doing.step
-        used = _brought(step)
+        used = brought_by(step)
         if at == 0 and not chain.branch and not stands:
-            used |= _used_at_once(chain.stage)
+            used |= used_at_once(chain.stage)
         needs = [Link(job, "stage") for job in setting.ready(used)]
         needs += way.needs(doing, len(jobs))
         if waits_for_bowl and setting.bowl_free is not None and is_machine_mix(step):
@@ -198,7 +199,7 @@ class _WayToTheOven:
         return [] if job is None else [Link(job, how)]
 
 
-def _brought(step: Step) -> set[str]:
+def brought_by(step: Step) -> set[str]:
     """Keys of what a step brings in: what it adds or locks in, and what it applies."""
     keys = {goes.key for goes in step.goes} if step.verb in BRINGS_IN else set()
     if step.applied is not None and step.applied.stage:
@@ -206,9 +207,9 @@ def _brought(step: Step) -> set[str]:
     return keys
 
 
-def _used_at_once(made: StageBatch) -> set[str]:
+def used_at_once(made: StageBatch) -> set[str]:
     """Keys of the stages that are weighed in before the first step, and of those no step is seen to add."""
-    added = {key for step in made.stage.steps for key in _brought(step)}
+    added = {key for step in made.stage.steps for key in brought_by(step)}
     return {
         w.portion.stage for w in made.weighed if w.portion.stage and not (w.portion.held and w.portion.stage in added)
     }
