@@ -53,17 +53,17 @@ class Mixes(NamedTuple):
         return self.mixer is not None and self.most != self.mixer.most_grams
 
 
-def mixes_of(batch: Batch, kitchen: Kitchen, wet: Fraction = SOFT) -> Mixes:
-    """Split the dough into as few equal mixes as a mixer of the kitchen takes of a dough so stiff.
+def mixes_of(batch: Batch, kitchen: Kitchen, wet: Fraction = SOFT, fewest: int = 1) -> Mixes:
+    """Split the dough into as few equal mixes as a mixer of the kitchen takes of a dough so stiff, and into `fewest` at least.
 
     `wet` is the water and fat in it, as a share of all flour; a dough that is not stiff, if nobody says. Each mix is exactly the total over the number. Of several mixers the one that needs the fewest mixes is taken, of
     these one whose least is reached, of these the smallest. Dough that no machine mixes is one mix.
     """
     dough = batch.dough_stage
     bowl = dough.into - _locked_in(dough)
-    number, mixer = 1, _mixer_for(dough, bowl, kitchen, wet)
+    number, mixer = fewest, _mixer_for(dough, bowl, kitchen, wet)
     if mixer is not None:
-        number = _mixes_needed(bowl, mixer, wet)
+        number = max(_mixes_needed(bowl, mixer, wet), fewest)
     grams = bowl / number
     short = mixer.least_grams - grams if mixer is not None and mixer.least_grams is not None else Fraction(0)
     return Mixes(

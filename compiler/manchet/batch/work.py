@@ -32,11 +32,15 @@ class Work:
     `once`, and `answers` keeps what it said: so this class knows none of them.
     """
 
-    def __init__(self, order: Order, batch: Batch, kitchen: Kitchen, larder: Larder) -> None:
+    def __init__(
+        self, order: Order, batch: Batch, kitchen: Kitchen, larder: Larder, fewest_mixes: int = 1
+    ) -> None:
         self.order: Final = order
         self.batch: Final = batch
         self.kitchen: Final = kitchen
         self.larder: Final = larder
+        self.fewest_mixes: Final = fewest_mixes
+        """It is mixed in so many at least, whatever the mixer takes."""
         self.answers: Final[dict[tuple[Hashable, ...], object]] = {}
 
     @property
@@ -64,7 +68,7 @@ class Work:
 
     @cached_property
     def mixes(self) -> Mixes:
-        return mixes_of(self.batch, self.kitchen, self.totals.wet)
+        return mixes_of(self.batch, self.kitchen, self.totals.wet, self.fewest_mixes)
 
 
 def work_of(formula: Formula, order: Order, kitchen: Kitchen, larder: Larder) -> Outcome[Work | None]:
@@ -72,6 +76,11 @@ def work_of(formula: Formula, order: Order, kitchen: Kitchen, larder: Larder) ->
     batch = size_batch(formula, order, kitchen)
     made = None if batch.value is None else Work(order, batch.value, kitchen, larder)
     return Outcome(made, batch.diagnostics)
+
+
+def in_mixes(work: Work, number: int) -> Work:
+    """The same work, mixed in so many mixes at least."""
+    return Work(work.order, work.batch, work.kitchen, work.larder, number)
 
 
 def once(function: Callable[Concatenate[Work, P], T]) -> Callable[Concatenate[Work, P], T]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 
 from manchet.batch.model import StageBatch
@@ -10,12 +10,13 @@ from manchet.batch.work import Work
 from manchet.day.jobs import estimates
 from manchet.day.jobs.oven_times import events_of, seconds_in_oven
 from manchet.day.jobs.timing import part_of
-from manchet.day.jobs.values import Baked, Finished, Gap, Moment, Part, Standing, Using, WorkOfDay
+from manchet.day.jobs.values import Baked, Bowl, Finished, Gap, Moment, Part, Standing, Using, WorkOfDay
 from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Step
+from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Cold
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import COLD
+from manchet.syntax.vocabulary import BOILS, COLD
 from manchet.timing.jobs.loads import Doing
 from manchet.timing.jobs.places import mixer_of
 
@@ -174,7 +175,8 @@ class Moments:
                 self.standings.append(held._replace(ends=moment, number=pieces or held.number))
             return
         vessel = self.work.kitchen.vessel(step.where[1]) if step.where is not None else None
-        if vessel is not None and vessel.number and making.is_dough and pieces and vessel.word != "bench":
+        boils = step.verb in BOILS
+        if vessel is not None and vessel.number and not boils and making.is_dough and pieces and vessel.word != "bench":
             self.holding[mine] = Standing(vessel.name, pieces, making.noun, moment, "")
 
     def _goes_in_with(self, place: str) -> bool:
@@ -226,9 +228,7 @@ class Moments:
                 self.fixed.append(Gap(inside, take, event.lasts, None, NOTHING, "", False))
         number = f" {making.load}" if making.load else ""
         share = first.room or Fraction(1)
-        batch = self.work.batch
-        of_dough = making.is_dough and sum((piece.number for piece in batch.pieces), NOTHING)
-        grams = batch.divided * first.pieces / of_dough if of_dough else making.made.into
+        grams = self._grams(making, first.pieces)
         held = self.holding.get((making.branch, making.mix, making.load)) or self.holding.get(
             (making.branch, making.mix, 0)
         )
@@ -254,6 +254,14 @@ class Moments:
         end = self.seconds(take)
         return After(take, end, end, pieces=first.pieces)
 
+    def _grams(self, making: MomentMaking, pieces: Fraction) -> Fraction:
+        """What so many pieces weigh as they go in; of a stage that is baked by itself, all of it."""
+        mine = [one for one in self.work.batch.pieces if not making.branch or same_noun(one.noun, making.branch)]
+        number = sum((one.number for one in mine), NOTHING)
+        if not making.is_dough or not number:
+            return making.made.into
+        return sum((one.number * one.grams for one in mine), NOTHING) * pieces / number
+
     # ---- the end
 
     def finish(self, bread: str, finished: tuple[Finished, ...]) -> WorkOfDay:
@@ -272,7 +280,10 @@ class Moments:
             for key, draft in self.drafts.items()
         )
         gaps = (*(gap for way in self.ways for gap in self._gaps(way)), *self.fixed)
-        return WorkOfDay(bread, moments, gaps, tuple(self.loads), tuple(self.standings), finished, tuple(self.using))
+        bowls = tuple(_bowls(moments, gaps))
+        return WorkOfDay(
+            bread, moments, gaps, tuple(self.loads), tuple(self.standings), bowls, finished, tuple(self.using)
+        )
 
     def _gaps(self, way: _Way) -> Iterable[Gap]:
         """The wait of one way, and that its folds are over before it is.
@@ -317,6 +328,25 @@ class Moments:
                 break
             found += part.seconds * (part.pieces - 1) / part.pieces
         return found
+
+
+def _bowls(moments: Iterable[Moment], gaps: Iterable[Gap]) -> Iterator[Bowl]:
+    """Of each making, the bowl from its first mix to the last that comes soon enough after the one before."""
+    soon = {
+        (gap.before, gap.after) for gap in gaps if gap.most is not None and gap.most + gap.may <= estimates.IN_THE_BOWL
+    }
+    makings: dict[tuple[str, int], list[Moment]] = {}
+    for moment in moments:
+        if moment.mixer:
+            makings.setdefault((moment.stage.key, moment.mix), []).append(moment)
+    for mixed in makings.values():
+        first = before = mixed[0]
+        for moment in mixed[1:]:
+            if (before.key, moment.key) not in soon or moment.mixer != first.mixer:
+                yield Bowl(first.mixer, first.key, before.key)
+                first = moment
+            before = moment
+        yield Bowl(first.mixer, first.key, before.key)
 
 
 def _suits(step: Step, cold: Cold) -> bool:

@@ -90,6 +90,14 @@ class Standing(NamedTuple):
     ends: str
 
 
+class Bowl(NamedTuple):
+    """A dough has a mixer's bowl from one moment to another, also while it rests between two mixes."""
+
+    mixer: str
+    begins: str
+    ends: str
+
+
 class Finished(NamedTuple):
     """Where a sort of piece ends: the moment after which nothing but waiting comes, and how long that waiting is at least."""
 
@@ -115,5 +123,6 @@ class WorkOfDay(NamedTuple):
     gaps: tuple[Gap, ...]
     loads: tuple[Baked, ...]
     standings: tuple[Standing, ...]
+    bowls: tuple[Bowl, ...]
     finished: tuple[Finished, ...]
     uses: tuple[Using, ...]

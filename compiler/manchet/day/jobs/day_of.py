@@ -1,0 +1,431 @@
+"""The day that a plan asks for: the moments of all its works as jobs, with everything they share."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import datetime, timedelta
+from fractions import Fraction
+
+from manchet.batch.work import Work, in_mixes
+from manchet.day.clock import DayClock, clock_from, minutes_down, minutes_up
+from manchet.day.jobs import estimates
+from manchet.day.jobs.ages import Oldest, fit_after, oldest_of
+from manchet.day.jobs.making import work_of_day
+from manchet.day.jobs.ovens import FROM_THE_FIRE, day_oven, enters, extra_minutes, heaviest, leaves
+from manchet.day.jobs.places import bowl, places_of, takes
+from manchet.day.jobs.shared import Builds, builds_of
+from manchet.day.jobs.values import Baked, Gap, Moment, WorkOfDay
+from manchet.day.jobs.washing import gaps_of
+from manchet.day.model import (
+    Day,
+    DayJob,
+    DayLoad,
+    DayMixer,
+    DayPlace,
+    DayWait,
+    End,
+    Fire,
+    Shift,
+    Stay,
+)
+from manchet.day.said import Finish, Plan, Want
+from manchet.diagnostics.suggest import fold
+from manchet.kitchen.model import Kitchen
+from manchet.records import NamedTuple
+from manchet.timing.zones import zone_of
+
+NOTHING = Fraction(0)
+A_DAY = 24 * 60
+PERSON_LESS = 2 * A_DAY
+"""Minutes before the last end in which a plan without a shift takes somebody to be there."""
+
+
+class Bread(NamedTuple):
+    """What a plan wants of one bread, and the work of it."""
+
+    want: Want
+    work: Work
+
+
+class PlannedDay(NamedTuple):
+    """The day with what its numbers mean: index for index, what each job does, and what each load is."""
+
+    day: Day
+    clock: DayClock
+    moments: tuple[Moment | None, ...]
+    """Of each job; None of a fire and of a break."""
+    baked: tuple[Baked, ...]
+    """Of each load."""
+    breads: tuple[Bread, ...]
+    preparations: tuple[Work, ...]
+    """Made for the day."""
+    oldest: tuple[tuple[str, Oldest], ...]
+    """By bread."""
+    mixed_by_load: tuple[str, ...]
+    """Breads whose dough is mixed once for each load."""
+    built_twice: tuple[str, ...]
+    """Stages of the house that are made more than once."""
+    unlimited: tuple[str, ...]
+    """What formulas name and the kitchen does not describe."""
+    short: tuple[tuple[str, Fraction, Fraction], ...]
+    """What is already made and does not reach: name, grams there, grams wanted. It is made anew."""
+
+
+def day_of(plan: Plan, breads: Sequence[Bread], preparations: Sequence[Work]) -> PlannedDay:
+    """All that the plan asks for, in its kitchen. `preparations` are sized for what the breads want of them."""
+    return _Assembly(plan, tuple(breads), tuple(preparations)).all()
+
+
+class _Assembly:
+    """Numbers the moments of all works, and brings in what they share."""
+
+    def __init__(self, plan: Plan, breads: tuple[Bread, ...], preparations: tuple[Work, ...]) -> None:
+        self.plan, self.breads, self.kitchen = plan, breads, plan.kitchen
+        self.clock = _clock_of(plan)
+        self.there = {one.key: one for one in plan.already}
+        self.short: list[tuple[str, Fraction, Fraction]] = []
+        self.preparations = tuple(
+            work
+            for work in preparations
+            if not self._is_there(fold(work.formula.name), work.formula.name, work.batch.dough)
+        )
+        self.mixed_by_load: list[str] = []
+        self.works = [self._taken_apart(work) for work in (*(one.work for one in breads), *self.preparations)]
+        self.builds: Builds = builds_of(self.works, self._due_of)
+        self.jobs: list[DayJob] = []
+        self.moments: list[Moment | None] = []
+        self.at: dict[tuple[str, str], int] = {}
+        """(work, key of a moment) -> number of its job."""
+
+    def all(self) -> PlannedDay:
+        shifts = tuple(self._shifts())
+        begins, ends = self._limits(shifts)
+        for work in self.works:
+            for moment in work.moments:
+                self._add(work, moment, begins, ends)
+        fires = tuple(self._fires(begins, ends))
+        self._breaks(shifts)
+        loads, baked = self._loads()
+        standings = tuple(self._stays())
+        day = Day(
+            jobs=tuple(self.jobs),
+            waits=tuple(self._waits()),
+            loads=loads,
+            ovens=tuple(day_oven(oven) for oven in self.kitchen.ovens),
+            fires=fires,
+            mixers=tuple(self._mixers()),
+            places=self._places(standings),
+            stays=standings,
+            shifts=shifts,
+            ends=tuple(self._ends()),
+            begins=begins,
+            finishes=ends,
+        )
+        return PlannedDay(
+            day=day,
+            clock=self.clock,
+            moments=tuple(self.moments),
+            baked=baked,
+            breads=self.breads,
+            preparations=self.preparations,
+            oldest=tuple((one.want.name, oldest_of(one.want, one.work)) for one in self.breads),
+            mixed_by_load=tuple(self.mixed_by_load),
+            built_twice=self.builds.twice,
+            unlimited=tuple(dict.fromkeys(self._unlimited())),
+            short=tuple(self.short),
+        )
+
+    # ---- works
+
+    def _is_there(self, key: str, name: str, grams: Fraction) -> bool:
+        said = self.there.get(key)
+        if said is None:
+            return False
+        if said.grams is not None and said.grams < grams:
+            self.short.append((name, said.grams, grams))
+            return False
+        return True
+
+    def _taken_apart(self, work: Work) -> WorkOfDay:
+        already = frozenset(
+            made.stage.key
+            for made in work.batch.stages
+            if made is not work.dough and self._is_there(made.stage.key, made.stage.name, made.out)
+        )
+        apart = work_of_day(work, already)
+        number = max((load.number for load in _by_branch(apart)), default=1)
+        if work.mixes.number == 1 and number > 1 and _too_far_apart(apart, self.kitchen):
+            self.mixed_by_load.append(work.formula.name)
+            return work_of_day(in_mixes(work, number), already)
+        return apart
+
+    def _due_of(self, bread: str) -> int:
+        """The minute of a bread's end; of a preparation the first of all."""
+        dues = [self.clock.minute(one.want.end.by) for one in self.breads if bread in ("", one.want.name)]
+        return min(dues or [self.clock.minute(one.want.end.by) for one in self.breads] or [A_DAY])
+
+    # ---- jobs
+
+    def _add(self, work: WorkOfDay, moment: Moment, begins: int, ends: int) -> None:
+        key = self.builds.key_of(work.bread, moment)
+        there = next((at for at, job in enumerate(self.jobs) if job.key == key), None) if moment.making else None
+        if there is not None:
+            job = self.jobs[there]
+            breads = tuple(dict.fromkeys((*job.breads, work.bread)))
+            self.jobs[there] = job._replace(breads=breads, minutes=max(job.minutes, self._minutes(moment)))
+            self.at[work.bread, moment.key] = there
+            return
+        self.at[work.bread, moment.key] = len(self.jobs)
+        minutes = self._minutes(moment)
+        earliest, latest = self._appointed(moment) or (begins, ends - minutes)
+        does = ", ".join(dict.fromkeys(part.does for part in moment.parts))
+        self.jobs.append(DayJob(key, (work.bread,), does, minutes, earliest, latest, mixer=moment.mixer))
+        self.moments.append(moment)
+
+    def _minutes(self, moment: Moment) -> int:
+        """What keeps a pair of hands busy with other things makes all of it longer, but for the machine."""
+        share = 1 - self.kitchen.busy
+        seconds = sum((p.seconds if p.is_machine else p.seconds / share for p in moment.parts), NOTHING)
+        return max(minutes_up(seconds), 1)
+
+    def _appointed(self, moment: Moment) -> tuple[int, int] | None:
+        """A fixed appointment: the step that it names begins then."""
+        for said in self.plan.appointments:
+            if said.name != moment.bread:
+                continue
+            before = NOTHING
+            for part in moment.parts:
+                if part.does == said.verb:
+                    at = self.clock.minute(said.at) - minutes_down(before)
+                    return at, at
+                before += part.seconds
+        return None
+
+    def _waits(self) -> Iterator[DayWait]:
+        for work in self.works:
+            moments = {moment.key: moment for moment in work.moments}
+            for gap in work.gaps:
+                before, after = self.at[work.bread, gap.before], self.at[work.bread, gap.after]
+                yield _wait(gap, before, after, self.jobs[before].minutes, moments[gap.before].seconds)
+            for using in work.uses:
+                yield from self._preparation_first(using.preparation, self.at[work.bread, using.moment])
+
+    def _preparation_first(self, key: str, user: int) -> Iterator[DayWait]:
+        """A preparation is made before it is used, and no sooner than it keeps."""
+        for work in self.preparations:
+            if fold(work.formula.name) != key:
+                continue
+            made = next(one for one in self.works if one.bread == work.formula.name)
+            good = work.formula.good_for
+            for end in made.finished:
+                last = self.at[made.bread, end.moment]
+                least = self.jobs[last].minutes + minutes_up(end.cools)
+                most = least + A_DAY if good is None else minutes_down(good[0])
+                yield DayWait(last, user, least, max(most, least), what=work.formula.name)
+
+    def _loads(self) -> tuple[tuple[DayLoad, ...], tuple[Baked, ...]]:
+        ovens = {oven.name: oven for oven in self.kitchen.ovens}
+        baked = tuple((work, load) for work in self.works for load in work.loads if load.oven in ovens)
+        full = heaviest([load for _, load in baked])
+        found = []
+        for work, load in baked:
+            put, take = self.at[work.bread, load.put], self.at[work.bread, load.take]
+            stays = minutes_up(load.stays) + self.jobs[put].minutes - minutes_up(_seconds(work, load.put))
+            found.append(
+                DayLoad(
+                    key=load.key,
+                    bread=work.bread,
+                    pieces=int(load.pieces),
+                    noun=load.noun,
+                    oven=load.oven,
+                    put=put,
+                    take=take,
+                    stays=max(stays, self.jobs[put].minutes),
+                    share=min(load.share, Fraction(1)),
+                    enters=enters(load),
+                    leaves=leaves(load),
+                    extra=extra_minutes(load, ovens[load.oven], full, stays),
+                    at_the_mouth=load.phases[0].verb in FROM_THE_FIRE,
+                )
+            )
+        return tuple(found), tuple(load for _, load in baked)
+
+    # ---- what is shared
+
+    def _fires(self, begins: int, ends: int) -> Iterator[Fire]:
+        used = {load.oven for work in self.works for load in work.loads}
+        for oven in self.kitchen.ovens:
+            if oven.name not in used or oven.heats_in is None:
+                continue
+            said = next((one for one in self.plan.fires if one.oven.casefold() == oven.name.casefold()), None)
+            lit = None if said is None else said.lit
+            first, last = (begins, ends) if lit is None else (self.clock.minute(lit[0]), self.clock.minute(lit[1]))
+            minutes = minutes_up(Fraction(estimates.LIGHT if oven.falls else estimates.SWITCH_ON))
+            for number in range(1, (1 if said is None else said.number) + 1):
+                key = f"{oven.name}/light" + (f"/{number}" if number > 1 else "")
+                does = "light the fire" if oven.falls else "switch on"
+                self.jobs.append(DayJob(key, (), does, minutes, first, last))
+                self.moments.append(None)
+                yield Fire(oven.name, len(self.jobs) - 1, minutes_up(oven.heats_in))
+
+    def _breaks(self, shifts: Sequence[Shift]) -> None:
+        for shift, said in zip(shifts, self.plan.shifts, strict=False):
+            if said.rest:
+                minutes = minutes_up(said.rest)
+                latest = shift.ends - minutes
+                job = DayJob(f"{shift.key}/break", (), "break", minutes, shift.begins, latest, 1, "", shift.key, True)
+                self.jobs.append(job)
+                self.moments.append(None)
+
+    def _shifts(self) -> Iterator[Shift]:
+        number: dict[str, int] = {}
+        for said in self.plan.shifts:
+            name = said.name or f"hands {said.hands}"
+            number[name] = number.get(name, 0) + 1
+            key = f"{name}/{number[name]}"
+            yield Shift(key, name, said.hands, self.clock.minute(said.start), self.clock.minute(said.end))
+        if not self.plan.shifts:
+            last = max((self.clock.minute(one.want.end.by) for one in self.breads), default=A_DAY)
+            hands = self.kitchen.hands or 1
+            yield Shift(f"hands {hands}/1", f"hands {hands}", hands, last - PERSON_LESS, last)
+
+    def _limits(self, shifts: Sequence[Shift]) -> tuple[int, int]:
+        begins = min(shift.begins for shift in shifts)
+        ends = max([*(shift.ends for shift in shifts), *(self.clock.minute(one.want.end.by) for one in self.breads)])
+        return begins, ends
+
+    def _mixers(self) -> Iterator[DayMixer]:
+        for mixer in self.kitchen.mixers:
+            mixed = {
+                at: (work.bread, moment)
+                for work in self.works
+                for moment in work.moments
+                if moment.mixer == mixer.name
+                for at in (self.at[work.bread, moment.key],)
+            }
+            works = {one.work.formula.name: one.work for one in self.breads}
+            works |= {work.formula.name: work for work in self.preparations}
+            gaps = tuple(gaps_of(mixer, mixed, works))
+            yield DayMixer(mixer.name, mixer.number or 1, gaps, self._away("mixer", mixer.name))
+
+    def _away(self, word: str, name: str) -> tuple[tuple[int, int], ...]:
+        return tuple(
+            (self.clock.minute(one.start), self.clock.minute(one.end))
+            for one in self.plan.away
+            if one.word == word and one.name.casefold() == name.casefold()
+        )
+
+    def _stays(self) -> Iterator[Stay]:
+        for work in self.works:
+            for standing in work.standings:
+                number = takes(standing, self.kitchen)
+                if number:
+                    begins, ends = self.at[work.bread, standing.begins], self.at[work.bread, standing.ends]
+                    yield Stay(standing.place, number, begins, ends)
+            for held in work.bowls:
+                yield Stay(bowl(held.mixer), 1, self.at[work.bread, held.begins], self.at[work.bread, held.ends])
+
+    def _places(self, stays: Iterable[Stay]) -> tuple[DayPlace, ...]:
+        used = {stay.place for stay in stays}
+        words = {vessel.name: vessel.word for vessel in self.kitchen.vessels}
+        words |= {cold.name: cold.word for cold in self.kitchen.colds}
+        return tuple(
+            place._replace(away=self._away(words.get(place.name, ""), place.name))
+            for place in places_of(self.kitchen)
+            if place.name in used
+        )
+
+    def _unlimited(self) -> Iterator[str]:
+        """What steps stand in or on, of which the kitchen says neither a number nor what it holds."""
+        for one in self.breads:
+            for step in one.work.formula.steps:
+                if step.where is None or step.verb not in ("place", "retard", "chill", "prove"):
+                    continue
+                name = step.where[1]
+                vessel = self.kitchen.vessel(name)
+                cold = any(cold.name.casefold() in name.casefold() and cold.holds for cold in self.kitchen.colds)
+                if not cold and (vessel is None or not vessel.number):
+                    yield name
+
+    # ---- ends
+
+    def _ends(self) -> Iterator[End]:
+        for bread, work in zip(self.breads, self.works, strict=False):
+            want = bread.want
+            due = self.clock.minute(want.end.by)
+            oldest = oldest_of(want, bread.work).seconds
+            for end in work.finished:
+                noun = end.noun or (bread.work.batch.pieces[0].noun if bread.work.batch.pieces else "")
+                after = minutes_up(fit_after(want, bread.work, noun, end.cools, self.kitchen))
+                at = self.at[work.bread, end.moment]
+                yield End(
+                    bread=want.name,
+                    pieces=int(end.pieces),
+                    noun=noun,
+                    job=at,
+                    after=after,
+                    due=due,
+                    not_before=_minute(self.clock, want.end.not_before),
+                    oldest=None if bread.work.formula.preparation else max(minutes_down(oldest), after),
+                    word=want.end.how.value if isinstance(want.end.how, Finish) else str(want.end.how),
+                )
+
+
+def _minute(clock: DayClock, said: datetime | None) -> int | None:
+    return None if said is None else clock.minute(said)
+
+
+def _clock_of(plan: Plan) -> DayClock:
+    """Minute 0 lies before everything that the plan says."""
+    said = [
+        *(shift.start for shift in plan.shifts),
+        *(one.at for one in plan.appointments),
+        *(one.lit[0] for one in plan.fires if one.lit is not None),
+    ]
+    ends = [want.end.by for want in plan.wants]
+    earliest = min([*said, *ends], default=datetime.combine(plan.date, datetime.min.time()))
+    if not plan.shifts:
+        earliest -= timedelta(minutes=PERSON_LESS)
+    return clock_from(earliest, zone_of(plan.kitchen.zone))
+
+
+def _wait(gap: Gap, before: int, after: int, minutes: int, seconds: Fraction) -> DayWait:
+    """Whole minutes: the job before is as long as it is in whole minutes, and what comes after it moves with its end."""
+    longer = minutes * 60 - seconds if gap.least >= seconds else NOTHING
+    least = max(minutes_up(gap.least + longer), 0)
+    most = None if gap.most is None else max(minutes_down(gap.most + longer), least)
+    return DayWait(before, after, least, most, minutes_down(gap.may), gap.what, gap.is_cold)
+
+
+def _seconds(work: WorkOfDay, key: str) -> Fraction:
+    return next(moment.seconds for moment in work.moments if moment.key == key)
+
+
+class _OfBranch(NamedTuple):
+    number: int
+    loads: tuple[Baked, ...]
+
+
+def _by_branch(work: WorkOfDay) -> Iterator[_OfBranch]:
+    """The loads of the bread itself, branch by branch, where there are several."""
+    branches: dict[str, list[Baked]] = {}
+    ends = {end.moment for end in work.finished}
+    for load in work.loads:
+        if load.take in ends or any(gap.before == load.take for gap in work.gaps):
+            branches.setdefault(f"{load.stage.key}/{load.branch}", []).append(load)
+    for loads in branches.values():
+        yield _OfBranch(len(loads), tuple(loads))
+
+
+def _too_far_apart(work: WorkOfDay, kitchen: Kitchen) -> bool:
+    """The last load has the oven so much later than the first that its pieces cannot stand so long."""
+    recovers = {oven.name: oven.recovers or NOTHING for oven in kitchen.ovens}
+    for branch in _by_branch(work):
+        if branch.number < 2:
+            continue
+        last = branch.loads[-1]
+        apart = sum((load.stays + recovers.get(load.oven, NOTHING) for load in branch.loads[:-1]), NOTHING)
+        waits = [gap for gap in work.gaps if gap.after == last.put and gap.most is not None]
+        if any(apart > (gap.most or NOTHING) + gap.may - gap.least for gap in waits):
+            return True
+    return False
