@@ -35,9 +35,9 @@ def divided(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     found: list[str] = []
     mixes_of = work.mixes_of
 
-    def counting(batch, kitchen, wet):  # type: ignore[no-untyped-def]
+    def counting(batch, kitchen, wet, fewest=1):  # type: ignore[no-untyped-def]
         found.append(batch.formula.name)
-        return mixes_of(batch, kitchen, wet)
+        return mixes_of(batch, kitchen, wet, fewest)
 
     monkeypatch.setattr(work, "mixes_of", counting)
     return found

@@ -10,7 +10,7 @@ from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen, Vessel
 from manchet.quantities.printing import decimal
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import MEASURED
+from manchet.syntax.things import MEASURED
 
 
 class TinRule(NamedTuple):

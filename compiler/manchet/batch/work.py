@@ -32,9 +32,7 @@ class Work:
     `once`, and `answers` keeps what it said: so this class knows none of them.
     """
 
-    def __init__(
-        self, order: Order, batch: Batch, kitchen: Kitchen, larder: Larder, fewest_mixes: int = 1
-    ) -> None:
+    def __init__(self, order: Order, batch: Batch, kitchen: Kitchen, larder: Larder, fewest_mixes: int = 1) -> None:
         self.order: Final = order
         self.batch: Final = batch
         self.kitchen: Final = kitchen

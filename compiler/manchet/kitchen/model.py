@@ -9,7 +9,7 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.larder.names import key
 from manchet.larder.yeast_factors import USUAL, Factors
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import THING
+from manchet.syntax.things import THING
 
 
 class SaidFriction(NamedTuple):

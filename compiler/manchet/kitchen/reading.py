@@ -33,7 +33,7 @@ from manchet.larder.figures import show_figure, worth
 from manchet.larder.yeast_factors import ONCE_WORDS, factors_of
 from manchet.quantities.units import MASS, TIME, UNITS, VOLUME
 from manchet.syntax.nodes import Allow, Entry as Written, Setting, StepNode, Time, Unread
-from manchet.syntax.vocabulary import THING
+from manchet.syntax.things import THING
 
 
 def kitchen_of(block: Written) -> Outcome[Kitchen]:

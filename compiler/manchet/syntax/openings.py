@@ -13,8 +13,9 @@ from manchet.records import NamedTuple
 from manchet.syntax import phrases as p
 from manchet.syntax.block import BLOCKS
 from manchet.syntax.phrases import Phrases
+from manchet.syntax.things import THINGS
 from manchet.syntax.tokens import RawToken
-from manchet.syntax.vocabulary import STAGES, THINGS, VERBS
+from manchet.syntax.vocabulary import STAGES, VERBS
 
 # ---- where a line may stand ------------------------------------------------------------------------
 

@@ -81,6 +81,8 @@ class Verb(NamedTuple):
     holds_piece: bool = False
     """Its place is what the bread stands in: `place in long tin`, `bake in long tin`."""
     wraps: bool = False
+    at_the_door: bool = False
+    """Done to pieces on their way into the oven: it belongs to loading them."""
 
     # ---- material
     moves: bool = False
@@ -116,25 +118,25 @@ VERBS = (
     Verb("divide", "divide", divides=True, ends_mixing=True, for_oven=True),
     Verb("shape", "shape round", also=("mould", "mold"), gathers=True, for_oven=True),
     Verb("roll out", "roll out to 8 mm"),
-    Verb("roll in", "roll in poppy seeds 4 g each", touches=True, opens_with="in"),
+    Verb("roll in", "roll in poppy seeds 4 g each", touches=True, opens_with="in", at_the_door=True),
     Verb("roll", "roll", gathers=True),
     Verb("press", "press to 12 mm"),
     Verb("cut", 'cut "into squares"', divides=True, said_how=True),
     Verb("trim", "trim", said_how=True),
     Verb("slice", 'slice "thin"', said_how=True),
     Verb("fill", "fill with pear butter 40 g each", touches=True, opens_with="with"),
-    Verb("spread", "spread with pear butter 40 g each", touches=True, opens_with="with"),
-    Verb("pipe", "pipe with pear butter 12 g each", touches=True, opens_with="with"),
-    Verb("brush", "brush with egg wash 6 g each", touches=True, opens_with="with"),
-    Verb("sprinkle", "sprinkle with hazelnuts 5 g each", touches=True, opens_with="with"),
-    Verb("dust", "dust with rice flour 6 g each", touches=True, opens_with="with"),
-    Verb("dip", "dip in sesame 3 g each", touches=True, opens_with="in"),
+    Verb("spread", "spread with pear butter 40 g each", touches=True, opens_with="with", at_the_door=True),
+    Verb("pipe", "pipe with pear butter 12 g each", touches=True, opens_with="with", at_the_door=True),
+    Verb("brush", "brush with egg wash 6 g each", touches=True, opens_with="with", at_the_door=True),
+    Verb("sprinkle", "sprinkle with hazelnuts 5 g each", touches=True, opens_with="with", at_the_door=True),
+    Verb("dust", "dust with rice flour 6 g each", touches=True, opens_with="with", at_the_door=True),
+    Verb("dip", "dip in sesame 3 g each", touches=True, opens_with="in", at_the_door=True),
     Verb("grease", "grease tins with sunflower oil 3 g each", touches=True),
     Verb("place", "place in long tin", has_place=True, needs_place=True, holds_piece=True),
     Verb("wrap", "wrap in cloth", has_place=True, needs_place=True, wraps=True, may_touch=True, opens_with="in"),
-    Verb("turn out", "turn out", has_place=True),
-    Verb("score", 'score "a cross"', said_how=True),
-    Verb("dock", "dock", said_how=True),
+    Verb("turn out", "turn out", has_place=True, at_the_door=True),
+    Verb("score", 'score "a cross"', said_how=True, at_the_door=True),
+    Verb("dock", "dock", said_how=True, at_the_door=True),
     Verb("bake", "bake 30 min at 230 C", WAITING, needs_time=MINUTES, needs_heat="220 C", heated="oven", holds_piece=True, has_place=True),
     Verb("roast", "roast 10 min at 160 C", WAITING, needs_time=MINUTES, needs_heat="200 C", heated="oven", has_place=True),
     Verb("griddle", "griddle 2 min a side at 200 C", needs_time=MINUTES, needs_heat="200 C", heated="plate", has_place=True),
@@ -202,10 +204,12 @@ GATHERS = frozenset(verb.word for verb in VERBS if verb.gathers)
 FOR_OVEN = frozenset(verb.word for verb in VERBS if verb.for_oven)
 HOLDS_PIECE = frozenset(verb.word for verb in VERBS if verb.holds_piece)
 WRAPS = frozenset(verb.word for verb in VERBS if verb.wraps)
+AT_THE_DOOR = frozenset(verb.word for verb in VERBS if verb.at_the_door)
 
 # ---- material
 
 BRINGS_IN = frozenset(verb.word for verb in VERBS if verb.brings_in)
+MOVES_OUT = frozenset(verb.word for verb in VERBS if verb.moves) - BRINGS_IN
 ON_BENCH = frozenset(verb.word for verb in VERBS if verb.on_bench)
 AT_THE_BOWL = (SETS_WARMTH | BRINGS_IN) - ON_BENCH
 """What is mixed, and what is added to be mixed in."""
@@ -345,56 +349,3 @@ KIND = {kind.word: kind for kind in KINDS}
 
 NO_KIND = Kind("")
 """Of a preparation, and of a formula that does not say its kind."""
-
-
-# ==== things of a kitchen ==========================================================================
-
-KEEPING = ("keeps", "holds", "count")
-HOLDING = ("volume", "count", "holds")
-MEASURES = ("volume", "holds water", "inside", "top", "bottom", "round", "deep", "count", "holds")
-
-
-class Thing(NamedTuple):
-    """A thing of a kitchen, and what is said of it."""
-
-    word: str
-    lines: tuple[str, ...]
-    """What may stand under it."""
-    also: tuple[str, ...] = ()
-    """Read as the same: the other English."""
-    american: str = ""
-    """Which of these an American house writes."""
-    keeps_cold_or_warm: bool = False
-    """A place that keeps a temperature."""
-    one_piece: bool = False
-    """It takes one piece, and the dough stands in it to a level."""
-
-    @property
-    def measured(self) -> bool:
-        """Its sides can be told, and so how much it holds."""
-        return "inside" in self.lines
-
-
-THINGS = (
-    Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms", "friction", "count", "wash", "wash after")),
-    Thing("oven", ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls",
-                   "each load cools it", "decks", "loads within", "climbs", "sinks", "cooks at the mouth")),
-    Thing("scale", ("reads", "up to")),
-    Thing("fridge", KEEPING, ("refrigerator",), keeps_cold_or_warm=True),
-    Thing("freezer", KEEPING, keeps_cold_or_warm=True),
-    Thing("prover", KEEPING, ("proofer",), "proofer", keeps_cold_or_warm=True),
-    Thing("tin", (*MEASURES, "lidded"), ("pan", "loaf pan"), "pan", one_piece=True),
-    Thing("tray", HOLDING, ("sheet pan",), "sheet pan"),
-    Thing("basket", HOLDING, one_piece=True),
-    Thing("couche", HOLDING),
-    Thing("rack", HOLDING),
-    Thing("tub", HOLDING),
-    Thing("griddle", HOLDING),
-    Thing("pot", MEASURES),
-    Thing("bench", HOLDING),
-)  # fmt: skip
-
-THING = {thing.word: thing for thing in THINGS}
-
-ONE_PIECE = frozenset(thing.word for thing in THINGS if thing.one_piece)
-MEASURED = frozenset(thing.word for thing in THINGS if thing.measured)

@@ -15,7 +15,8 @@ from manchet.diagnostics.reports import milder, report
 from manchet.figures.limits.lookup import limit
 from manchet.kitchen.model import Vessel
 from manchet.quantities.printing import decimal
-from manchet.syntax.vocabulary import HOLDS_PIECE, ONE_PIECE
+from manchet.syntax.things import ONE_PIECE
+from manchet.syntax.vocabulary import HOLDS_PIECE
 
 NAME = "tin-fill-odd"
 ABOUT = ("kitchen vessel",)

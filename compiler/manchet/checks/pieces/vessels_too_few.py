@@ -10,7 +10,7 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Vessel
-from manchet.syntax.vocabulary import ONE_PIECE
+from manchet.syntax.things import ONE_PIECE
 
 NAME = "vessels-too-few"
 ABOUT = ("kitchen vessel",)

@@ -3,18 +3,20 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from datetime import datetime, timedelta
+from datetime import datetime
 from fractions import Fraction
 
 from manchet.batch.work import Work, in_mixes
-from manchet.day.clock import DayClock, clock_from, minutes_down, minutes_up
+from manchet.day.clock import DayClock, minutes_down, minutes_up
 from manchet.day.jobs import estimates
 from manchet.day.jobs.ages import Oldest, fit_after, oldest_of
+from manchet.day.jobs.by_load import by_branch, too_far_apart
 from manchet.day.jobs.making import work_of_day
-from manchet.day.jobs.ovens import FROM_THE_FIRE, day_oven, enters, extra_minutes, heaviest, leaves
+from manchet.day.jobs.ovens import at_the_mouth, day_oven, enters, extra_minutes, heaviest, leaves
+from manchet.day.jobs.people import breaks_of, clock_of, shifts_of
 from manchet.day.jobs.places import bowl, places_of, takes
 from manchet.day.jobs.shared import Builds, builds_of
-from manchet.day.jobs.values import Baked, Gap, Moment, WorkOfDay
+from manchet.day.jobs.values import Gap, OvenTurn, WorkMoment, WorkOfDay
 from manchet.day.jobs.washing import gaps_of
 from manchet.day.model import (
     Day,
@@ -30,14 +32,12 @@ from manchet.day.model import (
 )
 from manchet.day.said import Finish, Plan, Want
 from manchet.diagnostics.suggest import fold
-from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
-from manchet.timing.zones import zone_of
+from manchet.syntax.vocabulary import COLD, HOLDS_PIECE, IN_OVEN, PROVES
 
 NOTHING = Fraction(0)
+STAND_SOMEWHERE = (HOLDS_PIECE - IN_OVEN) | COLD | PROVES
 A_DAY = 24 * 60
-PERSON_LESS = 2 * A_DAY
-"""Minutes before the last end in which a plan without a shift takes somebody to be there."""
 
 
 class Bread(NamedTuple):
@@ -52,9 +52,9 @@ class PlannedDay(NamedTuple):
 
     day: Day
     clock: DayClock
-    moments: tuple[Moment | None, ...]
+    moments: tuple[WorkMoment | None, ...]
     """Of each job; None of a fire and of a break."""
-    baked: tuple[Baked, ...]
+    baked: tuple[OvenTurn, ...]
     """Of each load."""
     breads: tuple[Bread, ...]
     preparations: tuple[Work, ...]
@@ -81,7 +81,7 @@ class _Assembly:
 
     def __init__(self, plan: Plan, breads: tuple[Bread, ...], preparations: tuple[Work, ...]) -> None:
         self.plan, self.breads, self.kitchen = plan, breads, plan.kitchen
-        self.clock = _clock_of(plan)
+        self.clock = clock_of(plan)
         self.there = {one.key: one for one in plan.already}
         self.short: list[tuple[str, Fraction, Fraction]] = []
         self.preparations = tuple(
@@ -93,12 +93,12 @@ class _Assembly:
         self.works = [self._taken_apart(work) for work in (*(one.work for one in breads), *self.preparations)]
         self.builds: Builds = builds_of(self.works, self._due_of)
         self.jobs: list[DayJob] = []
-        self.moments: list[Moment | None] = []
+        self.moments: list[WorkMoment | None] = []
         self.at: dict[tuple[str, str], int] = {}
         """(work, key of a moment) -> number of its job."""
 
     def all(self) -> PlannedDay:
-        shifts = tuple(self._shifts())
+        shifts = tuple(shifts_of(self.plan, self.clock))
         begins, ends = self._limits(shifts)
         for work in self.works:
             for moment in work.moments:
@@ -153,8 +153,8 @@ class _Assembly:
             if made is not work.dough and self._is_there(made.stage.key, made.stage.name, made.out)
         )
         apart = work_of_day(work, already)
-        number = max((load.number for load in _by_branch(apart)), default=1)
-        if work.mixes.number == 1 and number > 1 and _too_far_apart(apart, self.kitchen):
+        number = max((load.number for load in by_branch(apart)), default=1)
+        if work.mixes.number == 1 and number > 1 and too_far_apart(apart, self.kitchen):
             self.mixed_by_load.append(work.formula.name)
             return work_of_day(in_mixes(work, number), already)
         return apart
@@ -166,7 +166,7 @@ class _Assembly:
 
     # ---- jobs
 
-    def _add(self, work: WorkOfDay, moment: Moment, begins: int, ends: int) -> None:
+    def _add(self, work: WorkOfDay, moment: WorkMoment, begins: int, ends: int) -> None:
         key = self.builds.key_of(work.bread, moment)
         there = next((at for at, job in enumerate(self.jobs) if job.key == key), None) if moment.making else None
         if there is not None:
@@ -182,13 +182,13 @@ class _Assembly:
         self.jobs.append(DayJob(key, (work.bread,), does, minutes, earliest, latest, mixer=moment.mixer))
         self.moments.append(moment)
 
-    def _minutes(self, moment: Moment) -> int:
+    def _minutes(self, moment: WorkMoment) -> int:
         """What keeps a pair of hands busy with other things makes all of it longer, but for the machine."""
         share = 1 - self.kitchen.busy
         seconds = sum((p.seconds if p.is_machine else p.seconds / share for p in moment.parts), NOTHING)
         return max(minutes_up(seconds), 1)
 
-    def _appointed(self, moment: Moment) -> tuple[int, int] | None:
+    def _appointed(self, moment: WorkMoment) -> tuple[int, int] | None:
         """A fixed appointment: the step that it names begins then."""
         for said in self.plan.appointments:
             if said.name != moment.bread:
@@ -223,7 +223,7 @@ class _Assembly:
                 most = least + A_DAY if good is None else minutes_down(good[0])
                 yield DayWait(last, user, least, max(most, least), what=work.formula.name)
 
-    def _loads(self) -> tuple[tuple[DayLoad, ...], tuple[Baked, ...]]:
+    def _loads(self) -> tuple[tuple[DayLoad, ...], tuple[OvenTurn, ...]]:
         ovens = {oven.name: oven for oven in self.kitchen.ovens}
         baked = tuple((work, load) for work in self.works for load in work.loads if load.oven in ovens)
         full = heaviest([load for _, load in baked])
@@ -245,7 +245,7 @@ class _Assembly:
                     enters=enters(load),
                     leaves=leaves(load),
                     extra=extra_minutes(load, ovens[load.oven], full, stays),
-                    at_the_mouth=load.phases[0].verb in FROM_THE_FIRE,
+                    at_the_mouth=at_the_mouth(load),
                 )
             )
         return tuple(found), tuple(load for _, load in baked)
@@ -269,25 +269,9 @@ class _Assembly:
                 yield Fire(oven.name, len(self.jobs) - 1, minutes_up(oven.heats_in))
 
     def _breaks(self, shifts: Sequence[Shift]) -> None:
-        for shift, said in zip(shifts, self.plan.shifts, strict=False):
-            if said.rest:
-                minutes = minutes_up(said.rest)
-                latest = shift.ends - minutes
-                job = DayJob(f"{shift.key}/break", (), "break", minutes, shift.begins, latest, 1, "", shift.key, True)
-                self.jobs.append(job)
-                self.moments.append(None)
-
-    def _shifts(self) -> Iterator[Shift]:
-        number: dict[str, int] = {}
-        for said in self.plan.shifts:
-            name = said.name or f"hands {said.hands}"
-            number[name] = number.get(name, 0) + 1
-            key = f"{name}/{number[name]}"
-            yield Shift(key, name, said.hands, self.clock.minute(said.start), self.clock.minute(said.end))
-        if not self.plan.shifts:
-            last = max((self.clock.minute(one.want.end.by) for one in self.breads), default=A_DAY)
-            hands = self.kitchen.hands or 1
-            yield Shift(f"hands {hands}/1", f"hands {hands}", hands, last - PERSON_LESS, last)
+        for job in breaks_of(self.plan, shifts):
+            self.jobs.append(job)
+            self.moments.append(None)
 
     def _limits(self, shifts: Sequence[Shift]) -> tuple[int, int]:
         begins = min(shift.begins for shift in shifts)
@@ -339,7 +323,7 @@ class _Assembly:
         """What steps stand in or on, of which the kitchen says neither a number nor what it holds."""
         for one in self.breads:
             for step in one.work.formula.steps:
-                if step.where is None or step.verb not in ("place", "retard", "chill", "prove"):
+                if step.where is None or step.verb not in STAND_SOMEWHERE:
                     continue
                 name = step.where[1]
                 vessel = self.kitchen.vessel(name)
@@ -375,20 +359,6 @@ def _minute(clock: DayClock, said: datetime | None) -> int | None:
     return None if said is None else clock.minute(said)
 
 
-def _clock_of(plan: Plan) -> DayClock:
-    """Minute 0 lies before everything that the plan says."""
-    said = [
-        *(shift.start for shift in plan.shifts),
-        *(one.at for one in plan.appointments),
-        *(one.lit[0] for one in plan.fires if one.lit is not None),
-    ]
-    ends = [want.end.by for want in plan.wants]
-    earliest = min([*said, *ends], default=datetime.combine(plan.date, datetime.min.time()))
-    if not plan.shifts:
-        earliest -= timedelta(minutes=PERSON_LESS)
-    return clock_from(earliest, zone_of(plan.kitchen.zone))
-
-
 def _wait(gap: Gap, before: int, after: int, minutes: int, seconds: Fraction) -> DayWait:
     """Whole minutes: the job before is as long as it is in whole minutes, and what comes after it moves with its end."""
     longer = minutes * 60 - seconds if gap.least >= seconds else NOTHING
@@ -399,33 +369,3 @@ def _wait(gap: Gap, before: int, after: int, minutes: int, seconds: Fraction) ->
 
 def _seconds(work: WorkOfDay, key: str) -> Fraction:
     return next(moment.seconds for moment in work.moments if moment.key == key)
-
-
-class _OfBranch(NamedTuple):
-    number: int
-    loads: tuple[Baked, ...]
-
-
-def _by_branch(work: WorkOfDay) -> Iterator[_OfBranch]:
-    """The loads of the bread itself, branch by branch, where there are several."""
-    branches: dict[str, list[Baked]] = {}
-    ends = {end.moment for end in work.finished}
-    for load in work.loads:
-        if load.take in ends or any(gap.before == load.take for gap in work.gaps):
-            branches.setdefault(f"{load.stage.key}/{load.branch}", []).append(load)
-    for loads in branches.values():
-        yield _OfBranch(len(loads), tuple(loads))
-
-
-def _too_far_apart(work: WorkOfDay, kitchen: Kitchen) -> bool:
-    """The last load has the oven so much later than the first that its pieces cannot stand so long."""
-    recovers = {oven.name: oven.recovers or NOTHING for oven in kitchen.ovens}
-    for branch in _by_branch(work):
-        if branch.number < 2:
-            continue
-        last = branch.loads[-1]
-        apart = sum((load.stays + recovers.get(load.oven, NOTHING) for load in branch.loads[:-1]), NOTHING)
-        waits = [gap for gap in work.gaps if gap.after == last.put and gap.most is not None]
-        if any(apart > (gap.most or NOTHING) + gap.may - gap.least for gap in waits):
-            return True
-    return False

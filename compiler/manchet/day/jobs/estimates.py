@@ -11,7 +11,7 @@ from fractions import Fraction
 from manchet.records import NamedTuple
 
 
-class Estimate(NamedTuple):
+class UsualTime(NamedTuple):
     """Seconds for a piece, and seconds for all of it together."""
 
     each: int = 0
@@ -31,48 +31,48 @@ AT_THE_OVEN = 60
 """Seconds to open a damper, to turn the bread, to set another heat."""
 
 BY_VERB = {
-    "mix": Estimate(once=300),
-    "stretch": Estimate(once=180),
-    "fold": Estimate(once=120),
-    "stir": Estimate(once=60),
-    "whisk": Estimate(once=120),
-    "rub": Estimate(once=300),
-    "blend": Estimate(once=180),
-    "divide": Estimate(each=10),
-    "shape": Estimate(each=15),
-    "roll out": Estimate(each=20),
-    "roll in": Estimate(each=5),
-    "roll": Estimate(each=15),
-    "press": Estimate(each=8),
-    "cut": Estimate(each=5),
-    "trim": Estimate(each=5),
-    "slice": Estimate(each=5),
-    "fill": Estimate(each=10),
-    "spread": Estimate(each=10),
-    "pipe": Estimate(each=8),
-    "brush": Estimate(each=4),
-    "sprinkle": Estimate(each=3),
-    "dust": Estimate(each=2),
-    "dip": Estimate(each=4),
-    "grease": Estimate(each=3),
-    "place": Estimate(each=4),
-    "wrap": Estimate(each=5),
-    "turn out": Estimate(each=4),
-    "score": Estimate(each=5),
-    "dock": Estimate(each=3),
-    "lock in": Estimate(once=600),
-    "heat": Estimate(once=300),
-    "chop": Estimate(once=300),
-    "grate": Estimate(once=300),
-    "grind": Estimate(once=300),
-    "peel": Estimate(once=600),
-    "rinse": Estimate(once=120),
-    "strain": Estimate(once=120),
-    "drain": Estimate(once=60),
-    "pack": Estimate(once=300),
-    "do": Estimate(once=120),
+    "mix": UsualTime(once=300),
+    "stretch": UsualTime(once=180),
+    "fold": UsualTime(once=120),
+    "stir": UsualTime(once=60),
+    "whisk": UsualTime(once=120),
+    "rub": UsualTime(once=300),
+    "blend": UsualTime(once=180),
+    "divide": UsualTime(each=10),
+    "shape": UsualTime(each=15),
+    "roll out": UsualTime(each=20),
+    "roll in": UsualTime(each=5),
+    "roll": UsualTime(each=15),
+    "press": UsualTime(each=8),
+    "cut": UsualTime(each=5),
+    "trim": UsualTime(each=5),
+    "slice": UsualTime(each=5),
+    "fill": UsualTime(each=10),
+    "spread": UsualTime(each=10),
+    "pipe": UsualTime(each=8),
+    "brush": UsualTime(each=4),
+    "sprinkle": UsualTime(each=3),
+    "dust": UsualTime(each=2),
+    "dip": UsualTime(each=4),
+    "grease": UsualTime(each=3),
+    "place": UsualTime(each=4),
+    "wrap": UsualTime(each=5),
+    "turn out": UsualTime(each=4),
+    "score": UsualTime(each=5),
+    "dock": UsualTime(each=3),
+    "lock in": UsualTime(once=600),
+    "heat": UsualTime(once=300),
+    "chop": UsualTime(once=300),
+    "grate": UsualTime(once=300),
+    "grind": UsualTime(once=300),
+    "peel": UsualTime(once=600),
+    "rinse": UsualTime(once=120),
+    "strain": UsualTime(once=120),
+    "drain": UsualTime(once=60),
+    "pack": UsualTime(once=300),
+    "do": UsualTime(once=120),
 }
-SHORT = Estimate(once=30)
+SHORT = UsualTime(once=30)
 """For what only moves material: add, return, keep, top up."""
 
 

@@ -13,17 +13,16 @@ from fractions import Fraction
 from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
 from manchet.day.jobs import estimates
-from manchet.day.jobs.moments import AT_THE_DOOR, After, MomentMaking, Moments
+from manchet.day.jobs.moments import After, MomentMaking, Moments
 from manchet.day.jobs.timing import is_attended, part_of, said_range
 from manchet.day.jobs.values import Finished, WorkOfDay
 from manchet.formula.model import Step
-from manchet.syntax.vocabulary import COLD, IN_OVEN
+from manchet.syntax.vocabulary import AT_THE_DOOR, COLD, IN_OVEN, MOVES_OUT
 from manchet.timing.jobs.chains import Chain, chains_of, into_the_oven, pieces_of_mix
 from manchet.timing.jobs.durations import inside
 from manchet.timing.jobs.loads import RECOVER, Doing
 from manchet.timing.jobs.network import brought_by, mixes_made, used_at_once
 
-KEPT_BACK = frozenset(("keep", "return", "discard"))
 NOTHING = Fraction(0)
 
 
@@ -147,7 +146,7 @@ class _Walk:
         if not is_attended(step):
             return self._wait(doing, after, making)
         part = part_of(doing, self.work)
-        if step.verb in KEPT_BACK and after and not making.is_dough and not any(one.is_open for one in after):
+        if step.verb in MOVES_OUT and after and not making.is_dough and not any(one.is_open for one in after):
             return tuple(one._replace(carried=(*one.carried, part)) for one in after)
         begins_anew = leads and step.verb in AT_THE_DOOR and not self.moments.is_fresh(after)
         stood = self.moments.attend(part, after, making, apart=begins_anew)

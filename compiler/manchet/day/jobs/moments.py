@@ -10,21 +10,28 @@ from manchet.batch.work import Work
 from manchet.day.jobs import estimates
 from manchet.day.jobs.oven_times import events_of, seconds_in_oven
 from manchet.day.jobs.timing import part_of
-from manchet.day.jobs.values import Baked, Bowl, Finished, Gap, Moment, Part, Standing, Using, WorkOfDay
+from manchet.day.jobs.values import (
+    BowlHeld,
+    Finished,
+    Gap,
+    MomentPart,
+    OvenTurn,
+    Standing,
+    Using,
+    WorkMoment,
+    WorkOfDay,
+)
 from manchet.figures.oven.curve import oven_of
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Cold
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BOILS, COLD
+from manchet.syntax.things import GOES_IN_OVEN
+from manchet.syntax.vocabulary import AT_THE_DOOR, BOILS, COLD
 from manchet.timing.jobs.loads import Doing
 from manchet.timing.jobs.places import mixer_of
 
 NOTHING = Fraction(0)
-AT_THE_DOOR = frozenset(("score", "brush", "sprinkle", "dust", "dock", "spread", "pipe", "roll in", "dip", "turn out"))
-"""What is done to pieces on their way into the oven; it belongs to loading."""
-IN_THE_OVEN = frozenset(("tin", "tray", "pot"))
-"""Vessels that go in with what they hold."""
 
 
 class MomentMaking(NamedTuple):
@@ -58,17 +65,17 @@ class After(NamedTuple):
     """What the pieces stand in while they wait, and how many of them."""
     mix: int = 0
     pieces: Fraction = NOTHING
-    carried: tuple[Part, ...] = ()
+    carried: tuple[MomentPart, ...] = ()
     """What is kept back or returned of it when it is used: a minute of whoever uses it."""
 
 
 class _Draft(NamedTuple):
     making: MomentMaking
     key: str
-    parts: list[Part]
+    parts: list[MomentPart]
 
 
-class _Way(NamedTuple):
+class _WayOn(NamedTuple):
     """One stands there, and goes on with what lies `offset` seconds into a moment."""
 
     after: After
@@ -82,9 +89,9 @@ class Moments:
     def __init__(self, work: Work) -> None:
         self.work = work
         self.drafts: dict[str, _Draft] = {}
-        self.ways: list[_Way] = []
+        self.ways: list[_WayOn] = []
         self.fixed: list[Gap] = []
-        self.loads: list[Baked] = []
+        self.loads: list[OvenTurn] = []
         self.standings: list[Standing] = []
         self.using: list[Using] = []
         self.holding: dict[tuple[str, int, int], Standing] = {}
@@ -102,9 +109,9 @@ class Moments:
         each = dict(self.work.kitchen.minutes).get("weigh")
         lines = max(len(making.made.weighed), 1)
         seconds = (Fraction(estimates.WEIGH) if each is None else each) * lines
-        return self.attend(Part(None, "weigh", seconds, NOTHING, each is None), (), making)
+        return self.attend(MomentPart(None, "weigh", seconds, NOTHING, each is None), (), making)
 
-    def attend(self, part: Part, after: tuple[After, ...], making: MomentMaking, apart: bool = False) -> After:
+    def attend(self, part: MomentPart, after: tuple[After, ...], making: MomentMaking, apart: bool = False) -> After:
         """The part at the end of the moment that is open, or in one of its own."""
         if len(after) == 1 and after[0].is_open and not apart and not self._parts_from_mixing(after[0], part):
             key = after[0].moment
@@ -119,11 +126,11 @@ class Moments:
         end = self.seconds(key)
         return After(key, end, end, pieces=part.pieces)
 
-    def _parts_from_mixing(self, after: After, part: Part) -> bool:
+    def _parts_from_mixing(self, after: After, part: MomentPart) -> bool:
         """The mixer is free for others while the pieces are weighed off."""
         return part.by_piece and any(one.is_machine for one in self.drafts[after.moment].parts)
 
-    def _begin(self, part: Part, making: MomentMaking) -> str:
+    def _begin(self, part: MomentPart, making: MomentMaking) -> str:
         stage = making.made.stage
         whose = stage.name if not making.is_dough else making.branch
         name = "/".join(
@@ -145,7 +152,7 @@ class Moments:
     def gap(self, after: After, to: str, offset: Fraction) -> None:
         if after.moment == to:
             return
-        self.ways.append(_Way(after, to, offset))
+        self.ways.append(_WayOn(after, to, offset))
         noun = self.drafts[after.moment].making.noun
         self.standings += [Standing(place, number, noun, after.moment, to) for place, number in after.places]
 
@@ -156,7 +163,7 @@ class Moments:
         self, does: str, seconds: Fraction, moment: str, low: Fraction, high: Fraction, making: MomentMaking
     ) -> str:
         """A moment within a wait or a bake, between `low` and `high` seconds from the beginning of another."""
-        key = self._begin(Part(None, does, seconds, NOTHING, True), making)
+        key = self._begin(MomentPart(None, does, seconds, NOTHING, True), making)
         self.fixed.append(Gap(moment, key, low, high, NOTHING, "", False))
         return key
 
@@ -181,7 +188,7 @@ class Moments:
 
     def _goes_in_with(self, place: str) -> bool:
         vessel = self.work.kitchen.vessel(place)
-        return vessel is not None and vessel.word in IN_THE_OVEN
+        return vessel is not None and vessel.word in GOES_IN_OVEN
 
     def cold_place(self, step: Step, pieces: Fraction) -> tuple[tuple[str, Fraction], ...]:
         """The fridge or prover that pieces wait in: the one the step names, else the only one that it can mean."""
@@ -202,7 +209,7 @@ class Moments:
         seconds = (Fraction(estimates.LOAD) if each is None else each) * pieces
         if first.step.at_a_time:
             return self.attend(part_of(first, self.work)._replace(by_piece=False), after, making)
-        one = Part(None, "load", seconds, first.pieces, each is None, by_piece=first.pieces > 1)
+        one = MomentPart(None, "load", seconds, first.pieces, each is None, by_piece=first.pieces > 1)
         is_bench_work = len(after) == 1 and after[0].is_open and self._is_bench_work(after[0].moment)
         return self.attend(one, after, making, apart=is_bench_work)
 
@@ -219,7 +226,7 @@ class Moments:
         stays = put.low if attended else put.low + seconds_in_oven(phases, first.pieces, self.work)
         each = dict(self.work.kitchen.minutes).get("take out")
         seconds = (Fraction(estimates.TAKE_OUT) if each is None else each) * max(first.pieces, Fraction(1))
-        out = Part(None, "take out", seconds, first.pieces, each is None, by_piece=first.pieces > 1)
+        out = MomentPart(None, "take out", seconds, first.pieces, each is None, by_piece=first.pieces > 1)
         take = self._begin(out, making)
         if not attended:
             for event in events_of(phases, self.work, oven):
@@ -235,7 +242,7 @@ class Moments:
         if held is not None and self._goes_in_with(held.place):
             self.standings.append(held._replace(ends=take, number=first.pieces or held.number))
         self.loads.append(
-            Baked(
+            OvenTurn(
                 key=f"{self.work.formula.name}/{making.branch or making.made.stage.name}{number}",
                 bread=self.work.formula.name,
                 stage=making.made.stage,
@@ -266,7 +273,7 @@ class Moments:
 
     def finish(self, bread: str, finished: tuple[Finished, ...]) -> WorkOfDay:
         moments = tuple(
-            Moment(
+            WorkMoment(
                 key,
                 bread,
                 draft.making.made.stage,
@@ -285,7 +292,7 @@ class Moments:
             bread, moments, gaps, tuple(self.loads), tuple(self.standings), bowls, finished, tuple(self.using)
         )
 
-    def _gaps(self, way: _Way) -> Iterable[Gap]:
+    def _gaps(self, way: _WayOn) -> Iterable[Gap]:
         """The wait of one way, and that its folds are over before it is.
 
         Of work piece by piece the first piece and the last must both lie in the range: the last comes into its wait when the
@@ -318,7 +325,7 @@ class Moments:
             found += part.seconds * (part.pieces - 1) / part.pieces
         return found
 
-    def _leading(self, way: _Way) -> Fraction:
+    def _leading(self, way: _WayOn) -> Fraction:
         """Seconds by which the first piece leaves a wait before the last."""
         if way.offset or not way.after.steps:
             return NOTHING
@@ -330,12 +337,12 @@ class Moments:
         return found
 
 
-def _bowls(moments: Iterable[Moment], gaps: Iterable[Gap]) -> Iterator[Bowl]:
+def _bowls(moments: Iterable[WorkMoment], gaps: Iterable[Gap]) -> Iterator[BowlHeld]:
     """Of each making, the bowl from its first mix to the last that comes soon enough after the one before."""
     soon = {
         (gap.before, gap.after) for gap in gaps if gap.most is not None and gap.most + gap.may <= estimates.IN_THE_BOWL
     }
-    makings: dict[tuple[str, int], list[Moment]] = {}
+    makings: dict[tuple[str, int], list[WorkMoment]] = {}
     for moment in moments:
         if moment.mixer:
             makings.setdefault((moment.stage.key, moment.mix), []).append(moment)
@@ -343,10 +350,10 @@ def _bowls(moments: Iterable[Moment], gaps: Iterable[Gap]) -> Iterator[Bowl]:
         first = before = mixed[0]
         for moment in mixed[1:]:
             if (before.key, moment.key) not in soon or moment.mixer != first.mixer:
-                yield Bowl(first.mixer, first.key, before.key)
+                yield BowlHeld(first.mixer, first.key, before.key)
                 first = moment
             before = moment
-        yield Bowl(first.mixer, first.key, before.key)
+        yield BowlHeld(first.mixer, first.key, before.key)
 
 
 def _suits(step: Step, cold: Cold) -> bool:

@@ -7,19 +7,18 @@ from fractions import Fraction
 from math import ceil
 
 from manchet.day.clock import minutes_down, minutes_up
-from manchet.day.jobs.values import Baked
+from manchet.day.jobs.values import OvenTurn
 from manchet.day.model import CurvePoint, DayOven, HeatSpan
 from manchet.figures.oven.curve import floor_heat, heat_at, hours_to, wanted_heats
 from manchet.figures.oven.loading_plan import drop_of
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import Oven
+from manchet.syntax.vocabulary import HOLDS_PIECE
 
 COLDEST = Fraction(60)
 """Celsius down to which a curve is drawn: nothing is baked below. Our own rule."""
 HOUR = 60
 NOTHING = Fraction(0)
-FROM_THE_FIRE = frozenset(("roast", "simmer", "heat", "boil"))
-"""What food at an oven's mouth goes through; bread does not."""
 
 
 def day_oven(oven: Oven) -> DayOven:
@@ -48,12 +47,12 @@ def _curve(oven: Oven) -> tuple[CurvePoint, ...]:
     return (*points, CurvePoint((end or NOTHING) * HOUR, COLDEST))
 
 
-def enters(load: Baked) -> HeatSpan | None:
+def enters(load: OvenTurn) -> HeatSpan | None:
     """The floor it may go in at: as far from a single figure as anywhere else (`figures.oven.curve`)."""
     return _span(_heat(load.phases[0]))
 
 
-def leaves(load: Baked) -> HeatSpan | None:
+def leaves(load: OvenTurn) -> HeatSpan | None:
     """What the oven is set to when it comes out."""
     last = next((step for step in reversed(load.phases) if step.heats or step.ramp), load.phases[0])
     return _span(last.ramp[1] if last.ramp is not None else _heat(last))
@@ -67,7 +66,7 @@ def _span(heat: Range | None) -> HeatSpan | None:
     return None if heat is None else HeatSpan(*wanted_heats(heat))
 
 
-def extra_minutes(load: Baked, oven: Oven, full: Fraction, stays: int) -> int:
+def extra_minutes(load: OvenTurn, oven: Oven, full: Fraction, stays: int) -> int:
     """Minutes of its curve that a falling oven loses to a load beyond the minutes it stays: the degrees that the load takes,
     over the slope where it goes in. `full`: grams of the heaviest load of the day."""
     drop, heat = drop_of(oven, load.grams, full), enters(load)
@@ -79,5 +78,10 @@ def extra_minutes(load: Baked, oven: Oven, full: Fraction, stays: int) -> int:
     return max(ceil(lost) - stays, 0)
 
 
-def heaviest(loads: Sequence[Baked]) -> Fraction:
+def heaviest(loads: Sequence[OvenTurn]) -> Fraction:
     return max((load.grams for load in loads), default=NOTHING)
+
+
+def at_the_mouth(load: OvenTurn) -> bool:
+    """Food may stand at an oven's mouth while it heats; a bread may not."""
+    return load.phases[0].verb not in HOLDS_PIECE

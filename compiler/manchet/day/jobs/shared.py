@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from fractions import Fraction
 
-from manchet.day.jobs.values import Moment, WorkOfDay
+from manchet.day.jobs.values import WorkMoment, WorkOfDay
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
@@ -18,12 +18,12 @@ class Builds(NamedTuple):
     twice: tuple[str, ...]
     """Names of stages that are made more than once."""
 
-    def key_of(self, bread: str, moment: Moment) -> str:
+    def key_of(self, bread: str, moment: WorkMoment) -> str:
         number = self.number.get((bread, moment.making), 1)
         return moment.key if number == 1 else f"{moment.key}/build {number}"
 
 
-class _Use(NamedTuple):
+class _StageUse(NamedTuple):
     bread: str
     stage: str
     name: str
@@ -36,7 +36,7 @@ class _Use(NamedTuple):
 def builds_of(works: Sequence[WorkOfDay], due_of: Callable[[str], int]) -> Builds:
     """`due_of` a bread: the minute of its end. Doughs whose latest uses lie within the range that the stage may stand take one
     making; the first whose use lies later begins another."""
-    uses: dict[str, list[_Use]] = {}
+    uses: dict[str, list[_StageUse]] = {}
     for work in works:
         for use in _uses(work, due_of(work.bread)):
             uses.setdefault(use.stage, []).append(use)
@@ -58,7 +58,7 @@ SLACK = Fraction(4 * 3600)
 """Seconds by which a dough can be begun sooner than at its latest, so that two share a making. Our own rule."""
 
 
-def _uses(work: WorkOfDay, due: int) -> list[_Use]:
+def _uses(work: WorkOfDay, due: int) -> list[_StageUse]:
     latest = _latest(work, Fraction(due * 60))
     moments = {moment.key: moment for moment in work.moments}
     found = []
@@ -66,7 +66,7 @@ def _uses(work: WorkOfDay, due: int) -> list[_Use]:
         before, after = moments[gap.before], moments[gap.after]
         if before.making and before.making != after.making:
             range = None if gap.most is None else gap.most + gap.may - gap.least
-            found.append(_Use(work.bread, before.making, before.stage.name, latest[gap.after], range))
+            found.append(_StageUse(work.bread, before.making, before.stage.name, latest[gap.after], range))
     return found
 
 

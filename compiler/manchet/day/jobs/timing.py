@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.day.jobs import estimates
-from manchet.day.jobs.values import Part
+from manchet.day.jobs.values import MomentPart
 from manchet.formula.model import Step, Who
 from manchet.syntax.vocabulary import BOILS
 from manchet.timing.jobs.durations import length_of
@@ -20,13 +20,13 @@ def is_attended(step: Step) -> bool:
     return step.who is not Who.WAITING or step.verb in BOILS
 
 
-def part_of(doing: Doing, work: Work) -> Part:
+def part_of(doing: Doing, work: Work) -> MomentPart:
     """A step of hand or machine, as one pair of hands does it; by an estimate where nobody says how long it takes."""
     step, kitchen = doing.step, work.kitchen._replace(hands=1)
     length = length_of(step, doing.pieces, kitchen, work.mixes.mixer)
     seconds = length.planned if length.timed else estimates.seconds_of(step.verb, doing.pieces)
     by_piece = doing.pieces > 1 and (step.per == "each" or step.time is None) and step.who is Who.HANDS
-    return Part(step, step.verb, seconds, doing.pieces, not length.timed, step.who is Who.MACHINE, by_piece)
+    return MomentPart(step, step.verb, seconds, doing.pieces, not length.timed, step.who is Who.MACHINE, by_piece)
 
 
 def said_range(step: Step) -> tuple[Fraction, Fraction | None]:

@@ -11,7 +11,7 @@ from manchet.formula.model import Stage, Step
 from manchet.records import NamedTuple
 
 
-class Part(NamedTuple):
+class MomentPart(NamedTuple):
     """One step of a moment."""
 
     step: Step | None
@@ -27,14 +27,14 @@ class Part(NamedTuple):
     """Done piece after piece, so that the first is done long before the last."""
 
 
-class Moment(NamedTuple):
+class WorkMoment(NamedTuple):
     """Work by hand and machine, one part after the other without a wait."""
 
     key: str
     bread: str
     """Of the formula."""
     stage: Stage
-    parts: tuple[Part, ...]
+    parts: tuple[MomentPart, ...]
     mix: int
     load: int
     branch: str
@@ -61,7 +61,7 @@ class Gap(NamedTuple):
     """The steps that are the wait."""
 
 
-class Baked(NamedTuple):
+class OvenTurn(NamedTuple):
     """A load: put in at one moment, taken out at another."""
 
     key: str
@@ -90,7 +90,7 @@ class Standing(NamedTuple):
     ends: str
 
 
-class Bowl(NamedTuple):
+class BowlHeld(NamedTuple):
     """A dough has a mixer's bowl from one moment to another, also while it rests between two mixes."""
 
     mixer: str
@@ -119,10 +119,10 @@ class WorkOfDay(NamedTuple):
     """All of one work."""
 
     bread: str
-    moments: tuple[Moment, ...]
+    moments: tuple[WorkMoment, ...]
     gaps: tuple[Gap, ...]
-    loads: tuple[Baked, ...]
+    loads: tuple[OvenTurn, ...]
     standings: tuple[Standing, ...]
-    bowls: tuple[Bowl, ...]
+    bowls: tuple[BowlHeld, ...]
     finished: tuple[Finished, ...]
     uses: tuple[Using, ...]

@@ -7,13 +7,13 @@ from itertools import permutations
 
 from manchet.batch.work import Work, once
 from manchet.day.clock import minutes_up
-from manchet.day.jobs.values import Moment
+from manchet.day.jobs.values import WorkMoment
 from manchet.diagnostics.suggest import fold
 from manchet.kitchen.model import Mixer
 
 
 def gaps_of(
-    mixer: Mixer, mixed: Mapping[int, tuple[str, Moment]], works: Mapping[str, Work]
+    mixer: Mixer, mixed: Mapping[int, tuple[str, WorkMoment]], works: Mapping[str, Work]
 ) -> Iterator[tuple[int, int, int]]:
     """(job, later job, minutes) for every two doughs of a mixer between which it is washed; not between those of one bread,
     of which the one goes into the other."""

@@ -15,7 +15,7 @@ from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen, Vessel
 from manchet.kitchen.tin_volume import tapered_volume
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import ONE_PIECE
+from manchet.syntax.things import ONE_PIECE
 
 GRAMS_PER_MILLILITRE = DENSITY / 1000
 """Of dough that has not risen."""
