@@ -212,7 +212,7 @@ class _Assembly:
 
     def _preparation_first(self, key: str, user: int) -> Iterator[DayWait]:
         """A preparation is made before it is used, and no sooner than it keeps."""
-        for work in self.preparations:
+        for work in (*self.preparations, *(one.work for one in self.breads if one.work.formula.preparation)):
             if fold(work.formula.name) != key:
                 continue
             made = next(one for one in self.works if one.bread == work.formula.name)

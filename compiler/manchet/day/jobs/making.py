@@ -50,7 +50,8 @@ class _Walk:
                 continue
             stands: dict[str, dict[int, tuple[After, ...]]] = {}
             for mix in mixes_made(made, is_dough, mixes):
-                trunk, *branches = chains_of(self.work, made, is_dough, mix)
+                trunk, *all_branches = chains_of(self.work, made, is_dough, mix)
+                branches = [chain for chain in all_branches if pieces_of_mix(self.work, chain.branch, 0)]
                 making = MomentMaking(made, "", mix, is_dough, self._noun(is_dough))
                 after = self._walk(trunk.steps, (), making, is_first=True)
                 for chain in branches:
@@ -63,6 +64,8 @@ class _Walk:
                 self.done.setdefault(made.stage.key, {})[mix] = ends
             if is_dough and mixes.number > 1:
                 for chain in into_the_oven(self.work, made):
+                    if chain.branch and not pieces_of_mix(self.work, chain.branch, 0):
+                        continue
                     self._goes_on(chain, made, stands)
             elif is_dough:
                 for noun, by_mix in stands.items():

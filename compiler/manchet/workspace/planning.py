@@ -1,0 +1,53 @@
+"""A plan of the bakery worked out: its breads sized in its kitchen, and all of them as one day."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from manchet.batch.order import Order
+from manchet.batch.work import Work, work_of
+from manchet.day.jobs.day_of import Bread, PlannedDay, day_of
+from manchet.day.said import Plan, Want
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.outcome import Outcome
+from manchet.formula.model import Formula
+from manchet.formula.nouns import same_noun
+from manchet.workspace.bakery import Bakery
+from manchet.workspace.made_ahead import known_preparations, made_ahead
+
+
+def day_planned(plan: Plan, bakery: Bakery) -> Outcome[PlannedDay | None]:
+    """The day that a plan of this bakery asks for; None, with the reason, where a bread of it cannot be sized."""
+    breads: list[Bread] = []
+    reports: list[Diagnostic] = []
+    for want in plan.wants:
+        formula = bakery.formula(want.name)
+        if formula is None:
+            continue  # its own file says why
+        made = work_of(formula, order_of(want, formula), plan.kitchen, bakery.larder)
+        reports += made.diagnostics
+        if made.value is not None:
+            breads.append(Bread(want, made.value))
+    if len(breads) < len(plan.wants):
+        return Outcome(None, tuple(reports))
+
+    def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
+        return work_of(preparation, Order(dough=grams), plan.kitchen, bakery.larder).value
+
+    known = known_preparations(bakery.formulas)
+    wanted = {bread.work.formula.name for bread in breads}
+    users = [bread.work for bread in breads]
+    ahead = [one.work for one in made_ahead(users, known, sized, at_home=False) if one.work.formula.name not in wanted]
+    return Outcome(day_of(plan, breads, ahead), tuple(reports))
+
+
+def order_of(want: Want, formula: Formula) -> Order:
+    """So many of each sort; what the formula makes besides and nobody wants is not made."""
+    if want.grams is not None:
+        return Order(dough=want.grams)
+    nobody = tuple(
+        (Fraction(0), makes.noun)
+        for makes in formula.makes
+        if not any(same_noun(noun, makes.noun) for _, noun in want.pieces)
+    )
+    return Order(pieces=(*want.pieces, *nobody))
