@@ -7,9 +7,10 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from works import first_work
+
 from manchet.day.jobs.making import work_of_day
 from manchet.day.jobs.values import Gap, WorkMoment, WorkOfDay
-from works import first_work
 
 KITCHEN = """
 kitchen Test
