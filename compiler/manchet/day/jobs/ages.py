@@ -13,8 +13,8 @@ from manchet.syntax.vocabulary import Kind
 
 HOUR = 3600
 RYE, LOAF, SMALL, DRY = Fraction(48 * HOUR), Fraction(12 * HOUR), Fraction(4 * HOUR), Fraction(14 * 24 * HOUR)
-"""Seconds from out of the oven after which a rye, a wheat loaf, a roll or sweet good, a crisp is sold as fresh no longer. Our
-own rule: without one, what is asked for on a day could be baked the day before."""
+"""Seconds from out of the oven after which a rye, a wheat loaf or what is wrapped warm, a roll or sweet good, a crisp is sold as
+fresh no longer. Our own rule: without one, what is asked for on a day could be baked the day before."""
 PACKS_LOAF, PACKS_SMALL = Fraction(2 * HOUR), Fraction(40 * 60)
 """Seconds after which a loaf, and a smaller piece, is cold enough to pack where the kitchen does not say. Common practice."""
 
@@ -37,7 +37,7 @@ def _by_kind(kind: Kind) -> Fraction:
         return DRY
     if kind.flour == "rye":
         return RYE
-    return LOAF if kind.loaf else SMALL
+    return LOAF if kind.loaf or kind.wrapped_warm else SMALL
 
 
 def fit_after(want: Want, work: Work, noun: str, cools: Fraction, kitchen: Kitchen) -> Fraction:
