@@ -7,6 +7,7 @@ CHECKS = {
     'bake-loss-implausible': Listed('baking', ('bake loss',), False),
     'bake-phases-exchanged': Listed('baking', ('verb bake',), False),
     'bake-too-short': Listed('baking', ('verb bake',), False),
+    'breads-need-two-fires': Listed('baking', ('kitchen oven',), False),
     'cold-too-warm': Listed('keeping', ('chills',), False),
     'cooling-missing': Listed('keeping', ('a loaf',), False),
     'core-above-boiling': Listed('baking', ('core',), False),

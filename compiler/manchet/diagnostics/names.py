@@ -17,6 +17,7 @@ REPORTS = {
     'bake-loss-twice': ('error', 'formula/reports'),
     'bake-phases-exchanged': ('warning', 'checks/baking'),
     'bake-too-short': ('warning', 'checks/baking'),
+    'breads-need-two-fires': ('note', 'checks/baking'),
     'breads-too-many': ('error', 'formula/reports'),
     'by-feel-amount': ('error', 'syntax/reports'),
     'choice-missing': ('error', 'larder/reports'),
