@@ -51,7 +51,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if needed / factor <= hours <= needed * factor:
             continue
         said = " and ".join(f"{percent(share)} {yeast.name}" for yeast, share in totals.yeasts)
-        whose = f"the {noun}" if formula.is_parted else formula.name
+        whose = f"the dough for the {noun}" if formula.is_parted else formula.name
         if hours > needed:
             help = "is it a fresh-yeast figure with dry yeast? then take a third of it; else shorten the times"
         else:
