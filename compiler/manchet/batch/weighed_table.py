@@ -54,6 +54,17 @@ class Table(NamedTuple):
     """What all makings keep for next time, by its name: grams as the scale shows them, exact where it would show nothing."""
 
 
+def more_on_the_scale(line: WeighedLine) -> Fraction:
+    """Grams that may go in on top of a row, as the flour asks: what the same scale reads at the high end less what it reads at
+    the low one, so that what is poured to the last gram ends at the high end."""
+    portion = line.weighed.portion
+    if not portion.more:
+        return Fraction(0)
+    exact = line.weighed.grams * portion.more
+    high = nearest(line.weighed.grams + exact, line.reading.step)
+    return high - line.shown if high > line.shown else exact
+
+
 def total_of(lines: Sequence[WeighedLine]) -> Fraction:
     """Grams that stand on the sheet, summed: a printed total is never another figure."""
     return sum((line.reading.grams for line in lines), Fraction(0))

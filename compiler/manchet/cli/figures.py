@@ -88,7 +88,8 @@ def json_text(figures: Figures) -> str:
 
 
 def csv_text(figures: Figures) -> str:
-    """One row a material: stage, name, per cent, its basis, grams, to six decimals; then both figures exact."""
+    """One row a material: stage, name, per cent, its basis, grams, to six decimals; then both figures exact, what may go in on top, and whether it
+    may be left out."""
     import csv
     import io
 
@@ -96,13 +97,17 @@ def csv_text(figures: Figures) -> str:
 
     written = io.StringIO()
     rows = csv.writer(written, lineterminator="\n")
-    rows.writerow(("stage", "material", "percent", "of", "grams", "exact percent", "exact grams"))
+    rows.writerow(
+        ("stage", "material", "percent", "of", "grams", "exact percent", "exact grams", "more grams", "optional")
+    )
     for stage, materials in _tables(figures):
         for material in materials:
             percent, grams = material.percent.value if material.percent else None, material.grams.value
             plain, exact = ("", "") if percent is None else (decimal(percent, 6), exact_text(percent))
             name, of = _cell(material.name), _cell(material.basis)
-            rows.writerow((_cell(stage), name, plain, of, decimal(grams, 6), exact, exact_text(grams)))
+            more = decimal(material.more.value, 6) if material.more is not None else ""
+            beside = more, "yes" if material.optional else ""
+            rows.writerow((_cell(stage), name, plain, of, decimal(grams, 6), exact, exact_text(grams), *beside))
     return written.getvalue()
 
 
@@ -119,14 +124,24 @@ def text(figures: Figures) -> str:
                 f"{decimal(material.percent.value, telling(material.percent.value, 2))} %" if material.percent else ""
             )
             pad = " " * max(28 - width(name), 1)
-            lines.append(
-                f"    {name}{pad}{decimal(material.grams.value, telling(material.grams.value, 1)):>10} g {percent:>12}"
-            )
+            grams = decimal(material.grams.value, telling(material.grams.value, 1))
+            lines.append(f"    {name}{pad}{grams:>10} g {percent:>12}{_beside(material)}")
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
         said = f"    {spelling_of(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}"
         lines.append((said + degrees.beside(figure, figures.degrees)).rstrip())
     return "\n".join(lines) + "\n"
+
+
+def _beside(material: MaterialFigures) -> str:
+    from manchet.quantities.printing import decimal, telling
+
+    more, said = material.more, []
+    if more is not None:
+        said.append(f"up to {decimal(more.value, telling(more.value, 1))} g more, as the flour asks")
+    if material.optional:
+        said.append("optional")
+    return f"   {', '.join(said)}" if said else ""
 
 
 def spelling_of(name: str, figure: Figure) -> str:

@@ -129,9 +129,13 @@ def _named(figures: Figures) -> Mapping[str, Figure]:
     named = {spelling_of(name, figure): figure for name, figure in figures.totals.items()}
     for material in figures.overall:
         named[f"overall: {material.name}"] = material.grams
+        if material.more is not None:
+            named[f"overall: {material.more.name}"] = material.more
     for stage in figures.stages:
         for material in stage.materials:
             named[f"{stage.name}: {material.name}"] = material.grams
+            if material.more is not None:
+                named[f"{stage.name}: {material.more.name}"] = material.more
         for what in ("total", "out", "flour_share", "kept", "returned", "lost", "discarded"):
             figure: Figure = getattr(stage, what)
             if figure.value or what in ("total", "flour_share"):

@@ -9,6 +9,7 @@ from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
 from manchet.batch.totals import stage_prefermented
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Place
+from manchet.figures.composition.as_asked import at_most_figures, joined_more, more_figure
 from manchet.figures.composition.brought import FAT, SALT, SUGAR, brought, water_in_all_figures
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
@@ -49,6 +50,9 @@ class MaterialFigures(NamedTuple):
     stage: str
     """The key of the stage that is used, else ""."""
     booking: str
+    more: Figure | None = None
+    """Grams that may go in on top, as the flour asks; None where the line is one figure."""
+    optional: bool = False
 
 
 class StageFigures(NamedTuple):
@@ -89,6 +93,8 @@ def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
     stages = tuple(_stage(stage, work, flour) for stage in batch.stages)
     found = _totals(work, overall, stages, flour)
     found |= swap_figures(formula) | moved_figures(formula) | worked_in_figures(batch)
+    if "water_percent" in found:
+        found |= at_most_figures(formula, found["water_percent"])
     found |= mixing_figures(formula.dough.steps, work.mixes.mixer)
     water = water_of(work)
     if water is not None and water.known and not formula.preparation:
@@ -159,7 +165,9 @@ def _overall_line(line: OverallLine, formula: Formula, flour: Figure) -> Materia
         rule = f"what of it reaches the bread through all stages / {of} x 100; counted cultures are split"
         percent = Figure(line.name, share, "%", rule, (flour,), PERCENT)
     grams = Figure(line.name, line.share * flour.value, "g", f"per cent of {of} x {of}", (percent, flour), PERCENT)
-    return MaterialFigures(line.name, percent, grams, of, line.is_flour, line.stage, "apart" if line.apart else "")
+    more = more_figure(line.name, grams.value, line.more * flour.value, line.place)
+    apart = "apart" if line.apart else ""
+    return MaterialFigures(line.name, percent, grams, of, line.is_flour, line.stage, apart, more, line.optional)
 
 
 def _per_cents_of(formula: Formula) -> str:
@@ -223,7 +231,8 @@ def _joined(weighed: tuple[Weighed, ...]) -> tuple[Weighed, ...]:
             continue
         a, b = there.portion, w.portion
         percent = None if a.percent is None or b.percent is None else a.percent + b.percent
-        joined[key] = Weighed(a._replace(share=a.share + b.share, percent=percent), there.grams + w.grams)
+        both = a._replace(share=a.share + b.share, percent=percent, more=joined_more(a, b))
+        joined[key] = Weighed(both, there.grams + w.grams)
     return tuple(joined.values())
 
 
@@ -241,8 +250,9 @@ def _material(weighed: Weighed, stage: StageBatch, batch: Batch, flour: Figure) 
         )
     grams = Figure(portion.name, weighed.grams, "g", rule, inputs, BALANCE if portion.stage else PERCENT)
     return MaterialFigures(
-        portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value
-    )
+        portion.name, percent, grams, portion.basis, portion.is_flour, portion.stage, portion.booking.value,
+        more_figure(portion.name, weighed.grams, weighed.grams * portion.more, portion.place), portion.optional,
+    )  # fmt: skip
 
 
 def _plain(value: Fraction) -> str:

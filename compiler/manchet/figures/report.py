@@ -3,7 +3,8 @@
 Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of materials), `stages` (a list of stages, each
 with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
 `lost_grams`, `discarded_grams`), `totals` (by name) and `estimates` (by a name in words). A material has `name`, `percent`, `grams`,
-`basis`, `flour`, and `stage` where a stage is used. A figure is an object: `exact` (a finite decimal as a string, else
+`basis`, `flour`, and `stage` where a stage is used, `more_grams` where more may go in as the flour asks, `optional` where it
+may be left out. A figure is an object: `exact` (a finite decimal as a string, else
 "a/b"), `rounded` (a number with at most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with
 `where`) and `source`.
 """
@@ -59,6 +60,10 @@ def _material(material: MaterialFigures) -> dict[str, Any]:
         found["stage"] = material.stage
     if material.booking:
         found["culture"] = material.booking
+    if material.more is not None:
+        found["more_grams"] = _figure(material.more)
+    if material.optional:
+        found["optional"] = True
     return found
 
 

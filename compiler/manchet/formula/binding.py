@@ -21,7 +21,7 @@ from manchet.formula.block import (
     written_name,
 )
 from manchet.formula.cultures import returned_in
-from manchet.formula.draft import Draft, DraftBranch, Item, draft_of, stage_key
+from manchet.formula.draft import Draft, DraftBranch, Item, stage_key
 from manchet.formula.flours import Overall, flour_reports, may_be_flour
 from manchet.formula.head import Head, head_of
 from manchet.formula.impossible import circle_reports, return_reports
@@ -32,6 +32,7 @@ from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
 from manchet.formula.said_once import say_once
 from manchet.formula.shares import Drafts, Shares, has_errors, is_flour, overruled_by
+from manchet.formula.stage_reading import draft_of
 from manchet.formula.with_overall import shares_with_overall
 from manchet.formula.without_overall import shares_without_overall
 from manchet.larder.book import Larder

@@ -72,6 +72,8 @@ def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: b
         to_taste=item.to_taste,
         held=item.held,
         place=item.place,
+        more=item.more,
+        optional=item.optional,
     )
 
 
@@ -118,7 +120,11 @@ def _split(portion: Portion, held: Fraction | None) -> list[Portion]:
     percent = portion.percent
     part = None if percent is None else percent * stay / portion.share
     late = None if percent is None or part is None else percent - part
-    return [portion._replace(share=stay, percent=part), portion._replace(share=held, percent=late, held=True)]
+    more = portion.more * portion.share / stay
+    return [
+        portion._replace(share=stay, percent=part, more=more),
+        portion._replace(share=held, percent=late, held=True, more=NOTHING),
+    ]
 
 
 def _sized(step: Step, base: Fraction) -> Step:

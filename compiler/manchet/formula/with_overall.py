@@ -9,6 +9,7 @@ from manchet.diagnostics.fixes import at_the_end, instead
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula import uses
+from manchet.formula.as_asked import more_of, nowhere_to_go, with_the_rest
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.flours import Overall
@@ -259,18 +260,18 @@ class _OverallWay:
         bookings: list[Booking] = []
         for at, (item, share) in enumerate(zip(draft.items, self.shares[draft.key], strict=True)):
             if item.how != "else":
-                items.append(item)
+                rest = self.lines.get(item.meaning.key) if item.how in ("all", "left") else None
+                items.append(item if rest is None else with_the_rest(item, rest, share or NOTHING))
                 shares.append(share)
                 bookings.append(self.bookings[draft.key, at])
                 continue
             for key, line in self.lines.items():
                 left = self._left_of(key)
                 if left > 0:
-                    items.append(
-                        line._replace(
-                            how="percent", figure=left, basis="all flour", place=item.place, celsius=item.celsius
-                        )
+                    taken = line._replace(
+                        how="percent", figure=left, basis="all flour", place=item.place, celsius=item.celsius
                     )
+                    items.append(with_the_rest(taken, line, left))
                     shares.append(left)
                     bookings.append(Booking.NONE)
                     self._use(key, left, draft, items[-1])
@@ -371,7 +372,13 @@ class _OverallWay:
     def _overall_line(self, item: Item) -> OverallLine:
         meaning = item.meaning
         flour = is_flour(item, self.overruled)
-        return OverallLine(meaning.name, meaning.ingredient, meaning.stage, item.figure, flour, False, item.place)
+        portions = [p for filled in self.filled.values() for p in filled.portions if p.key == meaning.key]
+        more, optional = more_of(meaning.key, portions), item.optional or any(p.optional for p in portions)
+        if item.more and not more and self.whole:
+            self.reports.append(nowhere_to_go(item))
+        return OverallLine(
+            meaning.name, meaning.ingredient, meaning.stage, item.figure, flour, False, item.place, more, optional
+        )
 
     def _apart_lines(self) -> tuple[OverallLine, ...]:
         sums: dict[str, OverallLine] = {}

@@ -245,7 +245,15 @@ class _Asked:
         def enter(name: str, line: OverallLine) -> None:
             key = f"{name}, flour" if line.is_flour else name
             there = sums.get(key)
-            sums[key] = line if there is None else there._replace(share=there.share + line.share)
+            sums[key] = (
+                line
+                if there is None
+                else there._replace(
+                    share=there.share + line.share,
+                    more=there.more + line.more,
+                    optional=there.optional and line.optional,
+                )
+            )
 
         for key in reversed(tuple(self.drafts.stages)):
             for portion, item in self._portions(key):
@@ -264,8 +272,9 @@ class _Asked:
                 if not parts:
                     apart = is_culture(item)
                     line = OverallLine(
-                        meaning.name, meaning.ingredient, meaning.stage, share, self._flour(item), apart, item.place
-                    )
+                        meaning.name, meaning.ingredient, meaning.stage, share, self._flour(item), apart, item.place,
+                        share * item.more, item.optional,
+                    )  # fmt: skip
                     enter(meaning.key + (" (apart)" if apart else ""), line)
         return tuple(sorted(sums.values(), key=lambda line: (not line.is_flour, line.apart)))
 

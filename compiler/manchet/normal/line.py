@@ -83,7 +83,7 @@ _HEADINGS = frozenset({"THING", "COMPOSITION_KEY"})
 def _material(words: list[SpeltToken], column: Column | None) -> str:
     said = [word for word in words if word.kind != "_COMMA"]
     for at in range(len(said) - 1, 0, -1):
-        if said[at].kind in ("BOOKING", "_COUNTED_AS"):
+        if said[at].kind in ("BOOKING", "ASKED", "_COUNTED_AS"):
             said.insert(at, SpeltToken("_COMMA", ","))
     return join_words(said) if column is None else in_column(said[0].text, join_words(said[1:]), column)
 

@@ -18,7 +18,15 @@ def _whole(amount: Amount) -> int:
 
 
 def _material(name: Word, amount: Amount, *tail: Made) -> n.MaterialNode:
-    return _with_tail(n.MaterialNode(name, amount), tail)
+    return _from_its_low_end(_with_tail(n.MaterialNode(name, amount), tail))
+
+
+def _from_its_low_end(material: n.MaterialNode) -> n.MaterialNode:
+    """Of a range that the flour decides the low end is the amount; what is no such range the parser reports."""
+    low, high = material.amount.low, material.amount.high
+    if not (material.asked and low and high and low < high):
+        return material
+    return material._replace(amount=material.amount._replace(high=low), more=high / low - 1)
 
 
 def _with_tail(material: n.MaterialNode, tail: tuple[Made, ...]) -> n.MaterialNode:
@@ -39,6 +47,8 @@ _BOOKINGS: dict[str, dict[str, Any]] = {
     "flour": {"flour": True},
     "no flour": {"flour": False},
     "taste": {"to_taste": True},
+    "optional": {"optional": True},
+    "asked": {"asked": True},
 }
 
 

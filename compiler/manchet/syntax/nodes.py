@@ -6,6 +6,8 @@ A node holds offsets into its line's body, never into the file, so that equal li
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.clauses import (
@@ -161,6 +163,7 @@ class MaterialNode(NamedTuple):
 
     `basis` is "", "all flour", "what is soaked" or "the dough". `booking` is "" , "apart" or "as" (then
     `counted_as` names a flour). `flour` is True for `counted as flour`, False for `not counted as flour`.
+    Of `28-30 qt, as the flour asks` the `amount` is the low end; `more` is by what part of itself it may grow.
     """
 
     name: Word
@@ -171,6 +174,9 @@ class MaterialNode(NamedTuple):
     counted_as: Word | None = None
     flour: bool | None = None
     to_taste: bool = False
+    optional: bool = False
+    asked: bool = False
+    more: Fraction = Fraction(0)
 
 
 class CountedAs(NamedTuple):

@@ -36,6 +36,9 @@ LOOSE_PAIRS = frozenset({"rise", "proof", "prove", "ferment", "fermentation", "r
 LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep"})
 """The same of lines that end in a weight: `reserve water 50 g` is no ingredient."""
 
+BEFORE_A_NAME = frozenset({"optional"})
+"""What stands behind the amount in the normal form, and is no part of a name."""
+
 HEATED = frozenset({"boiling", "freshly"})
 """First words of a liquid that say how hot it is, as a figure does in the normal form."""
 
@@ -47,7 +50,7 @@ def is_odd(node: Any) -> bool:
     if kind is MaterialNode:
         name = node.name.text
         first = name.partition(" ")[0].lower()
-        if first in LOOSE_WEIGHED or (first in HEATED and node.at is None):
+        if first in LOOSE_WEIGHED or first in BEFORE_A_NAME or (first in HEATED and node.at is None):
             return True
         return _is_odd_name(name) or "(" in name or " at " in name
     if kind is TakeAll or kind is TakeLeft:

@@ -63,7 +63,8 @@ TAIL = phrases(
     _BASES,
     """
 _AT: at
-BOOKING: counted apart = apart, counted as flour = flour, not counted as flour = no flour, to taste = taste
+BOOKING: counted apart = apart, counted as flour = flour, not counted as flour = no flour, to taste = taste, optional
+ASKED: as the flour asks = asked
 _COUNTED_AS: counted as
 """,
 )

@@ -9,8 +9,9 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.binding import Offered
-from manchet.formula.draft import draft_of, stage_key
+from manchet.formula.draft import stage_key
 from manchet.formula.naming import Names
+from manchet.formula.stage_reading import draft_of
 from manchet.kitchen.model import PLAIN, Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.larder.ingredient import Ingredient, Question

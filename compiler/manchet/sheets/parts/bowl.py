@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.batch.scales import System, scales_of
 from manchet.batch.tubs import goes_whole, leaves_some
 from manchet.batch.was_weighed import is_new, was_weighed
-from manchet.batch.weighed_table import Table, WeighedLine, part_of
+from manchet.batch.weighed_table import Table, WeighedLine, more_on_the_scale, part_of
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work, once
 from manchet.figures.water.stage_water import StageWater
@@ -116,8 +116,9 @@ class Bowl(NamedTuple):
             return self._row(line, late=True)
         part = part_of(line, goes, self.table)
         weight = self.weight(part, line.reading.step)
+        optional = f" {self.m.words['say.optional']}" if line.weighed.portion.optional else ""
         return WeighRow(
-            line.weighed.portion.name, weight.figure, weight.unit, aside=self.m.ounces(part), ticks=self.ticks,
+            line.weighed.portion.name + optional, weight.figure, weight.unit, aside=self.m.ounces(part), ticks=self.ticks,
             fine=self._is_fine(line),
         )  # fmt: skip
 
@@ -135,10 +136,12 @@ class Bowl(NamedTuple):
         celsius = line.weighed.portion.celsius
         return "" if celsius is None else self.m.degrees(single(celsius))
 
-    def given_degrees_of(self, goes: Goes) -> str:
-        """The same of what a step adds."""
+    def beside_of(self, goes: Goes) -> str:
+        """Of what a step adds: how hot it is weighed in, and what the baker may do with it."""
         line = self._held(goes)
-        return "" if line is None else self.given_degrees(line)
+        return (
+            "" if line is None else ", ".join(filter(None, (self.given_degrees(line), *self.left_to_the_baker(line))))
+        )
 
     def _held(self, goes: Goes) -> WeighedLine | None:
         found = (x for x in self.table.lines if x.weighed.portion.held and x.weighed.portion.key == goes.key)
@@ -162,8 +165,9 @@ class Bowl(NamedTuple):
         portion, step = line.weighed.portion, line.reading.step
         ice = Fraction(0) if late or portion.held else self._ice(line)
         weight = self.weight(line.shown - ice, step)
+        name = f"{portion.name} {self.m.words['say.optional']}" if late and portion.optional else portion.name
         return WeighRow(
-            portion.name, weight.figure, weight.unit, "" if late else self._percent(line),
+            name, weight.figure, weight.unit, "" if late else self._percent(line),
             self._aside(line), () if late else self._notes(line), self.ticks, self._is_fine(line),
             was="" if late else self._was(line),
             ice=weight_of_ice(ice, self.m) if ice else "",
@@ -227,4 +231,11 @@ class Bowl(NamedTuple):
             notes.append(say("bowl.goes", str(line.reading.goes)))
         if portion.to_taste:
             notes.append(words["bowl.to_taste"])
-        return tuple(notes)
+        return (*notes, *self.left_to_the_baker(line))
+
+    def left_to_the_baker(self, line: WeighedLine) -> tuple[str, ...]:
+        """`optional`; `up to 250 g more, as the flour asks`, on the row's own scale."""
+        words, more = self.m.words, more_on_the_scale(line)
+        optional = (words["bowl.optional"],) if line.weighed.portion.optional else ()
+        asked = (words.say("bowl.as_asked", str(self.weight(more, line.reading.step))),) if more else ()
+        return (*optional, *asked)

@@ -25,11 +25,12 @@ def overall_shares(formula: Formula, before: Mapping[str, Fraction], m: Measures
         share = line.share
         was = before.get(fold(line.name)) if before else None
         name = f"{line.name} ({aside})" if (aside := _aside(line, m)) else line.name
+        percent = m.words.say("foot.from_to", said(share), said(share + line.more)) if line.more else said(share)
         if before and was is None:
             mark = m.words["foot.was_not"]
         else:
             mark = m.words.say("foot.was", m.percent(was)) if was is not None and was != share else ""
-        lines.append(OverallShare(name, said(share), mark))
+        lines.append(OverallShare(name, percent, mark))
     now = {fold(line.name) for line in formula.overall}
     gone = ((name, was) for name, was in before.items() if name not in now)
     lines += [OverallShare(name, m.words["foot.none"], m.words.say("foot.was", m.percent(was))) for name, was in gone]
@@ -47,6 +48,8 @@ def _aside(line: OverallLine, m: Measures) -> str:
     """What sets a line apart from the flour it is."""
     if line.apart:
         return m.words["foot.apart"]
+    if line.optional:
+        return m.words["foot.optional"]
     ingredient = line.ingredient
     return m.words["foot.not_flour"] if ingredient and ingredient.counts_as_flour and not line.is_flour else ""
 

@@ -135,4 +135,22 @@ COUNTS: tuple[Rewriter, ...] = (
     rule(r"(?<!\bin)(?<!into)(?<!\bto) ([0-9]+) (?:pcs?|pieces?|stk|stück|no|nos)\.?$", r" \1 whole"),
 )
 
-MATERIALS: tuple[Rewriter, ...] = (*COUNTS, _amount_first, _amount_in_its_place, _warm, _described)
+_LEFT_OUT = r"(?:optional|if you like|if liked|if wanted|if desired|may be left out)"
+
+OPTIONAL: tuple[Rewriter, ...] = (
+    rule(r"^optional:? (?=[^\W\d_])(.*[0-9½⅓⅔¼¾%].*)$", r"\1, optional"),
+    rule(rf"^([^\W\d_][^\d,()]*?),? ?\({_LEFT_OUT}\) (?=[0-9½⅓⅔¼¾])(.*)$", r"\1 \2, optional"),
+    rule(rf"(?<=[\w%]),? ?\(?{_LEFT_OUT}\)?$", ", optional"),
+)
+"""What the baker may leave out."""
+
+ASKED: tuple[Rewriter, ...] = (
+    rule(r"(<n>(?: ?[a-z%]+)?) to (<n> ?[a-z%]+)(?=,? (?:or )?(?:as|by feel|to feel|depending)\b)", r"\1-\2"),
+    rule(
+        r"(<n> ?[a-z%]*-<n>(?: ?[a-z%]+)?),? (?:or )?(?:as (?:needed|required|necessary)|by feel|to feel|depending on (?:the )?flour"
+        r"|as the dough (?:asks|needs|wants)|as the flour (?:needs|wants|takes|demands))$",
+        r"\1, as the flour asks",
+    ),
+)
+
+MATERIALS: tuple[Rewriter, ...] = (*COUNTS, *OPTIONAL, *ASKED, _amount_first, _amount_in_its_place, _warm, _described)

@@ -8,6 +8,7 @@ from typing import Any
 
 from manchet.syntax import nodes as n
 from manchet.syntax.mistakes.faults import Fault, choices, in_place, left_out
+from manchet.syntax.mistakes.odd_figures import ends_of, range_as_amount
 from manchet.syntax.nodes import Amount, Clause
 from manchet.syntax.vocabulary import SHAPES, STAGE, VERB, VERBS
 
@@ -44,7 +45,11 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
             return (Fault("about-amount", start, end, {"written": body[start:end], "offer": offer}, fixes),)
         if loose in _BEFORE_HEAT and " " in node.name.text:
             return (_not_an_ingredient(node, loose, body),)
-        return _single(node.amount, body)
+        if node.asked:
+            return () if node.more else (_how_much_more(node, body),)
+        if node.amount.low == node.amount.high:
+            return ()
+        return (range_as_amount(node.name.text, body[node.amount.start : node.amount.end], node.amount.start),)
     if kind is n.StepNode or kind is n.ClauseLine:
         found: tuple[Fault, ...] = ()
         for clause in node.clauses:
@@ -101,11 +106,21 @@ def _not_an_ingredient(node: n.MaterialNode, last: str, body: str) -> Fault:
     lower = re.search(r" ([0-9.]+) to$", name.text)
     if lower is not None:
         start = name.end - len(lower[0]) + 1
-        fixes = choices(start, amount.end, *ends_of(body[start : amount.end]))
-        return Fault("range-as-amount", start, amount.end, {"written": body[start : amount.end]}, fixes)
+        return range_as_amount(name.text[: lower.start()], body[start : amount.end], start)
     weight = body[amount.start : amount.end]
     words = {"text": f"{last} {weight}", "form": after_a_name(name.text.lower(), weight)}
     return Fault("unreadable-line", name.end - len(last), amount.end, words)
+
+
+FLOUR_ASKS = ", as the flour asks"
+
+
+def _how_much_more(node: n.MaterialNode, body: str) -> Fault:
+    """`water 65%, as the flour asks`: between what?"""
+    start, end = node.amount.start, node.amount.end
+    out = re.sub(r",?\s*as the flour asks", "", body, flags=re.IGNORECASE)
+    words = {"written": body[start:end], "name": node.name.text}
+    return Fault("how-much-more", start, end, words, (in_place(0, len(body), out),))
 
 
 CHECKED = frozenset(
@@ -128,21 +143,11 @@ _CLAUSES = frozenset({n.Within, n.AtATime, n.AppliedClause, n.Where})
 def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
     if amount.low == amount.high:
         return ()
-    name = "range-as-amount" if amount.unit else "range-as-number"
     written = body[amount.start : amount.end]
+    if amount.unit:
+        return (range_as_amount("", written, amount.start),)
     fixes = choices(amount.start, amount.end, *ends_of(written))
-    return (Fault(name, amount.start, amount.end, {"written": written}, fixes),)
-
-
-def ends_of(written: str) -> tuple[str, ...]:
-    """The two figures of a range, each with a unit: `1 kg` and `1 kg 200 g` of `1-1 kg 200 g`."""
-    ends = re.split(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])|\s(?:to|or)\s", written, maxsplit=1)
-    if len(ends) < 2:
-        return ()
-    low, high = ends
-    unit = re.search(r"\s?[a-z%]+", high, re.IGNORECASE)
-    bare = unit is not None and not re.search(r"[a-z%]$", low, re.IGNORECASE)
-    return (f"{low}{unit[0]}" if unit is not None and bare else low, high)
+    return (Fault("range-as-number", amount.start, amount.end, {"written": written}, fixes),)
 
 
 def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:

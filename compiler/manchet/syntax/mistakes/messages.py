@@ -49,7 +49,12 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "range-of-two-kinds": ("the two ends of `{written}` measure different things", "give both ends the same unit"),
     "range-as-amount": (
         "`{written}` is a range, and an amount must be one figure to balance",
-        'choose one; say the range in a note: `note "{written}"`',
+        "{offer}",
+    ),
+    "how-much-more": (
+        "`{name} {written}` goes in as the flour asks, and nothing says how much more that may be",
+        "write from how much to how much, the low end first; or leave the words out: what is held back may go in by feel, as in "
+        "`add water as needed`",
     ),
     "range-as-number": ("`{written}` is a range where one number is needed", "choose one"),
     "part-of-a-number": ("`{written}` is not a whole number", "write a whole number, 1 or more"),

@@ -124,3 +124,34 @@ _COUNTED_ONE = frozenset({"egg", "yolk", "pod", "bean", "lemon", "orange", "appl
 
 MOST_COUNTED = 60
 """Five trays of a dozen eggs; nobody counts more."""
+
+
+def range_as_amount(name: str, written: str, start: int) -> Fault:
+    """`28-30 qt` of `name`, or of what has none. Of what is poured the flour may decide how much it is."""
+    ends = ends_of(written)
+    if ends and name.rpartition(" ")[2].lower() in _POURED:
+        asked = f"{'-'.join(ends) if ' to ' in written else written}, as the flour asks"
+        return _range(
+            written, start, f"where more may go in than the low end write `{asked}`; else choose one", asked, *ends
+        )
+    return _range(written, start, "choose one", *ends)
+
+
+def _range(written: str, start: int, offer: str, *texts: str) -> Fault:
+    end = start + len(written)
+    return Fault("range-as-amount", start, end, {"written": written, "offer": offer}, choices(start, end, *texts))
+
+
+_POURED = frozenset({"water", "milk", "buttermilk", "whey", "beer", "coffee", "tea", "juice", "cider", "kefir", "eggs"})
+"""Last words of liquids that a dough is made with. No larder is at hand where a line is read."""
+
+
+def ends_of(written: str) -> tuple[str, ...]:
+    """The two figures of a range, each with a unit: `1 kg` and `1 kg 200 g` of `1-1 kg 200 g`."""
+    ends = re.split(r"\s?[-–]\s?(?=[0-9.½⅓⅔¼¾⅛⅜⅝⅞])|\s(?:to|or)\s", written, maxsplit=1)
+    if len(ends) < 2:
+        return ()
+    low, high = ends
+    unit = re.search(r"\s?[a-z%]+", high, re.IGNORECASE)
+    bare = unit is not None and not re.search(r"[a-z%]$", low, re.IGNORECASE)
+    return (f"{low}{unit[0]}" if unit is not None and bare else low, high)

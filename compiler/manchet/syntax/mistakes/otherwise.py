@@ -11,7 +11,7 @@ from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
 from manchet.syntax.loose.words import NUMBERS
 from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
-from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.mistakes.odd_figures import range_as_amount, short
 from manchet.syntax.openings import WEIGHS
 from manchet.syntax.tokens import WEIGHTS, pieces
 from manchet.syntax.vocabulary import VERBS
@@ -257,8 +257,7 @@ def weighed_from_to(t: LineTrouble) -> Fault | None:
     if two != one + 2 or t.raws[one + 1].text != "to" or not one:
         return None
     low, high = t.raws[one], t.raws[two]
-    words = {"written": t.body[low.start : high.end]}
-    return Fault("range-as-amount", low.start, high.end, words, choices(low.start, high.end, low.text, high.text))
+    return range_as_amount(t.body[: low.start].strip(), t.body[low.start : high.end], low.start)
 
 
 def weighed_twice(t: LineTrouble) -> Fault | None:

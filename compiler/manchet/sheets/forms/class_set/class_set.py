@@ -95,6 +95,7 @@ def _stage(bowl: Bowl, sets: int, title: str) -> ClassStage:
     rows = []
     for line in lines:
         name, one = line_name(line, bowl.table.lines, bowl.m), bowl.weight(line.shown, line.reading.step)
+        name = ", ".join((name, *bowl.left_to_the_baker(line)))
         row = _row(name, line.shown, sets, line.reading.step, bowl.m)
         rows.append(row._replace(weight=one.figure, unit=one.unit))
     return ClassStage(title, tuple(rows))

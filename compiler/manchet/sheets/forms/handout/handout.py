@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.pieces import branch_additions
+from manchet.batch.weighed_table import more_on_the_scale
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.cautions.caution import caution
@@ -97,15 +98,25 @@ def _at_home(work: Work, m: Measures) -> tuple[CautionNote, ...]:
 def _to_buy(work: Work, m: Measures) -> list[str]:
     """What goes in, the stages taken apart: `958 g white flour`."""
     grams: dict[str, Fraction] = {}
+    more: dict[str, Fraction] = {}
+    needed: set[str] = set()
     for table in weighings(work).value:
         for line in table.lines:
-            if not line.weighed.portion.stage:
-                name = line.weighed.portion.name
-                grams[name] = grams.get(name, Fraction(0)) + line.shown
+            portion = line.weighed.portion
+            if not portion.stage:
+                grams[portion.name] = grams.get(portion.name, Fraction(0)) + line.shown
+                more[portion.name] = more.get(portion.name, Fraction(0)) + more_on_the_scale(line)
+                needed |= set() if portion.optional else {portion.name}
     for branch in work.formula.branches:
         for portion, much in branch_additions(branch, work.batch):
             grams[portion.name] = grams.get(portion.name, Fraction(0)) + much
-    return [f"{m.grams(much)} {name}" for name, much in grams.items()]
+            needed.add(portion.name)
+    said = []
+    for name, much in grams.items():
+        on_top = [m.words.say("bowl.as_asked", str(m.grams(more[name])))] if more.get(name) else []
+        optional = [] if name in needed else [m.words["bowl.optional"]]
+        said.append(", ".join((f"{m.grams(much)} {name}", *optional, *on_top)))
+    return said
 
 
 def _yeast(work: Work, m: Measures) -> list[str]:

@@ -21,7 +21,7 @@ from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.rounds import rounds_line
 from manchet.sheets.parts.step_pictures import bake_illustration, step_illustrations
 from manchet.sheets.parts.steps import bakes_from, for_the_sort, worked_in_rows
-from manchet.sheets.parts.views import CautionNote, Illustration, WeighRow
+from manchet.sheets.parts.views import Box, CautionNote, Illustration, WeighRow
 from manchet.syntax.vocabulary import AT_THE_BOWL, DIVIDES
 from manchet.timing.jobs.chains import pieces_of_mix
 from manchet.timing.jobs.rounds import rounds_of
@@ -82,7 +82,16 @@ class _Way:
     def _line(self, at: int, times: bool) -> LeafLine:
         step = self.steps[at]
         figures, above = self._new(self.drawn[at]), self._cautions(at)
-        return leaf_line(step, self.adds, self._notes(at), figures, above, times, self.m, self._rounds(step))
+        line = leaf_line(step, self.adds, self._notes(at), figures, above, times, self.m, self._rounds(step))
+        return line._replace(boxes=(*self._on_top(at), *line.boxes))
+
+    def _on_top(self, at: int) -> tuple[Box, ...]:
+        """At the last mixing: how much went in that the flour asked for."""
+        last = max((n for n, step in enumerate(self.steps) if _at_the_bowl(step)), default=0)
+        if at != last or not isinstance(self.adds, Bowl):
+            return ()
+        names = [x.weighed.portion.name for x in self.adds.table.lines if x.weighed.portion.more]
+        return tuple(Box(self.m.words.say("box.more_of", name), self.m.weight_unit()) for name in names)
 
     def _rounds(self, step: Step) -> str:
         """Of the pieces of one mix, as the timing card has them."""

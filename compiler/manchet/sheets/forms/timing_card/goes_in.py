@@ -52,7 +52,8 @@ class GoesIn(NamedTuple):
             about = stage_water_note(water, self.m) if water is not None and is_liquid else ""
             about = about or of_dough.get(line.weighed.portion.key, "")
             ice = self.m.words.say("bowl.plus_ice", row.ice) if row.ice else ""
-            beside = " ".join(filter(None, (bowl.given_degrees(line), about, ice)))
+            said = " ".join(filter(None, (bowl.given_degrees(line), about, ice)))
+            beside = ", ".join(filter(None, (said, *bowl.left_to_the_baker(line))))
             found.append(CardWeight(row.weight, row.unit, row.name, beside))
         return tuple(found)
 
@@ -73,7 +74,7 @@ class GoesIn(NamedTuple):
     def _added(self, goes: Goes, row: CardRow, bowl: Bowl) -> CardWeight:
         if is_by_feel(goes):
             return CardWeight("", "", goes.name, f"{self.m.words['say.by_feel']} ({bowl.jug(goes)})")
-        found, beside = bowl.added(goes), bowl.given_degrees_of(goes)
+        found, beside = bowl.added(goes), bowl.beside_of(goes)
         if found is None:
             found = self._worked_in(row.branch).get(goes.key)
             beside = self.m.words["card.in_all"] if self.work.mixes.number > 1 else ""
