@@ -24,7 +24,7 @@ def test_the_sheet_has_the_low_end_and_says_what_stands_by() -> None:
     (block,) = view.blocks
     (water,) = [row for row in block.rows if row.name == "water"]
     assert (water.weight, water.notes) == ("3,346", (MORE,))
-    (walnuts,) = block.later
+    (walnuts,) = block.aside
     assert walnuts.notes == ("optional",)
     assert any("walnuts (optional)" in line.text for line in lines_of(view))
     assert [(one.name, one.percent) for one in view.overall][1:3] == [
