@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.day.model import Day, DayLoad, DayOven, DayWait, Timetable
@@ -64,17 +63,19 @@ def _room_of(day: Day, timetable: Timetable, load: DayLoad) -> int:
 
 def presence(day: Day, timetable: Timetable) -> int:
     """Minutes from the first job to the last of each shift, all together."""
-    return sum(last - first for first, last in _spans(day, timetable))
+    spans = (span_of(day, timetable, number) for number in range(len(day.shifts)))
+    return sum(last - first for first, last in filter(None, spans))
 
 
-def _spans(day: Day, timetable: Timetable) -> Iterator[tuple[int, int]]:
-    for number in range(len(day.shifts)):
-        mine = [at for at, shift in enumerate(timetable.shifts) if shift == number and not day.jobs[at].is_break]
-        if mine:
-            yield (
-                min(timetable.starts[at] for at in mine),
-                max(timetable.starts[at] + day.jobs[at].minutes for at in mine),
-            )
+def span_of(day: Day, timetable: Timetable, shift: int) -> tuple[int, int] | None:
+    """When a shift's first job begins and its last one ends, breaks aside; None where it does nothing."""
+    mine = [at for at, who in enumerate(timetable.shifts) if who == shift and not day.jobs[at].is_break]
+    if not mine:
+        return None
+    return (
+        min(timetable.starts[at] for at in mine),
+        max(timetable.starts[at] + day.jobs[at].minutes for at in mine),
+    )
 
 
 def age(day: Day, timetable: Timetable) -> int:
