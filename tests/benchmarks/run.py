@@ -1,11 +1,14 @@
 """How fast, next to what: every ratio measured side by side in one run, none of them judged.
 
     python tests/benchmarks/run.py [SECTION …] [--large] [--before MANCHET]
+    python tests/benchmarks/run.py scheduling FOLDER
 
 Sections: start, many, kitchen, second, pdf, watch, build, before, memory, growth; all of them when none is named. `--large` checks
 10,000 formulas too. `before` holds this version against another one, whose command is named. Ratios are printed beside what they
 are hoped to be at most (or at least). Nothing else should be running, and an editable install hides half of a start:
 measure from a wheel, with PYTHONDONTWRITEBYTECODE unset.
+
+`scheduling` plans the published instances that the `optima.csv` of a folder names, each against its published optimum.
 """
 
 from __future__ import annotations
@@ -45,7 +48,10 @@ def main() -> None:
     parser.add_argument("--large", action="store_true", help="check 10,000 formulas too")
     parser.add_argument("--before", type=Path, metavar="MANCHET", help="the command of another version, for `before`")
     options = parser.parse_args()
-    for name in options.section or SECTIONS:
+    options.folder = None
+    if options.section[:1] == ["scheduling"]:
+        options.folder = Path(options.section.pop()) if len(options.section) == 2 else parser.error("scheduling FOLDER")
+    for name in options.section or [name for name in SECTIONS if name != "scheduling"]:
         print(f"\n{name}", flush=True)
         for what, figure, hoped in SECTIONS[name](options):
             print(f"  {what:<66}{figure:>10.3f}  {hoped}", flush=True)
@@ -373,6 +379,27 @@ def _resident() -> float:
     return pages * os.sysconf("SC_PAGE_SIZE") / 1e6
 
 
+def scheduling(options: Options) -> Iterator[Row]:
+    """Seconds of each, and what was found."""
+    from published import published_in
+
+    from manchet.day.solving.search import Answer, Limits, planned_by_solver
+
+    def found(answer: Answer) -> str:
+        if answer.planned is None:
+            return "proven to have none" if answer.is_impossible else "none found"
+        late = answer.planned.goals[0]
+        return f"{late.value}, {'proven' if late.proven else f'at least {late.bound}'}"
+
+    for name, day, optimum in published_in(options.folder):
+        answers: list[Answer] = []
+        taken = seconds(lambda day=day, kept=answers: kept.append(planned_by_solver(day, None, Limits(then=0))))  # type: ignore[misc]
+        planned = answers[0].planned
+        is_right = planned.goals[0].value == optimum if planned else answers[0].is_impossible and optimum is None
+        verdict = "as published" if is_right else f"PUBLISHED IS {optimum}"
+        yield f"seconds for {name}: {found(answers[0])}", taken, verdict
+
+
 SECTIONS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "start": start,
     "many": many,
@@ -384,6 +411,7 @@ SECTIONS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "before": before,
     "memory": memory,
     "growth": growth,
+    "scheduling": scheduling,
 }
 
 if __name__ == "__main__":
