@@ -57,6 +57,7 @@ def traits_of(work: Work) -> frozenset[str]:
             ("kitchen mixer", kitchen.mixers),
             ("kitchen oven", kitchen.ovens),
             ("kitchen vessel", kitchen.vessels),
+            ("kitchen", kitchen.place is not None),
             ("kitchen cold", kitchen.colds),
             ("kitchen air", kitchen.air is not None),
         )

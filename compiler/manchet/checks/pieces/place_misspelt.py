@@ -17,19 +17,24 @@ SHORT = 6
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    there = {fold(name): name for name in _things(work.kitchen)}
     said = set()
     for step in work.formula.steps:
-        place = fold(step.where[1]) if step.where is not None else ""
-        if not place or place in there or place in said or work.kitchen.vessel(place) is not None:
-            continue
-        near = next((name for key, name in there.items() if _is_slip(place, key)), None)
+        written = step.where[1] if step.where is not None else ""
+        near = near_name(work.kitchen, written) if written and fold(written) not in said else None
         if near is not None:
-            said.add(place)
-            written = step.where[1] if step.where is not None else ""
+            said.add(fold(written))
             help = f"if you mean it, write `{near}`; otherwise nothing checks how many there are or what they hold"
             message = f"{work.kitchen.name} has no {written}, and it has a {near}"
             yield report(NAME, step.place, message, help, fixes=exchange_of(step.place, written, near))
+
+
+def near_name(kitchen: Kitchen, written: str) -> str | None:
+    """The thing of the kitchen that a place is a slip of; None where it is one of its things, or like none of them."""
+    there = {fold(name): name for name in _things(kitchen)}
+    place = fold(written)
+    if place in there or kitchen.vessel(place) is not None or kitchen.cold(place) is not None:
+        return None
+    return next((name for key, name in there.items() if _is_slip(place, key)), None)
 
 
 def _things(kitchen: Kitchen) -> Iterator[str]:
