@@ -11,7 +11,8 @@ from manchet.diagnostics.suggest import fold
 from manchet.figures.mixing.turns import by_machine, is_fast
 from manchet.formula.model import Step
 from manchet.kitchen.model import Kitchen
-from manchet.syntax.vocabulary import IN_OVEN, THING
+from manchet.syntax.things import THING
+from manchet.syntax.vocabulary import IN_OVEN
 
 NAME = "not-in-the-kitchen"
 ABOUT = ("kitchen",)

@@ -17,6 +17,8 @@ from manchet.kitchen.model import Fall
 from manchet.records import NamedTuple
 
 HOUR = 3600
+USUAL_DROP = Fraction(20)
+"""Celsius that a load takes of a floor where nobody has measured it: rather more than less. Our rule."""
 
 
 class TooSoon(NamedTuple):
@@ -34,7 +36,8 @@ class TooSoon(NamedTuple):
 def too_soon(bake: Bake) -> Iterator[TooSoon]:
     """The heats of a bake that its oven has not fallen to when they are asked for: the first of each place where they are measured."""
     falls = fastest(bake.oven.falls)
-    drop = drop_of(bake.oven, bake.grams * bake.loads[0] / bake.pieces if bake.pieces else bake.grams, bake.grams)
+    load = bake.grams * bake.loads[0] / bake.pieces if bake.pieces else bake.grams
+    drop = drop_of(bake.oven, load, bake.grams) if bake.oven.load_takes is not None else USUAL_DROP
     coldest: dict[str, Fraction] = {}
     likely: dict[str, Fraction] = {}
     spent = Fraction(0)
