@@ -249,6 +249,19 @@ def _break(sketch: Sketch, number: int, shift: Shift) -> None:
     sketch.draft.jobs[at] = sketch.draft.jobs[at]._replace(shift=shift.key)
 
 
+def hurried_day(seed: int) -> Made:
+    """A full day of which much is due sooner, and waits are shorter, than the plan that comes with it has them: that one still holds,
+    late and with waits beyond their range."""
+    chance = Random(seed)
+    day, plan = random_day(seed, 8)
+    ends = tuple(end._replace(due=end.due - chance.choice((0, 30, 60, 120)), not_before=None) for end in day.ends)
+    waits = []
+    for wait in day.waits:
+        shortest = plan.starts[wait.after] - plan.starts[wait.before] - wait.may
+        waits.append(wait if wait.most is None else wait._replace(most=max(wait.least, shortest, wait.most - 20)))
+    return Made(day._replace(ends=ends, waits=tuple(waits)), plan)
+
+
 def sorts_of(day: Day) -> dict[str, bool]:
     """Which sorts of thing a day has: that all of them come up is a test of its own."""
     return {

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from day.brute_force import best_plan, tiny_day
-from day.random_days import random_day, sorts_of
+from day.random_days import hurried_day, random_day, sorts_of
 from every import every
 
 from manchet.day.checking import check
@@ -17,6 +17,11 @@ def test_a_random_day_comes_with_a_plan_that_holds(seed: int) -> None:
     day, plan = random_day(seed)
     assert day.ends
     assert check(day, plan) == ()
+
+
+@every(range(15), at_least=15)
+def test_a_hurried_day_comes_with_a_plan_that_holds(seed: int) -> None:
+    assert check(*hurried_day(seed)) == ()
 
 
 def test_the_same_seed_is_the_same_day() -> None:
