@@ -4,6 +4,7 @@
 REPORTS = {
     'about-amount': ('error', 'syntax/reports'),
     'add-of-nothing-held': ('error', 'formula/reports'),
+    'added-at-two-warmths': ('error', 'formula/reports'),
     'added-to-itself': ('error', 'formula/reports'),
     'added-twice': ('error', 'formula/reports'),
     'allergen-unknown': ('error', 'larder/reports'),

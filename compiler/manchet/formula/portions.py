@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from fractions import Fraction
 from itertools import chain
 
@@ -42,10 +42,12 @@ def fill_portions(
     `sure` says that all it weighs is known; without that nothing is said to be missing from it.
     """
     whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
-    portions, reports = _with_held_back(whole, draft, base, sure)
+    held, reports = _with_held_back(whole, draft, base, sure)
+    portions = tuple(_as_warm_as_added(portion, draft.steps) for portion in held)
     steps = tuple(_sized(step, base) for step in draft.steps)
     account = contents(start_share(portions), held_by_name(portions), steps, dict(returned), draft.word in HOT_WATER)
-    return Outcome(FilledStage(portions, steps, account), (*reports, *_wrong_adds(portions, steps, draft)))
+    wrong = (*_wrong_adds(portions, steps, draft), *_of_two_warmths(draft))
+    return Outcome(FilledStage(portions, steps, account), (*reports, *wrong))
 
 
 def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: bool, booking: Booking) -> Portion:
@@ -104,6 +106,27 @@ def _with_held_back(whole: list[Portion], draft: Draft, base: Fraction, sure: bo
         if part[0].held:
             del found[0]
     return Outcome(tuple(chain.from_iterable(parts)), tuple(reports))
+
+
+def _as_warm_as_added(portion: Portion, steps: Iterable[Step]) -> Portion:
+    """What comes in by `add butter at 16 C` is as warm as that line says: so it is when it meets the dough."""
+    if not portion.held:
+        return portion
+    said = (goes.celsius for step in steps for goes in step.goes if goes.key == portion.key)
+    celsius = next((each for each in said if each is not None), portion.celsius)
+    return portion._replace(celsius=celsius)
+
+
+def _of_two_warmths(draft: Draft) -> Iterator[Diagnostic]:
+    warm: dict[str, set[Fraction | None]] = {}
+    for step in draft.steps:
+        for goes in step.goes if step.verb in BRINGS_IN else ():
+            there = warm.setdefault(goes.key, {goes.celsius})
+            if goes.celsius in there:
+                continue
+            message = f"{goes.name} is added once at one temperature and once at another, or at none"
+            help = f"say the same at both, or make a stage of what is heated apart: `stage hot {goes.name}`"
+            yield report("added-at-two-warmths", step.place, message, help)
 
 
 def _held_share(hold: Hold, base: Fraction) -> Fraction | None:

@@ -264,6 +264,7 @@ class _Reader:
 
     def _add(self, node: nodes.Add, entry: Entry) -> None:
         goes: list[Goes] = []
+        celsius = measures.celsius(node.at).likely if node.at else None
         for part in node.items:
             meaning = self._look_up(part.name, entry)
             if meaning is None:
@@ -271,16 +272,16 @@ class _Reader:
             place = entry.line.place(part.name.start, part.name.end)
             if part.basis == "the dough" and part.amount is not None:
                 share = (part.amount.low or Fraction(0)) / 100
-                item = Item("of dough", meaning, share, "the dough", None, "", "", None, False, True, place)
+                item = Item("of dough", meaning, share, "the dough", celsius, "", "", None, False, True, place)
                 self.branches.append(DraftBranch("", (), (item,), place))
-                goes.append(Goes(part.name.text, meaning.key, None, share))
+                goes.append(Goes(part.name.text, meaning.key, None, share, celsius=celsius))
                 continue
             figure, how = None, ""
             if part.amount is not None:
                 figure, how = self._figure(part.amount, meaning, entry)
             if meaning.stage:
                 self._use_later(meaning, place)
-            goes.append(Goes(part.name.text, meaning.key, figure, None, how == "percent", node.as_needed))
+            goes.append(Goes(part.name.text, meaning.key, figure, None, how == "percent", node.as_needed, celsius))
         if node.up_to is not None and goes:
             more, how = self._figure(node.up_to, Meaning("", "", None, ""), entry)
             goes[-1] = goes[-1]._replace(share=more, per_base=how == "percent", by_feel=True, beyond=True)

@@ -80,6 +80,8 @@ class Goes(NamedTuple):
     per_base: bool = False
     """`share` is still of what 100 % means in its stage (only while binding)."""
     by_feel: bool = False
+    celsius: Fraction | None = None
+    """How warm it is when it goes in, where the step says so."""
     beyond: bool = False
     """More than overall says, by feel (`add water up to 4%`): a jug line, no part of the balance."""
 

@@ -113,6 +113,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "part": lambda name, amount, basis: n.Part(name, amount, basis.text if basis else ""),
     "add": lambda *parts: n.Add(parts),
     "add_in": lambda *parts: n.Add(parts[:-1], _whole(parts[-1])),
+    "add_at": lambda part, at, number=None: n.Add((part,), None if number is None else _whole(number), at=at),
     "add_as_needed": lambda name: n.Add((n.Part(name),), as_needed=True),
     "add_up_to": lambda name, amount: n.Add((n.Part(name),), up_to=amount),
     "give_back": n.Return,

@@ -89,7 +89,7 @@ class Tokens:
                 if step and phrase.token in _NAME_FOLLOWS:
                     self._free_name()
             elif kind == "COMMA":
-                if mode != "list" or self.at + 1 == size or self._phrase(self.at + 1) is not _IN:
+                if mode != "list" or not self._ends_the_list(self.at + 1):
                     self.add("_COMMA", Word(",", raw.start, raw.end))
                 self.at += 1
             elif kind == "QUOTED":
@@ -121,6 +121,11 @@ class Tokens:
         if self.mode == "list" and raws[at].text == "in" and at + 2 < len(raws) and raws[at + 1].kind == "NUMBER":
             return _IN if raws[at + 2].text in ("additions", "addition") else None
         return None
+
+    def _ends_the_list(self, at: int) -> bool:
+        """Whether a comma before this piece stands after the last thing of a list: `add butter, in 3 additions`."""
+        phrase = self._phrase(at) if at < len(self.raws) else None
+        return phrase is not None and phrase.token in ("_IN", "_AT")
 
     def _name(self, numbers: bool) -> None:
         """A name: words up to the next phrase, comma, quote or figure; a number belongs to it where `numbers`."""

@@ -233,12 +233,13 @@ class HoldBack(NamedTuple):
 
 
 class Add(NamedTuple):
-    """`add X and Y in 2 additions`, `add water as needed`, `add water up to 4%`."""
+    """`add X and Y in 2 additions`, `add butter at 16 C`, `add water as needed`, `add water up to 4%`."""
 
     items: tuple[Part, ...]
     additions: int | None = None
     as_needed: bool = False
     up_to: Amount | None = None
+    at: Amount | None = None
 
 
 class Return(NamedTuple):

@@ -74,6 +74,7 @@ LIST = phrases(
     _BASES,
     """
 _AND: and
+_AT: at
 _AS_NEEDED: as needed
 _UP_TO: up to
 _ADDITIONS: additions, addition

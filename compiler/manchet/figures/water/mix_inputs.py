@@ -15,7 +15,7 @@ from manchet.larder.book import DRY_BELOW
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BOILS, COOLS_BY_ITSELF
+from manchet.syntax.vocabulary import BOILS, BRINGS_IN, COOLS_BY_ITSELF
 
 NOTHING = Fraction(0)
 
@@ -113,9 +113,16 @@ def last_temperature(stage: Stage, work: Work, place: Surroundings) -> Estimate 
     None: it has stood long enough to be as warm as the room, or nothing is said.
     """
     warmth: Estimate | None = None
-    if any(p.celsius is not None for p in stage.portions):
-        warmth = _together_in_a_bowl([p for p in stage.portions if not p.held], work, place)
+    inside = [p for p in stage.portions if not p.held]
+    if any(p.celsius is not None for p in inside):
+        warmth = _together_in_a_bowl(inside, work, place)
     for step in stage.steps:
+        if step.verb in BRINGS_IN:
+            keys = {goes.key for goes in step.goes}
+            added = [p for p in stage.portions if p.held and p.key in keys and p not in inside]
+            if any(goes.celsius is not None for goes in step.goes):
+                warmth = _together_in_a_bowl([*inside, *added], work, place, inside, warmth)
+            inside += added
         reached = next((r.value.likely for r in step.reaches if r.what in ("temperature", "core")), None)
         if reached is not None:
             warmth = exactly(reached)
@@ -142,14 +149,25 @@ def _made_at_once(work: Work, stage: Stage) -> Fraction:
     return making.stage.out / making.times
 
 
-def _together_in_a_bowl(portions: Iterable[Portion], work: Work, place: Surroundings) -> Estimate | None:
-    """At what things meet; the colder end is with a bowl, as warm as the room, that takes its part of the heat."""
-    things = mix_inputs(portions, work, place)
-    warmth = temperature_together(things)
-    if warmth is None:
+def _together_in_a_bowl(
+    portions: Iterable[Portion],
+    work: Work,
+    place: Surroundings,
+    before: Iterable[Portion] = (),
+    warmth: Estimate | None = None,
+) -> Estimate | None:
+    """At what things meet; the colder end is with a bowl, as warm as the room, that takes its part of the heat. What was in
+    it `before` has the warmth that its steps have brought it to, where they have."""
+    there = tuple(before) if warmth is not None else ()
+    things = tuple(
+        thing._replace(celsius=warmth.likely) if warmth is not None and thing.portion in there else thing
+        for thing in mix_inputs(portions, work, place)
+    )
+    met = temperature_together(things)
+    if met is None:
         return None
-    with_bowl = (warmth + BOWL * place.air) / (1 + BOWL)
-    return Estimate(warmth, min(warmth, with_bowl), max(warmth, with_bowl))
+    with_bowl = (met + BOWL * place.air) / (1 + BOWL)
+    return Estimate(met, min(met, with_bowl), max(met, with_bowl))
 
 
 def _inner(portion: Portion, formula: Formula) -> Stage | None:

@@ -137,11 +137,13 @@ class Bowl(NamedTuple):
         return "" if celsius is None else self.m.degrees(single(celsius))
 
     def beside_of(self, goes: Goes) -> str:
-        """Of what a step adds: how hot it is weighed in, and what the baker may do with it."""
+        """Of what a step adds: how hot it is weighed in, where the step does not say how warm it goes in, and what the baker
+        may do with it."""
         line = self._held(goes)
-        return (
-            "" if line is None else ", ".join(filter(None, (self.given_degrees(line), *self.left_to_the_baker(line))))
-        )
+        if line is None:
+            return ""
+        degrees = self.given_degrees(line) if goes.celsius is None else ""
+        return ", ".join(filter(None, (degrees, *self.left_to_the_baker(line))))
 
     def _held(self, goes: Goes) -> WeighedLine | None:
         found = (x for x in self.table.lines if x.weighed.portion.held and x.weighed.portion.key == goes.key)

@@ -97,7 +97,9 @@ def how_long(step: Step, m: Measures) -> list[str]:
 
 
 def around(step: Step, m: Measures) -> list[str]:
-    heat = heats(step, m)
+    heat = heats(step, m) or next(
+        (m.degrees(single(goes.celsius)) for goes in step.goes if goes.celsius is not None), ""
+    )
     return [m.words.say("say.at", heat)] if heat else []
 
 

@@ -74,6 +74,8 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     rule(r"(?<=\d g) (?:apiece|a piece)\b", " each"),
     # lists
     rule(r"^(add|hold back)\b(.*)$", lambda m: m[1] + _list_of(m[2])),
+    rule(r"^(add (?![^,]*\band\b)[^\d,()]*?[^\W\d_](?<! at)),? \(?(?:at )?(<n> [CF])\)?(?=$| in)", r"\1 at \2"),
+    rule(r"^(add [^\d,]+?) (in <n> additions),? at (<n> [CF])$", r"\1 at \3 \2"),
     rule(r"^((?:return|top up with|all of the|keep [^ ]+ [^ ]+ as|lock in)) the (?=\w)", r"\1 "),
 )
 

@@ -31,7 +31,8 @@ FORMS: dict[str, str] = {
     "take_left": "write it like `what is left of the butter at 12 C`",
     "everything_else": "`everything else` goes alone, or with a temperature: `everything else at 20 C`",
     "hold_back": "write it like `hold back salt, seeds and butter`",
-    "add": "write it like `add salt and seeds`, `add butter in 4 additions` or `add water as needed`",
+    "add": "write it like `add salt and seeds`, `add butter in 4 additions` or `add water as needed`; how warm it is, of one thing "
+    "a line, as in `add butter at 16 C`",
     "give_back": "write it like `return ripe rye starter`",
     "keep": "write it like `keep 60 g as ripe rye starter`, or `keep what is left as old dough`",
     "discard": "write it as `discard what is left`",
