@@ -35,9 +35,9 @@ def moved(again: Again, plan: Timetable) -> dict[str, int]:
 @every(range(30), at_least=30)
 def test_where_nothing_changed_nothing_moves(seed: int) -> None:
     day, last = random_day(seed)
-    for now in HOURS:
-        again = day_again(day, last, News(now))
-        assert again.begun == {at for at, start in enumerate(last.starts) if start < now}
+    for minute in HOURS:
+        again = day_again(day, last, News(minute))
+        assert again.begun == {at for at, start in enumerate(last.starts) if start < minute}
         plan = plan_kept(again, never)
         assert plan is not None and plan.starts == last.starts
         assert moves(again, plan) == () and check(again.day, plan) == ()
@@ -59,7 +59,7 @@ def test_the_past_stays_and_the_rest_begins_from_now_on(seed: int) -> None:
     if plan is not None:
         assert check(again.day, plan) == ()
         for job, start in enumerate(plan.starts):
-            assert start == again.was[job] if job in again.begun else start >= max(news.now, last.starts[job])
+            assert start == again.was[job] if job in again.begun else start >= max(news.minute, last.starts[job])
 
 
 def test_a_late_dough_moves_what_waits_for_it_and_no_more() -> None:

@@ -83,7 +83,7 @@ def _later_job(day: Day, last: Timetable, news: News, at: int) -> DayJob:
     """A fixed hour that can no longer be kept isn't."""
     job, late = day.jobs[at], _late_job(news, at)
     is_taken_out = any(load.take == at for load in day.loads)
-    earliest = max(job.earliest, news.now, last.starts[at] + late if late and not is_taken_out else news.now)
+    earliest = max(job.earliest, news.minute, last.starts[at] + late if late and not is_taken_out else news.minute)
     return job._replace(earliest=earliest, latest=job.latest if job.latest >= earliest else day.finishes - job.minutes)
 
 

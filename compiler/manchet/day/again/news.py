@@ -32,7 +32,8 @@ class LateBy(NamedTuple):
 
 
 class News(NamedTuple):
-    now: int
+    minute: int
+    """Now."""
     begun: tuple[Begun, ...] = ()
     late: tuple[LateBy, ...] = ()
 
@@ -67,7 +68,7 @@ def what_has_begun(day: Day, last: Timetable, news: News) -> dict[int, Begun]:
         at = max([last.starts[job], *(found[pair.before].at + pair.least for pair in before)])
         if job in outs:
             at = found[outs[job].put].at + outs[job].stays
-        if at + late.get(job, 0) < news.now:
+        if at + late.get(job, 0) < news.minute:
             found[job] = Begun(job, at + late.get(job, 0), is_said=False)
     return found
 

@@ -9,18 +9,11 @@ from manchet.day.again.fixing import Again
 from manchet.day.goals import closes_at, opens_at
 from manchet.day.model import BREAK_BEFORE_OUT, Day, DayLoad, DayOven, Fire
 from manchet.day.together import between
+from manchet.day.windows import Lag
 from manchet.records import NamedTuple
 
 
-class Lag(NamedTuple):
-    """`after` begins at least `least` minutes after `before` begins; less than 0: at most so many before it."""
-
-    before: int
-    after: int
-    least: int
-
-
-class Use(NamedTuple):
+class Taking(NamedTuple):
     """Something is taken from the beginning of one job to the end of another."""
 
     begins: int
@@ -31,10 +24,10 @@ def order_kept(again: Again) -> Iterator[Lag]:
     """Between all that take the same hands, mixers, places, decks and fires."""
     day, last = again.day, again.last
     for number in range(len(day.shifts)):
-        jobs = [Use(at, at) for at, shift in enumerate(last.shifts) if shift == number and day.jobs[at].hands]
+        jobs = [Taking(at, at) for at, shift in enumerate(last.shifts) if shift == number and day.jobs[at].hands]
         yield from _turns(again, jobs)
     for mixer in day.mixers:
-        jobs = [Use(at, at) for at, job in enumerate(day.jobs) if job.mixer == mixer.name]
+        jobs = [Taking(at, at) for at, job in enumerate(day.jobs) if job.mixer == mixer.name]
         yield from _turns(again, jobs)
         for before, after, minutes in mixer.gaps:
             length = day.jobs[before].minutes
@@ -42,30 +35,30 @@ def order_kept(again: Again) -> Iterator[Lag]:
             if after not in again.begun and apart >= minutes:
                 yield Lag(before, after, length + minutes)
     for place in day.places:
-        yield from _turns(again, [Use(stay.begins, stay.ends) for stay in day.stays if stay.place == place.name])
+        yield from _turns(again, [Taking(stay.begins, stay.ends) for stay in day.stays if stay.place == place.name])
     yield from _breaks(again)
     for oven in day.ovens:
         yield from _oven(again, oven)
 
 
-def _turns(again: Again, uses: list[Use]) -> Iterator[Lag]:
+def _turns(again: Again, takings: list[Taking]) -> Iterator[Lag]:
     """Two that did not overlap do not overlap now; so no more lie over one another than did. Only the next ones of each are
     named: what comes after these comes after it, too."""
     jobs, before, starts = again.day.jobs, again.before.jobs, again.last.starts
-    inside = sorted(uses, key=lambda use: (starts[use.begins], use))
-    for use in inside:
-        over = starts[use.ends] + before[use.ends].minutes
+    inside = sorted(takings, key=lambda taking: (starts[taking.begins], taking))
+    for taking in inside:
+        over = starts[taking.ends] + before[taking.ends].minutes
         until: int | None = None
         for other in inside:
             begins = starts[other.begins]
-            if other == use or begins < over or (until is not None and begins >= until):
+            if other == taking or begins < over or (until is not None and begins >= until):
                 continue
             if other.begins not in again.begun:
-                yield Lag(use.ends, other.begins, jobs[use.ends].minutes)
+                yield Lag(taking.ends, other.begins, jobs[taking.ends].minutes)
                 ends = starts[other.ends] + before[other.ends].minutes
                 until = ends if until is None else min(until, ends)
-            elif use.begins not in again.begun:
-                yield Lag(other.ends, use.begins, jobs[other.ends].minutes)
+            elif taking.begins not in again.begun:
+                yield Lag(other.ends, taking.begins, jobs[other.ends].minutes)
 
 
 def _breaks(again: Again) -> Iterator[Lag]:

@@ -8,9 +8,10 @@ from collections.abc import Callable, Iterator
 
 from manchet.day.again.fixing import Again
 from manchet.day.again.moves import cost_again
-from manchet.day.again.order import Lag, floors_kept, order_kept
+from manchet.day.again.order import floors_kept, order_kept
 from manchet.day.checking import check
 from manchet.day.model import Day, Timetable
+from manchet.day.windows import Lag
 
 Plans = Callable[[Day], Timetable | None]
 """Whoever plans a day from nothing; None where none is found."""
@@ -59,7 +60,7 @@ def _later(again: Again, lags: tuple[Lag, ...]) -> tuple[int, ...] | None:
     starts = [max(was, job.earliest) for was, job in zip(again.was, jobs, strict=True)]
     following: dict[int, list[Lag]] = defaultdict(list)
     for lag in lags:
-        following[lag.before].append(lag)
+        following[lag.earlier].append(lag)
     todo = deque(range(len(jobs)))
     waiting = set(todo)
     while todo:
@@ -68,9 +69,9 @@ def _later(again: Again, lags: tuple[Lag, ...]) -> tuple[int, ...] | None:
         if starts[job] > jobs[job].latest:
             return None
         for lag in following[job]:
-            if starts[lag.after] < starts[job] + lag.least:
-                starts[lag.after] = starts[job] + lag.least
-                if lag.after not in waiting:
-                    todo.append(lag.after)
-                    waiting.add(lag.after)
+            if starts[lag.later] < starts[job] + lag.minutes:
+                starts[lag.later] = starts[job] + lag.minutes
+                if lag.later not in waiting:
+                    todo.append(lag.later)
+                    waiting.add(lag.later)
     return tuple(starts)
