@@ -61,10 +61,10 @@ def _later(again: Again, lags: tuple[Lag, ...]) -> tuple[int, ...] | None:
     following: dict[int, list[Lag]] = defaultdict(list)
     for lag in lags:
         following[lag.earlier].append(lag)
-    todo = deque(range(len(jobs)))
-    waiting = set(todo)
-    while todo:
-        job = todo.popleft()
+    raised = deque(range(len(jobs)))
+    waiting = set(raised)
+    while raised:
+        job = raised.popleft()
         waiting.discard(job)
         if starts[job] > jobs[job].latest:
             return None
@@ -72,6 +72,6 @@ def _later(again: Again, lags: tuple[Lag, ...]) -> tuple[int, ...] | None:
             if starts[lag.later] < starts[job] + lag.minutes:
                 starts[lag.later] = starts[job] + lag.minutes
                 if lag.later not in waiting:
-                    todo.append(lag.later)
+                    raised.append(lag.later)
                     waiting.add(lag.later)
     return tuple(starts)
