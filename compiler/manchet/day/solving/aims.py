@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
 from ortools.sat.python import cp_model
 
 from manchet.day import goals
 from manchet.day.goals import GOALS, MOST_ROOM
-from manchet.day.model import DayWait, End, Timetable
+from manchet.day.model import Day, DayWait, End, Timetable
 from manchet.day.solving.fires import CurveMinute
 from manchet.day.solving.frame import Frame
 from manchet.day.solving.hands import Duties
@@ -26,25 +26,31 @@ class Aim(NamedTuple):
     least: int
     """No plan does better, whatever is planned."""
     figures: Figures
+    reached: Callable[[Timetable], int]
+    """What a plan makes of it, counted off the plan."""
 
 
-def aims_of(
-    frame: Frame, beyond: list[tuple[cp_model.IntVar, DayWait]], duties: Duties, floors: list[CurveMinute]
-) -> tuple[Aim, ...]:
+Beyond = list[tuple[cp_model.IntVar, DayWait]]
+"""Of waits that may be longer than their range, how much longer they are."""
+
+Aims = Callable[[Frame, Beyond, Duties, list[CurveMinute]], tuple[Aim, ...]]
+
+
+def aims_of(frame: Frame, beyond: Beyond, duties: Duties, floors: list[CurveMinute]) -> tuple[Aim, ...]:
     """In the order of `GOALS`."""
     made = (
-        _late(frame),
-        _may_wait(beyond),
-        _room(frame, floors),
-        _presence(frame, duties),
-        _age(frame),
-        Aim("early", sum(frame.starts) - frame.day.begins * len(frame.starts), 0, []),
+        late_aim(frame),
+        may_wait_aim(frame, beyond),
+        room_aim(frame, frame.day, floors, MOST_ROOM),
+        presence_aim(frame, duties),
+        age_aim(frame),
+        early_aim(frame),
     )
     assert tuple(aim.name for aim in made) == GOALS
     return made
 
 
-def _late(frame: Frame) -> Aim:
+def late_aim(frame: Frame) -> Aim:
     figures: Figures = []
     for end in frame.day.ends:
         due = end.due - end.after - frame.length(end.job)
@@ -53,7 +59,7 @@ def _late(frame: Frame) -> Aim:
             late = frame.model.new_int_var(0, latest - due, "")
             frame.model.add(late >= frame.starts[end.job] - due)
             figures.append((late, _minutes_late(frame, end)))
-    return Aim("late", _total(figures), 0, figures)
+    return Aim("late", total(figures), 0, figures, lambda timetable: goals.late(frame.day, timetable))
 
 
 def _minutes_late(frame: Frame, end: End) -> Callable[[Timetable], int]:
@@ -61,28 +67,34 @@ def _minutes_late(frame: Frame, end: End) -> Callable[[Timetable], int]:
     return lambda timetable: goals.late(only, timetable)
 
 
-def _may_wait(beyond: list[tuple[cp_model.IntVar, DayWait]]) -> Aim:
+def may_wait_aim(frame: Frame, beyond: Beyond) -> Aim:
     figures: Figures = [(more, _minutes_beyond(wait)) for more, wait in beyond]
-    return Aim("may wait", _total(figures), 0, figures)
+    return Aim("may wait", total(figures), 0, figures, lambda timetable: goals.may_wait(frame.day, timetable))
 
 
 def _minutes_beyond(wait: DayWait) -> Callable[[Timetable], int]:
     return lambda timetable: goals.beyond(wait, timetable)
 
 
-def _room(frame: Frame, floors: list[CurveMinute]) -> Aim:
-    wanting = frame.model.new_int_var(0, MOST_ROOM, "")
-    put = {load.put for load in frame.day.loads}
-    for wait in frame.day.waits:
+def room_aim(frame: Frame, day: Day, floors: Sequence[CurveMinute], most: int) -> Aim:
+    """Room under the ranges of a day, which may be narrower than those that the model holds to; at most so many minutes are
+    wanting."""
+    wanting = frame.model.new_int_var(0, most, "")
+    put = {load.put for load in day.loads}
+    for wait in day.waits:
         if wait.after in put and wait.most is not None:
             passed = frame.starts[wait.after] - frame.starts[wait.before]
             frame.model.add(wait.most + wait.may - passed >= MOST_ROOM - wanting)
     for floor in floors:
         frame.model.add(floor.last - floor.minute >= MOST_ROOM - wanting).only_enforce_if(floor.belongs)
-    return Aim("room", wanting, 0, [(wanting, lambda timetable: MOST_ROOM - goals.room(frame.day, timetable))])
+
+    def reached(timetable: Timetable) -> int:
+        return MOST_ROOM - goals.room(day, timetable)
+
+    return Aim("room", wanting, 0, [(wanting, reached)], reached)
 
 
-def _presence(frame: Frame, duties: Duties) -> Aim:
+def presence_aim(frame: Frame, duties: Duties) -> Aim:
     figures: Figures = []
     spans: list[cp_model.LinearExprT] = []
     for number, shift in enumerate(frame.day.shifts):
@@ -106,7 +118,7 @@ def _presence(frame: Frame, duties: Duties) -> Aim:
         spans.append(last - first)
         figures.append((first, _moment(frame, number, is_last=False)))
         figures.append((last, _moment(frame, number, is_last=True)))
-    return Aim("presence", sum(spans), 0, figures)
+    return Aim("presence", sum(spans), 0, figures, lambda timetable: goals.presence(frame.day, timetable))
 
 
 def _moment(frame: Frame, shift: int, *, is_last: bool) -> Callable[[Timetable], int]:
@@ -117,7 +129,7 @@ def _moment(frame: Frame, shift: int, *, is_last: bool) -> Callable[[Timetable],
     return moment
 
 
-def _age(frame: Frame) -> Aim:
+def age_aim(frame: Frame) -> Aim:
     figures: Figures = []
     for end in frame.day.ends:
         comes = end.due - frame.length(end.job)
@@ -125,7 +137,7 @@ def _age(frame: Frame) -> Aim:
         age = frame.model.new_int_var(0, most, "")
         frame.model.add(age >= comes - frame.starts[end.job])
         figures.append((age, _minutes_old(frame, end)))
-    return Aim("age", _total(figures), 0, figures)
+    return Aim("age", total(figures), 0, figures, lambda timetable: goals.age(frame.day, timetable))
 
 
 def _minutes_old(frame: Frame, end: End) -> Callable[[Timetable], int]:
@@ -133,5 +145,10 @@ def _minutes_old(frame: Frame, end: End) -> Callable[[Timetable], int]:
     return lambda timetable: goals.age(only, timetable)
 
 
-def _total(figures: Figures) -> cp_model.LinearExprT:
+def early_aim(frame: Frame) -> Aim:
+    value = sum(frame.starts) - frame.day.begins * len(frame.starts)
+    return Aim("early", value, 0, [], lambda timetable: goals.early(frame.day, timetable))
+
+
+def total(figures: Figures) -> cp_model.LinearExprT:
     return sum(figure for figure, _ in figures)

@@ -43,6 +43,7 @@ class Hearth(NamedTuple):
 class CurveMinute(NamedTuple):
     """How far down a falling oven's curve a load goes in, as long as it belongs to this fire."""
 
+    load: int
     minute: cp_model.LinearExprT
     last: int
     """The last minute of the curve at which it may."""
@@ -155,7 +156,7 @@ def _floors(frame: Frame, hearth: Hearth, number: int, openings: Order) -> list[
             frame.model.add(minute >= first).only_enforce_if(belongs[at])
         if last is not None:
             frame.model.add(minute <= last).only_enforce_if(belongs[at])
-            floors.append(CurveMinute(minute, last, belongs[at]))
+            floors.append(CurveMinute(number, minute, last, belongs[at]))
     return floors
 
 

@@ -8,16 +8,16 @@ from __future__ import annotations
 
 from ortools.sat.python import cp_model
 
-from manchet.day.goals import MOST_ROOM, cost
+from manchet.day.goals import MOST_ROOM
 from manchet.day.model import Day, Goal, Planned, Timetable
-from manchet.day.solving.aims import Aim
+from manchet.day.solving.aims import Aim, Aims, aims_of
 from manchet.day.solving.whole import Whole, chosen, timetable_of, whole_of
 from manchet.records import NamedTuple
 
 ENGINE = "cp-sat"
 SEED = 1
 FOUND = (cp_model.OPTIMAL, cp_model.FEASIBLE)
-FIRST = ("late", "may wait")
+FIRST = ("late", "beyond", "may wait")
 SUMS = ("presence", "age", "early")
 """Goals to which every job adds a little: their bounds come from the relaxed, linear model, which is slow to look at."""
 
@@ -44,19 +44,19 @@ class Answer(NamedTuple):
     """Proven: there is no plan. False and no plan: none was found within the limits."""
 
 
-def planned_by_solver(day: Day, known: Timetable | None = None, limits: Limits = USUAL) -> Answer:
+def planned_by_solver(day: Day, known: Timetable | None = None, limits: Limits = USUAL, aims: Aims = aims_of) -> Answer:
     """The best plan that is found. `known` holds to every rule, and is where the search begins: what it finds is never worse,
     goal for goal in their order."""
-    whole = whole_of(day)
+    whole = whole_of(day, aims)
     if whole is None:
         return Answer(None, is_impossible=True)
     search = _Search(whole, limits)
     if known is not None:
         search.begin_with(known)
-    for number, aim in enumerate(whole.aims):
+    for aim in whole.aims:
         if search.is_impossible:
             break
-        search.pursue(number, aim)
+        search.pursue(aim)
     return search.answer()
 
 
@@ -90,20 +90,20 @@ class _Search:
             self.timetable, self.is_impossible = None, False
             self.model.proto.clear_solution_hint()
 
-    def pursue(self, number: int, aim: Aim) -> None:
+    def pursue(self, aim: Aim) -> None:
         """Makes one goal as good as it will go, and holds it there."""
         bound = aim.least
-        if self._reached(number) != bound and self.seconds > 0:
+        if self._reached(aim) != bound and self.seconds > 0:
             self.model.minimize(aim.value)
             work = self.limits.first if aim.name in FIRST else self.limits.then
             bound = max(bound, self.look(work, relaxed=aim.name in SUMS))
-        reached = self._reached(number)
+        reached = self._reached(aim)
         if reached is not None:
             self.model.add(aim.value <= reached)
             self.goals.append(_goal(aim, reached, bound))
 
-    def _reached(self, number: int) -> int | None:
-        return None if self.timetable is None else cost(self.whole.frame.day, self.timetable)[number]
+    def _reached(self, aim: Aim) -> int | None:
+        return None if self.timetable is None else aim.reached(self.timetable)
 
     def look(self, work: int, *, fixed: bool = False, relaxed: bool = False) -> int:
         """Searches once, and keeps what is found as the hint for the next time. Gives what no plan does better than."""

@@ -6,7 +6,7 @@ from ortools.sat.python import cp_model
 from ortools.sat.python.cp_model_helper import Literal
 
 from manchet.day.model import Day, Timetable
-from manchet.day.solving.aims import Aim, aims_of
+from manchet.day.solving.aims import Aim, Aims, aims_of
 from manchet.day.solving.alike import number_anew
 from manchet.day.solving.fires import add_fires, add_floors, mouths_of
 from manchet.day.solving.frame import Frame, frame_of
@@ -28,7 +28,7 @@ class Whole(NamedTuple):
     aims: tuple[Aim, ...]
 
 
-def whole_of(day: Day) -> Whole | None:
+def whole_of(day: Day, aims: Aims = aims_of) -> Whole | None:
     """None where some job can begin at no time, so that there is nothing to search."""
     spans = windows_of(day)
     if any(span.low > span.high for span in spans):
@@ -41,7 +41,7 @@ def whole_of(day: Day) -> Whole | None:
     hearths = add_fires(frame)
     decks, turns = add_ovens(frame, mouths_of(frame, hearths))
     floors = add_floors(frame, hearths, turns)
-    return Whole(frame, duties, decks, aims_of(frame, beyond, duties, floors))
+    return Whole(frame, duties, decks, aims(frame, beyond, duties, floors))
 
 
 def chosen(whole: Whole, timetable: Timetable) -> dict[int, int]:
