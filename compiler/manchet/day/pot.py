@@ -94,7 +94,7 @@ def _pot(name: str, moves: Sequence[PotMove], culture: Ingredient, until: date) 
     there, fed_on = needed, days[0]
     feedings: list[Feeding] = []
     short: list[NotEnough] = []
-    keeps = timedelta(seconds=float(culture.good_for or GOOD_FOR))
+    keeps = timedelta(seconds=int(culture.good_for or GOOD_FOR))
     day, last = days[0], max(until, days[-1])
     while day <= last:
         mine = [move for move in moves if move.at.date() == day]
