@@ -51,7 +51,7 @@ class Sketch:
         try:
             change()
             holds = not check(*self.made)
-        except LookupError:
+        except (LookupError, StopIteration):
             holds = False
         if not holds:
             for held, was in zip(lists, before, strict=True):
@@ -99,6 +99,9 @@ def random_day(seed: int, breads: int = 0) -> Made:
         for _ in range(TRIES):
             if sketch.attempt(lambda number=number: _bread(sketch, f"bread {number + 1}")):  # type: ignore[misc]
                 break
+        for _ in range(TRIES if sketch.often(15) else 0):
+            if sketch.attempt(lambda number=number: _second_load(sketch, f"bread {number + 1}")):  # type: ignore[misc]
+                break
     for _ in range(sketch.between(0, 3)):
         sketch.attempt(lambda: _shared_levain(sketch))
     for number, shift in enumerate(sketch.draft.shifts):
@@ -139,7 +142,9 @@ def _steady(sketch: Sketch, name: str) -> Callable[[Sketch], None]:
 
 def _falling(sketch: Sketch) -> None:
     within = sketch.chance.choice((0, 6))
-    sketch.draft.ovens.append(DayOven("mother", 1, within, 0, None, None, curve(*FLOOR), 60, 5))
+    sketch.draft.ovens.append(
+        DayOven("mother", sketch.chance.choice((1, 1, 1, 2)), within, 0, None, None, curve(*FLOOR), 60, 5)
+    )
     for number in range(sketch.chance.choice((1, 1, 1, 2))):
         for _ in range(TRIES):
             lit = sketch.between(60, 360) + 640 * number
@@ -190,6 +195,21 @@ def _bread(sketch: Sketch, bread: str) -> None:
     oldest = max(due - done, 0) + sketch.between(0, 60) if sketch.often(60) else None
     not_before = done + after - sketch.between(0, 30) if sketch.often(15) else None
     sketch.draft.ends.append(End(bread, 8, "loaves", take, after, due, not_before, oldest))
+
+
+def _second_load(sketch: Sketch, bread: str) -> None:
+    """Half of a dough goes in later: shaped with the rest, and an end of its own."""
+    keys = [job.key for job in sketch.draft.jobs]
+    first = next(load for load in sketch.draft.loads if load.bread == bread)
+    oven = next(oven for oven in sketch.draft.ovens if oven.name == first.oven)
+    put = sketch.starts[first.take] + sketch.between(3, 60)
+    load = sketch.job(f"{bread}/load 2", sketch.draft.jobs[first.put].minutes, put)
+    sketch.draft.loads.append(first._replace(key=f"{bread}/2", put=load, take=load + 1))
+    take = sketch.job(f"{bread}/take out 2", 2, put + first.stays)
+    sketch.decks.append(sketch.between(0, oven.decks - 1))
+    sketch.wait(keys.index(f"{bread}/shape"), load)
+    end = next(end for end in sketch.draft.ends if end.job == first.take)
+    sketch.draft.ends.append(end._replace(job=take, due=end.due + put + 60 - sketch.starts[first.put]))
 
 
 def _put_at(sketch: Sketch, oven: DayOven, at_the_mouth: bool) -> int:
@@ -284,5 +304,7 @@ def sorts_of(day: Day) -> dict[str, bool]:
         "an age": any(end.oldest is not None for end in day.ends),
         "a shared stage": any(sum(wait.before == at for wait in day.waits) > 1 for at in range(len(day.jobs))),
         "may wait": any(wait.may for wait in day.waits),
+        "two loads of a dough": len({load.bread for load in day.loads}) < len(day.loads),
+        "decks of a falling oven": any(oven.curve and oven.decks > 1 for oven in day.ovens),
         "eight breads": len(day.ends) > 7,
     }
