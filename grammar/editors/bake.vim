@@ -20,7 +20,7 @@ syntax match bakeHead "^ \{2,4}\(about\|kind\|makes\|from\|dough loss\|bake loss
 
 " Steps, and the lines that move materials.
 syntax match bakeStep "^ \+\(mix\|fold\|stretch\|stir\|whisk\|rub\|blend\|rest\|ripen\|ferment\|prove\|proof\|retard\|chill\|freeze\|thaw\|soak\|cool\|divide\|shape\|roll out\|roll in\|roll\|press\|cut\|trim\|slice\|fill\|spread\|pipe\|brush\|sprinkle\|dust\|dip\|grease\|place\|wrap\|turn out\|score\|dock\|bake\|roast\|griddle\|fry\|boil\|simmer\|steam\|heat\|chop\|grate\|grind\|peel\|rinse\|strain\|drain\|pack\|do\)\>\( loss\>\)\@!"
-syntax match bakeMove "^ \+\(swap\|without\|all of the\|all the\|what is left of the\|what's left of the\|everything else\|hold back\|add\|return\|keep\|discard what is left\|top up with\|lock in\|made for each mix\|start from nothing\|good for\|never under\)\>"
+syntax match bakeMove "^ \+\(swap\|without\|all of the\|all the\|what is left of the\|what's left of the\|everything else\|hold back\|add\|return\|keep\|discard what is left\|pour off\|top up with\|lock in\|made for each mix\|start from nothing\|good for\|never under\)\>"
 syntax match bakeClause "\<\(until\|if late\|why\|note\|picture\|because\|may wait\|at least\|at most\|at a time\|loses\|counted apart\|counted as\|not counted as\|of all flour\|of what is soaked\|of the dough\|to taste\|as the flour asks\|as needed\|up to\|falling to\|rising to\|steam\|vent open\|vent closed\|lid on\|lid off\|turn after\|covered\|uncovered\|by hand\|hands-on\|waiting\|optional\|seam up\|seam down\|in three\|in four\|each\|in all\|a side\|core\|below the rim\|times its volume\)\>"
 
 " The larder and the kitchen.

@@ -34,6 +34,11 @@ class StageBatch(NamedTuple):
     returned: tuple[tuple[str, Fraction], ...]
     left: Fraction
 
+    @property
+    def size(self) -> Fraction:
+        """Grams for each gram per gram of all flour that the stage's shares say."""
+        return self.into / self.stage.into_share if self.stage.into_share else Fraction(0)
+
 
 class PieceBatch(NamedTuple):
     """Pieces of one sort: how many, and grams of dough each at the scale."""

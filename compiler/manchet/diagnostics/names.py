@@ -209,6 +209,7 @@ REPORTS = {
     'piece-weight-implausible': ('warning', 'checks/pieces'),
     'place-misspelt': ('warning', 'checks/pieces'),
     'place-without-thing': ('error', 'syntax/reports'),
+    'pours-off-too-much': ('error', 'formula/reports'),
     'preferment-over-ripe': ('note', 'checks/preferments'),
     'preferment-wetness-odd': ('note', 'checks/preferments'),
     'preferment-without-leaven': ('warning', 'checks/preferments'),

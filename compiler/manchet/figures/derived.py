@@ -195,12 +195,18 @@ def _stage(stage: StageBatch, work: Work, flour: Figure) -> StageFigures:
         for step in stage.stage.steps
         if step.loses is not None
     )
+    poured = tuple(
+        Given(f"poured off ({poured.name})", poured.share * stage.size, "g", where(step.place))
+        for step in stage.stage.steps
+        if (poured := step.poured) is not None
+    )
     lost = Figure(
         f"{name}, lost",
         stage.lost,
         "g",
-        "each loss is of what is in the vessel then, one after another",
-        losses,
+        "each loss is of what is in the vessel then, one after another"
+        + ("; what is poured off is gone" if poured else ""),
+        (*losses, *poured),
         BALANCE,
     )
     rule = "weighed in - lost + topped up - back to the pot"

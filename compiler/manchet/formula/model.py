@@ -20,6 +20,7 @@ from manchet.formula.step import (
     Folds as Folds,
     Goes as Goes,
     Heat as Heat,
+    PouredOff as PouredOff,
     Reach as Reach,
     Step as Step,
     Wait as Wait,

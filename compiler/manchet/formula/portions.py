@@ -12,6 +12,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
+from manchet.formula.poured_off import poured_of_base, wrongly_poured
 from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN, HOT_WATER
@@ -44,9 +45,11 @@ def fill_portions(
     whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
     held, reports = _with_held_back(whole, draft, base, sure)
     portions = tuple(_as_warm_as_added(portion, draft.steps) for portion in held)
-    steps = tuple(_sized(step, base) for step in draft.steps)
+    steps = tuple(poured_of_base(_sized(step, base), base) for step in draft.steps)
     account = contents(start_share(portions), held_by_name(portions), steps, dict(returned), draft.word in HOT_WATER)
     wrong = (*_wrong_adds(portions, steps, draft), *_of_two_warmths(draft))
+    in_percent = any(item.how == "percent" for item in items)
+    wrong = (*wrong, *wrongly_poured(steps, in_percent, account.left))
     return Outcome(FilledStage(portions, steps, account), (*reports, *wrong))
 
 

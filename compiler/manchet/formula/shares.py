@@ -9,6 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import Booking, OverallLine, Stage
 from manchet.formula.portions import FilledStage
+from manchet.formula.poured_off import per_flour
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 
@@ -53,12 +54,13 @@ def stage_of(draft: Draft, filled: FilledStage, reaching: Fraction, per: Fractio
     """The stage as the model holds it; every share is divided by `per`, the unit the way worked in."""
     account = filled.account
     portions = tuple(p._replace(share=p.share / per) for p in filled.portions)
-    steps = tuple(
+    moved = (
         step._replace(goes=tuple(g if g.share is None else g._replace(share=g.share / per) for g in step.goes))
         if step.goes
         else step
         for step in filled.steps
     )
+    steps = tuple(per_flour(step, per) for step in moved)
     return Stage(
         key=draft.key,
         name=draft.name,

@@ -24,7 +24,10 @@ class Contents(NamedTuple):
     returned: Fraction
     out: Fraction
     boiled_off: Fraction = Fraction(0)
-    """Of what is lost, the water that goes off as steam from a hot pot or a scald, or in the air; less what tops it up."""
+    """Of what is lost, the water that goes off as steam from a hot pot or a scald, or in the air, or is poured off; less what
+    tops it up."""
+    left: tuple[Fraction, ...] = ()
+    """What is in the vessel after each step that pours off."""
 
 
 def contents(
@@ -34,11 +37,12 @@ def contents(
 
     `start` is what is weighed in before the first step; `held` what waits beside it, by folded name;
     `returned` how much of a culture came in, by folded name. A loss is a share of what is in the vessel then;
-    losses chain. Topping up makes good the weight that has gone in so far. Dividing ends the account: what
+    losses chain. Topping up makes good the weight that has gone in so far, but not what was poured off on purpose. Dividing ends the account: what
     happens to pieces is no longer one vessel. `hot`: the stage is made with hot water, so that what it loses is steam.
     """
     inside = into = start
-    lost = topped_up = gone_back = boiled_off = NOTHING
+    lost = topped_up = gone_back = boiled_off = poured = NOTHING
+    left: list[Fraction] = []
     waiting = dict(held)
     for step in steps:
         if step.verb == "divide":
@@ -51,10 +55,16 @@ def contents(
                 inside += arriving
                 into += arriving
         elif step.verb == "top up":
-            short = into - gone_back - inside
+            short = into - gone_back - poured - inside
             topped_up += short
             inside += short
             boiled_off -= short
+        elif step.poured is not None:
+            lost += step.poured.share
+            inside -= step.poured.share
+            poured += step.poured.share
+            left.append(inside)
+            boiled_off += step.poured.share * step.poured.water
         elif step.verb == "return":
             for goes in step.goes:
                 back = returned.get(goes.key, NOTHING)
@@ -67,7 +77,7 @@ def contents(
             if hot or step.verb in COOKS or (step.who is Who.WAITING and step.verb in COOLS_BREAD):
                 boiled_off += loss
     late = sum(waiting.values(), NOTHING)
-    return Contents(into + late, lost, topped_up, gone_back, inside + late, boiled_off)
+    return Contents(into + late, lost, topped_up, gone_back, inside + late, boiled_off, tuple(left))
 
 
 def _arriving(waiting: dict[str, Fraction], key: str, share: Fraction | None) -> Fraction:

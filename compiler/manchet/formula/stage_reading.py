@@ -14,9 +14,10 @@ from manchet.formula.as_asked import flour_left_out, not_poured
 from manchet.formula.draft import Draft, DraftBranch, Hold, Item, stage_key
 from manchet.formula.how_hot import how_hot
 from manchet.formula.ingredient_twice import line_key, stands_twice
-from manchet.formula.model import Goes, Keep, Range, Step
+from manchet.formula.model import Goes, Keep, PouredOff, Range, Step
 from manchet.formula.naming import Meaning, Names
 from manchet.formula.picture import Picture
+from manchet.formula.poured_off import water_in
 from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes
@@ -153,6 +154,8 @@ class _Reader:
             case nodes.Return(name):
                 if meaning := self._look_up(name, entry):
                     self._moves("return", (Goes(meaning.name, meaning.key),), entry)
+            case nodes.PourOff(name, amount):
+                self._pour_off(name, amount, entry)
             case nodes.TopUp(name):
                 if meaning := self._look_up(name, entry):
                     self._moves("top up", (Goes(meaning.name, meaning.key),), entry)
@@ -286,6 +289,17 @@ class _Reader:
             more, how = self._figure(node.up_to, Meaning("", "", None, ""), entry)
             goes[-1] = goes[-1]._replace(share=more, per_base=how == "percent", by_feel=True, beyond=True)
         self.steps.append(self._step("add", entry)._replace(goes=tuple(goes), additions=node.additions))
+
+    def _pour_off(self, name: nodes.Word | None, amount: nodes.Amount, entry: Entry) -> None:
+        meaning = self._look_up(name or nodes.Word("water", 0, 0), entry)
+        if meaning is None:
+            return
+        figure, how = self._figure(amount, meaning, entry)
+        if figure is None:
+            self.whole = False
+            return
+        poured = PouredOff(meaning.name, figure, water_in(meaning.ingredient), how == "percent")
+        self.steps.append(self._step("pour off", entry)._replace(poured=poured))
 
     def _use_later(self, meaning: Meaning, place: Place) -> None:
         """A stage that comes in by a step is used here, all of it, unless it was weighed above and held back."""

@@ -86,6 +86,16 @@ class Goes(NamedTuple):
     """More than overall says, by feel (`add water up to 4%`): a jug line, no part of the balance."""
 
 
+class PouredOff(NamedTuple):
+    """What is poured off and gone: `share` is grams per gram of all flour, `water` the part of it that is water."""
+
+    name: str
+    share: Fraction
+    water: Fraction
+    in_percent: bool
+    """The file says it in per cent."""
+
+
 class Step(NamedTuple):
     """One thing done. `verb` is a verb of the vocabulary or add, lock in, return, keep, discard, top up.
 
@@ -129,6 +139,7 @@ class Step(NamedTuple):
     optional: bool = False
     goes: tuple[Goes, ...] = ()
     additions: int | None = None
+    poured: PouredOff | None = None
     applied: Applied | None = None
     bath: str = ""
     """The key of the preparation that pieces are boiled in, where the step says no other weight of it."""

@@ -123,6 +123,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "discard": n.DiscardLeft,
     "top_up": n.TopUp,
     "lock_in": n.LockIn,
+    "pour_off": n.PourOff,
     "each_mix": n.MadeForEachMix,
     "from_nothing": n.StartFromNothing,
     "good_for": lambda time, at=None: n.GoodFor(time, at),

@@ -264,6 +264,13 @@ class TopUp(NamedTuple):
     name: Word
 
 
+class PourOff(NamedTuple):
+    """`pour off 200 g`, `pour off whey 200 g`; without a name it is water."""
+
+    name: Word | None
+    amount: Amount
+
+
 class LockIn(NamedTuple):
     """`lock in butter block`"""
 
@@ -339,7 +346,7 @@ Node = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
     | About | KindNode | MakesNode | FromFlour | Loss | OnDoughFlour | Status | Allow
     | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
-    | TopUp | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail
+    | TopUp | PourOff | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail
     | StepNode | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
 )  # fmt: skip
 

@@ -33,7 +33,7 @@ LOOSE_OPENINGS = frozenset(
 LOOSE_PAIRS = frozenset({"rise", "proof", "prove", "ferment", "fermentation", "rest", "fold", "shape", "mix", "fry"})
 """Second words of such lines whose first word says which: `first rise`, `book fold`. A `first build` is a stage."""
 
-LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep"})
+LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep", "drain", "pour", "tip", "decant"})
 """The same of lines that end in a weight: `reserve water 50 g` is no ingredient."""
 
 BEFORE_A_NAME = frozenset({"optional"})

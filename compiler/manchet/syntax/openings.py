@@ -159,6 +159,7 @@ LINES = (
     OpeningLine("discard what is left", "_DISCARD_LEFT", RestOfLine("discard", {}), WORK),
     OpeningLine("top up with", "_TOP_UP_WITH", RestOfLine("top_up", {}, "line"), WORK),
     OpeningLine("lock in", "_LOCK_IN", RestOfLine("lock_in", {}, "line"), WORK),
+    OpeningLine("pour off", "_POUR_OFF", RestOfLine("pour_off", {}, "list"), WORK),
     OpeningLine("made for each mix", "_MADE_FOR_EACH_MIX", RestOfLine("each_mix", {}), WORK),
     OpeningLine("start from nothing", "_START_FROM_NOTHING", RestOfLine("from_nothing", {}), WORK),
     OpeningLine("good for", "_GOOD_FOR", RestOfLine("good_for", p.AT), WORK),

@@ -160,6 +160,7 @@ VERBS = (
     Verb("keep", moves=True),
     Verb("discard", moves=True),
     Verb("top up", moves=True),
+    Verb("pour off", moves=True),
 )  # fmt: skip
 
 VERB = {verb.word: verb for verb in VERBS}

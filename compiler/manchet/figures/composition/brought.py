@@ -60,12 +60,17 @@ def water_in_all_figures(work: Work, per_cents: Sequence[Figure | None]) -> dict
     if not totals.boiled_off:
         return {"hydration_percent": weighed._replace(name="water in all")}
     off = tuple(
-        Given(f"boiled off in {stage.name}", stage.boiled_off_share * stage.reaching * 100, "%", stage.place.where)
+        Given(
+            f"boiled or poured off in {stage.name}",
+            stage.boiled_off_share * stage.reaching * 100,
+            "%",
+            stage.place.where,
+        )
         for stage in formula.stages
         if stage.boiled_off_share
     )
     stands = Figure(
-        "water in all", totals.water_in_all * 100, "%", "as it stands in the bowl: weighed in, less what has boiled off",
+        "water in all", totals.water_in_all * 100, "%", "as it stands in the bowl: weighed in, less what has boiled or was poured off",
         (weighed, *off), LARDER,
     )  # fmt: skip
     return {"hydration_percent": stands, "water_weighed_in_percent": weighed}

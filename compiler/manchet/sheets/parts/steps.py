@@ -9,7 +9,7 @@ from manchet.batch.model import Batch
 from manchet.batch.pieces import branch_additions
 from manchet.batch.tubs import given_back
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Branch, Goes, Step
+from manchet.formula.model import Branch, Goes, PouredOff, Step
 from manchet.formula.nouns import noun_for, same_noun
 from manchet.records import NamedTuple
 from manchet.sheets.page.measures import Measures
@@ -36,7 +36,8 @@ class StepGoods(NamedTuple):
 def step_goods(step: Step, adds: Bowl | Mapping[str, WeighRow], m: Measures) -> StepGoods:
     """`adds`: the bowl that the step works in, or the rows of the way of one sort."""
     if step.verb not in BRINGS_IN:
-        return StepGoods(moved=amount_moved(step, adds, m) if step.goes and isinstance(adds, Bowl) else "")
+        moves = isinstance(adds, Bowl) and (step.goes or step.poured)
+        return StepGoods(moved=amount_moved(step, adds, m) if moves and isinstance(adds, Bowl) else "")
     felt = [goes for goes in step.goes if is_by_feel(goes)]
     rows = tuple(_row(goes, adds) for goes in step.goes if goes not in felt)
     if not felt:
@@ -67,6 +68,8 @@ def bakes_from(steps: Sequence[Step], at: int, end: int | None = None) -> tuple[
 
 def amount_moved(step: Step, bowl: Bowl, m: Measures) -> str:
     """`60 g as ripe rye starter` that is kept, `53 g ripe rye starter` that goes back, `41 g water` that tops up."""
+    if step.poured is not None:
+        return m.words.say("say.back", m.mass(grams_poured(step.poured, bowl)), step.poured.name)
     said = []
     for goes, grams in grams_moved(step, bowl):
         amount = m.words["say.what_is_left"] if grams is None else m.mass(grams)
@@ -85,6 +88,12 @@ def grams_moved(step: Step, bowl: Bowl) -> list[tuple[Goes, Fraction | None]]:
     }
     left = {fold(keep.name) for keep in batch.stage.keeps if keep.how == "left"}
     return [(goes, None if goes.key in left else moved.get(goes.key)) for goes in step.goes]
+
+
+def grams_poured(poured: PouredOff, bowl: Bowl) -> Fraction:
+    """Grams that are poured off of one bowl."""
+    making = bowl.table.making
+    return poured.share * making.stage.size / making.times
 
 
 def for_the_sort(noun: str, batch: Batch, m: Measures) -> str:

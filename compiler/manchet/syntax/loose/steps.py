@@ -72,6 +72,14 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     rule(rf"^((?:{any_of(TOUCHING)})\b[^,\d]+), (?=<n> (?:g|kg|oz) (?:each|in all)$)", r"\1 "),
     rule(r"^dip into\b", "dip in"),
     rule(r"(?<=\d g) (?:apiece|a piece)\b", " each"),
+    # what goes out again
+    rule(
+        r"^(?:drain(?: off)?|pour (?:away|out|off)|tip (?:away|off)|decant|strain off) (?:the )?(?:([^\W\d_][^\d,]*?) )?(?=<n> ?(?:k?g|%|m?l|dl|cl|lb|oz|cups?|qt|pt)\b|<n>%)",
+        lambda m: f"pour off {m[1]} " if m[1] else "pour off ",
+    ),
+    rule(
+        r"^pour off (<n> ?(?:k?g|m?l|dl|cl|lb|oz|cups?|qt|pt|%))(?: of)?(?: the)? ([^\W\d_][^\d,]*)$", r"pour off \2 \1"
+    ),
     # lists
     rule(r"^(add|hold back)\b(.*)$", lambda m: m[1] + _list_of(m[2])),
     rule(r"^(add (?![^,]*\band\b)[^\d,()]*?[^\W\d_](?<! at)),? \(?(?:at )?(<n> [CF])\)?(?=$| in)", r"\1 at \2"),

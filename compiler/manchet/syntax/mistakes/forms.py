@@ -37,6 +37,7 @@ FORMS: dict[str, str] = {
     "keep": "write it like `keep 60 g as ripe rye starter`, or `keep what is left as old dough`",
     "discard": "write it as `discard what is left`",
     "top_up": "write it like `top up with water`",
+    "pour_off": "write it like `pour off 200 g`, or `pour off whey 200 g`",
     "lock_in": "write it like `lock in butter block`",
     "each_mix": "`made for each mix` goes alone on its line",
     "from_nothing": "`start from nothing` goes alone on its line",

@@ -69,6 +69,8 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
         return (Fault("unreadable-line", start, end, {"text": slowly[0].strip(), "form": offer}, (fix,)),)
     if kind is n.HoldBack or kind is n.Add:
         return tuple(fault for part in node.items if part.amount for fault in _single(part.amount, body))
+    if kind is n.PourOff:
+        return _single(node.amount, body)
     if kind is n.MakesNode:
         return tuple(fault for amount in (node.number, node.weight) if amount for fault in _single(amount, body))
     if (
@@ -130,6 +132,7 @@ CHECKED = frozenset(
         n.ClauseLine,
         n.HoldBack,
         n.Add,
+        n.PourOff,
         n.MakesNode,
         n.KeepNode,
         n.FromFlour,

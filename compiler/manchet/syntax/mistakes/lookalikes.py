@@ -69,7 +69,6 @@ TWINS: dict[str, str] = {
     "retarder": "write `retard {TIME|12 h} at {TEMPERATURE|4 C}`",
     "pour": "write `add {REST|water}`",
     "throw": "write `add {REST|salt}`",
-    "pour off": "what is poured off is a loss of the step before it, as in `drain, loses 20%`, or `discard what is left`",
     "combine": "write `mix slow {TIME|3 min}`, or `whisk {TIME|2 min}`",
     "dissolve": "write `whisk {TIME|2 min}`, or `stir {TIME|2 min}`",
     "beat": "write `mix fast {TIME|5 min}`, or `whisk {TIME|2 min}`",
@@ -137,7 +136,7 @@ TWINS: dict[str, str] = {
     "type": "write `kind {REST|hearth loaf}`",
 }
 
-NEVER_WEIGHED = frozenset({"scale", "portion", "weigh off", "hydration", "pour off", "divide"})
+NEVER_WEIGHED = frozenset({"scale", "portion", "weigh off", "hydration", "divide"})
 """Words before a weight that name no ingredient anywhere."""
 
 OF_A_KITCHEN: dict[str, dict[str, str]] = {

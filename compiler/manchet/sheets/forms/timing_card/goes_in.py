@@ -14,7 +14,7 @@ from manchet.sheets.forms.timing_card.view import CardWeight
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.dough_ice import degrees_of_the_dough, ice_in_the_dough
-from manchet.sheets.parts.steps import grams_moved, worked_in_rows
+from manchet.sheets.parts.steps import grams_moved, grams_poured, worked_in_rows
 from manchet.sheets.parts.views import WeighRow
 from manchet.sheets.parts.water import stage_water_note
 from manchet.sheets.parts.wording import is_by_feel
@@ -65,6 +65,9 @@ class GoesIn(NamedTuple):
         if step.verb == "divide":
             return self._pieces(row)
         bowl = self.bowl(row.stage)
+        if bowl is not None and step.poured is not None:
+            figure, _, unit = self.m.mass(grams_poured(step.poured, bowl)).rpartition(NBSP)
+            return (CardWeight(figure, unit, step.poured.name),)
         if bowl is None or not step.goes:
             return ()
         if step.verb in BRINGS_IN:
