@@ -8,6 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from day.market import market
 from works import work_in, works
 
 from manchet.sheets.form import Ahead, Bakehouse, Form, HomeWork, PageSetup, Subject
@@ -67,5 +68,6 @@ SUBJECTS: dict[Subject, Callable[[], Iterator[Any]]] = {
     Subject.HOME: _at_home,
     Subject.KITCHEN: lambda: iter(demo().kitchens),
     Subject.BAKEHOUSE: _bakehouses,
+    Subject.DAY: lambda: iter([market()]),
 }
 """What a form can be about, from the demo bakery."""

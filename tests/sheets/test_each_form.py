@@ -16,13 +16,13 @@ from sheets.test_hostile_text import HOSTILE, seen
 import manchet.sheets.forms
 from manchet.cli.completion import known_options
 from manchet.cli.main import command
-from manchet.sheets.form import Form
+from manchet.sheets.form import Form, Subject
 from manchet.sheets.page.json_data import data_of, json_of
 from manchet.sheets.page.pdf import Pdf, pdf_of
 from manchet.sheets.page.words import LANGUAGES, words_of
 from manchet.sheets.published import schema
 from manchet.sheets.registry import FORMS, form_called, html_of
-from manchet.workspace.print_options import KINDS, ON_DEMAND
+from manchet.workspace.print_options import BUILT, KINDS, ON_DEMAND
 
 FOLDERS = sorted(file.parent for file in Path(manchet.sheets.forms.__path__[0]).glob("*/__init__.py"))
 SCHEMA = jsonschema.Draft202012Validator(schema())
@@ -33,7 +33,8 @@ each_form = pytest.mark.parametrize("form", FORMS, ids=lambda form: form.name)
 def test_a_folder_is_a_form() -> None:
     assert len(FORMS) == len(FOLDERS) >= 5
     assert len({form.name for form in FORMS}) == len({form.place for form in FORMS}) == len(FORMS)
-    assert {*KINDS, *ON_DEMAND} == {form.name for form in FORMS}
+    assert {*KINDS, *ON_DEMAND} == {form.name for form in BUILT}
+    assert all(form.about is Subject.DAY for form in FORMS if form not in BUILT)
 
 
 @pytest.mark.parametrize("folder", FOLDERS, ids=lambda folder: folder.name)
@@ -41,7 +42,7 @@ def test_a_folder_has_its_view_its_template_and_its_words(folder: Path) -> None:
     assert {"view.py", "template.html", "words.toml"} <= {file.name for file in folder.iterdir()}
 
 
-@each_form
+@pytest.mark.parametrize("form", BUILT, ids=lambda form: form.name)
 def test_it_is_on_the_command_line(form: Form, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     (only,) = (option for option in known_options()["build"] if option.name == "--only")
     assert form.name in only.words and form.name in only.help.removeprefix("some of ").split(",")

@@ -56,12 +56,14 @@ class Bakehouse(NamedTuple):
 
 
 class Subject(Enum):
-    """What a form is about, and so what it is rendered from. Those about a kitchen are posted there, once for all formulas."""
+    """What a form is about, and so what it is rendered from. Those about a kitchen are posted there, once for all formulas;
+    those about a day are printed of a plan, and no build prints them."""
 
     FORMULA = "a Work"
     HOME = "a HomeWork"
     KITCHEN = "a Kitchen"
     BAKEHOUSE = "a Bakehouse"
+    DAY = "a DayPlan"
 
 
 class OfPreparations(Enum):

@@ -10,8 +10,10 @@ from manchet.sheets.form import Form, Subject
 from manchet.sheets.registry import FORMS, forms_about
 from manchet.timing.when import When
 
-KINDS = tuple(form.name for form in FORMS if not form.on_demand)
-ON_DEMAND = tuple(form.name for form in FORMS if form.on_demand)
+BUILT = tuple(form for form in FORMS if form.about is not Subject.DAY)
+"""What a build prints; the others are printed of a plan."""
+KINDS = tuple(form.name for form in BUILT if not form.on_demand)
+ON_DEMAND = tuple(form.name for form in BUILT if form.on_demand)
 """Printed only where it is asked for by name."""
 FORMATS = ("html", "pdf", "json")
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")

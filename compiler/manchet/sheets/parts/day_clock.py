@@ -1,0 +1,42 @@
+"""The clock of a planned day: minutes as the wall shows them."""
+
+from __future__ import annotations
+
+from manchet.day.pages.day_plan import DayPlan
+from manchet.records import NamedTuple
+from manchet.sheets.page.measures import Measures
+
+
+class WallTime(NamedTuple):
+    """Minutes of one day as text."""
+
+    plan: DayPlan
+    m: Measures
+
+    def clock(self, minute: int) -> str:
+        """`22:47`"""
+        return self.m.clock(self.plan.of.clock.at(minute))
+
+    def moment(self, minute: int) -> str:
+        """`Fri 22:47`"""
+        at = self.plan.of.clock.at(minute)
+        return f"{self.m.words.several('days.short')[at.weekday()]} {self.m.clock(at)}"
+
+    def day(self, minute: int) -> str:
+        """`Friday 27 Nov`"""
+        return self.m.day(self.plan.of.clock.at(minute))
+
+    def weekday(self, minute: int) -> str:
+        """`Friday`"""
+        return self.m.words.several("days.names")[self.plan.of.clock.at(minute).weekday()]
+
+    def span(self, first: int, last: int) -> str:
+        """`22:47 – 23:10`, or one clock where both are alike."""
+        one, other = self.clock(first), self.clock(last)
+        return one if one == other else self.m.words.say("day.span", one, other)
+
+    def minutes(self, minutes: int) -> str:
+        """`35 min`, `2 h 5 min`"""
+        from fractions import Fraction
+
+        return self.m.duration(Fraction(minutes * 60))
