@@ -10,6 +10,7 @@ from collections.abc import Callable, Hashable
 from functools import cached_property, wraps
 from typing import Concatenate, Final, ParamSpec, TypeVar
 
+from manchet.batch.air import in_its_air
 from manchet.batch.mixes import Mixes, mixes_of
 from manchet.batch.model import Batch, StageBatch
 from manchet.batch.order import Order
@@ -71,7 +72,7 @@ class Work:
 
 def work_of(formula: Formula, order: Order, kitchen: Kitchen, larder: Larder) -> Outcome[Work | None]:
     """The work that an order asks for; None, with the reason, where it cannot be sized."""
-    batch = size_batch(formula, order, kitchen)
+    batch = size_batch(in_its_air(formula, kitchen), order, kitchen)
     made = None if batch.value is None else Work(order, batch.value, kitchen, larder)
     return Outcome(made, batch.diagnostics)
 

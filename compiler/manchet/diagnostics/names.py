@@ -90,6 +90,7 @@ REPORTS = {
     'how-hot': ('error', 'formula/reports'),
     'how-many-folds': ('error', 'syntax/reports'),
     'how-much-more': ('error', 'syntax/reports'),
+    'humidity-odd': ('error', 'formula/reports'),
     'hydration-high': ('warning', 'checks/composition'),
     'hydration-low': ('warning', 'checks/composition'),
     'hyphen-fraction': ('error', 'syntax/reports'),

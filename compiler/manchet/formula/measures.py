@@ -27,6 +27,11 @@ def celsius(amount: Amount) -> Range:
     return plain(amount)
 
 
+def share(amount: Amount) -> Range:
+    """Of a per cent: a share of 1."""
+    return _range(amount, lambda x: x / 100)
+
+
 def plain(amount: Amount) -> Range:
     return Range(amount.low, amount.high)
 

@@ -113,6 +113,8 @@ class Step(NamedTuple):
     speed: int | None = None
     heats: tuple[Heat, ...] = ()
     ramp: tuple[str, Range] | None = None
+    humidity: Range | None = None
+    """Of the air around it: shares of 1."""
     reaches: tuple[Reach, ...] = ()
     may_wait: Wait | None = None
     if_late: str = ""

@@ -11,7 +11,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula import measures
-from manchet.formula.model import Applied, Folds, Heat, Reach, Step, Wait, Who
+from manchet.formula.model import Applied, Folds, Heat, Range, Reach, Step, Wait, Who
 from manchet.formula.naming import Names
 from manchet.formula.picture import Picture
 from manchet.formula.step_faults import step_faults
@@ -110,6 +110,10 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
                 manner.append(word)
                 if number is not None:
                     said["speed"] = number
+            case nodes.Humidity(amount):
+                air, found = _humidity(amount, line)
+                reports += found
+                once("humidity", air, line, "a humidity")
             case nodes.Steam(amount):
                 said["steam"] = True
                 if amount is not None and UNITS[amount.unit].dimension == TIME:
@@ -163,6 +167,15 @@ def _bath(verb: str, where: tuple[str, str] | None, names: Names) -> str:
     """`boil in malt bath`: the key of that preparation; "" where the place is a pot."""
     boils = verb in VERB and VERB[verb].boils
     return fold(where[1]) if boils and where and fold(where[1]) in names.preparations else ""
+
+
+def _humidity(amount: nodes.Amount, line: Line) -> Outcome[Range | None]:
+    share = measures.share(amount)
+    if all(end is None or 0 < end <= 1 for end in share):
+        return Outcome(share)
+    place = line.place(amount.start, amount.end)
+    message = f"{place.text[amount.start + line.indent : amount.end + line.indent]} humidity: air holds 100% at most"
+    return Outcome(None, (report("humidity-odd", place, message, "write it like `75% humidity`"),))
 
 
 def _loss(amount: nodes.Amount, line: Line, made_good: bool) -> Outcome[Fraction]:

@@ -176,7 +176,7 @@ class _KitchenReading(DayLines):
                 self.kitchen = kitchen._replace(scales=(*kitchen.scales, scale))
         elif THING[node.key].keeps_cold_or_warm:
             keeps = self._maybe_temperature(lines, "keeps", "4 C", node.key)
-            cold = Cold(node.key, name, keeps, self._holds(lines), self._number(lines))
+            cold = Cold(node.key, name, keeps, self._humidity(lines), self._holds(lines), self._number(lines))
             self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
         else:
             count = self._number(lines)
@@ -190,6 +190,17 @@ class _KitchenReading(DayLines):
             held = self._holds(lines)
             vessel = Vessel(node.key, name, volume, count, rim, base, depth_of(sides), held, "lidded" in lines)
             self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
+
+    def _humidity(self, lines: Lines) -> Fraction | None:
+        """`keeps 28 C, 75% humidity`"""
+        line, node = lines.get("keeps", (None, None))
+        amount = node.amounts[1] if node is not None and len(node.amounts) > 1 else None
+        if line is None or node is None or amount is None or amount.low is None:
+            return None
+        if amount.low != amount.high or not 0 < amount.low <= 100:
+            self._unfit(line, node, "28 C, 75% humidity")
+            return None
+        return amount.low / 100
 
     def _mixer(self, name: str, lines: Lines) -> Mixer:
         mixer = Mixer(name, slow_turns=self._turns(lines, "slow"), fast_turns=self._turns(lines, "fast"))

@@ -71,6 +71,10 @@ def _written(read: LineTokens, words: list[SpeltToken], node: object, context: s
         return f"{words[0].text} {_listed(words[1:])}"
     if read.rule == "good_for":
         words = [word for word in words if word.kind != "_COMMA"]
+    if words[0].kind == "KEEPS_KEY":
+        figures = [word for word in words[1:] if word.kind != "_COMMA"]
+        keeps = ", ".join(filter(None, (join_words(figures[:1]), join_words(figures[1:]))))
+        return in_column(words[0].text, keeps, column)
     if read.rule in ("setting", "could_be") and words[0].kind not in _HEADINGS and words[1:]:
         return in_column(words[0].text, join_words(words[1:]), column)
     return join_words(words)

@@ -104,6 +104,12 @@ class Manner(NamedTuple):
     number: int | None = None
 
 
+class Humidity(NamedTuple):
+    """`75% humidity`: of the air around it."""
+
+    amount: Amount
+
+
 class Steam(NamedTuple):
     """`steam`, `steam 10 s`, `steam 200 ml`."""
 
@@ -159,6 +165,6 @@ class AppliedClause(NamedTuple):
 
 
 Clause = (
-    Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | Steam | Vent | Lid | TurnAfter
+    Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | Humidity | Steam | Vent | Lid | TurnAfter
     | Within | AtATime | Loses | AppliedClause
 )  # fmt: skip

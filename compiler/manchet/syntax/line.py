@@ -226,16 +226,22 @@ def _unopened(context: str, first: RawToken) -> tuple[RestOfLine, str]:
 
 
 def weight_at(raws: list[RawToken]) -> int:
-    """Where the weight of a material line stands, or 0: the first weight that no `loses` or `steam` claims and that
-    neither `each` nor `in all` follows."""
+    """Where the weight of a material line stands, or 0: the first weight that no `loses` or `steam` claims, that is not of
+    the air, and that neither `each` nor `in all` follows."""
     for at in range(1, len(raws)):
         raw = raws[at]
         if raw.kind in WEIGHTS and raws[at - 1].text not in ("loses", "steam"):
             after = raws[at + 1].text if at + 1 < len(raws) else ""
+            if raw.kind == "PERCENT" and after in _OF_THE_AIR:
+                continue
             if after in ("each", "apiece") or (after == "in" and raws[at + 2 : at + 3] and raws[at + 2].text == "all"):
                 return 0
             return at
     return 0
+
+
+_OF_THE_AIR = frozenset({"humidity", "relative", "rel", "rh"})
+"""Words that begin what a per cent of humidity is called."""
 
 
 def _name_before(tokens: Tokens, weight: int) -> None:

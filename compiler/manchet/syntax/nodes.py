@@ -17,6 +17,7 @@ from manchet.syntax.clauses import (
     At as At,
     AtATime as AtATime,
     Clause as Clause,
+    Humidity as Humidity,
     Lid as Lid,
     Loses as Loses,
     Manner as Manner,

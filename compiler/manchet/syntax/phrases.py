@@ -99,6 +99,7 @@ _AS: as
 MANNER: slow, fast, covered, uncovered, round, long, oval, flat, seam up, seam down, in three, in four, by hand
 MANNER: hands-on, hands on = hands-on, waiting, optional
 _SPEED: speed
+_HUMIDITY: humidity, relative humidity = humidity, rel humidity = humidity, rh = humidity
 _STEAM: steam, with steam
 VENT: vent open = open, vent closed = closed, damper open = open, damper closed = closed, vents open = open
 _AFTER: after
@@ -115,6 +116,7 @@ ONTO: tray with = trays, pan with = tins
 """)
 
 SETTINGS = phrases("""
+_HUMIDITY: humidity, relative humidity = humidity, rel humidity = humidity, rh = humidity
 _AT: at
 _IN: in
 _FOR: for

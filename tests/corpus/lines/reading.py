@@ -27,6 +27,7 @@ WHERE = {
     "kitchen": "kitchen A\n  {}\n",
     "oven": "kitchen A\n  oven stone\n    {}\n",
     "mixer": "kitchen A\n  mixer spiral\n    {}\n",
+    "prover": "kitchen A\n  prover cupboard\n    {}\n",
     "preparation": "preparation A\n  white flour 100 g\n  {}\n",
     "entry": "larder A\n  grey flour\n    {}\n",
 }

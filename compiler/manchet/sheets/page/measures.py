@@ -164,6 +164,10 @@ class Measures(NamedTuple):
         places = printing.telling(figure, 2 if figure >= Fraction(1, 10) else 3)
         return f"{_figure(figure, places)}{NBSP}{self.words['units.percent']}"
 
+    def per_cents(self, shares: Range) -> str:
+        """A share of 1, or from one to another, in whole per cents: `75 %`, `70–80 %`."""
+        return self._range(shares, lambda share: share * 100, self.words["units.percent"], 0)
+
     def percents_apart(self, share: Fraction, other: Fraction) -> tuple[str, str]:
         """Two shares side by side, with as many more decimals as it takes to tell them apart."""
         first, second = self.percent(share), self.percent(other)

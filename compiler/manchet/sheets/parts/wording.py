@@ -137,10 +137,14 @@ def targets(step: Step, m: Measures) -> list[str]:
 
 def more(step: Step, m: Measures) -> list[str]:
     opened = vent(step, m)
-    said = [steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
+    said = [humidity(step, m), steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
     if step.at_a_time is not None:
         said.append(m.words.say("say.at_a_time", str(step.at_a_time)))
     return [part for part in said if part]
+
+
+def humidity(step: Step, m: Measures) -> str:
+    return "" if step.humidity is None else m.words.say("say.humidity", m.per_cents(step.humidity))
 
 
 def steam(step: Step, m: Measures) -> str:

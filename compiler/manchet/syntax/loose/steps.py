@@ -51,6 +51,12 @@ STEP_WORDS: tuple[Rewriter, ...] = (
         r"^(rest|ferment|prove|proof|bulk|ripen|retard|cool)\b(.*?) covered with (?:an? )?(?:damp )?(cloth|towel|tea towel)\b",
         r"\1\2 under \3",
     ),
+    # the air of a prover
+    rule(
+        r",? ?(?:\bat |\bwith |\band )([0-9]+(?:-[0-9]+)?) ?% (?:relative |rel\.? )?(?:humidity|rh)\b",
+        r", \1% humidity",
+    ),
+    rule(r",? ?(?:\bat |\bwith )?(?:relative )?(?:humidity|rh) (?:of )?([0-9]+(?:-[0-9]+)?) ?%", r", \1% humidity"),
     # lids, steam, vent, turning
     rule(r"\b(?:with (?:the )?lid on|with (?:a |the )?lid)\b", "lid on"),
     rule(

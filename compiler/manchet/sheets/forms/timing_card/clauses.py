@@ -91,7 +91,7 @@ def how_said(step: Step, m: Measures) -> str:
     additions = [words.say("say.additions", str(step.additions))] if step.additions else []
     place = [] if step.where is None else [f"{words['where.' + step.where[0]]} {step.where[1]}"]
     said = " ".join([*covers, *additions, *_applied(step, m), *place, wording.around_to(step, m)]).strip()
-    tail = [_steam(step, m), _vent(step, m), _lid(step, m), _at_a_time(step, m)]
+    tail = [wording.humidity(step, m), _steam(step, m), _vent(step, m), _lid(step, m), _at_a_time(step, m)]
     said = ", ".join(filter(None, (said, *tail)))
     if step.how and step.verb != "do":
         said = ": ".join(filter(None, (said, step.how))) if said else f": {step.how}"
