@@ -186,7 +186,7 @@ formula Eight slips
 
 @pytest.mark.parametrize("heading", ["fromula Berries", "formulla Berries"])
 def test_a_heading_that_cannot_be_read_hides_no_mistake_under_it(heading: str) -> None:
-    text = SLIPS.format(lines="    slat 1%").replace("formula Berries", heading)
+    text = SLIPS.format(lines="    slat 1%\n    raisins 20%").replace("formula Berries", heading)
     assert {name for name, line, _ in names(text)} == {"unknown-word", "unknown-ingredient"}
     assert [name for name, _ in bakery_of(text).unsound] == ["Berries"]
 

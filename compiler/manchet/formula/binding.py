@@ -9,7 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
-from manchet.diagnostics.suggest import fold
+from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.block import (
     allowed_in,
     any_unread,
@@ -17,12 +17,13 @@ from manchet.formula.block import (
     is_overall,
     notes_in,
     pictures_in,
+    stage_meant,
     unread_stages,
     written_name,
 )
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, stage_key
-from manchet.formula.flours import Overall, flour_reports, may_be_flour
+from manchet.formula.flours import Overall, flour_reports
 from manchet.formula.head import Head, head_of
 from manchet.formula.impossible import circle_reports, return_reports
 from manchet.formula.losses import loss_reports
@@ -33,12 +34,14 @@ from manchet.formula.order_of_work import users_last
 from manchet.formula.said_once import say_once
 from manchet.formula.shares import Drafts, Shares, has_errors, is_flour, overruled_by
 from manchet.formula.stage_reading import draft_of
+from manchet.formula.unread_lines import may_be_flour
 from manchet.formula.with_overall import shares_with_overall
 from manchet.formula.without_overall import shares_without_overall
 from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
+from manchet.syntax.openings import OPENINGS
 
 NOTHING = Fraction(0)
 
@@ -79,6 +82,8 @@ class _Binder:
         self.offered = offered
         self.reports: list[Diagnostic] = []
         self.drafts: dict[str, Draft] = {}
+        self.unread: frozenset[str] = frozenset()
+        """The keys of the stages whose headings could not be read."""
 
     def bind(self) -> Outcome[Formula | None]:
         bound = self._bound()
@@ -103,7 +108,9 @@ class _Binder:
         if len(places) > MOST_BREADS:
             self.reports.append(_breads_too_many(places))
             return None
-        self._judge_nouns(head.makes)
+        if not self._may_be_made_by_an_unread_line():
+            self._judge_nouns(head.makes)
+            self._judge_amount(way)
         if overall is not None:
             self.reports += flour_reports(overall, overruled_by(overall.lines))
         if last is None or way is None:
@@ -120,9 +127,9 @@ class _Binder:
         else:
             shares, found = shares_without_overall(way, last.key, drafts)
         self.reports += found
-        if has_errors(self.reports) or self._unread():
-            return None
-        return self._formula(head, way, shares, last)
+        formula = self._formula(head, way, shares, last)
+        self.reports += loss_reports(formula)
+        return None if has_errors(self.reports) or self._unread() else formula
 
     # ---- stages ----------------------------------------------------------------------------------
 
@@ -137,11 +144,15 @@ class _Binder:
                 self.reports.append(_two_of_a_name(entry, entry.node, found[key]))
             else:
                 found[key] = entry
-        return found
+        meant = {stage_key(head): entry for entry in self.block.children if (head := stage_meant(entry))}
+        self.unread = frozenset(meant.keys() - found.keys())
+        both = found | {key: meant[key] for key in self.unread}
+        return dict(sorted(both.items(), key=lambda one: one[1].line.number))
 
     def _names(self, headings: dict[str, Entry]) -> Names:
         stages = {key: written_name(entry) for key, entry in self.offered.shared.items()}
-        stages |= {key: written_name(entry) for key, entry in headings.items()}
+        stages |= {key: written_name(entry) for key, entry in headings.items() if key not in self.unread}
+        stages |= {key: (head.name or head.word).text for key in self.unread if (head := stage_meant(headings[key]))}
         stages |= {fold(name): name for name in unread_stages(self.block)}
         own = fold(self.name)
         preparations = {key: name for key, name in self.offered.preparations.items() if key != own}
@@ -158,8 +169,8 @@ class _Binder:
                 waiting += [item.meaning.stage for item in self.drafts[key].items]
 
     def _add_draft(self, key: str, entry: Entry, names: Names, shared: bool = False) -> None:
-        head = entry.node
-        assert isinstance(head, nodes.StageHead)
+        head = entry.node if isinstance(entry.node, nodes.StageHead) else stage_meant(entry)
+        assert head is not None
         lines = entry
         if not has_lines(entry):
             there = self.offered.shared.get(key)
@@ -176,6 +187,8 @@ class _Binder:
         draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared)
         if shared:
             reports = ()  # its own block is read, and reported on, once
+        if key in self.unread and key != "dough":  # of the dough's heading nothing else follows
+            draft = draft._replace(heading_read=False)
         self.drafts[key] = draft if has_lines(lines) else draft._replace(whole=False)
         self.reports += reports
 
@@ -189,7 +202,9 @@ class _Binder:
             return next(iter(self.drafts.values()))
         if "dough" in self.drafts:
             return self.drafts["dough"]
-        if not any(isinstance(e.node, nodes.Unread) for e in self.block.children):
+        if not any(
+            isinstance(e.node, nodes.Unread) and e.node.opens == "stage" and e.children for e in self.block.children
+        ):
             help = "write the heading `dough`, and under it what is mixed into it and how"
             self.reports.append(report("no-dough", self.place, f"{self.name} has no `dough`", help))
         return None
@@ -206,10 +221,11 @@ class _Binder:
         draft, reports = draft_of(head, entry, entry.children, own, self.offered.measures)
         self.reports += reports
         seen: dict[str, Item] = {}
-        whole = draft.whole
+        whole, slips = draft.whole, [*draft.slips]
         for item in draft.items:
             if item.how == "grams":
                 whole = False
+                slips.append(item.meaning.key)
                 message = f"{item.meaning.name} is given as a weight; overall is per cent only"
                 help = "write it in per cent of all flour"
                 self.reports.append(report("weight-in-overall", item.place, message, help))
@@ -220,7 +236,7 @@ class _Binder:
         flours_whole = not any(may_be_flour(slip, self.offered.larder) for slip in draft.slips) and not any(
             is_flour(item, {}) for item in twice
         )
-        return Overall(tuple(seen.values()), whole, flours_whole, entry.line.place())
+        return Overall(tuple(seen.values()), whole, flours_whole, entry.line.place(), tuple(slips))
 
     def _judge_stage_name(self, item: Item) -> None:
         stage = self.drafts.get(fold(item.meaning.name))
@@ -265,10 +281,10 @@ class _Binder:
 
     # ---- the formula -----------------------------------------------------------------------------
 
-    def _formula(self, head: Head, way: Way, shares: Shares, last: Draft) -> Formula | None:
+    def _formula(self, head: Head, way: Way, shares: Shares, last: Draft) -> Formula:
         branches = tuple(self._branch(b) for b in last.branches)
         last_stage = shares.stages[-1]
-        formula = Formula(
+        return Formula(
             name=self.name,
             way=way,
             kind=head.kind,
@@ -291,13 +307,15 @@ class _Binder:
             good_for=last.good_for,
             never_under=last.never_under,
         )
-        self._judge_amount(head, way)
-        self.reports += loss_reports(formula)
-        return None if has_errors(self.reports) else formula
+
+    def _may_be_made_by_an_unread_line(self) -> bool:
+        """Whether a line of the head that could not be read may say what is made: then nothing is said to be missing."""
+        lines = (
+            e.line.body.split()[0] for e in self.block.children if isinstance(e.node, nodes.Unread) and not e.children
+        )
+        return any(nearest(word, OPENINGS["formula"]) in ("makes", "from", None) for word in lines)
 
     def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:
-        if any(isinstance(e.node, nodes.Unread) and e.node.guess == "line" for e in self.block.children):
-            return  # perhaps the line that makes them
         nouns = [m.noun for m in makes]
         for branch in (b for draft in self.drafts.values() for b in draft.branches if b.noun):
             if any(same_noun(branch.noun, n) for n in nouns):
@@ -311,8 +329,9 @@ class _Binder:
     def _branch(self, draft: DraftBranch) -> Branch:
         return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
 
-    def _judge_amount(self, head: Head, way: Way) -> None:
-        if way is Way.BY_WEIGHT or head.from_flour is not None or head.makes:
+    def _judge_amount(self, way: Way | None) -> None:
+        said = any(isinstance(e.node, nodes.MakesNode | nodes.FromFlour) for e in self.block.children)
+        if way in (None, Way.BY_WEIGHT) or said:
             return
         help = "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`"
         self.reports.append(report("no-makes", self.place, f"how much? {self.name} does not say what it makes", help))

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.draft import stage_key
 from manchet.formula.model import Allowed
 from manchet.formula.picture import Picture
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
+from manchet.syntax.vocabulary import STAGES
 
 
 def written_name(entry: Entry) -> str:
@@ -36,6 +38,20 @@ def is_overall(entry: Entry) -> bool:
     """Whether a line is the heading `overall`, or was meant to be."""
     node = entry.node
     return isinstance(node, nodes.OverallHead) or (isinstance(node, nodes.Unread) and node.opens == "overall")
+
+
+def stage_meant(entry: Entry) -> nodes.StageHead | None:
+    """The heading that was meant by one that could not be read and has lines under it; its share is not known."""
+    node = entry.node
+    if not isinstance(node, nodes.Unread) or node.opens != "stage" or not entry.children:
+        return None
+    first = entry.line.body.split()[0]
+    word = nearest(fold(first), _STAGE_WORDS) or "stage"
+    name = node.name or nodes.Word(first, 0, len(first))
+    return nodes.StageHead(nodes.Word(word, 0, len(first)), None if word in ("dough", fold(name.text)) else name, None)
+
+
+_STAGE_WORDS = tuple(stage.word for stage in STAGES)
 
 
 def unread_stages(block: Entry) -> Iterable[str]:

@@ -71,6 +71,8 @@ class Draft(NamedTuple):
     pictures: tuple[Picture, ...] = ()
     slips: tuple[str, ...] = ()
     """The lines, folded, that could not be read or whose names mean nothing."""
+    heading_read: bool = True
+    """Its heading could be read: its share and its name are what the file says."""
 
     def may_mean(self, verb: str, name: str) -> bool:
         """Whether a line that was not understood may have been `verb name`: it begins so, or names it."""

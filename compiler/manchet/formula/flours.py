@@ -10,12 +10,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.draft import Item
 from manchet.formula.percents import percent
 from manchet.formula.shares import is_flour
-from manchet.larder.book import Larder
-from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
-
-MOST_WORDS = 12
-"""Of a name; no ingredient has more."""
 
 
 class Overall(NamedTuple):
@@ -26,16 +21,8 @@ class Overall(NamedTuple):
     flours_whole: bool
     """Every line that may be a flour could be read."""
     place: Place
-
-
-def may_be_flour(line: str, larder: Larder) -> bool:
-    """Whether a line that could not be read may be a flour's: its first words name none of the larder's other things."""
-    words = line.split()[:MOST_WORDS]
-    for size in range(len(words), 0, -1):
-        found = larder.find(" ".join(words[:size]))
-        if found is not None:
-            return not isinstance(found, Ingredient) or found.counts_as_flour
-    return True
+    slips: tuple[str, ...] = ()
+    """The lines, folded, that could not be read, or whose names or amounts mean nothing here."""
 
 
 def flour_reports(overall: Overall, overruled: dict[str, bool]) -> Iterator[Diagnostic]:

@@ -36,14 +36,14 @@ def fill_portions(
     flour: Callable[[Item], bool],
     booking: Callable[[Item], Booking],
     returned: Mapping[str, Fraction],
-    sure: bool = True,
+    may_weigh: Callable[[str], bool],
 ) -> Outcome[FilledStage]:
     """Portions of a stage. `base` is what 100 % means in it; `returned` what goes back to the pot, by culture.
 
-    `sure` says that all it weighs is known; without that nothing is said to be missing from it.
+    `may_weigh` says of a key whether a line that could not be read may bring it: then it is not said to be missing.
     """
     whole = [_portion(i, s, base, draft, flour(i), booking(i)) for i, s in zip(items, shares, strict=True)]
-    held, reports = _with_held_back(whole, draft, base, sure)
+    held, reports = _with_held_back(whole, draft, base, may_weigh)
     portions = tuple(_as_warm_as_added(portion, draft.steps) for portion in held)
     steps = tuple(poured_of_base(_sized(step, base), base) for step in draft.steps)
     account = contents(start_share(portions), held_by_name(portions), steps, dict(returned), draft.word in HOT_WATER)
@@ -82,7 +82,9 @@ def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: b
     )
 
 
-def _with_held_back(whole: list[Portion], draft: Draft, base: Fraction, sure: bool) -> Outcome[tuple[Portion, ...]]:
+def _with_held_back(
+    whole: list[Portion], draft: Draft, base: Fraction, may_weigh: Callable[[str], bool]
+) -> Outcome[tuple[Portion, ...]]:
     parts = [[portion] for portion in whole]
     at_hand: dict[str, list[list[Portion]]] = {}
     for part in parts:
@@ -91,7 +93,7 @@ def _with_held_back(whole: list[Portion], draft: Draft, base: Fraction, sure: bo
     reports: list[Diagnostic] = []
     for hold in draft.holds:
         found = at_hand.get(hold.meaning.key)
-        if not found and not sure:
+        if not found and may_weigh(hold.meaning.key):
             continue
         if not found:
             message = f"{hold.meaning.name} is held back, but {draft.name} weighs none"
@@ -173,7 +175,13 @@ def _wrong_adds(portions: tuple[Portion, ...], steps: tuple[Step, ...], draft: D
         if step.verb not in BRINGS_IN:
             continue
         for goes in step.goes:
-            if goes.of_dough is not None or goes.beyond or goes.key in unweighed:
+            if goes.of_dough is not None or goes.beyond:
+                continue
+            if goes.key in unweighed:
+                if goes.key in emptied:
+                    yield _nothing_held(goes, step.place, draft, True)
+                if goes.share is None:
+                    emptied.add(goes.key)
                 continue
             if goes.key not in waiting:
                 if not draft.may_mean("hold", goes.name):

@@ -98,7 +98,8 @@ class _Reader:
             before, self.whole = self.whole, True
             self._line(entry)
             if not self.whole:
-                self.slips.append(fold(entry.line.body))
+                under = (one for one in entry.children if isinstance(one.node, nodes.Unread))
+                self.slips += [fold(one.line.body) for one in (entry, *under)]
             self.whole = self.whole and before
         self._judge_twice()
 

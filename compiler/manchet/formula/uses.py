@@ -3,17 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import line_under, without_line
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Item
+from manchet.formula.percents import percent
 from manchet.syntax.vocabulary import BRINGS_IN
 
 
 def heading_of(draft: Draft) -> str:
     """A stage's heading as it is written, without its share."""
     return draft.word if draft.word == draft.name else f"{draft.word} {draft.name}"
+
+
+def may_be_used(draft: Draft, drafts: Iterable[Draft]) -> bool:
+    """Whether a line that was not understood may take this stage."""
+    return any(other.may_use(draft.name) for other in drafts)
 
 
 def never_used(draft: Draft) -> Diagnostic:
@@ -44,6 +51,34 @@ def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
     help = "leave out one of the two lines"
     fixes = (without_line(item.place, "leave out this line"),)
     return report("everything-else-twice", item.place, message, help, (first.place, "this stage takes it"), fixes=fixes)
+
+
+def more_than_all_flour(draft: Draft) -> Diagnostic:
+    message = f"{draft.name} is to weigh {percent(draft.share or Fraction(0))} of all flour, and there is 100%"
+    help = "check the figure after `with`: it is this stage's part of all the flour"
+    return report("takes-more-than-there-is", draft.place, message, help)
+
+
+Takes = list[tuple[Fraction, str, Place]]
+"""How much each stage takes of a line of overall, and where."""
+
+
+def more_than_overall(item: Item, left: Fraction, takes: Takes) -> Diagnostic:
+    name, taken = item.meaning.name, percent(item.figure - left)
+    message = f"the stages take {taken} {name}, overall has {percent(item.figure)}: {_sum(takes)}"
+    help = f"raise {name} in overall to {taken}, or take less"
+    return report("takes-more-than-there-is", takes[-1][2], message, help, (item.place, "overall says this"))
+
+
+def left_in_overall(item: Item, left: Fraction, takes: Takes) -> Diagnostic:
+    name = item.meaning.name
+    rest = f"{percent(left)} of it goes nowhere ({_sum(takes)})" if takes else "goes into no stage"
+    help = f"use it: `{name}` in a stage, or `everything else` in the dough"
+    return report("never-used", item.place, f"{name} {percent(item.figure)} is in overall, but {rest}", help)
+
+
+def _sum(takes: Takes) -> str:
+    return " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
 
 
 def moved_unweighed(key: str, drafts: Iterable[Draft]) -> bool:

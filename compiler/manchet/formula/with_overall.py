@@ -8,6 +8,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import at_the_end, instead
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
+from manchet.diagnostics.suggest import fold
 from manchet.formula import uses
 from manchet.formula.as_asked import more_of, nowhere_to_go, with_the_rest
 from manchet.formula.cultures import booking_of, counted_key, is_culture, leaves
@@ -28,6 +29,7 @@ from manchet.formula.shares import (
     overruled_by,
     stage_of,
 )
+from manchet.formula.unread_lines import flours_read, may_be_any
 from manchet.records import NamedTuple
 
 
@@ -44,8 +46,9 @@ def shares_with_overall(overall: Overall, drafts: Drafts) -> Outcome[Shares]:
 class _OverallWay:
     def __init__(self, overall: Overall, drafts: Drafts) -> None:
         self.lines = {item.meaning.key: item for item in overall.lines}
-        self.whole = overall.whole and all(d.whole for d in drafts.stages.values())
-        self.overall_whole = overall.whole
+        self.unsure: set[str] = set()
+        """The keys of what a stage takes no one knows how much of."""
+        self.overall = overall
         self.drafts = drafts
         self.overruled = overruled_by(overall.lines)
         self.reports: list[Diagnostic] = []
@@ -59,6 +62,8 @@ class _OverallWay:
     def resolve(self) -> Outcome[Shares]:
         for key, draft in self.drafts.stages.items():
             self.shares[key] = [self._explicit(item, draft) for item in draft.items]
+            if not draft.heading_read:
+                self.unsure |= {item.meaning.key for item in draft.items}
         for key, draft in self.drafts.stages.items():
             self._soaked(key, draft)
             self._judge_stage_flours(key, draft)
@@ -74,8 +79,7 @@ class _OverallWay:
         self._judge_uses(stages)
         if self.forgotten:
             self.reports.append(uses.everything_else_missing(tuple(self.drafts.stages.values())[-1], self.forgotten))
-        if self.whole:
-            self._close()
+        self._close()
         lines = tuple(self._overall_line(item) for item in self.lines.values()) + self._apart_lines()
         made = tuple(stage_of(stages[key], self.filled[key], ONE, ONE) for key in stages)
         return Outcome(Shares(lines, made, ONE, not has_errors(self.reports)), tuple(self.reports))
@@ -104,7 +108,7 @@ class _OverallWay:
     def _all_of(self, item: Item, key: str) -> Fraction:
         line = self.lines.get(key)
         if line is None:
-            if self.overall_whole:
+            if not may_be_any(self.overall.slips, key, self.drafts.larder):
                 message = f"overall has no {item.meaning.name}, so there is none to take"
                 help = f"add `{item.meaning.name} …%` to overall, or leave out this line"
                 self.reports.append(report("not-in-overall", item.place, message, help))
@@ -112,13 +116,12 @@ class _OverallWay:
         return line.figure
 
     def _weight_among_percents(self, item: Item) -> None:
-        self.whole = False
+        self.unsure.add(item.meaning.key)
         message = f"{item.meaning.name} is given as a weight in a formula written in per cent"
         help = "write it in per cent, or write the whole formula by weight, without `overall`"
         self.reports.append(report("percent-and-weight-mixed", item.place, message, help))
 
     def _share_and_ask(self, item: Item) -> None:
-        self.whole = False
         name = item.meaning.name
         message = f"how much {name} there is follows from its own lines, not from here"
         help = f"write `{name}` alone: the bread gets all of it"
@@ -140,17 +143,17 @@ class _OverallWay:
             for item, share in zip(draft.items, self.shares[key], strict=True)
             if is_flour(item, self.overruled) and share is not None
         ]
-        if draft.word == "dough" or not draft.whole:
+        if draft.word == "dough":
             return
         total = sum((share for _, share in flours), NOTHING)
         if draft.share is None:
-            if flours:
-                self.whole = False
+            if flours and draft.heading_read:
+                self.unsure |= {item.meaning.key for item in draft.items}
                 message = f"{draft.name} weighs flour ({flours[0][0].meaning.name}) but does not say how much of it"
                 help = f"write `{uses.heading_of(draft)} with {percent(total)} of all flour`, and its flours as 100%"
                 self.reports.append(report("share-missing", draft.place, message, help))
             return
-        if total != draft.share:
+        if total != draft.share and flours_read(draft, self.drafts.larder):
             of_stage = total / draft.share if draft.share else NOTHING
             listed = " + ".join(f"{i.meaning.name} {percent(s / draft.share)}" for i, s in flours if draft.share)
             message = (
@@ -188,7 +191,7 @@ class _OverallWay:
                 self.apart.append(_Apart(item, share))
             elif booking is Booking.COUNTED:
                 self._book_culture(draft, at, item, share)
-            elif self.overall_whole:
+            elif not item.meaning.stage and not may_be_any(self.overall.slips, key, self.drafts.larder):
                 message = f"{draft.name} weighs {item.meaning.name}, but overall has none"
                 help = f"add `{item.meaning.name} {percent(share)}` to overall: it holds all that is weighed"
                 self.reports.append(report("not-in-overall", item.place, message, help))
@@ -219,7 +222,7 @@ class _OverallWay:
         if not item.counted_as:
             return ""
         key = counted_key(item.counted_as, self.drafts.larder)
-        if key not in self.lines and self.overall_whole:
+        if key not in self.lines and not may_be_any(self.overall.slips, key, self.drafts.larder):
             message = f"counted as {item.counted_as}, but overall has none"
             self.reports.append(report("not-in-overall", item.place, message, "name a flour that is in overall"))
         return key
@@ -228,7 +231,7 @@ class _OverallWay:
         self.bookings[draft.key, at] = Booking.APART
         self.apart.append(_Apart(item, share))
         name = item.meaning.name
-        if missing and self.overall_whole and not item.counted_as:
+        if missing and not may_be_any(self.overall.slips, fold(missing), self.drafts.larder) and not item.counted_as:
             flours = [i.meaning.name for i in self.lines.values() if is_flour(i, self.overruled)]
             message = f"{name} brings {missing}, which overall does not list: it is counted on a line of its own"
             help = (
@@ -288,7 +291,6 @@ class _OverallWay:
         )
         bookings = {id(item): self.bookings[key, at] for at, item in enumerate(draft.items)}
         base = draft.share if draft.share is not None else ONE
-        sure = draft.whole and self.overall_whole and not self.forgotten
 
         def flour(item: Item) -> bool:
             return is_flour(item, self.overruled)
@@ -296,8 +298,11 @@ class _OverallWay:
         def booking(item: Item) -> Booking:
             return bookings[id(item)]
 
+        def may_weigh(wanted: str) -> bool:
+            return bool(self.forgotten) or may_be_any((*draft.slips, *self.overall.slips), wanted, self.drafts.larder)
+
         def fill(returned: dict[str, Fraction]) -> Outcome[FilledStage]:
-            return fill_portions(draft, draft.items, shares, base, flour, booking, returned, sure)
+            return fill_portions(draft, draft.items, shares, base, flour, booking, returned, may_weigh)
 
         self.filled[key], reports = fill({})
         self.reports += reports
@@ -320,52 +325,55 @@ class _OverallWay:
                     users.setdefault(item.meaning.stage, []).append((draft.name, item.place))
         for key, draft in stages.items():
             by = users.get(key, [])
-            if not by and draft.word != "dough" and not any(d.may_use(draft.name) for d in stages.values()):
+            if not by and draft.word != "dough" and draft.heading_read and not uses.may_be_used(draft, stages.values()):
                 self.reports.append(uses.never_used(draft))
             elif len(by) > 1:
                 self.reports.append(uses.used_twice(draft, by))
 
     def _forgotten(self, taken: bool) -> list[Item]:
         """The lines of overall that go nowhere because no stage takes `everything else`; one alone is its own slip."""
-        left = [item for key, item in self.lines.items() if self._left_of(key) > 0]
         slips = [slip for draft in self.drafts.stages.values() for slip in draft.slips]
+        left = [
+            item
+            for key, item in self.lines.items()
+            if self._left_of(key) > 0 and not may_be_any(slips, key, self.drafts.larder)
+        ]
         taken = taken or any(draft.may_take_the_rest() for draft in self.drafts.stages.values())
-        return left if not taken and len(left) > 1 + len(slips) else []
+        return left if left and not taken and len(left) + len(self.overall.slips) > 1 else []
 
     def _close(self) -> None:
         blamed = {draft.name for draft in self.drafts.stages.values() if draft.share is not None and draft.share > 1}
         for draft in self.drafts.stages.values():
             if draft.name in blamed:
-                message = f"{draft.name} is to weigh {percent(draft.share or NOTHING)} of all flour, and there is 100%"
-                help = "check the figure after `with`: it is this stage's part of all the flour"
-                self.reports.append(report("takes-more-than-there-is", draft.place, message, help))
+                self.reports.append(uses.more_than_all_flour(draft))
         for key, item in self.lines.items():
             left = self._left_of(key)
             takes = self.used.get(key, [])
             if (
                 not left
+                or self._is_unsure(key)
                 or (self.forgotten and left > 0)
                 or (not takes and uses.moved_unweighed(key, self.drafts.stages.values()))
             ):
                 continue
-            name = item.meaning.name
-            sums = " + ".join(f"{stage} {percent(share)}" for share, stage, _ in takes)
             if left < 0 and any(stage in blamed for _, stage, _ in takes):
                 continue
             if left < 0:
-                place = takes[-1][2]
                 if is_flour(item, self.overruled):
                     blamed.add(takes[-1][1])
-                taken = percent(item.figure - left)
-                message = f"the stages take {taken} {name}, overall has {percent(item.figure)}: {sums}"
-                help = f"raise {name} in overall to {taken}, or take less"
-                there = (item.place, "overall says this")
-                self.reports.append(report("takes-more-than-there-is", place, message, help, there))
+                self.reports.append(uses.more_than_overall(item, left, takes))
             else:
-                rest = f"{percent(left)} of it goes nowhere ({sums})" if sums else "goes into no stage"
-                message = f"{name} {percent(item.figure)} is in overall, but {rest}"
-                help = f"use it: `{name}` in a stage, or `everything else` in the dough"
-                self.reports.append(report("never-used", item.place, message, help))
+                self.reports.append(uses.left_in_overall(item, left, takes))
+
+    def _is_unsure(self, key: str) -> bool:
+        """Whether a stage may take more or less of a line of overall than could be read."""
+        stages = self.drafts.stages
+        slips = [slip for draft in stages.values() for slip in draft.slips if not any(name in slip for name in stages)]
+        return (
+            key in self.unsure
+            or may_be_any((*slips, *self.overall.slips), key, self.drafts.larder)
+            or any(draft.may_take_the_rest() for draft in stages.values())
+        )
 
     # ---- overall as it is printed ----------------------------------------------------------------
 
@@ -374,7 +382,7 @@ class _OverallWay:
         flour = is_flour(item, self.overruled)
         portions = [p for filled in self.filled.values() for p in filled.portions if p.key == meaning.key]
         more, optional = more_of(meaning.key, portions), item.optional or any(p.optional for p in portions)
-        if item.more and not more and self.whole:
+        if item.more and not more and not self._is_unsure(meaning.key):
             self.reports.append(nowhere_to_go(item))
         return OverallLine(
             meaning.name, meaning.ingredient, meaning.stage, item.figure, flour, False, item.place, more, optional

@@ -29,7 +29,8 @@ from manchet.formula.shares import (
     is_flour,
     stage_of,
 )
-from manchet.formula.uses import never_used, used_twice
+from manchet.formula.unread_lines import flours_read, may_be_any, weights_read
+from manchet.formula.uses import may_be_used, never_used, used_twice
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import mass_text
 
@@ -48,7 +49,8 @@ class _Asked:
         self.way = way
         self.last = last
         self.drafts = drafts
-        self.whole = all(d.whole for d in drafts.stages.values())
+        self.one_way = True
+        """No weight stands in a formula that is in per cent."""
         self.reports: list[Diagnostic] = []
         self.unit: dict[str, FilledStage] = {}
         """Each stage filled at its own size: outright, or with its own flour as 1."""
@@ -99,6 +101,7 @@ class _Asked:
             fixes = (instead(draft.place, alone, f"write `{alone}` alone"),)
             self.reports.append(report("share-without-overall", draft.place, message, help, fixes=fixes))
         weights = [i for i in draft.items if i.how == "grams"]
+        of_flour = self.way is Way.DOUGH_FLOUR
         for item in draft.items:
             if item.how in ("left", "else") or (item.how == "all" and not item.meaning.stage):
                 message = "there is no `overall` to take this from"
@@ -107,20 +110,22 @@ class _Asked:
             elif (
                 item.how == "percent"
                 and item.basis != "what is soaked"
+                and not of_flour
                 and (weights or (self.way is Way.BY_WEIGHT and draft.key == self.last))
                 and not _basis_line(draft)
             ):
                 message = f"{item.meaning.name} is in per cent, other lines of {draft.name} are weights"
                 help = "write all of them as weights, or all in per cent"
                 self.reports.append(report("percent-and-weight-mixed", item.place, message, help))
-        if self.way is Way.DOUGH_FLOUR and weights:
+        if of_flour and weights:
+            self.one_way = False
             message = f"{weights[0].meaning.name} is given as a weight in a formula written in per cent"
             help = "write it in per cent of the flour"
             self.reports.append(report("percent-and-weight-mixed", weights[0].place, message, help))
             return
         flours = [i for i in draft.items if self._flour(i) and i.how == "percent" and i.basis == ""]
         total = sum((i.figure for i in flours), NOTHING)
-        if flours and total != 1 and draft.whole and not weights and not _of_one_line(draft):
+        if flours and total != 1 and flours_read(draft, self.drafts.larder) and not weights and not _of_one_line(draft):
             listed = " + ".join(f"{i.meaning.name} {percent(i.figure)}" for i in flours)
             name = "flours-not-100" if draft.word == "dough" else "stage-flours-not-100"
             message = f"the flours of {draft.name} come to {percent(total)}: {listed}"
@@ -146,8 +151,11 @@ class _Asked:
         def booking(item: Item) -> Booking:
             return booking_of(item, draft.key, self.drafts.returned)
 
+        def may_weigh(wanted: str) -> bool:
+            return may_be_any(draft.slips, wanted, self.drafts.larder)
+
         def fill(returned: dict[str, Fraction]) -> Outcome[FilledStage]:
-            return fill_portions(draft, draft.items, fixed, ONE, self._flour, booking, returned, draft.whole)
+            return fill_portions(draft, draft.items, fixed, ONE, self._flour, booking, returned, may_weigh)
 
         first, reports = fill({})
         self.reports += reports
@@ -206,7 +214,12 @@ class _Asked:
         if not by or not made:
             self.size[key] = ONE
             self.reaching[key] = NOTHING
-            if not by and not self._may_be_used(draft) and not any(k.how in ("left", "discard") for k in draft.keeps):
+            if (
+                not by
+                and draft.heading_read
+                and not may_be_used(draft, self.drafts.stages.values())
+                and not any(k.how in ("left", "discard") for k in draft.keeps)
+            ):
                 self.reports.append(never_used(draft))
             return
         if self._outright(draft):
@@ -217,16 +230,13 @@ class _Asked:
             self.size[key] = asked / made
             self.reaching[key] = reaching / asked if asked else ONE
 
-    def _may_be_used(self, draft: Draft) -> bool:
-        return any(other.may_use(draft.name) for other in self.drafts.stages.values())
-
     def _judge_rest(self, draft: Draft, made: Fraction, asked: Fraction, place: Place) -> None:
-        if asked > made and self.whole:
+        if asked > made and self._is_sure(draft):
             message = f"{mass_text(asked)} of {draft.name} is taken, but only {mass_text(made)} is made"
             help = f"take {mass_text(made)} or less, or make more; to take all of it write `{draft.name}` alone"
             there = (draft.place, "it is made here")
             self.reports.append(report("takes-more-than-there-is", place, message, help, there))
-        elif asked < made and self.whole and not any(k.how in ("left", "discard") for k in draft.keeps):
+        elif asked < made and self._is_left(draft) and not any(k.how in ("left", "discard") for k in draft.keeps):
             message = f"{mass_text(made - asked)} of {draft.name} is left over ({mass_text(made)} is made)"
             help = (
                 f"leave out the amount to take all of it: `{draft.name}`; or say in {draft.name} "
@@ -235,6 +245,16 @@ class _Asked:
             fixes = (instead(place, draft.name, f"write `{draft.name}` alone"),)
             there = (draft.place, "it is made here")
             self.reports.append(report("leftover", place, message, help, there, fixes=fixes))
+
+    def _is_sure(self, draft: Draft) -> bool:
+        """Whether how much of a stage is made is known."""
+        stages = self.drafts.stages
+        inside = (stages[item.meaning.stage] for item in draft.items if item.meaning.stage in stages)
+        return self.one_way and weights_read(draft) and all(map(self._is_sure, inside))
+
+    def _is_left(self, draft: Draft) -> bool:
+        """Whether no line that could not be read may take the rest of it."""
+        return self._is_sure(draft) and not may_be_used(draft, self.drafts.stages.values())
 
     # ---- the overall formula that follows --------------------------------------------------------
 

@@ -2,14 +2,14 @@
 
 # fmt: off
 ENTRIES = """
-white flour	wheat flour	all-purpose flour, plain white flour, plain flour, unbleached flour, white wheat flour, AP flour, wheat flour white	water 298/25, protein 1033/100, fat 49/50, saturates 31/200, carbohydrate 7361/100, sugars 27/100, fibre 27/10, sodium 1/500				wheat, gluten		53/100		27/50 29/50	USDA SR28 NDB 20481; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)
+white flour	wheat flour	all-purpose flour, plain white flour, plain flour, unbleached flour, white wheat flour, AP flour, wheat flour white, maida	water 298/25, protein 1033/100, fat 49/50, saturates 31/200, carbohydrate 7361/100, sugars 27/100, fibre 27/10, sodium 1/500				wheat, gluten		53/100		27/50 29/50	USDA SR28 NDB 20481; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)
 bread flour	wheat flour	strong white flour, strong flour, strong white bread flour, white bread flour, baker's flour, bread wheat flour	water 334/25, protein 599/50, fat 83/50, saturates 61/250, carbohydrate 7013/100, sugars 31/100, fibre 12/5, sodium 1/500				wheat, gluten		29/50		57/100 61/100	USDA SR28 NDB 20129; density: US Armed Forces Recipe Service, TM 10-412 (2003), card D 055 00, weight by measure; absorbs water: from memory
 high-gluten flour	wheat flour	very strong white flour, extra strong flour, very strong flour	water 257/20, protein 1533/100, fat 141/100, saturates 34/125, carbohydrate 1687/25, sugars 23/25, fibre 12/5, sodium 1/500				wheat, gluten				59/100 63/100	USDA SR28 NDB 20646; absorbs water: from memory
 medium-strong white flour	wheat flour	artisan white flour, medium-strong flour	water 317/25, protein 23/2, fat 29/20, saturates 67/250, carbohydrate 7141/100, sugars 28/25, fibre 12/5, sodium 1/500				wheat, gluten				14/25 3/5	USDA SR28 NDB 20636; absorbs water: from memory
 cake flour	wheat flour	sponge flour, soft cake flour	water 1251/100, protein 41/5, fat 43/50, saturates 127/1000, carbohydrate 7633/100, sugars 31/100, fibre 17/10, sodium 1/500				wheat, gluten		29/50		1/2 27/50	USDA SR28 NDB 20084; absorbs water: from memory; density: USDA SR portion weights, from memory
 pastry flour	wheat flour	soft white flour, soft flour, biscuit flour	water 119/10, protein 35/4, fat 41/25, sodium 1/1000				wheat, gluten		9/20		1/2 27/50	USDA FDC 1104913; absorbs water: from memory; density: USDA SR portion weights, from memory
 00 flour	wheat flour	flour 00, tipo 00, doppio zero, pizza flour, Italian 00 flour	water 61/5, protein 57/5, fat 38/25, carbohydrate 3587/50, fibre 133/50, sodium 0				wheat, gluten		1/2		27/50 29/50	USDA FDC 2003586; absorbs water: from memory; density: common practice
-whole wheat flour	wheat flour	wholemeal flour, wholemeal, whole wheat, wholewheat flour, wholewheat, wholemeal wheat flour, graham flour, strong wholemeal flour, wholegrain wheat flour, stoneground wholemeal flour	water 537/50, protein 1321/100, fat 5/2, saturates 43/100, carbohydrate 6127/100, sugars 41/100, fibre 107/10, sodium 1/500				wheat, gluten		51/100		31/50 17/25	USDA SR28 NDB 20080; absorbs water: from memory
+whole wheat flour	wheat flour	wholemeal flour, wholemeal, whole wheat, wholewheat flour, wholewheat, wholemeal wheat flour, graham flour, strong wholemeal flour, wholegrain wheat flour, stoneground wholemeal flour, atta, chakki atta	water 537/50, protein 1321/100, fat 5/2, saturates 43/100, carbohydrate 6127/100, sugars 41/100, fibre 107/10, sodium 1/500				wheat, gluten		51/100		31/50 17/25	USDA SR28 NDB 20080; absorbs water: from memory
 soft whole wheat flour	wheat flour	whole wheat pastry flour, soft wholemeal flour	water 621/50, protein 961/100, fat 39/20, saturates 43/100, carbohydrate 3069/50, sugars 51/50, fibre 131/10, sodium 3/1000				wheat, gluten				29/50 16/25	USDA SR28 NDB 20649; absorbs water: from memory
 high-extraction wheat flour	wheat flour	sifted wheat flour, bolted wheat flour, high extraction flour					wheat, gluten				29/50 31/50	common practice: about 80 to 85 parts of flour from 100 of wheat; absorbs water: from memory
 malted flour	wheat flour	malted white flour		white flour 497/500, diastatic malt 3/500			wheat, gluten, barley				27/50 29/50	common practice: a little active malt to even out the falling number; absorbs water: as white flour
@@ -199,7 +199,7 @@ sauerkraut	vegetable	drained sauerkraut							3/5			common practice; density: US
 olives	vegetable	pitted olives, black olives, green olives, ripe olives, stoned olives, kalamata olives	water 7999/100, protein 21/25, fat 267/25, saturates 283/200, carbohydrate 153/50, sugars 0, fibre 16/5, salt 147/80						57/100			USDA SR28 NDB 09193; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 capers	vegetable	pickled capers										common practice
 chives	vegetable	chopped chives, spring onions, scallions, green onions							1/5			common practice; density: common practice
-water	water	tap water, warm water, cold water, boiling water, hot water, ice, iced water, ice water, crushed ice, lukewarm water	water 100						1			taken as water alone, 1 ml weighing 1 g
+water	water	tap water, warm water, cold water, boiling water, hot water, ice, iced water, ice water, crushed ice, lukewarm water, h2o, Wasser, eau, acqua, agua	water 100						1			taken as water alone, 1 ml weighing 1 g
 beer	liquid	ale, lager, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003
 wheat beer	liquid	weissbier, hefeweizen, witbier, cloudy wheat beer	water 92				wheat, barley, gluten		1			about half of its malt is wheat, the rest barley; water as beer, from memory
 hard cider	liquid	dry cider, still cider, fermented cider	water 92				?		101/100			about 92 g water in 100 g, from memory; density: from memory
@@ -215,7 +215,7 @@ coconut milk	liquid	canned coconut milk	water 73, fat 21						24/25			canned, ab
 oat drink	liquid	oat milk	water 90				oats, gluten		103/100			about 90 g water in 100 g, from memory; density: common practice
 soya drink	liquid	soy milk, soya milk, soy drink	water 93				soya		103/100			about 93 g water in 100 g, from memory; density: USDA SR portion weights, from memory
 almond drink	liquid	almond milk	water 97				almond		101/100			about 97 g water in 100 g, from memory; density: common practice
-milk	dairy	whole milk, full-fat milk, full cream milk, fresh milk, warm milk, cold milk, scalded milk, lukewarm milk	water 8813/100, protein 63/20, fat 327/100, saturates 373/200, carbohydrate 239/50, sugars 101/20, fibre 0, sodium 43/1000				milk		103/100			USDA SR28 NDB 01211
+milk	dairy	whole milk, full-fat milk, full cream milk, fresh milk, warm milk, cold milk, scalded milk, lukewarm milk, Milch, lait, latte, leche	water 8813/100, protein 63/20, fat 327/100, saturates 373/200, carbohydrate 239/50, sugars 101/20, fibre 0, sodium 43/1000				milk		103/100			USDA SR28 NDB 01211
 semi-skimmed milk	dairy	reduced-fat milk, half-fat milk, low-fat milk	water 446/5, protein 33/10, fat 99/50				milk		103/100			about 2 g fat in 100 g, from memory; density: USDA SR portion weights, from memory
 skimmed milk	dairy	skim milk, nonfat milk, fat-free milk, non-fat milk	water 2271/25, protein 337/100, fat 2/25, saturates 51/1000, carbohydrate 124/25, sugars 509/100, fibre 0, sodium 21/500				milk		26/25			USDA SR28 NDB 01151
 evaporated milk	dairy	unsweetened condensed milk	water 74				milk		107/100			about 74 g water in 100 g, from memory; density: USDA SR portion weights, from memory
@@ -240,7 +240,7 @@ single cream	dairy	light cream, coffee cream, table cream, pouring cream	water 7
 half and half	dairy		water 80, fat 23/2				milk		51/50			about 80 g water in 100 g, from memory; density: USDA SR portion weights, from memory
 soured cream	dairy	sour cream, smetana, smetena	water 7307/100, protein 61/25, fat 387/20, saturates 507/50, carbohydrate 463/100, sugars 341/100, fibre 0, sodium 31/1000				milk		97/100			USDA SR28 NDB 01056; density: 230 g a cup there
 creme fraiche	dairy		water 60, fat 35				milk		101/100			about 60 g water in 100 g, from memory; density: common practice
-butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter, diced butter	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water
+butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter, diced butter, beurre, burro, mantequilla	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water
 salted butter	fat	lightly salted butter	water 1587/100, protein 17/20, fat 8111/100, saturates 6421/125, carbohydrate 3/50, sugars 3/50, fibre 0, salt 643/400				milk		24/25			USDA SR28 NDB 01001; salt is 2.5 times its sodium
 dry butter	fat	lamination butter, tourage butter, butter sheets, roll-in butter	water 14, fat 84				milk		24/25			butter of 84 g fat in 100 g made for laminating, common practice
 clarified butter	fat	ghee, butter oil, anhydrous butter, butterfat, browned butter	water 6/25, protein 7/25, fat 2487/25, saturates 15481/250, carbohydrate 0, sugars 0, fibre 0, sodium 1/500				milk		87/100			USDA SR28 NDB 01003
@@ -251,12 +251,12 @@ gruyere	other	gruyere cheese	water 3319/100, protein 2981/100, fat 1617/50, satu
 mozzarella	other	mozzarella cheese, low-moisture mozzarella, pizza mozzarella	water 4707/100, protein 95/4, fat 989/50, saturates 2259/200, carbohydrate 279/50, sugars 19/10, fibre 0, salt 333/200				milk		47/100			USDA SR28 NDB 01029; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 feta	other	feta cheese	water 2761/50, protein 1421/100, fat 532/25, saturates 7473/500, carbohydrate 409/100, sugars 409/100, fibre 0, salt 917/400				milk		63/100			USDA SR28 NDB 01019; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
 blue cheese	other						milk		57/100			common practice; density: USDA SR portion weights, from memory
-eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg		103/100	50		USDA SR28 NDB 01123; one as there, without shell or skin; 243 g a cup there
+eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs, uova, huevos, Eier, œufs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg		103/100	50		USDA SR28 NDB 01123; one as there, without shell or skin; 243 g a cup there
 egg yolks	egg	yolks, liquid egg yolk, liquid yolk, sugared yolk	water 5231/100, protein 793/50, fat 1327/50, saturates 9551/1000, carbohydrate 359/100, sugars 14/25, fibre 0, sodium 6/125				egg		103/100	17		USDA SR28 NDB 01125; one as there, without shell or skin
 egg whites	egg	whites, albumen, liquid egg white	water 8757/100, protein 109/10, fat 17/100, saturates 0, carbohydrate 73/100, sugars 71/100, fibre 0, sodium 83/500				egg		103/100	33		USDA SR28 NDB 01124; one as there, without shell or skin
 dried egg	egg	egg powder, whole egg powder, dried whole egg, dry egg, powdered egg, powdered whole egg	water 139/50, protein 961/20, fat 439/10, saturates 15069/1000, carbohydrate 113/100, sugars 14/25, fibre 0, sodium 119/250				egg		17/50			USDA SR28 NDB 01133
 dried egg white	egg	egg white powder, dried albumen, meringue powder	water 8				egg					about 8 g water in 100 g, from memory
-olive oil	fat	extra virgin olive oil, virgin olive oil, light olive oil	water 0, protein 0, fat 100, saturates 1726/125, carbohydrate 0, sugars 0, fibre 0, sodium 1/500						91/100			USDA SR28 NDB 04053
+olive oil	fat	extra virgin olive oil, virgin olive oil, light olive oil, EVO oil, olio EVO, olio d'oliva, aceite de oliva	water 0, protein 0, fat 100, saturates 1726/125, carbohydrate 0, sugars 0, fibre 0, sodium 1/500						91/100			USDA SR28 NDB 04053
 sunflower oil	fat	sunflower seed oil, cold-pressed sunflower oil, deodorised sunflower oil	water 0, protein 0, fat 100, saturates 103/10, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04506
 high-oleic sunflower oil	fat		water 0, protein 0, fat 100, saturates 9859/1000, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04584
 rapeseed oil	fat	canola oil, canola, colza oil, cold-pressed rapeseed oil	water 0, protein 0, fat 100, saturates 1473/200, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04582; density: 218 g a cup there
@@ -275,7 +275,7 @@ shredded suet	fat	packet suet, suet pellets	water 2, fat 84				wheat, gluten		11
 goose fat	fat	duck fat, chicken fat, schmaltz	water 0, fat 100									common practice
 shortening	fat	vegetable shortening, vegetable fat, white vegetable fat, emulsified shortening, hydrogenated shortening, all-purpose shortening, high-ratio shortening	water 0, protein 0, fat 9997/100, saturates 1249/50, carbohydrate 0, sugars 0, fibre 0, sodium 1/250				?		87/100			USDA SR28 NDB 04615
 margarine	fat	baking margarine, block margarine, stick margarine, pastry margarine, cake margarine	water 413/25, protein 4/25, fat 8071/100, saturates 15189/1000, carbohydrate 7/10, sugars 0, fibre 0, salt 751/400				?		19/20			USDA SR28 NDB 04610; salt is 2.5 times its sodium
-sugar	sweetener	white sugar, granulated sugar, caster sugar, castor sugar, superfine sugar, fine sugar, table sugar, cane sugar, beet sugar, crystal sugar, baker's sugar, fine granulated sugar, extra fine sugar	water 1/50, carbohydrate 4999/50, sugars 4999/50						17/20			sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335
+sugar	sweetener	white sugar, granulated sugar, caster sugar, castor sugar, superfine sugar, fine sugar, table sugar, cane sugar, beet sugar, crystal sugar, baker's sugar, fine granulated sugar, extra fine sugar, Zucker, sucre, zucchero, azúcar	water 1/50, carbohydrate 4999/50, sugars 4999/50						17/20			sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335
 brown sugar	sweetener	light brown sugar, dark brown sugar, soft brown sugar, light soft brown sugar, dark soft brown sugar, muscovado, muscovado sugar, demerara sugar, raw cane sugar, raw sugar, turbinado sugar, turbinado	water 67/50, protein 3/25, fat 0, saturates 0, carbohydrate 9809/100, sugars 4851/50, fibre 0, sodium 7/250						93/100			USDA SR28 NDB 19334; density: USDA SR portion weights, from memory
 icing sugar	sweetener	powdered sugar, confectioners' sugar, 10X sugar	water 23/100, protein 0, fat 0, saturates 0, carbohydrate 9977/100, sugars 9781/100, fibre 0, sodium 1/500						51/100			USDA SR28 NDB 19336
 pearl sugar	sweetener	nib sugar, sugar nibs, hail sugar, decorating sugar, coarse sugar, Belgian pearl sugar, preserving sugar	water 1/50, carbohydrate 4999/50, sugars 4999/50									sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335
@@ -290,7 +290,7 @@ black treacle	sweetener		water 22						71/50			about 78 g dry matter in 100 g, f
 golden syrup	sweetener	light treacle, refiners' syrup	water 18, sugars 79						143/100			about 18 g water in 100 g, from memory; density: from memory
 maple syrup	sweetener		water 3239/100, protein 1/25, fat 3/50, saturates 7/1000, carbohydrate 1676/25, sugars 3023/50, fibre 0, sodium 3/250						27/20			USDA SR28 NDB 19353
 corn syrup	sweetener	light corn syrup, glucose syrup, liquid glucose	water 2281/100, protein 0, fat 1/5, saturates 0, carbohydrate 7679/100, sugars 7677/100, fibre 0, sodium 31/500						36/25			USDA SR28 NDB 19350
-invert syrup	sweetener	invert sugar, invert sugar syrup	water 22, sugars 78									about 78 g dry matter in 100 g, from memory
+invert syrup	sweetener	invert sugar, invert sugar syrup, trimoline	water 22, sugars 78									about 78 g dry matter in 100 g, from memory
 agave syrup	sweetener	agave nectar, agave	water 23, sugars 68						69/50			about 23 g water in 100 g, from memory; density: from memory
 rice syrup	sweetener	brown rice syrup	water 22						7/5			about 22 g water in 100 g, from memory; density: from memory
 date syrup	sweetener	date molasses, silan	water 25, sugars 65						7/5			about 25 g water in 100 g, from memory; density: from memory
@@ -304,7 +304,7 @@ roasted malt	other	roasted barley malt, roast malt, dark malt, chocolate malt, b
 red rye malt	other	red malt, fermented rye malt, fermented malt, solod, roasted rye malt, dark rye malt					rye, gluten					common practice: stewed and dried so hot that no enzymes are left
 crystal malt	other	caramel malt, toffee malt					barley, gluten					common practice: stewed and kilned so hot that no enzymes are left
 malted barley	grain	malted barley grains, crushed malted barley					barley, gluten					common practice
-fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon
+fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast, levadura fresca, levure fraîche, lievito fresco, Frischhefe	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon
 active dry yeast	yeast	active dried yeast, ADY, traditional dried yeast, dried active yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						81/100			USDA SR28 NDB 18375
 instant yeast	yeast	instant dry yeast, instant dried yeast, IDY, instant active dry yeast, rapid-rise yeast, quick-rise yeast, bread machine yeast, easy-blend yeast, easy-blend dried yeast	water 5						16/25			about 5 g water in 100 g; 9.5 g a tablespoon, household tables; common practice
 sweet-dough yeast	sweet-dough yeast	osmotolerant yeast, osmotolerant instant yeast, sweet-dough instant yeast, instant yeast for sweet doughs, osmotolerant instant dry yeast	water 5						16/25			instant yeast of a strain that bears sugar; common practice
@@ -323,7 +323,7 @@ ripe rice starter	culture	rice starter, gluten-free starter		brown rice flour 1/
 ripe buckwheat starter	culture	buckwheat starter		buckwheat flour 1/2, water 1/2								common practice: kept on its own weight of water
 ripe teff starter	culture	teff starter, ersho, injera starter		teff flour 2/5, water 3/5								common practice
 dried sourdough	other	dry sourdough, sourdough powder, rye sourdough powder					?					common practice: for taste only, nothing in it rises
-salt	salt	fine salt, sea salt, table salt, cooking salt, fine sea salt, iodised salt, iodized salt	water 0, salt 100						61/50			taken as sodium chloride alone; USDA SR28 NDB 02047 has 0.2 g water; density from its spoon of 6 g
+salt	salt	fine salt, sea salt, table salt, cooking salt, fine sea salt, iodised salt, iodized salt, Salz, sel, sale, sal	water 0, salt 100						61/50			taken as sodium chloride alone; USDA SR28 NDB 02047 has 0.2 g water; density from its spoon of 6 g
 kosher salt	salt		water 0, salt 100						14/25 49/50			taken as sodium chloride alone; a US teaspoon weighs 2.8 to 4.8 g by how its grain is made: household tables, from memory
 flaky salt	salt	salt flakes, flaked salt, finishing salt	water 0, salt 100						2/5 17/20			taken as sodium chloride alone; a US teaspoon weighs 2 to 4 g by its flakes: household tables, from memory
 coarse salt	salt	pretzel salt, rock salt, coarse sea salt, nib salt	water 0, salt 100						9/10 13/10			taken as sodium chloride alone; a US teaspoon weighs 4.5 to 6.4 g by its grain: household tables, from memory
@@ -449,6 +449,12 @@ chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			c
 ?	starch	maize starch, potato starch, wheat starch, tapioca starch	they set at different heats, and wheat starch is an allergen
 ?	soya	soya flour, soya drink, soya oil	flour, drink or oil
 ?	yeast	fresh yeast, active dry yeast, instant yeast, sweet-dough yeast	one part of instant does the work of three parts of fresh
+?	Hefe	fresh yeast, active dry yeast, instant yeast	one part of instant does the work of three parts of fresh
+?	levure	fresh yeast, active dry yeast, instant yeast	one part of instant does the work of three parts of fresh
+?	lievito di birra	fresh yeast, active dry yeast, instant yeast	one part of instant does the work of three parts of fresh
+?	levadura	fresh yeast, active dry yeast, instant yeast	one part of instant does the work of three parts of fresh
+?	curd	yoghurt, curd cheese	in India it is yoghurt, elsewhere a fresh cheese
+?	manteca	lard, butter	lard in Spain and Mexico, butter in Argentina
 ?	dried yeast	active dry yeast, instant yeast	active dry is woken in warm water and is a quarter weaker; instant goes on the flour
 ?	dry yeast	active dry yeast, instant yeast	active dry is woken in warm water and is a quarter weaker; instant goes on the flour
 ?	fast-action yeast	instant yeast, active dry yeast	mostly instant with ascorbic acid in it: read the packet
@@ -516,6 +522,7 @@ unbleached flour	0
 white wheat flour	0
 ap flour	0
 wheat flour white	0
+maida	0
 bread flour	1
 strong white flour	1
 strong flour	1
@@ -554,6 +561,8 @@ graham flour	7
 strong wholemeal flour	7
 wholegrain wheat flour	7
 stoneground wholemeal flour	7
+atta	7
+chakki atta	7
 soft whole wheat flour	8
 whole wheat pastry flour	8
 soft wholemeal flour	8
@@ -1271,6 +1280,11 @@ iced water	197
 ice water	197
 crushed ice	197
 lukewarm water	197
+h2o	197
+wasser	197
+eau	197
+acqua	197
+agua	197
 beer	198
 ale	198
 lager	198
@@ -1327,6 +1341,10 @@ warm milk	213
 cold milk	213
 scalded milk	213
 lukewarm milk	213
+milch	213
+lait	213
+latte	213
+leche	213
 semi skimmed milk	214
 reduced fat milk	214
 half fat milk	214
@@ -1423,6 +1441,9 @@ melted butter	238
 cold butter	238
 softened butter	238
 diced butter	238
+beurre	238
+burro	238
+mantequilla	238
 salted butter	239
 lightly salted butter	239
 dry butter	240
@@ -1466,6 +1487,10 @@ shell egg	249
 fresh egg	249
 hen egg	249
 room temperature egg	249
+uova	249
+huevo	249
+eier	249
+œuf	249
 egg yolk	250
 yolk	250
 liquid egg yolk	250
@@ -1490,6 +1515,10 @@ olive oil	254
 extra virgin olive oil	254
 virgin olive oil	254
 light olive oil	254
+evo oil	254
+olio evo	254
+olio doliva	254
+aceite de oliva	254
 sunflower oil	255
 sunflower seed oil	255
 cold pressed sunflower oil	255
@@ -1566,6 +1595,10 @@ crystal sugar	273
 baker sugar	273
 fine granulated sugar	273
 extra fine sugar	273
+zucker	273
+sucre	273
+zucchero	273
+azucar	273
 brown sugar	274
 light brown sugar	274
 dark brown sugar	274
@@ -1636,6 +1669,7 @@ liquid glucose	287
 invert syrup	288
 invert sugar	288
 invert sugar syrup	288
+trimoline	288
 agave syrup	289
 agave nectar	289
 agave	289
@@ -1705,6 +1739,10 @@ fresh compressed yeast	302
 baker compressed yeast	302
 block yeast	302
 wet yeast	302
+levadura fresca	302
+levure fraiche	302
+lievito fresco	302
+frischhefe	302
 active dry yeast	303
 active dried yeast	303
 ady	303
@@ -1801,6 +1839,10 @@ cooking salt	321
 fine sea salt	321
 iodised salt	321
 iodized salt	321
+salz	321
+sel	321
+sale	321
+sal	321
 kosher salt	322
 flaky salt	323
 salt flake	323
@@ -2184,60 +2226,66 @@ gluten free flour	443
 starch	444
 soya	445
 yeast	446
-dried yeast	447
-dry yeast	448
-fast action yeast	449
-fast acting yeast	450
-fast action dried yeast	451
-brewer yeast	452
-malt	453
-malt powder	454
-malt flour	455
-barley malt	456
-dried malt	457
-treacle	458
-syrup	459
-cream	460
-condensed milk	461
-powdered milk	462
-cheese	463
-soft cheese	464
-stick of butter	465
-soda	466
-bicarbonate	467
-tin release agent	468
-oil	469
-vegetable oil	470
-fat	471
-starter	472
-sourdough	473
-sourdough starter	474
-sourdough culture	475
-culture	476
-mother	477
-lecithin	478
-vinegar	479
-seed	480
-mixed seed	481
-seed mix	482
-nut	483
-mixed nut	484
-dried fruit	485
-crumb	486
-bread	487
-psyllium seed	488
-coconut	489
-glucose	490
-egg substitute	491
-discard	492
-sourdough discard	493
-chopped nut	494
-suet	495
-tomato puree	496
-cranberry	497
-fig	498
-pumpkin	499
-liquid starter	500
-baker yeast	501
-cider	502
+hefe	447
+levure	448
+lievito di birra	449
+levadura	450
+curd	451
+manteca	452
+dried yeast	453
+dry yeast	454
+fast action yeast	455
+fast acting yeast	456
+fast action dried yeast	457
+brewer yeast	458
+malt	459
+malt powder	460
+malt flour	461
+barley malt	462
+dried malt	463
+treacle	464
+syrup	465
+cream	466
+condensed milk	467
+powdered milk	468
+cheese	469
+soft cheese	470
+stick of butter	471
+soda	472
+bicarbonate	473
+tin release agent	474
+oil	475
+vegetable oil	476
+fat	477
+starter	478
+sourdough	479
+sourdough starter	480
+sourdough culture	481
+culture	482
+mother	483
+lecithin	484
+vinegar	485
+seed	486
+mixed seed	487
+seed mix	488
+nut	489
+mixed nut	490
+dried fruit	491
+crumb	492
+bread	493
+psyllium seed	494
+coconut	495
+glucose	496
+egg substitute	497
+discard	498
+sourdough discard	499
+chopped nut	500
+suet	501
+tomato puree	502
+cranberry	503
+fig	504
+pumpkin	505
+liquid starter	506
+baker yeast	507
+cider	508
 """

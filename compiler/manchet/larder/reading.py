@@ -65,6 +65,10 @@ class _LarderReading:
     def read(self, line: Written) -> None:
         node = line.node
         if isinstance(node, Unread):
+            word, _, rest = line.line.body.partition(" ")
+            if nearest(word, ("class",)):  # what could not be read is not missing too
+                said = next((one for one in CLASSES if fold(rest).startswith(one)), None)
+                self.ingredient = self.ingredient._replace(class_=said or nearest(fold(rest), CLASSES) or "other")
             return
         if not isinstance(node, Setting) or node.key not in _LINES:
             self.reports.append(_misplaced(line))

@@ -5,7 +5,7 @@ from __future__ import annotations
 DESCRIBING = (
     "softened", "melted", "cold", "chilled", "warm", "warmed", "lukewarm", "tepid", "organic", "strong", "sifted", "sieved",
     "beaten", "lightly beaten", "whisked", "chopped", "coarsely chopped", "roughly chopped", "finely chopped", "diced", "cubed",
-    "toasted",
+    "toasted", "active", "bubbly",
 )  # fmt: skip
 """What is said of an ingredient and leaves it what it is: its water, its salt, its allergens."""
 

@@ -35,9 +35,19 @@ def block_meant(entry: Entry) -> Entry:
     So the mistakes under it are reported along with the heading's, and what draws on it is not told that it is missing.
     """
     node = entry.node
-    if isinstance(node, nodes.Unread) and node.opens in BLOCKS and node.name:
-        return entry._replace(node=nodes.BlockHead(node.opens, node.name))
+    if isinstance(node, nodes.Unread) and node.opens in BLOCKS:
+        return entry._replace(node=nodes.BlockHead(node.opens, node.name or _nameless(node.opens)))
     return entry
+
+
+def _nameless(block: str) -> nodes.Word:
+    """What is said in place of a name that is missing."""
+    return nodes.Word(f"this {block}", 0, 0)
+
+
+def is_nameless(entry: Entry) -> bool:
+    """Whether a block has no name, which is reported at its heading."""
+    return isinstance(entry.node, nodes.BlockHead) and entry.node.name == _nameless(entry.node.word)
 
 
 def name_of(entry: Entry) -> str:

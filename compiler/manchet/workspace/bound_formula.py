@@ -113,7 +113,8 @@ class BoundBlock(NamedTuple):
     def checking(self) -> Iterator[Diagnostic]:
         first, *variants = self.formulas
         yield from first.checking
-        yield from _with_variants([(one.written, one.checking) for one in variants], first.checking)
+        found = [(one.written, one.checking) for one in variants]
+        yield from _with_variants(found, first.checking) if first.is_judged else _of_variants_alone(found)
 
 
 def bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool) -> BoundBlock:
@@ -201,6 +202,15 @@ def _with_variants(
     known = {(one.name, one.place) for one in of_formula}
     for written, reports in variants:
         news = list(_news(reports, known, written))
+        known |= {(one.name, one.place) for one in news}
+        yield from news
+
+
+def _of_variants_alone(variants: Iterable[tuple[WrittenFormula, Iterable[Diagnostic]]]) -> Iterator[Diagnostic]:
+    """What is said of the variants of a formula that cannot be judged itself: each once, at the line it is about."""
+    known: set[tuple[str, Place]] = set()
+    for _, reports in variants:
+        news = [one for one in reports if (one.name, one.place) not in known and one.name != "allow-unused"]
         known |= {(one.name, one.place) for one in news}
         yield from news
 

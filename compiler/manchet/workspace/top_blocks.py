@@ -11,7 +11,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File, Word
-from manchet.syntax.parsed_headings import block_meant, name_of
+from manchet.syntax.parsed_headings import block_meant, is_nameless, name_of
 
 
 class TopBlocks(NamedTuple):
@@ -61,6 +61,8 @@ def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:
 def _same_names(entries: tuple[Entry, ...]) -> Iterator[Diagnostic]:
     first: dict[str, Entry] = {}
     for entry in entries:
+        if is_nameless(entry):
+            continue
         key = fold(name_of(entry))
         there = first.setdefault(key, entry)
         if there is entry:

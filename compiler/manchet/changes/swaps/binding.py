@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import islice
 
 from manchet.changes.swaps.lines import SwapKit
 from manchet.changes.swaps.swapping import swap_ingredient
@@ -12,6 +13,7 @@ from manchet.diagnostics.reports import report
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
 from manchet.formula.model import Swapped
+from manchet.formula.naming import Names
 from manchet.larder.yeast_factors import Factors
 from manchet.records import NamedTuple
 from manchet.source.text import Line
@@ -65,6 +67,16 @@ def _quiet(made: Sequence[Swapped]) -> frozenset[str]:
     return frozenset({"swap-not-there"} if asked_before else {"swap-not-there", "swap-taken-before"})
 
 
+def _unknown_names(swaps: Sequence[WantedSwap], offered: Offered) -> Iterator[Diagnostic]:
+    """What is wrong with the names of swaps, whatever is wrong with their formula."""
+    names = Names({}, {}, offered.larder)
+    for one in swaps:
+        reports = (
+            report for word in (one.swap.off, one.swap.on) for report in names.look_up(word, one.line).diagnostics
+        )
+        yield from islice(reports, 1)
+
+
 def with_swaps(
     block: Entry, swaps: Sequence[WantedSwap], offered: Offered, factors: Factors
 ) -> Outcome[Rewritten | None]:
@@ -75,7 +87,7 @@ def with_swaps(
     for one in swaps:
         before = bind(block, offered)
         if before.value is None:
-            return Outcome(None, before.diagnostics)
+            return Outcome(None, (*before.diagnostics, *_unknown_names(swaps, offered)))
         done = swap_ingredient(block, offered.shared, before.value, one.swap, one.line, bench, made)
         if done.value is None:
             if one.if_there and all(each.name in _quiet(made) for each in done.diagnostics):

@@ -11,6 +11,7 @@ SIGNS: tuple[Rewriter, ...] = (
     # a bullet, a box to tick, a number of the list
     rule(r"^(?:[-*•·▪●◦‣□☐☑✓–]|[+>](?= )|\[[ x]?\])\s*(?=[^\W_])", ""),
     rule(r"^\(?[0-9]{1,2}[.)]\s*(?=[^\W\d_])", ""),
+    rule(r"^step [0-9]{1,2}\s*[.:)–-]\s*(?=[^\W\d_])", ""),
     # the end of a sentence
     rule(r"(?<!\.[a-z])\s*[.;:,]+\s*$", ""),
     # a sign between a name and its figure, or behind a heading's word

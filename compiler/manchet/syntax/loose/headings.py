@@ -2,22 +2,30 @@
 
 from __future__ import annotations
 
-import re
-
+from manchet.diagnostics.suggest import nearest
 from manchet.syntax.loose.rules import Rewriter, any_of, rule
 from manchet.syntax.loose.words import NUMBERS, STAGE_KINDS, STAGE_PHRASES
 from manchet.syntax.openings import OPENINGS
 from manchet.syntax.vocabulary import STAGES
 
-_OF_ALL = r"of (?:all (?:the )?|the (?:total|whole|entire) |total )flour"
+_OF_ALL = (
+    r"(?:of (?:all (?:the )?|the (?:total|whole|entire) |total )flour|(?:of )?(?:the )?(?:pff|pre-?fermented flour))"
+)
 
 _STAGE_FIRST = frozenset(stage.word.partition(" ")[0] for stage in STAGES) | frozenset(OPENINGS["formula"])
 
+
+def _without_its_with(heading: str) -> str:
+    """What is before the share, but for a `with` that belongs to it, well written or not."""
+    before, _, last = heading.rpartition(" ")
+    return before.rstrip(",") if before and nearest(last.lower(), ("with",)) else heading
+
+
 HEADINGS: tuple[Rewriter, ...] = (
-    rule(rf"\b{_OF_ALL}", "of all flour"),
+    rule(rf"\b{_OF_ALL}\b", "of all flour"),
     rule(
         r"^(.*?[^\W\d_]),? ?\(?(?:with |at |using )?(<n>) ?% of all flour\)?$",
-        lambda m: f"{re.sub(r',? with$', '', m[1].rstrip(' ,('))} with {m[2]}% of all flour",
+        lambda m: f"{_without_its_with(m[1].rstrip(' ,('))} with {m[2]}% of all flour",
     ),
     rule(rf"^({any_of(STAGE_PHRASES)})(?= with\b|$)", lambda m: f"{STAGE_PHRASES[m[1].lower()]} {m[1]}"),
     rule(

@@ -7,6 +7,7 @@ import re
 from manchet.quantities.reading import figure_at
 from manchet.syntax.describing import DESCRIBING
 from manchet.syntax.loose.rules import NUMBER, Rewriter, any_of, rule
+from manchet.syntax.mistakes.lookalikes import never_weighed
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
 from manchet.syntax.tokens import KINDS, WEIGHTS
 
@@ -53,8 +54,9 @@ def _amount_first(text: str) -> str:
         return f"{rest} {amount}"
     if kind == "NUMBER":
         rest = re.sub(r"^whole (?=\w)", "", rest)
-        if amount.isdigit() and re.fullmatch(r"[^\d,]+", rest) and rest.split(" ")[-1].lower().rstrip("s") in _WHOLE:
-            return f"{rest if int(amount) < 2 or rest.endswith('s') else rest + 's'} {amount} whole"
+        name, comma, tail = rest.partition(",")
+        if amount.isdigit() and not re.search(r"\d", rest) and name.split(" ")[-1].lower().rstrip("s") in _WHOLE:
+            return f"{name if int(amount) < 2 or name.endswith('s') else name + 's'} {amount} whole{comma}{tail}"
         return text
     if kind not in WEIGHTS or re.search(r"[0-9]", rest.partition(",")[0]):
         return text
@@ -65,11 +67,19 @@ def _amount_first(text: str) -> str:
 _WHOLE = ("egg", "yolk", "egg white")
 
 
+def _amount_after_at(text: str) -> str:
+    """`levain @ 20%`: an amount behind the sign of a price list."""
+    match = re.fullmatch(r"([^\W\d_][^@]*?) ?(?:@|\bat\b) ?(<n>.*)".replace("<n>", "[0-9½⅓⅔¼¾]"), text)
+    if match is None or not _is_amount(match[2]) or match[1].split(" ")[0].lower() in _VERBS or never_weighed(match[1]):
+        return text
+    return f"{match[1]} {match[2]}"
+
+
 def _amount_in_its_place(text: str) -> str:
-    """A comma between a name and its amount: `butter, 50 g`."""
-    match = re.fullmatch(r"([^\W\d_][^,\d]*), (<n>.*)".replace("<n>", "[0-9½⅓⅔¼¾]"), text)
+    """A comma between a name and its amount: `butter, 50 g`, `bread flour,100%`, `rye flour type 1150, 400 g`."""
+    match = re.fullmatch(r"([^\W\d_](?:[^,\d]*,\s*|[^,]*, ))(?<=,|\s)(<n>.*)".replace("<n>", "[0-9½⅓⅔¼¾]"), text)
     return (
-        f"{match[1]} {match[2]}"
+        f"{match[1].rstrip(' ,')} {match[2]}"
         if match and _is_amount(match[2]) and match[1].split(" ")[0].lower() not in _VERBS
         else text
     )
@@ -86,7 +96,7 @@ def _described(text: str) -> str:
         match = pattern.fullmatch(text)
         if match is not None and _is_amount(match["amount"]):
             name, words, amount = match["name"], match["words"], match["amount"]
-            return f"{words.strip(' ,').lower()} {name} {amount}"
+            return f"{words.strip(' ,').replace(',', '').lower()} {name} {amount}"
     return text
 
 
@@ -153,4 +163,6 @@ ASKED: tuple[Rewriter, ...] = (
     ),
 )
 
-MATERIALS: tuple[Rewriter, ...] = (*COUNTS, *OPTIONAL, *ASKED, _amount_first, _amount_in_its_place, _warm, _described)
+MATERIALS: tuple[Rewriter, ...] = (
+    *COUNTS, *OPTIONAL, *ASKED, _amount_after_at, _amount_first, _amount_in_its_place, _warm, _described,
+)  # fmt: skip

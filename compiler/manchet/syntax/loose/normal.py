@@ -32,7 +32,8 @@ def normal_form(body: str, context: str) -> str | None:
         text = text.replace(_MARK.format(at), words)
     if text != " ".join(body.split()):
         return text
-    return re.sub("  +", " ", body) if "  " in body else None  # `1000  g`
+    spaced = re.sub(r"\s*\t\s*|  +", " ", body)  # `1000  g`, and the cells of a table
+    return spaced if spaced != body else None
 
 
 _QUOTED = re.compile(r'"[^"]*"|“[^”]*”|„[^“”]*[“”]')

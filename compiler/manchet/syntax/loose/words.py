@@ -79,6 +79,15 @@ STAGE_PHRASES = {
     "yudane": "scald",
     "water roux": "scald",
     "vorteig": "preferment",
+    "sauerteig": "sour",
+    "brühstück": "scald",
+    "bruehstueck": "scald",
+    "kochstück": "scald",
+    "kochstueck": "scald",
+    "quellstück": "soaker",
+    "quellstueck": "soaker",
+    "pasta di riporto": "old dough",
+    "esponja": "sponge",
     "pre-ferment": "preferment",
 }
 """Stages that other schools call so: the word is kept as the stage's name."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix
 from manchet.diagnostics.reports import remarks_of, report
 from manchet.records import NamedTuple
@@ -34,17 +36,20 @@ def choices(start: int, end: int, *texts: str) -> tuple[LineFix, ...]:
     return tuple(in_place(start, end, text) for text in dict.fromkeys(texts))
 
 
-def left_out(body: str, start: int, end: int) -> tuple[LineFix, ...]:
+def left_out(body: str, start: int, end: int, figures: bool = False) -> tuple[LineFix, ...]:
     """What body[start:end] says is said in a note under the line, or not at all; but a line keeps its beginning."""
     words = body[start:end]
     gone = (len(body[:start].rstrip(" ,")), end, "")
-    if not gone[0]:
-        return ()
+    if not gone[0] or (_FIGURE.search(words) and not figures):
+        return ()  # a figure is lost in no note, unless it is the mistake
     out = LineFix((gone,), f"leave out `{words}`")
     if '"' in words:
         return (out,)
     note = f'note "{words}"'
     return LineFix((gone, (len(body), len(body), f"\n{note}")), f"say it in a line under this one: `{note}`"), out
+
+
+_FIGURE = re.compile(r"[0-9] ?(?:min|h|s|C|F|g|kg|%)")
 
 
 class Fault(NamedTuple):

@@ -51,7 +51,8 @@ FORMS: dict[str, str] = {
 }
 
 _PIECES = re.compile(
-    r"makes ([0-9]+) ?(?:[x×] ?(?P<weight>[0-9.]+ ?k?g)|([^\W\d_]+(?: (?!at\b|in\b|of\b)[^\W\d_]+)*))\b.*",
+    r"(?:makes?|yields?):? ([0-9]+) ?(?:[-x×@] ?)?(?P<weight>[0-9.]+ ?(?:g|kg|lb|oz)\b)? ?(?P<noun>[^\W\d_]+(?: (?!at\b|in\b|of\b)[^\W\d_]+)*)?"
+    r"(?: ?(?:at|of|à|@) ?(?P<each>[0-9.]+ ?(?:g|kg|lb|oz)\b))?.*",
     re.IGNORECASE,
 )
 
@@ -61,5 +62,6 @@ def makes_of(body: str) -> str:
     own = _PIECES.fullmatch(body) if len(body) < LONGEST else None
     if own is None:
         return FORMS["makes"]
-    form = re.sub(r"\b(?:14|6) loaves\b", f"{own[1]} {own[3] or 'loaves'}", FORMS["makes"])
-    return form.replace("900 g", own["weight"] or "900 g")
+    noun = "loaves" if own["noun"] in (None, "at", "in", "of", "dough", "baked") else own["noun"]
+    form = re.sub(r"\b(?:14|6) loaves\b", f"{own[1]} {noun}", FORMS["makes"])
+    return form.replace("900 g", own["weight"] or own["each"] or "900 g")

@@ -160,7 +160,9 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
         return _somewhere(clause, node, body)
     if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
         none = re.search(r",?\s*with 0 \w+ (every|after)\b[^,]*", body, re.IGNORECASE)
-        fixes = left_out(body, none.start() + len(none[0]) - len(none[0].lstrip(" ,")), none.end()) if none else ()
+        fixes = (
+            left_out(body, none.start() + len(none[0]) - len(none[0].lstrip(" ,")), none.end(), True) if none else ()
+        )
         return (Fault("part-of-a-number", 0, len(body), {"written": body}, fixes[-1:]),)
     return ()
 

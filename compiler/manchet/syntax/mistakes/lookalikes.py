@@ -14,7 +14,7 @@ from collections.abc import Container, Sequence
 
 from manchet.syntax.tokens import RawToken
 
-_SAID_IN_REST = "say it in the rest it belongs to: `ferment {TIME|2 h} with a fold after 60 min`"
+_SAID_IN_REST = "say it in the rest it belongs to: `ferment 2 h with a fold after {TIME|60 min}`"
 _REST = "write `rest {TIME|20 min}`"
 _RISE = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}` for the whole dough, `prove {TIME|60 min} at {TEMPERATURE|28 C}` for the pieces"
 _MAKES = "write `makes {NUMBER|14} loaves at {MASS|900 g} dough`"
@@ -28,8 +28,59 @@ _WATER = "hydration follows from the lines: write `water {PERCENT|70%}` under `o
 _VENT = "say it in the bake: `bake 30 min at 230 C, vent open after 20 min`"
 _FOLD = "write `fold in three` for a single fold, `fold in four` for a double one"
 
+_FERMENT = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}`"
+_PROVE = "write `prove {TIME|60 min} at {TEMPERATURE|28 C}`"
+_MIX = "write `mix slow {TIME|5 min}`, or `mix fast {TIME|5 min}`"
+_AS_MIXED = "say it where the mixing ends: `mix slow 5 min to {TEMPERATURE|25 C}`"
+_CORE = "say it in the bake: `bake 30 min at 230 C to {TEMPERATURE|97 C} core`"
+
 TWINS: dict[str, str] = {
     "knead": "write `mix by hand {TIME|10 min}`, or `mix slow {TIME|8 min}` for a machine",
+    "ddt": _AS_MIXED,
+    "desired dough temperature": _AS_MIXED,
+    "desired dough temp": _AS_MIXED,
+    "dough temperature": _AS_MIXED,
+    "dough temp": _AS_MIXED,
+    "base temperature": "leave it out: how warm the water is to be is worked out from the kitchen's air, flour and mixer",
+    "base temp": "leave it out: how warm the water is to be is worked out from the kitchen's air, flour and mixer",
+    "internal temperature": _CORE,
+    "internal temp": _CORE,
+    "internal": _CORE,
+    "core temperature": _CORE,
+    "core temp": _CORE,
+    "bf": _FERMENT,
+    "pointage": _FERMENT,
+    "puntata": _FERMENT,
+    "stockgare": _FERMENT,
+    "teigruhe": _FERMENT,
+    "apprêt": _PROVE,
+    "appret": _PROVE,
+    "appretto": _PROVE,
+    "stückgare": _PROVE,
+    "leudar": _RISE,
+    "détente": _REST,
+    "detente": _REST,
+    "frasage": "write `mix slow {TIME|4 min}`",
+    "pétrissage": _MIX,
+    "petrissage": _MIX,
+    "amasar": _MIX,
+    "impastare": _MIX,
+    "kneten": _MIX,
+    "bassinage": "write `hold back water {MASS|5%}` under the materials, and `add water` at the step where it goes in",
+    "façonnage": "write `shape round`, or `shape long`",
+    "faconnage": "write `shape round`, or `shape long`",
+    "pirlare": "write `shape round`",
+    "pirlatura": "write `shape round`",
+    "bolear": "write `shape round`",
+    "staglio": _DIVIDE,
+    "schwaden": "say it in the bake: `bake 30 min at 230 C, steam`",
+    "apply": "write `brush with {REST|butter} 5 g each`",
+    "refresh": "a refreshment is a stage of its own: the heading `levain NAME`, and under it what it is fed",
+    "feed": "a refreshment is a stage of its own: the heading `levain NAME`, and under it what it is fed",
+    "tdw": "write `makes {MASS|18 kg} dough`",
+    "total dough weight": "write `makes {MASS|18 kg} dough`",
+    "batch size": "write `from {MASS|20 kg} flour`, or `makes {MASS|20 kg} dough`",
+    "final mix": "write `dough`",
     "cook": "write `heat {TIME|4 min} to {TEMPERATURE|65 C}`, or `simmer {TIME|15 min}`",
     "toast": "write `roast {TIME|10 min} at {TEMPERATURE|160 C}`",
     "scale": _DIVIDE,
@@ -104,7 +155,7 @@ TWINS: dict[str, str] = {
     "ferment overnight": "say how long: `ferment 8-12 h`",
     "overnight": "say how long: `8-12 h`",
     "sourdough": _LEVAIN.replace("levain`", "levain` or `sour`"),
-    "starter": _LEVAIN,
+    "starter": f"{_LEVAIN}, as in `ripe wheat starter 100 g`",
     "mother": _LEVAIN,
     "pate fermentee": "write the heading `old dough`",
     "pâte fermentée": "write the heading `old dough`",
@@ -136,7 +187,12 @@ TWINS: dict[str, str] = {
     "type": "write `kind {REST|hearth loaf}`",
 }
 
-NEVER_WEIGHED = frozenset({"scale", "portion", "weigh off", "hydration", "divide"})
+NEVER_WEIGHED = frozenset(
+    {
+        "scale", "portion", "weigh off", "hydration", "divide", "bassinage", "staglio", "tdw", "total dough weight", "batch size",
+        "base temp", "base temperature",
+    }
+)  # fmt: skip
 """Words before a weight that name no ingredient anywhere."""
 
 OF_A_KITCHEN: dict[str, dict[str, str]] = {
@@ -214,7 +270,6 @@ INSTEAD: dict[str, str] = {
     "discard rest": "discard what is left",
     "discard the rest": "discard what is left",
     "all remaining": "everything else",
-    "laminate": "lock in",
     "sheet": "roll out",
     "round": "shape round",
     "preshape": "shape round",
@@ -242,6 +297,24 @@ INSTEAD: dict[str, str] = {
     "ingredients": "overall",
     "final dough": "dough",
     "main dough": "dough",
+    "final mix": "dough",
+    "bf": "ferment",
+    "pointage": "ferment",
+    "puntata": "ferment",
+    "stockgare": "ferment",
+    "apprêt": "prove",
+    "appret": "prove",
+    "appretto": "prove",
+    "stückgare": "prove",
+    "leudar": "ferment, prove",
+    "détente": "rest",
+    "detente": "rest",
+    "frasage": "mix slow",
+    "pétrissage": "mix slow, mix fast",
+    "petrissage": "mix slow, mix fast",
+    "pirlare": "shape round",
+    "pirlatura": "shape round",
+    "bolear": "shape round",
     "yield": "makes",
     "yields": "makes",
     "serves": "makes",
@@ -277,7 +350,7 @@ def of_a_kitchen(words: list[str], context: str, weighed: bool = False) -> tuple
 
 def _longest(words: list[str], table: Container[str]) -> str | None:
     for size in (4, 3, 2, 1):
-        written = " ".join(words[:size])
+        written = " ".join(words[:size]).rstrip(".")
         if len(words) >= size and written in table:
             return written
     return None

@@ -6,7 +6,7 @@ from manchet.diagnostics.suggest import nearest
 from manchet.syntax.block import BLOCKS
 from manchet.syntax.mistakes.faults import LineTrouble
 from manchet.syntax.nodes import Unread, Word
-from manchet.syntax.openings import OPENINGS, WEIGHS
+from manchet.syntax.openings import OPENINGS, WEIGHS, opening_of
 from manchet.syntax.tokens import RawToken
 from manchet.syntax.vocabulary import CALLED_BY_KIND
 
@@ -31,7 +31,8 @@ def unread_node(trouble: LineTrouble) -> Unread:
         kind = _kind_as_name(raws)
         opens = "overall" if kind is not None and kind.text == "overall" else "stage"
         return Unread("heading", _name_after(body, raws, 1) or kind, opens)
-    opens = {"larder": "entry", "kitchen": "thing"}.get(context, "step")
+    opening = opening_of(OPENINGS[context], list(raws))
+    opens = opening[0].opens if opening else {"larder": "entry", "kitchen": "thing"}.get(context, "step")
     if context in WEIGHS:
         if rule == "step":
             return Unread("step", Word(raws[0].text, raws[0].start, raws[0].end), opens)

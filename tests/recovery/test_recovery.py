@@ -1,0 +1,193 @@
+"""Of two or three mistakes in one text each is reported as if it were alone: none lost, none besides, none twice.
+
+A few hundred pairs and triples here; MANCHET_RECOVERY says how many otherwise.
+"""
+
+from __future__ import annotations
+
+import os
+import random
+from collections import Counter
+from collections.abc import Iterator, Sequence
+
+from fuzz.texts import sound_texts
+from recovery.mistakes import Mistake, carried_out, fitted, of_the_pen, put_in_at, slips
+from run_length import at_length
+from works import bakery_of
+
+from manchet.checks.index import CHECKS
+from manchet.diagnostics.catalogue import explain
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.names import REPORTS
+from manchet.records import NamedTuple
+
+SEED = 20261130
+HOW_MANY = int(os.environ.get("MANCHET_RECOVERY", at_length(3000, 400)))
+DEEPEST = 64
+LONGEST = 120
+"""Lines of a text that mistakes are put into."""
+
+
+class Said(NamedTuple):
+    """A report, at the line of the text before its mistakes that it stands on."""
+
+    name: str
+    line: int
+
+
+class Heard(NamedTuple):
+    """What is said of a text: of its reading, and of the dough; and the lines that each report points to."""
+
+    reading: Counter[Said]
+    dough: Counter[Said]
+    points: dict[Said, set[int]]
+
+
+def heard(rows: Sequence[str], mistakes: Sequence[Mistake]) -> Heard:
+    text, origins = carried_out(rows, mistakes)
+    bakery = bakery_of(text)
+
+    def of(reports: Sequence[Diagnostic]) -> Iterator[tuple[Said, set[int]]]:
+        for one in reports:
+            places = (one.place, *(related.place for related in one.related))
+            lines = [origins[place.line - 1] for place in places]
+            yield Said(one.name, lines[0]), set(lines)
+
+    read, all_ = [*of(bakery.mistakes)], [*of(bakery.diagnostics)]
+    reading = Counter(said for said, _ in read)
+    return Heard(reading, Counter(said for said, _ in all_) - reading, dict(all_))
+
+
+class Trial(NamedTuple):
+    rows: tuple[str, ...]
+    mistakes: tuple[Mistake, ...]
+
+
+def trials(seed: int, how_many: int) -> Iterator[Trial]:
+    """Texts that nothing is to be said of, each with two or three mistakes whose lines do not touch."""
+    rng = random.Random(seed)
+    cases = tuple(slips())
+    texts = (*(case.put_right for one in cases if (case := explain(one.title))), *sound_texts())
+    fitting: dict[str, tuple[Mistake, ...]] = {}
+    while how_many:
+        text = rng.choice(texts)
+        rows = tuple(text.split("\n"))
+        if len(rows) > LONGEST or bakery_of(text).diagnostics:
+            continue
+        if text not in fitting:
+            fitting[text] = tuple(made for one in cases if (made := fitted(one, rows)) is not None)
+        chosen: list[Mistake] = []
+        for _ in range(rng.choice((2, 2, 3))):
+            made = rng.choice(fitting[text]) if fitting[text] and rng.random() < 0.6 else of_the_pen(rows, rng)
+            if made is not None and all(independent(made, other, rows) for other in chosen):
+                chosen.append(made)
+        if len(chosen) > 1 and all(any(heard(rows, (one,))[:2]) for one in chosen):
+            how_many -= 1
+            yield Trial(rows, tuple(chosen))
+
+
+def independent(one: Mistake, other: Mistake, rows: Sequence[str]) -> bool:
+    """Whether two mistakes have nothing to do with each other: they change other lines, of other things, and allow nothing that
+    the other brings."""
+    if one.touches(other) or one.things(rows) & other.things(rows):
+        return False
+    if {one.title, other.title} in ANOTHER_BREAD:
+        return False
+    return not any(
+        two.title in row for a, two in ((one, other), (other, one)) for change in a.changes for row in change.rows
+    )
+
+
+ANOTHER_BREAD = (
+    {"takes-more-than-there-is", "preferment-yeast-against-time"},
+    {"fermentation-too-hot", "yeast-against-time"},
+    {"dough-temperature-implausible", "mix-warm-for-yeast"},
+    {"under-oil-too-long", "dried-under-fat"},
+)
+"""Two that together make a bread of which something else is true: more of a stronger poolish, another time at another heat."""
+
+WITH_THE_WHOLE = frozenset(name for name, (_, room) in REPORTS.items() if room == "changes/reports")
+"""What is said of a swap that is carried out: in a formula that can be put together, like what is said of a dough."""
+
+
+def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], trial: Trial, together: Heard) -> str:
+    """Why this report is not made beside those mistakes; "" where it should be."""
+    if any(said.line in points for one, points in together.points.items() if one.name == said.name):
+        return "it is said with another of its name"
+    if any(
+        change.start <= line < change.end for line in of.points[said] for one, _ in others for change in one.changes
+    ):
+        return "another mistake spoils a line that it speaks of"
+    reports = [report for _, other in others for report in other.reading + other.dough]
+    over = set(headings_over(said.line, trial.rows)) | {said.line}
+    of_two = (points for _, other in others for one, points in other.points.items() if one.name == "same-name-twice")
+    if any(over & points for points in of_two):
+        return "its stage is the second of its name, which nobody takes"
+    unread = {one.line for one in reports if REPORTS[one.name][1] == "syntax/reports"}
+    nearby = {line for at in unread for line in (at, *headings_over(at, trial.rows)) if line > 0}
+    if (over & nearby or said.line in nearby) and REPORTS[said.name][1] in ("larder/reports", "kitchen/reports"):
+        return "a heading in its entry cannot be read"
+    over_unread = {line for at in unread for line in headings_over(at, trial.rows)}
+    if said.name in ("takes-more-than-there-is", "leftover") and (over & unread or over_unread & of.points[said]):
+        return "how much there is of it follows from what cannot be read"
+    if reports and said.name in ABOUT_WHAT_IS_NOT_THERE:
+        return "what is not there may be the line that cannot be read"
+    if any(one.name in CHECKS and said.name in CHECKS[one.name].explains for one in reports):
+        return "another report explains it"
+    errors = any(REPORTS[one.name][0] == "error" for one in reports)
+    if errors and (said in of.dough or said.name in WITH_THE_WHOLE):
+        return "it is said of a dough, and another mistake leaves none to speak of"
+    return ""
+
+
+ABOUT_WHAT_IS_NOT_THERE = frozenset({"tin-size-unclear", "breads-too-many", "made-of-itself"})
+
+
+def headings_over(line: int, rows: Sequence[str]) -> Iterator[int]:
+    """The lines that a line of the text stands under, or that one put in there does."""
+    deep = DEEPEST
+    for at in range(line if line >= 0 else put_in_at(line) - 1, -1, -1):
+        indent = len(rows[at]) - len(rows[at].lstrip(" "))
+        if rows[at] and indent < deep:
+            deep = indent
+            if at != line:
+                yield at
+
+
+class Finding(NamedTuple):
+    trial: Trial
+    lost: Counter[Said]
+    besides: Counter[Said]
+
+    def __str__(self) -> str:
+        put = [
+            f"  {one.title}, line {change.start + 1}: {' | '.join(change.rows) or 'left out'}"
+            for one in self.trial.mistakes
+            for change in one.changes
+        ]
+        return "\n".join((f"lost {[*self.lost]}, besides {[*self.besides]}", *put))
+
+
+def findings(seed: int, how_many: int, why: Counter[str]) -> Iterator[Finding]:
+    """Where the reports on several mistakes are not those on each; in `why`, how many reports were left out, and for what."""
+    for trial in trials(seed, how_many):
+        alone = [(one, heard(trial.rows, (one,))) for one in trial.mistakes]
+        together = heard(trial.rows, trial.mistakes)
+        found = together.reading + together.dough
+        wanted: Counter[Said] = Counter()
+        for at, (_, of) in enumerate(alone):
+            for said, times in (of.reading + of.dough).items():
+                others = alone[:at] + alone[at + 1 :]
+                reason = "" if found[said] else excluded(said, of, others, trial, together)
+                why[reason] += 1
+                if not reason:
+                    wanted[said] = max(wanted[said], times)
+        if found != wanted:
+            yield Finding(trial, wanted - found, found - wanted)
+
+
+def test_no_mistake_hides_another() -> None:
+    why: Counter[str] = Counter()
+    found = [str(one) for one in findings(SEED, HOW_MANY, why)]
+    assert not found, f"{len(found)} of {HOW_MANY}:\n" + "\n".join(found)
+    assert why[""] > why.total() * 0.8, why
