@@ -93,3 +93,16 @@ def test_what_is_optional_is_counted() -> None:
     ]
     assert {line.name: line.optional for line in optional.batch.formula.overall if line.optional} == {"walnuts": True}
     assert [p.name for p in optional.batch.formula.dough.portions if p.optional] == ["walnuts"]
+
+
+def test_by_weight_what_stands_by_is_the_same_in_all_and_in_the_stage() -> None:
+    text = (
+        "formula A\n  makes 2 loaves at 850 g dough\n  dough\n    white flour 1000 g\n    water 640-670 g, as the flour asks\n"
+        "    salt 20 g\n    mix by hand 8 min\n    divide\n"
+    )
+    figures = figures_of(first_work(text))
+    of_all, of_dough = (
+        [m.more.value for m in lines if m.more] for lines in (figures.overall, figures.stages[0].materials)
+    )
+    assert of_all == of_dough == [first_work(text).batch.flour * F(30, 1000)]
+    assert figures.totals["water_at_most_percent"].value == 67

@@ -67,7 +67,7 @@ class _Asked:
         lines = self._overall()
         base = self._base(lines) or ONE
         stages = tuple(self._stage(key, draft, base) for key, draft in self.drafts.stages.items())
-        overall = tuple(line._replace(share=line.share / base) for line in lines)
+        overall = tuple(line._replace(share=line.share / base, more=line.more / base) for line in lines)
         return Outcome(Shares(overall, stages, base, not has_errors(self.reports)), tuple(self.reports))
 
     def _base(self, lines: tuple[OverallLine, ...]) -> Fraction:
