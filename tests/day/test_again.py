@@ -83,7 +83,7 @@ def test_a_colder_floor_comes_before_waiting_and_being_late() -> None:
     day, last = FIRE_NIGHT
     shape = next(at for at, wait in enumerate(day.waits) if day.jobs[wait.after].key == "hearth/load 1")
     again = day_again(day, last, News(200, (), (LateBy(50, wait=shape),)))
-    plan = plan_kept(again, never)
+    plan = plan_kept(again, lambda _: None)
     assert plan is not None and plan.starts[number(day, "hearth/load 1")] == 315
     assert tuple(loads_colder(again, plan)) == ((0, 10),)
     assert "floor" in {refusal.rule for refusal in check(again.own, plan)}
@@ -103,10 +103,21 @@ def test_a_wait_may_be_beyond_its_range() -> None:
     """The levain was fed at 145; nobody could mix the rye before 400: 255 min, where 180 are the most and 30 may be waited."""
     day, last = MORNING
     again = day_again(day, last, News(300, (), (LateBy(48, job=number(day, "rye/mix")),)))
-    plan = plan_kept(again, never)
+    plan = plan_kept(again, lambda _: None)
     assert plan is not None and plan.starts[number(day, "rye/mix")] == 400
     costs = dict(zip(GOALS_AGAIN, cost_again(again, plan), strict=True))
     assert (costs["beyond"], costs["may wait"] >= 75, costs["late"]) == (45, True, 0)
+
+
+def test_who_has_gone_by_then_hands_over() -> None:
+    """Tom goes at 420, and loading the buns, at 419, takes three minutes: Ines does it, who came at 400."""
+    day, last = FIRE_NIGHT
+    load = number(day, "bun/load 1")
+    again = day_again(day, last, News(300, (), (LateBy(49, job=load),)))
+    plan = plan_kept(again, lambda _: None)
+    assert plan is not None and plan.starts[load] == 419
+    assert (last.shifts[load], plan.shifts[load]) == (0, 1)
+    assert (load, 1) in {(move.job, move.shift) for move in moves(again, plan)}
 
 
 def test_what_has_begun_is_what_was_said_and_what_was_planned_before_now() -> None:
@@ -135,7 +146,7 @@ def test_what_took_longer_keeps_its_hands_as_long() -> None:
     assert again.day.jobs[divide]._replace(does="") == day.jobs[divide]._replace(
         does="", earliest=334, latest=334, minutes=30, shift="Ines"
     )
-    plan = plan_kept(again, never)
+    plan = plan_kept(again, lambda _: None)
     assert plan is not None and plan.starts[number(day, "rye/mix")] == 364
 
 

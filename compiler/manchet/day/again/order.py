@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Container, Iterator, Sequence
 from itertools import combinations
 
 from manchet.day.again.fixing import Again
@@ -20,12 +20,13 @@ class Taking(NamedTuple):
     ends: int
 
 
-def order_kept(again: Again) -> Iterator[Lag]:
-    """Between all that take the same hands, mixers, places, decks and fires."""
+def order_kept(again: Again, shifts: Sequence[int]) -> Iterator[Lag]:
+    """Between all that take the same hands, mixers, places, decks and fires, where these shifts do the jobs."""
     day, last = again.day, again.last
+    handed_over = {at for at, (shift, was) in enumerate(zip(shifts, last.shifts, strict=True)) if shift != was}
     for number in range(len(day.shifts)):
-        jobs = [Taking(at, at) for at, shift in enumerate(last.shifts) if shift == number and day.jobs[at].hands]
-        yield from _turns(again, jobs)
+        jobs = [Taking(at, at) for at, shift in enumerate(shifts) if shift == number]
+        yield from _turns(again, jobs, handed_over)
     for mixer in day.mixers:
         jobs = [Taking(at, at) for at, job in enumerate(day.jobs) if job.mixer == mixer.name]
         yield from _turns(again, jobs)
@@ -41,22 +42,24 @@ def order_kept(again: Again) -> Iterator[Lag]:
         yield from _oven(again, oven)
 
 
-def _turns(again: Again, takings: list[Taking]) -> Iterator[Lag]:
-    """Two that did not overlap do not overlap now; so no more lie over one another than did. Only the next ones of each are
-    named: what comes after these comes after it, too."""
+def _turns(again: Again, takings: list[Taking], handed_over: Container[int] = ()) -> Iterator[Lag]:
+    """Two that did not overlap do not overlap now, so no more lie over one another than did; what was another shift's overlaps
+    nothing. Only the next ones of each are named: what comes after these comes after it, too."""
     jobs, before, starts = again.day.jobs, again.before.jobs, again.last.starts
     inside = sorted(takings, key=lambda taking: (starts[taking.begins], taking))
-    for taking in inside:
+    for at, taking in enumerate(inside):
         over = starts[taking.ends] + before[taking.ends].minutes
         until: int | None = None
-        for other in inside:
-            begins = starts[other.begins]
-            if other == taking or begins < over or (until is not None and begins >= until):
+        for other in inside[at + 1 :]:
+            begins, ends = starts[other.begins], starts[other.ends] + before[other.ends].minutes
+            overlaps = begins < over
+            if (overlaps and taking.begins not in handed_over and other.begins not in handed_over) or (
+                until is not None and begins >= until
+            ):
                 continue
             if other.begins not in again.begun:
                 yield Lag(taking.ends, other.begins, jobs[taking.ends].minutes)
-                ends = starts[other.ends] + before[other.ends].minutes
-                until = ends if until is None else min(until, ends)
+                until = until if overlaps else min(ends, ends if until is None else until)
             elif taking.begins not in again.begun:
                 yield Lag(other.ends, taking.begins, jobs[other.ends].minutes)
 
