@@ -34,9 +34,9 @@ def test_the_sheet_has_the_low_end_and_says_what_stands_by() -> None:
 
 
 def test_the_last_mixing_has_a_box_for_what_went_on_top() -> None:
-    boxed = [line.text for line in lines_of(sheet(ASKED)) if any(box.label == "water on top" for box in line.boxes)]
+    boxed = [line.text for line in lines_of(sheet(ASKED)) if any(box.label == "on top" for box in line.boxes)]
     assert len(boxed) == 1 and "mix slow 2\u00a0min" in boxed[0]
-    assert not any(box.label == "water on top" for line in lines_of(sheet(PLAIN_LOAF)) for box in line.boxes)
+    assert not any(box.label == "on top" for line in lines_of(sheet(PLAIN_LOAF)) for box in line.boxes)
 
 
 def test_the_card_says_both() -> None:

@@ -91,7 +91,8 @@ class _Way:
         if at != last or not isinstance(self.adds, Bowl):
             return ()
         names = [x.weighed.portion.name for x in self.adds.table.lines if x.weighed.portion.more]
-        return tuple(Box(self.m.words.say("box.more_of", name), self.m.weight_unit()) for name in names)
+        labels = [self.m.words["box.on_top"]] if len(names) == 1 else names  # a box is as wide as a short word
+        return tuple(Box(label, self.m.weight_unit()) for label in labels)
 
     def _rounds(self, step: Step) -> str:
         """Of the pieces of one mix, as the timing card has them."""
