@@ -91,6 +91,25 @@ def test_what_rises_is_baked_while_the_fire_burns(bake: str, text: str) -> None:
     ]
 
 
+def test_what_bakes_beside_the_fire_wants_no_heat_and_the_fire_burns_for_it() -> None:
+    made = card("40 min in mother, beside the fire")
+    lit = only(made, "preheat")
+    assert not any(row.job == "fire out" for row in made.rows)
+    assert (lit.end, lit.celsius, lit.seconds) == (first_bake(made).start, None, Range(None, Fraction(3 * 3600)))
+
+
+def test_what_rises_beside_the_fire_goes_in_as_it_is_lit() -> None:
+    made = card("40 min at 30 C rising to 210 C, beside the fire")
+    lit = only(made, "preheat")
+    assert lit.start == lit.end == first_bake(made).start
+
+
+def test_the_fire_burns_until_what_stands_beside_it_is_out() -> None:
+    dried = TEXT.replace("    cool 2 h\n", "    cool 3 h\n    bake 1 h at 100-120 C\n    cool 1 h\n")
+    made = card("40 min at the mouth", text=dried)
+    assert only(made, "fire out").start >= first_bake(made).end
+
+
 def test_after_what_rises_the_fire_is_out_for_what_falls() -> None:
     dried = TEXT.replace("    cool 2 h\n", "    cool 3 h\n    bake 1 h at 100-120 C\n    cool 1 h\n")
     made = card("40 min at 30 C rising to 210 C", text=dried)

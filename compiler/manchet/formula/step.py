@@ -113,6 +113,8 @@ class Step(NamedTuple):
     speed: int | None = None
     heats: tuple[Heat, ...] = ()
     ramp: tuple[str, Range] | None = None
+    by_fire: str = ""
+    """"beside the fire" or "at the mouth": in the oven while its fire burns."""
     humidity: Range | None = None
     """Of the air around it: shares of 1."""
     reaches: tuple[Reach, ...] = ()

@@ -24,7 +24,7 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
         which = "by hand, or on a machine, slow or fast?" if step.turns is None else "slow or fast?"
         message = f"`mix`, and no word of how: {which}"
         yield report("mixed-how", step.place, message, help, fixes=fixes)
-    if verb.needs_heat and not step.heats and step.ramp is None:
+    if verb.needs_heat and not step.heats and step.ramp is None and not step.by_fire:
         help = f"say how hot it is around it, as in `{step.verb} … at {verb.needs_heat}`"
         yield report("heat-missing", step.place, f"`{step.verb}` has no temperature", help)
     if any(folds.number > MOST_FOLDS for folds in step.folds):

@@ -110,6 +110,8 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
                 manner.append(word)
                 if number is not None:
                     said["speed"] = number
+            case nodes.ByFire(by_fire):
+                once("by_fire", by_fire, line, "a place")
             case nodes.Humidity(amount):
                 air, found = _humidity(amount, line)
                 reports += found

@@ -147,6 +147,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "shape_as": n.As,
     "manner": lambda word: n.Manner(word.text),
     "speed": lambda number: n.Manner("speed", _whole(number)),
+    "by_fire": lambda word: n.ByFire(word.text),
     "humidity": n.Humidity,
     "steam": lambda amount=None: n.Steam(amount),
     "vent": lambda word, after: n.Vent(word.text == "open", after),

@@ -11,11 +11,11 @@ from manchet.syntax import clauses as c
 from manchet.syntax.clauses import Clause
 
 ORDER = (
-    "as", "with", "how", "manner", "time", "who", "at", "falling", "within", "where", "to", "humidity", "loses", "steam", "vent", "lid", "turn",
+    "as", "with", "how", "manner", "time", "who", "at", "falling", "within", "where", "to", "by fire", "humidity", "loses", "steam", "vent", "lid", "turn",
     "at a time", "may wait", "optional", "if late", "why", "note", "picture", "until",
 )  # fmt: skip
 
-AFTER_A_COMMA = frozenset(ORDER[ORDER.index("humidity") : ORDER.index("if late")])
+AFTER_A_COMMA = frozenset(ORDER[ORDER.index("by fire") : ORDER.index("if late")])
 """Sorts that stand after a comma: what happens beside the step, and what may."""
 
 _SORTS: dict[type, str] = {
@@ -28,6 +28,7 @@ _SORTS: dict[type, str] = {
     c.Within: "within",
     c.Where: "where",
     c.To: "to",
+    c.ByFire: "by fire",
     c.Humidity: "humidity",
     c.Loses: "loses",
     c.Steam: "steam",

@@ -104,6 +104,12 @@ class Manner(NamedTuple):
     number: int | None = None
 
 
+class ByFire(NamedTuple):
+    """`beside the fire`, `at the mouth`: in an oven while its fire burns."""
+
+    where: str
+
+
 class Humidity(NamedTuple):
     """`75% humidity`: of the air around it."""
 
@@ -165,6 +171,6 @@ class AppliedClause(NamedTuple):
 
 
 Clause = (
-    Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | Humidity | Steam | Vent | Lid | TurnAfter
+    Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | ByFire | Humidity | Steam | Vent | Lid | TurnAfter
     | Within | AtATime | Loses | AppliedClause
 )  # fmt: skip

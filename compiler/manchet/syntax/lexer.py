@@ -159,7 +159,7 @@ class Tokens:
                     after = self.at + len(phrase.rest) + 1
                     if phrase.token in _ENDS_NAME and after < size and raws[after].kind not in ("WORD", "COMMA"):
                         break
-                    if phrase.token == "ONE_WORK" or (raw.text == "with" and self._within_at(self.at)):
+                    if phrase.token in ("ONE_WORK", "BY_FIRE") or (raw.text == "with" and self._within_at(self.at)):
                         break
                 elif raw.text == "for" and self.at > first and self.at + 1 < size and raws[self.at + 1].kind == "TIME":
                     break

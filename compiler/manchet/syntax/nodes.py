@@ -16,6 +16,7 @@ from manchet.syntax.clauses import (
     As as As,
     At as At,
     AtATime as AtATime,
+    ByFire as ByFire,
     Clause as Clause,
     Humidity as Humidity,
     Lid as Lid,

@@ -99,6 +99,7 @@ _AS: as
 MANNER: slow, fast, covered, uncovered, round, long, oval, flat, seam up, seam down, in three, in four, by hand
 MANNER: hands-on, hands on = hands-on, waiting, optional
 _SPEED: speed
+BY_FIRE: beside the fire, by the fire = beside the fire, next to the fire = beside the fire, at the mouth, in the mouth = at the mouth
 _HUMIDITY: humidity, relative humidity = humidity, rel humidity = humidity, rh = humidity
 _STEAM: steam, with steam
 VENT: vent open = open, vent closed = closed, damper open = open, damper closed = closed, vents open = open

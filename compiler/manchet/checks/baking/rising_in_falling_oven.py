@@ -18,7 +18,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     told = set()
     for bake in bakes_of(work):
         phase = rising_phase(bake.phases)
-        if not bake.oven.falls or phase is None or phase.place in told:
+        if not bake.oven.falls or bake.phases[0].by_fire or phase is None or phase.place in told:
             continue
         told.add(phase.place)
         other = next((oven for oven in work.kitchen.ovens if not oven.falls), None)
@@ -27,7 +27,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         help = (
             f"name the oven that can: `in {other.name}`"
             if other is not None and other.name
-            else "bake it while the fire burns, or write the hottest phase first"
+            else "write `, beside the fire` if it bakes while the fire burns; or the hottest phase first"
         )
         yield report(NAME, phase.place, message, help)
 

@@ -66,7 +66,7 @@ class Bake(NamedTuple):
     @property
     def rises(self) -> bool:
         """An oven whose fire is out cannot bake it."""
-        return rising_phase(self.phases) is not None
+        return bool(self.phases[0].by_fire) or rising_phase(self.phases) is not None
 
     @property
     def turns(self) -> int:

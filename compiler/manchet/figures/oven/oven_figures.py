@@ -140,6 +140,8 @@ def _off_the_card(bake: Bake, plan: LoadingPlan, on_card: tuple[Bake, ...]) -> s
     """Why a bake has no turn on the card: then it stands behind those that have."""
     if bake in on_card:
         return ""
+    if bake.phases[0].by_fire:
+        return "; it is baked while the fire burns, and stands last"
     if bake in plan.rising:
         return "; it wants a heat that rises, and stands last: it needs the fire, or another oven"
     if bake in plan.too_hot:

@@ -80,10 +80,11 @@ def what_is_applied(step: Step, m: Measures) -> tuple[str, str]:
 
 
 def place(step: Step, m: Measures) -> list[str]:
+    fire = [m.words["say." + step.by_fire]] if step.by_fire else []
     if step.where is None:
-        return []
+        return fire
     preposition, where = step.where
-    return [m.words["where." + preposition], where]
+    return [m.words["where." + preposition], where, *fire]
 
 
 def how_long(step: Step, m: Measures) -> list[str]:

@@ -96,7 +96,11 @@ def _uses(
         goes_in = not any(need.how == "step" and need.job in inside for need in job.needs)
         is_first = goes_in and whose not in begun
         heat = floor_heat(job.step)
-        on_the_fire = job.step.place in rising or (heat is not None and window(oven.falls, heat) is None)
+        on_the_fire = (
+            bool(job.step.by_fire)
+            or job.step.place in rising
+            or (heat is not None and window(oven.falls, heat) is None)
+        )
         yield _Use(
             starts[at],
             starts[at] + job.length.planned,
@@ -165,12 +169,14 @@ def _firing(group: list[_Use], oven: Oven) -> Firing:
     first, begun = group[0], _top_of_curve(group, oven)
     hot = first.start if begun is None or first.on_the_fire else first.door
     start = None if oven.heats_in is None else hot - oven.heats_in
-    celsius = first.step.heats[0].celsius if first.step.heats else None
+    celsius = first.step.heats[0].celsius if first.step.heats and not first.step.by_fire else None
+    if first.step.by_fire and first.step.ramp is not None:
+        start = hot  # it goes in as the fire is lit, and grows hot with the oven
     if begun is None:
-        return Firing(oven, first.step, celsius, start, hot)
+        return Firing(oven, first.step, celsius, start, hot, not first.step.by_fire)
     top = oven.falls[0].start
     into, burns = _in_the_fall(group)[0], max([begun, *(use.end for use in group if use.on_the_fire)])
     out = FireOut(max(burns, into.door), heat_at(oven.falls, (max(burns, into.start) - begun) / HOUR))
     if first.on_the_fire:
-        return Firing(oven, first.step, celsius, start, hot, out=out)
+        return Firing(oven, first.step, celsius, start, hot, not first.step.by_fire, out)
     return Firing(oven, first.step, Range(out.celsius, out.celsius), start, hot, out.celsius == top, out)

@@ -261,7 +261,7 @@ def _left_out(plan: LoadingPlan, m: Measures) -> Iterable[LeftOut]:
     start = _heat(plan.oven.falls[0].start, m)
     for bake in plan.too_hot:
         yield LeftOut(_name(bake, m), _about_range(bake, m), words.say("falling.too_hot", start))
-    for bake in plan.rising:
+    for bake in (bake for bake in plan.rising if not bake.phases[0].by_fire):
         phase = rising_phase(bake.phases) or bake.phases[0]
         yield LeftOut(_name(bake, m), wording.heats(phase, m), words["falling.rising"])
     for bake, group in groupby(plan.late, key=lambda load: load.bake):

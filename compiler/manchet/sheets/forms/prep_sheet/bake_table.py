@@ -67,7 +67,7 @@ def _falling(work: Work, phases: Sequence[Step], m: Measures) -> Iterable[str]:
     """From when to when an oven whose fire is out has the heat the bake begins at, to five minutes: an estimate. Of a heat
     that is to rise: that this oven cannot."""
     oven, heat = oven_of(phases[0], work.kitchen), floor_heat(phases[0])
-    if oven is None or not oven.falls:
+    if oven is None or not oven.falls or phases[0].by_fire:
         return
     name = oven.name or m.words["oven"]
     if rising_phase(phases) is not None:

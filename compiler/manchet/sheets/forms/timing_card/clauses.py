@@ -89,7 +89,7 @@ def how_said(step: Step, m: Measures) -> str:
     words = m.words
     covers = [words["manner." + word] for word in step.manner if word in COVERS]
     additions = [words.say("say.additions", str(step.additions))] if step.additions else []
-    place = [] if step.where is None else [f"{words['where.' + step.where[0]]} {step.where[1]}"]
+    place = wording.place(step, m)
     said = " ".join([*covers, *additions, *_applied(step, m), *place, wording.around_to(step, m)]).strip()
     tail = [wording.humidity(step, m), _steam(step, m), _vent(step, m), _lid(step, m), _at_a_time(step, m)]
     said = ", ".join(filter(None, (said, *tail)))
