@@ -28,14 +28,13 @@ class Lag(NamedTuple):
 def windows_of(day: Day, *, with_shifts: bool = True) -> tuple[JobSpan, ...]:
     """Index for index as `day.jobs`. Every plan of the day lies in these; not everything in these is a plan.
 
-    As soon as one job is found that can begin at no time, what is found so far is given back: its span is empty.
+    Without shifts, as if somebody were always there. As soon as one job is found that can begin at no time, what is found so far is given back: its span is empty.
     """
     spans = [_own(day, job) for job in day.jobs]
     for end in day.ends:
         spans[end.job] = _within_end(spans[end.job], end, day.jobs[end.job])
-    lags = [*lags_of(day), *_lags_of_fires(day)]
     touching: dict[int, list[Lag]] = defaultdict(list)
-    for lag in lags:
+    for lag in lags_of(day):
         touching[lag.earlier].append(lag)
         touching[lag.later].append(lag)
     moved_jobs = dict.fromkeys(range(len(spans)))
@@ -70,7 +69,7 @@ def _within_end(span: JobSpan, end: End, job: DayJob) -> JobSpan:
 
 
 def lags_of(day: Day) -> Iterator[Lag]:
-    """What waits and loads say of beginnings."""
+    """What waits, loads and the only fire of an oven say of beginnings."""
     for wait in day.waits:
         yield Lag(wait.before, wait.after, wait.least)
         if wait.most is not None:
@@ -78,10 +77,11 @@ def lags_of(day: Day) -> Iterator[Lag]:
     for load in day.loads:
         yield Lag(load.put, load.take, load.stays)
         yield Lag(load.take, load.put, -load.stays)
+    yield from _lags_of_fires(day)
 
 
 def _lags_of_fires(day: Day) -> Iterator[Lag]:
-    """What the only fire of an oven says of its loads."""
+    """Of several fires a load may belong to any."""
     for oven in day.ovens:
         fires = [fire for fire in day.fires if fire.oven == oven.name]
         if len(fires) != 1:

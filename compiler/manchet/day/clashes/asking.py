@@ -1,0 +1,77 @@
+"""Asking whether a day can be planned, question after question, until the time is up."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from manchet.day.clashes.sums import overs
+from manchet.day.clashes.values import Ask, Reply
+from manchet.day.model import Day, Planned, Timetable
+from manchet.day.windows import windows_of
+
+FOR_A_SET = 5
+"""Seconds after which a smallest set is looked for no longer."""
+FOR_ALL = 8
+"""Seconds after which nothing more is asked."""
+
+
+class TimeIsUp(Exception):
+    """Nothing more is asked; what was found so far stands."""
+
+
+class Inquiry:
+    """Answers of whoever plans, and whether all that were No are proven."""
+
+    def __init__(self, ask: Ask, elapsed: Callable[[], int]):
+        """`elapsed`: seconds since the asking began, by the caller's clock."""
+        self._ask, self._elapsed = ask, elapsed
+        self.is_certain = True
+
+    def is_over(self, seconds: int = FOR_ALL) -> bool:
+        return self._elapsed() >= seconds
+
+    def plan(self, day: Day) -> Timetable | None:
+        """Of a day in which nothing may be late. Whoever plans is asked only where sums don't say No already."""
+        if self.is_over():
+            raise TimeIsUp
+        spans = windows_of(day)
+        if any(span.low > span.high for span in spans) or any(overs(day, spans)):
+            return None
+        reply = self._ask(day)
+        if reply.timetable is None and not reply.is_certain:
+            self.is_certain = False
+        return reply.timetable
+
+
+def asking_by_hand(plan: Callable[[Day], Planned | None]) -> Ask:
+    """Of a plan without a solver: that it finds none proves nothing."""
+
+    def ask(day: Day) -> Reply:
+        found = plan(day)
+        return Reply(found.timetable if found else None, is_certain=False)
+
+    return ask
+
+
+def asking_the_solver() -> Ask:
+    """Of the solver: that there is none is proven, but where it had to stop. Needs OR-Tools."""
+    from manchet.day.solving.search import Limits, feasible_by_solver
+
+    limits = Limits(first=1, seconds=2)
+
+    def ask(day: Day) -> Reply:
+        answer = feasible_by_solver(day, limits)
+        return Reply(answer.planned.timetable if answer.planned else None, answer.is_impossible)
+
+    return ask
+
+
+def least(low: int, high: int, is_enough: Callable[[int], bool]) -> int:
+    """The least number from `low` to `high` that is enough; `high` is."""
+    while low < high:
+        middle = (low + high) // 2
+        if is_enough(middle):
+            high = middle
+        else:
+            low = middle + 1
+    return high

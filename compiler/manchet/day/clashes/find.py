@@ -1,0 +1,50 @@
+"""Four steps, from what anybody sees to what has to be searched: the first that finds something speaks."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from manchet.day.clashes.asking import Inquiry, TimeIsUp
+from manchet.day.clashes.less import on_time
+from manchet.day.clashes.remedies import remedies_of
+from manchet.day.clashes.seen import seen
+from manchet.day.clashes.smallest import Core, clash_of, smallest
+from manchet.day.clashes.sums import counted
+from manchet.day.clashes.values import Ask, Clash, Clashes, Hour
+from manchet.day.model import Day
+
+
+def clashes_of(day: Day, ask: Ask, hour: Hour, elapsed: Callable[[], int]) -> Clashes | None:
+    """Why a day can't be done on time, and what would help; None where it can.
+
+    `elapsed` tells the seconds since this was asked: after some nine of them nothing more is looked for.
+    """
+    inquiry = Inquiry(ask, elapsed)
+    strict = on_time(day)
+    found = seen(strict, hour) or counted(strict, hour)
+    core = None
+    if not found:
+        if inquiry.plan(strict) is not None:
+            return None
+        core, clash = _searched(day, inquiry, hour)
+        found = (clash,)
+    breads = tuple(dict.fromkeys(bread for clash in found for bread in clash.breads)) or day.breads
+    tried = remedies_of(day, breads, core, inquiry, hour)
+    return Clashes(found, tried.remedies, tried.useless, inquiry.is_certain, tried.is_finished)
+
+
+def _searched(day: Day, inquiry: Inquiry, hour: Hour) -> tuple[Core | None, Clash]:
+    try:
+        core = smallest(day, inquiry)
+        if core is not None:
+            return core, clash_of(core, inquiry, hour)
+    except TimeIsUp:
+        pass
+    return None, _too_many(day, inquiry)
+
+
+def _too_many(day: Day, inquiry: Inquiry) -> Clash:
+    words = "there is no plan that has all on time, and no few breads alone are in each other's way"
+    if not inquiry.is_certain:
+        words = "no plan was found that has all on time, which does not prove that there is none"
+    return Clash(words, day.breads, "searched", inquiry.is_certain)

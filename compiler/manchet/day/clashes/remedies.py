@@ -1,0 +1,196 @@
+"""What would help: each sort of change by itself, and the least of it that is enough."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from itertools import combinations
+
+from manchet.day.clashes.asking import Inquiry, TimeIsUp, least
+from manchet.day.clashes.less import on_time, without
+from manchet.day.clashes.smallest import MOST_BREADS, Core
+from manchet.day.clashes.values import Hour, Remedy
+from manchet.day.clashes.words import listed, minutes
+from manchet.day.model import Day, DayWait, Fire, Shift, Timetable
+from manchet.records import NamedTuple
+
+LATER = 240
+LONGER = 120
+"""Minutes: more than these is another day, or another bread. Our own figures."""
+
+
+class Tried(NamedTuple):
+    """What came of the changes."""
+
+    remedies: tuple[Remedy, ...]
+    useless: tuple[str, ...]
+    is_finished: bool
+
+
+def remedies_of(day: Day, breads: Sequence[str], core: Core | None, inquiry: Inquiry, hour: Hour) -> Tried:
+    """`breads` are those of the clash: as long as they clash, no change of another bread helps. Where it is proven that a rule
+    has no part in the clash, nothing that eases this rule helps either, and it is not asked."""
+    remedies: list[Remedy] = []
+    useless: list[str] = []
+    kinds: tuple[tuple[str, tuple[str, ...], Callable[[], Iterator[Remedy]]], ...] = (
+        ("leaving out a bread or two", (), lambda: _without(day, breads, inquiry)),
+        ("a later hour", (), lambda: _later(day, breads, inquiry, hour)),
+        ("one more pair of hands", ("hands",), lambda: _hands(day, inquiry, hour)),
+        ("a second fire", ("heats", "turns"), lambda: _fires(day, inquiry, hour)),
+        ("longer waits", ("ranges",), lambda: _waits(day, breads, inquiry)),
+        ("more room", ("places",), lambda: _places(day, inquiry)),
+        ("one more deck or mixer", ("turns", "mixers"), lambda: _machines(day, inquiry)),
+    )
+    for words, eases, tries in kinds:
+        if words == "a second fire" and not day.fires:
+            continue
+        is_asked = not eases or core is None or not inquiry.is_certain or any(rule in core.rules for rule in eases)
+        before = len(remedies)
+        try:
+            for remedy in tries() if is_asked else ():
+                remedies.append(remedy)
+        except TimeIsUp:
+            return Tried(tuple(remedies), tuple(useless), is_finished=False)
+        if len(remedies) == before:
+            useless.append(words)
+    return Tried(tuple(remedies), tuple(useless), is_finished=True)
+
+
+def _without(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy]:
+    """Two of them where one is not enough."""
+    is_one_enough = False
+    for bread in breads:
+        if inquiry.plan(on_time(without(day, frozenset({bread})))) is not None:
+            is_one_enough = True
+            yield Remedy("without", f"without {bread}", bread)
+    if is_one_enough or len(breads) > MOST_BREADS:
+        return
+    for pair in combinations(breads, 2):
+        if inquiry.plan(on_time(without(day, frozenset(pair)))) is not None:
+            yield Remedy("without", f"without {listed(pair)}")
+
+
+def _later(day: Day, breads: Sequence[str], inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    """One bread, or all where one is not enough."""
+    is_one_enough = False
+    for bread in breads:
+        later = _least_later(day, bread, inquiry)
+        if later:
+            is_one_enough = True
+            due = min(end.due for end in day.ends if end.bread == bread)
+            yield Remedy("later", f"with {bread} {minutes(later)} later, at {hour(due + later)}", bread, later)
+    if not is_one_enough and len(day.breads) > 1:
+        later = _least_later(day, "", inquiry)
+        if later:
+            yield Remedy("later", f"with everything {minutes(later)} later", "", later)
+
+
+def _least_later(day: Day, bread: str, inquiry: Inquiry) -> int:
+    """0 where no lateness helps."""
+    if inquiry.plan(on_time(day, bread, LATER)) is None:
+        return 0
+    return least(1, LATER, lambda by: inquiry.plan(on_time(day, bread, by)) is not None)
+
+
+def _hands(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    """Cut from both ends as far as it goes."""
+
+    def plan(begins: int, ends: int) -> Timetable | None:
+        more = Shift("one more pair of hands", "one more pair of hands", 1, begins, ends)
+        return inquiry.plan(on_time(day._replace(shifts=(*day.shifts, more))))
+
+    for begins, ends in (*_gaps(day), (day.begins, day.finishes)):
+        found = plan(begins, ends)
+        if found is None:
+            continue
+        works = [
+            (found.starts[at], found.starts[at] + day.jobs[at].minutes)
+            for at, shift in enumerate(found.shifts)
+            if shift == len(day.shifts)
+        ]
+        first, last = min(start for start, _ in works), max(end for _, end in works)
+        last = least(first + 1, last, lambda end, first=first: plan(first, end) is not None)  # type: ignore[misc]
+        first = last - least(1, last - first, lambda long, last=last: plan(last - long, last) is not None)  # type: ignore[misc]
+        words = f"with one more pair of hands from {hour(first)} to {hour(last)} ({minutes(last - first)})"
+        yield Remedy("hands", words, "", last - first, first, last)
+        return
+
+
+def _gaps(day: Day) -> Iterator[tuple[int, int]]:
+    """When nobody is there."""
+    at = day.begins
+    for shift in sorted(day.shifts, key=lambda shift: shift.begins):
+        if shift.begins > at:
+            yield at, shift.begins
+        at = max(at, shift.ends)
+    if at < day.finishes:
+        yield at, day.finishes
+
+
+def _fires(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    for fire in {fire.oven: fire for fire in day.fires}.values():
+        light = day.jobs[fire.light]
+        again = light._replace(
+            key=f"{light.key} again", earliest=day.begins, latest=day.finishes - light.minutes, shift=""
+        )
+        more = day._replace(jobs=(*day.jobs, again), fires=(*day.fires, Fire(fire.oven, len(day.jobs), fire.heats)))
+        found = inquiry.plan(on_time(more))
+        if found is not None:
+            lit = sorted(found.starts[each.light] for each in more.fires if each.oven == fire.oven)
+            words = f"with one more fire in {fire.oven}, lit for instance at {listed([hour(minute) for minute in lit])}"
+            yield Remedy("fire", words)
+
+
+def _waits(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy]:
+    """All waits of these breads may be longer; those that then are, are named."""
+
+    def may_be(longer: int) -> Day:
+        return on_time(day._replace(waits=tuple(_longer(day, wait, breads, longer) for wait in day.waits)))
+
+    if inquiry.plan(may_be(LONGER)) is None:
+        return
+    longer = least(1, LONGER, lambda by: inquiry.plan(may_be(by)) is not None)
+    found = inquiry.plan(may_be(longer))
+    if found is None:
+        return
+    stretched = [
+        f"{listed(day.jobs[wait.after].breads)}: {wait.what}"
+        for wait in day.waits
+        if wait.most is not None and found.starts[wait.after] - found.starts[wait.before] > wait.most + wait.may
+    ]
+    words = f"if waits may be {minutes(longer)} longer ({listed(list(dict.fromkeys(stretched)))})"
+    yield Remedy("longer waits", words, "", longer)
+
+
+def _longer(day: Day, wait: DayWait, breads: Sequence[str], longer: int) -> DayWait:
+    is_theirs = any(bread in breads for bread in day.jobs[wait.after].breads)
+    return wait._replace(may=wait.may + longer) if is_theirs and wait.most is not None else wait
+
+
+def _places(day: Day, inquiry: Inquiry) -> Iterator[Remedy]:
+    for number, place in enumerate(day.places):
+
+        def holds(most: int, number: int = number) -> Day:
+            places = list(day.places)
+            places[number] = places[number]._replace(holds=most)
+            return on_time(day._replace(places=tuple(places)))
+
+        wanted = sum(stay.takes for stay in day.stays if stay.place == place.name)
+        if wanted <= place.holds or inquiry.plan(holds(wanted)) is None:
+            continue
+        enough = least(place.holds + 1, wanted, lambda most, holds=holds: inquiry.plan(holds(most)) is not None)  # type: ignore[misc]
+        words = f"if {place.name} held {enough} instead of {place.holds}"
+        yield Remedy("places", words, "", enough - place.holds)
+
+
+def _machines(day: Day, inquiry: Inquiry) -> Iterator[Remedy]:
+    for number, oven in enumerate(day.ovens):
+        if not oven.curve:
+            more = oven._replace(decks=oven.decks + 1)
+            ovens = (*day.ovens[:number], more, *day.ovens[number + 1 :])
+            if inquiry.plan(on_time(day._replace(ovens=ovens))) is not None:
+                yield Remedy("deck", f"if {oven.name} had one deck more")
+    for number, mixer in enumerate(day.mixers):
+        one_more = mixer._replace(number=mixer.number + 1)
+        mixers = (*day.mixers[:number], one_more, *day.mixers[number + 1 :])
+        if inquiry.plan(on_time(day._replace(mixers=mixers))) is not None:
+            yield Remedy("mixer", f"with one {mixer.name} more")

@@ -1,0 +1,61 @@
+"""What is said of a day that can't be done, and what is asked to find it out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from manchet.day.model import Day, Timetable
+from manchet.records import NamedTuple
+
+Hour = Callable[[int], str]
+"""How a minute of the day is written: "Sat 01:48". The caller's, since a day knows no clock."""
+
+
+class Reply(NamedTuple):
+    """Whether there is a plan."""
+
+    timetable: Timetable | None
+    is_certain: bool
+    """Of no plan: it is proven that there is none."""
+
+
+Ask = Callable[[Day], Reply]
+
+
+class Clash(NamedTuple):
+    """Something that can't be, in words."""
+
+    words: str
+    breads: tuple[str, ...]
+    """Whose it is."""
+    how: str
+    """"seen" without search, "counted" in sums of minutes, or "searched"."""
+    is_certain: bool = True
+    """Proven; False where no plan was found and nothing more is known."""
+
+
+class Remedy(NamedTuple):
+    """One change with which the day can be done, nothing else changed."""
+
+    kind: str
+    """"later", "longer waits", "hands", "fire", "places", "deck", "mixer" or "without"."""
+    words: str
+    bread: str = ""
+    minutes: int = 0
+    """How much later, how much longer, or how long hands are wanted."""
+    begins: int | None = None
+    ends: int | None = None
+    """From when to when hands are wanted."""
+
+
+class Clashes(NamedTuple):
+    """The answer of a day that can't be done."""
+
+    clashes: tuple[Clash, ...]
+    remedies: tuple[Remedy, ...]
+    useless: tuple[str, ...]
+    """In words: the changes that don't help by themselves."""
+    is_certain: bool = True
+    """What doesn't help is proven not to; False where no plan was found with it, and nothing more is known."""
+    is_finished: bool = True
+    """False: the time was up before every change was tried."""
