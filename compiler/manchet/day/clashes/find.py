@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from manchet.day.clashes.asking import Inquiry, TimeIsUp
-from manchet.day.clashes.less import on_time
+from manchet.day.clashes.less import on_time, without
 from manchet.day.clashes.remedies import remedies_of
-from manchet.day.clashes.seen import seen
-from manchet.day.clashes.smallest import Core, clash_of, smallest
-from manchet.day.clashes.sums import counted
-from manchet.day.clashes.values import Ask, Clash, Clashes, Hour
+from manchet.day.clashes.seen import clashes_seen
+from manchet.day.clashes.smallest import ClashCore, clash_of, smallest
+from manchet.day.clashes.sums import clashes_counted
+from manchet.day.clashes.values import Ask, Clashes, DayClash, Hour
 from manchet.day.model import Day
 
 
@@ -21,19 +21,29 @@ def clashes_of(day: Day, ask: Ask, hour: Hour, elapsed: Callable[[], int]) -> Cl
     """
     inquiry = Inquiry(ask, elapsed)
     strict = on_time(day)
-    found = seen(strict, hour) or counted(strict, hour)
+    found = clashes_seen(strict, hour) or clashes_counted(strict, hour)
     core = None
     if not found:
         if inquiry.plan(strict) is not None:
             return None
         core, clash = _searched(day, inquiry, hour)
         found = (clash,)
-    breads = tuple(dict.fromkeys(bread for clash in found for bread in clash.breads)) or day.breads
-    tried = remedies_of(day, breads, core, inquiry, hour)
+    tried = remedies_of(day, _to_change(day, found, inquiry), core, inquiry, hour)
     return Clashes(found, tried.remedies, tried.useless, inquiry.is_certain, tried.is_finished)
 
 
-def _searched(day: Day, inquiry: Inquiry, hour: Hour) -> tuple[Core | None, Clash]:
+def _to_change(day: Day, found: tuple[DayClash, ...], inquiry: Inquiry) -> tuple[str, ...]:
+    """The breads of the clashes, if these clash without any other too; else all."""
+    theirs = {bread for clash in found for bread in clash.breads}
+    breads = tuple(bread for bread in day.breads if bread in theirs)
+    try:
+        is_enough = breads and inquiry.plan(on_time(without(day, frozenset(day.breads) - theirs))) is None
+    except TimeIsUp:
+        is_enough = True
+    return breads if is_enough else day.breads
+
+
+def _searched(day: Day, inquiry: Inquiry, hour: Hour) -> tuple[ClashCore | None, DayClash]:
     try:
         core = smallest(day, inquiry)
         if core is not None:
@@ -43,8 +53,8 @@ def _searched(day: Day, inquiry: Inquiry, hour: Hour) -> tuple[Core | None, Clas
     return None, _too_many(day, inquiry)
 
 
-def _too_many(day: Day, inquiry: Inquiry) -> Clash:
+def _too_many(day: Day, inquiry: Inquiry) -> DayClash:
     words = "there is no plan that has all on time, and no few breads alone are in each other's way"
     if not inquiry.is_certain:
         words = "no plan was found that has all on time, which does not prove that there is none"
-    return Clash(words, day.breads, "searched", inquiry.is_certain)
+    return DayClash(words, day.breads, "searched", inquiry.is_certain)

@@ -7,9 +7,9 @@ from itertools import combinations
 
 from manchet.day.clashes.asking import Inquiry, TimeIsUp, least
 from manchet.day.clashes.less import on_time, without
-from manchet.day.clashes.smallest import MOST_BREADS, Core
+from manchet.day.clashes.smallest import MOST_BREADS, ClashCore
 from manchet.day.clashes.values import Hour, Remedy
-from manchet.day.clashes.words import listed, minutes
+from manchet.day.clashes.words import and_list, minutes
 from manchet.day.model import Day, DayWait, Fire, Shift, Timetable
 from manchet.records import NamedTuple
 
@@ -26,7 +26,7 @@ class Tried(NamedTuple):
     is_finished: bool
 
 
-def remedies_of(day: Day, breads: Sequence[str], core: Core | None, inquiry: Inquiry, hour: Hour) -> Tried:
+def remedies_of(day: Day, breads: Sequence[str], core: ClashCore | None, inquiry: Inquiry, hour: Hour) -> Tried:
     """`breads` are those of the clash: as long as they clash, no change of another bread helps. Where it is proven that a rule
     has no part in the clash, nothing that eases this rule helps either, and it is not asked."""
     remedies: list[Remedy] = []
@@ -58,7 +58,7 @@ def remedies_of(day: Day, breads: Sequence[str], core: Core | None, inquiry: Inq
 def _without(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy]:
     """Two of them where one is not enough."""
     is_one_enough = False
-    for bread in breads:
+    for bread in breads if len(day.breads) > 1 else ():
         if inquiry.plan(on_time(without(day, frozenset({bread})))) is not None:
             is_one_enough = True
             yield Remedy("without", f"without {bread}", bread)
@@ -66,7 +66,7 @@ def _without(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Reme
         return
     for pair in combinations(breads, 2):
         if inquiry.plan(on_time(without(day, frozenset(pair)))) is not None:
-            yield Remedy("without", f"without {listed(pair)}")
+            yield Remedy("without", f"without {and_list(pair)}")
 
 
 def _later(day: Day, breads: Sequence[str], inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
@@ -92,24 +92,17 @@ def _least_later(day: Day, bread: str, inquiry: Inquiry) -> int:
 
 
 def _hands(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
-    """Cut from both ends as far as it goes."""
+    """As late as they can come, and then for as short as it goes."""
 
     def plan(begins: int, ends: int) -> Timetable | None:
         more = Shift("one more pair of hands", "one more pair of hands", 1, begins, ends)
         return inquiry.plan(on_time(day._replace(shifts=(*day.shifts, more))))
 
     for begins, ends in (*_gaps(day), (day.begins, day.finishes)):
-        found = plan(begins, ends)
-        if found is None:
+        if plan(begins, ends) is None:
             continue
-        works = [
-            (found.starts[at], found.starts[at] + day.jobs[at].minutes)
-            for at, shift in enumerate(found.shifts)
-            if shift == len(day.shifts)
-        ]
-        first, last = min(start for start, _ in works), max(end for _, end in works)
-        last = least(first + 1, last, lambda end, first=first: plan(first, end) is not None)  # type: ignore[misc]
-        first = last - least(1, last - first, lambda long, last=last: plan(last - long, last) is not None)  # type: ignore[misc]
+        first = ends - least(1, ends - begins, lambda long, ends=ends: plan(ends - long, ends) is not None)  # type: ignore[misc]
+        last = least(first + 1, ends, lambda end, first=first: plan(first, end) is not None)  # type: ignore[misc]
         words = f"with one more pair of hands from {hour(first)} to {hour(last)} ({minutes(last - first)})"
         yield Remedy("hands", words, "", last - first, first, last)
         return
@@ -136,7 +129,9 @@ def _fires(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
         found = inquiry.plan(on_time(more))
         if found is not None:
             lit = sorted(found.starts[each.light] for each in more.fires if each.oven == fire.oven)
-            words = f"with one more fire in {fire.oven}, lit for instance at {listed([hour(minute) for minute in lit])}"
+            words = (
+                f"with one more fire in {fire.oven}, lit for instance at {and_list([hour(minute) for minute in lit])}"
+            )
             yield Remedy("fire", words)
 
 
@@ -153,11 +148,11 @@ def _waits(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy
     if found is None:
         return
     stretched = [
-        f"{listed(day.jobs[wait.after].breads)}: {wait.what}"
+        f"{and_list(day.jobs[wait.after].breads)}: {wait.what}"
         for wait in day.waits
         if wait.most is not None and found.starts[wait.after] - found.starts[wait.before] > wait.most + wait.may
     ]
-    words = f"if waits may be {minutes(longer)} longer ({listed(list(dict.fromkeys(stretched)))})"
+    words = f"if waits may be {minutes(longer)} longer ({and_list(list(dict.fromkeys(stretched)))})"
     yield Remedy("longer waits", words, "", longer)
 
 

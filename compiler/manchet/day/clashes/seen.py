@@ -4,37 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from manchet.day.clashes.values import Clash, Hour
-from manchet.day.clashes.words import breads_of, job_of, listed, some
+from manchet.day.clashes.values import DayClash, Hour
+from manchet.day.clashes.words import and_list, breads_of, job_of, some
 from manchet.day.goals import closes_at
 from manchet.day.model import Day
 from manchet.day.windows import in_shifts, lags_of, windows_of
 from manchet.records import NamedTuple
 
 
-def seen(day: Day, hour: Hour) -> tuple[Clash, ...]:
+def clashes_seen(day: Day, hour: Hour) -> tuple[DayClash, ...]:
     """Of a day in which nothing may be late."""
     found = (*_too_small(day), *_never_so_hot(day))
     return found or tuple(_nobody_there_for(day, hour)) or tuple(_too_long(day, hour))
 
 
-def _too_small(day: Day) -> Iterator[Clash]:
+def _too_small(day: Day) -> Iterator[DayClash]:
     holds = {place.name: place.holds for place in day.places}
     for stay in day.stays:
         if stay.takes > holds[stay.place]:
             breads = breads_of(day, [stay.begins])
-            yield Clash(
-                f"{stay.place} holds {holds[stay.place]}, and {listed(breads)} wants {stay.takes} at once",
+            yield DayClash(
+                f"{stay.place} holds {holds[stay.place]}, and {and_list(breads)} wants {stay.takes} at once",
                 breads,
                 "seen",
             )
     for load in day.loads:
         if load.share > 1:
             words = f"{load.pieces} {load.noun} of {load.bread} go in at once, and a deck of {load.oven} does not hold so many"
-            yield Clash(words, (load.bread,), "seen")
+            yield DayClash(words, (load.bread,), "seen")
 
 
-def _never_so_hot(day: Day) -> Iterator[Clash]:
+def _never_so_hot(day: Day) -> Iterator[DayClash]:
     fires = {fire.oven for fire in day.fires}
     ovens = {oven.name: oven for oven in day.ovens}
     for load in day.loads:
@@ -42,16 +42,16 @@ def _never_so_hot(day: Day) -> Iterator[Clash]:
         if not oven.curve or load.at_the_mouth:
             continue
         if oven.name not in fires:
-            yield Clash(f"{load.bread} bakes in {oven.name}, which is not fired on this day", (load.bread,), "seen")
+            yield DayClash(f"{load.bread} bakes in {oven.name}, which is not fired on this day", (load.bread,), "seen")
         elif load.enters is not None and closes_at(oven, load) < 0:
             words = (
                 f"{load.bread} goes in at {round(load.enters.low)} C at least, "
                 f"and {oven.name} has {round(oven.curve[0].celsius)} C when its fire is out"
             )
-            yield Clash(words, (load.bread,), "seen")
+            yield DayClash(words, (load.bread,), "seen")
 
 
-def _nobody_there_for(day: Day, hour: Hour) -> Iterator[Clash]:
+def _nobody_there_for(day: Day, hour: Hour) -> Iterator[DayClash]:
     """Jobs that their waits and ends bind to hours in which nobody is there, told gap by gap."""
     spans = windows_of(day, with_shifts=False)
     if any(span.low > span.high for span in spans):
@@ -72,7 +72,7 @@ def _nobody_there_for(day: Day, hour: Hour) -> Iterator[Clash]:
             when = f"at {hour(spans[first].low)}"
         others = [bread for bread in breads if bread not in day.jobs[first].breads]
         more = f", and so it is with {some(others)}" if others else ""
-        yield Clash(
+        yield DayClash(
             f"{_nobody(left, back, hour)}, and {job_of(day, first)} would have to begin {when}{more}", breads, "seen"
         )
 
@@ -94,10 +94,10 @@ class _Reach(NamedTuple):
     reason: str
     """"shift"; "age" or "window" of its end; "own", its own minutes; or "job", through another."""
     through: int = -1
-    """Which job, for "job"."""
+    """Which other job: for "job", and for "shift" where another led to the hour at which nobody was there; else -1."""
 
 
-def _too_long(day: Day, hour: Hour) -> Iterator[Clash]:
+def _too_long(day: Day, hour: Hour) -> Iterator[DayClash]:
     """Of all jobs that can begin at no time the one of which the least has to be told."""
     first, last = _reach(day, is_first=True), _reach(day, is_first=False)
     cannot = [number for number in range(len(day.jobs)) if first[number].minute > last[number].minute]
@@ -109,13 +109,16 @@ def _too_long(day: Day, hour: Hour) -> Iterator[Clash]:
         f"{job_of(day, number)} would have to begin by {hour(last[number].minute)}, {_not_later(day, hour, last, later)}; "
         f"it can't before {hour(first[number].minute)}, {_not_sooner(day, hour, first, sooner)}"
     )
-    yield Clash(words, breads_of(day, [sooner, number, later]), "seen")
+    yield DayClash(words, breads_of(day, [*_way(first, number, ALL), *_way(last, number, ALL)]), "seen")
 
 
-def _way(reach: list[_Reach], number: int) -> list[int]:
-    """From a job to the one that holds it up."""
+ALL = ("job", "shift")
+
+
+def _way(reach: list[_Reach], number: int, reasons: tuple[str, ...] = ("job",)) -> list[int]:
+    """From a job to the one that holds it up, through others that it is bound to."""
     way = [number]
-    while reach[way[-1]].reason == "job" and reach[way[-1]].through not in way:
+    while reach[way[-1]].reason in reasons and reach[way[-1]].through not in (-1, *way):
         way.append(reach[way[-1]].through)
     return way
 
@@ -134,7 +137,7 @@ def _reach(day: Day, *, is_first: bool) -> list[_Reach]:
             minute = reach[known].minute + sign * lag.minutes
             if sign * minute > sign * reach[other].minute and sign * reach[other].minute <= sign * limit:
                 there = _when_there(day, other, minute, is_first=is_first)
-                reach[other] = _Reach(there, "job", known) if there == minute else _Reach(there, "shift")
+                reach[other] = _Reach(there, "job", known) if there == minute else _Reach(there, "shift", known)
                 moved = True
     return reach
 
@@ -158,7 +161,7 @@ def _own_reach(day: Day, number: int, *, is_first: bool) -> _Reach:
 def _when_there(day: Day, number: int, minute: int, *, is_first: bool) -> int:
     """The next minute (or the one before) at which somebody can do a job; past the day where nobody can."""
     job = day.jobs[number]
-    if job.hands == 0:
+    if job.hands == 0 or (minute > day.finishes if is_first else minute < day.begins):
         return minute
     able = [
         s for s in day.shifts if s.hands >= job.hands and job.shift in ("", s.key) and s.ends - s.begins >= job.minutes
@@ -171,7 +174,7 @@ def _when_there(day: Day, number: int, minute: int, *, is_first: bool) -> int:
 def _not_later(day: Day, hour: Hour, last: list[_Reach], number: int) -> str:
     ends = [end for end in day.ends if end.job == number]
     if last[number].reason == "shift":
-        gone = last[number].minute + day.jobs[number].minutes
+        gone = last[number].minute + day.jobs[number].minutes if last[number].minute >= day.begins else None
         come = [shift.begins for shift in day.shifts if shift.begins > last[number].minute]
         return f"since {_nobody(gone, min(come, default=None), hour)} for {job_of(day, number)}"
     if ends:
@@ -187,9 +190,9 @@ def _not_sooner(day: Day, hour: Hour, first: list[_Reach], number: int) -> str:
             gone = [shift.ends for shift in day.shifts if shift.ends < minute + day.jobs[number].minutes]
             return f"since {_nobody(max(gone, default=None), minute, hour)} for {job_of(day, number)}"
         case "age":
-            return f"or {listed(day.jobs[number].breads)} would be too old when it is due"
+            return f"or {and_list(day.jobs[number].breads)} would be too old when it is due"
         case "window":
-            return f"or {listed(day.jobs[number].breads)} would be there too soon"
+            return f"or {and_list(day.jobs[number].breads)} would be there too soon"
         case _ if minute <= day.begins:
             return f"since the day begins at {hour(day.begins)}"
         case _:

@@ -7,8 +7,8 @@ from itertools import combinations
 from manchet.day.checking import check
 from manchet.day.clashes.asking import FOR_A_SET, Inquiry
 from manchet.day.clashes.less import RULES, on_time, without
-from manchet.day.clashes.values import Clash, Hour
-from manchet.day.clashes.words import breads_of, job_of, listed
+from manchet.day.clashes.values import DayClash, Hour
+from manchet.day.clashes.words import and_list, breads_of, job_of, minutes
 from manchet.day.model import Day, Timetable
 from manchet.records import NamedTuple
 
@@ -16,7 +16,7 @@ MOST_BREADS = 5
 """A clash of more breads than these tells nobody anything."""
 
 
-class Core(NamedTuple):
+class ClashCore(NamedTuple):
     """Breads that can't all be done, and the rules that stand against them: leave out any, and it can be done."""
 
     breads: tuple[str, ...]
@@ -26,7 +26,7 @@ class Core(NamedTuple):
     """These breads under these rules alone, on time."""
 
 
-def smallest(day: Day, inquiry: Inquiry) -> Core | None:
+def smallest(day: Day, inquiry: Inquiry) -> ClashCore | None:
     """None where the time was up, or too many breads clash."""
     breads = _smallest_breads(day, inquiry)
     if len(breads) > MOST_BREADS or inquiry.is_over(FOR_A_SET):
@@ -43,7 +43,7 @@ def smallest(day: Day, inquiry: Inquiry) -> Core | None:
             rules.append(name)
     if inquiry.plan(core) is not None:
         return None
-    return Core(tuple(breads), tuple(rules), core)
+    return ClashCore(tuple(breads), tuple(rules), core)
 
 
 def _smallest_breads(day: Day, inquiry: Inquiry) -> list[str]:
@@ -62,8 +62,8 @@ def _smallest_breads(day: Day, inquiry: Inquiry) -> list[str]:
     return kept
 
 
-def clash_of(core: Core, inquiry: Inquiry, hour: Hour) -> Clash:
-    names = listed(core.breads)
+def clash_of(core: ClashCore, inquiry: Inquiry, hour: Hour) -> DayClash:
+    names = and_list(core.breads)
     told = [words for rule in core.rules for words in [_stands_against(core, rule, inquiry, hour)] if words]
     if len(core.breads) == 1:
         head = f"{names} can't be done on time even by itself"
@@ -73,16 +73,23 @@ def clash_of(core: Core, inquiry: Inquiry, hour: Hour) -> Clash:
         head = f"for one thing, {names} can't all be done on time"
     if not inquiry.is_certain:
         head = f"no plan was found that has {names} on time, which does not prove that there is none"
-    return Clash("; ".join([head, *told]), core.breads, "searched", inquiry.is_certain)
+    return DayClash(f"{head}: {_either(told)}" if told else head, core.breads, "searched", inquiry.is_certain)
 
 
-def _stands_against(core: Core, rule: str, inquiry: Inquiry, hour: Hour) -> str:
+def _either(told: list[str]) -> str:
+    """Whatever is done, one of these comes of it."""
+    return told[0] if len(told) == 1 else f"either {', or '.join(told)}"
+
+
+def _stands_against(core: ClashCore, rule: str, inquiry: Inquiry, hour: Hour) -> str:
     """What it would come to without this rule."""
     timetable = inquiry.plan(RULES[rule](core.day))
     if timetable is None:
         return ""
     if rule == "hands":
         return _nobody_there(core.day, timetable, hour)
+    if rule == "ages":
+        return _of_the_wrong_age(core.day, timetable, hour)
     if rule == "turns":
         return _both_in_the_oven(core.day, timetable, hour)
     return _broken(core.day, timetable, rule, hour)
@@ -119,11 +126,21 @@ def _both_in_the_oven(day: Day, timetable: Timetable, hour: Hour) -> str:
     return "their loads would follow each other too closely in the oven"
 
 
+def _of_the_wrong_age(day: Day, timetable: Timetable, hour: Hour) -> str:
+    for end in day.ends:
+        out = timetable.starts[end.job] + day.jobs[end.job].minutes
+        if end.not_before is not None and out + end.after < end.not_before:
+            return f"{end.bread} would be {end.word} at {hour(out + end.after)}, sooner than {hour(end.not_before)}"
+        if end.oldest is not None and end.due - out > end.oldest:
+            old, most = minutes(end.due - out), minutes(end.oldest)
+            return f"{end.bread} would be {old} old at {hour(end.due)}, and may be {most}"
+    return ""
+
+
 REFUSED = {
     "places": ("place",),
     "mixers": ("mixer",),
     "heats": ("floor", "deck"),
-    "ages": ("end",),
     "ranges": ("wait",),
 }
 """What the checker calls the rules."""
@@ -134,7 +151,7 @@ def _broken(day: Day, timetable: Timetable, rule: str, hour: Hour) -> str:
     if refusal is None:
         return ""
     at = "" if refusal.minute is None else hour(refusal.minute)
-    whose = listed(
+    whose = and_list(
         breads_of(day, refusal.jobs) or tuple(dict.fromkeys(day.loads[load].bread for load in refusal.loads))
     )
     match rule:
@@ -144,7 +161,5 @@ def _broken(day: Day, timetable: Timetable, rule: str, hour: Hour) -> str:
             return f"{whose} would be mixed at {at}, when no mixer is free and clean"
         case "heats":
             return f"{whose} would go in at {at}, when the oven is not in its heats"
-        case "ages":
-            return f"{whose} would be older than it may be, or there too soon"
         case _:
             return f"{whose} would have waited longer at {at} than it may"

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
 
-from manchet.day.clashes.values import Clash, Hour
+from manchet.day.clashes.values import DayClash, Hour
 from manchet.day.clashes.words import minutes, some
 from manchet.day.model import Day
 from manchet.day.windows import JobSpan, windows_of
@@ -45,10 +45,10 @@ There = Callable[[int, int], Fraction]
 """Minutes of all units between two minutes."""
 
 
-def counted(day: Day, hour: Hour) -> tuple[Clash, ...]:
+def clashes_counted(day: Day, hour: Hour) -> tuple[DayClash, ...]:
     """Of a day in which nothing may be late and every job can begin at some time: for each thing the hours that are fullest."""
     return tuple(
-        Clash(_sum_words(what, over, hour), over.breads, "counted") for what, over in overs(day, windows_of(day))
+        DayClash(_sum_words(what, over, hour), over.breads, "counted") for what, over in overs(day, windows_of(day))
     )
 
 

@@ -22,7 +22,7 @@ class Reply(NamedTuple):
 Ask = Callable[[Day], Reply]
 
 
-class Clash(NamedTuple):
+class DayClash(NamedTuple):
     """Something that can't be, in words."""
 
     words: str
@@ -51,7 +51,7 @@ class Remedy(NamedTuple):
 class Clashes(NamedTuple):
     """The answer of a day that can't be done."""
 
-    clashes: tuple[Clash, ...]
+    clashes: tuple[DayClash, ...]
     remedies: tuple[Remedy, ...]
     useless: tuple[str, ...]
     """In words: the changes that don't help by themselves."""

@@ -9,7 +9,7 @@ from manchet.day.model import Day
 MOST_NAMES = 5
 
 
-def listed(names: Sequence[str], last: str = "and") -> str:
+def and_list(names: Sequence[str], last: str = "and") -> str:
     """ "Ebb rye", "Ebb rye and Mudlark", "Ebb rye, Mudlark and Tern loaf"."""
     if len(names) < 2:
         return "".join(names)
@@ -18,7 +18,7 @@ def listed(names: Sequence[str], last: str = "and") -> str:
 
 def some(breads: Sequence[str]) -> str:
     """Their names, as long as these can be taken in: "Ebb rye and Mudlark", "12 breads"."""
-    return listed(breads) if len(breads) <= MOST_NAMES else f"{len(breads)} breads"
+    return and_list(breads) if len(breads) <= MOST_NAMES else f"{len(breads)} breads"
 
 
 def minutes(number: int) -> str:
@@ -34,7 +34,7 @@ def minutes(number: int) -> str:
 def job_of(day: Day, number: int) -> str:
     """ "Ebb rye (divide, shape)"."""
     job = day.jobs[number]
-    return f"{listed(job.breads)} ({job.does})" if job.breads else job.does
+    return f"{and_list(job.breads)} ({job.does})" if job.breads else job.does
 
 
 def breads_of(day: Day, jobs: Sequence[int]) -> tuple[str, ...]:
