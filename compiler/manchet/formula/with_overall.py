@@ -382,7 +382,7 @@ class _OverallWay:
         flour = is_flour(item, self.overruled)
         portions = [p for filled in self.filled.values() for p in filled.portions if p.key == meaning.key]
         more, optional = more_of(meaning.key, portions), item.optional or any(p.optional for p in portions)
-        if item.more and not more and not self._is_unsure(meaning.key):
+        if item.more and not more and not (self.forgotten or self._is_unsure(meaning.key)):
             self.reports.append(nowhere_to_go(item))
         return OverallLine(
             meaning.name, meaning.ingredient, meaning.stage, item.figure, flour, False, item.place, more, optional

@@ -69,12 +69,15 @@ MESSAGES: dict[str, tuple[str, str]] = {
         "write `{whole}`; if the first number is part of the name, put the name in quotes",
     ),
     "gas-mark": (
-        "`{written}` is the mark of a gas stove, and no oven of a bakery has it",
+        "`{written}` is the mark of a gas stove; a bakery's ovens have none",
         "write `{instead}`, about what it means",
     ),
     "two-scales": ("`{written}`: one heat in two scales, and they never agree to the degree", ""),
     "clock-or-minutes": ("`{written}`: hours and minutes, or minutes and seconds?", ""),
-    "packet": ("`{written}` is of no stated weight", "write what one weighs, as it stands on the {one}: `{name} … g`"),
+    "packet": (
+        "`{written}` does not say what it weighs",
+        "write what one weighs, as printed on the {one}: `{name} … g`",
+    ),
     "figure-in-words": ("`{text}` has its figure in words", ""),
     "how-many-folds": ("how many folds? `{written}` does not say", "write `{instead}`, with as many as there are"),
     "about-amount": ("`{written}` leaves the figure open", "{offer}"),
