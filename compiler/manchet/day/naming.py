@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence, Set
+from collections import Counter
+from collections.abc import Iterator, Sequence
 
 from manchet.day.model import Day, DayJob
 from manchet.diagnostics.suggest import fold, nearest
@@ -48,16 +49,17 @@ def thing_named(day: Day, text: str) -> Named | Unnamed:
 
 
 def _named(day: Day) -> Iterator[Named]:
-    keys = frozenset(job.key for job in day.jobs)
-    for at, job in enumerate(day.jobs):
-        whose = " and ".join(job.breads)
-        yield Named(f"{whose}{_of_key(job)}".removeprefix(", ") + f": {job.does}{_number(job.key, keys)}", job=at)
+    jobs = [f"{_whose(job)}: {job.does}" for job in day.jobs]
+    yield from (Named(name, job=at) for at, name in enumerate(_numbered(jobs)))
     for at, wait in enumerate(day.waits):
         if wait.what:
-            whose = " and ".join(day.jobs[wait.before].breads)
-            yield Named(f"{whose}{_of_key(day.jobs[wait.before])}: {wait.what}", wait=at)
+            yield Named(f"{_whose(day.jobs[wait.before])}: {wait.what}", wait=at)
     for at, load in enumerate(day.loads):
         yield Named(f"{load.bread}, {load.pieces} {load.noun}: bake", load=at)
+
+
+def _whose(job: DayJob) -> str:
+    return f"{' and '.join(job.breads)}{_of_key(job)}".removeprefix(", ")
 
 
 def _of_key(job: DayJob) -> str:
@@ -67,12 +69,12 @@ def _of_key(job: DayJob) -> str:
     return "".join(f", {part}" for part in parts)
 
 
-def _number(key: str, keys: Set[str]) -> str:
-    """Which it is of several that are called alike."""
-    last = key.rpartition("/")[2]
-    if last.isdigit():
-        return f" {last}"
-    return " 1" if f"{key}/2" in keys else ""
+def _numbered(names: Sequence[str]) -> Iterator[str]:
+    """Those that are called alike, with which of them each is."""
+    met: Counter[str] = Counter()
+    for name in names:
+        met[name] += 1
+        yield f"{name} {met[name]}" if names.count(name) > 1 else name
 
 
 def _one_of(day: Day, text: str, things: Sequence[Named]) -> Named | Unnamed:
