@@ -146,7 +146,10 @@ def _minutes_old(frame: Frame, end: End) -> Callable[[Timetable], int]:
 
 
 def early_aim(frame: Frame) -> Aim:
-    value = sum(frame.starts) - frame.day.begins * len(frame.starts)
+    fires = {fire.light for fire in frame.day.fires}
+    value = sum(
+        frame.day.finishes - start if at in fires else start - frame.day.begins for at, start in enumerate(frame.starts)
+    )
     return Aim("early", value, 0, [], lambda timetable: goals.early(frame.day, timetable))
 
 
