@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from manchet.day.pages.day_plan import DayPlan
 from manchet.records import NamedTuple
 from manchet.sheets.page.measures import Measures
+from manchet.timing.zones import ClockChange, changes
 
 
 class WallTime(NamedTuple):
@@ -37,6 +40,15 @@ class WallTime(NamedTuple):
 
     def minutes(self, minutes: int) -> str:
         """`35 min`, `2 h 5 min`"""
-        from fractions import Fraction
-
         return self.m.duration(Fraction(minutes * 60))
+
+
+def changes_within(plan: DayPlan, first: int, last: int) -> tuple[ClockChange, ...]:
+    """The changes of the clock between two minutes of the day."""
+    clock = plan.of.clock
+    return tuple(changes(clock.at(first), clock.at(last), clock.zone))
+
+
+def minute_of(plan: DayPlan, change: ClockChange) -> int:
+    """When the clock changes."""
+    return int((change.after - plan.of.clock.zero).total_seconds()) // 60

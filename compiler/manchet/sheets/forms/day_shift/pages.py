@@ -10,7 +10,8 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.sheets.parts.day_clock import WallTime
+from manchet.sheets.parts.clock_lines import clock_lines
+from manchet.sheets.parts.day_clock import WallTime, changes_within
 from manchet.sheets.parts.day_leaving import before_you_go
 from manchet.sheets.parts.day_rows import has_estimates, late_breads, work_days
 
@@ -27,6 +28,7 @@ def shift_pages(plan: DayPlan, issue: Issue, house: House) -> ShiftPages:
         paper=house.paper,
         running=running_head(plan.said.name, "", issue),
         shifts=tuple(_page(plan, at, m) for at in mine),
+        clock_changes=clock_lines(changes_within(plan, plan.day.begins, plan.day.finishes), m),
     )
 
 
