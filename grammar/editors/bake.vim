@@ -9,14 +9,14 @@ syntax match bakeComment "\(^\|\s\)#.*$"
 syntax region bakeProse start=+["“„]+ end=+["”“]+ oneline
 
 " What opens a block in the first column, and what opens a stage.
-syntax match bakeBlock "^\(formula\|preparation\|larder\|kitchen\)\>" nextgroup=bakeName skipwhite
-syntax match bakeKept "^\s*\(assembly\|plan\|bake log\)\>"
+syntax match bakeBlock "^\(formula\|preparation\|larder\|kitchen\|plan\|order\)\>" nextgroup=bakeName skipwhite
+syntax match bakeKept "^\s*\(assembly\|bake log\)\>"
 syntax match bakeName "[^#]*" contained contains=bakeComment
 syntax match bakeStage "^\( \{2}\)\?\(poolish\|biga\|sponge\|preferment\|old dough\|levain\|sour\|soaker\|scald\|stage\|dough\|overall\|variant\)\>\( loss\>\)\@!"
 syntax match bakeStage "^ \{4}for the\>"
 
 " The head.
-syntax match bakeHead "^ \{2,4}\(about\|kind\|makes\|from\|dough loss\|bake loss\|written on dough flour\|status\|allow\|always allow\)\>"
+syntax match bakeHead "^ \{2,4}\(about\|kind\|makes\|from\|sold\|dough loss\|bake loss\|written on dough flour\|status\|allow\|always allow\)\>"
 
 " Steps, and the lines that move materials.
 syntax match bakeStep "^ \+\(mix\|fold\|stretch\|stir\|whisk\|rub\|blend\|rest\|ripen\|ferment\|prove\|proof\|retard\|chill\|freeze\|thaw\|soak\|cool\|divide\|shape\|roll out\|roll in\|roll\|press\|cut\|trim\|slice\|fill\|spread\|pipe\|brush\|sprinkle\|dust\|dip\|grease\|place\|wrap\|turn out\|score\|dock\|bake\|roast\|griddle\|fry\|boil\|simmer\|steam\|heat\|chop\|grate\|grind\|peel\|rinse\|strain\|drain\|pack\|do\)\>\( loss\>\)\@!"
@@ -25,6 +25,13 @@ syntax match bakeClause "\<\(until\|if late\|why\|note\|picture\|because\|beside
 
 " The larder and the kitchen.
 syntax match bakeEntry "^ \+\(class\|also called\|per 100 g\|made of\|gives its water\|counts as flour\|not counted as flour\|allergens\|no allergens\|may contain\|density\|whole\|kept at\|absorbs water\|price\|source\|could be\|air\|tap\|flour\ze\s\+-\?[0-9.]\+\s\?[CF]\|hands\|measures\|words\|zone\|yeast factors\|yeast\|mixer\|oven\|prover\|fridge\|freezer\|bench\|tin\|tray\|basket\|couche\|scale\|pot\|takes\|stiff dough up to\|slow\|fast\|warms\|friction\|hottest\|holds water\|holds\|recovers\|heats in\|falls\|each load cools it\|keeps\|volume\|inside\|top\|bottom\|round floor\|round\|deep\|floor\|door\|count\|lidded\|reads\|rack\|tub\|griddle\|weigh\|load\|take out\|packs\|busy\|decks\|loads within\|climbs\|sinks\|cooks at the mouth\|wash after\|wash\)\>"
+
+" A plan, and an order.
+syntax match bakeDay "^ \{2}\(on\ze\s\+\d\{4}-\|every\|until\ze\s\+\d\{4}-\|van\|already made\|orders\)\>"
+syntax match bakeDay "^ \{4}\(for\|spare\)\>"
+syntax match bakeClause "\<\(leaves\|ready\|packed\|served\|lit\|taken\)\ze\s\+\(\a\{3}\s\+\)\?\d"
+syntax match bakeAmount "\<\(\(mon\|tue\|wed\|thu\|fri\|sat\|sun\)\s\+\)\?\d\{1,2}:\d\{2}\(-\d\{1,2}:\d\{2}\)\?\>"
+syntax match bakeAmount "\<\d\{4}-\d\{2}-\d\{2}\>"
 
 syntax match bakeAmount "\<\d[0-9.,/½¼¾⅓⅔ –-]*\s\?\(kg\|g\|mg\|lb\|oz\|l\|ml\|gal\|qt\|pt\|cup\|tbsp\|tsp\|d\|h\|min\|s\|C\|F\|cm\|mm\|inch\|whole\|turns\)\>"
 syntax match bakeAmount "\d[0-9./½¼¾⅓⅔ ]*%"
@@ -41,6 +48,7 @@ highlight default link bakeStep    Statement
 highlight default link bakeMove    Special
 highlight default link bakeClause  Identifier
 highlight default link bakeEntry   PreProc
+highlight default link bakeDay     PreProc
 highlight default link bakeAmount  Number
 
 let b:current_syntax = "bake"

@@ -22,6 +22,7 @@ OTHER_MISTAKES = {
     "makes-no-piece",
     "moved-by-rounding",
     "no-larder-line",
+    "plan-too-large",
     "too-deep",
     "too-many-mistakes",
     "too-small-to-weigh",

@@ -36,6 +36,26 @@ LATER = """\
 """
 
 
+def _bread(name: str, *nouns: str) -> str:
+    """A bread that makes these."""
+    makes = "".join(f"  makes 10 {noun} at 420 g dough\n" for noun in nouns)
+    before, after = LATER.split("    divide\n")
+    ways = "".join(f"    for the {noun}\n{_deeper(after, 2)}" for noun in nouns) if len(nouns) > 1 else after
+    return f"formula {name}\n{makes}\n{OVERALL}\n  dough\n    everything else\n{before}    divide\n{ways}\n"
+
+
+def _deeper(text: str, by: int) -> str:
+    return "".join(f"{' ' * by}{line}\n" if line else "\n" for line in text.splitlines())
+
+
+BAKED = (
+    "".join(_bread(name, "loaves") for name in ("Ebb rye", "Pilot rye", "Mudlark"))
+    + _bread("Regatta plait", "plaits", "buns")
+    + "preparation Egg wash\n  good for 2 d at 4 C\n\n  egg                    100%\n  milk                    20%\n  whisk 2 min\n"
+)
+"""What a plan on the page may want."""
+
+
 class Example(NamedTuple):
     """`kind` is what follows ```bake: "" for a whole file, "wrong" for one that shows a mistake, else where it stands.
 
@@ -73,15 +93,13 @@ def whole(example: Example) -> str:
                 f"{_HEAD.replace('10 loaves', '2 loaves')}  dough\n    white flour         1000 g\n    water                720 g\n"
                 f"    salt                  20 g\n    instant yeast          5 g\n{_deeper(example.text, 4)}{LATER}"
             )
+        case "in bakery":
+            return f"{example.text}\n{BAKED}"
         case other:
             raise ValueError(f"line {example.line}: an example of no known kind: bake {other}")
 
 
 _HEAD = "formula Example\n  kind hearth loaf\n  makes 10 loaves at 900 g dough\n\n"
-
-
-def _deeper(text: str, by: int) -> str:
-    return "".join(f"{' ' * by}{line}\n" if line else "\n" for line in text.splitlines())
 
 
 def _rest(example: Example) -> str:

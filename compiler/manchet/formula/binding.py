@@ -294,6 +294,7 @@ class _Binder:
             from_flour=head.from_flour,
             dough_loss=head.dough_loss,
             bake_loss=head.bake_loss,
+            sold=head.sold,
             overall=shares.overall,
             stages=shares.stages,
             branches=branches,

@@ -10,8 +10,10 @@ from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.measures import seconds
 from manchet.formula.model import Makes
 from manchet.formula.percents import percent
+from manchet.formula.ranges import Range
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 from manchet.source.text import Line
@@ -28,6 +30,8 @@ class Head(NamedTuple):
     from_flour: Fraction | None = None
     dough_loss: Fraction = Fraction(0)
     bake_loss: Fraction | None = None
+    sold: Range | None = None
+    """Seconds since it left the oven."""
     of_dough_flour: Place | None = None
     """Where `written on dough flour` stands, if it does."""
 
@@ -73,6 +77,8 @@ def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outco
             return Outcome(head._replace(from_flour=_grams(amount)))
         case nodes.Loss(which, amount):
             return _with_loss(head, which, amount, line.place(amount.start, amount.end))
+        case nodes.Sold(time):
+            return Outcome(head._replace(sold=seconds(time)))
         case nodes.OnDoughFlour():
             return Outcome(head._replace(of_dough_flour=line.place()))
         case _:
@@ -112,6 +118,8 @@ def words_of_line(node: nodes.Node | nodes.Unread) -> str:
             return "status"
         case nodes.FromFlour():
             return "from … flour"
+        case nodes.Sold():
+            return "sold … old"
         case nodes.Loss(which, _):
             return f"{which} loss"
         case nodes.OnDoughFlour():

@@ -222,6 +222,8 @@ class Formula(NamedTuple):
     """Seconds, and Celsius."""
     never_under: Fraction | None = None
     """Grams of a preparation under which its vessel is not filled; None where the file does not say."""
+    sold: Range | None = None
+    """How old it may be when it is cut, packed or served: seconds from out of the oven. None where the file does not say."""
     swapped: tuple[Swapped, ...] = ()
     moved: tuple[Moved, ...] = ()
     """Waits asked for with the command, not by the file."""

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from manchet.records import NamedTuple
+from manchet.syntax.openings import OF_A_DAY
 
-AMOUNT, KITCHEN, LARDER, COMPOSITION = 28, 17, 19, 21
+AMOUNT, KITCHEN, LARDER, COMPOSITION, PLAN = 28, 17, 19, 21, 25
 """Columns of the file, the first is 1: the ones digit of an ingredient's amount; the value of a kitchen's and of a larder's line,
-and of what is in 100 g, where `carbohydrate` is the longest word."""
+and of what is in 100 g, where `carbohydrate` is the longest word; and of a plan's line."""
 
 
 class Column(NamedTuple):
@@ -31,6 +32,8 @@ def column_of(context: str, indent: int, per_100_g: bool) -> Column | None:
         return Column(LARDER - 1 - indent, False, 1)
     if context in ("kitchen", "thing"):
         return Column(KITCHEN - 1 - indent, False, 1)
+    if context in OF_A_DAY:
+        return Column(PLAN - 1 - indent, False, 1)
     return None
 
 

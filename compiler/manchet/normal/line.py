@@ -7,6 +7,7 @@ proves itself: where what was made of it does not read the same, it stays as it 
 from __future__ import annotations
 
 from manchet.normal.columns import Column, in_column
+from manchet.normal.plans import ABOUT, plan_line
 from manchet.normal.wording import SpeltToken, join_words, words_of
 from manchet.source.text import line_of
 from manchet.syntax.clause_order import AFTER_A_COMMA, place_of, sort_of
@@ -67,6 +68,8 @@ def _written(read: LineTokens, words: list[SpeltToken], node: object, context: s
         return in_column(verb, clauses, column if context == "kitchen" else None)
     if read.rule in ("material", "tail"):
         return _material(words, column)
+    if read.rule in ABOUT:
+        return plan_line(read.rule, words, column)
     if read.rule in ("hold_back", "add"):
         return f"{words[0].text} {_listed(words[1:])}"
     if read.rule == "good_for":

@@ -66,6 +66,8 @@ def _text(kind: str, value: Word | Amount, written: str, american: bool) -> str:
         return in_short(written)
     if kind in ("NAME", "QUOTED"):
         return _straight(written) if written[:1] in QUOTES else " ".join(written.split())
+    if kind in ("DAY", "CLOCK"):
+        return value.text
     as_written = " ".join(written.split()).lower()
     if kind in _AS_WRITTEN:
         return as_written

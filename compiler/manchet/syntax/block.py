@@ -7,11 +7,13 @@ from __future__ import annotations
 
 from manchet.records import NamedTuple
 
-BLOCKS = ("formula", "preparation", "larder", "kitchen")
+BLOCKS = ("formula", "preparation", "larder", "kitchen", "plan", "order")
 FORMULAS = frozenset({"formula", "preparation"})
 """Blocks that make something."""
 HOUSE = frozenset({"larder", "kitchen"})
 """Blocks that say what the house has."""
+PLANNED = frozenset({"plan", "order"})
+"""Blocks that tell of a day; no formula draws on them."""
 
 
 class Heading(NamedTuple):

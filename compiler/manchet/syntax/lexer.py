@@ -30,7 +30,7 @@ class Tokens:
 
     `mode` says what is special about the line: in a "list" (and a stage's heading) numbers and quoted words belong to
     names, and every weight is the token WEIGHT; in a "step" a name runs on after in, on, with and as; a "dated" line
-    may hold a date.
+    may hold a date, a "plan" clock times and days, one of "days" days of the week alone.
     """
 
     __slots__ = ("at", "body", "mode", "phrases", "raws", "types", "values")

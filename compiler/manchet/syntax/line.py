@@ -38,10 +38,14 @@ from manchet.syntax.openings import (
     ENTRY_NAME,
     MATERIAL,
     NAMES,
+    OF_A_DAY,
     OPENINGS,
     STEP,
     TAIL,
+    UNLESS_COUNTED,
     UNLESS_WEIGHED,
+    WANT,
+    WANT_LINE,
     WEIGHS,
     WORKS,
     OpeningLine,
@@ -200,10 +204,12 @@ def tokens_of(body: str, raws: list[RawToken], context: str) -> LineTokens:
             tokens.at = weight + 1
             tokens.rest()
             return LineTokens(tokens, MATERIAL.rule, "material")
+    if found is None and context == "plan" and not counts_pieces(raws):
+        found = opening_of(OPENINGS[UNLESS_COUNTED], raws)
     if found is None and context in WORKS:
         found = opening_of(OPENINGS[UNLESS_WEIGHED], raws)
     reading, opens = (found[0].reading, found[0].opens) if found is not None else _unopened(context, raws[0])
-    tokens = Tokens(body, raws, reading.phrases, reading.mode)
+    tokens = _tokens_in(reading)(body, raws, reading.phrases, reading.mode)
     if found is not None:
         line, size = found
         if reading is STEP and line.kept:
@@ -216,13 +222,31 @@ def tokens_of(body: str, raws: list[RawToken], context: str) -> LineTokens:
     return LineTokens(tokens, reading.rule, opens, found[0] if found is not None else None)
 
 
+def _tokens_in(reading: RestOfLine) -> type[Tokens]:
+    if reading.mode not in ("plan", "days"):
+        return Tokens
+    from manchet.syntax.plan_tokens import PlanTokens  # few files have a plan
+
+    return PlanTokens
+
+
 def _unopened(context: str, first: RawToken) -> tuple[RestOfLine, str]:
     """How a line is read that no words of the language open, and what the lines under it are."""
     if context == "larder":
         return ENTRY_NAME, "entry"
+    if context in OF_A_DAY:
+        return (WANT_LINE, "step") if context == "want" else (WANT, "want")
     if context == "step" or (context == "material" and first.kind == "QUOTED"):
         return CLAUSE_LINE, "step"
     return (TAIL if context == "material" else BARE_NAME), "step"
+
+
+def counts_pieces(raws: list[RawToken]) -> bool:
+    """Whether a line of a plan says how many of something: an oven's fires are none of it."""
+    return any(
+        raw.kind in ("NUMBER", "MASS") and not (after and after[0].text in ("fire", "fires"))
+        for raw, after in ((raw, raws[at + 1 : at + 2]) for at, raw in enumerate(raws))
+    )
 
 
 def weight_at(raws: list[RawToken]) -> int:

@@ -35,6 +35,7 @@ from manchet.syntax.clauses import (
     Within as Within,
     Word as Word,
 )
+from manchet.syntax.plan_nodes import PlanNode
 
 # ---- headings -------------------------------------------------------------------------------------
 
@@ -128,6 +129,12 @@ class FromFlour(NamedTuple):
     """`from 10 kg flour`"""
 
     amount: Amount
+
+
+class Sold(NamedTuple):
+    """`sold 8-48 h old`"""
+
+    time: Amount
 
 
 class Loss(NamedTuple):
@@ -346,10 +353,11 @@ class Setting(NamedTuple):
 
 Node = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
-    | About | KindNode | MakesNode | FromFlour | Loss | OnDoughFlour | Status | Allow
+    | About | KindNode | MakesNode | FromFlour | Sold | Loss | OnDoughFlour | Status | Allow
     | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
     | TopUp | PourOff | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail
     | StepNode | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
+    | PlanNode
 )  # fmt: skip
 
 

@@ -30,6 +30,8 @@ class Context(NamedTuple):
     """Any other line may begin with a verb."""
     names: bool = False
     """A line may be a name alone; what it lacks is said where names are looked up."""
+    tells_a_day: bool = False
+    """Clock times, days of the week and dates mean something in it."""
     one_line: bool = False
     """They belong to one line (its clauses), not to a heading."""
 
@@ -48,6 +50,9 @@ CONTEXTS = (
     Context("entry"),
     Context("kitchen"),
     Context("thing"),
+    Context("plan", tells_a_day=True),
+    Context("order", tells_a_day=True),
+    Context("want", tells_a_day=True),
 )
 
 WEIGHS = frozenset(context.name for context in CONTEXTS if context.weighs)
@@ -55,13 +60,18 @@ WORKS = frozenset(context.name for context in CONTEXTS if context.works)
 NAMES = frozenset(context.name for context in CONTEXTS if context.names)
 ONE_LINE = frozenset(context.name for context in CONTEXTS if context.one_line) | {"skipped"}
 
+OF_A_DAY = frozenset(context.name for context in CONTEXTS if context.tells_a_day)
+
+UNLESS_COUNTED = "fixed times"
+"""In a plan, where a line counts nothing: `roll` may begin the name of a bread."""
+
 UNLESS_WEIGHED = "verbs"
 """Where a line `works` and does not end in a weight: `return` may begin the name of an ingredient."""
 
 HEAD = ("formula", "variant")
 WORK = ("stage", "preparation")
 MADE = (*HEAD, *WORK)
-ANYWHERE = (*MADE, "overall", "composition", "material", "step", "entry", "kitchen", "thing")
+ANYWHERE = (*MADE, "overall", "composition", "material", "step", "entry", "kitchen", "thing", "plan", "order", "want")
 
 # ---- how the rest of a line is read ----------------------------------------------------------------
 
@@ -70,7 +80,7 @@ class RestOfLine(NamedTuple):
     """How the rest of a line is read: by which start rule, with which closed phrases, and what is special about it.
 
     `mode` is "line" (the rest is one name), "list" (quotes protect names), "step" (names after in, on, with, as),
-    or "" (none of these).
+    "plan" (clock times, days and dates), "days" (days of the week by themselves), or "" (none of these).
     """
 
     rule: str
@@ -96,6 +106,10 @@ BLOCK = RestOfLine("block", {}, "line")
 RESERVED = RestOfLine("reserved", {}, "line")
 ALLOW = RestOfLine("allow", p.ALLOW)
 KEEP = RestOfLine("keep", p.KEEP, "list")
+WANT = RestOfLine("want", p.WANT, "plan")
+WANT_LINE = RestOfLine("want_line", p.WANT, "plan")
+OF_A_THING = RestOfLine("of_a_thing", p.ABOUT_A_THING, "plan")
+APPOINTMENT = RestOfLine("appointment", p.APPOINTMENT, "plan")
 
 
 class OpeningLine(NamedTuple):
@@ -129,13 +143,13 @@ LINES = (
     # ---- blocks
     *(OpeningLine(word, "BLOCK", BLOCK, ("top",), word) for word in BLOCKS),
     OpeningLine("assembly", "RESERVED", RESERVED, ("top",), "skipped"),
-    OpeningLine("plan", "RESERVED", RESERVED, ("top",), "skipped"),
     OpeningLine("bake log", "RESERVED", RESERVED, ("top",), "skipped"),
     # ---- the head
     OpeningLine("about", "_ABOUT", RestOfLine("about", {}), (*MADE, "kitchen")),
     OpeningLine("kind", "_KIND", RestOfLine("kind", {}, "line"), (*HEAD, "preparation")),
     OpeningLine("makes", "_MAKES", RestOfLine("makes", p.MAKES), (*HEAD, "preparation")),
     OpeningLine("from", "_FROM", RestOfLine("from_flour", p.FROM), HEAD),
+    OpeningLine("sold", "_SOLD", RestOfLine("sold", p.SOLD), HEAD),
     OpeningLine("dough loss", "LOSS", RestOfLine("loss", {}), HEAD, kept="dough"),
     OpeningLine("bake loss", "LOSS", RestOfLine("loss", {}), HEAD, kept="bake"),
     OpeningLine("written on dough flour", "_ON_DOUGH_FLOUR", RestOfLine("on_dough_flour", {}), HEAD, was=("percentages of dough flour",)),
@@ -243,6 +257,15 @@ LINES = (
     OpeningLine("door", "SIZE_KEY", SIZE_SETTING, ("thing",), example="door 45 cm"),
     OpeningLine("falls", "FALLS_KEY", SIZE_SETTING, ("thing",), example="falls 12 C an hour from 250 C"),
     OpeningLine("steam by", "NAME_KEY", NAME_SETTING, ("thing",), example="steam by pan", also=("steam",), kept="steam"),
+    # ---- a plan, and an order
+    OpeningLine("on", "_ON_DAY", RestOfLine("on_day", {}, "plan"), ("plan", "order")),
+    OpeningLine("every", "_EVERY_DAY", RestOfLine("every_day", p.DAYS, "days"), ("plan", "order")),
+    OpeningLine("until", "_UNTIL_DAY", RestOfLine("until_day", {}, "plan"), ("plan", "order")),
+    OpeningLine("without", "_WITHOUT", RestOfLine("without", {}, "line"), ("plan",)),
+    OpeningLine("van", "VAN", RestOfLine("departs", p.LEAVES, "plan"), ("plan",)),
+    OpeningLine("already made", "_ALREADY_MADE", RestOfLine("already", p.ALREADY, "plan"), ("plan",)),
+    OpeningLine("hands", "_HANDS", RestOfLine("shift", p.SHIFT, "plan"), ("plan",)),
+    OpeningLine("orders", "_ORDERS", RestOfLine("takes_orders", {}), ("plan",)),
     # ---- words for people
     OpeningLine("note", "PROSE", CLAUSE_LINE, ANYWHERE),
     OpeningLine("picture", "PROSE", CLAUSE_LINE, ANYWHERE),
@@ -269,6 +292,7 @@ def lines() -> Iterator[OpeningLine]:
         yield OpeningLine(
             thing.word, "THING", NAME_SETTING, ("kitchen",), "thing", also=thing.also, american=thing.american
         )
+        yield OpeningLine(thing.word, "THING", OF_A_THING, (UNLESS_COUNTED,), also=thing.also, american=thing.american)
     for verb in VERBS:
         if verb.opens_with:
             words = verb.word if verb.word.endswith(verb.opens_with) else f"{verb.word} {verb.opens_with}"
@@ -277,10 +301,13 @@ def lines() -> Iterator[OpeningLine]:
             yield OpeningLine(
                 verb.word, "VERB", STEP, (UNLESS_WEIGHED, "kitchen"), also=verb.also, american=verb.american
             )
+            yield OpeningLine(verb.word, "VERB", APPOINTMENT, (UNLESS_COUNTED,), also=verb.also, american=verb.american)
 
 
 def _openings() -> dict[str, Openings]:
-    found: dict[str, Openings] = {name: {} for name in (*(context.name for context in CONTEXTS), UNLESS_WEIGHED)}
+    found: dict[str, Openings] = {
+        name: {} for name in (*(context.name for context in CONTEXTS), UNLESS_WEIGHED, UNLESS_COUNTED)
+    }
     for line in lines():
         for words in (line.words, *line.also, *line.was):
             first, *rest = words.split()
@@ -295,7 +322,8 @@ def _openings() -> dict[str, Openings]:
 
 
 OPENINGS = _openings()
-"""What opens a line in each context. In a stage and a preparation, `verbs` open what does not end in a weight."""
+"""What opens a line in each context. In a stage and a preparation, `verbs` open what does not end in a weight; in a plan
+`fixed times` what counts no pieces."""
 
 
 def opening_of(openings: Openings, raws: list[RawToken]) -> tuple[OpeningLine, int] | None:

@@ -55,6 +55,7 @@ _IN: in
 STATE: dough, baked
 """)
 
+SOLD = phrases("_OLD: old")
 FROM = phrases("_FLOUR: flour, of flour")
 STATUS = phrases("_BY: by")
 ALLOW = phrases("_BECAUSE: because")
@@ -139,6 +140,55 @@ _FROM: from
 _UNTIL: until, to
 _BEFORE_THE_FIRE_IS_OUT: before the fire is out
 """)
+
+_WHEN = """
+WHICH: first, second
+"""
+DAYS = phrases("_AND: and")
+LEAVES = phrases(
+    _WHEN,
+    """
+_LEAVES: leaves
+_WITH: with
+_AND: and
+""",
+)
+ALREADY = phrases(
+    _WHEN,
+    """
+_MADE: made
+_AND: and
+""",
+)
+SHIFT = phrases(
+    _WHEN,
+    """
+_FROM: from
+_TO: to, until
+_BREAK: break
+""",
+)
+ABOUT_A_THING = phrases(
+    _WHEN,
+    """
+_FIRES: fire, fires
+_LIT: lit
+_TAKEN: taken
+_FROM: from
+_TO: to, until
+""",
+)
+APPOINTMENT = phrases(_WHEN)
+WANT = phrases(
+    _WHEN,
+    """
+_FOR: for
+SPARE: spare
+ENDING: ready, packed, served
+_TO: to, until
+_OLD: old
+""",
+)
 
 SIZES = phrases("""
 _BY_SIGN: x, × = x, by = x

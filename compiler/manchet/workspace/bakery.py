@@ -23,6 +23,7 @@ from manchet.workspace.passes import CHECKING, READING, ReadSoFar, run_passes
 
 if TYPE_CHECKING:
     from manchet.changes.waits import Refused
+    from manchet.day.said import Plan
 
 
 class Bakery:
@@ -33,6 +34,8 @@ class Bakery:
         self.larder: Larder = reading.larder
         self.kitchens: tuple[Kitchen, ...] = reading.kitchens.all
         self.formulas: tuple[Formula, ...] = tuple(reading.formulas())
+        self.plans: tuple[Plan, ...] = reading.plans
+        """Sound, and with a date."""
         self.refused: tuple[Refused, ...] = reading.refused()
         self._bound: dict[int, BoundFormula] = {
             id(one.formula): one for block in reading.bound for one in block.formulas
@@ -92,13 +95,16 @@ def read(
     changes: Changes | None = None,
     memory: Memory | None = None,
     unreadable: tuple[Diagnostic, ...] = (),
+    names: frozenset[str] = frozenset(),
 ) -> Bakery:
     """A bakery of files that belong together; see `passes.ReadSoFar`.
 
-    With the `memory` of an earlier reading, only what changed since is read again. `unreadable` are the reports on files
+    `names` are those of all formulas, in files that are not read too. With the `memory` of an earlier reading, only what changed since is read again. `unreadable` are the reports on files
     that are no texts.
     """
-    reading = ReadSoFar(tuple(sources), builtin(), only, kitchen, changes or NO_CHANGES, reports=unreadable)
+    reading = ReadSoFar(
+        tuple(sources), builtin(), only, kitchen, changes or NO_CHANGES, names=names, reports=unreadable
+    )
     return Bakery(run_passes(reading, READING, memory or Memory()))
 
 

@@ -71,7 +71,8 @@ def _lent(files: Iterable[Raw]) -> Iterator[_Lent]:
             elif block.word not in FORMULAS or block.word == "preparation":
                 heading = block.text.split("\n", 1)[0]
                 name = block.name or heading.partition(" ")[2] or heading
-                yield _Lent(file.path, range(block.line, block.end), (key(name),), block.text)
+                names = (key(name), key("orders")) if block.word == "order" else (key(name),)
+                yield _Lent(file.path, range(block.line, block.end), names, block.text)
 
 
 def _entries(path: str, block: Block) -> Iterator[_Lent]:

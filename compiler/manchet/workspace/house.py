@@ -26,6 +26,8 @@ class Kitchens(NamedTuple):
     """The kitchens of a bakery, in the order of files and lines."""
 
     all: tuple[Kitchen, ...] = ()
+    for_plans: tuple[tuple[str, Kitchen], ...] = ()
+    """The path of a file with a plan, and a kitchen with what that file says instead of it."""
 
     @property
     def first(self) -> Kitchen:
@@ -41,6 +43,17 @@ class Kitchens(NamedTuple):
             return self.called(named) or self.first
         above = [k for k in self.all if k.place is not None and path.startswith(_folder(k.place.path))]
         return max(above, key=lambda k: len(_folder(k.place.path)) if k.place else 0, default=self.first)
+
+    def for_plan(self, path: str, named: str = "") -> Kitchen:
+        """The kitchen a file's plans are made in: the one that stands in the file, else the nearest, else the one named."""
+        own = [kitchen for there, kitchen in self.for_plans if there == path]
+        own += [kitchen for kitchen in self.all if kitchen.place is not None and kitchen.place.path == path]
+        if own:
+            return own[0]
+        near = self.nearest(path)
+        is_near = near.place is not None and path.startswith(_folder(near.place.path))
+        near = near if is_near or not named else self.called(named) or near
+        return next((over for there, over in self.for_plans if there == path and over.name == near.name), near)
 
     def called(self, name: str) -> Kitchen | None:
         wanted = fold(name)
@@ -71,7 +84,8 @@ def larder_of(entries: tuple[Entry, ...]) -> Outcome[Larder]:
     return Outcome(filled.value, (*reports, *filled.diagnostics))
 
 
-def kitchens_of(entries: tuple[Entry, ...]) -> Outcome[Kitchens]:
+def kitchens_of(entries: tuple[Entry, ...], for_plans: tuple[Entry, ...] = ()) -> Outcome[Kitchens]:
+    """The kitchens, and those of plans: `for_plans` are the blocks laid over them."""
     if not entries:
         return Outcome(Kitchens())
     from manchet.kitchen.reading import kitchen_of
@@ -83,7 +97,16 @@ def kitchens_of(entries: tuple[Entry, ...]) -> Outcome[Kitchens]:
         reports += kitchen.diagnostics
         reports += _strange_zone(entry, kitchen.value.zone)
         kitchens.append(kitchen.value)
-    return Outcome(Kitchens(tuple(kitchens)), tuple(reports))
+    laid: list[tuple[str, Kitchen]] = []
+    for over in for_plans:
+        from manchet.kitchen.laid_over import kitchen_laid_over  # few bakeries have one
+
+        entry = kitchen_laid_over(next(one for one in entries if fold(name_of(one)) == fold(name_of(over))), over)
+        kitchen = kitchen_of(entry)
+        reports += kitchen.diagnostics
+        reports += _strange_zone(entry, kitchen.value.zone)
+        laid.append((over.line.path, kitchen.value))
+    return Outcome(Kitchens(tuple(kitchens), tuple(laid)), tuple(reports))
 
 
 def _strange_zone(entry: Entry, zone: str) -> Iterator[Diagnostic]:

@@ -15,11 +15,12 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.source.files import text_of
-from manchet.syntax.block import FORMULAS, Block
+from manchet.syntax.block import FORMULAS, PLANNED, Block
 from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.folder import Premises
 from manchet.workspace.memory import Memory
 from manchet.workspace.raw_files import Raw, raw_files
+from manchet.workspace.wanted_by_plans import names_of_formulas, second_kitchens, wanted_by_plans
 
 if TYPE_CHECKING:
     from manchet.batch.order import Order
@@ -35,11 +36,19 @@ class OpenBakery:
     folder to make it a path as it is shown. Raises `Unknown` where the folder cannot be read.
     """
 
-    def __init__(self, premises: Premises | None = None, prefix: str = "", files: Iterable[Raw] = ()) -> None:
+    def __init__(
+        self,
+        premises: Premises | None = None,
+        prefix: str = "",
+        files: Iterable[Raw] = (),
+        elsewhere: Iterable[str] = (),
+    ) -> None:
         self.premises = premises
         self.prefix = prefix
         self.refused: tuple[Diagnostic, ...] = ()
         """What cannot be read of the folder: a report each."""
+        self._elsewhere = frozenset(elsewhere)
+        """The names of formulas in files that are left out of this part of a bakery."""
         self._disk = {file.path: file for file in files}
         self._unsaved: dict[str, Raw] = {}
         self._memory = Memory()
@@ -50,7 +59,7 @@ class OpenBakery:
 
     def __reduce__(self) -> tuple[Any, ...]:
         """In another process it is opened with the same files, and nothing worked out."""
-        return OpenBakery, (None, self.prefix, self.files)
+        return OpenBakery, (None, self.prefix, self.files, self._elsewhere)
 
     @property
     def files(self) -> tuple[Raw, ...]:
@@ -59,7 +68,18 @@ class OpenBakery:
 
     def part(self, paths: Set[str]) -> OpenBakery:
         """A bakery of these files alone, of which nothing is worked out."""
-        return OpenBakery(files=[file for file in self.files if file.path in paths])
+        return OpenBakery(files=[file for file in self.files if file.path in paths], elsewhere=self.names)
+
+    @property
+    def names(self) -> frozenset[str]:
+        """Of all formulas, variants and preparations."""
+        return self._elsewhere | self._state.names
+
+    def needed(self, paths: Set[str] | None) -> frozenset[str]:
+        """The files to read for these: themselves, what others can draw on, and what their plans do."""
+        if paths is None:
+            return frozenset(file.path for file in self.files)
+        return frozenset((*paths, *self._state.lent, *wanted_by_plans(self.files, paths)))
 
     def update(self, path: str, data: bytes | None) -> None:
         """What an editor holds of a file, saved or not; None where it holds nothing any more: then what is on disk counts."""
@@ -88,11 +108,12 @@ class OpenBakery:
                 read,  # where all is known from before, nothing of the language is loaded
             )
 
-            needed = [f for f in self.files if only is None or f.path in only or f.path in self._state.lent]
+            paths = self.needed(only)
+            needed = [file for file in self.files if file.path in paths]
             texts = [self._memory.answer(("text", f.path), f.data, lambda f=f: text_of(f.path, f.data)) for f in needed]  # type: ignore[misc]
             sources = (one.value for one in texts if one.value is not None)
             unreadable = tuple(report for one in texts for report in one.diagnostics)
-            self._read[key] = read(sources, only, kitchen, changes, self._memory, unreadable)
+            self._read[key] = read(sources, only, kitchen, changes, self._memory, unreadable, self.names)
         return self._read[key]
 
     def reports(self, paths: Iterable[str] | None = None, kitchen: str = "") -> tuple[Diagnostic, ...]:
@@ -143,13 +164,19 @@ class _State:
         claims: dict[str, int] = {}
         for _, block in self._claiming():
             claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
+        apart = second_kitchens(self.files)
         claimed_twice = {name for name, number in claims.items() if number > 1}
         return tuple(
             (file.path, block)
             for file in self.files
             for block in file.blocks
-            if not block.is_formula or any(fold(one.name) in claimed_twice for one in block.with_variants())
+            if (not block.is_formula and block.word not in PLANNED and (file.path, block.line) not in apart)
+            or any(fold(one.name) in claimed_twice for one in block.with_variants())
         )
+
+    @cached_property
+    def names(self) -> frozenset[str]:
+        return frozenset(name for name, _ in names_of_formulas(self.files))
 
     @cached_property
     def lent(self) -> frozenset[str]:

@@ -35,6 +35,7 @@ from manchet.workspace.top_blocks import TopBlocks, blocks_of, clashing_names, p
 
 if TYPE_CHECKING:
     from manchet.changes.waits import Refused
+    from manchet.day.said import Plan
 
 T = TypeVar("T")
 
@@ -55,6 +56,9 @@ class ReadSoFar(NamedTuple):
     blocks: TopBlocks = TopBlocks()
     kitchens: Kitchens = Kitchens()
     bound: tuple[BoundBlock, ...] = ()
+    plans: tuple[Plan, ...] = ()
+    names: frozenset[str] = frozenset()
+    """Of all formulas, those in files that are not read too: one of them may be meant by a plan."""
     reports: tuple[Diagnostic, ...] = ()
 
     def reporting(self, reports: Iterable[Diagnostic]) -> ReadSoFar:
@@ -111,8 +115,9 @@ def fill_larder(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
 def equip_kitchens(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     """The kitchens are read, with their ovens, mixers and tins."""
     entries = reading.blocks.kitchens
+    over = reading.blocks.for_plans
     kitchens, reports = memory.answer(
-        "kitchens", entries, lambda: _shared(entries, "kitchen", lambda: kitchens_of(entries), Kitchens())
+        "kitchens", (entries, over), lambda: _shared(entries, "kitchen", lambda: kitchens_of(entries, over), Kitchens())
     )
     return reading._replace(kitchens=kitchens).reporting(reports)
 
@@ -175,6 +180,25 @@ def look_for_swaps(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     return reading.reporting(swaps.nowhere(one) for one in asked if one is not None and fold(one.line.raw) not in done)
 
 
+def read_plans(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
+    """Plans and orders are read, each plan in its kitchen and for its day."""
+    telling = (*reading.blocks.plans, *reading.blocks.orders)
+    asked = [one for one in telling if reading.only is None or one.line.path in reading.only]
+    if not asked:
+        return reading
+    from manchet.workspace.plans import PlanSources, plans_of  # few bakeries have one
+
+    sources = PlanSources(
+        reading.blocks, reading.kitchens, reading.larder, reading.only, reading.kitchen, reading.names
+    )
+    first = asked[0].line.place()
+    broke_off = "the plans and orders could not be read to the end"
+    plans, reports = kept_to(
+        first, broke_off, lambda: plans_of(sources), lambda fault: Outcome(tuple[Plan, ...](), (fault,))
+    )
+    return reading._replace(plans=plans).reporting(reports)
+
+
 def check_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     """Each sound formula is sized as its file says, and the checks look it over in its kitchen."""
     return reading.reporting(one for block in reading.bound for one in block.checking())
@@ -190,8 +214,9 @@ READING: tuple[Pass, ...] = (
     judge_shared_stages,
     bind_formulas,
     look_for_swaps,
+    read_plans,
 )
-"""From texts to formulas. Figures, turns at an oven and posted cards need no more."""
+"""From texts to formulas and plans. Figures, turns at an oven and posted cards need no more."""
 
 CHECKING: tuple[Pass, ...] = (check_formulas,)
 """From formulas to what a baker would look over."""

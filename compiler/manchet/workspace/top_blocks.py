@@ -22,11 +22,17 @@ class TopBlocks(NamedTuple):
     larders: tuple[Entry, ...] = ()
     kitchens: tuple[Entry, ...] = ()
     stages: tuple[Entry, ...] = ()
+    plans: tuple[Entry, ...] = ()
+    orders: tuple[Entry, ...] = ()
+    for_plans: tuple[Entry, ...] = ()
+    """Second blocks of a kitchen's name in files with a plan: they hold for the plans of their file alone."""
 
 
 def blocks_of(file: File) -> TopBlocks:
     """The blocks of one file."""
-    sorts: dict[str, list[Entry]] = {"formula": [], "preparation": [], "larder": [], "kitchen": [], "stage": []}
+    sorts: dict[str, list[Entry]] = {
+        word: [] for word in ("formula", "preparation", "larder", "kitchen", "stage", "plan", "order")
+    }
     for entry in map(block_meant, file.entries):
         match entry.node:
             case nodes.BlockHead(word, _):
@@ -41,7 +47,22 @@ def blocks_of(file: File) -> TopBlocks:
 def put_together(parts: Iterable[TopBlocks]) -> TopBlocks:
     """The blocks of several files."""
     columns = zip(*parts, strict=True)
-    return TopBlocks(*(tuple(entry for part in column for entry in part) for column in columns))
+    return _second_kitchens_apart(TopBlocks(*(tuple(entry for part in column for entry in part) for column in columns)))
+
+
+def _second_kitchens_apart(blocks: TopBlocks) -> TopBlocks:
+    """The kitchens, and apart from them one second block of each name in a file with a plan."""
+    planning = {plan.line.path for plan in blocks.plans}
+    first: dict[str, Entry] = {}
+    for entry in sorted(blocks.kitchens, key=lambda entry: entry.line.path in planning):
+        first.setdefault(fold(name_of(entry)), entry)
+    second: dict[tuple[str, str], Entry] = {}
+    for entry in blocks.kitchens:
+        path, name = entry.line.path, fold(name_of(entry))
+        if path in planning and first[name] is not entry:
+            second.setdefault((path, name), entry)
+    apart = tuple(second.values())
+    return blocks._replace(kitchens=tuple(one for one in blocks.kitchens if one not in apart), for_plans=apart)
 
 
 def clashing_names(blocks: TopBlocks) -> Iterator[Diagnostic]:
@@ -49,6 +70,7 @@ def clashing_names(blocks: TopBlocks) -> Iterator[Diagnostic]:
     yield from _same_names((*blocks.formulas, *_named_variants(blocks.formulas), *blocks.preparations))
     yield from _same_names(blocks.stages)
     yield from _same_names(blocks.kitchens)
+    yield from _same_names(blocks.plans)
 
 
 def _named_variants(formulas: Iterable[Entry]) -> Iterable[Entry]:

@@ -29,6 +29,7 @@ WHERE = {
     "mixer": "kitchen A\n  mixer spiral\n    {}\n",
     "prover": "kitchen A\n  prover cupboard\n    {}\n",
     "preparation": "preparation A\n  white flour 100 g\n  {}\n",
+    "plan": "plan A\n  on 2026-11-28\n  {}\n",
     "entry": "larder A\n  grey flour\n    {}\n",
 }
 """A text for each place that a line may stand in."""

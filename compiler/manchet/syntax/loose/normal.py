@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 
+from manchet.syntax.loose.days import DAYS
 from manchet.syntax.loose.figures import FIGURES, SIGNS
 from manchet.syntax.loose.headings import HEAD, HEADINGS, SETTINGS
 from manchet.syntax.loose.materials import MATERIALS, beside, boiling
@@ -68,6 +69,9 @@ _BY_CONTEXT: dict[str, tuple[Rewriter, ...]] = {
     "entry": (*_FIGURED, *SETTINGS),
     "kitchen": (*_FIGURED, *STEP_WORDS, *SETTINGS),
     "thing": (*_FIGURED, *SETTINGS),
+    "plan": (*SIGNS, *DAYS, *FIGURES),
+    "order": (*SIGNS, *DAYS, *FIGURES),
+    "want": (*SIGNS, *DAYS, *FIGURES),
 }
 
 

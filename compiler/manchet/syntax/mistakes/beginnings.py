@@ -177,13 +177,16 @@ def _openings_of(context: str) -> tuple[Openings, ...]:
 
 def _begin(context: str) -> str:
     return {
-        "top": "at the left edge go `formula`, `preparation`, `larder`, `kitchen`, or a stage that several formulas share",
+        "top": "at the left edge go `formula`, `preparation`, `larder`, `kitchen`, `plan`, `order`, or a stage that several formulas share",
         "formula": "here go `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
         "variant": "here goes what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
         "kitchen": "here go `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",
         "thing": "here go its figures, as in `takes 6-45 kg dough`, `keeps 4 C`, `volume 1900 ml`, `reads 5 g`",
         "entry": "here go `class`, `also called`, `per 100 g`, `made of`, `allergens`, `density`, `price`, `source`",
         "overall": "here go ingredients and their share, as in `water 76%`",
+        "plan": "here go `on 2026-11-28`, breads and how many, `van leaves`, `hands`, `oven … 1 fire`, `already made`, `orders`",
+        "order": "here go `every Sat`, `until 2026-12-24`, and breads with how many",
+        "want": "here go `for NAME 4 loaves`, `spare 2 loaves`, `ready Sat 07:00`, `8-48 h old`",
         "composition": "here go parts and their weight, as in `protein 8.9 g`",
     }.get(
         context,

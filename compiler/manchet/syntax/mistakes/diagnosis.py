@@ -11,6 +11,7 @@ from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.loose.normal import LONGEST
 from manchet.syntax.mistakes.beginnings import of_another_trade, outside, pieces_of, unknown
 from manchet.syntax.mistakes.characters import other_digit
+from manchet.syntax.mistakes.days import DAY_REASONS
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS, makes_of
 from manchet.syntax.mistakes.lacking import LOOSE
@@ -36,7 +37,7 @@ from manchet.syntax.mistakes.otherwise import (
 from manchet.syntax.mistakes.step_parts import nearest_part, unreadable_part, without_last_word
 from manchet.syntax.mistakes.units_meant import shape_of, units
 from manchet.syntax.nodes import MaterialNode
-from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS
+from manchet.syntax.openings import OF_A_DAY, OPENINGS, UNLESS_WEIGHED, WEIGHS
 from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
 
 Reason = Callable[[LineTrouble], Fault | None]
@@ -44,7 +45,7 @@ Reason = Callable[[LineTrouble], Fault | None]
 
 def first_reason(trouble: LineTrouble) -> Fault:
     """The one report of a line that could not be read, if all of it is to be as the grammar has it."""
-    for reason in REASONS:
+    for reason in OF_A_DAY_LINE if trouble.context in OF_A_DAY else REASONS:
         fault = reason(trouble)
         if fault is not None:
             return fault
@@ -372,6 +373,9 @@ REASONS: tuple[Reason, ...] = (
     degrees_of_no_scale, _divided, _name, _lacks, units, unreadable_part, unknown,
 )  # fmt: skip
 
+
+OF_A_DAY_LINE: tuple[Reason, ...] = (_unclosed, _digits, _figures, *DAY_REASONS)
+"""Of a plan's or an order's line: what is odd in a dough's means something there."""
 
 _OF_A_NAME: tuple[Reason, ...] = (
     _overnight, _of_the_flour, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,

@@ -13,6 +13,7 @@ from manchet.syntax.loose.words import NUMBERS
 from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
 from manchet.syntax.mistakes.odd_figures import range_as_amount, short
 from manchet.syntax.openings import WEIGHS
+from manchet.syntax.plan_tokens import WEEKDAYS
 from manchet.syntax.tokens import WEIGHTS, pieces
 from manchet.syntax.vocabulary import VERBS
 
@@ -53,10 +54,16 @@ def two_scales(t: LineTrouble) -> Fault | None:
     return Fault("two-scales", *found.span(), {"written": found[0]}, fixes)
 
 
+_TIME_OF_A_DAY = re.compile(
+    rf"\b(?:{'|'.join(WEEKDAYS)}) [0-9]{{1,2}}:[0-9]{{2}}\b|:[0-9]{{2}}\b.*:[0-9]{{2}}\b", re.IGNORECASE
+)
+"""Of a plan's line that stands elsewhere: it is no time that passes."""
+
+
 def clock(t: LineTrouble) -> Fault | None:
     """`1:30` where both minutes and hours may be meant."""
     found = _CLOCK.search(t.body) if len(t.body) < LONGEST else None
-    if found is None:
+    if found is None or _TIME_OF_A_DAY.search(t.body):
         return None
     first, second = int(found[1]), int(found[2])
     ways = (f"{first} min {second} s", f"{first} h {second} min") if first else (f"{second} min", f"{second} s")

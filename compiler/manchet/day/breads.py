@@ -1,0 +1,95 @@
+"""What the bakery can be asked for: its breads and preparations by name, and what each makes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping
+
+from manchet.changes.variants import full_name, rewrite_variant, variants_of, without_variants
+from manchet.diagnostics.suggest import fold
+from manchet.formula.head import head_of
+from manchet.formula.nouns import same_noun
+from manchet.formula.ranges import Range
+from manchet.records import NamedTuple
+from manchet.syntax import nodes
+from manchet.syntax.nodes import Entry
+from manchet.syntax.parsed_headings import name_of
+
+
+class Offer(NamedTuple):
+    """A bread or a preparation that a plan may want. `nouns` are what it makes, `by_weight` whether it is wanted in kg;
+    `is_whole` is False where a line that says so could not be read."""
+
+    name: str
+    nouns: tuple[str, ...]
+    by_weight: bool
+    sold: Range | None
+    verbs: frozenset[str]
+    """Of all its steps."""
+    stages: Mapping[str, str]
+    """By folded name, as written."""
+    is_preparation: bool = False
+    is_whole: bool = True
+
+    def noun(self, said: str) -> str | None:
+        """The noun of the formula for that of the plan: `loaves` for `loaf`."""
+        return next((noun for noun in self.nouns if same_noun(noun, said)), None)
+
+
+class Menu:
+    """The offers of a bakery, each worked out when it is first asked for."""
+
+    def __init__(self, formulas: Iterable[Entry], preparations: Iterable[Entry], names: Iterable[str] = ()) -> None:
+        self._entries: dict[str, tuple[str, Entry, Entry | None]] = {}
+        self._offers: dict[str, Offer] = {}
+        self.names: frozenset[str] = frozenset()
+        """Every name, for whoever mistypes one."""
+        for formula in formulas:
+            self._entries.setdefault(fold(name_of(formula)), (name_of(formula), formula, None))
+            for variant in variants_of(formula):
+                name = full_name(formula, variant)
+                self._entries.setdefault(fold(name), (name, formula, variant))
+        for one in preparations:
+            self._entries.setdefault(fold(name_of(one)), (name_of(one), one, None))
+        self.names = frozenset((*(name for name, _, _ in self._entries.values()), *names))
+
+    def offer(self, name: str) -> Offer | None:
+        key = fold(name)
+        if key not in self._offers and key in self._entries:
+            self._offers[key] = _offer_of(*self._entries[key])
+        return self._offers.get(key)
+
+
+def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
+    whole = without_variants(block)
+    entry = whole if variant is None else rewrite_variant(whole, variant, fold).value
+    head = head_of(entry.children).value
+    is_preparation = isinstance(block.node, nodes.BlockHead) and block.node.word == "preparation"
+    nouns = tuple(made.noun for made in head.makes if made.noun)
+    unread = any(isinstance(child.node, nodes.Unread) for child in entry.children)
+    return Offer(
+        name,
+        nouns,
+        is_preparation or not nouns,
+        head.sold,
+        frozenset(_verbs(entry.children)),
+        things_made((entry,)),
+        is_preparation,
+        not unread,
+    )
+
+
+def _verbs(entries: Iterable[Entry]) -> Iterator[str]:
+    for entry in entries:
+        if isinstance(entry.node, nodes.StepNode):
+            yield entry.node.verb.text
+        yield from _verbs(entry.children)
+
+
+def things_made(blocks: Iterable[Entry]) -> Mapping[str, str]:
+    """What stands ready before a dough: each stage by its folded name, and as written."""
+    found: dict[str, str] = {}
+    for block in blocks:
+        for entry in (block, *block.children):
+            if isinstance(entry.node, nodes.StageHead):
+                found.setdefault(fold(name_of(entry)), name_of(entry))
+    return found

@@ -1,0 +1,53 @@
+"""Why a line of a plan or an order could not be read: the first reason that fits."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from manchet.diagnostics.suggest import nearest
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.plan_tokens import WEEKDAYS, time_kind
+
+DAYS = tuple(word.capitalize() for word in WEEKDAYS)
+IN_FULL = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+
+
+def _no_weekday(t: LineTrouble) -> Fault | None:
+    """A word before a time, or in a list of days, that is nearly one of the seven."""
+    for at, raw in enumerate(t.raws):
+        before_a_time = at + 1 < len(t.raws) and time_kind(list(t.raws), at + 1) == "CLOCK"
+        listed = t.rule == "every_day" and at > 0
+        if raw.kind == "WORD" and raw.text not in WEEKDAYS and (before_a_time or listed) and len(raw.text) < 11:
+            near = nearest(raw.text, IN_FULL) if len(raw.text) > 4 else nearest(raw.text, DAYS)
+            if near is not None:
+                near = near[:3].capitalize()
+                words = {"text": short(t.body[raw.start : raw.end]), "form": f"did you mean `{near}`?"}
+                return Fault("unreadable-line", raw.start, raw.end, words, choices(raw.start, raw.end, near))
+    return None
+
+
+def _no_noun(t: LineTrouble) -> Fault | None:
+    """`Ebb rye 14`: of what?"""
+    last = t.raws[-1]
+    if t.rule in ("want", "want_line") and last.kind == "NUMBER" and last.text.isdigit() and t.at >= len(t.spans):
+        form = f"write of what, as in `{short(t.body)} loaves`"
+        fix = in_place(len(t.body), len(t.body), " loaves", title=f"write `{last.text} loaves`")
+        return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form}, (fix,))
+    return None
+
+
+def _name_with_a_figure(t: LineTrouble) -> Fault | None:
+    """`Rye 80% 12 loaves`: a figure that belongs to the name wants quotes."""
+    counts = list(re.finditer(r"(?<=\s)[0-9]+ [^\W\d_]", t.body))
+    odd = next((raw for raw in t.raws[1:] if raw.kind in ("PERCENT", "TEMPERATURE", "LENGTH", "VOLUME")), None)
+    if t.rule != "want" or odd is None or not counts or counts[-1].start() <= odd.end:
+        return None
+    name = t.body[: counts[-1].start()].strip(" ,")
+    instead = f'"{name}" {t.body[counts[-1].start() :]}'
+    words = {"what": "a figure", "instead": short(instead)}
+    return Fault("name-needs-quotes", odd.start, odd.end, words, (in_place(0, len(t.body), instead),))
+
+
+DAY_REASONS: tuple[Callable[[LineTrouble], Fault | None], ...] = (_no_weekday, _no_noun, _name_with_a_figure)
