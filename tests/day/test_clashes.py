@@ -80,8 +80,17 @@ def test_hours_in_which_nobody_is_there_are_seen() -> None:
     ]
     assert found.clashes[0].breads == ("Tern loaf",)
     hands = next(remedy for remedy in found.remedies if remedy.kind == "hands")
-    assert (hands.minutes, hands.ends) == (45, 265)
+    assert (hands.minutes, hands.hours) == (45, ((220, 265),))
     assert found.remedies[0].words == "without Tern loaf"
+
+
+def test_hands_that_are_wanted_in_two_gaps_are_not_kept_between_them() -> None:
+    """Ready at 10:00: out by 09:30, in by 08:45, mixed when somebody comes at 05:30."""
+    shifts = ((0, 60), (330, 400), (640, 900))
+    found = clashes(bakery(("Ebb rye", 300), ("Tern loaf", 600), shifts=shifts).day())
+    hands = next(remedy for remedy in found.remedies if remedy.kind == "hands")
+    assert (hands.minutes, hands.hours) == (90, ((220, 265), (525, 570)))
+    assert hands.words == "with one more pair of hands from 03:40 to 04:25 and from 08:45 to 09:30 (90 minutes)"
 
 
 def test_waits_longer_than_the_time_are_seen() -> None:
@@ -144,15 +153,16 @@ def test_what_is_said_to_help_does_and_a_minute_less_does_not(day: Day) -> None:
                 assert can_be_done(on_time(day, remedy.bread, remedy.minutes))
                 assert not can_be_done(on_time(day, remedy.bread, remedy.minutes - 1))
             case "hands":
-                assert remedy.begins is not None
-                assert remedy.ends is not None
-                assert can_be_done(with_hands(day, remedy.begins, remedy.ends))
-                assert not can_be_done(with_hands(day, remedy.begins + 1, remedy.ends))
-                assert not can_be_done(with_hands(day, remedy.begins, remedy.ends - 1))
+                assert can_be_done(with_hands(day, *remedy.hours))
+                for number, (begins, ends) in enumerate(remedy.hours):
+                    others = remedy.hours[:number] + remedy.hours[number + 1 :]
+                    assert not can_be_done(with_hands(day, *others, (begins + 1, ends)))
+                    assert not can_be_done(with_hands(day, *others, (begins, ends - 1)))
 
 
-def with_hands(day: Day, begins: int, ends: int) -> Day:
-    return on_time(day._replace(shifts=(*day.shifts, Shift("more", "more", 1, begins, ends))))
+def with_hands(day: Day, *hours: tuple[int, int]) -> Day:
+    more = (Shift(f"more {number}", "more", 1, *each) for number, each in enumerate(hours))
+    return on_time(day._replace(shifts=(*day.shifts, *more)))
 
 
 @every([two_that_clash(), *map(cut, range(25))], at_least=26)
@@ -165,7 +175,7 @@ def test_what_is_said_not_to_help_does_not(day: Day) -> None:
     if "a later hour" in found.useless:
         assert not any(can_be_done(on_time(day, bread, 240)) for bread in day.breads)
     if "one more pair of hands" in found.useless:
-        assert not can_be_done(with_hands(day, day.begins, day.finishes))
+        assert not can_be_done(with_hands(day, (day.begins, day.finishes)))
     if "longer waits" in found.useless:
         longer = tuple(wait._replace(may=wait.may + 120) for wait in day.waits)
         assert not can_be_done(on_time(day._replace(waits=longer)))

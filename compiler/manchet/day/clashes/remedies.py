@@ -16,6 +16,9 @@ from manchet.records import NamedTuple
 LATER = 240
 LONGER = 120
 """Minutes: more than these is another day, or another bread. Our own figures."""
+LONG_SHIFT = 240
+SHORT_PAUSE = 60
+"""Minutes from which on hands are rather wanted twice, and up to which they rather stay. Our own figures."""
 
 
 class Tried(NamedTuple):
@@ -92,20 +95,60 @@ def _least_later(day: Day, bread: str, inquiry: Inquiry) -> int:
 
 
 def _hands(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
-    """As late as they can come, and then for as short as it goes."""
-
-    def plan(begins: int, ends: int) -> Timetable | None:
-        more = Shift("one more pair of hands", "one more pair of hands", 1, begins, ends)
-        return inquiry.plan(on_time(day._replace(shifts=(*day.shifts, more))))
-
-    for begins, ends in (*_gaps(day), (day.begins, day.finishes)):
-        if plan(begins, ends) is None:
+    """As late as they can come, and then for as short as it goes; several times where once would be half a day."""
+    for gap in (*_gaps(day), (day.begins, day.finishes)):
+        if _with_hands(day, (gap,), inquiry) is None:
             continue
-        first = ends - least(1, ends - begins, lambda long, ends=ends: plan(ends - long, ends) is not None)  # type: ignore[misc]
-        last = least(first + 1, ends, lambda end, first=first: plan(first, end) is not None)  # type: ignore[misc]
-        words = f"with one more pair of hands from {hour(first)} to {hour(last)} ({minutes(last - first)})"
-        yield Remedy("hands", words, "", last - first, first, last)
+        once = _shortest(day, (), gap, inquiry)
+        hours = _several(day, once, inquiry) if once[1] - once[0] > LONG_SHIFT else (once,)
+        wanted = sum(ends - begins for begins, ends in hours)
+        when = and_list([f"from {hour(begins)} to {hour(ends)}" for begins, ends in hours])
+        yield Remedy("hands", f"with one more pair of hands {when} ({minutes(wanted)})", "", wanted, hours)
         return
+
+
+Hours = tuple[tuple[int, int], ...]
+
+
+def _with_hands(day: Day, hours: Hours, inquiry: Inquiry) -> Timetable | None:
+    more = (Shift(f"more hands {number}", "more hands", 1, *each) for number, each in enumerate(hours))
+    return inquiry.plan(on_time(day._replace(shifts=(*day.shifts, *more))))
+
+
+def _shortest(day: Day, beside: Hours, hours: tuple[int, int], inquiry: Inquiry) -> tuple[int, int]:
+    """Cut at the beginning first, then at the end; `beside` are other hours in which there are more hands."""
+    begins, ends = hours
+
+    def are_enough(first: int, last: int) -> bool:
+        return _with_hands(day, (*beside, (first, last)), inquiry) is not None
+
+    first = ends - least(1, ends - begins, lambda long: are_enough(ends - long, ends))
+    return first, least(first + 1, ends, lambda last: are_enough(first, last))
+
+
+def _several(day: Day, hours: tuple[int, int], inquiry: Inquiry) -> Hours:
+    """The hours in which the hands are at work in some plan, those left out that need not be, the others cut."""
+    found = _with_hands(day, (hours,), inquiry)
+    assert found is not None
+    works = sorted(
+        (found.starts[at], found.starts[at] + day.jobs[at].minutes)
+        for at, shift in enumerate(found.shifts)
+        if shift == len(day.shifts)
+    )
+    pieces = [works[0]]
+    for begins, ends in works[1:]:
+        if begins - pieces[-1][1] <= SHORT_PAUSE:
+            pieces[-1] = pieces[-1][0], max(ends, pieces[-1][1])
+        else:
+            pieces.append((begins, ends))
+    for piece in tuple(pieces):
+        fewer = tuple(each for each in pieces if each != piece)
+        if fewer and _with_hands(day, fewer, inquiry) is not None:
+            pieces.remove(piece)
+    for piece in tuple(pieces):
+        pieces.remove(piece)
+        pieces.append(_shortest(day, tuple(pieces), piece, inquiry))
+    return tuple(sorted(pieces))
 
 
 def _gaps(day: Day) -> Iterator[tuple[int, int]]:

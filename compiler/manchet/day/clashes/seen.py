@@ -91,6 +91,8 @@ class _Reach(NamedTuple):
     """The first minute at which a job can begin (or the last), and why not sooner (later)."""
 
     minute: int
+    asked: int
+    """The same before it was asked who is there."""
     reason: str
     """"shift"; "age" or "window" of its end; "own", its own minutes; or "job", through another."""
     through: int = -1
@@ -105,11 +107,19 @@ def _too_long(day: Day, hour: Hour) -> Iterator[DayClash]:
         return
     number = min(cannot, key=lambda number: len(_way(first, number)) + len(_way(last, number)))
     sooner, later = _way(first, number)[-1], _way(last, number)[-1]
+    bound = breads_of(day, [*_way(first, number, ALL), *_way(last, number, ALL)])
+    if number == sooner == later and first[number].reason == last[number].reason == "shift":
+        gone = [shift.ends for shift in day.shifts if shift.begins <= last[number].minute]
+        when = f"between {hour(first[number].asked)} and {hour(last[number].asked)}"
+        words = f"{_nobody(max(gone, default=None), first[number].minute, hour)}, and {job_of(day, number)} would have to begin {when}"
+        if first[number].asked <= last[number].asked:
+            yield DayClash(words, bound, "seen")
+            return
     words = (
         f"{job_of(day, number)} would have to begin by {hour(last[number].minute)}, {_not_later(day, hour, last, later)}; "
         f"it can't before {hour(first[number].minute)}, {_not_sooner(day, hour, first, sooner)}"
     )
-    yield DayClash(words, breads_of(day, [*_way(first, number, ALL), *_way(last, number, ALL)]), "seen")
+    yield DayClash(words, bound, "seen")
 
 
 ALL = ("job", "shift")
@@ -137,7 +147,7 @@ def _reach(day: Day, *, is_first: bool) -> list[_Reach]:
             minute = reach[known].minute + sign * lag.minutes
             if sign * minute > sign * reach[other].minute and sign * reach[other].minute <= sign * limit:
                 there = _when_there(day, other, minute, is_first=is_first)
-                reach[other] = _Reach(there, "job", known) if there == minute else _Reach(there, "shift", known)
+                reach[other] = _Reach(there, minute, "job" if there == minute else "shift", known)
                 moved = True
     return reach
 
@@ -155,7 +165,7 @@ def _own_reach(day: Day, number: int, *, is_first: bool) -> _Reach:
     else:
         minute, reason = min(job.latest, day.finishes - job.minutes), "own"
     there = _when_there(day, number, minute, is_first=is_first)
-    return _Reach(there, reason if there == minute else "shift")
+    return _Reach(there, minute, reason if there == minute else "shift")
 
 
 def _when_there(day: Day, number: int, minute: int, *, is_first: bool) -> int:

@@ -42,9 +42,8 @@ class Remedy(NamedTuple):
     words: str
     bread: str = ""
     minutes: int = 0
-    """How much later, how much longer, or how long hands are wanted."""
-    begins: int | None = None
-    ends: int | None = None
+    """How much later, how much longer, how many more places, or how long hands are wanted."""
+    hours: tuple[tuple[int, int], ...] = ()
     """From when to when hands are wanted."""
 
 
