@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from manchet.records import NamedTuple
-from manchet.sheets.drawings.pen import LINE, THIN, Art, breadth, line, n, oval, path_of, words
+from manchet.sheets.drawings.pen import LINE, THIN, Art, box, breadth, line, n, oval, path_of, words
 from manchet.sheets.drawings.wall_clock import WallClock
 
 WIDTH, LEFT, RIGHT = 596.0, 40.0, 584.0
@@ -24,8 +24,21 @@ class LoadMark(NamedTuple):
     number: str
 
 
+class HeatWindow(NamedTuple):
+    """While a load is in, and between which heats it may go in: hours, and degrees of the house."""
+
+    begins: float
+    ends: float
+    low: float
+    high: float
+
+
 def way_down(
-    points: Sequence[tuple[float, float]], loads: Sequence[LoadMark], degree: str, clock: WallClock | None
+    points: Sequence[tuple[float, float]],
+    loads: Sequence[LoadMark],
+    degree: str,
+    clock: WallClock | None,
+    windows: Sequence[HeatWindow] = (),
 ) -> Art:
     """`points` are hours and degrees in the house's own, from corner to corner; `clock` what the wall shows
     from the beginning of the hours on, None where they count from nought."""
@@ -43,8 +56,11 @@ def way_down(
         parts.append(line(f"M{n(LEFT)} {n(y)} H{n(RIGHT)}", THIN / 2))
         parts.append(words(LEFT - 4, y + 3, f"{heat:.0f} {degree}", LETTER, "end"))
     parts += _clock(last, clock)
+    for window in windows:
+        (x, top), (end, foot) = at(window.begins, min(window.high, high)), at(window.ends, max(window.low, low))
+        parts.append(box(x, top, end - x, foot - top, THIN))
     parts.append(line(path_of([at(hours, heat) for hours, heat in points]), LINE))
-    parts += _numbers([(*at(mark.hours, mark.heat), mark.number) for mark in loads])
+    parts += _numbers([(*at(mark.hours, mark.heat), mark.number) for mark in loads], bool(windows))
     return Art(WIDTH, FOOT + 15, "".join(parts))
 
 
@@ -59,18 +75,26 @@ def _clock(last: float, clock: WallClock | None) -> Iterator[str]:
         yield words(x, FOOT + 12, f"+{minute // 60}:{minute % 60:02}" if clock is None else clock.said(minute), LETTER)
 
 
-def _numbers(spots: Sequence[tuple[float, float, str]]) -> Iterator[str]:
+def _numbers(spots: Sequence[tuple[float, float, str]], on_white: bool) -> Iterator[str]:
     """A dot for each load; its number above it, or below where another stands in the way."""
     above = below = -100.0
     for x, y, number in spots:
         yield oval(x, y, 2.2, 2.2, THIN, "#000")
         half = breadth(number, LETTER) / 2 + 1
         if x - half >= above:
-            yield words(x, y - 5, number, LETTER)
+            yield from _number(x, y - 5, number, on_white)
             above = x + half
         elif x - half >= below:
-            yield words(x, y + 12, number, LETTER)
+            yield from _number(x, y + 12, number, on_white)
             below = x + half
+
+
+def _number(x: float, y: float, number: str, on_white: bool) -> Iterator[str]:
+    """On white where boxes are drawn, so that no line strikes it."""
+    if on_white:
+        wide = breadth(number, LETTER) + 2
+        yield f'<rect x="{n(x - wide / 2)}" y="{n(y - LETTER + 1.5)}" width="{n(wide)}" height="{n(LETTER - 0.5)}" fill="#fff" stroke="none"/>'
+    yield words(x, y, number, LETTER)
 
 
 def _apart(span: float, most: int, steps: tuple[int, ...]) -> float:
