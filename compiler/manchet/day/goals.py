@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.day.model import Day, DayLoad, DayOven, DayWait, Timetable
+from manchet.day.model import Day, DayLoad, DayOven, DayWait, End, Timetable
 
 GOALS = ("late", "may wait", "room", "presence", "age", "early")
 MOST_ROOM = 30
@@ -25,7 +25,12 @@ def cost(day: Day, timetable: Timetable) -> tuple[int, ...]:
 
 def late(day: Day, timetable: Timetable) -> int:
     """Minutes that ends lie behind what is due, all together."""
-    return sum(max(timetable.starts[end.job] + day.jobs[end.job].minutes + end.after - end.due, 0) for end in day.ends)
+    return sum(minutes_late(day, end, timetable) for end in day.ends)
+
+
+def minutes_late(day: Day, end: End, timetable: Timetable) -> int:
+    """Minutes that one end lies behind what is due."""
+    return max(timetable.starts[end.job] + day.jobs[end.job].minutes + end.after - end.due, 0)
 
 
 def may_wait(day: Day, timetable: Timetable) -> int:
