@@ -78,7 +78,7 @@ def _with_parts(wanted: BreadWanted, parts: tuple[d.WantPart, ...], line: Line) 
                 if first is not None:
                     reports.append(customer_twice(wanted.name, first, place))
                 wanted = wanted._replace(orders=(*wanted.orders, ForSomebody(name.text, (), place)))
-            case d.Spare():
+            case d.SpareNode():
                 owner = "spare"
             case d.CountOf(amount, noun):
                 counted, found = _counted(amount, noun, line)

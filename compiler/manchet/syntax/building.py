@@ -224,7 +224,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "want_line": lambda *parts: d.WantLine(parts),
     "count_of": lambda amount, noun=None: d.CountOf(amount, noun),
     "customer": d.Customer,
-    "spare": d.Spare,
+    "spare": d.SpareNode,
     "ending": lambda word, *clocks: d.Ending(word, *clocks),
     "old_at": d.OldAt,
     "on_clock": _clock,

@@ -115,7 +115,7 @@ class Customer(NamedTuple):
     name: Word
 
 
-class Spare(NamedTuple):
+class SpareNode(NamedTuple):
     """`spare`: the counts behind it are made in addition."""
 
     word: Word
@@ -135,7 +135,7 @@ class OldAt(NamedTuple):
     time: Amount
 
 
-WantPart = CountOf | Customer | Spare | Ending | OldAt
+WantPart = CountOf | Customer | SpareNode | Ending | OldAt
 
 
 class WantNode(NamedTuple):

@@ -53,6 +53,8 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
     shared = selection.bakery.shared
     lent = {path for path, _ in shared}
     wanted = selection.paths | lent
+    if any(has_plans(files[path]) for path in selection.paths):
+        wanted |= {path for path, file in files.items() if has_plans(file)}  # orders, and plans that others are like
     context = cache.digest(*(part for path, block in shared for part in (path, str(block.line), block.text)))
     store = (
         cache.open_store(selection.root, str(selection.premises.whole), selection.prefix, kitchen)
