@@ -85,12 +85,12 @@ def test_hours_in_which_nobody_is_there_are_seen() -> None:
 
 
 def test_hands_that_are_wanted_in_two_gaps_are_not_kept_between_them() -> None:
-    """Out at 06:45 at the soonest, five hours before it is due; mixed by 06:20 it can wait until 09:20."""
-    shifts = ((0, 60), (330, 400), (640, 900))
-    found = clashes(bakery(("Ebb rye", 300), ("Tern loaf", 705), shifts=shifts).day())
+    """Mixed at 07:40, Tern loaf can wait until somebody comes at 10:40."""
+    shifts = ((0, 60), (330, 355), (640, 900))
+    found = clashes(bakery(("Ebb rye", 300), ("Tern loaf", 805), shifts=shifts).day())
     hands = next(remedy for remedy in found.remedies if remedy.kind == "hands")
-    assert (hands.minutes, hands.hours) == (90, ((220, 265), (560, 605)))
-    assert hands.words == "with one more pair of hands from 03:40 to 04:25 and from 09:20 to 10:05 (90 minutes)"
+    assert (hands.minutes, hands.hours) == (65, ((220, 265), (460, 480)))
+    assert hands.words == "with one more pair of hands from 03:40 to 04:25 and from 07:40 to 08:00 (65 minutes)"
 
 
 def test_waits_longer_than_the_time_are_seen() -> None:
