@@ -10,7 +10,7 @@ from every import every
 
 from manchet.day.again.fixing import Again, day_again
 from manchet.day.again.moves import GOALS_AGAIN, Move, cost_again, loads_colder, moves
-from manchet.day.again.news import Begun, LateBy, News, what_has_begun
+from manchet.day.again.news import Begun, LateBy, News, done_by, what_has_begun
 from manchet.day.again.planning import plan_again
 from manchet.day.again.repair import plan_kept
 from manchet.day.checking import check, check_planned
@@ -136,6 +136,16 @@ def test_what_has_begun_is_what_was_said_and_what_was_planned_before_now() -> No
     # Who shapes the rye has mixed it, 40 min before at the latest.
     early = Begun(number(day, "rye/shape"), 330)
     assert begun(News(331, (early,))) == {"levain/feed": 145, "tin/mix": 250, "rye/mix": 290, "rye/shape": 330}
+
+
+def test_what_is_done_was_begun_as_planned_or_has_just_ended() -> None:
+    day, last = MORNING
+    divide = number(day, "tin/divide")
+    assert done_by(day, last, divide, 400) == Begun(divide, 332)
+    assert done_by(day, last, divide, 345) == Begun(divide, 325)
+    again = day_again(day, last, News(345, (done_by(day, last, divide, 345),)))
+    plan = plan_kept(again, never)
+    assert plan is not None and plan.starts[divide] == 325
 
 
 def test_what_took_longer_keeps_its_hands_as_long() -> None:

@@ -38,6 +38,11 @@ class News(NamedTuple):
     late: tuple[LateBy, ...] = ()
 
 
+def done_by(day: Day, last: Timetable, job: int, minute: int) -> Begun:
+    """A job of which it is said at a minute that it is done: begun as it was planned, or sooner, so that it has just ended."""
+    return Begun(job, min(last.starts[job], minute - day.jobs[job].minutes))
+
+
 class Follows(NamedTuple):
     """A job can't begin before another has, and so many minutes after it at the least."""
 
