@@ -16,6 +16,7 @@ COMMANDS = {
     "check": "check formulas and say what is wrong",
     "build": "write prep sheets and timing cards",
     "watch": "rebuild whenever a file is saved",
+    "plan": "plan a day: who does what when, what is in the oven when",
     "tidy": "write files in their normal form",
     "figures": "print a formula's figures as text, JSON or CSV",
     "trace": "show where a figure comes from",

@@ -24,9 +24,14 @@ class PlanName(NamedTuple):
 
 
 def plan_name(block: Entry) -> PlanName:
-    said = _DATED.fullmatch(name_of(block))
+    return plan_called(name_of(block))
+
+
+def plan_called(heading: str) -> PlanName:
+    """By what stands behind the word `plan`."""
+    said = _DATED.fullmatch(heading)
     if said is None:
-        return PlanName(name_of(block))
+        return PlanName(heading)
     return PlanName(f"{said[2]} {said[1]}" if said[2] else said[1], said[1], said[2] or "")
 
 

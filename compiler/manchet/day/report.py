@@ -8,6 +8,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 
+from manchet.day.again.told import NOTHING_TOLD, Told
+from manchet.day.clashes.values import Clashes, Remedy
 from manchet.day.floors import floor_at
 from manchet.day.goals import late, may_wait, room
 from manchet.day.jobs.day_of import PlannedDay
@@ -26,6 +28,7 @@ def report_of(
     latest: Sequence[int] = (),
     clashes: Sequence[Json] = (),
     digests: Mapping[str, str] | None = None,
+    told: Told = NOTHING_TOLD,
 ) -> Json:
     """The plan; without one, why there is none. `latest` of each job, where known; `digests` of the files it was made from."""
     head: Json = {"plan": name, "date": date, "made_from": dict(digests or {})}
@@ -44,6 +47,36 @@ def report_of(
         "loads": [_load(of, timetable, at) for at in _as_they_go_in(of, timetable)],
         "ends": [_end(of, timetable, at) for at in range(len(day.ends))],
         "clashes": list(clashes),
+        "told": {"waits": [one._asdict() for one in told.waits], "loads": [one._asdict() for one in told.loads]},
+    }
+
+
+def clash_report(name: str, date: str, of: PlannedDay, planned: Planned | None, clashes: Clashes | None) -> Json:
+    """Why there is no plan that is on time: what clashes, the smallest changes that help, and what doesn't."""
+    late_minutes = None if planned is None else late(of.day, planned.timetable)
+    report = report_of(name, date, None, None) | {"late_minutes": late_minutes}
+    if clashes is None:
+        return report
+    return report | {
+        "clashes": [
+            {"words": clash.words, "breads": list(clash.breads), "proven": clash.is_certain}
+            for clash in clashes.clashes
+        ],
+        "helps": [_remedy(of, remedy) for remedy in clashes.remedies],
+        "no_help": list(clashes.useless),
+        "proven": {"no_help": clashes.is_certain},
+        "finished": clashes.is_finished,
+    }
+
+
+def _remedy(of: PlannedDay, remedy: Remedy) -> Json:
+    return {
+        "kind": remedy.kind,
+        "words": remedy.words,
+        "bread": remedy.bread,
+        "minutes": remedy.minutes,
+        "from": None if remedy.begins is None else _iso(of.clock.at(remedy.begins)),
+        "to": None if remedy.ends is None else _iso(of.clock.at(remedy.ends)),
     }
 
 
@@ -84,6 +117,7 @@ def _load(of: PlannedDay, timetable: Timetable, at: int) -> Json:
     floor = floor_at(of.day, timetable, load)
     start = timetable.starts[load.put]
     return {
+        "key": load.key,
         "oven": load.oven,
         "deck": timetable.decks[at] + 1,
         "bread": load.bread,

@@ -1,0 +1,169 @@
+"""A worked-out plan as text for the terminal: how good it is, who is there when, what is in the oven when."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import datetime
+from fractions import Fraction
+
+from manchet.day.clashes.values import Clashes
+from manchet.day.floors import floor_at
+from manchet.day.goals import late, may_wait, room
+from manchet.day.jobs.day_of import PlannedDay
+from manchet.day.model import Planned
+from manchet.diagnostics.terminal import show, width
+from manchet.diagnostics.text import count_of
+from manchet.formula.durations import duration
+from manchet.formula.nouns import noun_for
+from manchet.quantities.printing import mass_text
+
+
+def plan_lines(name: str, of: PlannedDay, planned: Planned) -> Iterator[str]:
+    """The whole plan."""
+    day, timetable = of.day, planned.timetable
+    behind = late(day, timetable)
+    yield f"{show(name)}: {'on time' if not behind else f'{minutes(behind)} late in all'}"
+    yield ""
+    yield from _table(_how_good(of, planned))
+    yield ""
+    yield from _table(_people(of, planned))
+    yield ""
+    yield from _table(_oven(of, planned))
+    said = list(remarks(of))
+    if said:
+        yield ""
+        yield from (f"  {line}" for line in said)
+
+
+def minutes(number: int) -> str:
+    """As a baker says it: `40 min`, `2 h 05 min`."""
+    hours, rest = divmod(number, 60)
+    return f"{hours} h {rest:02} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
+
+
+def hour(moment: datetime) -> str:
+    return f"{moment:%a %H:%M}"
+
+
+def _how_good(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
+    proven = {goal.name for goal in planned.goals if goal.proven}
+    waited, spare = may_wait(of.day, planned.timetable), room(of.day, planned.timetable)
+    beyond = (
+        f"{minutes(waited)} beyond the range of a wait, within what it may wait"
+        if waited
+        else "every wait lies in its range"
+    )
+    yield "  waits", beyond + (", and no plan has less" if waited and "may wait" in proven else "")
+    yield (
+        "  room",
+        f"{minutes(spare)} to spare before the oven" + (", and no plan has more" if "room" in proven else ""),
+    )
+    how = "by the solver" if planned.engine != "by hand" else "without the solver; with it a better one may be found"
+    yield "  found", how + ("" if planned.is_finished else "; it was stopped before all of it was gone through")
+
+
+def _people(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
+    timetable = planned.timetable
+    for number, shift in enumerate(of.day.shifts):
+        mine = [at for at, its in enumerate(timetable.shifts) if its == number and not of.day.jobs[at].is_break]
+        if not mine:
+            yield (
+                f"  {show(shift.name)}",
+                f"{hour(of.clock.at(shift.begins))}-{of.clock.at(shift.ends):%H:%M}",
+                "nothing to do",
+            )
+            continue
+        first = of.clock.at(min(timetable.starts[at] for at in mine))
+        last = of.clock.at(max(timetable.starts[at] + of.day.jobs[at].minutes for at in mine))
+        work = sum(of.day.jobs[at].minutes for at in mine)
+        yield (
+            f"  {show(shift.name)}",
+            f"{hour(first)} to {hour(last)}",
+            f"{count_of(len(mine), 'job')}, {minutes(work)} of work",
+        )
+
+
+def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
+    day, timetable = of.day, planned.timetable
+    rows: list[tuple[int, tuple[str, ...]]] = []
+    for fire in day.fires:
+        lit = timetable.starts[fire.light]
+        hot = of.clock.at(lit + fire.heats)
+        done = "fire out" if any(oven.name == fire.oven and oven.curve for oven in day.ovens) else "hot"
+        rows.append(
+            (lit, (f"  {show(fire.oven)}", hour(of.clock.at(lit)), f"{hot:%H:%M}", "", f"lit; {done} at {hot:%H:%M}"))
+        )
+    for at, load in enumerate(day.loads):
+        start = timetable.starts[load.put]
+        floor = floor_at(day, timetable, load)
+        deck = (
+            f", deck {timetable.decks[at] + 1}" if any(o.name == load.oven and o.decks > 1 for o in day.ovens) else ""
+        )
+        pieces = f"{load.pieces} {noun_for(Fraction(load.pieces), load.noun)}" if load.noun else ""
+        rows.append(
+            (
+                start,
+                (
+                    f"  {show(load.oven)}{deck}",
+                    hour(of.clock.at(start)),
+                    f"{of.clock.at(start + load.stays):%H:%M}",
+                    "" if floor is None else f"{round(floor)} C",
+                    ", ".join(part for part in (show(load.bread), pieces) if part),
+                ),
+            )
+        )
+    yield from (row for _, row in sorted(rows, key=lambda one: one[0]))
+
+
+def remarks(of: PlannedDay) -> Iterator[str]:
+    """What was assumed, once each."""
+    by_kind: dict[str, list[str]] = {}
+    for bread, oldest in of.oldest:
+        if oldest.of_kind:
+            by_kind.setdefault(duration(oldest.seconds), []).append(show(bread))
+    if by_kind:
+        ages = "; ".join(f"{age} for {', '.join(breads)}" for age, breads in by_kind.items())
+        yield f"oldest age when due, by kind, as no file says any: {ages}"
+    for bread in of.mixed_by_load:
+        yield f"{show(bread)} is mixed once for each load of the oven: its pieces cannot stand so long"
+    for stage in of.built_twice:
+        yield f"{show(stage)} is built more than once: its doughs lie too far apart"
+    for stage, there, wanted in of.short:
+        yield f"of {show(stage)} {mass_text(there)} is there and {mass_text(wanted)} is wanted, so it is made anew"
+    if of.unlimited:
+        yield f"taken as enough, since the kitchen does not count it: {', '.join(map(show, of.unlimited))}"
+    estimated = sum(1 for moment in of.moments if moment is not None and any(part.is_estimate for part in moment.parts))
+    if estimated:
+        yield f"{estimated} of {len(of.day.jobs)} jobs have work in them that nobody timed; its minutes are Manchet's estimate"
+
+
+def _table(rows: Iterator[tuple[str, ...]]) -> Iterator[str]:
+    """Columns under one another, the last as wide as it will."""
+    kept = list(rows)
+    columns = max((len(row) for row in kept), default=0) - 1
+    widths = [max((width(row[at]) for row in kept if at < len(row) - 1), default=0) for at in range(columns)]
+    for row in kept:
+        cells = [cell + " " * (widths[at] - width(cell)) if at < len(row) - 1 else cell for at, cell in enumerate(row)]
+        yield "  ".join(cells).rstrip()
+
+
+def clash_lines(name: str, of: PlannedDay, planned: Planned | None, clashes: Clashes | None) -> Iterator[str]:
+    """Why it can't be done, and what would help."""
+    yield f"{show(name)} can't be done on time"
+    if planned is not None:
+        yield f"  the best plan that was found is {minutes(late(of.day, planned.timetable))} late in all"
+    if clashes is None:
+        return
+    yield ""
+    yield from (f"  {show(clash.words)}" for clash in clashes.clashes)
+    if clashes.remedies:
+        yield ""
+        yield "  any one of these would do:"
+        yield from (f"    {show(remedy.words)}" for remedy in clashes.remedies)
+    if clashes.useless:
+        yield ""
+        yield "  these alone don't help:" if clashes.is_certain else "  with these alone no plan was found:"
+        yield from (f"    {show(words)}" for words in clashes.useless)
+    if not clashes.is_finished:
+        yield ""
+        yield "  the time was up before all was tried"
