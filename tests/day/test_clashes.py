@@ -8,11 +8,13 @@ from day.days import FIRE_NIGHT, MORNING, Draft, heats
 from day.random_days import random_day
 from every import every
 
-from manchet.day.clashes.asking import asking_by_hand, asking_the_solver
+from manchet.day.checking import check
+from manchet.day.clashes.asking import ask_by_hand, ask_the_solver
 from manchet.day.clashes.find import clashes_of
 from manchet.day.clashes.less import RULES, on_time, without
-from manchet.day.clashes.values import Clashes
-from manchet.day.model import Day, DayOven, DayPlace, End, Planned, Shift, Stay
+from manchet.day.clashes.values import Clashes, Reply
+from manchet.day.goals import late
+from manchet.day.model import Day, DayOven, DayPlace, End, Shift, Stay
 from manchet.day.solving.search import feasible_by_solver
 
 
@@ -21,7 +23,7 @@ def hour(minute: int) -> str:
 
 
 def clashes(day: Day) -> Clashes:
-    found = clashes_of(day, asking_the_solver(), hour, lambda: 0)
+    found = clashes_of(day, ask_the_solver, hour, lambda: 0)
     assert found is not None
     return found
 
@@ -53,7 +55,7 @@ def bakery(*breads: tuple[str, int], shifts: tuple[tuple[int, int], ...] = ((0, 
 
 
 def test_a_day_that_can_be_done_has_no_clash() -> None:
-    assert clashes_of(MORNING.day, asking_the_solver(), hour, lambda: 0) is None
+    assert clashes_of(MORNING.day, ask_the_solver, hour, lambda: 0) is None
 
 
 def test_a_prover_that_is_too_small_is_seen() -> None:
@@ -139,7 +141,7 @@ def cut(seed: int) -> Day:
 
 @every([two_that_clash(), *map(cut, range(25))], at_least=26)
 def test_what_is_said_to_help_does_and_a_minute_less_does_not(day: Day) -> None:
-    found = clashes_of(day, asking_the_solver(), hour, lambda: 0)
+    found = clashes_of(day, ask_the_solver, hour, lambda: 0)
     assert (found is None) == can_be_done(on_time(day))
     if found is None:
         return
@@ -167,7 +169,7 @@ def with_hands(day: Day, *hours: tuple[int, int]) -> Day:
 
 @every([two_that_clash(), *map(cut, range(25))], at_least=26)
 def test_what_is_said_not_to_help_does_not(day: Day) -> None:
-    found = clashes_of(day, asking_the_solver(), hour, lambda: 0)
+    found = clashes_of(day, ask_the_solver, hour, lambda: 0)
     if found is None:
         return
     if "leaving out a bread or two" in found.useless:
@@ -188,11 +190,13 @@ def test_each_rule_left_out_makes_a_day_easier_and_none_harder() -> None:
     assert changed == RULES.keys()
 
 
-def test_without_a_solver_nothing_is_said_to_be_proven_that_is_not() -> None:
-    def plan(day: Day) -> Planned | None:
-        return feasible_by_solver(day).planned
+def ask_a_doubter(day: Day) -> Reply:
+    """Finds what the solver finds, and proves nothing."""
+    return Reply(ask_the_solver(day).timetable, is_certain=False)
 
-    found = clashes_of(two_that_clash(), asking_by_hand(plan), hour, lambda: 0)
+
+def test_without_a_solver_nothing_is_said_to_be_proven_that_is_not() -> None:
+    found = clashes_of(two_that_clash(), ask_a_doubter, hour, lambda: 0)
     assert found is not None
     assert not found.is_certain
     assert not found.clashes[0].is_certain
@@ -202,14 +206,24 @@ def test_without_a_solver_nothing_is_said_to_be_proven_that_is_not() -> None:
 
 
 def test_what_is_seen_without_search_is_certain_without_a_solver_too() -> None:
-    day = bakery(("Ebb rye", 180)).day()
-    found = clashes_of(day, asking_by_hand(lambda _: None), hour, lambda: 0)
+    found = clashes_of(bakery(("Ebb rye", 180)).day(), ask_a_doubter, hour, lambda: 0)
     assert found is not None
     assert found.clashes[0].is_certain
 
 
+@every(range(25), at_least=25)
+def test_without_a_solver_the_answers_are_no_other_where_they_are_proven(seed: int) -> None:
+    day = on_time(cut(seed))
+    by_hand = ask_by_hand(day)
+    if by_hand.timetable is not None:
+        assert check(day, by_hand.timetable) == ()
+        assert late(day, by_hand.timetable) == 0
+    if by_hand.is_certain:
+        assert (by_hand.timetable is not None) == can_be_done(day)
+
+
 def test_when_the_time_is_up_what_is_known_is_said() -> None:
-    found = clashes_of(bakery(("Ebb rye", 180)).day(), asking_the_solver(), hour, lambda: 100)
+    found = clashes_of(bakery(("Ebb rye", 180)).day(), ask_the_solver, hour, lambda: 100)
     assert found is not None
     assert len(found.clashes) == 1
     assert not found.is_finished

@@ -6,7 +6,8 @@ from collections.abc import Callable
 
 from manchet.day.clashes.sums import overs
 from manchet.day.clashes.values import Ask, Reply
-from manchet.day.model import Day, Planned, Timetable
+from manchet.day.model import Day, Timetable
+from manchet.day.posting import NotPlanned, plan_by_hand
 from manchet.day.windows import windows_of
 
 FOR_A_SET = 5
@@ -43,27 +44,22 @@ class Inquiry:
         return reply.timetable
 
 
-def asking_by_hand(plan: Callable[[Day], Planned | None]) -> Ask:
-    """Of a plan without a solver: that it finds none proves nothing."""
-
-    def ask(day: Day) -> Reply:
-        found = plan(day)
-        return Reply(found.timetable if found else None, is_certain=False)
-
-    return ask
+def ask_by_hand(day: Day) -> Reply:
+    """Without a solver: that no plan is found proves only sometimes that there is none."""
+    found = plan_by_hand(day)
+    if isinstance(found, NotPlanned):
+        return Reply(None, found.is_impossible)
+    return Reply(found.timetable, is_certain=True)
 
 
-def asking_the_solver() -> Ask:
-    """Of the solver: that there is none is proven, but where it had to stop. Needs OR-Tools."""
+def ask_the_solver(day: Day) -> Reply:
+    """That there is none is proven, but where the solver had to stop. Needs OR-Tools."""
     from manchet.day.solving.search import Limits, feasible_by_solver
 
-    limits = Limits(first=1, seconds=2)
-
-    def ask(day: Day) -> Reply:
-        answer = feasible_by_solver(day, limits)
-        return Reply(answer.planned.timetable if answer.planned else None, answer.is_impossible)
-
-    return ask
+    answer = feasible_by_solver(day, Limits(first=1, seconds=2))
+    return Reply(
+        answer.planned.timetable if answer.planned else None, answer.planned is not None or answer.is_impossible
+    )
 
 
 def least(low: int, high: int, is_enough: Callable[[int], bool]) -> int:

@@ -16,7 +16,7 @@ class Reply(NamedTuple):
 
     timetable: Timetable | None
     is_certain: bool
-    """Of no plan: it is proven that there is none."""
+    """A plan was found, or it is proven that there is none."""
 
 
 Ask = Callable[[Day], Reply]
