@@ -8,7 +8,7 @@ from manchet.day.windows import minutes_in_heat
 from manchet.records import NamedTuple
 
 
-class Spare(NamedTuple):
+class LoadSpare(NamedTuple):
     """By how many minutes a load could go in later."""
 
     load: int
@@ -28,18 +28,18 @@ class BackToBack(NamedTuple):
     jobs: int
 
 
-def least_spare(plan: DayPlan) -> Spare | None:
+def least_spare(plan: DayPlan) -> LoadSpare | None:
     """The load with the least room; None where no load has any bound."""
     found = [spare for number in plan.loads_in_order() for spare in spare_of(plan, number)]
     return min(found, key=lambda one: one.minutes, default=None)
 
 
-def spare_of(plan: DayPlan, number: int) -> list[Spare]:
+def spare_of(plan: DayPlan, number: int) -> list[LoadSpare]:
     """Of one load, by its waits (with what they may wait) and by the floor."""
     load = plan.day.loads[number]
     start = plan.begins(load.put)
     found = [
-        Spare(number, plan.begins(wait.before) + wait.most + wait.may - start, False, wait.what)
+        LoadSpare(number, plan.begins(wait.before) + wait.most + wait.may - start, False, wait.what)
         for wait in plan.day.waits
         if wait.after == load.put and wait.most is not None
     ]
@@ -47,7 +47,7 @@ def spare_of(plan: DayPlan, number: int) -> list[Spare]:
     minute = minute_of_curve(plan.day, plan.timetable, load) if oven.curve else None
     last = minutes_in_heat(oven, load)[1]
     if minute is not None and minute >= 0 and last is not None:
-        found.append(Spare(number, last - minute, True))
+        found.append(LoadSpare(number, last - minute, True))
     return found
 
 
