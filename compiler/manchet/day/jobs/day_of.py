@@ -191,7 +191,7 @@ class _Assembly:
     def _appointed(self, moment: WorkMoment) -> tuple[int, int] | None:
         """A fixed appointment: the step that it names begins then."""
         for said in self.plan.appointments:
-            if said.name != moment.bread:
+            if fold(said.name) != fold(moment.bread):
                 continue
             before = NOTHING
             for part in moment.parts:
