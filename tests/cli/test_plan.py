@@ -1,0 +1,180 @@
+"""`manchet plan` as it is typed: what is shown and written, what is said where a day can't be done, a day planned again."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from cli.transcripts import CommandRun, manchet, scene
+
+BAKERY = """
+formula Plain
+  kind hearth loaf
+  makes 10 loaves at 900 g dough
+  overall
+    white flour          100%
+    water                 65%
+    salt                   2%
+    instant yeast          0.5%
+  dough
+    everything else
+    mix slow 5 min
+    ferment covered 60-90 min at 24 C
+    divide
+    shape round
+    prove 50-60 min at 26 C
+    bake 40 min at 230 C
+    cool 2 h
+
+formula Rolls
+  kind rolls
+  makes 24 rolls at 90 g dough
+  overall
+    white flour          100%
+    water                 60%
+    salt                   2%
+    instant yeast          0.8%
+  dough
+    everything else
+    mix slow 5 min
+    ferment covered 60-75 min at 24 C
+    divide
+    shape round
+    prove 40-50 min at 26 C
+    bake 18 min at 230 C
+    cool 30 min
+
+kitchen House
+  hands 1
+  mixer spiral
+    takes 1-45 kg dough
+  oven deck
+    holds 12 loaves, or 40 rolls
+    recovers 5 min
+"""
+
+PLAN = """
+plan Morning
+  on 2026-11-28
+  Plain                 10 loaves, ready Sat 09:00
+  Rolls                 24 rolls, ready Sat 08:00
+  hands Ada             Sat 02:00 to Sat 09:00
+"""
+
+
+@pytest.fixture
+def bakehouse(tmp_path: Path) -> Iterator[Path]:
+    with scene(tmp_path, {}):
+        Path("bakery.bake").write_text(BAKERY + PLAN, encoding="utf-8")
+        yield Path.cwd()
+
+
+def planned(*words: str) -> dict[str, Any]:
+    ran = manchet(["plan", "--only", "html", "--format", "json", *words])
+    assert ran.status == 0, ran.err
+    said: dict[str, Any] = json.loads(ran.out)
+    return said
+
+
+def at(said: dict[str, Any], bread: str, what: str) -> str:
+    return next(job["start"][11:] for job in said["jobs"] if job["bread"] == bread and what in job["what"])
+
+
+def test_a_day_is_planned_and_its_pages_are_written(bakehouse: Path) -> None:
+    said = planned()
+    assert (said["late_minutes"], said["may_wait_minutes"]) == (0, 0)
+    assert said["proven"]["late"] and said["proven"]["may_wait"]
+    assert {load["bread"] for load in said["loads"]} == {"Plain", "Rolls"}
+    assert {"morning.plan.json", "morning.shift.html"} <= {file.name for file in (bakehouse / "output").iterdir()}
+
+
+def test_the_same_plan_is_the_same_bytes(bakehouse: Path) -> None:
+    planned()
+    before = {file.name: file.read_bytes() for file in (bakehouse / "output").iterdir()}
+    planned()
+    assert before == {file.name: file.read_bytes() for file in (bakehouse / "output").iterdir()}
+
+
+def test_what_is_shown_has_people_and_oven(bakehouse: Path) -> None:
+    ran = manchet(["plan", "--only", "html"])
+    assert ran.status == 0
+    assert ran.out.startswith("Morning: on time\n")
+    assert "  Ada  Sat " in ran.out and "Plain, 10 loaves" in ran.out
+
+
+def test_where_it_cannot_be_done_nothing_is_written(bakehouse: Path) -> None:
+    planned()
+    written = {file.name: file.read_bytes() for file in (bakehouse / "output").iterdir()}
+    text = (BAKERY + PLAN).replace("ready Sat 08:00", "ready Sat 03:00")
+    Path("bakery.bake").write_text(text, encoding="utf-8")
+    ran = manchet(["plan"])
+    assert ran.status == 1
+    assert ran.out.startswith("Morning can't be done on time\n")
+    assert "Rolls" in ran.out and "any one of these would do:" in ran.out
+    assert written == {file.name: file.read_bytes() for file in (bakehouse / "output").iterdir()}
+    said = json.loads(manchet(["plan", "--format", "json"]).out)
+    assert said["late_minutes"] > 0 and said["clashes"] and said["helps"]
+
+
+def test_nothing_new_moves_nothing(bakehouse: Path) -> None:
+    before = planned()
+    ran = manchet(["plan", "--only", "html", "--now", "Sat 05:00"])
+    assert ran.status == 0 and "nothing moves" in ran.out
+    assert planned("--now", "Sat 05:30")["jobs"] == before["jobs"]
+
+
+def test_what_runs_late_moves_what_follows_and_stays_told(bakehouse: Path) -> None:
+    before = planned()
+    ran = manchet(["plan", "--only", "html", "--now", "Sat 05:00", "--late", "Plain prove 20 min"])
+    assert ran.status == 0, ran.err
+    assert "Plain: load" in ran.out and "->" in ran.out
+    again = planned("--now", "Sat 05:05")
+    assert at(again, "Plain", "load") > at(before, "Plain", "load")
+    assert "nothing moves" in manchet(["plan", "--only", "html", "--now", "Sat 05:10"]).out
+
+
+def test_without_a_plan_written_it_is_worked_out_first(bakehouse: Path) -> None:
+    ran = manchet(["plan", "--only", "html", "--now", "Sat 05:00"])
+    assert ran.status == 0
+    assert "no plan is written in output/morning.plan.json yet: it is worked out first" in ran.err
+
+
+def test_a_file_that_changed_since_is_named(bakehouse: Path) -> None:
+    planned()
+    Path("bakery.bake").write_text(BAKERY.replace("cool 30 min", "cool 40 min") + PLAN, encoding="utf-8")
+    assert (
+        "changed since the plan was written: bakery.bake"
+        in manchet(["plan", "--only", "html", "--now", "Sat 04:00"]).err
+    )
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    (
+        (("--late", "Plain prove 20 min"), "--done and --late tell of a day that has begun"),
+        (("--now", "Sat 05:00", "--late", "Plain prove"), "does not say by how much"),
+        (("--now", "Sat 05:00", "--done", "Plain nonsense"), "nothing in this plan is called `Plain nonsense`"),
+        (("--now", "Sat 05:00", "--done", "Plain"), "`Plain` fits"),
+        (("--now", "Tue 05:00"), "lies outside this plan"),
+        (("Evening",), "no plan here is called Evening"),
+    ),
+)
+def test_what_cannot_be_meant_is_answered(bakehouse: Path, words: tuple[str, ...], said: str) -> None:
+    ran = manchet(["plan", *words])
+    assert ran.status == 2 and said in ran.err
+
+
+def test_a_folder_without_a_plan_says_how_one_begins(bakehouse: Path) -> None:
+    Path("bakery.bake").write_text(BAKERY, encoding="utf-8")
+    ran: CommandRun = manchet(["plan"])
+    assert ran.status == 2 and "no plan is written here" in ran.err
+
+
+def test_a_plan_with_a_mistake_is_not_planned(bakehouse: Path) -> None:
+    Path("bakery.bake").write_text(BAKERY + PLAN.replace("Rolls   ", "Buns    "), encoding="utf-8")
+    ran = manchet(["plan"])
+    assert ran.status == 1 and "no formula here is called Buns" in ran.err
+    assert not Path("output").exists()
