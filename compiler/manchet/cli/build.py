@@ -191,7 +191,7 @@ def print_options_of(options: argparse.Namespace) -> PrintOptions:
         if getattr(options, option, 0) and form not in kinds:
             raise Unknown(f"--{option} is for the {form} form, and --only leaves it out", f"write --only {form}")
     formats = tuple(name for name in FORMATS if name in options.only) or FORMATS
-    now = _now()
+    now = now_here()
     return PrintOptions(
         order=sizing.order_of(options) if hasattr(options, "pieces") else PrintOptions().order,
         kitchen=options.kitchen,
@@ -231,7 +231,7 @@ def _when(options: argparse.Namespace, now: datetime) -> When:
     return when
 
 
-def _now() -> datetime:
+def now_here() -> datetime:
     """The bakehouse's clock; SOURCE_DATE_EPOCH (reproducible-builds.org) holds it still."""
     from datetime import UTC, datetime
 

@@ -85,6 +85,8 @@ def run(options: argparse.Namespace) -> int:
 
     if (options.done or options.late) and not options.now:
         raise Unknown("--done and --late tell of a day that has begun", "say the hour it is: --now 'Fri 22:00'")
+    if options.week:
+        return _week(options)
     opened = open_plan(options.what, options.kitchen)
     write_reports(opened.diagnostics)
     if opened.plan is None:
@@ -100,6 +102,23 @@ def run(options: argparse.Namespace) -> int:
     if found.planned is not None and not late(made.value.day, found.planned.timetable):
         return _planned(options, opened, made.value, found.planned)
     return _clash(options, opened, made.value, found)
+
+
+def _week(options: argparse.Namespace) -> int:
+    import json
+
+    from manchet.cli.build import now_here
+    from manchet.cli.pot_text import week_lines, week_report
+    from manchet.workspace.open_plan import week_asked_for
+    from manchet.workspace.pot_week import pot_week
+
+    day, bakery = week_asked_for(options.what, now_here().date(), options.kitchen)
+    week = pot_week(day, bakery, not options.no_solver)
+    if options.format == "json":
+        sys.stdout.write(json.dumps(week_report(week), indent=2, ensure_ascii=True) + "\n")
+    else:
+        sys.stdout.writelines(f"{line}\n" for line in week_lines(week))
+    return ERRORS if any(pot.short for pot in week.pots) else FINE
 
 
 def _again(options: argparse.Namespace, opened: OpenedPlan, of: PlannedDay) -> int:

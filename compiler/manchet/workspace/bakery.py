@@ -22,6 +22,8 @@ from manchet.workspace.memory import Memory
 from manchet.workspace.passes import CHECKING, READING, ReadSoFar, run_passes
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from manchet.changes.waits import Refused
     from manchet.day.said import Plan
 
@@ -61,6 +63,18 @@ class Bakery:
         only = reading.only
         wanted = (r for r in reading.reports if only is None or r.place.path in only or r.severity is Severity.ERROR)
         return tuple(sorted(dict.fromkeys(wanted), key=_by_place))
+
+    def plans_on(self, day: date) -> tuple[Plan, ...]:
+        """The plans of a day: those that are dated so, and the patterns of its weekday that none of these is like."""
+        from manchet.workspace.passes import plan_sources
+        from manchet.workspace.plans import plans_of
+
+        dated = tuple(plan for plan in self.plans if plan.date == day)
+        taken = {fold(name) for plan in dated for name in (plan.name, plan.like)}
+        patterns = (plan for plan in plans_of(plan_sources(self._reading), day).value if plan.date == day)
+        return dated + tuple(
+            plan for plan in patterns if day.weekday() in plan.every and fold(plan.name) not in taken and not plan.like
+        )
 
     @property
     def kitchen(self) -> Kitchen:

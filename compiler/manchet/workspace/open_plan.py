@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Sequence
+from datetime import date
 
 from manchet.day.patterns import PlanName, plan_called
 from manchet.day.said import Plan
@@ -30,12 +31,7 @@ class OpenedPlan(NamedTuple):
 def open_plan(words: Sequence[str], kitchen: str = "") -> OpenedPlan:
     """The plan that the words name, in this folder's bakery or in that of the file or folder among them; without a name the
     only one there. Raises `Unknown`."""
-    places = [word for word in words if os.path.lexists(word)]
-    names = [word for word in words if word not in places]
-    if len(names) > 1 or len(places) > 1:
-        raise Unknown(
-            "one plan at a time", "give its name, in quotes where it has spaces: manchet plan 'Saturday market'"
-        )
+    places, names = _sorted(words)
     (selection,) = selections(places)
     headings = [
         (file.path, plan_called(block.name))
@@ -55,6 +51,33 @@ def open_plan(words: Sequence[str], kitchen: str = "") -> OpenedPlan:
             f"write under it `on` with a date, or a plan of its own: `plan 2026-12-05 like {name}`",
         )
     return OpenedPlan(selection, bakery, name, plan, reports)
+
+
+def _sorted(words: Sequence[str]) -> tuple[list[str], list[str]]:
+    """The files and folders among the words, and the names. Raises `Unknown` for more than one of either."""
+    places = [word for word in words if os.path.lexists(word)]
+    names = [word for word in words if word not in places]
+    if len(names) > 1 or len(places) > 1:
+        help = "give its name, in quotes where it has spaces: manchet plan 'Saturday market'"
+        raise Unknown("one plan at a time", help)
+    return places, names
+
+
+def week_asked_for(words: Sequence[str], today: date, kitchen: str = "") -> tuple[date, Bakery]:
+    """A day of the week that is asked for, and the bakery: of the plan that is named, else of the next that any plan is for, else
+    of the last. Raises `Unknown`."""
+    places, names = _sorted(words)
+    if names:
+        opened = open_plan(words, kitchen)
+        if opened.plan is None:
+            raise Unknown(f"{opened.name} has a mistake", "`manchet check` says which")
+        return opened.plan.date, opened.bakery
+    (selection,) = selections(places)
+    bakery = selection.bakery.read(None, kitchen)
+    dates = sorted(plan.date for plan in bakery.plans)
+    if not dates:
+        raise Unknown("no plan with a date is written here", "a plan has a line `on 2026-11-28`")
+    return next((day for day in dates if day >= today), dates[-1]), bakery
 
 
 def _chosen(headings: Sequence[tuple[str, PlanName]], word: str) -> tuple[str, PlanName]:

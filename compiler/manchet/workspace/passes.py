@@ -36,6 +36,7 @@ from manchet.workspace.top_blocks import TopBlocks, blocks_of, clashing_names, p
 if TYPE_CHECKING:
     from manchet.changes.waits import Refused
     from manchet.day.said import Plan
+    from manchet.workspace.plans import PlanSources
 
 T = TypeVar("T")
 
@@ -186,17 +187,22 @@ def read_plans(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     asked = [one for one in telling if reading.only is None or one.line.path in reading.only]
     if not asked:
         return reading
-    from manchet.workspace.plans import PlanSources, plans_of  # few bakeries have one
+    from manchet.workspace.plans import plans_of  # few bakeries have one
 
-    sources = PlanSources(
-        reading.blocks, reading.kitchens, reading.larder, reading.only, reading.kitchen, reading.names
-    )
+    sources = plan_sources(reading)
     first = asked[0].line.place()
     broke_off = "the plans and orders could not be read to the end"
     plans, reports = kept_to(
         first, broke_off, lambda: plans_of(sources), lambda fault: Outcome(tuple[Plan, ...](), (fault,))
     )
     return reading._replace(plans=plans).reporting(reports)
+
+
+def plan_sources(reading: ReadSoFar) -> PlanSources:
+    """What plans are read from."""
+    from manchet.workspace.plans import PlanSources
+
+    return PlanSources(reading.blocks, reading.kitchens, reading.larder, reading.only, reading.kitchen, reading.names)
 
 
 def check_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
