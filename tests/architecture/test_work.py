@@ -14,6 +14,7 @@ PARTS = {"Formula", "Order", "Batch", "Kitchen", "Larder"}
 
 MAKERS = {
     "batch/work.py": {"__init__", "work_of"},
+    "batch/air.py": {"in_its_air"},
     "batch/sizing.py": {"size_batch"},
     "batch/batching.py": {"batch_of"},
     "batch/mixes.py": {"mixes_of"},

@@ -75,8 +75,7 @@ def _remedy(of: PlannedDay, remedy: Remedy) -> Json:
         "words": remedy.words,
         "bread": remedy.bread,
         "minutes": remedy.minutes,
-        "from": None if remedy.begins is None else _iso(of.clock.at(remedy.begins)),
-        "to": None if remedy.ends is None else _iso(of.clock.at(remedy.ends)),
+        "hours": [{"from": _iso(of.clock.at(first)), "to": _iso(of.clock.at(last))} for first, last in remedy.hours],
     }
 
 
