@@ -201,15 +201,15 @@ def _clash(options: argparse.Namespace, opened: OpenedPlan, of: PlannedDay, foun
     import time
 
     from manchet.cli.plan_text import clash_lines, hour
-    from manchet.day.clashes.asking import asking_by_hand, asking_the_solver
+    from manchet.day.clashes.asking import ask_by_hand, ask_the_solver
     from manchet.day.clashes.find import clashes_of
-    from manchet.day.finding import has_solver, planned_without_solver
+    from manchet.day.finding import has_solver
     from manchet.day.report import clash_report
 
     if found.planned is None and found.refused:
         return OUR_FAULT
     begun = time.monotonic()
-    ask = asking_the_solver() if has_solver() and not options.no_solver else asking_by_hand(planned_without_solver)
+    ask = ask_the_solver if has_solver() and not options.no_solver else ask_by_hand
     clashes = clashes_of(of.day, ask, lambda minute: hour(of.clock.at(minute)), lambda: int(time.monotonic() - begun))
     assert opened.plan is not None
     if options.format == "json":

@@ -58,11 +58,3 @@ def better_by_solver() -> Betters | None:
     from manchet.day.solving.again import plan_again_by_solver
 
     return plan_again_by_solver
-
-
-def planned_without_solver(day: Day) -> Planned | None:
-    """A plan that holds; None where none was found."""
-    from manchet.day.posting import plan_by_hand
-
-    found = plan_by_hand(day)
-    return found if isinstance(found, Planned) and not check_planned(day, found) else None

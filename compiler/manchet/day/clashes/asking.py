@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from manchet.day.checking import check
 from manchet.day.clashes.sums import overs
 from manchet.day.clashes.values import Ask, Reply
 from manchet.day.model import Day, Timetable
@@ -32,16 +33,18 @@ class Inquiry:
         return self._elapsed() >= seconds
 
     def plan(self, day: Day) -> Timetable | None:
-        """Of a day in which nothing may be late. Whoever plans is asked only where sums don't say No already."""
+        """Of a day in which nothing may be late. Whoever plans is asked only where sums don't say No already, and a plan that
+        the checker refuses is none."""
         if self.is_over():
             raise TimeIsUp
         spans = windows_of(day)
         if any(span.low > span.high for span in spans) or any(overs(day, spans)):
             return None
         reply = self._ask(day)
-        if reply.timetable is None and not reply.is_certain:
+        holds = reply.timetable is not None and not check(day, reply.timetable)
+        if not holds and (reply.timetable is not None or not reply.is_certain):
             self.is_certain = False
-        return reply.timetable
+        return reply.timetable if holds else None
 
 
 def ask_by_hand(day: Day) -> Reply:
