@@ -25,14 +25,11 @@ def plan_lines(name: str, of: PlannedDay, planned: Planned) -> Iterator[str]:
     yield f"{show(name)}: {'on time' if not behind else f'{minutes(behind)} late in all'}"
     yield ""
     yield from _table(_how_good(of, planned))
-    yield ""
-    yield from _table(_people(of, planned))
-    yield ""
-    yield from _table(_oven(of, planned))
-    said = list(remarks(of))
-    if said:
-        yield ""
-        yield from (f"  {line}" for line in said)
+    for part in (_table(_people(of, planned)), _table(_oven(of, planned)), (f"  {line}" for line in remarks(of))):
+        lines = list(part)
+        if lines:
+            yield ""
+            yield from lines
 
 
 def minutes(number: int) -> str:
@@ -118,8 +115,9 @@ def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
 def remarks(of: PlannedDay) -> Iterator[str]:
     """What was assumed, once each."""
     by_kind: dict[str, list[str]] = {}
+    made = {bread.want.name for bread in of.breads if not bread.work.formula.preparation}
     for bread, oldest in of.oldest:
-        if oldest.of_kind:
+        if oldest.of_kind and bread in made:
             by_kind.setdefault(duration(oldest.seconds), []).append(show(bread))
     if by_kind:
         ages = "; ".join(f"{age} for {', '.join(breads)}" for age, breads in by_kind.items())

@@ -25,8 +25,8 @@ def slip(day: Day, timetable: Timetable, jobs: Iterable[int]) -> int:
             *_by_fires(day, timetable, moved),
         ]
     )
-    rest = min(rest, *(_by_hands(day, timetable, moved, shift, rest) for shift in range(len(day.shifts))))
-    return max(min(rest, *(_by_place(day, timetable, moved, place.name, rest) for place in day.places)), 0)
+    rest = min([rest, *(_by_hands(day, timetable, moved, shift, rest) for shift in range(len(day.shifts)))])
+    return max(min([rest, *(_by_place(day, timetable, moved, place.name, rest) for place in day.places)]), 0)
 
 
 def slips(day: Day, timetable: Timetable) -> tuple[int, ...]:

@@ -81,8 +81,8 @@ def _first(plan: DayPlan, wall: WallTime) -> str:
 def _charts(plan: DayPlan, wall: WallTime) -> Iterator[Illustration]:
     starts = plan.timetable.starts
     first, last = min(starts), max(plan.ends(at) for at in range(len(starts)))
-    last = max(last, *(end.due for end in plan.day.ends), *(shift.ends for shift in plan.day.shifts))
-    first = min(first, *(shift.begins for shift in plan.day.shifts))
+    last = max([last, *(end.due for end in plan.day.ends), *(shift.ends for shift in plan.day.shifts)])
+    first = min([first, *(shift.begins for shift in plan.day.shifts)])
     zero = first - (plan.of.clock.at(first).minute % 60)
     lanes = Lanes(plan, zero, wall.m)
     breads = lanes.breads()
