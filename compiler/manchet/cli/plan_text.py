@@ -51,10 +51,11 @@ def _how_good(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
         else "every wait lies in its range"
     )
     yield "  waits", beyond + (", and no plan has less" if waited and "may wait" in proven else "")
-    yield (
-        "  room",
-        f"{minutes(spare)} to spare before the oven" + (", and no plan has more" if "room" in proven else ""),
-    )
+    if of.day.loads:
+        yield (
+            "  room",
+            f"{minutes(spare)} to spare before the oven" + (", and no plan has more" if "room" in proven else ""),
+        )
     how = "by the solver" if planned.engine != "by hand" else "without the solver; with it a better one may be found"
     yield "  found", how + ("" if planned.is_finished else "; it was stopped before all of it was gone through")
 
