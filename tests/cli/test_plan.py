@@ -7,8 +7,11 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
+import jsonschema
 import pytest
 from cli.transcripts import CommandRun, manchet, scene
+
+import manchet as manchet_package
 
 BAKERY = """
 formula Plain
@@ -72,10 +75,18 @@ def bakehouse(tmp_path: Path) -> Iterator[Path]:
         yield Path.cwd()
 
 
+SCHEMA = json.loads((Path(manchet_package.__file__).parent / "day" / "plan.schema.json").read_text(encoding="utf-8"))
+
+
+def validate(said: dict[str, Any]) -> None:
+    jsonschema.Draft202012Validator(SCHEMA).validate(said)
+
+
 def planned(*words: str) -> dict[str, Any]:
     ran = manchet(["plan", "--only", "html", "--format", "json", *words])
     assert ran.status == 0, ran.err
     said: dict[str, Any] = json.loads(ran.out)
+    validate(said)
     return said
 
 
@@ -116,7 +127,9 @@ def test_where_it_cannot_be_done_nothing_is_written(bakehouse: Path) -> None:
     assert "Rolls" in ran.out and "any one of these would do:" in ran.out
     assert written == {file.name: file.read_bytes() for file in (bakehouse / "output").iterdir()}
     said = json.loads(manchet(["plan", "--format", "json"]).out)
-    assert said["late_minutes"] > 0 and said["clashes"] and said["helps"]
+    assert said["late_minutes"] > 0 and said["jobs"] == []
+    assert all(clash["words"] and clash["changes"] for clash in said["clashes"])
+    validate(said)
 
 
 def test_nothing_new_moves_nothing(bakehouse: Path) -> None:

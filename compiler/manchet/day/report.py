@@ -57,14 +57,18 @@ def clash_report(name: str, date: str, of: PlannedDay, planned: Planned | None, 
     report = report_of(name, date, None, None) | {"late_minutes": late_minutes}
     if clashes is None:
         return report
+    changes = [_remedy(of, remedy) for remedy in clashes.remedies]
     return report | {
         "clashes": [
-            {"words": clash.words, "breads": list(clash.breads), "proven": clash.is_certain}
+            {
+                "words": clash.words,
+                "breads": list(clash.breads),
+                "proven": clash.is_certain,
+                "changes": changes,
+                "no_help": list(clashes.useless),
+            }
             for clash in clashes.clashes
         ],
-        "helps": [_remedy(of, remedy) for remedy in clashes.remedies],
-        "no_help": list(clashes.useless),
-        "proven": {"no_help": clashes.is_certain},
         "finished": clashes.is_finished,
     }
 
