@@ -15,6 +15,7 @@ from manchet.syntax.line import read_line, weight_at
 from manchet.syntax.nodes import Entry
 from manchet.syntax.openings import OPENINGS, RESERVED, UNLESS_WEIGHED, WORK, WORKS, OpeningLine, lines, opening_of
 from manchet.syntax.parser import parse
+from manchet.syntax.plan_nodes import PlanNode
 from manchet.syntax.tokens import pieces
 
 RECIPES = Path(__file__).parents[2] / "recipes"
@@ -25,7 +26,11 @@ WORDS_KEPT_FOR_LATER = {nodes.ReservedHead}
 JOINED_TO_THE_LINE_ABOVE = {nodes.Tail}
 """`counted apart` on a line of its own: no tree keeps it as a line."""
 
-NODES = [kind.__name__ for kind in get_args(nodes.Node) if kind not in WORDS_KEPT_FOR_LATER | JOINED_TO_THE_LINE_ABOVE]
+NODES = [
+    kind.__name__
+    for kind in (*get_args(nodes.BreadNode), *get_args(PlanNode))
+    if kind not in WORDS_KEPT_FOR_LATER | JOINED_TO_THE_LINE_ABOVE
+]
 CLAUSES = [kind.__name__ for kind in get_args(nodes.Clause)]
 
 OPENED = [line for line in lines() if line.reading is not RESERVED]

@@ -13,8 +13,8 @@ from lark import Token, Transformer, UnexpectedInput
 
 from manchet.grammar import tables as stored
 from manchet.syntax import line, tables
-from manchet.syntax.building import ACTIONS
 from manchet.syntax.driver import Stuck, run
+from manchet.syntax.plan_building import OF_A_PLAN
 from manchet.syntax.tokens import pieces
 
 ROOT = Path(__file__).parent.parent.parent
@@ -34,7 +34,7 @@ def test_reading_a_file_does_not_import_lark() -> None:
 
 class _Build(Transformer):  # type: ignore[type-arg]
     def __default__(self, data: Any, children: list[Any], meta: Any) -> Any:
-        return ACTIONS[str(data)](*children)
+        return OF_A_PLAN[str(data)](*children)
 
     def __default_token__(self, token: Token) -> Any:
         return token.value
@@ -47,11 +47,13 @@ def test_driver_and_lark_agree(path: Path) -> None:
     for row in sorted(set(path.read_text(encoding="utf-8").split("\n"))):
         body = row.split("#")[0].strip()
         raws = pieces(body)
-        for context in ("formula", "stage", "step", "kitchen", "entry", "thing") if raws else ():
+        for context in (
+            ("formula", "stage", "step", "kitchen", "entry", "thing", "plan", "order", "want") if raws else ()
+        ):
             tokens, rule, _, _ = line.tokens_of(body, raws, context)
             if rule == "reserved":
                 continue
-            mine = run(tables.load(), rule, tokens.types, tokens.values, ACTIONS)
+            mine = run(tables.load(), rule, tokens.types, tokens.values, OF_A_PLAN)
             try:
                 tree = lark.parse(list(zip(tokens.types, tokens.values, strict=True)), start=rule)
             except UnexpectedInput:
@@ -73,7 +75,7 @@ def _lark() -> Any:
 
 def test_every_rule_has_its_action() -> None:
     assert {rule.action for rule in tables.load().rules if rule.action and not rule.origin.startswith("$")} <= set(
-        ACTIONS
+        OF_A_PLAN
     )
 
 

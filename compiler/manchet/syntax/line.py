@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import lru_cache
 from typing import Any
 
@@ -119,7 +120,7 @@ def read_strictly(written: str, context: str) -> Read:
         fix = LineFix((), "make a remark of it, with # before each of its lines")
         kept = Fault("reserved-word", word.start, word.end, {"word": word.text}, (fix,))
         return Read(ReservedHead(word), (*faults, kept), opens)
-    made = run(TABLES, rule, tokens.types, tokens.values, ACTIONS)
+    made = run(TABLES, rule, tokens.types, tokens.values, _actions_in(context))
     if type(made) is Stuck:
         spans = tuple((v.start, v.end) if v else (0, 0) for v in tokens.values)
         return Read(None, faults, "", LineTrouble(body, tuple(raws), context, rule, spans, made.at, made.expected))
@@ -147,6 +148,14 @@ def read_strictly(written: str, context: str) -> Read:
         made = _set_aside(made)
         opens = made.opens if isinstance(made, Unread) else opens
     return Read(made, faults, opens)
+
+
+def _actions_in(context: str) -> dict[str, Callable[..., Any]]:
+    if context not in OF_A_DAY:
+        return ACTIONS
+    from manchet.syntax.plan_building import OF_A_PLAN  # few files have a plan
+
+    return OF_A_PLAN
 
 
 def _is_name(trouble: LineTrouble) -> bool:

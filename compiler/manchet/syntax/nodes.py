@@ -7,6 +7,7 @@ A node holds offsets into its line's body, never into the file, so that equal li
 from __future__ import annotations
 
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from manchet.records import NamedTuple
 from manchet.source.text import Line
@@ -35,7 +36,6 @@ from manchet.syntax.clauses import (
     Within as Within,
     Word as Word,
 )
-from manchet.syntax.plan_nodes import PlanNode
 
 # ---- headings -------------------------------------------------------------------------------------
 
@@ -351,14 +351,20 @@ class Setting(NamedTuple):
     """The reason a `could be` gives."""
 
 
-Node = (
+BreadNode = (
     BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
     | About | KindNode | MakesNode | FromFlour | Sold | Loss | OnDoughFlour | Status | Allow
     | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
     | TopUp | PourOff | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail
     | StepNode | ClauseLine | EntryName | Setting | VariantHead | Swap | Without
-    | PlanNode
 )  # fmt: skip
+
+if TYPE_CHECKING:
+    from manchet.syntax.plan_nodes import PlanNode
+
+    Node = BreadNode | PlanNode
+else:  # those of plans are loaded where there is one
+    Node = BreadNode
 
 
 class Unread(NamedTuple):
