@@ -15,14 +15,16 @@ from manchet.day.posting.outset import Leave, net_of, no_leave, outset_of
 from manchet.day.posting.search import Quest, Search, Worth, room_left, rules_of, share_of_room
 
 MANNERS: tuple[tuple[int | None, Worth], ...] = (
-    (0, share_of_room),
-    (0, room_left),
+    (30, share_of_room),
+    (20, share_of_room),
     (None, room_left),
-    (4, share_of_room),
+    (100, share_of_room),
+    (30, room_left),
+    (8, share_of_room),
     (None, share_of_room),
 )
-"""The manners of planning, in the order they are tried: how many minutes longer than need be a deck may be empty for a load
-that can go in early less (None: no turns, decks are seen to clash by clash as all else), and how dear a way out is."""
+"""The manners of planning, in the order they are tried: how much an empty deck weighs where every load gets its turn (None:
+no turns, decks are seen to clash by clash as all else), and how dear a way out is."""
 FAILS = 60
 """So many choices that cannot hold before the next manner is tried."""
 LONG_MANNERS, LONG = 3, 75_000
@@ -45,10 +47,11 @@ class Planner:
         decks = decks_of(day)
         with_turns = any(not each.falls and len(each.loads) > 1 for each in decks)
         self._searches = [
-            Search(self._outset, rules_of(day, decks, idle), worth)
-            for idle, worth in MANNERS
-            if with_turns or idle is None
+            Search(self._outset, rules_of(day, decks, weight), worth)
+            for weight, worth in MANNERS
+            if with_turns or weight is None
         ]
+        self._last = self._searches[-1]
 
     def plan(self) -> Quest:
         """A plan with as little lateness, and then as little `may wait`, as is found to be needed; or why there is none."""

@@ -32,14 +32,14 @@ def deck_rules(decks: Sequence[Decks]) -> Iterator[Rule]:
             yield Rule(each.jobs, each.ways_out)
 
 
-def turn_rules(decks: Sequence[Decks], idle: int) -> Iterator[Rule]:
-    """Of ovens that hold their heat, every load gets its deck and its turn, from the last one back. A load that can go in
-    early less comes before one that can more, where that leaves the deck no more than so many minutes longer empty."""
+def turn_rules(decks: Sequence[Decks], weight: int) -> Iterator[Rule]:
+    """Of ovens that hold their heat, every load gets its deck and its turn, from the last one back. The one comes before that
+    leaves its deck empty least, and that can go in early least; a minute of an empty deck counts as much as so many of these."""
     for each in decks:
         if len(each.loads) > 1 and not each.falls:
 
             def next_load(now: SoFar, decks: Decks = each) -> tuple[Choice, ...] | None:
-                return decks.next_load(now, idle)
+                return decks.next_load(now, weight)
 
             yield Rule(each.jobs, next_load, hangs_on_choices=True, leaves_out=True)
 
@@ -109,11 +109,8 @@ class Decks:
                 if one < other and (one, other) in self._suit and abs(starts[put] - starts[next_put]) > self._within:
                     yield Choice((Tie(put, next_put, -self._within, why), Tie(next_put, put, -self._within, why)))
 
-    def next_load(self, now: SoFar, idle: int) -> tuple[Choice, ...] | None:
-        """Deck by deck from the last load back: which could be the one before, or beside, what was placed last.
-
-        Of those that leave a deck no more than so many minutes longer idle than need be, the one that can go in early least.
-        """
+    def next_load(self, now: SoFar, weight: int) -> tuple[Choice, ...] | None:
+        """On the deck that is free longest, the likeliest to come before what was placed last there, or beside it."""
         starts, made = now.latest, now.turns(self._number)
         left = [load for load in self.loads if all(turn.load != load for turn in made)]
         if not left:
@@ -126,8 +123,7 @@ class Decks:
         group = groups[deck]
         out = max(starts[self._put[load]] + self._minutes[load] for load in left)
         rows = [row for load in left for row in self._turns_at(load, group, min(frees[deck], out), now)]
-        longest = min(row[0] for row in rows) + idle
-        rows.sort(key=lambda row: (row[0] > longest, row[0] if row[0] > longest else 0, *row[1:]))
+        rows.sort(key=lambda row: (row[0] * weight + row[1], *row[1:]))
         return tuple(self._turn(load, deck, group, beside) for _, _, beside, load in rows[:MOST_TURNS])
 
     def _turns_at(self, load: int, group: list[int], free: int, now: SoFar) -> Iterator[tuple[int, int, bool, int]]:

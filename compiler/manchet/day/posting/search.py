@@ -17,12 +17,12 @@ from manchet.day.posting.places import place_rules
 from manchet.records import NamedTuple
 
 
-def rules_of(day: Day, decks: Sequence[Decks], idle: int | None = None) -> tuple[Rule, ...]:
+def rules_of(day: Day, decks: Sequence[Decks], weight: int | None = None) -> tuple[Rule, ...]:
     """What is scarcest first: ovens, then mixers and places, then hands."""
     rules = (
         *falling_rules(day),
         *heating_rules(day),
-        *(turn_rules(decks, idle) if idle is not None else ()),
+        *(turn_rules(decks, weight) if weight is not None else ()),
         *deck_rules(decks),
         *mixer_rules(day),
         *place_rules(day),
