@@ -94,7 +94,7 @@ def test_before_you_go_is_of_this_shift() -> None:
     page = pages(market())["Friday: Ines"]
     assert page.before_you_go[-2:] == (
         "beacon: wood laid; light at Fri 16:37",
-        "Tom told: beacon: light the fire at Fri 16:37 comes first",
+        "tell Tom: first job Fri 16:37, beacon: light the fire",
     )
     later = with_starts(market(), {"beacon/light": market().begins(number_of(market(), "beacon/light")) + 3})
     assert "beacon: wood laid; light at Fri 16:40" in pages(later)["Friday: Ines"].before_you_go

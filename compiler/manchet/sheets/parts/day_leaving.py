@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from manchet.batch.weighing import weighings
 from manchet.day.model import Fire
-from manchet.day.pages.day_plan import DayPlan, title_of, works_of
+from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.day.pages.leaving import leaving
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import phrase_with
@@ -19,16 +19,16 @@ from manchet.sheets.parts.steps import grams_moved
 
 def before_you_go(plan: DayPlan, shift: int, m: Measures) -> tuple[str, ...]:
     """Of one shift; () after the last."""
-    left, wall = leaving(plan, shift), WallTime(plan, m)
+    left, wall, words = leaving(plan, shift), WallTime(plan, m), JobWords(plan, works_of(plan), m)
     said = [*_put_back(plan, left.put_back, m)]
     for wait in left.stands:
-        whose = title_of(plan.day.jobs[wait.before])
+        line = words.line(wait.before)
+        whose = " ".join(filter(None, (line.bread, line.stage)))
         said.append(m.words.say("go.stands", whose, waits_said(wait.what, m), wall.moment(plan.begins(wait.after))))
     said += [fire_laid(plan, fire, m) for fire in left.fires]
     if left.next_shift >= 0:
-        words = JobWords(plan, works_of(plan), m)
         clock = wall.moment(plan.begins(left.next_job))
-        said.append(m.words.say("go.next", plan.day.shifts[left.next_shift].name, words.brief(left.next_job), clock))
+        said.append(m.words.say("go.next", plan.day.shifts[left.next_shift].name, clock, words.brief(left.next_job)))
     return tuple(dict.fromkeys(said))
 
 

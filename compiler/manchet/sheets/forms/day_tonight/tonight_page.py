@@ -1,0 +1,70 @@
+"""The page of the evening before: from the first shift, the fires and the vessels to text."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from manchet.day.pages.day_plan import DayPlan, works_of
+from manchet.day.pages.late import delays_the_fire
+from manchet.day.pages.leaving import equipment, is_evening
+from manchet.sheets.forms.day_tonight.view import TonightPage
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue, running_head
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.day_clock import WallTime
+from manchet.sheets.parts.day_jobs import JobWords
+from manchet.sheets.parts.day_leaving import before_you_go, fire_laid
+from manchet.sheets.parts.day_rows import has_estimates, late_breads, work_days
+
+
+def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
+    """The view of the evening before. Where the first shift leads straight into the day, it has no work, only what is to be
+    there by then."""
+    words = words_of(house.words)
+    m = Measures(house, words)
+    wall, first = WallTime(plan, m), min(range(len(plan.day.shifts)), key=lambda at: plan.day.shifts[at].begins)
+    evening, said = is_evening(plan, first), plan.day.shifts[first]
+    days = work_days(plan, first, m) if evening else ()
+    if evening:
+        hours = words.say("tonight.hours", wall.weekday(said.begins), wall.clock(said.begins), wall.clock(said.ends))
+    else:
+        hours = words.say("tonight.from", wall.moment(min(plan.timetable.starts)))
+    go = [*(before_you_go(plan, first, m) if evening else _first_job(plan, wall)), *_fires(plan, m), *_there(plan, m)]
+    return TonightPage(
+        title=plan.said.name,
+        language=words["language"],
+        paper=house.paper,
+        running=running_head(plan.said.name, "", issue),
+        head=words.say("tonight.with", said.name) if evening else words["tonight.alone"],
+        hours=hours,
+        days=days,
+        late=late_breads(plan, first, m) if evening else (),
+        fire="" if not evening or not plan.day.fires or delays_the_fire(plan, first) else words["day.no_delay"],
+        before_you_go=tuple(dict.fromkeys(go)),
+        equipment=tuple(
+            words.say("tonight.counted", one.name, str(one.wanted), str(one.there)) for one in equipment(plan)
+        ),
+        estimates=words["day.estimates"] if has_estimates(days, m) else "",
+    )
+
+
+def _first_job(plan: DayPlan, wall: WallTime) -> Iterator[str]:
+    job = min(range(len(plan.day.jobs)), key=plan.begins)
+    shift = plan.timetable.shifts[job]
+    name = plan.day.shifts[shift].name if shift >= 0 else ""
+    brief = JobWords(plan, works_of(plan), wall.m).brief(job)
+    yield wall.m.words.say("go.next", name, wall.moment(plan.begins(job)), brief)
+
+
+def _fires(plan: DayPlan, m: Measures) -> Iterator[str]:
+    return (fire_laid(plan, fire, m) for fire in plan.day.fires)
+
+
+def _there(plan: DayPlan, m: Measures) -> Iterator[str]:
+    """What the plan counts on as already made."""
+    for one in plan.said.already:
+        if one.grams is None:
+            yield m.words.say("tonight.already_enough", one.name)
+        else:
+            yield m.words.say("tonight.already", one.name, m.mass(one.grams))

@@ -1,0 +1,56 @@
+"""The evening before: its rows, and what is laid, counted and told before anybody goes."""
+
+from __future__ import annotations
+
+from day.market import market, number_of, with_day, with_starts
+from sheets.each_form import ISSUE, METRIC
+
+from manchet.day.pages.day_plan import DayPlan
+from manchet.sheets.forms.day_tonight.tonight_page import tonight_page
+from manchet.sheets.forms.day_tonight.view import TonightPage
+
+
+def page(plan: DayPlan | None = None) -> TonightPage:
+    return tonight_page(plan or market(), ISSUE, METRIC)
+
+
+def test_the_first_shift_before_an_empty_night_is_tonight() -> None:
+    assert (page().head, page().hours) == ("Tonight: Tom", "Thursday, 17:00 – 23:30")
+    assert [row.clock for day in page().days for row in day.rows] == ["20:25", "22:24", "23:07", "23:24"]
+
+
+def test_what_stands_overnight_is_said_with_its_end() -> None:
+    assert "Tern loaf poolish: ripening until Fri 08:30" in page().before_you_go
+    start = market().begins(number_of(market(), "Tern loaf/weigh"))
+    later = page(with_starts(market(), {"Tern loaf/weigh": start + 1}))
+    assert "Tern loaf poolish: ripening until Fri 08:31" in later.before_you_go
+
+
+def test_a_wait_that_is_gone_takes_its_sentence_with_it() -> None:
+    day, poolish = market().day, number_of(market(), "Tern loaf/poolish/weigh")
+    without = with_day(market(), day._replace(waits=tuple(wait for wait in day.waits if wait.before != poolish)))
+    assert [line for line in page(without).before_you_go if "poolish" in line] == []
+
+
+def test_who_comes_next_and_the_fire_are_told() -> None:
+    assert "tell Ines: first job Fri 06:30, Causeway: weigh" in page().before_you_go
+    assert "beacon: wood laid; light at Fri 16:37" in page().before_you_go
+
+
+def test_equipment_is_counted_for_the_whole_day() -> None:
+    """12 + 10 + 14 loaves stand in baskets at once; 16 lie on three cloths of six."""
+    assert set(page().equipment) == {
+        "long tin: 20 of 24 counted",
+        "black tray: 4 of 20 counted",
+        "round basket: 36 of 40 counted",
+        "linen: 3 of 4 counted",
+    }
+
+
+def test_where_the_first_shift_leads_into_the_day_nothing_is_done_tonight() -> None:
+    plan = market()
+    shifts = list(plan.day.shifts)
+    shifts[0] = shifts[0]._replace(ends=shifts[1].begins)
+    found = page(with_day(plan, plan.day._replace(shifts=tuple(shifts))))
+    assert (found.head, found.hours, found.days) == ("Tonight", "first job Thu 20:25", ())
+    assert "tell Tom: first job Thu 20:25, Tern loaf poolish: weigh" in found.before_you_go
