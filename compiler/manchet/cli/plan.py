@@ -152,6 +152,7 @@ def _planned(
     from manchet.cli.plan_text import plan_lines
     from manchet.day.again.told import NOTHING_TOLD
     from manchet.day.pages.day_plan import DayPlan
+    from manchet.day.pages.slip import slips
     from manchet.day.report import report_of
     from manchet.workspace.plan_pages import plan_files
     from manchet.workspace.plan_record import digests
@@ -159,8 +160,11 @@ def _planned(
 
     assert opened.plan is not None
     made_from = digests(opened.selection.files)
+    latest = [
+        start + late for start, late in zip(planned.timetable.starts, slips(of.day, planned.timetable), strict=True)
+    ]
     report = report_of(
-        opened.name, opened.plan.date.isoformat(), of, planned, digests=made_from, told=told or NOTHING_TOLD
+        opened.name, opened.plan.date.isoformat(), of, planned, latest, digests=made_from, told=told or NOTHING_TOLD
     )
     pages = plan_files(DayPlan(opened.plan, of, planned), report, _print_options(options), opened.selection)
     write_reports(pages.diagnostics)
