@@ -136,7 +136,8 @@ def test_nothing_new_moves_nothing(bakehouse: Path) -> None:
     before = planned()
     ran = manchet(["plan", "--only", "html", "--now", "Sat 05:00"])
     assert ran.status == 0 and "nothing moves" in ran.out
-    assert planned("--now", "Sat 05:30")["jobs"] == before["jobs"]
+    again = planned("--now", "Sat 05:30")
+    assert [job["start"] for job in again["jobs"]] == [job["start"] for job in before["jobs"]]
 
 
 def test_what_runs_late_moves_what_follows_and_stays_told(bakehouse: Path) -> None:
