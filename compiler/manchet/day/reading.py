@@ -90,9 +90,8 @@ def plan_of(block: Entry, house: Sources, kitchen: Kitchen, on: date | None = No
         own = laid_over(pattern.block.children, block.children)
     day, found = _day_of(block, name, pattern, days, on)
     reports += found
-    if day is None:
-        return Outcome(None, tuple(reports))
-    plan, found = _read(block, name, own, pattern, house, kitchen, day)
+    # Of no day that there is, all else is looked over as if it were of any week.
+    plan, found = _read(block, name, own, pattern, house, kitchen, day or ANY_MONDAY)
     reports += found
     is_dated = on is not None or bool(name.date) or days.on is not None
     sound = plan is not None and is_dated and not any(one.severity is Severity.ERROR for one in reports)
