@@ -11,7 +11,10 @@ from manchet.day.clashes.seen import clashes_seen
 from manchet.day.clashes.smallest import ClashCore, clash_of, smallest
 from manchet.day.clashes.sums import clashes_counted
 from manchet.day.clashes.values import Ask, Clashes, DayClash, Hour
+from manchet.day.clashes.words import and_list
 from manchet.day.model import Day
+
+MOST_CLASHES = 3
 
 
 def clashes_of(day: Day, ask: Ask, hour: Hour, elapsed: Callable[[], int]) -> Clashes | None:
@@ -22,13 +25,13 @@ def clashes_of(day: Day, ask: Ask, hour: Hour, elapsed: Callable[[], int]) -> Cl
     inquiry = Inquiry(ask, elapsed)
     strict = on_time(day)
     found = clashes_seen(strict, hour) or clashes_counted(strict, hour)
-    core = None
+    cores: tuple[ClashCore, ...] = ()
     if not found:
         if inquiry.plan(strict) is not None:
             return None
-        core, clash = _searched(day, inquiry, hour)
-        found = (clash,)
-    tried = remedies_of(day, _to_change(day, found, inquiry), core, inquiry, hour)
+        cores = _searched(day, inquiry)
+        found = tuple(_told(core, inquiry, hour) for core in cores) or (_too_many(day, inquiry),)
+    tried = remedies_of(day, _to_change(day, found, inquiry), cores, inquiry, hour)
     return Clashes(found, tried.remedies, tried.useless, inquiry.is_certain, tried.is_finished)
 
 
@@ -43,14 +46,29 @@ def _to_change(day: Day, found: tuple[DayClash, ...], inquiry: Inquiry) -> tuple
     return breads if is_enough else day.breads
 
 
-def _searched(day: Day, inquiry: Inquiry, hour: Hour) -> tuple[ClashCore | None, DayClash]:
+def _searched(day: Day, inquiry: Inquiry) -> tuple[ClashCore, ...]:
+    """A smallest set, and another among the breads that are not in it, as long as these clash too."""
+    cores: list[ClashCore] = []
+    rest = day
     try:
-        core = smallest(day, inquiry)
-        if core is not None:
-            return core, clash_of(core, inquiry, hour)
+        while len(cores) < MOST_CLASHES and inquiry.plan(on_time(rest)) is None:
+            core = smallest(rest, inquiry)
+            if core is None:
+                break
+            cores.append(core)
+            rest = without(rest, frozenset(core.breads))
     except TimeIsUp:
         pass
-    return None, _too_many(day, inquiry)
+    return tuple(cores)
+
+
+def _told(core: ClashCore, inquiry: Inquiry, hour: Hour) -> DayClash:
+    try:
+        return clash_of(core, inquiry, hour)
+    except TimeIsUp:
+        return DayClash(
+            f"{and_list(core.breads)} can't all be done on time", core.breads, "searched", inquiry.is_certain
+        )
 
 
 def _too_many(day: Day, inquiry: Inquiry) -> DayClash:

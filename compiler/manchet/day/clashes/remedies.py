@@ -29,7 +29,7 @@ class Tried(NamedTuple):
     is_finished: bool
 
 
-def remedies_of(day: Day, breads: Sequence[str], core: ClashCore | None, inquiry: Inquiry, hour: Hour) -> Tried:
+def remedies_of(day: Day, breads: Sequence[str], cores: Sequence[ClashCore], inquiry: Inquiry, hour: Hour) -> Tried:
     """`breads` are those of the clash: as long as they clash, no change of another bread helps. Where it is proven that a rule
     has no part in the clash, nothing that eases this rule helps either, and it is not asked."""
     remedies: list[Remedy] = []
@@ -46,7 +46,9 @@ def remedies_of(day: Day, breads: Sequence[str], core: ClashCore | None, inquiry
     for words, eases, tries in kinds:
         if words == "a second fire" and not day.fires:
             continue
-        is_asked = not eases or core is None or not inquiry.is_certain or any(rule in core.rules for rule in eases)
+        is_asked = (
+            not eases or not inquiry.is_certain or all(any(rule in core.rules for rule in eases) for core in cores)
+        )
         before = len(remedies)
         try:
             for remedy in tries() if is_asked else ():

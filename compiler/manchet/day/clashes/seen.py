@@ -1,4 +1,4 @@
-"""What clashes without any search: a thing too small, an oven never so hot, a chain of waits that nobody is there to begin."""
+"""What clashes without any search: a thing too small, an oven never so hot, hours in which nobody is there, waits too long."""
 
 from __future__ import annotations
 
@@ -88,15 +88,13 @@ def _nobody(gone: int | None, come: int | None, hour: Hour) -> str:
 
 
 class _Reach(NamedTuple):
-    """The first minute at which a job can begin (or the last), and why not sooner (later)."""
+    """The first minute at which a job can begin (or the last), as if somebody were always there, and why not sooner (later)."""
 
     minute: int
-    asked: int
-    """The same before it was asked who is there."""
     reason: str
-    """"shift"; "age" or "window" of its end; "own", its own minutes; or "job", through another."""
+    """"age" or "window" of its end; "own", its own minutes; or "job", through another."""
     through: int = -1
-    """Which other job: for "job", and for "shift" where another led to the hour at which nobody was there; else -1."""
+    """Which job, for "job"."""
 
 
 def _too_long(day: Day, hour: Hour) -> Iterator[DayClash]:
@@ -106,29 +104,18 @@ def _too_long(day: Day, hour: Hour) -> Iterator[DayClash]:
     if not cannot:
         return
     number = min(cannot, key=lambda number: len(_way(first, number)) + len(_way(last, number)))
-    sooner, later = _way(first, number)[-1], _way(last, number)[-1]
-    bound = breads_of(day, [*_way(first, number, ALL), *_way(last, number, ALL)])
-    if number == sooner == later and first[number].reason == last[number].reason == "shift":
-        gone = [shift.ends for shift in day.shifts if shift.begins <= last[number].minute]
-        when = f"between {hour(first[number].asked)} and {hour(last[number].asked)}"
-        words = f"{_nobody(max(gone, default=None), first[number].minute, hour)}, and {job_of(day, number)} would have to begin {when}"
-        if first[number].asked <= last[number].asked:
-            yield DayClash(words, bound, "seen")
-            return
+    sooner, later = _way(first, number), _way(last, number)
     words = (
-        f"{job_of(day, number)} would have to begin by {hour(last[number].minute)}, {_not_later(day, hour, last, later)}; "
-        f"it can't before {hour(first[number].minute)}, {_not_sooner(day, hour, first, sooner)}"
+        f"{job_of(day, number)} would have to begin by {hour(last[number].minute)}, {_not_later(day, hour, last, later[-1])}; "
+        f"it can't before {hour(first[number].minute)}, {_not_sooner(day, hour, first, sooner[-1])}"
     )
-    yield DayClash(words, bound, "seen")
+    yield DayClash(words, breads_of(day, [*sooner, *later]), "seen")
 
 
-ALL = ("job", "shift")
-
-
-def _way(reach: list[_Reach], number: int, reasons: tuple[str, ...] = ("job",)) -> list[int]:
+def _way(reach: list[_Reach], number: int) -> list[int]:
     """From a job to the one that holds it up, through others that it is bound to."""
     way = [number]
-    while reach[way[-1]].reason in reasons and reach[way[-1]].through not in (-1, *way):
+    while reach[way[-1]].reason == "job" and reach[way[-1]].through not in way:
         way.append(reach[way[-1]].through)
     return way
 
@@ -146,47 +133,26 @@ def _reach(day: Day, *, is_first: bool) -> list[_Reach]:
             known, other = (lag.earlier, lag.later) if is_first else (lag.later, lag.earlier)
             minute = reach[known].minute + sign * lag.minutes
             if sign * minute > sign * reach[other].minute and sign * reach[other].minute <= sign * limit:
-                there = _when_there(day, other, minute, is_first=is_first)
-                reach[other] = _Reach(there, minute, "job" if there == minute else "shift", known)
+                reach[other] = _Reach(minute, "job", known)
                 moved = True
     return reach
 
 
 def _own_reach(day: Day, number: int, *, is_first: bool) -> _Reach:
     job = day.jobs[number]
-    if is_first:
-        least = [(max(job.earliest, day.begins), "own")]
-        for end in day.ends:
-            if end.job == number and end.not_before is not None:
-                least.append((end.not_before - end.after - job.minutes, "window"))
-            if end.job == number and end.oldest is not None:
-                least.append((end.due - end.oldest - job.minutes, "age"))
-        minute, reason = max(least)
-    else:
-        minute, reason = min(job.latest, day.finishes - job.minutes), "own"
-    there = _when_there(day, number, minute, is_first=is_first)
-    return _Reach(there, minute, reason if there == minute else "shift")
-
-
-def _when_there(day: Day, number: int, minute: int, *, is_first: bool) -> int:
-    """The next minute (or the one before) at which somebody can do a job; past the day where nobody can."""
-    job = day.jobs[number]
-    if job.hands == 0 or (minute > day.finishes if is_first else minute < day.begins):
-        return minute
-    able = [
-        s for s in day.shifts if s.hands >= job.hands and job.shift in ("", s.key) and s.ends - s.begins >= job.minutes
-    ]
-    if is_first:
-        return min((max(s.begins, minute) for s in able if minute <= s.ends - job.minutes), default=day.finishes + 1)
-    return max((min(s.ends - job.minutes, minute) for s in able if s.begins <= minute), default=day.begins - 1)
+    if not is_first:
+        return _Reach(min(job.latest, day.finishes - job.minutes), "own")
+    least = [(max(job.earliest, day.begins), "own")]
+    for end in day.ends:
+        if end.job == number and end.not_before is not None:
+            least.append((end.not_before - end.after - job.minutes, "window"))
+        if end.job == number and end.oldest is not None:
+            least.append((end.due - end.oldest - job.minutes, "age"))
+    return _Reach(*max(least))
 
 
 def _not_later(day: Day, hour: Hour, last: list[_Reach], number: int) -> str:
     ends = [end for end in day.ends if end.job == number]
-    if last[number].reason == "shift":
-        gone = last[number].minute + day.jobs[number].minutes if last[number].minute >= day.begins else None
-        come = [shift.begins for shift in day.shifts if shift.begins > last[number].minute]
-        return f"since {_nobody(gone, min(come, default=None), hour)} for {job_of(day, number)}"
     if ends:
         end = min(ends, key=lambda end: end.due - end.after)
         return f"for {end.bread} to be {end.word} by {hour(end.due)}"
@@ -196,9 +162,6 @@ def _not_later(day: Day, hour: Hour, last: list[_Reach], number: int) -> str:
 def _not_sooner(day: Day, hour: Hour, first: list[_Reach], number: int) -> str:
     minute = first[number].minute
     match first[number].reason:
-        case "shift":
-            gone = [shift.ends for shift in day.shifts if shift.ends < minute + day.jobs[number].minutes]
-            return f"since {_nobody(max(gone, default=None), minute, hour)} for {job_of(day, number)}"
         case "age":
             return f"or {and_list(day.jobs[number].breads)} would be too old when it is due"
         case "window":

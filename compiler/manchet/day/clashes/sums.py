@@ -46,10 +46,11 @@ There = Callable[[int, int], Fraction]
 
 
 def clashes_counted(day: Day, hour: Hour) -> tuple[DayClash, ...]:
-    """Of a day in which nothing may be late and every job can begin at some time: for each thing the hours that are fullest."""
-    return tuple(
-        DayClash(_sum_words(what, over, hour), over.breads, "counted") for what, over in overs(day, windows_of(day))
-    )
+    """Of a day in which nothing may be late: for each thing the hours that are fullest."""
+    spans = windows_of(day)
+    if any(span.low > span.high for span in spans):
+        return ()  # what follows from shifts and waits together is not told in sums
+    return tuple(DayClash(_sum_words(what, over, hour), over.breads, "counted") for what, over in overs(day, spans))
 
 
 def overs(day: Day, spans: tuple[JobSpan, ...]) -> Iterator[tuple[What, Over]]:
