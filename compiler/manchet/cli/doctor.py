@@ -57,6 +57,7 @@ def _libraries() -> list[Finding]:
         "jinja2": "lays out pages",
         "weasyprint": "makes PDFs of them",
         "watchdog": "notices saves",
+        "icalendar": "writes calendars",
         "font-source-sans-pro": "the type of the sheets",
     }
     findings = []
