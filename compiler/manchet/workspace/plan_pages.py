@@ -10,6 +10,7 @@ from manchet.day.pages.day_plan import DayPlan
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.records import NamedTuple
 from manchet.sheets.form import Form, PageSetup, Subject
+from manchet.sheets.parts.day_events import day_calendar
 from manchet.sheets.registry import forms_about
 from manchet.workspace import cache
 from manchet.workspace.press import Press
@@ -43,6 +44,7 @@ def plan_files(plan: DayPlan, report: Mapping[str, object], options: PrintOption
     page = PageSetup(issue, house_of(plan.said.kitchen, options))
     press = Press()
     files: dict[str, bytes] = {"plan.json": (json.dumps(report, indent=2, ensure_ascii=True) + "\n").encode()}
+    files[CALENDAR] = day_calendar(plan, page.house)
     reports: list[Diagnostic] = []
     lacking = ""
     for form in page_forms():
