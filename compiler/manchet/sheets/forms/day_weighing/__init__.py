@@ -29,6 +29,6 @@ FORM = Form(
     view=WeighUp,
     template="forms/day_weighing/template.html",
     render=render,
-    layouts=(NORMAL, PageLayout("tight", 82), PageLayout("tight parted", 78)),
+    layouts=(NORMAL, PageLayout("tight", 82), PageLayout("tight parted", 72)),
     preparations=OfPreparations.NEVER,
 )
