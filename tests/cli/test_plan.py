@@ -102,6 +102,14 @@ def test_a_day_is_planned_and_its_pages_are_written(bakehouse: Path) -> None:
     assert {"morning.plan.json", "morning.shift.html"} <= {file.name for file in (bakehouse / "output").iterdir()}
 
 
+def test_each_dough_has_its_prep_sheet_at_the_size_of_the_plan(bakehouse: Path) -> None:
+    text = (BAKERY + PLAN).replace("Rolls                 24 rolls", "Rolls                 36 rolls")
+    Path("bakery.bake").write_text(text, encoding="utf-8")
+    planned("--sheets")
+    sheet = (bakehouse / "output" / "morning.rolls.sheet.html").read_text(encoding="utf-8")
+    assert "36 rolls" in sheet and "24 rolls" not in sheet
+
+
 def test_the_same_plan_is_the_same_bytes(bakehouse: Path) -> None:
     planned()
     before = {file.name: file.read_bytes() for file in (bakehouse / "output").iterdir()}
@@ -179,6 +187,21 @@ def test_a_file_that_changed_since_is_named(bakehouse: Path) -> None:
 def test_what_cannot_be_meant_is_answered(bakehouse: Path, words: tuple[str, ...], said: str) -> None:
     ran = manchet(["plan", *words])
     assert ran.status == 2 and said in ran.err
+
+
+def test_the_pots_of_a_week_are_added_up(bakehouse: Path) -> None:
+    levain = (
+        "  levain with 20% of all flour\n    white flour          100%\n    water                100%\n"
+        "    even starter          10%\n    mix by hand 4 min\n    ripen covered 4-6 h at 26 C\n"
+        "    keep 50 g as even starter\n"
+    )
+    text = BAKERY.replace("  dough\n", f"{levain}  dough\n    levain\n", 1) + PLAN.replace("Sat 02:00", "Fri 18:00")
+    Path("bakery.bake").write_text(text, encoding="utf-8")
+    ran = manchet(["plan", "--week"])
+    assert ran.status == 0, ran.err
+    assert ran.out.startswith("the pots in the week of Mon 2026-11-23\n") and "back 50 g" in ran.out
+    (pot,) = json.loads(manchet(["plan", "--week", "--format", "json"]).out)["pots"]
+    assert pot["culture"] == "even starter" and pot["moves"][0]["out_grams"] > 0
 
 
 def test_a_folder_without_a_plan_says_how_one_begins(bakehouse: Path) -> None:

@@ -37,6 +37,7 @@ EXAMPLES = (
     "manchet plan",
     "manchet plan 'Saturday market' --out sheets",
     "manchet plan 'Saturday market' --now 'Fri 22:00' --late 'Gangway loaf ferment 25 min' --done 'Ebb rye divide'",
+    "manchet plan 'Saturday market' --sheets",
     "manchet plan 'Saturday market' --format json",
 )
 
@@ -60,6 +61,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
+    parser.add_argument("--sheets", action="store_true", help="a prep sheet of each dough too, at the size of the plan")
     parser.add_argument(
         "--week", action="store_true", help="the pots over the week of the plan: what they give, get back and are fed"
     )
@@ -166,7 +168,9 @@ def _planned(
     report = report_of(
         opened.name, opened.plan.date.isoformat(), of, planned, latest, digests=made_from, told=told or NOTHING_TOLD
     )
-    pages = plan_files(DayPlan(opened.plan, of, planned), report, _print_options(options), opened.selection)
+    pages = plan_files(
+        DayPlan(opened.plan, of, planned), report, _print_options(options), opened.selection, options.sheets
+    )
     write_reports(pages.diagnostics)
     folder = output_folder(options.output)
     written = [

@@ -6,22 +6,25 @@ import json
 from collections.abc import Mapping
 from datetime import datetime, time
 
-from manchet.day.pages.day_plan import DayPlan
-from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.batch.work import Work
+from manchet.day.pages.day_plan import DayPlan, works_of
+from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.records import NamedTuple
 from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.parts.day_events import day_calendar
-from manchet.sheets.registry import forms_about
+from manchet.sheets.registry import form_called, forms_about
 from manchet.workspace import cache
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions, printed_day
 from manchet.workspace.rendering import Version, house_of, in_formats, issue_of
 from manchet.workspace.selection import Selection
+from manchet.workspace.slugs import slugs
 from manchet.workspace.unprintable import unprintable
 from manchet.workspace.versions import versions
 
 FORMATS = ("html", "pdf")
 CALENDAR = "ics"
+SHEET = "sheet"
 
 
 class PlanFiles(NamedTuple):
@@ -37,30 +40,52 @@ def page_forms() -> tuple[Form, ...]:
     return tuple(forms_about(Subject.DAY))
 
 
-def plan_files(plan: DayPlan, report: Mapping[str, object], options: PrintOptions, selection: Selection) -> PlanFiles:
-    """Every page, the plan as JSON, and its calendar."""
-    version = _version(selection, plan.said.place.path)
-    issue = issue_of(options, version)._replace(date=printed_day(datetime.combine(plan.said.date, time())))
-    page = PageSetup(issue, house_of(plan.said.kitchen, options))
-    press = Press()
+def plan_files(
+    plan: DayPlan, report: Mapping[str, object], options: PrintOptions, selection: Selection, sheets: bool = False
+) -> PlanFiles:
+    """Every page, the plan as JSON, and its calendar; with `sheets` the prep sheet of each dough and preparation at the size
+    that the plan wants of it."""
+    printer = _Printer(plan, options, selection)
+    page = printer.page_of(plan.said.place.path)
     files: dict[str, bytes] = {"plan.json": (json.dumps(report, indent=2, ensure_ascii=True) + "\n").encode()}
     files[CALENDAR] = day_calendar(plan, page.house)
-    reports: list[Diagnostic] = []
-    lacking = ""
     for form in page_forms():
-        if form.name not in options.kinds:
-            continue
-        made = form.render(plan, page)
-        reports += made.diagnostics
+        if form.name in options.kinds:
+            printer.add(form, plan, page, plan.said.place, form.name)
+    if sheets:
+        works = works_of(plan)
+        slug_of = slugs(works)
+        for name, work in works.items():
+            place = work.formula.place
+            printer.add(form_called(SHEET), work, printer.page_of(place.path), place, f"{slug_of[name]}.{SHEET}")
+    return PlanFiles(files | printer.files, tuple(printer.reports), printer.lacking)
+
+
+class _Printer:
+    """Prints pages of one day, and gathers their files."""
+
+    def __init__(self, plan: DayPlan, options: PrintOptions, selection: Selection) -> None:
+        self.plan, self.options, self.selection = plan, options, selection
+        self.press = Press()
+        self.files: dict[str, bytes] = {}
+        self.reports: list[Diagnostic] = []
+        self.lacking = ""
+
+    def page_of(self, path: str) -> PageSetup:
+        """Of the plan's day, from the file at `path` as it is now."""
+        issue = issue_of(self.options, _version(self.selection, path))
+        day = printed_day(datetime.combine(self.plan.said.date, time()))
+        return PageSetup(issue._replace(date=day), house_of(self.plan.said.kitchen, self.options))
+
+    def add(self, form: Form, about: DayPlan | Work, page: PageSetup, place: Place, ending: str) -> None:
+        made = form.render(about, page)
+        self.reports += made.diagnostics
         if made.value is None:
-            continue
-        printed = in_formats(
-            made.value, options.formats, press, (plan.said.place.path, plan.said.place.line, form.name)
-        )
-        files |= {f"{form.name}.{name}": content for name, content in printed.files.items()}
-        lacking = lacking or printed.lacking
-        reports += unprintable(printed.missing, made.value, plan.said.place)
-    return PlanFiles(files, tuple(reports), lacking)
+            return
+        printed = in_formats(made.value, self.options.formats, self.press, (place.path, place.line, form.name))
+        self.files |= {f"{ending}.{name}": content for name, content in printed.files.items()}
+        self.lacking = self.lacking or printed.lacking
+        self.reports += unprintable(printed.missing, made.value, place)
 
 
 def _version(selection: Selection, path: str) -> Version:
