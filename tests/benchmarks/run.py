@@ -384,6 +384,8 @@ def scheduling(options: Options) -> Iterator[Row]:
     """Seconds of each, and what was found."""
     from published import published_in
 
+    from manchet.day.model import Planned
+    from manchet.day.posting import NotPlanned, plan_by_hand
     from manchet.day.solving.search import Answer, Limits, planned_by_solver
 
     def found(answer: Answer) -> str:
@@ -399,6 +401,17 @@ def scheduling(options: Options) -> Iterator[Row]:
         is_right = planned.goals[0].value == optimum if planned else answers[0].is_impossible and optimum is None
         verdict = "as published" if is_right else f"PUBLISHED IS {optimum}"
         yield f"seconds for {name}: {found(answers[0])}", taken, verdict
+        by_hand: list[Planned | NotPlanned] = []
+        taken = seconds(lambda day=day, kept=by_hand: kept.append(plan_by_hand(day)))  # type: ignore[misc]
+        plan = by_hand[0]
+        late = (
+            f"{plan.goals[0].value} late"
+            if isinstance(plan, Planned)
+            else "proven to have none"
+            if plan.is_impossible
+            else "none found"
+        )
+        yield f"seconds for {name}, by hand: {late}", taken, f"published is {optimum}"
 
 
 SECTIONS: dict[str, Callable[[Options], Iterator[Row]]] = {

@@ -33,6 +33,10 @@ PROOFS = 400
 """So many leaves are weighed against each other."""
 GIVES = 400
 """At most so many things give way after a dead end."""
+AT_ONCE = 5
+"""After a dead end what is late is so many minutes later at least; what is too much is taken back."""
+AGAIN = 12
+"""So often a plan is begun again with something a quarter of an hour later."""
 BRANCHES = 3
 """From so many dead ends a plan is looked for that gives way."""
 STEPS = 1500
@@ -74,7 +78,7 @@ class Planner:
             if way.found:
                 return way
             if not way.is_proven:
-                return min((self._give_way(search, leave, end) for search, end in ends[:BRANCHES]), key=self._price)
+                return self._best_branch(leave, ends[:BRANCHES])
             for give in gives(self._outset, leave, way.behind):
                 more = with_give(leave, give)
                 if more not in seen:
@@ -85,11 +89,22 @@ class Planner:
             if len(seen) > PROOFS:
                 leaves = [min(leaves)]
 
-    def _look(self, leave: Leave) -> tuple[Quest, list[tuple[Search, Quest]]]:
+    def _best_branch(self, leave: Leave, ends: Sequence[tuple[Search, Quest]]) -> Quest:
+        """The cheapest plan found on from some dead ends; the first that is found, once much has been tried."""
+        best: Quest | None = None
+        for branch in (self._begin_again, self._give_way):
+            for search, end in ends:
+                if best is None or not best.found or self._steps < STEPS:
+                    found = branch(search, leave, end)
+                    best = found if best is None or self._price(found) < self._price(best) else best
+        assert best is not None
+        return best
+
+    def _look(self, leave: Leave, *, longer: bool = True) -> tuple[Quest, list[tuple[Search, Quest]]]:
         """The first plan that a manner finds, or the first proof that there is none; else the dead ends, the cheapest first."""
         ends: list[tuple[Search, Quest]] = []
         rounds = [(FAILS, self._searches)]
-        if self._steps < STEPS:
+        if longer and self._steps < STEPS:
             rounds.append((LONG // max(len(self._day.jobs), 1), self._searches[:LONG_MANNERS]))
         for fails, searches in rounds:
             for search in searches:
@@ -110,7 +125,9 @@ class Planner:
             if way.found:
                 break
             if way.give:
-                leave = with_give(leave, way.give)
+                leave = with_give(
+                    leave, way.give._replace(minutes=max(way.give.minutes, AT_ONCE if way.give.is_late else 0))
+                )
                 way = self._go_on(search, leave, way.taken, FAILS // 4)
             elif way.taken:
                 fewer = way.taken[: len(way.taken) * 2 // 3]
@@ -126,26 +143,44 @@ class Planner:
                 way = self._go_on(search, leave, (), FAILS)
         return way
 
+    def _begin_again(self, search: Search, leave: Leave, way: Quest) -> Quest:
+        """From the start, with what could go in at no hour a quarter of an hour later each time."""
+        for _ in range(AGAIN):
+            give = None if way.found else _later(way)
+            if give is None:
+                break
+            leave = with_give(leave, give)
+            way = self._go_on(search, leave, (), FAILS)
+        return way
+
     def _go_on(self, search: Search, leave: Leave, taken: Sequence[Choice], fails: int) -> Quest:
         return search.run(net_of(self._outset, leave, taken), leave, taken, fails)
 
     def _taken_back(self, way: Quest) -> Quest:
-        """The same, where each thing that gave way is tried without; what is late first, and the longest of those."""
+        """The same with as little given as is found to be needed. Each thing that gave way, what is late before what waits and
+        the longest first, is tried without, in the order found and in others; then with as little as that order allows."""
         needed: set[tuple[bool, int]] = set()
-        while self._steps < STEPS:
-            used = self._used(way)
-            given = [(True, minutes, at) for at, minutes in enumerate(used.late)]
-            given += [(False, minutes, at) for at, minutes in enumerate(used.may)]
-            given = [each for each in given if each[1] and (each[0], each[2]) not in needed]
-            if not given:
-                break
-            is_late, minutes, at = max(given, key=lambda each: (each[0], each[1], -each[2]))
-            tried, _ = self._look(with_give(used, Give(is_late, -minutes, at)))
-            if tried.found and self._price(tried) < self._price(way):
-                way = tried
+        while (given := self._longest(way, needed)) is not None and self._steps < STEPS:
+            is_late, minutes, at = given
+            for less in (minutes, *(minutes >> by for by in range(1, minutes.bit_length()))):
+                leave = with_give(self._used(way), Give(is_late, -less, at))
+                tried = self._go_on(self._last, leave, way.taken, FAILS // 4)
+                if not tried.found and less == minutes:
+                    tried, _ = self._look(leave, longer=False)
+                if tried.found and self._price(tried) < self._price(way):
+                    way = tried
+                    break
             else:
                 needed.add((is_late, at))
         return way
+
+    def _longest(self, way: Quest, needed: set[tuple[bool, int]]) -> tuple[bool, int, int] | None:
+        """What gave way most, but for what was found to be needed: (is late, minutes, number)."""
+        used = self._used(way)
+        given = [(True, minutes, at) for at, minutes in enumerate(used.late)]
+        given += [(False, minutes, at) for at, minutes in enumerate(used.may)]
+        given = [each for each in given if each[1] and (each[0], each[2]) not in needed]
+        return max(given, key=lambda each: (each[0], each[1], -each[2]), default=None)
 
     def _used(self, way: Quest) -> Leave:
         timetable = self.timetable(way)
@@ -166,3 +201,12 @@ def _worth(way: Quest) -> tuple[int, ...]:
     if way.give is None:
         return 0, 0, len(way.taken)
     return 1, not way.give.is_late, len(way.taken)
+
+
+def _later(way: Quest) -> Give | None:
+    """A quarter of an hour for the first load that is too old before it can go in."""
+    for conflict in way.conflicts:
+        for _, origin in conflict.bounds[:1]:
+            if origin.sort == "end":
+                return Give(True, 15, origin.number)
+    return None

@@ -13,10 +13,11 @@ class TurnTaken(NamedTuple):
 
     oven: int
     load: int = -1
-    """-1: the next fire is lit."""
+    """-1: a fire is lit."""
     beside: bool = False
     at_the_mouth: bool = False
     deck: int = 0
+    fire: int = -1
 
 
 class Choice(NamedTuple):

@@ -41,7 +41,7 @@ class FallingFloor:
     def __init__(self, day: Day, number: int, loads: tuple[int, ...], fires: tuple[int, ...]) -> None:
         self._day, self._number, self._loads = day, number, loads
         self._oven = day.ovens[number]
-        self._fires = tuple(sorted(fires, key=lambda at: (day.jobs[day.fires[at].light].latest, at)))
+        self._fires = fires
         self._why = Origin("floor", number)
         self._spans = {at: self._span(at) for at in loads}
 
@@ -55,37 +55,37 @@ class FallingFloor:
         """The loads that could be next, the one that must go in soonest first."""
         turns = now.turns(self._number)
         left = [at for at in self._loads if all(turn.load != at for turn in turns)]
-        lit = sum(turn.load < 0 for turn in turns)
-        if not left and lit == len(self._fires) - 1:
+        lit = [turn.fire for turn in turns if turn.load < 0] if len(self._fires) > 1 else list(self._fires)
+        unlit = [fire for fire in self._fires if fire not in lit]
+        if not left and not unlit:
             return None
         if not self._fires:
             zero = len(self._day.jobs)
             return tuple(Choice((Tie(zero, self._put(at), WHENEVER, self._why),)) for at in left)
-        return tuple(self._ways(turns, left, lit, now))
+        if not lit:
+            return tuple(self._lights(fire, unlit, []) for fire in unlit)
+        return tuple(self._ways(turns, left, lit[-1], unlit, now))
 
-    def _ways(self, turns: list[TurnTaken], left: list[int], lit: int, now: SoFar) -> Iterator[Choice]:
-        """Loads that cannot wait for the next fire, then the next fire, then all other loads."""
-        fire = self._fires[lit]
+    def _ways(
+        self, turns: list[TurnTaken], left: list[int], fire: int, unlit: list[int], now: SoFar
+    ) -> Iterator[Choice]:
+        """Loads that cannot wait for another fire, then another fire, then all other loads."""
         inside = _since_lit(turns)
         firsts = [at for at, turn in enumerate(inside) if not turn.beside]
         before = [turn.load for turn in (inside[: firsts[-1]] if firsts else [])]
         group = [turn.load for turn in (inside[firsts[-1] :] if firsts else [])]
         taken, by_group = self._taken(before), self._taken(group)
         out = now.latest[self._light(fire)] + self._heats(fire)
-        is_last = lit == len(self._fires) - 1
-        pressing = (
-            left
-            if is_last
-            else [at for at in left if now.latest[self._put(at)] < self._next_out(self._fires[lit + 1], now)]
-        )
+        next_out = min((now.earliest[self._light(each)] + self._heats(each) for each in unlit), default=WHENEVER)
+        pressing = [at for at in left if now.latest[self._put(at)] < next_out]
         by_hour = sorted(
             left, key=lambda at: (min(now.latest[self._put(at)], out + self._spans[at][1] - taken - by_group), at)
         )
         for at in by_hour:
             if at in pressing:
-                yield from self._goes_in(at, left if is_last else [], fire, group, taken)
-        if not is_last:
-            yield self._lights(fire, self._fires[lit + 1], group)
+                yield from self._goes_in(at, [] if unlit else left, fire, group, taken)
+        for each in unlit:
+            yield self._lights(each, unlit, group)
         for at in by_hour:
             if at not in pressing:
                 yield from self._goes_in(at, [], fire, group, taken)
@@ -102,14 +102,12 @@ class FallingFloor:
             mouth = at_the_mouth(self._day, self._number, self._day.loads[at], fire)
             yield Choice(mouth, TurnTaken(self._number, at, at_the_mouth=True))
 
-    def _lights(self, fire: int, following: int, group: list[int]) -> Choice:
-        """The next fire, once all is out."""
-        light = self._light(following)
-        outs = (Tie(self._put(at), light, self._minutes(at), self._why) for at in group)
-        return Choice((Tie(self._light(fire), light, self._heats(fire), self._why), *outs), TurnTaken(self._number))
-
-    def _next_out(self, fire: int, now: SoFar) -> int:
-        return now.earliest[self._light(fire)] + self._heats(fire)
+    def _lights(self, fire: int, unlit: list[int], group: list[int]) -> Choice:
+        """This fire is the next, once all is out."""
+        light = self._light(fire)
+        outs = [Tie(self._put(at), light, self._minutes(at), self._why) for at in group]
+        others = [Tie(light, self._light(each), self._heats(fire), self._why) for each in unlit if each != fire]
+        return Choice((*outs, *others), TurnTaken(self._number, fire=fire))
 
     def _light(self, fire: int) -> int:
         return self._day.fires[fire].light
