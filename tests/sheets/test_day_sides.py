@@ -1,0 +1,28 @@
+"""How many sides of paper a plan takes: ten at most for eight breads, and the same bytes each time."""
+
+from __future__ import annotations
+
+import io
+
+from day.market import market
+from pypdf import PdfReader
+from sheets.each_form import ISSUE, METRIC
+
+from manchet.sheets.form import PageSetup, Subject
+from manchet.sheets.page.pdf import Pdf, pdf_of
+from manchet.sheets.registry import forms_about, html_of
+
+
+def test_eight_breads_are_ten_sides_at_most() -> None:
+    sides = {}
+    for form in forms_about(Subject.DAY):
+        view = form.render(market(), PageSetup(ISSUE, METRIC)).value
+        assert view is not None, form.name
+        html = html_of(view)
+        again = form.render(market(), PageSetup(ISSUE, METRIC)).value
+        assert again is not None and html == html_of(again), form.name
+        made = pdf_of(html, form.layouts)
+        assert isinstance(made, Pdf) and not made.faults and not made.missing, form.name
+        sides[form.name] = len(PdfReader(io.BytesIO(made.content)).pages)
+    assert len(market().day.breads) == 8 and len(sides) == 6
+    assert sum(sides.values()) <= 10, sides
