@@ -66,7 +66,7 @@ CLAUSE_FORMS = [
     "at", "at floor", "at air", "at top", "at bottom", "at fan", "a range of heat",
     "to temperature", "to core", "to length", "to pH", "to volume", "to below rim",
     "may wait", "may wait at", "until", "if late", "why", "note", "picture", "how", "do",
-    "in", "on", "under", "steam", "steam s", "steam ml", "vent open", "vent closed", "vent after",
+    "in", "on", "under", "steam", "steam s", "steam after", "steam ml", "vent open", "vent closed", "vent after",
     "lid on", "lid off", "turn after", "falling", "rising", "fold every", "turn every", "stir every", "fold after",
     "turn after a while", "stir after", "at a time", "loses", "each", "all", "clauses on a line of their own",
 ]  # fmt: skip
@@ -237,8 +237,10 @@ def _of_value(value: Any) -> Iterator[str]:
             yield what
         case nodes.Where(preposition, _):
             yield preposition
-        case nodes.Steam(amount):
+        case nodes.Steam(amount, after):
             yield f"steam {amount.unit}" if amount else "steam"
+            if after:
+                yield "steam after"
         case nodes.Vent(is_open, after):
             yield "vent open" if is_open else "vent closed"
             if after:

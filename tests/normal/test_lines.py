@@ -15,6 +15,8 @@ from manchet.syntax.clauses import Clause, Prose
 STEPS = """
 Bake at 240°C 12 mins with steam -> bake 12 min at 240 C, steam
 bake 12 min, at 240 C,steam -> bake 12 min at 240 C, steam
+bake 30 min at 240 C, vent open after 25 min, steam, steam 5 s after 15 min -> bake 30 min at 240 C, steam, steam 5 s after 15 min, vent open after 25 min
+bake 30 min at 240 C, steam after 2 min, vent closed after 120 s, vent open after 9 min -> bake 30 min at 240 C, vent closed after 120 s, steam after 2 min, vent open after 9 min
 Prove at 24 C covered 60–75 min until “a mark fills slowly” -> prove covered 60-75 min at 24 C until "a mark fills slowly"
 bake vent open to 97 C internal, 22 - 26 min, at 220 C -> bake 22-26 min at 220 C to 97 C core, vent open
 ferment covered 2 h with 2 folds every 40 min at 24 C -> ferment covered 2 h at 24 C with 2 folds every 40 min

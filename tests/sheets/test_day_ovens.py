@@ -53,7 +53,7 @@ def test_floors_are_those_of_the_curve_to_five_degrees() -> None:
 
 def test_what_is_done_meanwhile_has_its_clock() -> None:
     assert "damper open 22:47" in row("Ebb rye").then and "turn the bread 23:00" in row("Ebb rye").then
-    later = with_starts(market(), {"Ebb rye/vent": market().begins(number_of(market(), "Ebb rye/vent")) + 2})
+    later = with_starts(market(), {"Ebb rye/vent open": market().begins(number_of(market(), "Ebb rye/vent open")) + 2})
     assert "damper open 22:49" in row("Ebb rye", later).then
 
 

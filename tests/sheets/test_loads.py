@@ -121,7 +121,7 @@ def test_a_core_by_kind_where_the_file_gives_none(kind: str, core: str) -> None:
 
 def test_steam_as_this_oven_makes_it() -> None:
     (bake,) = bakes(sheet(text(holds="holds 24 loaves\n    steam by pan")))
-    assert [phase.steam for phase in bake.phases] == ["steam, by pan", ""]
+    assert [phase.steam_vent[:1] for phase in bake.phases] == [("steam, by pan",), ()]
 
 
 def test_no_core_for_what_has_no_crumb() -> None:

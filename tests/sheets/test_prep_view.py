@@ -160,8 +160,8 @@ def test_branches_and_the_divide_list() -> None:
 def test_the_phases_of_a_bake_stand_in_a_table() -> None:
     bake = next(p for p in parts_of(sheet(FERRY)) if isinstance(p, BakeTable))
     one, two = bake.phases
-    assert (one.minutes, one.heat, one.steam) == ("15\N{NO-BREAK SPACE}min", "250\N{NO-BREAK SPACE}°C", "steam")
-    assert (two.vent, two.core) == ("open", "97\N{NO-BREAK SPACE}°C")
+    assert (one.minutes, one.heat, one.steam_vent) == ("15\N{NO-BREAK SPACE}min", "250\N{NO-BREAK SPACE}°C", ("steam",))
+    assert (two.steam_vent, two.core) == (("damper open",), "97\N{NO-BREAK SPACE}°C")
 
 
 def test_folds_have_a_tick_and_their_minute() -> None:

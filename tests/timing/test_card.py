@@ -12,6 +12,7 @@ from weighing.kneading import BUTTER, FLOUR, STARTER, WATER, YEAST, batch, stage
 from works import by_hand
 
 from manchet.batch.model import Batch
+from manchet.formula.bake_events import OPEN, BakeEvent
 from manchet.formula.model import Heat, Range, Reach
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer, Oven
 from manchet.timing.card.card import card_of
@@ -104,7 +105,7 @@ def test_where_the_oven_takes_longest_it_is_the_first_line() -> None:
 
 
 def test_folds_and_the_damper_have_lines_of_their_own() -> None:
-    bake = step("bake", 25)._replace(vent=True, vent_after=Fraction(120), turn_after=Fraction(600))
+    bake = step("bake", 25)._replace(events=(BakeEvent(OPEN, Fraction(120)),), turn_after=Fraction(600))
     dough = stage("dough", [weighed(FLOUR, 1000)], [step("ferment", 120, folds=(2, 40)), bake])
     found = card(batch(dough))
     assert lines(found) == [
@@ -112,7 +113,7 @@ def test_folds_and_the_damper_have_lines_of_their_own() -> None:
         "Fri 17:40 +40 dough fold",
         "Fri 18:20 +80 dough fold",
         "Fri 19:00 +120 dough bake",
-        "Fri 19:02 +122 dough vent",
+        "Fri 19:02 +122 dough vent open",
         "Fri 19:10 +130 dough turn bread",
         "Fri 19:25 +145 dough take out of oven",
     ]

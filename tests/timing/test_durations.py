@@ -7,6 +7,7 @@ from fractions import Fraction
 import pytest
 from weighing.kneading import minutes, step
 
+from manchet.formula.bake_events import OPEN, STEAM, BakeEvent
 from manchet.formula.model import Range, Step
 from manchet.kitchen.model import PLAIN, Mixer
 from manchet.timing.jobs.durations import UNTIMED, inside, length_of
@@ -75,6 +76,9 @@ def test_folds_stand_inside_their_wait() -> None:
 
 
 def test_the_turn_of_the_bread_and_the_damper_stand_inside_the_bake() -> None:
-    bake = step("bake", 25)._replace(turn_after=Fraction(600), vent=True, vent_after=Fraction(120))
-    assert [(f.work, f.after) for f in inside(bake)] == [("vent", 120), ("turn bread", 600)]
+    bake = step("bake", 25)._replace(
+        turn_after=Fraction(600),
+        events=(BakeEvent(STEAM), BakeEvent(OPEN, Fraction(120)), BakeEvent(STEAM, Fraction(900), Fraction(5))),
+    )
+    assert [(f.work, f.after) for f in inside(bake)] == [("vent open", 120), ("turn bread", 600), ("steam", 900)]
     assert minutes(25) == bake.time

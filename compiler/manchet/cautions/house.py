@@ -23,7 +23,7 @@ def house_hazards_met(work: Work) -> Iterator[Caution]:
     baked = [step for step in steps if step.verb in IN_OVEN]
     if baked:
         yield from _fire(work.kitchen)
-    if any(step.steam or any(heat.celsius.likely >= 200 for heat in step.heats) for step in baked):
+    if any(step.steamed or any(heat.celsius.likely >= 200 for heat in step.heats) for step in baked):
         yield caution("oven-steam")
     flour = any(portion.is_flour for stage in work.formula.stages for portion in stage.portions)
     if flour and work.batch.flour >= 5000:

@@ -5,7 +5,7 @@ from manchet.checks.listed import Listed
 
 CHECKS = {
     'bake-loss-implausible': Listed('baking', ('bake loss',), False),
-    'bake-phases-exchanged': Listed('baking', ('verb bake',), False),
+    'bake-phases-exchanged': Listed('baking', ('verb bake',), False, ('steam-while-vent-open',)),
     'bake-too-short': Listed('baking', ('verb bake',), False),
     'breads-need-two-fires': Listed('baking', ('kitchen oven',), False),
     'cold-too-warm': Listed('keeping', ('chills',), False),
@@ -88,6 +88,7 @@ CHECKS = {
     'soda-without-acid': Listed('composition', ('class raising agent',), False),
     'stage-without-steps': Listed('preferments', ('without steps',), False),
     'steam-missing': Listed('baking', ('kind hearth loaf',), False),
+    'steam-while-vent-open': Listed('baking', ('verb bake',), False),
     'steps-out-of-order': Listed('pieces', (), False),
     'stiff-dough-on-fast': Listed('mixing', ('kitchen mixer',), False),
     'sugar-against-ordinary-yeast': Listed('composition', ('class sweetener',), False),

@@ -9,6 +9,7 @@ from enum import Enum
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.formula.bake_events import OPEN, STEAM, BakeEvent
 from manchet.formula.picture import Picture
 from manchet.formula.ranges import Range
 from manchet.larder.ingredient import Ingredient
@@ -129,11 +130,8 @@ class Step(NamedTuple):
     where: tuple[str, str] | None = None
     """Preposition and place."""
     shape: str = ""
-    steam: bool = False
-    steam_seconds: Fraction | None = None
-    steam_millilitres: Fraction | None = None
-    vent: bool | None = None
-    vent_after: Fraction | None = None
+    events: tuple[BakeEvent, ...] = ()
+    """Steam and vent, in order of time."""
     lid: bool | None = None
     turn_after: Fraction | None = None
     folds: tuple[Folds, ...] = ()
@@ -147,3 +145,11 @@ class Step(NamedTuple):
     applied: Applied | None = None
     bath: str = ""
     """The key of the preparation that pieces are boiled in, where the step says no other weight of it."""
+
+    @property
+    def steamed(self) -> bool:
+        return any(event.what == STEAM for event in self.events)
+
+    @property
+    def opens_vent(self) -> bool:
+        return any(event.what == OPEN for event in self.events)

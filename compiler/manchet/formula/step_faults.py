@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
+from itertools import pairwise
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.fixes import exchange_of
 from manchet.diagnostics.reports import report
+from manchet.formula.bake_events import STEAM
 from manchet.formula.model import Step
 from manchet.syntax.vocabulary import VERB
 
@@ -33,6 +36,9 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
         yield report("folds-too-many", step.place, message, f"write fewer {most.work}s, further apart")
     elif step.folds and step.time is not None and step.time.high is not None:
         yield from _folds_too_many(step)
+    if (step.events or step.turn_after is not None) and step.time is not None and step.time.high is not None:
+        yield from _too_late(step, step.time.high)
+    yield from _no_change(step)
 
 
 _HOW = frozenset({"by hand", "hands-on", "waiting", "slow", "fast", "speed"})
@@ -40,6 +46,34 @@ _HOW = frozenset({"by hand", "hands-on", "waiting", "slow", "fast", "speed"})
 
 MOST_FOLDS = 100
 """Folds, turns or stirs in one wait: each has its line on the card. Our own rule."""
+
+
+def _too_late(step: Step, lasts: Fraction) -> Iterator[Diagnostic]:
+    """The last of steam, vent and turn that would come when the step is over."""
+    late = [(event.after, event.what) for event in step.events]
+    late += [] if step.turn_after is None else [(step.turn_after, "turn")]
+    after, what = max(late)
+    if after <= lasts:
+        return
+    from manchet.formula.durations import duration, span  # a sound file has no need of them
+
+    assert step.time is not None
+    message = f"`{what}` would come after {duration(after)}, and `{step.verb}` lasts {span(step.time)}"
+    help = f"an earlier `{what}`, or a longer `{step.verb}`; the minutes count from the beginning of this step"
+    yield report("later-than-the-bake", step.place, message, help)
+
+
+def _no_change(step: Step) -> Iterator[Diagnostic]:
+    """The vent is opened when it is open, or shut when it is shut, with no steam between, which would tell that it was not."""
+    for before, event in pairwise(step.events):
+        if before.what == event.what != STEAM:
+            from manchet.formula.durations import duration  # a sound file has no need of it
+
+            said = event.what.removeprefix("vent ")
+            begun = f"after {duration(before.after)}" if before.after else "from the beginning"
+            message = f"`{event.what}` after {duration(event.after)}, but the vent is {said} already, {begun}"
+            yield report("vent-moved-twice", step.place, message, f"keep one `{event.what}`")
+            return
 
 
 def _folds_too_many(step: Step) -> Iterator[Diagnostic]:

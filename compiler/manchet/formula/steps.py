@@ -11,6 +11,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula import measures
+from manchet.formula.bake_events import OPEN, SHUT, STEAM, BakeEvent, by_the_clock
 from manchet.formula.model import Applied, Folds, Heat, Range, Reach, Step, Wait, Who
 from manchet.formula.naming import Names
 from manchet.formula.picture import Picture
@@ -43,11 +44,11 @@ def clauses_of(entry: Entry) -> list[tuple[Line, nodes.Clause]]:
     return found
 
 
-def _twice(what: str, line: Line) -> Diagnostic:
-    """The report of a clause that is said twice; two times on one line are two steps."""
+def _twice(what: str, line: Line, when: str = "") -> Diagnostic:
+    """The report of a clause that is said twice (`when`: at one moment); two times on one line are two steps."""
     from manchet.syntax.mistakes.in_two import in_two  # a sound file has no need of it
 
-    message, two = f"this step has {what} twice", in_two(line.body) if what == "a time" else None
+    message, two = f"this step has {what} twice{when}", in_two(line.body) if what == "a time" else None
     if two is None:
         return report("clause-twice", line.place(), message, "keep one of the two")
     title = f"write two lines: `{two[0]}`, and under it `{two[1]}`"
@@ -66,6 +67,7 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
     heats: list[Heat] = []
     reaches: list[Reach] = []
     folds: list[Folds] = []
+    events: list[BakeEvent] = []
     notes: list[str] = []
     pictures: list[Picture] = []
 
@@ -116,16 +118,10 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
                 air, found = _humidity(amount, line)
                 reports += found
                 once("humidity", air, line, "a humidity")
-            case nodes.Steam(amount):
-                said["steam"] = True
-                if amount is not None and UNITS[amount.unit].dimension == TIME:
-                    said["steam_seconds"] = measures.seconds(amount).low
-                elif amount is not None:
-                    said["steam_millilitres"], found = millilitres_of(amount, measures_of, line)
-                    reports += found
-            case nodes.Vent(opened, after):
-                once("vent", opened, line, "`vent`")
-                said["vent_after"] = measures.seconds(after).likely if after else None
+            case nodes.Steam() | nodes.Vent():
+                event, found = _event(clause, line, measures_of)
+                reports += (*found, *_clashes(event, events, line))
+                events.append(event)
             case nodes.Lid(on):
                 once("lid", on, line, "`lid`")
             case nodes.TurnAfter(time):
@@ -154,6 +150,7 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
         heats=tuple(heats),
         reaches=tuple(reaches),
         folds=tuple(folds),
+        events=tuple(sorted(events, key=by_the_clock)),
         notes=tuple(notes),
         pictures=tuple(pictures),
         optional="optional" in manner,
@@ -169,6 +166,29 @@ def _bath(verb: str, where: tuple[str, str] | None, names: Names) -> str:
     """`boil in malt bath`: the key of that preparation; "" where the place is a pot."""
     boils = verb in VERB and VERB[verb].boils
     return fold(where[1]) if boils and where and fold(where[1]) in names.preparations else ""
+
+
+def _event(clause: nodes.Steam | nodes.Vent, line: Line, measures_of: str) -> Outcome[BakeEvent]:
+    after = measures.seconds(clause.after).likely if clause.after else Fraction(0)
+    if isinstance(clause, nodes.Vent):
+        return Outcome(BakeEvent(OPEN if clause.open else SHUT, after))
+    amount = clause.amount
+    if amount is None:
+        return Outcome(BakeEvent(STEAM, after))
+    if UNITS[amount.unit].dimension == TIME:
+        return Outcome(BakeEvent(STEAM, after, seconds=measures.seconds(amount).low))
+    water, reports = millilitres_of(amount, measures_of, line)
+    return Outcome(BakeEvent(STEAM, after, millilitres=water), reports)
+
+
+def _clashes(event: BakeEvent, others: Iterable[BakeEvent], line: Line) -> Iterator[Diagnostic]:
+    """Two of steam, or two of the vent, at one moment."""
+    is_steam = event.what == STEAM
+    if any(other.after == event.after and (other.what == STEAM) == is_steam for other in others):
+        from manchet.formula.durations import duration  # a sound file has no need of it
+
+        when = f", both after {duration(event.after)}" if event.after else ""
+        yield _twice("`steam`" if is_steam else "`vent`", line, when)
 
 
 def _humidity(amount: nodes.Amount, line: Line) -> Outcome[Range | None]:

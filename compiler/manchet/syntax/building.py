@@ -151,6 +151,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "by_fire": lambda word: n.ByFire(word.text),
     "humidity": n.Humidity,
     "steam": lambda amount=None: n.Steam(amount),
+    "steam_after": lambda *times: n.Steam(*times) if len(times) > 1 else n.Steam(None, *times),
     "vent": lambda word, after: n.Vent(word.text == "open", after),
     "lid": lambda word: n.Lid(word.text == "on"),
     "turn_after": n.TurnAfter,

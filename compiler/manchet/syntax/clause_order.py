@@ -1,17 +1,20 @@
 """The order in which the clauses of a step are written: what, how, how long, at what heat, where, to what, and until when.
 
-Clauses of different sorts say the same in any order. Those of one sort are a sequence: `at 260 C floor 240 C air`.
+Clauses of different sorts say the same in any order, and so do steam and vent, which have the clock. Others of one sort are a
+sequence: `at 260 C floor 240 C air`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from fractions import Fraction
 
+from manchet.quantities.units import UNITS
 from manchet.syntax import clauses as c
 from manchet.syntax.clauses import Clause
 
 ORDER = (
-    "as", "with", "how", "manner", "time", "who", "at", "falling", "within", "where", "to", "by fire", "humidity", "loses", "steam", "vent", "lid", "turn",
+    "as", "with", "how", "manner", "time", "who", "at", "falling", "within", "where", "to", "by fire", "humidity", "loses", "steam and vent", "lid", "turn",
     "at a time", "may wait", "optional", "if late", "why", "note", "picture", "until",
 )  # fmt: skip
 
@@ -31,8 +34,8 @@ _SORTS: dict[type, str] = {
     c.ByFire: "by fire",
     c.Humidity: "humidity",
     c.Loses: "loses",
-    c.Steam: "steam",
-    c.Vent: "vent",
+    c.Steam: "steam and vent",
+    c.Vent: "steam and vent",
     c.Lid: "lid",
     c.TurnAfter: "turn",
     c.AtATime: "at a time",
@@ -50,9 +53,21 @@ def sort_of(clause: Clause) -> str:
     return _SORTS[type(clause)]
 
 
-def place_of(clause: Clause) -> int:
-    """Where a clause stands among others: by this they are sorted."""
-    return _PLACES[sort_of(clause)]
+def place_of(clause: Clause) -> tuple[int, Fraction, int]:
+    """Where a clause stands among others: by this they are sorted. Steam and vent stand as the clock has them; at one moment
+    the vent is shut before steam goes in, and is opened after it."""
+    place = _PLACES[sort_of(clause)]
+    if not isinstance(clause, c.Steam | c.Vent):
+        return place, AT_ONCE, 0
+    after = AT_ONCE if clause.after is None else _seconds(clause.after)
+    return place, after, 1 if isinstance(clause, c.Steam) else 2 if clause.open else 0
+
+
+AT_ONCE = Fraction(0)
+
+
+def _seconds(amount: c.Amount) -> Fraction:
+    return (amount.low or amount.high or AT_ONCE) * UNITS[amount.unit].factor
 
 
 def in_order(clauses: Iterable[Clause]) -> tuple[Clause, ...]:

@@ -117,9 +117,10 @@ class Humidity(NamedTuple):
 
 
 class Steam(NamedTuple):
-    """`steam`, `steam 10 s`, `steam 200 ml`."""
+    """`steam`, `steam 10 s`, `steam 200 ml`; `after`: so long after the step began, else at once."""
 
     amount: Amount | None = None
+    after: Amount | None = None
 
 
 class Vent(NamedTuple):

@@ -8,10 +8,12 @@ from manchet.batch.work import Work
 from manchet.checks.looking import breads
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
+from manchet.formula.bake_events import OPEN, STEAM
 from manchet.formula.model import Step
 
 NAME = "bake-phases-exchanged"
 ABOUT = ("verb bake",)
+EXPLAINS = ("steam-while-vent-open",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
@@ -29,13 +31,18 @@ def check(work: Work) -> Iterator[Diagnostic]:
 
 def _exchanged(first: Step, second: Step) -> Sequence[str]:
     """What the first phase has and what the second, where that can only be the other way round."""
-    if first.vent and first.vent_after is None and not first.steam and second.steam:
+    steamed = _begins_with(second, STEAM)
+    if _begins_with(first, OPEN) and not first.steamed and steamed:
         return "the vent open", "the steam"
-    if second.steam and not first.steam and _heat(second) > _heat(first) > 0:
+    if steamed and not first.steamed and _heat(second) > _heat(first) > 0:
         return "no steam", "the steam and more heat"
     if first.lid is False and second.lid:
         return "the lid off", "the lid on"
     return ()
+
+
+def _begins_with(step: Step, what: str) -> bool:
+    return any(event.what == what and not event.after for event in step.events)
 
 
 def _heat(step: Step) -> Fraction:

@@ -28,7 +28,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for noun, steps in work.formula.ways:
         bakes = list(of_verbs(steps, "bake"))
-        if not bakes or any(step.steam or step.lid is not None for step in bakes):
+        if not bakes or any(step.steamed or step.lid is not None for step in bakes):
             continue
         if _dry_on_purpose(work, bakes[0]) or _covered(work, steps):
             continue

@@ -19,8 +19,8 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     for noun, steps in work.formula.ways:
         bakes = list(of_verbs(steps, "bake"))
-        steamed = [step for step in bakes if step.steam]
-        if not steamed or likely(bakes) < least or any(step.vent or step.lid is not None for step in bakes):
+        steamed = [step for step in bakes if step.steamed]
+        if not steamed or likely(bakes) < least or any(step.opens_vent or step.lid is not None for step in bakes):
             continue
         message = f"steam for {bread(noun)}, and the vent is never opened"
         yield report(NAME, bakes[-1].place, message, "add `, vent open` to the last bake line")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from manchet.figures.mixing.by_hand import DRINKS, TOGETHER, Handwork, handwork, is_machine_mix
 from manchet.figures.mixing.turns import kneading
+from manchet.formula.bake_events import STEAM
 from manchet.formula.model import Step
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
@@ -35,5 +36,5 @@ def done_by_hand(step: Step, stirred: bool, first: bool, after: Step | None, m: 
 
 def _plain(step: Step) -> Step:
     """Without what only a bakery has: seconds a piece, dampers, the name of a machine."""
-    changed = step._replace(vent=None, vent_after=None)
+    changed = step._replace(events=tuple(event for event in step.events if event.what == STEAM))
     return changed._replace(time=None, per="") if step.per == "each" else changed

@@ -105,8 +105,8 @@ class BakePhase(NamedTuple):
 
     minutes: str
     heat: str
-    steam: str
-    vent: str
+    steam_vent: tuple[str, ...]
+    """In order of time."""
     core: str
     look: str = ""
     notes: tuple[str, ...] = ()

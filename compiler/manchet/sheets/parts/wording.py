@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.formula.bake_events import BakeEvent
 from manchet.formula.model import Folds, Goes, Range, Reach, Step, Who
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.views import BakePhase, Box
@@ -137,8 +138,7 @@ def targets(step: Step, m: Measures) -> list[str]:
 
 
 def more(step: Step, m: Measures) -> list[str]:
-    opened = vent(step, m)
-    said = [humidity(step, m), steam(step, m), f"{m.words['vent']} {opened}" if opened else "", _lid(step, m)]
+    said = [humidity(step, m), *events(step, m), _lid(step, m)]
     if step.at_a_time is not None:
         said.append(m.words.say("say.at_a_time", str(step.at_a_time)))
     return [part for part in said if part]
@@ -148,20 +148,23 @@ def humidity(step: Step, m: Measures) -> str:
     return "" if step.humidity is None else m.words.say("say.humidity", m.per_cents(step.humidity))
 
 
-def steam(step: Step, m: Measures) -> str:
-    if step.steam_seconds is not None:
-        return m.words.say("say.steam_seconds", m.duration(step.steam_seconds))
-    if step.steam_millilitres is not None:
-        return m.words.say("say.steam_millilitres", m.poured(step.steam_millilitres))
-    return m.words["say.steam"] if step.steam else ""
+def events(step: Step, m: Measures) -> tuple[str, ...]:
+    """Steam and damper, in order of time, each with its minute: `10 s steam`, `damper open after 8 min`."""
+    return tuple(
+        m.words.say("say.event_after", event_said(event, m), m.duration(event.after))
+        if event.after
+        else event_said(event, m)
+        for event in step.events
+    )
 
 
-def vent(step: Step, m: Measures) -> str:
-    """`open`, `open after 2 min`: under its heading in the table of phases."""
-    if step.vent is None:
-        return ""
-    said = m.words["say.vent_open" if step.vent else "say.vent_closed"]
-    return m.words.say("say.vent_after", said, m.duration(step.vent_after)) if step.vent_after else said
+def event_said(event: BakeEvent, m: Measures) -> str:
+    """What is done, without its minute."""
+    if event.seconds is not None:
+        return m.words.say("say.steam_seconds", m.duration(event.seconds))
+    if event.millilitres is not None:
+        return m.words.say("say.steam_millilitres", m.poured(event.millilitres))
+    return m.words["say." + event.what]
 
 
 def _lid(step: Step, m: Measures) -> str:
@@ -243,7 +246,7 @@ def phase(step: Step, m: Measures) -> BakePhase:
         beside.append(m.words.say("say.at_a_time", str(step.at_a_time)))
     said = ", ".join(part for part in beside if part)
     return BakePhase(
-        minutes, heats(step, m), steam(step, m), vent(step, m), core, look(step, m),
+        minutes, heats(step, m), events(step, m), core, look(step, m),
         ((said,) if said else ()) + notes(step, m),
     )  # fmt: skip
 

@@ -13,6 +13,11 @@ VESSELS = "(?:tin|pan|tray|basket|banneton|mould|mold|couche|cloth|board|peel)s?
 _SPEEDS = {"1st": "1", "first": "1", "2nd": "2", "second": "2", "3rd": "3", "third": "3"}
 _SPEED_WORDS = {"slow": "slow", "low": "slow", "fast": "fast", "high": "fast"}
 
+
+def _moved_after(m: re.Match[str]) -> str:
+    return f"vent {'open' if m[2].lower() == 'open' else 'closed'} after {m[1]}"
+
+
 STEP_WORDS: tuple[Rewriter, ...] = (
     rule(r"^(?:and |then |now |next,? )+(?=\w)", ""),
     rule(
@@ -64,7 +69,16 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     ),
     rule(r",? (?:without|no) steam\b", ""),
     rule(r"\bsteamed$", "steam"),
-    rule(r"\b(?:open (?:the )?(?:vent|damper)|(?:vents?|damper) (?:opens|opened)) (?=after\b)", "vent open "),
+    rule(r"\b(?:(?:more|another|again) steam|steam (?:again|once more))\b", "steam"),
+    rule(r"\b(?:open (?:the )?(?:vents?|damper)|(?:vents?|damper) (?:opens|opened))(?= (?:after|at)\b)", "vent open"),
+    rule(
+        r"\b(?:(?:close|shut) (?:the )?(?:vents?|damper)|(?:vents?|damper) (?:closes|shuts|shut)|dampers? closed)"
+        r"(?=$|,| (?:after|at)\b)",
+        "vent closed",
+    ),
+    rule(r"\bafter (<n> (?:min|s)),? (open|close|shut) (?:the )?(?:vents?|damper)\b", _moved_after),
+    rule(r"\bafter (<n> (?:min|s)),? (vent open|vent closed|steam(?: <n> (?:s|ml))?)\b", r"\2 after \1"),
+    rule(r"\b(vent open|vent closed|steam(?: <n> (?:s|ml))?) at (?=<n> (?:min|s)\b)", r"\1 after "),
     rule(r"\brotate (?=after\b)", "turn "),
     rule(r"\b(?:losing|and loses) (?=<n>%)", "loses "),
     # thickness

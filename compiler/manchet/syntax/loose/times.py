@@ -27,6 +27,7 @@ TIMES: tuple[Rewriter, ...] = (
     rule(r"\b(?:from )?between (<n>) and (<n> [CF])<end>", r"\1-\2"),
     rule(rf"(?<!\bh )(?<!\bmin )(?<![\w.,/])(<n>) ?{_TO} ?({_FIGURE})<end>", lambda m: _range(m[1], m[2])),
     rule(rf"(?<![\w.,/])({_FIGURE}) ?(?:{_TO}|[-–]) ?({_FIGURE})<end>", lambda m: _range(m[1], m[2])),
+    rule(r"\bsteam (after <n> (?:min|s)),? (?:for|with) (<n> (?:s|ml))\b", r"steam \2 \1"),
     rule(r"(?<!good )\bfor (?=(?:at least |at most )?<n>(?:-<n>)? <time><end>)", ""),
     rule(r"\bup to (?=<n> <time><end>)", "at most "),
     rule(r"\b(?:min\.|minimum) (?=<n> <time><end>)", "at least "),

@@ -222,7 +222,7 @@ def _inside_rows(
     for work in inside(job.step):
         if work.after <= job.length.planned:
             when = clock.at(begin + work.after)
-            line = bare._replace(job=work.work, start=when, end=when, number=work.number, of=work.of)
+            line = bare._replace(job=work.work, start=when, end=when, number=work.number, of=work.of, event=work.event)
             found.append((begin + work.after, line._replace(elapsed=minute(begin + work.after))))
     end = begin + job.length.planned
     if is_last_phase:

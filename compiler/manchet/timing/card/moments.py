@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import datetime, timedelta
 
+from manchet.formula.bake_events import OPEN, SHUT, STEAM
 from manchet.formula.model import Who
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BOILS, COLD, IN_OVEN
@@ -22,9 +23,10 @@ STAYS = timedelta(minutes=20)
 DOUGH = "dough"
 FIRE = frozenset({"preheat", "fire out"})
 READY = "ready"
-VENT, OUT = "vent", "take out of oven"
+OUT = "take out of oven"
+EVENTS = frozenset({STEAM, OPEN, SHUT})
 AT_LOADING = timedelta(minutes=6)
-"""A damper that opens so soon after a load is in is seen to by whoever put it in. Our own rule."""
+"""Steam or a damper so soon after a load is in are seen to by whoever put it in. Our own rule."""
 
 
 class MomentLine(NamedTuple):
@@ -168,9 +170,11 @@ def _cut(alike: Sequence[Rows]) -> Iterator[list[Rows]]:
 def _parts(so_far: Rows, row: CardRow) -> bool:
     """Whether a row begins a moment of its own after these."""
     before = so_far[-1]
-    if row.job == VENT and row.start - so_far[0].start <= AT_LOADING:
+    if row.job in EVENTS and so_far[0].job not in EVENTS and row.start - so_far[0].start <= AT_LOADING:
         return False
-    if row.job != "step" or before.job not in ("step", OUT, VENT):
+    if row.job in EVENTS and row.start == before.start:
+        return False
+    if row.job != "step" or before.job not in EVENTS | {"step", OUT}:
         return True
     if any(is_left(one) for one in so_far[:-1]) and not is_left(before):
         return True

@@ -6,6 +6,7 @@ from datetime import datetime
 from fractions import Fraction
 
 from manchet.batch.far_from_written import FarStep
+from manchet.formula.bake_events import BakeEvent
 from manchet.formula.model import Moved, Range, Step, Swapped, Who
 from manchet.records import NamedTuple
 from manchet.timing.jobs.loads import FromMix
@@ -76,8 +77,8 @@ class CardRow(NamedTuple):
     """One line of the card.
 
     `job` is "step" (then `step` is what is done), "fold", "turn" or "stir" (work inside a wait), "turn bread",
-    "vent" (inside a bake; `step` is the wait or the bake), "preheat", "fire out" (of an oven that falls: hour 0 of its own
-    card) or "take out of oven".
+    "steam", "vent open", "vent closed" (inside a bake; `step` is the wait or the bake), "preheat", "fire out" (of an oven
+    that falls: hour 0 of its own card) or "take out of oven".
     """
 
     start: datetime
@@ -138,6 +139,8 @@ class CardRow(NamedTuple):
     """Seconds from when to when the middle of a dough in the fridge is cold. An estimate."""
     in_room: InRoom | None = None
     """For a wait whose room is not as warm as the file has it."""
+    event: BakeEvent | None = None
+    """For steam and vent inside a bake."""
     far: FarStep | None = None
     """Where its minutes were written for another size."""
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.formula.bake_events import BakeEvent
 from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
@@ -79,14 +80,17 @@ class Inside(NamedTuple):
     """Work inside a wait or a bake, `after` seconds from its beginning: the `number`th of `of`."""
 
     work: str
-    """"fold", "turn", "stir", "turn bread" or "vent"."""
+    """"fold", "turn", "stir", "turn bread", "steam", "vent open" or "vent closed"."""
     after: Fraction
     number: int
     of: int
+    event: BakeEvent | None = None
+    """Of steam and vent."""
 
 
 def inside(step: Step) -> tuple[Inside, ...]:
-    """The folds, turns and stirs of a wait, the turn of the bread and of the damper in a bake, in order of time.
+    """The folds, turns and stirs of a wait, the turn of the bread in a bake, and its steam and damper where they come later
+    than at once; in order of time.
 
     `with 4 folds every 30 min` are at 30, 60, 90 and 120 min; `with a fold after 45 min` is one.
     """
@@ -97,6 +101,5 @@ def inside(step: Step) -> tuple[Inside, ...]:
     ]
     if step.turn_after is not None:
         found.append(Inside("turn bread", step.turn_after, 1, 1))
-    if step.vent_after is not None:
-        found.append(Inside("vent", step.vent_after, 1, 1))
+    found += [Inside(event.what, event.after, 1, 1, event) for event in step.events if event.after]
     return tuple(sorted(found, key=lambda one: one.after))

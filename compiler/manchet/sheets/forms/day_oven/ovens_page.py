@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from manchet.cautions.registry import cautions_of
 from manchet.day.floors import heat_of
+from manchet.day.jobs.oven_times import AT_ONCE
 from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.day.pages.oven_turns import OvenDay, OvenLoad, minutes_a_degree, ovens_of
 from manchet.formula.nouns import noun_for
@@ -126,11 +127,12 @@ def _row(plan: DayPlan, one: OvenDay, row: OvenLoad, m: Measures) -> OvenRow:
 
 
 def _then(plan: DayPlan, one: OvenDay, row: OvenLoad, m: Measures) -> Iterator[str]:
-    """Steam; what is done while it is in, by the clock; the phases of an oven that is set; the look and the core."""
+    """Steam and damper as it goes in; what is done while it is in, by the clock; the phases of an oven that is set; the look and the core."""
     wall, phases = WallTime(plan, m), plan.of.baked[row.load].phases
     words = JobWords(plan, works_of(plan), m)
-    if phases and (steam := wording.steam(phases[0], m)):
-        yield steam
+    if phases:
+        at_once = [event for event in phases[0].events if event.after <= AT_ONCE]
+        yield from wording.events(phases[0]._replace(events=tuple(at_once)), m)
     for job in row.inside:
         does = " · ".join(clause.do for clause in words.line(job).clauses)
         yield m.words.say("loads.at_clock", does, wall.clock(plan.begins(job)))

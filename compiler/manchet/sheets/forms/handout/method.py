@@ -131,7 +131,7 @@ class HomeWriter(NamedTuple):
         if core is not None:
             cores.append(core.about)
         looks = [look for step in phases if (look := wording.look(step, self.m))]
-        notes = tuple(note for step in phases for note in wording.phase(step._replace(vent=None), self.m).notes)
+        notes = tuple(note for step in phases for note in wording.phase(step, self.m).notes)
         notes += () if core is None else (core.note,)
         how = "".join(say("handout.then", each) for each in said[1:])
         how += "".join(f", {say('say.core', each)}" for each in cores)

@@ -9,6 +9,7 @@ from manchet.batch.usual_bake_loss import THIN_NAMES
 from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
 from manchet.figures.oven.floor import shapes
+from manchet.formula.bake_events import STEAM
 from manchet.formula.model import Range, Step
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
@@ -16,6 +17,7 @@ from manchet.sheets.forms.handout.home_measures import FAN_LESS, HOTTEST, oven_m
 from manchet.sheets.forms.handout.view import HomeBake, HomeOven, HomePhase
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.steps import for_the_sort
+from manchet.sheets.parts.wording import single
 
 POTTED = Fraction(350)
 """Grams from which a piece is a loaf that a pot is worth heating for. Our own rule."""
@@ -143,6 +145,24 @@ def is_potted(work: Work) -> bool:
     return any(_heated(baked, work) == "stone" and not _is_lidded(baked) for baked in bakes_of(work))
 
 
+def _steamed_later(bake: Sequence[Step], m: Measures) -> Iterator[str]:
+    """When steam is wanted, counted from when it goes in, where that is not at once alone."""
+    begun, times = Range(Fraction(0), Fraction(0)), []
+    for step in bake:
+        times += [_plus(begun, single(event.after)) for event in step.events if event.what == STEAM]
+        begun = _plus(begun, step.time or single(Fraction(0)))
+    later = [m.time(time) for time in times if time.high]
+    if later:
+        phrase = "handout.steam_again" if len(later) < len(times) else "handout.steam_then"
+        yield m.words.say(phrase, ", ".join(later))
+
+
+def _plus(one: Range, other: Range) -> Range:
+    """The end that is open, planned as likely."""
+    low, high = one.low or one.likely, one.high or one.likely
+    return Range(low + (other.low or other.likely), high + (other.high or other.likely))
+
+
 def _advice(baked: Baked, work: Work, m: Measures) -> Iterator[str]:
     """What a pot or a stone does here, when to heat the oven, and what to do where the file is hotter than it."""
     say, heated, bake = m.words.say, _heated(baked, work), baked.phases
@@ -153,8 +173,8 @@ def _advice(baked: Baked, work: Work, m: Measures) -> Iterator[str]:
         first = bake[0].time if len(bake) > 1 else None
         yield say("handout.pot", m.time(first) if first is not None else m.words["handout.first_third"])
         yield m.words["handout.stone"]
-    if any(step.steam for step in bake) and not _is_lidded(baked):
-        yield m.words["handout.steam_at_home"]
+    if any(step.steamed for step in bake) and not _is_lidded(baked):
+        yield " ".join((m.words["handout.steam_at_home"], *_steamed_later(bake, m)))
     if any((heat := dial(step)) is not None and heat.likely > HOTTEST for step in bake):
         yield say("handout.too_hot", m.degrees(Range(HOTTEST, HOTTEST)))
     if _is_lidded(baked) and sum(piece.number for piece in work.batch.pieces) > 1:

@@ -229,12 +229,10 @@ def _estimate(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> CoreE
 
 
 def _then(bake: Bake, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
-    """`6 at a time`, `steam`, the phases after the first with their minutes and heat, the look, the core."""
+    """`6 at a time`, steam and damper, the phases after the first with their minutes and heat, the look, the core."""
     if bake.turns > 1 and bake.holds is not None:
         yield m.words.say("say.at_a_time", str(bake.holds.number))
-    first = wording.steam(bake.phases[0], m)
-    if first:
-        yield first
+    yield from wording.events(bake.phases[0], m)
     for phase in bake.phases[1:]:
         heat = wording.heats(phase, m)
         minutes = m.time(phase.time) if phase.time is not None else ""

@@ -32,7 +32,7 @@ class LoadRow(NamedTuple):
     minutes: str
     out: str
     then: tuple[str, ...]
-    """Steam, the phases after the first, what the eye and the thermometer wait for."""
+    """Steam and damper, the phases after the first, what the eye and the thermometer wait for."""
     colder: str = ""
     """`Floor under 250? Load 4 first`; "" where nothing is won by that."""
 

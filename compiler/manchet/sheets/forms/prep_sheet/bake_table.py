@@ -9,6 +9,7 @@ from manchet.batch.work import Work
 from manchet.figures.oven.bakes import dries, holds_of, loads_of
 from manchet.figures.oven.curve import floor_heat, oven_of, rising_phase, window
 from manchet.figures.oven.oven_figures import own_fire
+from manchet.formula.bake_events import STEAM
 from manchet.formula.model import Step
 from manchet.formula.nouns import same_noun
 from manchet.kitchen.model import Kitchen
@@ -38,11 +39,14 @@ def bake_table(work: Work, phases: Sequence[Step], is_last: bool, noun: str, m: 
 
 
 def _phase(step: Step, kitchen: Kitchen, m: Measures) -> BakePhase:
-    """The phase; its steam with how this oven makes it, where the kitchen says (`steam by pan`) and the file no water."""
+    """The phase; its first steam with how this oven makes it, where the kitchen says (`steam by pan`) and the file no water."""
     phase, oven = wording.phase(step, m), oven_of(step, kitchen)
-    if not phase.steam or step.steam_millilitres is not None or oven is None or not oven.steam:
+    first = next((at for at, event in enumerate(step.events) if event.what == STEAM), None)
+    if first is None or step.events[first].millilitres is not None or oven is None or not oven.steam:
         return phase
-    return phase._replace(steam=m.words.say("load.steam_by", phase.steam, oven.steam))
+    said = list(phase.steam_vent)
+    said[first] = m.words.say("load.steam_by", said[first], oven.steam)
+    return phase._replace(steam_vent=tuple(said))
 
 
 def _loads(work: Work, phases: Sequence[Step], noun: str, m: Measures) -> Iterable[str]:

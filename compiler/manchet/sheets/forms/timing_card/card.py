@@ -39,7 +39,7 @@ from manchet.sheets.parts.wording import single
 from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.card.card import card_of
 from manchet.timing.card.late_spans import late_spans
-from manchet.timing.card.moments import OUT, VENT, LoadTable, LoadTurn, Moment, MomentLine, moments_of
+from manchet.timing.card.moments import EVENTS, OUT, LoadTable, LoadTurn, Moment, MomentLine, moments_of
 from manchet.timing.card.values import CameOutAt, CardRow
 from manchet.timing.when import When
 
@@ -143,12 +143,12 @@ def _line(line: MomentLine, alone: bool, weights: GoesIn, m: Measures) -> CardLi
     whose = line.stage or line.branch
     is_fire = line.rows[0].job != "step" and not whose and line.rows[0].place != ""
     whose = whose or ("" if alone or is_fire else m.words["late.dough"])
-    opens = [row for row in line.rows if wait is not None and row.job == VENT and row.start >= wait.start]
-    rows = [row for row in line.rows if row not in opens]
+    events = [row for row in line.rows if wait is not None and row.job in EVENTS and row.start >= wait.start]
+    rows = [row for row in line.rows if row not in events]
     clauses = [clause for row in rows for clause in _clauses(row, row is wait, weights, m)]
     if not whose:
         clauses = _capitalised(clauses)
-    waits = None if wait is None else _wait(wait, opens, m)
+    waits = None if wait is None else _wait(wait, events, m)
     if waits is not None and not whose and not clauses:
         waits = waits._replace(do=capital(waits.do))
     into = weights.into_the_bowl(line.stage) if line.first and not line.branch else ()
@@ -171,13 +171,13 @@ def _capitalised(clauses: list[Clause]) -> list[Clause]:
     return [clauses[0]._replace(do=capital(clauses[0].do)), *clauses[1:]] if clauses else clauses
 
 
-def _wait(row: CardRow, opens: Sequence[CardRow], m: Measures) -> CardWait:
-    """`opens`: the damper, where it opens soon after."""
+def _wait(row: CardRow, events: Sequence[CardRow], m: Measures) -> CardWait:
+    """`events`: steam and damper, where they come soon after."""
     said = clause_of(row, (), m)
-    vents = [f"{m.words['card.vent']} {m.words.say('card.vent_at', m.clock(one.start))}" for one in opens]
+    later = [f"{clause_of(one, (), m).do} {m.words.say('card.event_at', m.clock(one.start))}" for one in events]
     return CardWait(
         do=said.do,
-        how=", ".join(filter(None, (said.how, *vents))),
+        how=", ".join(filter(None, (said.how, *later))),
         work="cold" if work_of(row) == "cold" else "left alone",
         minutes=minutes_of(row),
         begins=m.clock(row.start),
@@ -212,7 +212,7 @@ def _between(turn: LoadTurn) -> list[CardRow]:
 
 def _head(row: CardRow, m: Measures) -> str:
     """`damper` where it opens then, else what is done."""
-    if row.job == "vent" or (row.step is not None and row.step.vent):
+    if row.job == "step" and row.step is not None and row.step.opens_vent:
         return m.words["vent"]
     return (
         m.words["card.next_heat"]

@@ -46,8 +46,8 @@ def _said(row: CardRow, m: Measures) -> tuple[str, str]:
     words = m.words
     if row.job == "step" and row.step is not None:
         return strong_words(row.step, m), how_said(row.step, m)
-    if row.job == "vent":
-        return words["card.vent"], ""
+    if row.event is not None:
+        return wording.event_said(row.event, m), ""
     if row.job == "preheat":
         to = () if row.celsius is None else (words.say("say.to", m.oven(row.celsius)),)
         takes = (m.time(row.seconds),) if row.seconds.high else ()
@@ -91,7 +91,7 @@ def how_said(step: Step, m: Measures) -> str:
     additions = [words.say("say.additions", str(step.additions))] if step.additions else []
     place = wording.place(step, m)
     said = " ".join([*covers, *additions, *_applied(step, m), *place, wording.around_to(step, m)]).strip()
-    tail = [wording.humidity(step, m), _steam(step, m), _vent(step, m), _lid(step, m), _at_a_time(step, m)]
+    tail = [wording.humidity(step, m), *_events(step, m), _lid(step, m), _at_a_time(step, m)]
     said = ", ".join(filter(None, (said, *tail)))
     if step.how and step.verb != "do":
         said = ": ".join(filter(None, (said, step.how))) if said else f": {step.how}"
@@ -112,15 +112,9 @@ def _applied(step: Step, m: Measures) -> list[str]:
     return [part for part in (onto, m.words.say("say.with", said)) if part]
 
 
-def _steam(step: Step, m: Measures) -> str:
-    return wording.steam(step, m)
-
-
-def _vent(step: Step, m: Measures) -> str:
-    """That it is open from the beginning; one that opens later has its own clock."""
-    if step.vent is None or step.vent_after:
-        return ""
-    return f"{m.words['vent']} {wording.vent(step, m)}"
+def _events(step: Step, m: Measures) -> list[str]:
+    """What is done with steam and damper at once; what comes later has its own clock."""
+    return [wording.event_said(event, m) for event in step.events if not event.after]
 
 
 def _lid(step: Step, m: Measures) -> str:
