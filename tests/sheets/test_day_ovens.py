@@ -86,6 +86,7 @@ def test_an_oven_that_holds_its_heat_has_no_curve_and_no_colder_floor() -> None:
     found = oven(with_day(market(), market().day._replace(ovens=plain)))
     assert found.curve is None and not found.hotter and all(not one.colder for one in found.rows)
     assert any("then" in said for one in found.rows for said in one.then)
+    assert found.head == "on Fri 16:37 · 9 loads" and oven().head == "lit Fri 16:37 · 9 loads"
 
 
 def test_what_can_hurt_at_the_door_is_said_once_with_its_source() -> None:

@@ -106,8 +106,13 @@ class JobWords(NamedTuple):
         return WorkClause(words.say("day.counted", said, str(number), str(of)) if of > 1 else said)
 
     def _floor(self, load: DayLoad) -> str:
+        """`floor about 270 °C` of an oven that falls, `at 230 °C` of one that is set."""
         floor = floor_at(self.plan.day, self.plan.timetable, load)
-        return "" if floor is None else self.m.words.say("day.floor", self.m.oven(single(round_to(floor / 5, 0) * 5)))
+        if floor is None:
+            return ""
+        falls = any(oven.name == load.oven and oven.curve for oven in self.plan.day.ovens)
+        heat = self.m.oven(single(round_to(floor / 5, 0) * 5))
+        return self.m.words.say("day.floor" if falls else "day.set_to", heat)
 
     def _counted(self, job: int, does: str) -> tuple[int, int]:
         """Which of the folds of one wait it is, and of how many."""

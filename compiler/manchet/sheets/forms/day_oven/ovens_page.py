@@ -73,7 +73,9 @@ def _oven(plan: DayPlan, one: OvenDay, m: Measures) -> OvenOfDay:
     falls = bool(one.oven.curve)
     return OvenOfDay(
         oven=one.oven.name or words["oven"],
-        head=words.say("loads.head_fire", lit, number) if lit else words.say("loads.head", number),
+        head=words.say("loads.head_fire" if falls else "loads.head_on", lit, number)
+        if lit
+        else words.say("loads.head", number),
         rule=(words["loads.read_first"], *((words["loads.estimate"],) if falls else ())),
         fires=tuple(_fires(plan, one, m)),
         rows=tuple(_row(plan, one, load, m) for load in one.loads),
