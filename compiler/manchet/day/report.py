@@ -10,6 +10,7 @@ from datetime import datetime
 
 from manchet.day.again.told import NOTHING_TOLD, Told
 from manchet.day.clashes.values import Clashes, Remedy
+from manchet.day.explaining import first_holds
 from manchet.day.floors import floor_at
 from manchet.day.goals import late, may_wait, room
 from manchet.day.jobs.day_of import PlannedDay
@@ -35,6 +36,7 @@ def report_of(
     if of is None or planned is None:
         return head | NOT_PLANNED | {"proven": {}, "goals": [], "jobs": [], "loads": [], "clashes": list(clashes)}
     day, timetable = of.day, planned.timetable
+    held = first_holds(day, timetable)
     return head | {
         "late_minutes": late(day, timetable),
         "may_wait_minutes": may_wait(day, timetable),
@@ -43,7 +45,7 @@ def report_of(
         "goals": [_goal(goal) for goal in planned.goals],
         "made": planned.engine,
         "finished": planned.is_finished,
-        "jobs": [_job(of, timetable, at, latest) for at in _in_order(timetable)],
+        "jobs": [_job(of, timetable, at, latest, held[at].words) for at in _in_order(timetable)],
         "loads": [_load(of, timetable, at) for at in _as_they_go_in(of, timetable)],
         "ends": [_end(of, timetable, at) for at in range(len(day.ends))],
         "clashes": list(clashes),
@@ -96,7 +98,7 @@ def _as_they_go_in(of: PlannedDay, timetable: Timetable) -> list[int]:
     return sorted(range(len(loads)), key=lambda at: (timetable.starts[loads[at].put], at))
 
 
-def _job(of: PlannedDay, timetable: Timetable, at: int, latest: Sequence[int]) -> Json:
+def _job(of: PlannedDay, timetable: Timetable, at: int, latest: Sequence[int], held: str) -> Json:
     job, start, shift = of.day.jobs[at], timetable.starts[at], timetable.shifts[at]
     moment = of.moments[at]
     load = next((one for one in of.day.loads if at in (one.put, one.take)), None)
@@ -107,6 +109,7 @@ def _job(of: PlannedDay, timetable: Timetable, at: int, latest: Sequence[int]) -
         "start": _iso(of.clock.at(start)),
         "end": _iso(of.clock.at(start + job.minutes)),
         "latest": _iso(of.clock.at(latest[at])) if latest else None,
+        "held": held,
         "minutes": job.minutes,
         "estimate": moment is None or any(part.is_estimate for part in moment.parts),
         "who": of.day.shifts[shift].name if shift >= 0 else "",
