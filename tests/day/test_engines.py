@@ -40,6 +40,16 @@ def test_neither_is_refused_and_the_solver_is_no_later(made: Made) -> None:
     assert found <= min(cost(day, plan.timetable)[:2], cost(day, witness)[:2])
 
 
+@every([*(random_day(seed) for seed in (17, 60, 162)), *(hurried_day(seed) for seed in (0, 60))], at_least=5)
+def test_a_plan_that_holds_is_none_that_cannot_be(made: Made) -> None:
+    """Bound to the minutes of a plan, or left free, a day that has one is not said to be impossible. Two fires in the order of their
+    windows, hands of shifts that overlap, a mixer that is away: each was one."""
+    day, plan = made
+    jobs = tuple(job._replace(earliest=at, latest=at) for job, at in zip(day.jobs, plan.starts, strict=True))
+    assert isinstance(plan_by_hand(day), Planned)
+    assert isinstance(plan_by_hand(day._replace(jobs=jobs)), Planned)
+
+
 @every(range(40, 60), at_least=20)
 def test_of_a_tiny_day_both_find_a_plan_where_there_is_one(seed: int) -> None:
     day = tiny_day(seed)

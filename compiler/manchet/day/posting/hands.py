@@ -63,10 +63,48 @@ def _groups(day: Day) -> Iterator[frozenset[int]]:
 
 def shifts_of(day: Day, starts: Starts) -> tuple[int, ...]:
     """Which shift does each job; -1 where none has the hands free."""
-    chosen = [-1] * len(day.jobs)
-    for hand, shift, _ in _share_out(_hands_of(day), starts, [shift.hands for shift in day.shifts]):
-        chosen[hand.job] = shift
-    return tuple(chosen)
+    hands, capacity = _hands_of(day), [shift.hands for shift in day.shifts]
+    shared = {hand.job: shift for hand, shift, _ in _share_out(hands, starts, capacity)}
+    if -1 in shared.values():
+        shared = _any_share(hands, starts, capacity) or shared
+    return tuple(shared.get(job, -1) for job in range(len(day.jobs)))
+
+
+def _wanted(jobs: Sequence[Hand], starts: Starts, minute: int) -> int:
+    return sum(hand.hands for hand in jobs if starts[hand.job] <= minute < starts[hand.job] + hand.minutes)
+
+
+def _there(day: Day, minute: int) -> int:
+    return sum(shift.hands for shift in day.shifts if shift.begins <= minute < shift.ends)
+
+
+def _any_share(jobs: Sequence[Hand], starts: Starts, capacity: Sequence[int]) -> dict[int, int] | None:
+    """Some way to share all jobs out, where giving each to the first that is free leaves one without; None where there is none.
+
+    All ways are gone through from the last job to the first; two are alike where the same is at work in the same shifts.
+    """
+    ways: dict[AtWork, dict[int, int]] = {(): {}}
+    for hand in _last_first(jobs, starts):
+        start, end = starts[hand.job], starts[hand.job] + hand.minutes
+        more: dict[AtWork, dict[int, int]] = {}
+        for at_work, shared in ways.items():
+            still = tuple(row for row in at_work if row[0] < end)
+            for number, begins, ends in hand.shifts:
+                busy = sum(hands for _, shift, hands in still if shift == number)
+                if begins <= start and end <= ends and busy + hand.hands <= capacity[number]:
+                    now = tuple(sorted((*still, (start, number, hand.hands))))
+                    more.setdefault(now, {**shared, hand.job: number})
+        ways = more
+    return next(iter(ways.values()), None)
+
+
+AtWork = tuple[tuple[int, int, int], ...]
+"""(when it begins, shift, hands) of each job."""
+
+
+def _last_first(jobs: Sequence[Hand], starts: Starts) -> list[Hand]:
+    """The last to end first."""
+    return sorted(jobs, key=lambda hand: (-starts[hand.job] - hand.minutes, -starts[hand.job], hand.job))
 
 
 def _share_out(
@@ -77,7 +115,7 @@ def _share_out(
     -1 where no shift has any: with all that is at work in those it could be in.
     """
     busy: list[list[tuple[int, Hand]]] = [[] for _ in capacity]
-    for hand in sorted(jobs, key=lambda hand: (-starts[hand.job] - hand.minutes, -starts[hand.job], hand.job)):
+    for hand in _last_first(jobs, starts):
         start = starts[hand.job]
         end = start + hand.minutes
         in_the_way: list[tuple[int, Hand]] = []
@@ -104,6 +142,12 @@ def _finder(day: Day, jobs: tuple[Hand, ...], group: frozenset[int]) -> Finder:
         here = [hand for hand in jobs if first <= starts[hand.job] < last]
         for hand, shift, others in _share_out(here, starts, capacity):
             if shift < 0:
+                minute = starts[hand.job] + hand.minutes - 1
+                if (
+                    _wanted(here, starts, minute) <= _there(day, minute)
+                    and _any_share(here, starts, capacity) is not None
+                ):
+                    return None
                 return tuple(_ways_out([hand, *(other for _, other in others)], starts, zero, group))
         return None
 

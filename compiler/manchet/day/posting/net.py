@@ -62,10 +62,11 @@ class Net:
         self._before: list[list[tuple[int, int, int]]] = [[] for _ in range(number)]
         self._ties: list[Tie] = []
         self._choices: list[int] = []
-        self._low_by = [-1] * number
-        self._high_by = [-1] * number
-        self._trail: list[tuple[int, int, int]] = []
-        """(knot, bound before, tie it came by); a high bound's knot is counted down from -1."""
+        self._low_at = [-1] * number
+        self._high_at = [-1] * number
+        """Where in the trail each knot's bound last changed."""
+        self._trail: list[tuple[int, int, int, int]] = []
+        """(knot, bound before, tie it came by, where its bound changed before); a high bound's knot is counted down from -1."""
         self.conflict: Conflict | None = None
         for choice, tie in ties:
             self._join(tie, choice)
@@ -74,7 +75,6 @@ class Net:
             self.conflict = Conflict((), ((empty, knots.floors[empty]), (empty, knots.ceilings[empty])), 1)
         elif self._raise_from(list(range(number)), -1):
             self._lower_from(list(range(number)), -1)
-        self._trail.clear()
 
     def mark(self) -> tuple[int, int]:
         """Where to come back to with `back_to`."""
@@ -85,11 +85,11 @@ class Net:
         changes, ties = mark
         trail, low, high = self._trail, self.low, self.high
         while len(trail) > changes:
-            knot, bound, by = trail.pop()
+            knot, bound, _, before = trail.pop()
             if knot >= 0:
-                low[knot], self._low_by[knot] = bound, by
+                low[knot], self._low_at[knot] = bound, before
             else:
-                high[~knot], self._high_by[~knot] = bound, by
+                high[~knot], self._high_at[~knot] = bound, before
         while len(self._ties) > ties:
             tie = self._ties.pop()
             self._choices.pop()
@@ -124,22 +124,22 @@ class Net:
         return True
 
     def _raise(self, knot: int, to: int, by: int) -> bool:
-        self._trail.append((knot, self.low[knot], self._low_by[knot]))
+        self._trail.append((knot, self.low[knot], by, self._low_at[knot]))
         windows = self._windows[knot]
         if len(windows) > 1:
             to = next((max(first, to) for first, last in windows if to <= last), to)
-        self.low[knot], self._low_by[knot] = to, by
+        self.low[knot], self._low_at[knot] = to, len(self._trail) - 1
         if to > self.high[knot]:
             self.conflict = self._clash_at(knot)
             return False
         return True
 
     def _lower(self, knot: int, to: int, by: int) -> bool:
-        self._trail.append((~knot, self.high[knot], self._high_by[knot]))
+        self._trail.append((~knot, self.high[knot], by, self._high_at[knot]))
         windows = self._windows[knot]
         if len(windows) > 1:
             to = next((min(last, to) for first, last in reversed(windows) if first <= to), to)
-        self.high[knot], self._high_by[knot] = to, by
+        self.high[knot], self._high_at[knot] = to, len(self._trail) - 1
         if to < self.low[knot]:
             self.conflict = self._clash_at(knot)
             return False
@@ -156,7 +156,7 @@ class Net:
                     if not self._raise(other, base + least, number):
                         return False
                     if other == source:
-                        circle = self._circle(other, self._low_by, 0)
+                        circle = self._circle(other, 0)
                         if circle is not None:
                             self.conflict = circle
                             return False
@@ -172,26 +172,32 @@ class Net:
                     if not self._lower(other, top - least, number):
                         return False
                     if other == source:
-                        circle = self._circle(other, self._high_by, 1)
+                        circle = self._circle(other, 1)
                         if circle is not None:
                             self.conflict = circle
                             return False
                     knots.append(other)
         return True
 
-    def _walk(self, knot: int, by: list[int], side: int) -> Iterator[int]:
-        """The numbers of the ties by which a bound came, one after the other, back to where it came from."""
-        seen = set()
-        while by[knot] >= 0 and knot not in seen:
-            seen.add(knot)
-            yield by[knot]
-            tie = self._ties[by[knot]]
+    def _walk(self, knot: int, side: int) -> Iterator[int]:
+        """The numbers of the ties by which a bound came, one after the other, back to where it came from: each time the bound
+        as it was then. It may have come round to the same knot, over minutes at which nobody is there."""
+        last_change, until = (self._high_at if side else self._low_at), len(self._trail)
+        while True:
+            at = last_change[knot]
+            while at >= until:
+                at = self._trail[at][3]
+            if at < 0:
+                return
+            until, number = at, self._trail[at][2]
+            yield number
+            tie = self._ties[number]
             knot = tie.after if side else tie.before
 
-    def _circle(self, knot: int, by: list[int], side: int) -> Conflict | None:
+    def _circle(self, knot: int, side: int) -> Conflict | None:
         """The ties that come round to this knot, where they want more than there is."""
         numbers = []
-        for number in self._walk(knot, by, side):
+        for number in self._walk(knot, side):
             numbers.append(number)
             if self._ties[number][side] == knot:
                 minutes = sum(self._ties[number].least for number in numbers)
@@ -200,7 +206,7 @@ class Net:
 
     def _clash_at(self, knot: int) -> Conflict:
         """Origin this knot has no minute left."""
-        lows, highs = list(self._walk(knot, self._low_by, 0)), list(self._walk(knot, self._high_by, 1))
+        lows, highs = list(self._walk(knot, 0)), list(self._walk(knot, 1))
         first = self._ties[lows[-1]].before if lows else knot
         last = self._ties[highs[-1]].after if highs else knot
         bounds = ((first, self._knots.floors[first]), (last, self._knots.ceilings[last]))
