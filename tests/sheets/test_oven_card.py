@@ -192,3 +192,23 @@ def test_a_fall_as_a_range_is_on_the_safe_side_for_the_latest() -> None:
 def test_one_loaf_is_a_loaf() -> None:
     last = falling(breads=(("Lean", "hearth loaf", 25, "200-260 C"),)).loads[-1]
     assert plain(last.load) == "load 2 of 2, 1 loaf"
+
+
+def test_what_bakes_while_the_fire_burns_has_its_line() -> None:
+    breads = (
+        ("Ash", "flatbread", 48, "350 C, beside the fire"),
+        ("Onion", "flatbread", 10, '350 C, at the mouth until "it has spots"'),
+        ("Slow", "flatbread", 10, "150 C rising to 200 C, beside the fire"),
+    )
+    mouth = TAKES + "    cooks at the mouth from 60 min until 5 min before the fire is out\n"
+    oven = falling(breads=(*BREADS, *breads), takes=mouth)
+    assert [plain(line) for line in oven.burning] == [
+        "Before the fire is out, beside the fire: Ash, 48 loaves, in 2 loads, 40–50 min.",
+        "Before the fire is out, at the mouth: Onion, 10 loaves, 40–50 min, in from 60 min, out by 5 min, before the fire is out; "
+        "until it has spots.",
+        "Before the fire is out, beside the fire: Slow, 10 loaves, 40–50 min, in as the fire is lit.",
+    ]
+    assert not {"Ash", "Onion", "Slow"} & {one.name for one in (*oven.loads, *oven.left_out)}
+    page = html_of(card(breads=(*BREADS, *breads)))
+    assert page.count("Before the fire is out, ") == 3
+    assert falling().burning == ()

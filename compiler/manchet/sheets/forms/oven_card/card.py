@@ -89,6 +89,7 @@ def _falling(plan: LoadingPlan, formulas: Mapping[str, Formula], clock: OvenCloc
         ),
         boxes=(Box(m.words["falling.fire_out"]), Box(m.words["falling.floor_then"], m.degree())),
         rules=(*_rules(plan, m), *clock_lines(_changes(plan, clock), m)),
+        burning=tuple(_burning(plan, formulas, m)),
         left_out=tuple(_left_out(plan, m)),
         curve=_curve(plan, clock, m),
         loads=tuple(_row(plan, at, formulas, clock, m) for at in range(len(plan.loads))),
@@ -181,6 +182,26 @@ def _changes(plan: LoadingPlan, clock: OvenClock) -> tuple[ClockChange, ...]:
     last = max((load.out.hours for load in plan.loads), default=Fraction(0))
     out = clock.fire_out
     return tuple(one for one in clock.changes if out and (one.after - out).total_seconds() <= last * 3600)
+
+
+def _burning(plan: LoadingPlan, formulas: Mapping[str, Formula], m: Measures) -> Iterable[str]:
+    """`Before the fire is out, at the mouth: Ash rolls, 24 rolls, 12 min, from 40 to 5 min before; until spotted`"""
+    for bake in plan.rising:
+        first = bake.phases[0]
+        if not first.by_fire:
+            continue
+        noun = bake.each or m.words["falling.pieces"]
+        said = [_name(bake, m)]
+        said += [f"{m.plain(single(bake.pieces), 1)} {noun_for(bake.pieces, noun)}"] if bake.pieces else []
+        said += [m.words.say("falling.in_loads", str(len(bake.loads)))] if len(bake.loads) > 1 else []
+        said += [m.time(bake.seconds)] if bake.seconds.high else []
+        if first.by_fire == "at the mouth" and plan.oven.mouth is not None:
+            mouth = plan.oven.mouth
+            said.append(m.words.say("falling.before_out", m.duration(mouth.start), m.duration(mouth.end)))
+        elif first.ramp is not None:
+            said.append(m.words["falling.as_it_is_lit"])
+        then = "; ".join((", ".join(said), *_then(bake, formulas, m)))
+        yield m.words.say("falling.burning", m.words["say." + first.by_fire], then)
 
 
 # ---- its loads -------------------------------------------------------------------------------------

@@ -46,6 +46,8 @@ class FallingOven(NamedTuple):
     boxes: tuple[Box, ...]
     rules: tuple[str, ...]
     """How it is read, how it falls, what a load takes."""
+    burning: tuple[str, ...]
+    """What bakes beside the fire or at the mouth, before it is out: a line each."""
     left_out: tuple[LeftOut, ...]
     curve: Illustration | None
     loads: tuple[LoadRow, ...]
