@@ -17,6 +17,7 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import ALL_WEIGHED, THE_LINE, Booking, OverallLine, Stage, Way
+from manchet.formula.of_no_flour import per_cents_that_move
 from manchet.formula.percents import percent
 from manchet.formula.portions import FilledStage, fill_portions
 from manchet.formula.shares import (
@@ -66,6 +67,7 @@ class _Asked:
             self._ask(key)
         lines = self._overall()
         base = self._base(lines) or ONE
+        self._judge_base(base, any(line.is_flour for line in lines))
         stages = tuple(self._stage(key, draft, base) for key, draft in self.drafts.stages.items())
         overall = tuple(line._replace(share=line.share / base, more=line.more / base) for line in lines)
         return Outcome(Shares(overall, stages, base, not has_errors(self.reports)), tuple(self.reports))
@@ -78,6 +80,26 @@ class _Asked:
         flour = sum((line.share for line in lines if line.is_flour), NOTHING)
         whole = sum((line.share for line in lines), NOTHING)
         return whole if last.word == "preparation" else flour or whole
+
+    def _judge_base(self, base: Fraction, any_flour: bool) -> None:
+        """What the per cents of a dough without flour come to be of; where something else is wrong, that is said first."""
+        last = self.drafts.stages[self.last]
+        if self.way is not Way.DOUGH_FLOUR or last.word != "dough" or has_errors(self.reports):
+            return
+        if any(self._flour(item) for item in last.items) or not flours_read(last, self.drafts.larder):
+            return
+        stages = [draft for draft in self.drafts.stages.values() if self._outright(draft)]
+        sources = [item for item in last.items if self._brings_flour(item)]
+        self.reports += per_cents_that_move(stages, base, any_flour, sources)
+
+    def _brings_flour(self, item: Item) -> bool:
+        inner = self.drafts.stages.get(item.meaning.stage)
+        if inner is not None:
+            return any(map(self._brings_flour, inner.items))
+        if item.meaning.ingredient is not None and booking_of(item, self.last, self.drafts.returned) is Booking.COUNTED:
+            parts = leaves(item.meaning.ingredient, self.drafts.larder)
+            return any(self._booked(item, leaf).counts_as_flour for leaf in parts)
+        return self._flour(item)
 
     # ---- how each stage is written ---------------------------------------------------------------
 
