@@ -102,9 +102,11 @@ ANOTHER_BREAD = (
     {"takes-more-than-there-is", "preferment-yeast-against-time"},
     {"fermentation-too-hot", "yeast-against-time"},
     {"dough-temperature-implausible", "mix-warm-for-yeast"},
+    {"dough-temperature-implausible", "nothing-raises-it"},
     {"under-oil-too-long", "dried-under-fat"},
 )
-"""Two that together make a bread of which something else is true: more of a stronger poolish, another time at another heat."""
+"""Two that together make a bread of which something else is true: more of a stronger poolish, another time at another heat, a hot
+dough with nothing alive in it."""
 
 WITH_THE_WHOLE = frozenset(name for name, (_, room) in REPORTS.items() if room == "changes/reports")
 """What is said of a swap that is carried out: in a formula that can be put together, like what is said of a dough."""
