@@ -124,7 +124,7 @@ def _week(options: argparse.Namespace) -> int:
 
 
 def _again(options: argparse.Namespace, opened: OpenedPlan, of: PlannedDay) -> int:
-    from manchet.cli.plan_again import SaidNews, moved_lines, planned_again
+    from manchet.cli.plan_again import SaidNews, in_the_way, moved_lines, planned_again
     from manchet.workspace.plan_record import digests
 
     said = SaidNews(options.now, tuple(options.done), tuple(options.late))
@@ -133,6 +133,8 @@ def _again(options: argparse.Namespace, opened: OpenedPlan, of: PlannedDay) -> i
     found = planned_again(of, said, record, made_from, not options.no_solver)
     if found is None or found.planned is None:
         print(f"no plan was found for the rest of {show(opened.name)}", file=sys.stderr)
+        for line in () if found is None else in_the_way(found.of, found.again):
+            print(f"  {show(line)}", file=sys.stderr)
         return ERRORS
     if options.format == "text":
         sys.stdout.writelines(f"{line}\n" for line in moved_lines(found.of, found.again, found.planned))

@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING
 from manchet.cli.plan_text import hour, minutes
 from manchet.cli.reporting import path_from_here
 from manchet.day.again.fixing import Again, day_again
-from manchet.day.again.moves import moves
-from manchet.day.again.news import Begun, LateBy, News
+from manchet.day.again.moves import loads_colder, moves
+from manchet.day.again.news import LateBy, News, done_by
 from manchet.day.again.planning import plan_again
 from manchet.day.again.told import Told, laid_over, told_of
 from manchet.day.finding import better_by_solver, find_plan
-from manchet.day.goals import late
+from manchet.day.goals import beyond, late
 from manchet.day.jobs.day_of import PlannedDay
 from manchet.day.model import Planned, Timetable
 from manchet.day.naming import Named, Unnamed, job_named, minutes_late, thing_named
@@ -85,7 +85,7 @@ def _news(of: PlannedDay, said: SaidNews, last: Timetable) -> News:
     for words in said.done:
         job = _found(job_named(of.day, words)).job
         assert job is not None
-        begun.append(Begun(job, min(last.starts[job], now - of.day.jobs[job].minutes)))
+        begun.append(done_by(of.day, last, job, now))
     late_by = []
     for text in said.late:
         read = minutes_late(text)
@@ -127,6 +127,15 @@ def _dated(moment: datetime) -> str:
     return f"{moment:%a %Y-%m-%d %H:%M}"
 
 
+def in_the_way(of: PlannedDay, again: Again) -> tuple[str, ...]:
+    """Why the rest of the day can't be planned, as far as it is seen without a search; and what can be changed."""
+    from manchet.day.clashes.seen import clashes_seen
+
+    seen = clashes_seen(again.day, lambda minute: hour(of.clock.at(minute)))
+    way_out = "write in the plan what can be changed, a shift that is longer or a bread left out, and plan it again"
+    return (*(clash.words for clash in seen), way_out)
+
+
 def moved_lines(of: PlannedDay, again: Again, planned: Planned) -> Iterator[str]:
     """What moved, the old hour beside the new one; and what that costs."""
     moved = moves(again, planned.timetable)
@@ -147,6 +156,14 @@ def moved_lines(of: PlannedDay, again: Again, planned: Planned) -> Iterator[str]
             )
         )
     yield from _table(rows)
+    for number, _ in loads_colder(again, planned.timetable):
+        load = of.day.loads[number]
+        yield f"{show(load.bread)} goes in at a colder floor than it wants: bake it longer, by its core or its look"
+    for wait in again.own.waits:
+        longer = 0 if wait.most is None else beyond(wait, planned.timetable) - wait.may
+        if longer > 0 and wait.after not in again.begun:
+            whose = ", ".join(of.day.jobs[wait.before].breads)
+            yield f"{show(whose)}: {show(wait.what or 'it')} stands {minutes(longer)} longer than it may"
     behind = late(of.day, planned.timetable)
     if behind:
         yield f"{minutes(behind)} late in all"

@@ -3,7 +3,7 @@
 FINE = 0
 """Nothing wrong; warnings and notes too, unless `--strict`."""
 ERRORS = 1
-"""A formula has an error, something could not be written, or `tidy --check` found a file that is not in normal form."""
+"""A formula has an error, something could not be written, a plan can't be done, or `tidy --check` found a file that is not in normal form."""
 USAGE = 2
 """The command was not understood, or what it names is not there."""
 OUR_FAULT = 3

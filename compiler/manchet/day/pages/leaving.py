@@ -79,9 +79,10 @@ def equipment(plan: DayPlan) -> tuple[Counted, ...]:
         place = next((place for place in plan.day.places if place.name == vessel.name), None)
         if place is None or not vessel.number:
             continue
-        most = max(
-            _taken(plan, vessel.name, plan.begins(stay.begins)) for stay in plan.day.stays if stay.place == vessel.name
-        )
+        taken = (_taken(plan, vessel.name, plan.begins(s.begins)) for s in plan.day.stays if s.place == vessel.name)
+        most = max(taken, default=0)
+        if not most:
+            continue
         found.append(Counted(vessel.name, -int(-Fraction(most * vessel.number, place.holds) // 1), vessel.number))
     return tuple(found)
 
