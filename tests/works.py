@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
+
 from manchet.batch.model import Batch
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
@@ -12,6 +14,9 @@ from manchet.larder.book import Larder, builtin
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import Bakery, read
 from manchet.workspace.changes import Changes
+
+STEPS_ALONE = PLAIN._replace(minutes=tuple((what, Fraction(0)) for what in ("weigh", "load", "take out")))
+"""A kitchen in which only steps take time: a schedule worked out by hand has weighing, loading and taking out in them."""
 
 
 def bakery_of(text: str, changes: Changes | None = None) -> Bakery:

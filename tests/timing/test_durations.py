@@ -9,15 +9,16 @@ from weighing.kneading import minutes, step
 
 from manchet.formula.bake_events import OPEN, STEAM, BakeEvent
 from manchet.formula.model import Range, Step
-from manchet.kitchen.model import PLAIN, Mixer
-from manchet.timing.jobs.durations import UNTIMED, inside, length_of
+from manchet.kitchen.model import PLAIN, Kitchen, Mixer
+from manchet.timing.jobs.durations import inside, length_of
 
 TWO_HANDS = PLAIN._replace(hands=2)
 
 
-def lengths(made: Step, pieces: int = 0, kitchen: object = PLAIN, mixer: Mixer | None = None) -> tuple[object, ...]:
-    low, planned, high, timed = length_of(made, Fraction(pieces), kitchen, mixer)  # type: ignore[arg-type]
-    return low / 60, planned / 60, None if high is None else high / 60, timed
+def lengths(made: Step, pieces: int = 0, kitchen: Kitchen = PLAIN, mixer: Mixer | None = None) -> tuple[object, ...]:
+    found = length_of(made, Fraction(pieces), kitchen, kitchen.hands or 1, mixer)
+    high = None if found.high is None else found.high / 60
+    return found.low / 60, found.planned / 60, high, not found.is_estimate
 
 
 def test_a_range_is_planned_with_its_middle() -> None:
@@ -46,9 +47,22 @@ def test_the_kitchen_says_how_long_a_verb_takes_a_piece() -> None:
     assert lengths(step("shape", 5), 40, kitchen) == (5, 5, 5, True)
 
 
-def test_nothing_is_assumed() -> None:
-    assert length_of(step("shape"), Fraction(14), PLAIN) == UNTIMED
-    assert length_of(step("shape", each=20), Fraction(0), PLAIN) == UNTIMED
+def test_what_nobody_timed_takes_what_is_usual_and_says_that_it_is_an_estimate() -> None:
+    """By the piece and by the hand: 15 s to shape one; 30 s to add something; half an hour to two hours to cool."""
+    assert lengths(step("shape"), 14) == (Fraction(7, 2), Fraction(7, 2), Fraction(7, 2), False)
+    assert lengths(step("shape"), 14, TWO_HANDS)[1] == Fraction(7, 4)
+    assert lengths(step("add"), 14) == (Fraction(1, 2), Fraction(1, 2), Fraction(1, 2), False)
+    assert lengths(step("cool")) == (30, 75, 120, False)
+
+
+def test_pieces_that_nobody_counts_are_one() -> None:
+    for hands in (PLAIN, TWO_HANDS):
+        assert lengths(step("shape"), 0, hands) == lengths(step("shape"), 1, hands)
+    assert lengths(step("shape", each=20), 0) == (Fraction(1, 4), Fraction(1, 4), Fraction(1, 4), False)
+
+
+def test_nobody_can_say_how_long_a_bake_takes() -> None:
+    assert lengths(step("bake")) == (0, 0, 0, False)
 
 
 def test_a_side_is_baked_twice_and_so_many_at_a_time() -> None:
@@ -62,7 +76,7 @@ def test_turns_take_what_the_mixer_makes_of_them() -> None:
     turns = step("mix")._replace(turns=Range(Fraction(700), Fraction(800)))
     assert lengths(turns, mixer=spiral) == (7, Fraction(15, 2), 8, True)
     assert lengths(turns._replace(manner=("fast",)), mixer=spiral)[1] == Fraction(15, 4)
-    assert length_of(turns, Fraction(0), PLAIN) == UNTIMED
+    assert lengths(turns) == (5, 5, 5, False), "of a mixer whose turns nobody knows: an estimate"
 
 
 def test_folds_stand_inside_their_wait() -> None:

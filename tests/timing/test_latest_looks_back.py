@@ -39,8 +39,12 @@ formula Two sorts
       cool 1-6 h
 """
 
+HOUSE = "\nkitchen House\n  weigh 15 s each\n"
+"""Four lines: a minute."""
+
 FALLING = """
 kitchen House
+  weigh 15 s each
   oven beacon
     heat        wood, falling
     heats in    60 min
@@ -49,6 +53,7 @@ kitchen House
 
 CROWDED = """
 kitchen House
+  weigh 15 s each
   oven small
     heat        electric
     holds       10 loaves, or 20 rolls
@@ -56,7 +61,7 @@ kitchen House
 
 
 def card(text: str) -> Card:
-    return card_of(first_work(text), When(datetime(2026, 11, 28, 5, 0), is_ready=False))
+    return card_of(first_work(text if "kitchen" in text else text + HOUSE), When(datetime(2026, 11, 28, 5, 0), is_ready=False))
 
 
 def bake_of(made: Card, branch: str) -> CardRow:

@@ -88,7 +88,7 @@ def test_every_load_comes_out_before_the_next_goes_in() -> None:
     out = [row.start for row in card.rows if row.job == "take out of oven"]
     into = [row.start for row in baked(card)]
     assert len(out) == len(into) == 9
-    assert [(later - one).total_seconds() / 60 for one, later in zip(out, into[1:], strict=False)] == [4] * 8
+    assert [(later - one).total_seconds() / 60 for one, later in zip(out, into[1:], strict=False)] == [6] * 8, "2 min to take out, 4 to come back"
 
 
 def test_a_mix_is_begun_when_the_oven_will_have_room_for_it() -> None:
@@ -121,7 +121,7 @@ def test_an_oven_that_needs_no_time_to_come_back_is_emptied_all_the_same() -> No
         "recovers 4 min", "hottest 280 C"
     )
     card = card_of(first_work(text), SUNDAY)
-    out = [row.start for row in card.rows if row.job == "take out of oven"]
+    out = [row.end for row in card.rows if row.job == "take out of oven"]
     assert len(out) == 2 and out[0] == baked(card)[1].start
 
 

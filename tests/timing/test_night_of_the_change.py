@@ -46,7 +46,7 @@ def proof(made: Card) -> tuple[str, str, timedelta]:
 
 
 def test_a_wait_over_the_change_keeps_its_hours() -> None:
-    """Proved from 22:08: eight hours later the clock shows 06:08 on any other night, 07:08 in spring, 05:08 in autumn."""
+    """Proved from 22:14: eight hours later the clock shows 06:14 on any other night, 07:14 in spring, 05:14 in autumn."""
     begins, plain, _ = proof(card(datetime(2026, 6, 6, 20, 0)))
     at = datetime.strptime(plain, "%H:%M")
     for start, hour in ((SPRING, 1), (AUTUMN, -1)):
@@ -80,7 +80,7 @@ def test_the_card_says_so_in_one_line_and_its_strip_goes_with_it() -> None:
     )
     assert made.strip is not None
     assert re.findall(r">(\d\d:\d\d)<", made.strip.svg)[4:] == ["03:00", "04:00", "05:00", "06:00", "07:00"]
-    assert [job.clock for job in made.days[-1].jobs] == ["04:08", "05:08", "05:48"]
+    assert [job.clock for job in made.days[-1].jobs] == ["04:14", "05:14", "05:56"]
     assert timing_card(work(), When(datetime(2026, 6, 6, 20, 0), False), Issue(), House()).clock_changes == ()
 
 

@@ -12,6 +12,7 @@ from manchet.formula.model import Range, Step, Who
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN, COLD
 from manchet.timing.jobs.durations import Length, inside
+from manchet.timing.jobs.handling import seconds_of
 from manchet.timing.jobs.network import Job, network_of
 from manchet.timing.jobs.schedule import starts_of
 
@@ -112,7 +113,8 @@ def _laid(work: Work) -> tuple[tuple[Job, ...], tuple[Fraction, ...], Fraction]:
     for job in network_of(work):
         seconds = by_hand.get(id(job.step))
         if seconds is not None:
-            job = job._replace(length=Length(seconds.low or Fraction(0), seconds.likely, seconds.high, True))
+            own = Length(seconds.low or Fraction(0), seconds.likely, seconds.high, False)
+            job = job._replace(length=own.longer(seconds_of(job.before)))
         jobs.append(job)
     laid = tuple(jobs)
     starts = starts_of(laid)

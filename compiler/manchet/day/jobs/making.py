@@ -14,12 +14,12 @@ from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
 from manchet.day.jobs import estimates
 from manchet.day.jobs.moments import After, MomentMaking, Moments
-from manchet.day.jobs.timing import is_attended, part_of, said_range
+from manchet.day.jobs.timing import part_of, said_range
 from manchet.day.jobs.values import Finished, WorkOfDay
 from manchet.formula.model import Step
 from manchet.syntax.vocabulary import AT_THE_DOOR, COLD, IN_OVEN, MOVES_OUT
 from manchet.timing.jobs.chains import Chain, chains_of, into_the_oven, pieces_of_mix
-from manchet.timing.jobs.durations import inside
+from manchet.timing.jobs.durations import inside, is_attended
 from manchet.timing.jobs.loads import RECOVER, Doing
 from manchet.timing.jobs.network import brought_by, mixes_made, used_at_once
 

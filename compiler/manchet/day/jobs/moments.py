@@ -9,7 +9,7 @@ from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
 from manchet.day.jobs import estimates
 from manchet.day.jobs.oven_times import events_of, seconds_in_oven
-from manchet.day.jobs.timing import part_of
+from manchet.day.jobs.timing import handled, part_of
 from manchet.day.jobs.values import (
     BowlHeld,
     Finished,
@@ -28,6 +28,7 @@ from manchet.kitchen.model import Cold
 from manchet.records import NamedTuple
 from manchet.syntax.things import GOES_IN_OVEN
 from manchet.syntax.vocabulary import AT_THE_DOOR, BOILS, COLD
+from manchet.timing.jobs.handling import loading, taking_out, weighing
 from manchet.timing.jobs.loads import Doing
 from manchet.timing.jobs.places import mixer_of
 
@@ -106,10 +107,7 @@ class Moments:
         return len(after) != 1 or not after[0].is_open or not self.drafts[after[0].moment].parts
 
     def weighing(self, making: MomentMaking) -> After:
-        each = dict(self.work.kitchen.minutes).get("weigh")
-        lines = max(len(making.made.weighed), 1)
-        seconds = (Fraction(estimates.WEIGH) if each is None else each) * lines
-        return self.attend(MomentPart(None, "weigh", seconds, NOTHING, each is None), (), making)
+        return self.attend(handled(weighing(making.made, self.work.kitchen)), (), making)
 
     def attend(self, part: MomentPart, after: tuple[After, ...], making: MomentMaking, apart: bool = False) -> After:
         """The part at the end of the moment that is open, or in one of its own."""
@@ -204,12 +202,9 @@ class Moments:
 
     def put_in(self, first: Doing, after: tuple[After, ...], making: MomentMaking) -> After:
         """The pieces go through the door, at the end of what was done to them just before."""
-        each = dict(self.work.kitchen.minutes).get("load")
-        pieces = max(first.pieces, Fraction(1))
-        seconds = (Fraction(estimates.LOAD) if each is None else each) * pieces
         if first.step.at_a_time:
             return self.attend(part_of(first, self.work)._replace(by_piece=False), after, making)
-        one = MomentPart(None, "load", seconds, first.pieces, each is None, by_piece=first.pieces > 1)
+        one = handled(loading(first.pieces, self.work.kitchen), first.pieces)
         is_bench_work = len(after) == 1 and after[0].is_open and self._is_bench_work(after[0].moment)
         return self.attend(one, after, making, apart=is_bench_work)
 
@@ -224,9 +219,7 @@ class Moments:
         attended = bool(first.step.at_a_time)
         start = NOTHING if attended else put.low
         stays = put.low if attended else put.low + seconds_in_oven(phases, first.pieces, self.work)
-        each = dict(self.work.kitchen.minutes).get("take out")
-        seconds = (Fraction(estimates.TAKE_OUT) if each is None else each) * max(first.pieces, Fraction(1))
-        out = MomentPart(None, "take out", seconds, first.pieces, each is None, by_piece=first.pieces > 1)
+        out = handled(taking_out(first.pieces, self.work.kitchen), first.pieces)
         take = self._begin(out, making)
         if not attended:
             for event in events_of(phases, self.work, oven):

@@ -7,11 +7,11 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.day.jobs import estimates
-from manchet.day.jobs.timing import is_attended, part_of
+from manchet.day.jobs.timing import length_alone
 from manchet.kitchen.model import Oven
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
-from manchet.timing.jobs.durations import inside
+from manchet.timing.jobs.durations import inside, is_attended
 from manchet.timing.jobs.loads import Doing
 
 NOTHING = Fraction(0)
@@ -33,10 +33,8 @@ def seconds_in_oven(phases: Sequence[Doing], pieces: Fraction, work: Work) -> Fr
 
 
 def _seconds(doing: Doing, work: Work) -> Fraction:
-    if doing.step.verb in IN_OVEN:
-        time = doing.step.time
-        return NOTHING if time is None else time.likely
-    return part_of(doing, work).seconds if is_attended(doing.step) else NOTHING
+    is_in_it = doing.step.verb in IN_OVEN or is_attended(doing.step)
+    return length_alone(doing, work).planned if is_in_it else NOTHING
 
 
 def events_of(phases: Sequence[Doing], work: Work, oven: Oven | None) -> Iterator[OvenEvent]:
@@ -51,5 +49,5 @@ def events_of(phases: Sequence[Doing], work: Work, oven: Oven | None) -> Iterato
                 if at + event.after > AT_ONCE:
                     yield OvenEvent(event.work, at + event.after, lasts)
         elif is_attended(doing.step):
-            yield OvenEvent(doing.step.verb, at, part_of(doing, work).seconds)
+            yield OvenEvent(doing.step.verb, at, _seconds(doing, work))
         at += _seconds(doing, work)

@@ -8,31 +8,35 @@ from manchet.batch.work import Work
 from manchet.day.jobs import estimates
 from manchet.day.jobs.values import MomentPart
 from manchet.formula.model import Step, Who
-from manchet.syntax.vocabulary import BOILS
-from manchet.timing.jobs.durations import length_of
+from manchet.timing.jobs.durations import Length, length_of
+from manchet.timing.jobs.handling import Handling
 from manchet.timing.jobs.loads import Doing
+from manchet.timing.jobs.usual_times import COOLS_FOR
 
 NOTHING = Fraction(0)
 
 
-def is_attended(step: Step) -> bool:
-    """Somebody is there: what boils is over when its time is, and is not left alone."""
-    return step.who is not Who.WAITING or step.verb in BOILS
+def length_alone(doing: Doing, work: Work) -> Length:
+    """As one pair of hands does it: whoever else is there may be at another bread."""
+    return length_of(doing.step, doing.pieces, work.kitchen, 1, work.mixes.mixer)
 
 
 def part_of(doing: Doing, work: Work) -> MomentPart:
-    """A step of hand or machine, as one pair of hands does it; by an estimate where nobody says how long it takes."""
-    step, kitchen = doing.step, work.kitchen._replace(hands=1)
-    length = length_of(step, doing.pieces, kitchen, work.mixes.mixer)
-    seconds = length.planned if length.timed else estimates.seconds_of(step.verb, doing.pieces)
-    by_piece = doing.pieces > 1 and (step.per == "each" or step.time is None) and step.who is Who.HANDS
-    return MomentPart(step, step.verb, seconds, doing.pieces, not length.timed, step.who is Who.MACHINE, by_piece)
+    """A step of hand or machine."""
+    step, length = doing.step, length_alone(doing, work)
+    is_machine = step.who is Who.MACHINE
+    return MomentPart(step, step.verb, length.planned, doing.pieces, length.is_estimate, is_machine, length.by_piece)
+
+
+def handled(one: Handling, pieces: Fraction = NOTHING) -> MomentPart:
+    """What no file writes as a step."""
+    return MomentPart(None, one.does, one.seconds, pieces, one.is_estimate, by_piece=pieces > 1)
 
 
 def said_range(step: Step) -> tuple[Fraction, Fraction | None]:
     """Seconds that a wait takes at least and at most; None for an open end. A single figure may be stretched a little."""
     if step.time is None:
-        return Fraction(estimates.COOLS_FOR[0]), Fraction(estimates.COOLS_FOR[1])
+        return Fraction(COOLS_FOR[0]), Fraction(COOLS_FOR[1])
     low, high = step.time.low, step.time.high
     if low is None:
         return NOTHING, high

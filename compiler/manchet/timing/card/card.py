@@ -25,6 +25,7 @@ from manchet.timing.card.values import Card, CardRow, Gives
 from manchet.timing.card.warmth import came_out_at
 from manchet.timing.jobs.durations import inside
 from manchet.timing.jobs.firings import Firing, firings_of
+from manchet.timing.jobs.handling import seconds_of
 from manchet.timing.jobs.network import Job, network_of
 from manchet.timing.jobs.ovens import in_turn
 from manchet.timing.jobs.places import place_of
@@ -149,14 +150,15 @@ def _job_row(
     names: dict[str, str],
 ) -> CardRow:
     job, begin = course.jobs[at], course.starts[at]
-    start = clock.at(begin)
+    start, itself = clock.at(begin), begin + seconds_of(job.before)
     last = max(
         clock.not_after(latest.at if stands is None or not _is_bounded(course, at, stands) else min(latest.at, stands)),
         start,
     )
     return CardRow(
         start=start,
-        end=clock.at(begin + job.length.planned),
+        begins=clock.at(itself),
+        end=clock.at(itself + job.own.planned),
         elapsed=minute(begin),
         job="step",
         step=job.step,
@@ -165,8 +167,10 @@ def _job_row(
         mix=job.mix,
         pieces=job.pieces,
         who=job.step.who,
-        timed=job.length.timed,
-        seconds=job.length.range,
+        is_estimate=job.length.is_estimate,
+        seconds=job.own.range,
+        by_piece=job.length.by_piece,
+        handling=job.before,
         place=place_of(job.step, kitchen),
         number=0,
         of=0,
@@ -213,21 +217,24 @@ def _inside_rows(
     course: Course, at: int, row: CardRow, clock: Clock, is_last_phase: bool
 ) -> list[tuple[Fraction, CardRow]]:
     """The folds inside a wait, the turn and the damper inside a bake, and the end of the last phase of a bake."""
-    job, begin = course.jobs[at], course.starts[at]
+    job = course.jobs[at]
+    begin, lasts = course.starts[at] + seconds_of(job.before), job.own.planned
     bare = row._replace(
         latest=None, moves="", slack=0, stands_until=None, gives=NOTHING_GIVEN, at=None, critical=False,
-        who=Who.HANDS, timed=False, seconds=Range(Fraction(0), Fraction(0)),
+        who=Who.HANDS, is_estimate=False, seconds=Range(Fraction(0), Fraction(0)), by_piece=False, handling=(),
     )  # fmt: skip
     found = []
     for work in inside(job.step):
-        if work.after <= job.length.planned:
+        if work.after <= lasts:
             when = clock.at(begin + work.after)
-            line = bare._replace(job=work.work, start=when, end=when, number=work.number, of=work.of, event=work.event)
+            line = bare._replace(job=work.work, start=when, begins=when, end=when)
+            line = line._replace(number=work.number, of=work.of, event=work.event)
             found.append((begin + work.after, line._replace(elapsed=minute(begin + work.after))))
-    end = begin + job.length.planned
+    end = begin + lasts
     if is_last_phase:
-        when = clock.at(end)
-        out = bare._replace(job="take out of oven", start=when, end=when, elapsed=minute(end))
+        when, done = clock.at(end), clock.at(end + seconds_of(job.after))
+        out = bare._replace(job="take out of oven", start=when, begins=when, end=done, elapsed=minute(end))
+        out = out._replace(handling=job.after)
         found.append((end, out))
     return found
 
@@ -258,6 +265,7 @@ def _firing_rows(firing: Firing, clock: Clock) -> Iterable[tuple[Fraction, CardR
 def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius: Range | None, clock: Clock) -> CardRow:
     return CardRow(
         start=clock.at(start),
+        begins=clock.at(start),
         end=clock.at(end),
         elapsed=minute(start),
         job=job,
@@ -267,8 +275,10 @@ def _fire_row(job: str, firing: Firing, start: Fraction, end: Fraction, celsius:
         mix=0,
         pieces=Fraction(0),
         who=Who.MACHINE,
-        timed=True,
+        is_estimate=False,
         seconds=Range(end - start, end - start),
+        by_piece=False,
+        handling=(),
         place=firing.oven.name,
         number=0,
         of=0,

@@ -85,9 +85,9 @@ def _share_of_oven(batch: Batch, row: CardRow, oven: Oven) -> Fraction | None:
 def _mixer_uses(rows: tuple[CardRow, ...], kitchen: Kitchen) -> list[Use]:
     share = Fraction(1, len(kitchen.mixers))
     return [
-        Use(row.start, row.end, share, row.stage or "dough")
+        Use(row.begins, row.end, share, row.stage or "dough")
         for row in rows
-        if row.job == "step" and row.step is not None and row.end > row.start
+        if row.job == "step" and row.step is not None and row.end > row.begins
         if row.step.verb == "mix" and row.who is Who.MACHINE
         if len(kitchen.mixers) > 1 or mixer_of(row.step, kitchen) is not None
     ]
@@ -97,18 +97,14 @@ def _hand_uses(rows: tuple[CardRow, ...], hands: int) -> list[Use]:
     """Work on every piece takes all hands, as its time is counted; other work takes one pair."""
     return [
         Use(
-            row.start,
+            row.begins,
             row.end,
-            Fraction(1) if _shared_out(row) else Fraction(1, hands),
+            Fraction(1) if row.by_piece else Fraction(1, hands),
             row.stage or row.branch or "dough",
         )
         for row in rows
-        if row.job == "step" and row.who is Who.HANDS and row.end > row.start
+        if row.job == "step" and row.who is Who.HANDS and row.end > row.begins
     ]
-
-
-def _shared_out(row: CardRow) -> bool:
-    return row.step is not None and (row.step.per == "each" or row.step.time is None)
 
 
 def _said(batch: Batch, row: CardRow) -> str:

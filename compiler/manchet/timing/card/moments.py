@@ -107,7 +107,7 @@ def moments_of(rows: Sequence[CardRow]) -> tuple[Moment | LoadTable, ...]:
 def is_left(row: CardRow) -> bool:
     """A wait so long that whoever is there goes away. What boils is not left."""
     waits = row.job == "step" and row.step is not None and row.who is Who.WAITING and row.step.verb not in BOILS
-    return waits and row.end - row.start >= LEFT_ALONE
+    return waits and row.end - row.begins >= LEFT_ALONE
 
 
 def start_by(row: CardRow) -> datetime | None:
@@ -170,7 +170,7 @@ def _cut(alike: Sequence[Rows]) -> Iterator[list[Rows]]:
 def _parts(so_far: Rows, row: CardRow) -> bool:
     """Whether a row begins a moment of its own after these."""
     before = so_far[-1]
-    if row.job in EVENTS and so_far[0].job not in EVENTS and row.start - so_far[0].start <= AT_LOADING:
+    if row.job in EVENTS and so_far[0].job not in EVENTS and row.start - _gone_in(so_far) <= AT_LOADING:
         return False
     if row.job in EVENTS and row.start == before.start:
         return False
@@ -178,8 +178,13 @@ def _parts(so_far: Rows, row: CardRow) -> bool:
         return True
     if any(is_left(one) for one in so_far[:-1]) and not is_left(before):
         return True
-    stays = before.end - before.start <= STAYS and _is_wait_in_the_room(row)
+    stays = before.end - before.begins <= STAYS and _is_wait_in_the_room(row)
     return (is_left(before) and not stays) or row.start - before.end >= LEFT_ALONE
+
+
+def _gone_in(so_far: Rows) -> datetime:
+    """When the last piece went in of what is in the oven now."""
+    return next((row.begins for row in reversed(so_far) if row.job == "step"), so_far[0].start)
 
 
 def _is_wait_in_the_room(row: CardRow) -> bool:
@@ -226,4 +231,4 @@ def _tables(rows: Sequence[CardRow]) -> Iterator[LoadTable]:
 def _turn(number: int, rows: Sequence[CardRow]) -> LoadTurn:
     own = tuple(row for row in rows if row.load == number)
     into = next(row.start for row in own if row.step is not None and row.job == "step" and row.step.verb in IN_OVEN)
-    return LoadTurn(number, own, into, max(row.end for row in own))
+    return LoadTurn(number, own, into, max(row.end for row in own if row.job != OUT))

@@ -9,6 +9,7 @@ from manchet.batch.far_from_written import FarStep
 from manchet.formula.bake_events import BakeEvent
 from manchet.formula.model import Moved, Range, Step, Swapped, Who
 from manchet.records import NamedTuple
+from manchet.timing.jobs.handling import Handling
 from manchet.timing.jobs.loads import FromMix
 from manchet.timing.jobs.rounds import Rounds
 from manchet.timing.zones import ClockChange
@@ -82,7 +83,10 @@ class CardRow(NamedTuple):
     """
 
     start: datetime
+    begins: datetime
+    """When the step itself begins: all is weighed, or the oven loaded."""
     end: datetime
+    """When it is over; of a load before it is taken out."""
     elapsed: int
     """Minutes since the first line of the card."""
     job: str
@@ -96,10 +100,14 @@ class CardRow(NamedTuple):
     pieces: Fraction
     """How many pieces this line handles; 0 before the dough is divided."""
     who: Who
-    timed: bool
-    """False: neither the file nor the kitchen says how long it takes; it is shown with no length."""
+    is_estimate: bool
+    """Neither the file nor the kitchen says how long it takes: `seconds` is what is usual."""
     seconds: Range
     """How long it takes, shortest and longest."""
+    by_piece: bool
+    """Done piece after piece, so that several hands share it."""
+    handling: tuple[Handling, ...]
+    """Weighing and loading that come before; of "take out of oven" the taking out itself."""
     place: str
     """Where: as written, or the oven or mixer of the kitchen, or ""."""
     number: int

@@ -14,7 +14,8 @@ from manchet.formula.model import Step, Who
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.timing.jobs.durations import length_of, stands_longer
-from manchet.timing.jobs.loads import Doing, FromMix, Stagger, goes_in_together, in_loads
+from manchet.timing.jobs.handling import weighing
+from manchet.timing.jobs.loads import Doing, FromMix, Stagger, at_the_door, goes_in_together, in_loads
 
 
 class Chain(NamedTuple):
@@ -29,7 +30,8 @@ def chains_of(work: Work, made: StageBatch, is_dough: bool, mix: int) -> tuple[C
     """The steps of a stage; for the dough also those of its branches, with the pieces of this mix: of several mixes as
     far as each goes by itself."""
     if not is_dough:
-        return (Chain(made, "", tuple(Doing(step, Fraction(0)) for step in made.stage.steps)),)
+        doings = [Doing(step, Fraction(0)) for step in made.stage.steps]
+        return (Chain(made, "", tuple(at_the_door(doings))),)
     ways = _ways(work, made, mix)
     if not mix:
         return tuple(Chain(made, noun, tuple(in_loads(work, doings, noun))) for noun, doings in ways)
@@ -63,12 +65,14 @@ def _stagger(work: Work, made: StageBatch, before: Sequence[Doing]) -> Stagger:
     steps = [step for step in made.stage.steps if step.verb != "divide"]
     machine = [at for at, step in enumerate(steps) if is_machine_mix(step)]
     at_the_mixer = steps[machine[0] : machine[-1] + 1] if machine else []
-    lengths = (length_of(step, Fraction(0), work.kitchen, work.mixes.mixer).planned for step in at_the_mixer)
-    apart = sum(lengths, Fraction(0))
+    kitchen, hands = work.kitchen, work.kitchen.hands or 1
+    lengths = (length_of(step, Fraction(0), kitchen, hands, work.mixes.mixer).planned for step in at_the_mixer)
+    weighs = weighing(made, kitchen).seconds if machine[:1] == [0] else Fraction(0)
+    apart = sum(lengths, weighs)
     last = before[-1].step if before else None
     if last is None or last.time is None or last.who is not Who.WAITING:
         return Stagger(apart, Fraction(0))
-    return Stagger(apart, stands_longer(last, length_of(last, Fraction(0), work.kitchen)))
+    return Stagger(apart, stands_longer(last, length_of(last, Fraction(0), kitchen, hands)))
 
 
 def _ways(work: Work, made: StageBatch, mix: int) -> list[tuple[str, list[Doing]]]:

@@ -8,61 +8,89 @@ from manchet.formula.bake_events import BakeEvent
 from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
+from manchet.syntax.vocabulary import BAKES, BOILS
 from manchet.timing.jobs.rounds import rounds_of
+from manchet.timing.jobs.usual_times import COOLS_FOR, usual_time
 
 NOTHING = Fraction(0)
 
 
 class Length(NamedTuple):
-    """Seconds. `high` is None for an open end; `planned` lies between and is what the card counts with."""
+    """Seconds. `high` is None for an open end; `planned` lies between and is what is counted with."""
 
     low: Fraction
     planned: Fraction
     high: Fraction | None
-    timed: bool
-    """False: nobody says how long it takes. The step is shown and takes no time."""
+    is_estimate: bool
+    """Nobody says how long it takes: it is what is usual."""
+    by_piece: bool = False
+    """Done piece after piece, so that the first is done long before the last."""
 
     @property
     def range(self) -> Range:
         return Range(self.low, self.high)
 
+    def longer(self, seconds: Fraction) -> Length:
+        high = None if self.high is None else self.high + seconds
+        return self._replace(low=self.low + seconds, planned=self.planned + seconds, high=high)
 
-UNTIMED = Length(NOTHING, NOTHING, NOTHING, False)
+
+UNKNOWN = Length(NOTHING, NOTHING, NOTHING, True)
+"""Of a bake without a time nobody can say what is usual."""
 
 
-def length_of(step: Step, pieces: Fraction, kitchen: Kitchen, mixer: Mixer | None = None) -> Length:
-    """How long a step takes for so many pieces.
+def length_of(step: Step, pieces: Fraction, kitchen: Kitchen, hands: int, mixer: Mixer | None = None) -> Length:
+    """How long a step takes for so many pieces. The one measure of a step, for a dough alone and in a day of many.
 
-    * `12-15 h`: that; the card counts with the middle, or with the end that is given.
-    * `20 s each`: times the pieces, shared by the kitchen's hands (one, where it does not say).
+    * `12-15 h`: that; what is counted with is the middle, or the end that is given.
+    * `20 s each`: times the pieces, shared by so many `hands`.
     * `60 s a side`: twice; `6 at a time`, or a griddle or pot that holds six: once for every six, and what is left.
     * `700 turns`: by the mixer's turns a minute, if the kitchen gives them.
-    * nothing said: the kitchen's seconds a piece for this verb, if it has them; else untimed.
+    * nothing said: the kitchen's seconds a piece for this verb, if it has them; else what is usual, an estimate.
     """
-    hands = kitchen.hands or 1
     if step.time is not None:
         times = Fraction(1)
         rounds = rounds_of(step, pieces, kitchen)
         if rounds is not None:
             times = Fraction(rounds.number)
         elif step.per == "each":
-            if not pieces:
-                return UNTIMED
-            times = pieces / hands
+            return _by_piece(step.time, pieces, hands) if pieces else _usual(step, pieces, hands)
         return _length(step.time, times * 2 if step.per == "side" else times)
     if step.turns is not None and mixer is not None:
         turns_a_minute = mixer.fast_turns if "fast" in step.manner else mixer.slow_turns
-        return _length(step.turns, 60 / turns_a_minute) if turns_a_minute else UNTIMED
+        if turns_a_minute:
+            return _length(step.turns, 60 / turns_a_minute)
     each = dict(kitchen.minutes).get(step.verb)
     if each is None or not pieces:
-        return UNTIMED
-    return _length(Range(each, each), pieces / hands)
+        return _usual(step, pieces, hands)
+    return _by_piece(Range(each, each), pieces, hands)
 
 
 def _length(once: Range, times: Fraction) -> Length:
     low = NOTHING if once.low is None else once.low * times
     high = None if once.high is None else once.high * times
-    return Length(low, once.likely * times, high, True)
+    return Length(low, once.likely * times, high, False)
+
+
+def _by_piece(each: Range, pieces: Fraction, hands: int) -> Length:
+    return _length(each, pieces / hands)._replace(by_piece=pieces > 1)
+
+
+def _usual(step: Step, pieces: Fraction, hands: int) -> Length:
+    """What is usual: by the piece, of which what nobody counts is one; of a wait by what may be reached in it."""
+    if is_attended(step):
+        usual = usual_time(step.verb)
+        seconds = usual.each * max(pieces / hands, Fraction(1)) + usual.once
+        return Length(seconds, seconds, seconds, True, bool(usual.each) and pieces > 1)
+    if step.verb in BAKES:
+        return UNKNOWN
+    low, high = map(Fraction, COOLS_FOR)
+    return Length(low, (low + high) / 2, high, True)
+
+
+def is_attended(step: Step) -> bool:
+    """Somebody is there: what boils is over when its time is, and is not left alone."""
+    return step.who is not Who.WAITING or step.verb in BOILS
 
 
 def stands_longer(step: Step, length: Length) -> Fraction | None:

@@ -18,6 +18,7 @@ from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import IN_OVEN
 from manchet.timing.jobs.durations import length_of
+from manchet.timing.jobs.handling import loading, seconds_of, taking_out
 
 RECOVER = "recover"
 """The verb of the wait between two loads: no file says it, the kitchen's `recovers` does."""
@@ -42,7 +43,9 @@ class Doing(NamedTuple):
     begins: bool = False
     """The first thing that is done with a load: up to here its pieces stood ready."""
     goes_in: bool = False
-    """The first phase of a bake whose oven is known."""
+    """The first phase of a bake."""
+    comes_out: bool = False
+    """The last."""
     room: Fraction = NOTHING
     """What share of its oven the load takes; 0 where nobody knows how many it holds."""
     of: tuple[FromMix, ...] = ()
@@ -115,10 +118,10 @@ def _load_by_load(work: Work, run: list[Doing], noun: str, stagger: Stagger) -> 
     first = _first_phase(run)
     oven, holds = oven_of(first.step, work.kitchen), _holds(work, run, noun)
     if oven is None or holds is None:
-        yield from (doing._replace(goes_in=doing is first and oven is not None) for doing in run)
+        yield from _through_the_door(run)
         return
     if first.of:
-        turn = sum((length_of(doing.step, NOTHING, work.kitchen).planned for doing in run), oven.recovers or NOTHING)
+        turn = _seconds_at_the_oven(work, run, Fraction(holds.number)) + (oven.recovers or NOTHING)
         loads = tuple(_filled(first.of, holds.number, stagger, turn))
     else:
         loads = tuple((FromMix(0, pieces),) for pieces in loads_of(first.pieces, holds))
@@ -131,8 +134,37 @@ def _load_by_load(work: Work, run: list[Doing], noun: str, stagger: Stagger) -> 
             )
             yield Doing(wait, pieces, of=of)
         which = (at, len(loads)) if len(loads) > 1 else (0, 0)
-        for doing in run:
-            yield Doing(doing.step, pieces, *which, doing is run[0], doing is first, pieces / holds.number, of)
+        for number, doing in enumerate(_through_the_door(run)):
+            yield doing._replace(
+                pieces=pieces,
+                load=which[0],
+                loads=which[1],
+                begins=number == 0,
+                room=pieces / holds.number,
+                of=of,
+            )
+
+
+def at_the_door(doings: Sequence[Doing]) -> Iterator[Doing]:
+    """The steps of a stage that is baked by itself, as nobody counts in loads."""
+    waiting = list(doings)
+    while waiting:
+        run = _load_at_the_beginning(waiting, False)
+        yield from _through_the_door(waiting[:run]) if run else waiting[:1]
+        del waiting[: run or 1]
+
+
+def _through_the_door(run: Sequence[Doing]) -> Iterator[Doing]:
+    """A load, from its first phase to the last thing of it in the oven."""
+    first, last = _first_phase(run), run[-1]
+    yield from (doing._replace(goes_in=doing is first, comes_out=doing is last) for doing in run)
+
+
+def _seconds_at_the_oven(work: Work, run: Sequence[Doing], pieces: Fraction) -> Fraction:
+    """How long one load has its oven, with loading and taking out."""
+    kitchen = work.kitchen
+    lengths = (length_of(doing.step, pieces, kitchen, kitchen.hands or 1).planned for doing in run)
+    return sum(lengths, seconds_of((loading(pieces, kitchen), taking_out(pieces, kitchen))))
 
 
 def _first_phase(run: Sequence[Doing]) -> Doing:

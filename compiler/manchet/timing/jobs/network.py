@@ -17,10 +17,13 @@ from manchet.batch.work import Work
 from manchet.formula.model import Stage, Step
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BRINGS_IN
+from manchet.syntax.vocabulary import BRINGS_IN, IN_OVEN, MOVES_OUT
 from manchet.timing.jobs.chains import Chain, chains_of, into_the_oven, is_machine_mix
-from manchet.timing.jobs.durations import Length, length_of
+from manchet.timing.jobs.durations import Length, is_attended, length_of
+from manchet.timing.jobs.handling import Handling, loading, seconds_of, taking_out, weighing
 from manchet.timing.jobs.loads import RECOVER, Doing, FromMix
+
+NO_TIME = Length(Fraction(0), Fraction(0), Fraction(0), False)
 
 
 class Link(NamedTuple):
@@ -48,6 +51,7 @@ class Job(NamedTuple):
     """From 1, or 0 where it is done once for all mixes."""
     pieces: Fraction
     length: Length
+    """With what comes `before` and `after`."""
     needs: tuple[Link, ...]
     is_dough: bool
     """The dough and its branches: they wait for nothing, the other stages are timed to be ready for them."""
@@ -60,6 +64,17 @@ class Job(NamedTuple):
     """What share of its oven the load takes; 0 where nobody knows."""
     of: tuple[FromMix, ...] = ()
     """Whose pieces, where those of several mixes go in together."""
+    before: tuple[Handling, ...] = ()
+    """What comes first: weighing, what is kept back of a stage that is used now, loading."""
+    after: tuple[Handling, ...] = ()
+    """Taking out."""
+    carries: tuple[Handling, ...] = ()
+    """It is done when the stage is used, by whoever uses it: the job itself takes no time."""
+
+    @property
+    def own(self) -> Length:
+        """Of the step alone."""
+        return self.length.longer(-seconds_of((*self.before, *self.after)))
 
 
 class StageMaking(NamedTuple):
@@ -137,19 +152,57 @@ def _lay(jobs: list[Job], chain: Chain, stands: Mapping[int, int], setting: Stag
         used = brought_by(step)
         if at == 0 and not chain.branch and not stands:
             used |= used_at_once(chain.stage)
-        needs = [Link(job, "stage") for job in setting.ready(used)]
+        ready = setting.ready(used)
+        needs = [Link(job, "stage") for job in ready]
         needs += way.needs(doing, len(jobs))
         if waits_for_bowl and setting.bowl_free is not None and is_machine_mix(step):
             needs.append(Link(setting.bowl_free, "mixer"))
             waits_for_bowl = False
-        length = length_of(step, doing.pieces, setting.kitchen, setting.mixer)
-        job = Job(
-            step, chain.stage.stage, chain.branch, setting.mix, doing.pieces, length, tuple(needs), setting.is_dough
-        )
-        jobs.append(
-            job._replace(load=doing.load, loads=doing.loads, goes_in=doing.goes_in, room=doing.room, of=doing.of)
-        )
+        weighs = at == 0 and not chain.branch and not stands and bool(chain.stage.weighed)
+        kept = tuple(one for job in ready for one in jobs[job].carries)
+        job = _job(doing, chain, setting)
+        if weighs:
+            kept = (weighing(chain.stage, setting.kitchen), *kept)
+        if at and not setting.is_dough and _is_carried(step, jobs[-1]):
+            own = Handling(step.verb, job.length.planned, job.length.is_estimate)
+            job = job._replace(length=NO_TIME, carries=(*jobs[-1].carries, own))
+        jobs.append(_with(job, kept)._replace(needs=tuple(needs)))
     return max(stands.values(), default=None) if way.before is None else way.before
+
+
+def _job(doing: Doing, chain: Chain, setting: StageMaking) -> Job:
+    """A step of a chain, with its way through the oven's door."""
+    kitchen, step = setting.kitchen, doing.step
+    goes_in = doing.goes_in and not step.at_a_time
+    return Job(
+        step=step,
+        stage=chain.stage.stage,
+        branch=chain.branch,
+        mix=setting.mix,
+        pieces=doing.pieces,
+        length=length_of(step, doing.pieces, kitchen, kitchen.hands or 1, setting.mixer),
+        needs=(),
+        is_dough=setting.is_dough,
+        load=doing.load,
+        loads=doing.loads,
+        goes_in=doing.goes_in,
+        room=doing.room,
+        of=doing.of,
+        before=(loading(doing.pieces, kitchen),) if goes_in else (),
+        after=(taking_out(doing.pieces, kitchen),) if doing.comes_out else (),
+    )
+
+
+def _with(job: Job, kept: tuple[Handling, ...]) -> Job:
+    """With what comes first of all, and as long as all of it is."""
+    before = (*kept, *job.before)
+    return job._replace(before=before, length=job.length.longer(seconds_of((*before, *job.after))))
+
+
+def _is_carried(step: Step, before: Job) -> bool:
+    """What is kept back or given back of a stage that has stood is taken out of it when it is used."""
+    stood = not is_attended(before.step) and before.step.verb not in IN_OVEN
+    return step.verb in MOVES_OUT and (stood or bool(before.carries))
 
 
 class _WayToTheOven:

@@ -12,7 +12,16 @@ from manchet.formula.model import Range
 from manchet.formula.nouns import noun_for
 from manchet.quantities.printing import round_to
 from manchet.sheets.forms.timing_card.before import before_lines
-from manchet.sheets.forms.timing_card.clauses import capital, clause_of, minutes_of, note_of, work_of
+from manchet.sheets.forms.timing_card.clauses import (
+    capital,
+    clause_of,
+    handling_clause,
+    is_said,
+    minutes_of,
+    note_of,
+    says_estimate,
+    work_of,
+)
 from manchet.sheets.forms.timing_card.day_strip import day_strip
 from manchet.sheets.forms.timing_card.goes_in import GoesIn
 from manchet.sheets.forms.timing_card.late_lines import clash_lines, late_lines
@@ -68,6 +77,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         before=before_lines(card.before_you_go, work.kitchen, m),
         clashes=clash_lines(card.clashes, m),
         notes=(words["card.later_loads"],) if any(_stands_longer(one) for one in moments) else (),
+        estimates=words["day.estimates"] if any(map(says_estimate, card.rows)) else "",
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
         clock_changes=clock_lines(card.clock_changes, m),
     )
@@ -156,15 +166,11 @@ def _line(line: MomentLine, alone: bool, weights: GoesIn, m: Measures) -> CardLi
 
 
 def _clauses(row: CardRow, is_wait: bool, weights: GoesIn, m: Measures) -> Iterator[Clause]:
-    if _goes_in(row):
-        yield Clause(m.words["card.load"], "", "hands", 0)
+    for one in row.handling if row.job == "step" else ():
+        if one.does == "load" or (one.does == "weigh" and is_said(one.seconds)):
+            yield handling_clause(one, m)
     if not is_wait:
         yield clause_of(row, weights.of_step(row), m)
-
-
-def _goes_in(row: CardRow) -> bool:
-    """What stood ready goes into the oven."""
-    return row.job == "step" and row.step is not None and row.step.verb in IN_OVEN and not row.baked_before
 
 
 def _capitalised(clauses: list[Clause]) -> list[Clause]:
@@ -180,7 +186,7 @@ def _wait(row: CardRow, events: Sequence[CardRow], m: Measures) -> CardWait:
         how=", ".join(filter(None, (said.how, *later))),
         work="cold" if work_of(row) == "cold" else "left alone",
         minutes=minutes_of(row),
-        begins=m.clock(row.start),
+        begins=m.clock(row.begins),
         ends=m.clock(row.end),
         ends_day=_short_day(row.end, m) if row.end.date() != row.start.date() else "",
         note=note_of(row, m),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 from typing import Literal
 
@@ -15,15 +16,48 @@ from manchet.sheets.parts.far_from_written import far_line
 from manchet.sheets.parts.rounds import rounds_line
 from manchet.sheets.parts.wording import single
 from manchet.syntax.vocabulary import COLD, VERB
+from manchet.timing.card.moments import OUT
 from manchet.timing.card.values import CardRow
+from manchet.timing.jobs.handling import Handling
 
+MINUTE = 60
 COVERS = frozenset({"covered", "uncovered"})
 
 
 def clause_of(row: CardRow, weights: tuple[CardWeight, ...], m: Measures) -> Clause:
     """One row of the card as a clause; `weights` is what goes in."""
     do, how = _said(row, m)
-    return Clause(do, how, work_of(row), minutes_of(row), weights, note_of(row, m))
+    about = "".join(_about(seconds, m) for seconds in _nobody_timed(row))
+    return Clause(do, how, work_of(row), minutes_of(row), weights, note_of(row, m), about)
+
+
+def handling_clause(one: Handling, m: Measures) -> Clause:
+    """`weigh`, `load ~ 3 min`."""
+    about = _about(one.seconds, m) if one.is_estimate else ""
+    return Clause(m.words["card." + one.does], "", "hands", int(round_to(one.seconds / MINUTE, 0)), about=about)
+
+
+def says_estimate(row: CardRow) -> bool:
+    handled = (one.seconds for one in row.handling if one.is_estimate)
+    return any(map(is_said, (*_nobody_timed(row), *handled)))
+
+
+def _nobody_timed(row: CardRow) -> Iterator[Fraction]:
+    """Seconds of what the row itself says, by an estimate."""
+    if row.is_estimate:
+        yield row.seconds.likely
+    if row.job == OUT:
+        yield from (one.seconds for one in row.handling if one.is_estimate)
+
+
+def is_said(seconds: Fraction) -> bool:
+    """Work of less than a minute is in the clock, and not told."""
+    return seconds >= MINUTE
+
+
+def _about(seconds: Fraction, m: Measures) -> str:
+    """How long it takes by an estimate of ours, which the clock has in it."""
+    return m.words.say("day.about", m.time(single(round_to(seconds / MINUTE, 0) * MINUTE))) if is_said(seconds) else ""
 
 
 def work_of(row: CardRow) -> Literal["hands", "machine", "left alone", "cold"]:
@@ -35,7 +69,7 @@ def work_of(row: CardRow) -> Literal["hands", "machine", "left alone", "cold"]:
 
 
 def minutes_of(row: CardRow) -> int:
-    return int((row.end - row.start).total_seconds()) // 60
+    return int((row.end - row.begins).total_seconds()) // 60
 
 
 def capital(text: str) -> str:
@@ -53,7 +87,7 @@ def _said(row: CardRow, m: Measures) -> tuple[str, str]:
         takes = (m.time(row.seconds),) if row.seconds.high else ()
         return words["card.light" if row.is_fire else "card.heat"], ", ".join((*to, *takes))
     if row.job == "fire out" and row.celsius is not None:
-        return words["card.fire_out"], words.say("card.floor", _about(row.celsius.likely, m))
+        return words["card.fire_out"], words.say("card.floor", _floor_heat(row.celsius.likely, m))
     said = words["card." + row.job]
     return (words.say("card.counted", said, str(row.number), str(row.of)) if row.of > 1 else said), ""
 
@@ -184,9 +218,9 @@ def _floor(row: CardRow, m: Measures) -> str:
     under = m.words.say("card.floor_under", m.oven(single(row.floor.least)))
     if not row.floor.fallen:
         return under
-    return m.words.say("card.floor_now", _about(row.floor.heat, m), under)
+    return m.words.say("card.floor_now", _floor_heat(row.floor.heat, m), under)
 
 
-def _about(celsius: Fraction, m: Measures) -> str:
+def _floor_heat(celsius: Fraction, m: Measures) -> str:
     """A floor's heat, to what its thermometer tells apart."""
     return m.oven(single(round_to(celsius / 5, 0) * 5))

@@ -26,9 +26,11 @@ class Clause(NamedTuple):
     how: str
     work: Literal["hands", "machine", "left alone", "cold"]
     minutes: int
-    """As planned; 0 where nobody says."""
+    """As planned."""
     weights: tuple[CardWeight, ...] = ()
     note: str = ""
+    about: str = ""
+    """`~ 4 min`, where nobody says how long it takes and it is a minute or more."""
 
 
 class CardWait(NamedTuple):
@@ -158,6 +160,8 @@ class TimingCard(NamedTuple):
     """Before you go."""
     clashes: tuple[CardClash, ...]
     notes: tuple[str, ...] = ()
+    estimates: str = ""
+    """What the mark of an estimate means, where one is said."""
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""
     clock_changes: tuple[str, ...] = ()
