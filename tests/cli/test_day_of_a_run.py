@@ -40,8 +40,8 @@ def test_out_of_the_oven_has_its_day_where_the_heading_is_of_another() -> None:
     def out(*words: str) -> str:
         return next(line for line in papers(*words)["sheet"]["lines"] if line.startswith("out of the oven"))
 
-    assert out("--ready", "2027-03-07 12:00") == "out of the oven 10:00"
-    assert out("--ready", "2027-03-07 01:00") == "out of the oven Sat 23:00"
+    assert out("--ready", "2027-03-07 12:00") == "out of the oven 09:59"
+    assert out("--ready", "2027-03-07 01:00") == "out of the oven Sat 22:59"
 
 
 @pytest.mark.parametrize("holds", ("", "    holds 5 loaves\n"), ids=("one load", "two loads"))

@@ -1,6 +1,6 @@
 """One dough taken apart: what is one moment, how long it takes one pair of hands, and how long the waits between may be.
 
-The figures follow from the text of each formula and from the estimates of `day.jobs.estimates`, worked out by hand here.
+The figures follow from the text of each formula and from the estimates of `timing.jobs.usual_times`, worked out by hand here.
 """
 
 from __future__ import annotations

@@ -50,7 +50,7 @@ def text_of(line: CardLine) -> str:
 
 def _clause(clause: Clause) -> str:
     weights = ", ".join(_weight(weight) for weight in clause.weights)
-    do = " ".join(filter(None, (clause.do, weights)))
+    do = " ".join(filter(None, (clause.do, weights, clause.about)))
     return f"{do}{clause.how}" if clause.how[:1] in (":", ",") else " ".join(filter(None, (do, clause.how)))
 
 

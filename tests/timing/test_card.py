@@ -157,7 +157,9 @@ def test_what_a_line_says_of_lateness() -> None:
     work = by_hand(loaf(), STEPS_ALONE)
     made = card_of(work, When(FRIDAY, False))
     shape = next(row for row in made.rows if row.step is not None and row.step.verb == "divide")
-    assert (shape.latest, shape.slack, shape.moves) == (datetime(2026, 11, 28, 7, 30), 4, "oven"), "5, of whole minutes 4"
+    assert (shape.latest, shape.slack, shape.moves) == (datetime(2026, 11, 28, 7, 30), 4, "oven"), (
+        "5, of whole minutes 4"
+    )
     assert shape.stands_until == datetime(2026, 11, 28, 7, 30)
     quarter, half, three_quarters = (late_of(work, shape, minutes) for minutes in (15, 30, 45))
     assert [(c.step.verb, c.minutes) for c in quarter.shorter] == [("prove", 10), ("bake", 3)]

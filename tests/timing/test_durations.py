@@ -48,21 +48,16 @@ def test_the_kitchen_says_how_long_a_verb_takes_a_piece() -> None:
 
 
 def test_what_nobody_timed_takes_what_is_usual_and_says_that_it_is_an_estimate() -> None:
-    """By the piece and by the hand: 15 s to shape one; 30 s to add something; half an hour to two hours to cool."""
+    """By the piece and by the hand: 15 s to shape one; 30 s to add something."""
     assert lengths(step("shape"), 14) == (Fraction(7, 2), Fraction(7, 2), Fraction(7, 2), False)
     assert lengths(step("shape"), 14, TWO_HANDS)[1] == Fraction(7, 4)
     assert lengths(step("add"), 14) == (Fraction(1, 2), Fraction(1, 2), Fraction(1, 2), False)
-    assert lengths(step("cool")) == (30, 75, 120, False)
 
 
 def test_pieces_that_nobody_counts_are_one() -> None:
     for hands in (PLAIN, TWO_HANDS):
         assert lengths(step("shape"), 0, hands) == lengths(step("shape"), 1, hands)
     assert lengths(step("shape", each=20), 0) == (Fraction(1, 4), Fraction(1, 4), Fraction(1, 4), False)
-
-
-def test_nobody_can_say_how_long_a_bake_takes() -> None:
-    assert lengths(step("bake")) == (0, 0, 0, False)
 
 
 def test_a_side_is_baked_twice_and_so_many_at_a_time() -> None:

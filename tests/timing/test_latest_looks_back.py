@@ -61,7 +61,9 @@ kitchen House
 
 
 def card(text: str) -> Card:
-    return card_of(first_work(text if "kitchen" in text else text + HOUSE), When(datetime(2026, 11, 28, 5, 0), is_ready=False))
+    return card_of(
+        first_work(text if "kitchen" in text else text + HOUSE), When(datetime(2026, 11, 28, 5, 0), is_ready=False)
+    )
 
 
 def bake_of(made: Card, branch: str) -> CardRow:

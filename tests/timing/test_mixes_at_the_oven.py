@@ -88,7 +88,9 @@ def test_every_load_comes_out_before_the_next_goes_in() -> None:
     out = [row.start for row in card.rows if row.job == "take out of oven"]
     into = [row.start for row in baked(card)]
     assert len(out) == len(into) == 9
-    assert [(later - one).total_seconds() / 60 for one, later in zip(out, into[1:], strict=False)] == [6] * 8, "2 min to take out, 4 to come back"
+    assert [(later - one).total_seconds() / 60 for one, later in zip(out, into[1:], strict=False)] == [6] * 8, (
+        "2 min to take out, 4 to come back"
+    )
 
 
 def test_a_mix_is_begun_when_the_oven_will_have_room_for_it() -> None:

@@ -9,7 +9,7 @@ from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
 from manchet.day.jobs import estimates
 from manchet.day.jobs.oven_times import events_of, seconds_in_oven
-from manchet.day.jobs.timing import handled, part_of
+from manchet.day.jobs.timing import part_beside, part_of
 from manchet.day.jobs.values import (
     BowlHeld,
     Finished,
@@ -107,7 +107,7 @@ class Moments:
         return len(after) != 1 or not after[0].is_open or not self.drafts[after[0].moment].parts
 
     def weighing(self, making: MomentMaking) -> After:
-        return self.attend(handled(weighing(making.made, self.work.kitchen)), (), making)
+        return self.attend(part_beside(weighing(making.made, self.work.kitchen)), (), making)
 
     def attend(self, part: MomentPart, after: tuple[After, ...], making: MomentMaking, apart: bool = False) -> After:
         """The part at the end of the moment that is open, or in one of its own."""
@@ -204,7 +204,7 @@ class Moments:
         """The pieces go through the door, at the end of what was done to them just before."""
         if first.step.at_a_time:
             return self.attend(part_of(first, self.work)._replace(by_piece=False), after, making)
-        one = handled(loading(first.pieces, self.work.kitchen), first.pieces)
+        one = part_beside(loading(first.pieces, self.work.kitchen), first.pieces)
         is_bench_work = len(after) == 1 and after[0].is_open and self._is_bench_work(after[0].moment)
         return self.attend(one, after, making, apart=is_bench_work)
 
@@ -219,7 +219,7 @@ class Moments:
         attended = bool(first.step.at_a_time)
         start = NOTHING if attended else put.low
         stays = put.low if attended else put.low + seconds_in_oven(phases, first.pieces, self.work)
-        out = handled(taking_out(first.pieces, self.work.kitchen), first.pieces)
+        out = part_beside(taking_out(first.pieces, self.work.kitchen), first.pieces)
         take = self._begin(out, making)
         if not attended:
             for event in events_of(phases, self.work, oven):

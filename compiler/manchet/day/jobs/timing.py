@@ -11,7 +11,6 @@ from manchet.formula.model import Step, Who
 from manchet.timing.jobs.durations import Length, length_of
 from manchet.timing.jobs.handling import Handling
 from manchet.timing.jobs.loads import Doing
-from manchet.timing.jobs.usual_times import COOLS_FOR
 
 NOTHING = Fraction(0)
 
@@ -28,15 +27,14 @@ def part_of(doing: Doing, work: Work) -> MomentPart:
     return MomentPart(step, step.verb, length.planned, doing.pieces, length.is_estimate, is_machine, length.by_piece)
 
 
-def handled(one: Handling, pieces: Fraction = NOTHING) -> MomentPart:
+def part_beside(one: Handling, pieces: Fraction = NOTHING) -> MomentPart:
     """What no file writes as a step."""
     return MomentPart(None, one.does, one.seconds, pieces, one.is_estimate, by_piece=pieces > 1)
 
 
 def said_range(step: Step) -> tuple[Fraction, Fraction | None]:
     """Seconds that a wait takes at least and at most; None for an open end. A single figure may be stretched a little."""
-    if step.time is None:
-        return Fraction(COOLS_FOR[0]), Fraction(COOLS_FOR[1])
+    assert step.time is not None, "a wait without a time is an error, and nothing is planned of it"
     low, high = step.time.low, step.time.high
     if low is None:
         return NOTHING, high

@@ -200,15 +200,23 @@ def _moment(stage: str, branch: str, segment: Sequence[Rows], first: bool) -> Mo
 
 
 def _joined(moments: Iterable[Moment]) -> list[Moment]:
-    """Two doughs at one clock are two lines of one moment; what is done with the fire comes first."""
+    """Two doughs at one clock are two lines of one moment, and so are the sorts of piece that whoever divides goes on with;
+    what is done with the fire comes first."""
     found: list[Moment] = []
     for moment in sorted(moments, key=lambda one: (one.start, one.lines[0].rows[0].job not in FIRE, len(one.mixes))):
-        before = found[-1] if found and found[-1].start == moment.start else None
+        before = found[-1] if found and (found[-1].start == moment.start or _goes_on(found[-1], moment)) else None
         if before is not None and (not before.mixes or before.mixes == moment.mixes):
             found[-1] = before._replace(lines=(*before.lines, *moment.lines), mixes=moment.mixes)
         else:
             found.append(moment)
     return found
+
+
+def _goes_on(before: Moment, moment: Moment) -> bool:
+    """The dough was divided into sorts, and one of them is begun at once."""
+    divided = (line for line in before.lines if not line.branch and not line.stage)
+    ends = [line.rows[-1].end for line in divided if line.rows[-1].step is not None and line.wait is None]
+    return moment.start in ends and all(line.branch for line in moment.lines)
 
 
 # ---- loads ---------------------------------------------------------------------------------------

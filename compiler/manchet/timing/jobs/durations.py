@@ -8,9 +8,9 @@ from manchet.formula.bake_events import BakeEvent
 from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BAKES, BOILS
+from manchet.syntax.vocabulary import BOILS
 from manchet.timing.jobs.rounds import rounds_of
-from manchet.timing.jobs.usual_times import COOLS_FOR, usual_time
+from manchet.timing.jobs.usual_times import usual_time
 
 NOTHING = Fraction(0)
 
@@ -33,10 +33,6 @@ class Length(NamedTuple):
     def longer(self, seconds: Fraction) -> Length:
         high = None if self.high is None else self.high + seconds
         return self._replace(low=self.low + seconds, planned=self.planned + seconds, high=high)
-
-
-UNKNOWN = Length(NOTHING, NOTHING, NOTHING, True)
-"""Of a bake without a time nobody can say what is usual."""
 
 
 def length_of(step: Step, pieces: Fraction, kitchen: Kitchen, hands: int, mixer: Mixer | None = None) -> Length:
@@ -77,15 +73,10 @@ def _by_piece(each: Range, pieces: Fraction, hands: int) -> Length:
 
 
 def _usual(step: Step, pieces: Fraction, hands: int) -> Length:
-    """What is usual: by the piece, of which what nobody counts is one; of a wait by what may be reached in it."""
-    if is_attended(step):
-        usual = usual_time(step.verb)
-        seconds = usual.each * max(pieces / hands, Fraction(1)) + usual.once
-        return Length(seconds, seconds, seconds, True, bool(usual.each) and pieces > 1)
-    if step.verb in BAKES:
-        return UNKNOWN
-    low, high = map(Fraction, COOLS_FOR)
-    return Length(low, (low + high) / 2, high, True)
+    """What is usual for work: of pieces that nobody counts there is one. A wait without a time is an error."""
+    usual = usual_time(step.verb)
+    seconds = usual.each * max(pieces / hands, Fraction(1)) + usual.once
+    return Length(seconds, seconds, seconds, True, bool(usual.each) and pieces > 1)
 
 
 def is_attended(step: Step) -> bool:

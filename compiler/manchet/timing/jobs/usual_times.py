@@ -21,8 +21,6 @@ WEIGH = 25
 LOAD = 10
 TAKE_OUT = 5
 """Seconds for a piece through the door."""
-COOLS_FOR = (30 * 60, 120 * 60)
-"""Seconds, least and most, of a wait whose file says what is reached and not how long it takes."""
 
 BY_VERB = {
     "mix": UsualTime(once=300),

@@ -19,7 +19,6 @@ from manchet.sheets.forms.timing_card.clauses import (
     is_said,
     minutes_of,
     note_of,
-    says_estimate,
     work_of,
 )
 from manchet.sheets.forms.timing_card.day_strip import day_strip
@@ -59,6 +58,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
     m = Measures(house, words)
     card = card_of(work, when, m.system)
     moments = moments_of(card.rows)
+    days = tuple(_days(moments, GoesIn(work, m), m))
     mix = words.say("head.mixes_short", str(card.mixes)) if card.mixes > 1 else ""
     date = issue.date or m.day(card.ready)
     return TimingCard(
@@ -71,16 +71,22 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         out="" if card.out_of_oven is None else words.say("card.out", _moment(card.out_of_oven, m)),
         ready="" if card.clashes else words.say("card.ready", _moment(card.ready, m)),
         strip=day_strip(card, m),
-        days=tuple(_days(moments, GoesIn(work, m), m)),
+        days=days,
         late=late_lines(late_spans(work, moments), m),
         warmths=_bulk_times(card.came_out_at, m),
         before=before_lines(card.before_you_go, work.kitchen, m),
         clashes=clash_lines(card.clashes, m),
         notes=(words["card.later_loads"],) if any(_stands_longer(one) for one in moments) else (),
-        estimates=words["day.estimates"] if any(map(says_estimate, card.rows)) else "",
+        estimates=words["day.estimates"] if any(_estimates(days)) else "",
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
         clock_changes=clock_lines(card.clock_changes, m),
     )
+
+
+def _estimates(days: Sequence[CardDay]) -> Iterator[str]:
+    for job in (job for day in days for job in day.jobs):
+        for part in (job,) if isinstance(job, LoadList) else job.lines:
+            yield from (clause.about for clause in part.clauses)
 
 
 def _moment(at: datetime, m: Measures) -> str:
@@ -205,7 +211,7 @@ def _loads(table: LoadTable, weights: GoesIn, m: Measures) -> LoadList:
         elapsed=_elapsed(table.elapsed),
         whose=capital(table.branch),
         oven=m.words.say("card.loads", capital(baked.place or m.words["oven"]), str(len(table.loads))),
-        clauses=tuple(clause_of(row, weights.of_step(row), m) for row in steps),
+        clauses=tuple(clause for row in steps for clause in _clauses(row, False, weights, m)),
         between=tuple(_head(row, m) for row in _between(table.loads[0])),
         loads=tuple(_load(turn, m) for turn in table.loads),
     )

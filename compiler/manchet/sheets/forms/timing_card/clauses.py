@@ -37,11 +37,6 @@ def handling_clause(one: Handling, m: Measures) -> Clause:
     return Clause(m.words["card." + one.does], "", "hands", int(round_to(one.seconds / MINUTE, 0)), about=about)
 
 
-def says_estimate(row: CardRow) -> bool:
-    handled = (one.seconds for one in row.handling if one.is_estimate)
-    return any(map(is_said, (*_nobody_timed(row), *handled)))
-
-
 def _nobody_timed(row: CardRow) -> Iterator[Fraction]:
     """Seconds of what the row itself says, by an estimate."""
     if row.is_estimate:
