@@ -32,7 +32,7 @@ def unread_node(trouble: LineTrouble) -> Unread:
         opens = "overall" if kind is not None and kind.text == "overall" else "stage"
         return Unread("heading", _name_after(body, raws, 1) or kind, opens)
     opening = opening_of(OPENINGS[context], list(raws))
-    opens = opening[0].opens if opening else {"larder": "entry", "kitchen": "thing"}.get(context, "step")
+    opens = opening[0].opens if opening else _OPENED_IN.get(context, "step")
     if context in WEIGHS:
         if rule == "step":
             return Unread("step", Word(raws[0].text, raws[0].start, raws[0].end), opens)
@@ -41,6 +41,10 @@ def unread_node(trouble: LineTrouble) -> Unread:
             name = body[: figure.start].strip() if figure is not None and figure.start else ""
             return Unread("material", Word(name, 0, len(name)) if name else None, opens)
     return Unread("line", None, opens)
+
+
+_OPENED_IN = {"larder": "entry", "entry": "composition", "kitchen": "thing", "plan": "want", "order": "want"}
+"""What the lines are that stand under a line of a context, if any may, whatever opens it."""
 
 
 def _kind_as_name(raws: tuple[RawToken, ...]) -> Word | None:
