@@ -233,6 +233,19 @@ def test_bad_input_is_told_once_with_what_to_type(lines: tuple[str, ...], name: 
     assert one.help and one.place.line > 2
 
 
+def test_a_line_that_cannot_be_read_still_opens_what_stands_under_it() -> None:
+    read = bakery(WANT, "14 loaves of Ebb rye, of the", "  for A 4 loaves", "  for B 2")
+    assert [(one.name, one.place.text.strip()) for one in read.mistakes] == [
+        ("unreadable-line", "14 loaves of Ebb rye, of the"), ("line-unfinished", "for B 2"),
+    ]  # fmt: skip
+
+
+@every([("  makes 10 loaves at 0 g dough\n", "no-weight"), ("", "no-makes")], at_least=2)
+def test_a_bread_that_says_amiss_what_it_makes_is_not_said_to_be_made_by_weight(makes: str, name: str) -> None:
+    bread = PLAIN_LOAF.replace("  makes 10 loaves at 900 g dough\n", makes, 1)
+    assert [one.name for one in bakery_of(f"plan Market\n  on 2026-11-28\n  {WANT}\n{bread}").mistakes] == [name]
+
+
 def test_a_mistake_in_a_standing_order_is_told_at_its_line_once() -> None:
     read = bakery("orders", WANT, more="order Quay cafe\n  every Sat\n  Plane loaf 4 loaves\n")
     assert [(one.name, one.place.text.strip()) for one in read.mistakes] == [("no-such-bread", "Plane loaf 4 loaves")]

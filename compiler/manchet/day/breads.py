@@ -17,7 +17,7 @@ from manchet.syntax.parsed_headings import name_of
 
 class Offer(NamedTuple):
     """A bread or a preparation that a plan may want. `nouns` are what it makes, `by_weight` whether it is wanted in kg;
-    `is_whole` is False where a line that says so could not be read."""
+    `is_whole` is False where a line that says so is missing or could not be read."""
 
     name: str
     nouns: tuple[str, ...]
@@ -64,8 +64,13 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
     entry = whole if variant is None else rewrite_variant(whole, variant, fold).value
     head = head_of(entry.children).value
     is_preparation = isinstance(block.node, nodes.BlockHead) and block.node.word == "preparation"
-    nouns = tuple(made.noun for made in head.makes if made.noun)
-    unread = any(isinstance(child.node, nodes.Unread) for child in entry.children)
+    lines = tuple(child.node for child in entry.children)
+    nouns = tuple(
+        one.noun.text for one in lines if isinstance(one, nodes.MakesNode) and one.noun
+    )  # weighing nothing too
+    unread = any(isinstance(one, nodes.Unread) for one in lines)
+    by_parts = any(isinstance(one, nodes.OverallHead) for one in lines)
+    unsaid = by_parts and not any(isinstance(one, nodes.MakesNode | nodes.FromFlour) for one in lines)
     return Offer(
         name,
         nouns,
@@ -74,7 +79,7 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
         frozenset(_verbs(entry.children)),
         things_made((entry,)),
         is_preparation,
-        not unread,
+        not unread and not unsaid,
     )
 
 
