@@ -202,3 +202,34 @@ def test_a_preparation_whose_heading_cannot_be_read_is_not_missed_where_it_is_us
 def test_a_stage_whose_name_is_misspelt_where_it_is_taken_is_not_called_unused_too() -> None:
     text = BUILDS.replace("    build 2\n", "    biuld 600 g\n").replace("sour build 2", "sour build")
     assert [name for name, _, _ in names(text)] == ["unknown-ingredient"]
+
+
+@every(
+    [("    mix slow 5 min, about 5%", "about-amount"), ("    ripe rye starter 2%, coounted apart", "unreadable-line")],
+    at_least=2,
+)
+def test_what_goes_nowhere_is_missed_beside_a_line_that_cannot_bring_it(line: str, report: str) -> None:
+    """A step weighs nothing, and a starter has no salt."""
+    text = HELD.replace("    everything else\n", "    water 65%\n").replace("    hold back salt\n", "")
+    text = text.replace("    add salt\n", f"{line}\n")
+    assert {name for name, _, _ in names(text)} == {report, "everything-else-missing"}
+
+
+def test_a_larders_heading_that_cannot_be_read_hides_no_mistake_under_it() -> None:
+    text = "larder House\n  pea flour\n    class other\n    peer 100 g\n      protein 12.0\n      water 10 g\n"
+    assert [(name, line) for name, line, _ in names(text)] == [("unknown-word", 4), ("missing-unit", 5)]
+
+
+def test_a_figure_of_the_dough_does_not_make_a_line_take_the_dough() -> None:
+    text = HELD.replace("    everything else\n    hold back salt\n", "").replace("    add salt\n", "")
+    text += "    for the loaves\n      add hazellnuts 10% of the dough\n"
+    text = text.replace("makes 2 kg dough", "makes 2 loaves at 1 kg dough")
+    assert [(name, line) for name, line, _ in names(text)] == [
+        ("everything-else-missing", 9),
+        ("unknown-ingredient", 13),
+    ]
+
+
+def test_what_is_wrong_in_a_dough_with_a_name_is_told_beside_the_name() -> None:
+    text = HELD.replace("  dough\n", "  dough 12\n").replace("hold back salt", "hold back butter")
+    assert [name for name, _, _ in names(text)] == ["no-dough", "held-back-but-not-weighed", "add-of-nothing-held"]

@@ -207,7 +207,8 @@ class _Binder:
         ):
             help = "write the heading `dough`, and under it what is mixed into it and how"
             self.reports.append(report("no-dough", self.place, f"{self.name} has no `dough`", help))
-        return None
+        named = [draft for draft in self.drafts.values() if draft.word == "dough"]
+        return named[0] if len(named) == 1 else None  # a dough with a name is looked over like one
 
     # ---- overall and the ways --------------------------------------------------------------------
 

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from itertools import takewhile
 
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.cultures import leaves
 from manchet.formula.draft import Draft
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
@@ -15,10 +17,22 @@ MOST_WORDS = 12
 """Of a name; no ingredient has more."""
 
 
+def slips_of(stages: Mapping[str, Draft]) -> tuple[str, ...]:
+    """The lines of these stages that could not be read and may weigh something that is none of them."""
+    return tuple(slip for draft in stages.values() for slip in draft.slips if not any(name in slip for name in stages))
+
+
 def may_be_any(lines: Iterable[str], key: str, larder: Larder) -> bool:
     """Whether one of these lines may be that of the thing found by this key, or bring it as a culture does."""
-    found = (_meant(line, larder) for line in lines if not _weighs_nothing(line))
-    return any(not meant or any(fold(one.name) == key or one.made_of for one in meant) for meant in found)
+    return any(_may_be(line, key, larder) for line in lines if not _weighs_nothing(line))
+
+
+def _may_be(line: str, key: str, larder: Larder) -> bool:
+    meant = _meant(line, larder)
+    if not meant or any(fold(one.name) == key for one in meant):
+        return True
+    parts = [leaf.key for one in meant for leaf in leaves(one, larder)]
+    return key in parts or (bool(parts) and key in fold(line))  # `counted as` names another flour
 
 
 def may_be_flour(line: str, larder: Larder) -> bool:
@@ -40,8 +54,11 @@ def weights_read(draft: Draft) -> bool:
 
 
 def _weighs_nothing(line: str) -> bool:
-    """Whether a line is a step's: it begins nearly like one, or has a time or a heat and no amount."""
+    """Whether a line is a step's: it begins nearly like one, or has a time or a heat, and no amount before its commas."""
     raws = pieces(line)
+    name = tuple(takewhile(lambda raw: raw.kind != "COMMA", raws))
+    if len(name) > 1 and name[0].text in _VERBS and not WEIGHTS & {raw.kind for raw in name}:
+        return True  # no weight after a comma is an ingredient's
     kinds = {raw.kind for raw in raws}
     times = bool(kinds & {"TIME", "TEMPERATURE"})
     if not raws or (kinds & WEIGHTS and not (times and raws[0].text in _VERBS)):

@@ -29,7 +29,7 @@ from manchet.formula.shares import (
     overruled_by,
     stage_of,
 )
-from manchet.formula.unread_lines import flours_read, may_be_any
+from manchet.formula.unread_lines import flours_read, may_be_any, slips_of
 from manchet.records import NamedTuple
 
 
@@ -332,11 +332,10 @@ class _OverallWay:
 
     def _forgotten(self, taken: bool) -> list[Item]:
         """The lines of overall that go nowhere because no stage takes `everything else`; one alone is its own slip."""
-        slips = [slip for draft in self.drafts.stages.values() for slip in draft.slips]
         left = [
             item
             for key, item in self.lines.items()
-            if self._left_of(key) > 0 and not may_be_any(slips, key, self.drafts.larder)
+            if self._left_of(key) > 0 and not may_be_any(slips_of(self.drafts.stages), key, self.drafts.larder)
         ]
         taken = taken or any(draft.may_take_the_rest() for draft in self.drafts.stages.values())
         return left if left and not taken and len(left) + len(self.overall.slips) > 1 else []
@@ -367,12 +366,10 @@ class _OverallWay:
 
     def _is_unsure(self, key: str) -> bool:
         """Whether a stage may take more or less of a line of overall than could be read."""
-        stages = self.drafts.stages
-        slips = [slip for draft in stages.values() for slip in draft.slips if not any(name in slip for name in stages)]
         return (
             key in self.unsure
-            or may_be_any((*slips, *self.overall.slips), key, self.drafts.larder)
-            or any(draft.may_take_the_rest() for draft in stages.values())
+            or may_be_any((*slips_of(self.drafts.stages), *self.overall.slips), key, self.drafts.larder)
+            or any(draft.may_take_the_rest() for draft in self.drafts.stages.values())
         )
 
     # ---- overall as it is printed ----------------------------------------------------------------
