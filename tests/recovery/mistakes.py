@@ -1,5 +1,5 @@
-"""Mistakes that can be put into any text where their lines fit: the cases of all reports and the loud corpus, taken apart into lines
-left out and lines put in; and slips of the pen in any line."""
+"""Mistakes that can be put into any text where their lines fit: the cases of all reports, taken apart into lines left out and
+lines put in; and slips of the pen in any line."""
 
 from __future__ import annotations
 
@@ -8,14 +8,11 @@ import re
 from collections.abc import Iterator, Sequence
 from difflib import SequenceMatcher
 from functools import cache
-from pathlib import Path
 
 from manchet.diagnostics.catalogue import explain, names
 from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
-
-LOUD = Path(__file__).parents[1] / "corpus/loud"
 
 
 class Change(NamedTuple):
@@ -71,13 +68,19 @@ def _hunks(right: Sequence[str], wrong: Sequence[str]) -> Iterator[tuple[str, tu
             yield right[start - 1] if start else "", tuple(right[start:end]), tuple(wrong[low:high])
 
 
-def fitted(slip: Slip, rows: Sequence[str]) -> Mistake | None:
+@cache
+def fitting(rows: tuple[str, ...]) -> dict[str, Mistake]:
+    """The mistakes of the cases that fit these rows, by their titles."""
+    squeezed = [squeeze(row) for row in rows]
+    return {slip.title: made for slip in slips() if (made := _fitted(slip, squeezed)) is not None}
+
+
+def _fitted(slip: Slip, squeezed: Sequence[str]) -> Mistake | None:
     """The mistake in these rows; None where its lines are not there, or not once."""
-    squeezed = [_squeezed(row) for row in rows]
     changes = []
     for before, out, put in slip.hunks:
-        lines = [_squeezed(row) for row in out or (before,)]
-        found = [at for at in range(len(rows)) if squeezed[at : at + len(lines)] == lines]
+        lines = [squeeze(row) for row in out or (before,)]
+        found = [at for at, row in enumerate(squeezed) if row == lines[0] and squeezed[at : at + len(lines)] == lines]
         if len(found) != 1 or not lines[0]:
             return None
         start = found[0] if out else found[0] + 1
@@ -85,7 +88,9 @@ def fitted(slip: Slip, rows: Sequence[str]) -> Mistake | None:
     return Mistake(slip.title, tuple(changes))
 
 
-def _squeezed(row: str) -> str:
+@cache
+def squeeze(row: str) -> str:
+    """The row with its figures no longer in columns."""
     body = row.lstrip(" ")
     return row[: len(row) - len(body)] + " ".join(body.split())
 

@@ -1,6 +1,6 @@
 """Of two or three mistakes in one text each is reported as if it were alone: none lost, none besides, none twice.
 
-A few hundred pairs and triples here; MANCHET_RECOVERY says how many otherwise.
+A hundred pairs and triples here; MANCHET_RECOVERY says how many otherwise.
 """
 
 from __future__ import annotations
@@ -8,10 +8,13 @@ from __future__ import annotations
 import os
 import random
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from functools import cache
+from hashlib import sha256
+from itertools import count
 
 from fuzz.texts import sound_texts
-from recovery.mistakes import Mistake, carried_out, fitted, of_the_pen, put_in_at, slips
+from recovery.mistakes import Mistake, carried_out, fitting, of_the_pen, put_in_at, slips
 from run_length import at_length
 from works import bakery_of
 
@@ -22,7 +25,7 @@ from manchet.diagnostics.names import REPORTS
 from manchet.records import NamedTuple
 
 SEED = 20261130
-HOW_MANY = int(os.environ.get("MANCHET_RECOVERY", at_length(3000, 400)))
+HOW_MANY = int(os.environ.get("MANCHET_RECOVERY", at_length(3000, 100)))
 DEEPEST = 64
 LONGEST = 120
 """Lines of a text that mistakes are put into."""
@@ -60,30 +63,58 @@ def heard(rows: Sequence[str], mistakes: Sequence[Mistake]) -> Heard:
 
 class Trial(NamedTuple):
     rows: tuple[str, ...]
-    mistakes: tuple[Mistake, ...]
+    alone: tuple[tuple[Mistake, Heard], ...]
+    """The mistakes, and what is said of each by itself."""
+
+    @property
+    def mistakes(self) -> tuple[Mistake, ...]:
+        return tuple(one for one, _ in self.alone)
 
 
 def trials(seed: int, how_many: int) -> Iterator[Trial]:
     """Texts that nothing is to be said of, each with two or three mistakes whose lines do not touch."""
-    rng = random.Random(seed)
-    cases = tuple(slips())
-    texts = (*(case.put_right for one in cases if (case := explain(one.title))), *sound_texts())
-    fitting: dict[str, tuple[Mistake, ...]] = {}
-    while how_many:
-        text = rng.choice(texts)
-        rows = tuple(text.split("\n"))
-        if len(rows) > LONGEST or bakery_of(text).diagnostics:
-            continue
-        if text not in fitting:
-            fitting[text] = tuple(made for one in cases if (made := fitted(one, rows)) is not None)
-        chosen: list[Mistake] = []
-        for _ in range(rng.choice((2, 2, 3))):
-            made = rng.choice(fitting[text]) if fitting[text] and rng.random() < 0.6 else of_the_pen(rows, rng)
-            if made is not None and all(independent(made, other, rows) for other in chosen):
-                chosen.append(made)
-        if len(chosen) > 1 and all(any(heard(rows, (one,))[:2]) for one in chosen):
-            how_many -= 1
-            yield Trial(rows, tuple(chosen))
+    for number in range(how_many):
+        yield next(trial for again in count() if (trial := drawn(f"{seed} {number} {again}")) is not None)
+
+
+def drawn(lot: str) -> Trial | None:
+    """The trial of a lot; None where the lot falls on a text or on mistakes that make none. What else there is to draw from
+    changes it only where the lot falls on that, so a new case leaves nearly all trials as they were."""
+    rows = sound_rows(falls_on(lot, texts()))
+    if rows is None:
+        return None
+    rng = random.Random(lot)
+    chosen: list[tuple[Mistake, Heard]] = []
+    for at in range(rng.choice((2, 2, 3))):
+        by_title = fitting(rows)
+        by_a_case = rng.random() < 0.6 and bool(by_title)
+        slip = random.Random(f"{lot} {at}")
+        made = by_title[falls_on(f"{lot} {at}", by_title)] if by_a_case else of_the_pen(rows, slip)
+        if made is not None and all(independent(made, other, rows) for other, _ in chosen):
+            said = heard(rows, (made,))
+            if any(said[:2]):
+                chosen.append((made, said))
+    return Trial(rows, tuple(chosen)) if len(chosen) > 1 else None
+
+
+def falls_on(lot: str, names: Iterable[str]) -> str:
+    """One of the names, as the lot has it: the same whatever other names there are, unless it falls on one of those."""
+    return min(names, key=lambda name: sha256(f"{lot} {name}".encode()).digest())
+
+
+@cache
+def texts() -> dict[str, str]:
+    """All texts that may be sound: of the cases by their names, of files by themselves."""
+    cases = {one.title: case.put_right for one in slips() if (case := explain(one.title)) is not None}
+    return cases | {text: text for text in sound_texts()}
+
+
+@cache
+def sound_rows(name: str) -> tuple[str, ...] | None:
+    """The rows of a text; None where it is long, or something is said of it."""
+    text = texts()[name]
+    rows = tuple(text.split("\n"))
+    return None if len(rows) > LONGEST or bakery_of(text).diagnostics else rows
 
 
 def independent(one: Mistake, other: Mistake, rows: Sequence[str]) -> bool:
@@ -104,9 +135,10 @@ ANOTHER_BREAD = (
     {"dough-temperature-implausible", "mix-warm-for-yeast"},
     {"dough-temperature-implausible", "nothing-raises-it"},
     {"under-oil-too-long", "dried-under-fat"},
+    {"same-name-twice", "never-used"},
 )
 """Two that together make a bread of which something else is true: more of a stronger poolish, another time at another heat, a hot
-dough with nothing alive in it."""
+dough with nothing alive in it, another stage that is the first of its name."""
 
 WITH_THE_WHOLE = frozenset(name for name, (_, room) in REPORTS.items() if room == "changes/reports")
 """What is said of a swap that is carried out: in a formula that can be put together, like what is said of a dough."""
@@ -125,6 +157,9 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     of_two = (points for _, other in others for one, points in other.points.items() if one.name == "same-name-twice")
     if any(over & points for points in of_two):
         return "its stage is the second of its name, which nobody takes"
+    stray = (place(one.line) for one in reports if one.name == "line-outside-block")
+    if any(min(map(place, over)) < at <= place(said.line) for at in stray):
+        return "a line at the left edge, under which nothing is read, parts it from its formula"
     unread = {one.line for one in reports if REPORTS[one.name][1] == "syntax/reports"}
     nearby = {line for at in unread for line in (at, *headings_over(at, trial.rows)) if line > 0}
     if (over & nearby or said.line in nearby) and REPORTS[said.name][1] in ("larder/reports", "kitchen/reports"):
@@ -132,6 +167,12 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     over_unread = {line for at in unread for line in headings_over(at, trial.rows)}
     if said.name in ("takes-more-than-there-is", "leftover") and (over & unread or over_unread & of.points[said]):
         return "how much there is of it follows from what cannot be read"
+    if said.name == "stage-of-no-size" and (unread or any(one.name == "unknown-ingredient" for one in reports)):
+        return "whether it sizes itself follows from its flours, and one of them is not known"
+    if said.name == "no-such-piece" and any(trial.rows[at].lstrip().startswith("makes ") for at in unread if at >= 0):
+        return "the line that says what is made cannot be read"
+    if said.name == "wanted-how-many" and any(one.name == "no-such-bread" for one in reports):
+        return "nobody knows the bread, nor how it is counted"
     if reports and said.name in ABOUT_WHAT_IS_NOT_THERE:
         return "what is not there may be the line that cannot be read"
     if any(one.name in CHECKS and said.name in CHECKS[one.name].explains for one in reports):
@@ -143,6 +184,11 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
 
 
 ABOUT_WHAT_IS_NOT_THERE = frozenset({"tin-size-unclear", "breads-too-many", "made-of-itself"})
+
+
+def place(line: int) -> int:
+    """Where a line stands in the text, or before which line it was put in."""
+    return line if line >= 0 else put_in_at(line)
 
 
 def headings_over(line: int, rows: Sequence[str]) -> Iterator[int]:
@@ -173,7 +219,7 @@ class Finding(NamedTuple):
 def findings(seed: int, how_many: int, why: Counter[str]) -> Iterator[Finding]:
     """Where the reports on several mistakes are not those on each; in `why`, how many reports were left out, and for what."""
     for trial in trials(seed, how_many):
-        alone = [(one, heard(trial.rows, (one,))) for one in trial.mistakes]
+        alone = trial.alone
         together = heard(trial.rows, trial.mistakes)
         found = together.reading + together.dough
         wanted: Counter[Said] = Counter()
