@@ -110,6 +110,14 @@ def test_a_single_figure_may_be_stretched_by_a_tenth_or_five_minutes() -> None:
     assert (gap(long, "Plain/weigh", "Plain/divide").most or 0) - 420 == 132 * 60
 
 
+def test_a_wait_in_the_bakers_own_words_takes_half_an_hour_to_two_hours() -> None:
+    left = LOAF.replace(
+        "    mix slow 5 min\n", '    mix slow 5 min\n    do "leave it be" waiting\n    mix slow 1 min\n'
+    )
+    wait = gap(apart(left + KITCHEN), "Plain/weigh", "Plain/mix")
+    assert (wait.least, wait.most) == (420 + 30 * 60, 420 + 120 * 60)
+
+
 def test_a_load_is_in_the_oven_from_its_door_to_its_door() -> None:
     (load,) = apart(LOAF + KITCHEN).loads
     assert (load.put, load.take) == ("Plain/score", "Plain/take out")

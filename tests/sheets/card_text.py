@@ -44,7 +44,8 @@ def text_of(line: CardLine) -> str:
     said = [_clause(clause) for clause in line.clauses]
     if line.wait is not None:
         wait = line.wait
-        said.append(" ".join(filter(None, (f"{wait.do} → {wait.ends_day} {wait.ends}".replace("  ", " "), wait.how))))
+        do = f"{wait.do} {wait.about}".strip()
+        said.append(" ".join(filter(None, (f"{do} → {wait.ends_day} {wait.ends}".replace("  ", " "), wait.how))))
     return plain(": ".join(filter(None, (line.whose, " · ".join(said)))))
 
 

@@ -44,6 +44,8 @@ def test_an_estimate_is_marked_and_the_mark_explained() -> None:
         assert view.estimates == estimates
         assert any("~" in said for _, said in said_of(view)) == bool(estimates)
         assert (told in html_of(view)) == bool(estimates)
+    left = vary(PLAIN_LOAF, mix='slow 8 min to 25 C\n    do "leave it be" waiting')
+    assert any("leave it be ~ 75 min →" in said for _, said in said_of(card(left)))
 
 
 def test_both_clocks_and_the_days() -> None:

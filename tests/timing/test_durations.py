@@ -8,7 +8,7 @@ import pytest
 from weighing.kneading import minutes, step
 
 from manchet.formula.bake_events import OPEN, STEAM, BakeEvent
-from manchet.formula.model import Range, Step
+from manchet.formula.model import Range, Step, Who
 from manchet.kitchen.model import PLAIN, Kitchen, Mixer
 from manchet.timing.jobs.durations import inside, length_of
 
@@ -48,10 +48,12 @@ def test_the_kitchen_says_how_long_a_verb_takes_a_piece() -> None:
 
 
 def test_what_nobody_timed_takes_what_is_usual_and_says_that_it_is_an_estimate() -> None:
-    """By the piece and by the hand: 15 s to shape one; 30 s to add something."""
+    """By the piece and by the hand: 15 s to shape one; 30 s to add something; half an hour to two hours
+    where it is left in the baker's own words."""
     assert lengths(step("shape"), 14) == (Fraction(7, 2), Fraction(7, 2), Fraction(7, 2), False)
     assert lengths(step("shape"), 14, TWO_HANDS)[1] == Fraction(7, 4)
     assert lengths(step("add"), 14) == (Fraction(1, 2), Fraction(1, 2), Fraction(1, 2), False)
+    assert lengths(step("do")._replace(who=Who.WAITING)) == (30, 75, 120, False)
 
 
 def test_pieces_that_nobody_counts_are_one() -> None:

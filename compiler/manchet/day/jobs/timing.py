@@ -11,6 +11,7 @@ from manchet.formula.model import Step, Who
 from manchet.timing.jobs.durations import Length, length_of
 from manchet.timing.jobs.handling import Handling
 from manchet.timing.jobs.loads import Doing
+from manchet.timing.jobs.usual_times import WAITS
 
 NOTHING = Fraction(0)
 
@@ -34,7 +35,8 @@ def part_beside(one: Handling, pieces: Fraction = NOTHING) -> MomentPart:
 
 def said_range(step: Step) -> tuple[Fraction, Fraction | None]:
     """Seconds that a wait takes at least and at most; None for an open end. A single figure may be stretched a little."""
-    assert step.time is not None, "a wait without a time is an error, and nothing is planned of it"
+    if step.time is None:
+        return Fraction(WAITS[0]), Fraction(WAITS[1])
     low, high = step.time.low, step.time.high
     if low is None:
         return NOTHING, high

@@ -10,7 +10,7 @@ from manchet.kitchen.model import Kitchen, Mixer
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BOILS
 from manchet.timing.jobs.rounds import rounds_of
-from manchet.timing.jobs.usual_times import usual_time
+from manchet.timing.jobs.usual_times import WAITS, usual_time
 
 NOTHING = Fraction(0)
 
@@ -73,7 +73,10 @@ def _by_piece(each: Range, pieces: Fraction, hands: int) -> Length:
 
 
 def _usual(step: Step, pieces: Fraction, hands: int) -> Length:
-    """What is usual for work: of pieces that nobody counts there is one. A wait without a time is an error."""
+    """What is usual: of pieces that nobody counts there is one. Of waits only the baker's own words go without a time."""
+    if not is_attended(step):
+        low, high = map(Fraction, WAITS)
+        return Length(low, (low + high) / 2, high, True)
     usual = usual_time(step.verb)
     seconds = usual.each * max(pieces / hands, Fraction(1)) + usual.once
     return Length(seconds, seconds, seconds, True, bool(usual.each) and pieces > 1)

@@ -21,6 +21,8 @@ WEIGH = 25
 LOAD = 10
 TAKE_OUT = 5
 """Seconds for a piece through the door."""
+WAITS = (30 * 60, 120 * 60)
+"""Seconds, least and most, of a wait in the baker's own words that say nothing of how long (`do "leave it be" waiting`)."""
 
 BY_VERB = {
     "mix": UsualTime(once=300),

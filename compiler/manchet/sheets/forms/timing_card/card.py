@@ -87,6 +87,8 @@ def _estimates(days: Sequence[CardDay]) -> Iterator[str]:
     for job in (job for day in days for job in day.jobs):
         for part in (job,) if isinstance(job, LoadList) else job.lines:
             yield from (clause.about for clause in part.clauses)
+            if isinstance(part, CardLine) and part.wait is not None:
+                yield part.wait.about
 
 
 def _moment(at: datetime, m: Measures) -> str:
@@ -196,6 +198,7 @@ def _wait(row: CardRow, events: Sequence[CardRow], m: Measures) -> CardWait:
         ends=m.clock(row.end),
         ends_day=_short_day(row.end, m) if row.end.date() != row.start.date() else "",
         note=note_of(row, m),
+        about=said.about,
     )
 
 

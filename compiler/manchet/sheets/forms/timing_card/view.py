@@ -45,6 +45,8 @@ class CardWait(NamedTuple):
     ends_day: str = ""
     """`Mon`, where it ends on another day than it begins."""
     note: str = ""
+    about: str = ""
+    """`~ 75 min`, where nobody says how long it takes."""
 
 
 class CardLine(NamedTuple):
