@@ -184,6 +184,8 @@ def _planned(
         sys.stdout.write(json.dumps(report, indent=2, ensure_ascii=True) + "\n")
     elif not options.now:
         sys.stdout.writelines(f"{line}\n" for line in plan_lines(opened.name, of, planned))
+        if not opened.plan.shifts:
+            print("  the plan has no line `hands`: somebody is taken to be there all the time")
     for path in written:
         print(show(os.path.relpath(path)), file=sys.stderr)
     if pages.lacking:

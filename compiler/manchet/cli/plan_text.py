@@ -154,7 +154,7 @@ def clash_lines(name: str, of: PlannedDay, planned: Planned | None, clashes: Cla
     if clashes is None:
         return
     yield ""
-    yield from (f"  {show(clash.words)}" for clash in clashes.clashes)
+    yield from (f"  {show(words)}" for words in dict.fromkeys(clash.words for clash in clashes.clashes))
     if clashes.remedies:
         yield ""
         yield "  any one of these would do:"

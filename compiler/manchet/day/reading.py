@@ -31,6 +31,10 @@ ANY_MONDAY = date(2001, 1, 1)
 """A pattern that has no date is looked over as if it were of the week that begins here, in which no clock changes."""
 
 
+OF_ITS_DAY = frozenset(("no-orders-that-day", "late-for-the-van"))
+"""Reports that nobody can give of a plan whose day is not known."""
+
+
 class Pattern(NamedTuple):
     """A plan for certain weekdays, that other plans are like."""
 
@@ -92,7 +96,7 @@ def plan_of(block: Entry, house: Sources, kitchen: Kitchen, on: date | None = No
     reports += found
     # Of no day that there is, all else is looked over as if it were of any week.
     plan, found = _read(block, name, own, pattern, house, kitchen, day or ANY_MONDAY)
-    reports += found
+    reports += found if day is not None else (one for one in found if one.name not in OF_ITS_DAY)
     is_dated = on is not None or bool(name.date) or days.on is not None
     sound = plan is not None and is_dated and not any(one.severity is Severity.ERROR for one in reports)
     every = (pattern.days if pattern else days).every

@@ -45,6 +45,8 @@ def open_plan(words: Sequence[str], kitchen: str = "") -> OpenedPlan:
     bakery = selection.bakery.read(None, kitchen)
     plan = next((one for one in bakery.plans if fold(one.name) == fold(name)), None)
     reports = tuple(one for one in bakery.mistakes if one.place.path == path or one.severity is Severity.ERROR)
+    if any(one.severity is Severity.ERROR and one.place.path == path for one in reports):
+        plan = None  # what cannot be read of it may be a shift, or an order
     if plan is None and not any(one.severity is Severity.ERROR for one in reports):
         raise Unknown(
             f"{name} is a plan for certain weekdays, and no day",

@@ -320,7 +320,11 @@ class _Assembly:
         )
 
     def _unlimited(self) -> Iterator[str]:
-        """What steps stand in or on, of which the kitchen says neither a number nor what it holds."""
+        """What steps stand in or on, of which the kitchen says neither a number nor what it holds; and an oven it has not."""
+        if not self.kitchen.ovens and any(
+            step.verb in IN_OVEN for one in self.breads for step in one.work.formula.steps
+        ):
+            yield "oven"
         for one in self.breads:
             for step in one.work.formula.steps:
                 if step.where is None or step.verb not in STAND_SOMEWHERE:

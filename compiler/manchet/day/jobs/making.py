@@ -211,7 +211,7 @@ class _Walk:
             after = self._step(doing, after, making, leads=at == 0)
         phases = load[first:]
         put = self.moments.put_in(phases[0], after, making)
-        self.moments.stands(phases[0].step, put.moment, phases[0].pieces, making, goes_in=True)
+        self.moments.goes_in(put.moment, phases[0], making)
         return (self.moments.baked(put, phases, making),)
 
 
@@ -245,10 +245,18 @@ def _loads_from(doings: Sequence[Doing], at: int) -> tuple[list[list[Doing]], in
 
 
 def _of_load(after: tuple[After, ...], load: Sequence[Doing]) -> tuple[After, ...]:
-    """Where the pieces of a load stand: those of the mixes that are in it."""
-    mixes = {one.mix for one in load[0].of}
-    mine = tuple(one for one in after if not mixes or one.mix in (0, *mixes))
-    return _forked(mine or after) if len(mine or after) > 1 or load[0].loads > 1 else mine or after
+    """Where the pieces of a load stand: those of the mixes that are in it, and no more of each than the load takes."""
+    taken = {one.mix: one.pieces for one in load[0].of}
+    mine = tuple(one for one in after if not taken or one.mix in (0, *taken)) or after
+    mine = tuple(_no_more_than(taken.get(one.mix, load[0].pieces), one) for one in mine)
+    return _forked(mine) if len(mine) > 1 or load[0].loads > 1 else mine
+
+
+def _no_more_than(pieces: Fraction, after: After) -> After:
+    """What waits, where it waits for one load of several."""
+    if not pieces:
+        return after
+    return after._replace(places=tuple((place, min(number, pieces)) for place, number in after.places))
 
 
 def _leads_to_oven(doings: Sequence[Doing], at: int) -> bool:

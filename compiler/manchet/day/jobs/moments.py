@@ -167,22 +167,28 @@ class Moments:
 
     # ---- what holds the pieces
 
-    def stands(self, step: Step, moment: str, pieces: Fraction, making: MomentMaking, goes_in: bool = False) -> None:
-        """Notes what the pieces lie in from here on; a basket is free when they go into the oven."""
-        mine = (making.branch, making.mix, making.load)
-        held = (
-            self.holding.get(mine)
-            or self.holding.get((making.branch, making.mix, 0))
-            or self.holding.get((making.branch, 0, 0))
-        )
-        if goes_in:
-            if held is not None and not self._goes_in_with(held.place):
-                self.standings.append(held._replace(ends=moment, number=pieces or held.number))
-            return
+    def stands(self, step: Step, moment: str, pieces: Fraction, making: MomentMaking) -> None:
+        """Notes what the pieces lie in from here on."""
         vessel = self.work.kitchen.vessel(step.where[1]) if step.where is not None else None
         boils = step.verb in BOILS
         if vessel is not None and vessel.number and not boils and making.is_dough and pieces and vessel.word != "bench":
+            mine = (making.branch, making.mix, making.load)
             self.holding[mine] = Standing(vessel.name, pieces, making.noun, moment, "")
+
+    def goes_in(self, moment: str, first: Doing, making: MomentMaking) -> None:
+        """A basket is free when what lay in it goes into the oven."""
+        for held in self._held(first, making):
+            if not self._goes_in_with(held.place):
+                self.standings.append(held._replace(ends=moment))
+
+    def _held(self, first: Doing, making: MomentMaking) -> Iterator[Standing]:
+        """What the pieces of a load lie in: those of several mixes each in their own."""
+        mixes = [(one.mix, one.pieces) for one in first.of] or [(making.mix, first.pieces)]
+        for mix, pieces in mixes:
+            keys = [(branch, mix, load) for branch in (making.branch, "") for load in (making.load, 0)]
+            held = next((self.holding[key] for key in keys if key in self.holding), None)
+            if held is not None:
+                yield held._replace(number=min(pieces, held.number) if pieces else held.number)
 
     def _goes_in_with(self, place: str) -> bool:
         vessel = self.work.kitchen.vessel(place)
@@ -229,11 +235,9 @@ class Moments:
         number = f" {making.load}" if making.load else ""
         share = first.room or Fraction(1)
         grams = self._grams(making, first.pieces)
-        held = self.holding.get((making.branch, making.mix, making.load)) or self.holding.get(
-            (making.branch, making.mix, 0)
-        )
-        if held is not None and self._goes_in_with(held.place):
-            self.standings.append(held._replace(ends=take, number=first.pieces or held.number))
+        for held in self._held(first, making):
+            if self._goes_in_with(held.place):
+                self.standings.append(held._replace(ends=take))
         self.loads.append(
             OvenTurn(
                 key=f"{self.work.formula.name}/{making.branch or making.made.stage.name}{number}",

@@ -1,4 +1,4 @@
-"""What runs out: baskets, trays, tins, and the room in fridges and provers. Each in whole units of its own."""
+"""What runs out: baskets, trays and tins, each whole; and the room in fridges and provers, in units of their own."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ def places_of(kitchen: Kitchen) -> tuple[DayPlace, ...]:
     found = [DayPlace(bowl(mixer.name), mixer.number or 1) for mixer in kitchen.mixers]
     for vessel in kitchen.vessels:
         if vessel.number:
-            found.append(DayPlace(vessel.name, vessel.number * _units(vessel.holds)))
+            found.append(DayPlace(vessel.name, vessel.number))
     for cold in kitchen.colds:
         if cold.holds:
             found.append(DayPlace(cold.name, (cold.number or 1) * _units(cold.holds)))
@@ -38,10 +38,9 @@ def takes(standing: Standing, kitchen: Kitchen) -> int | None:
     number = next((number for number, noun in holds if same_noun(noun, standing.noun)), None)
     if number is None:
         return None
-    units = _units(holds)
     if any(vessel.name == standing.place for vessel in kitchen.vessels):
-        return ceil(standing.number / number) * units
-    return ceil(standing.number * Fraction(units, number))
+        return ceil(standing.number / number)
+    return ceil(standing.number * Fraction(_units(holds), number))
 
 
 def _units(holds: Iterable[tuple[int, str]]) -> int:

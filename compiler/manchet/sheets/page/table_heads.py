@@ -52,7 +52,9 @@ def _cells(table: Any) -> Iterator[_Cell]:
         for line in rows.children:
             for box in line.children:
                 reach, wide = range(row, row + box.rowspan), range(box.grid_x, box.grid_x + box.colspan)
-                yield _Cell(box.element, box.mark, group, reach, wide)
+                # A cell that a side has no room for is not drawn there, and has no tag.
+                if hasattr(box, "mark"):
+                    yield _Cell(box.element, box.mark, group, reach, wide)
             row += 1
 
 
