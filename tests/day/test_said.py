@@ -246,6 +246,23 @@ def test_a_bread_that_says_amiss_what_it_makes_is_not_said_to_be_made_by_weight(
     assert [one.name for one in bakery_of(f"plan Market\n  on 2026-11-28\n  {WANT}\n{bread}").mistakes] == [name]
 
 
+def test_a_heading_that_cannot_be_read_says_nothing_of_what_is_made() -> None:
+    bread = PLAIN_LOAF.replace("  overall\n", "  overall with\n")
+    text = f"plan Market\n  on 2026-11-28\n  {WANT.replace('loaves', 'rolls')}\n{bread}"
+    assert [one.name for one in bakery_of(text).mistakes] == ["no-such-piece", "unreadable-line"]
+
+
+def test_no_hour_is_too_far_from_a_day_that_cannot_be_read() -> None:
+    text = f'plan Market\n  on 2026-11-28 "x\n  {WANT}\n  hands Tom 2026-11-27 16:00 to 22:00\n{PLAIN_LOAF}'
+    assert [one.name for one in bakery_of(text).mistakes] == ["quote-unclosed"]
+
+
+def test_an_appointment_may_be_with_a_step_that_cannot_be_read() -> None:
+    bread = PLAIN_LOAF.replace("    divide\n", "    divide and so on\n")
+    text = f"plan Market\n  on 2026-11-28\n  {WANT}\n  divide Plain loaf Fri 12:00\n{bread}"
+    assert [one.name for one in bakery_of(text).mistakes] == ["unreadable-line"]
+
+
 def test_a_mistake_in_a_standing_order_is_told_at_its_line_once() -> None:
     read = bakery("orders", WANT, more="order Quay cafe\n  every Sat\n  Plane loaf 4 loaves\n")
     assert [(one.name, one.place.text.strip()) for one in read.mistakes] == [("no-such-bread", "Plane loaf 4 loaves")]

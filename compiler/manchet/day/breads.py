@@ -6,7 +6,8 @@ from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.changes.variants import full_name, rewrite_variant, variants_of, without_variants
 from manchet.diagnostics.suggest import fold
-from manchet.formula.head import head_of
+from manchet.formula.block import any_unread
+from manchet.formula.head import head_of, may_be_made_by_unread
 from manchet.formula.nouns import same_noun
 from manchet.formula.ranges import Range
 from manchet.records import NamedTuple
@@ -29,6 +30,7 @@ class Offer(NamedTuple):
     """By folded name, as written."""
     is_preparation: bool = False
     is_whole: bool = True
+    steps_read: bool = True
 
     def noun(self, said: str) -> str | None:
         """The noun of the formula for that of the plan: `loaves` for `loaf`."""
@@ -68,7 +70,6 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
     nouns = tuple(
         one.noun.text for one in lines if isinstance(one, nodes.MakesNode) and one.noun
     )  # weighing nothing too
-    unread = any(isinstance(one, nodes.Unread) for one in lines)
     by_parts = any(isinstance(one, nodes.OverallHead) for one in lines)
     unsaid = by_parts and not any(isinstance(one, nodes.MakesNode | nodes.FromFlour) for one in lines)
     return Offer(
@@ -79,7 +80,8 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
         frozenset(_verbs(entry.children)),
         things_made((entry,)),
         is_preparation,
-        not unread and not unsaid,
+        not unsaid and not may_be_made_by_unread(entry.children),
+        not any_unread(entry),
     )
 
 

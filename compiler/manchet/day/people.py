@@ -212,7 +212,7 @@ class HouseReading(MomentReading):
                 self.reports.append(report("appointment-of-no-bread", place, message, help, fixes=fixes))
                 continue
             offer = menu.offer(bread)
-            if offer is not None and offer.is_whole and node.verb.text not in offer.verbs:
+            if offer is not None and offer.steps_read and node.verb.text not in offer.verbs:
                 place = line.place(node.verb.start, node.verb.end)
                 message = f"{bread} has no step `{node.verb.text}`"
                 help = f"its steps are {list_of_words(tuple(sorted(offer.verbs)), 'and')}"

@@ -9,7 +9,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
-from manchet.diagnostics.suggest import fold, nearest
+from manchet.diagnostics.suggest import fold
 from manchet.formula.block import (
     allowed_in,
     any_unread,
@@ -24,7 +24,7 @@ from manchet.formula.block import (
 from manchet.formula.cultures import returned_in
 from manchet.formula.draft import Draft, DraftBranch, Item, stage_key
 from manchet.formula.flours import Overall, flour_reports
-from manchet.formula.head import Head, head_of
+from manchet.formula.head import Head, head_of, may_be_made_by_unread
 from manchet.formula.impossible import circle_reports, return_reports
 from manchet.formula.losses import loss_reports
 from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
@@ -41,7 +41,6 @@ from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
-from manchet.syntax.openings import OPENINGS
 
 NOTHING = Fraction(0)
 
@@ -108,7 +107,7 @@ class _Binder:
         if len(places) > MOST_BREADS:
             self.reports.append(_breads_too_many(places))
             return None
-        if not self._may_be_made_by_an_unread_line():
+        if not may_be_made_by_unread(self.block.children):
             self._judge_nouns(head.makes)
             self._judge_amount(way)
         if overall is not None:
@@ -309,13 +308,6 @@ class _Binder:
             good_for=last.good_for,
             never_under=last.never_under,
         )
-
-    def _may_be_made_by_an_unread_line(self) -> bool:
-        """Whether a line of the head that could not be read may say what is made: then nothing is said to be missing."""
-        lines = (
-            e.line.body.split()[0] for e in self.block.children if isinstance(e.node, nodes.Unread) and not e.children
-        )
-        return any(nearest(word, OPENINGS["formula"]) in ("makes", "from", None) for word in lines)
 
     def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:
         nouns = [m.noun for m in makes]

@@ -19,6 +19,7 @@ from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
+from manchet.syntax.openings import OPENINGS
 from manchet.syntax.vocabulary import KIND
 
 
@@ -56,6 +57,12 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
         head, found = _with_line(head, node, line)
         reports += found
     return Outcome(head, tuple(reports))
+
+
+def may_be_made_by_unread(entries: Iterable[Entry]) -> bool:
+    """Whether a line of the head that could not be read may say what is made: then nothing is said to be missing."""
+    lines = (e.line.body.split()[0] for e in entries if isinstance(e.node, nodes.Unread) and not e.children)
+    return any(nearest(word, OPENINGS["formula"]) in ("makes", "from", None) for word in lines)
 
 
 def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outcome[Head]:
