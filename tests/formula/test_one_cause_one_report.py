@@ -230,6 +230,14 @@ def test_a_figure_of_the_dough_does_not_make_a_line_take_the_dough() -> None:
     ]
 
 
+def test_an_ingredient_that_begins_nearly_like_a_step_is_not_said_to_be_missing() -> None:
+    text = HELD.replace("    salt 2%\n", "    salt 2%\n    pearl sugar\n")
+    text = text.replace("hold back salt", "hold back salt and pearl sugar").replace(
+        "add salt", "add salt and pearl sugar"
+    )
+    assert [(name, line) for name, line, _ in names(text)] == [("unknown-word", 8)]
+
+
 def test_what_is_wrong_in_a_dough_with_a_name_is_told_beside_the_name() -> None:
     text = HELD.replace("  dough\n", "  dough 12\n").replace("hold back salt", "hold back butter")
     assert [name for name, _, _ in names(text)] == ["no-dough", "held-back-but-not-weighed", "add-of-nothing-held"]

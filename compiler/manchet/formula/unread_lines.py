@@ -24,7 +24,7 @@ def slips_of(stages: Mapping[str, Draft]) -> tuple[str, ...]:
 
 def may_be_any(lines: Iterable[str], key: str, larder: Larder) -> bool:
     """Whether one of these lines may be that of the thing found by this key, or bring it as a culture does."""
-    return any(_may_be(line, key, larder) for line in lines if not _weighs_nothing(line))
+    return any(_may_be(line, key, larder) for line in lines if not _weighs_nothing(line, larder))
 
 
 def _may_be(line: str, key: str, larder: Larder) -> bool:
@@ -37,7 +37,7 @@ def _may_be(line: str, key: str, larder: Larder) -> bool:
 
 def may_be_flour(line: str, larder: Larder) -> bool:
     """Whether a line may be a flour's."""
-    if _weighs_nothing(line):
+    if _weighs_nothing(line, larder):
         return False
     meant = _meant(line, larder)
     return not meant or any(one.counts_as_flour for one in meant)
@@ -48,12 +48,14 @@ def flours_read(draft: Draft, larder: Larder) -> bool:
     return draft.whole or bool(draft.slips and not any(may_be_flour(slip, larder) for slip in draft.slips))
 
 
-def weights_read(draft: Draft) -> bool:
+def weights_read(draft: Draft, larder: Larder) -> bool:
     """Whether every line of a stage that may weigh something could be read."""
-    return draft.heading_read and (draft.whole or bool(draft.slips and all(map(_weighs_nothing, draft.slips))))
+    return draft.heading_read and (
+        draft.whole or bool(draft.slips and all(_weighs_nothing(slip, larder) for slip in draft.slips))
+    )
 
 
-def _weighs_nothing(line: str) -> bool:
+def _weighs_nothing(line: str, larder: Larder) -> bool:
     """Whether a line is a step's: it begins nearly like one, or has a time or a heat, and no amount before its commas."""
     raws = pieces(line)
     name = tuple(takewhile(lambda raw: raw.kind != "COMMA", raws))
@@ -63,7 +65,9 @@ def _weighs_nothing(line: str) -> bool:
     times = bool(kinds & {"TIME", "TEMPERATURE"})
     if not raws or (kinds & WEIGHTS and not (times and raws[0].text in _VERBS)):
         return False
-    return times or nearest(raws[0].text, _VERBS) is not None
+    return times or (
+        larder.find(line) is None and nearest(raws[0].text, _VERBS) is not None
+    )  # `pearl sugar`: no `peel`
 
 
 _VERBS = frozenset(verb.word.partition(" ")[0] for verb in VERBS)

@@ -272,7 +272,7 @@ class _Asked:
         """Whether how much of a stage is made is known."""
         stages = self.drafts.stages
         inside = (stages[item.meaning.stage] for item in draft.items if item.meaning.stage in stages)
-        return self.one_way and weights_read(draft) and all(map(self._is_sure, inside))
+        return self.one_way and weights_read(draft, self.drafts.larder) and all(map(self._is_sure, inside))
 
     def _is_left(self, draft: Draft) -> bool:
         """Whether no line that could not be read may take the rest of it."""
