@@ -164,10 +164,11 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     nearby = {line for at in unread for line in (at, *headings_over(at, trial.rows)) if line > 0}
     if (over & nearby or said.line in nearby) and REPORTS[said.name][1] in ("larder/reports", "kitchen/reports"):
         return "a heading in its entry cannot be read"
-    over_unread = {line for at in unread for line in headings_over(at, trial.rows)}
-    if said.name in ("takes-more-than-there-is", "leftover") and (over & unread or over_unread & of.points[said]):
+    unknown = unread | {one.line for one in reports if one.name == "unknown-ingredient"}
+    over_unknown = {line for at in unknown for line in headings_over(at, trial.rows)}
+    if said.name in ("takes-more-than-there-is", "leftover") and (over & unknown or over_unknown & of.points[said]):
         return "how much there is of it follows from what cannot be read"
-    if said.name == "stage-of-no-size" and (unread or any(one.name == "unknown-ingredient" for one in reports)):
+    if unknown and said.name == "stage-of-no-size":
         return "whether it sizes itself follows from its flours, and one of them is not known"
     if said.name == "no-such-piece" and any(trial.rows[at].lstrip().startswith("makes ") for at in unread if at >= 0):
         return "the line that says what is made cannot be read"
@@ -183,7 +184,7 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     return ""
 
 
-ABOUT_WHAT_IS_NOT_THERE = frozenset({"tin-size-unclear", "breads-too-many", "made-of-itself"})
+ABOUT_WHAT_IS_NOT_THERE = frozenset({"tin-size-unclear", "breads-too-many", "made-of-itself", "plan-said-twice"})
 
 
 def place(line: int) -> int:
