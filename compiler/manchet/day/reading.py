@@ -31,7 +31,7 @@ ANY_MONDAY = date(2001, 1, 1)
 """A pattern that has no date is looked over as if it were of the week that begins here, in which no clock changes."""
 
 
-OF_ITS_DAY = frozenset(("no-orders-that-day", "late-for-the-van"))
+OF_ITS_DAY = frozenset(("no-orders-that-day", "late-for-the-van", "plan-day-too-far"))
 """Reports that nobody can give of a plan whose day is not known."""
 
 
