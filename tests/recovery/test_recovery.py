@@ -168,6 +168,8 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     over_unknown = {line for at in unknown for line in headings_over(at, trial.rows)}
     if said.name in ("takes-more-than-there-is", "leftover") and (over & unknown or over_unknown & of.points[said]):
         return "how much there is of it follows from what cannot be read"
+    if said.name in ("takes-more-than-there-is", "never-used") and any(is_heading(at, trial.rows) for at in unread):
+        return "how much a stage is of all flour cannot be read"
     if unknown and said.name == "stage-of-no-size":
         return "whether it sizes itself follows from its flours, and one of them is not known"
     if said.name == "no-such-piece" and any(trial.rows[at].lstrip().startswith("makes ") for at in unread if at >= 0):
@@ -190,6 +192,11 @@ ABOUT_WHAT_IS_NOT_THERE = frozenset({"tin-size-unclear", "breads-too-many", "mad
 def place(line: int) -> int:
     """Where a line stands in the text, or before which line it was put in."""
     return line if line >= 0 else put_in_at(line)
+
+
+def is_heading(line: int, rows: Sequence[str]) -> bool:
+    """Whether something stands under a line of the text."""
+    return 0 <= line < len(rows) - 1 and line in headings_over(line + 1, rows)
 
 
 def headings_over(line: int, rows: Sequence[str]) -> Iterator[int]:

@@ -5,8 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.changes.variants import full_name, rewrite_variant, variants_of, without_variants
-from manchet.diagnostics.suggest import fold
-from manchet.formula.block import any_unread
+from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.head import head_of, may_be_made_by_unread
 from manchet.formula.nouns import same_noun
 from manchet.formula.ranges import Range
@@ -14,6 +13,7 @@ from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
 from manchet.syntax.parsed_headings import name_of
+from manchet.syntax.vocabulary import VERB
 
 
 class Offer(NamedTuple):
@@ -25,12 +25,11 @@ class Offer(NamedTuple):
     by_weight: bool
     sold: Range | None
     verbs: frozenset[str]
-    """Of all its steps."""
+    """Of all its steps, and of the lines that may have been one."""
     stages: Mapping[str, str]
     """By folded name, as written."""
     is_preparation: bool = False
     is_whole: bool = True
-    steps_read: bool = True
 
     def noun(self, said: str) -> str | None:
         """The noun of the formula for that of the plan: `loaves` for `loaf`."""
@@ -81,7 +80,6 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
         things_made((entry,)),
         is_preparation,
         not unsaid and not may_be_made_by_unread(entry.children),
-        not any_unread(entry),
     )
 
 
@@ -89,6 +87,8 @@ def _verbs(entries: Iterable[Entry]) -> Iterator[str]:
     for entry in entries:
         if isinstance(entry.node, nodes.StepNode):
             yield entry.node.verb.text
+        elif isinstance(entry.node, nodes.Unread):
+            yield nearest(entry.line.body.split()[0], VERB) or ""  # it may have been that step
         yield from _verbs(entry.children)
 
 

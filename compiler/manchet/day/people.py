@@ -212,10 +212,10 @@ class HouseReading(MomentReading):
                 self.reports.append(report("appointment-of-no-bread", place, message, help, fixes=fixes))
                 continue
             offer = menu.offer(bread)
-            if offer is not None and offer.steps_read and node.verb.text not in offer.verbs:
+            if offer is not None and node.verb.text not in offer.verbs:
                 place = line.place(node.verb.start, node.verb.end)
                 message = f"{bread} has no step `{node.verb.text}`"
-                help = f"its steps are {list_of_words(tuple(sorted(offer.verbs)), 'and')}"
+                help = f"its steps are {list_of_words(tuple(sorted(filter(None, offer.verbs))), 'and')}"
                 self.reports.append(report("appointment-of-no-step", place, message, help))
             elif at is not None:
                 found.append(Appointment(node.verb.text, bread, at.start, line.place()))

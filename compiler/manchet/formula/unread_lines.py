@@ -59,8 +59,8 @@ def _weighs_nothing(line: str, larder: Larder) -> bool:
     """Whether a line is a step's: it begins nearly like one, or has a time or a heat, and no amount before its commas."""
     raws = pieces(line)
     name = tuple(takewhile(lambda raw: raw.kind != "COMMA", raws))
-    if len(name) > 1 and name[0].text in _VERBS and not WEIGHTS & {raw.kind for raw in name}:
-        return True  # no weight after a comma is an ingredient's
+    if name and name[0].text in _VERBS and not WEIGHTS & {raw.kind for raw in name}:
+        return larder.find(line.partition(",")[0]) is None  # no weight after a comma is an ingredient's
     kinds = {raw.kind for raw in raws}
     times = bool(kinds & {"TIME", "TEMPERATURE"})
     if not raws or (kinds & WEIGHTS and not (times and raws[0].text in _VERBS)):
