@@ -238,6 +238,11 @@ def test_an_ingredient_that_begins_nearly_like_a_step_is_not_said_to_be_missing(
     assert [(name, line) for name, line, _ in names(text)] == [("unknown-word", 8)]
 
 
+def test_a_flour_with_a_number_and_no_unit_is_a_flour() -> None:
+    text = HELD.replace("    white flour 100%\n", "    white flour 80%\n    wheat 1050 20\n")
+    assert [(name, line) for name, line, _ in names(text)] == [("missing-unit", 6)]
+
+
 def test_what_is_wrong_in_a_dough_with_a_name_is_told_beside_the_name() -> None:
     text = HELD.replace("  dough\n", "  dough 12\n").replace("hold back salt", "hold back butter")
     assert [name for name, _, _ in names(text)] == ["no-dough", "held-back-but-not-weighed", "add-of-nothing-held"]

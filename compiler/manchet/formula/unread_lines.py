@@ -13,6 +13,7 @@ from manchet.larder.ingredient import Ingredient
 from manchet.syntax.tokens import WEIGHTS, pieces
 from manchet.syntax.vocabulary import VERBS
 
+_NAMES = ("WORD", "NUMBER")
 MOST_WORDS = 12
 """Of a name; no ingredient has more."""
 
@@ -65,9 +66,10 @@ def _weighs_nothing(line: str, larder: Larder) -> bool:
     times = bool(kinds & {"TIME", "TEMPERATURE"})
     if not raws or (kinds & WEIGHTS and not (times and raws[0].text in _VERBS)):
         return False
-    return times or (
-        larder.find(line) is None and nearest(raws[0].text, _VERBS) is not None
-    )  # `pearl sugar`: no `peel`
+    words = [raw.text for raw in raws if raw.kind in _NAMES]
+    named = any(larder.find(" ".join(words[:end])) for end in range(1, min(len(words), MOST_WORDS) + 1))
+    near = None if named else nearest(raws[0].text, _VERBS)  # `pearl sugar`: no `peel`; `wheat 1050`: no `heat`
+    return times or raws[0].text in _VERBS or near is not None
 
 
 _VERBS = frozenset(verb.word.partition(" ")[0] for verb in VERBS)
@@ -75,7 +77,7 @@ _VERBS = frozenset(verb.word.partition(" ")[0] for verb in VERBS)
 
 def _meant(line: str, larder: Larder) -> tuple[Ingredient, ...]:
     """What a line may weigh: what its words name, or nearly; nothing where nobody knows."""
-    words = [raw.text for raw in pieces(line)[:MOST_WORDS] if raw.kind == "WORD"]
+    words = [raw.text for raw in pieces(line)[:MOST_WORDS] if raw.kind in _NAMES]
     for start in range(len(words)):
         for end in range(len(words), start, -1):
             found = larder.find(" ".join(words[start:end]))
