@@ -51,3 +51,10 @@ def test_a_pot_that_no_feeding_brings_up_does_not_reach() -> None:
     pot = week(out(23, 150), back(24, 10), out(26, 200), until=26)
     (short,) = pot.short
     assert (short.bread, short.wanted, short.most) == ("Ebb rye", 200, 110)
+
+
+def test_what_a_plan_says_of_a_pot_is_where_it_begins() -> None:
+    (fed,) = pots_of([out(23, 150)], {RYE.name: RYE}, date(2026, 11, 23), {RYE.name: F(100)})[0].feedings
+    assert (fed.on, fed.there, fed.wanted) == (date(2026, 11, 22), 100, 150)
+    (short,) = pots_of([out(23, 150)], {RYE.name: RYE}, date(2026, 11, 23), {RYE.name: F(10)})[0].short
+    assert (short.wanted, short.most) == (150, 110)

@@ -27,7 +27,7 @@ def week_lines(week: PlannedWeek) -> Iterator[str]:
     for pot in week.pots:
         yield ""
         first = next(move for move in pot.moves if move.out or move.back)
-        yield f"{show(pot.culture)}: {grams(pot.needed)} are there by {first.at:%a %H:%M}"
+        yield f"{show(pot.culture)}: {grams(pot.needed)} are wanted there by {first.at:%a %H:%M}"
         yield from (f"  {line}" for _, line in sorted(_lines(pot), key=lambda one: one[0]))
         for short in pot.short:
             yield (

@@ -1,12 +1,12 @@
 """The pots over several days: what doughs take of each culture and give back, when it is fed, and whether it reaches.
 
-A pot that is there for its first use is taken as given. From then on it holds what was given back to it; before a use that wants
+A pot is taken to be there for its first use, where no plan says what there is. From then on it holds what was given back to it; before a use that wants
 more it is fed up to that, and once it has stood for as long as it is good it is fed anew.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from datetime import date, datetime, timedelta
 from fractions import Fraction
 
@@ -19,6 +19,9 @@ MOST_FED = Fraction(11)
 """One feeding makes at most so many times what was there: one part on five of flour and five of water. Common practice."""
 GOOD_FOR = Fraction(3 * 24 * 3600)
 """Seconds that a pot stands unfed where the larder does not say. Our own rule."""
+
+
+NOTHING_SAID: Mapping[str, Fraction] = {}
 
 
 class PotMove(NamedTuple):
@@ -77,21 +80,27 @@ def moves_of(work: Work, took: dict[str, datetime], gave: dict[str, datetime]) -
                 yield PotMove(known.name, work.formula.name, gave[key], NOTHING, grams)
 
 
-def pots_of(moves: Iterable[PotMove], cultures: dict[str, Ingredient], until: date) -> tuple[PotWeek, ...]:
-    """Each culture that is moved, day by day up to `until`; `cultures` by name, for what they are made of."""
+def pots_of(
+    moves: Iterable[PotMove],
+    cultures: Mapping[str, Ingredient],
+    until: date,
+    there: Mapping[str, Fraction] = NOTHING_SAID,
+) -> tuple[PotWeek, ...]:
+    """Each culture that is moved, day by day up to `until`; `cultures` by name, for what they are made of; `there` are the grams
+    that a plan says of a pot, before its first use."""
     found: dict[str, list[PotMove]] = {}
     for move in moves:
         found.setdefault(move.culture, []).append(move)
     return tuple(
-        _pot(name, sorted(mine, key=lambda move: (move.at, move.out == 0)), cultures[name], until)
+        _pot(name, sorted(mine, key=lambda move: (move.at, move.out == 0)), cultures[name], until, there.get(name))
         for name, mine in sorted(found.items())
     )
 
 
-def _pot(name: str, moves: Sequence[PotMove], culture: Ingredient, until: date) -> PotWeek:
+def _pot(name: str, moves: Sequence[PotMove], culture: Ingredient, until: date, said: Fraction | None) -> PotWeek:
     days = sorted({move.at.date() for move in moves})
     needed = _taken_before_given(moves)
-    there, fed_on = needed, days[0]
+    there, fed_on = needed if said is None else said, days[0]
     feedings: list[Feeding] = []
     short: list[NotEnough] = []
     keeps = timedelta(seconds=int(culture.good_for or GOOD_FOR))

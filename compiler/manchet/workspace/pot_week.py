@@ -43,7 +43,14 @@ def pot_week(around: date, bakery: Bakery, with_solver: bool = True) -> PlannedW
         if found is None:
             unplanned.append(plan.name)
     cultures = {move.culture: known for move in moves if (known := bakery.larder.ingredient(move.culture)) is not None}
-    pots = pots_of((move for move in moves if move.culture in cultures), cultures, monday + timedelta(days=DAYS - 1))
+    there = {
+        known.name: one.grams
+        for plan in reversed(plans)
+        for one in plan.already
+        if one.grams is not None and (known := bakery.larder.ingredient(one.name)) is not None
+    }
+    last = monday + timedelta(days=DAYS - 1)
+    pots = pots_of((move for move in moves if move.culture in cultures), cultures, last, there)
     return PlannedWeek(monday, tuple((plan.date, plan.name) for plan in plans), tuple(unplanned), pots)
 
 
