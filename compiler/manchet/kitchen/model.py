@@ -113,11 +113,11 @@ class Cold(NamedTuple):
     word: str
     name: str
     keeps: Fraction | None = None
-    humidity: Fraction | None = None
-    """Of its air, a share of 1; None where the kitchen does not say."""
     holds: tuple[tuple[int, str], ...] = ()
     """How many of what one of them holds."""
     number: int | None = None
+    humidity: Fraction | None = None
+    """Of its air, a share of 1; None where the kitchen does not say."""
 
     @property
     def called(self) -> str:

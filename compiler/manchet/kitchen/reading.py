@@ -176,7 +176,7 @@ class _KitchenReading(DayLines):
                 self.kitchen = kitchen._replace(scales=(*kitchen.scales, scale))
         elif THING[node.key].keeps_cold_or_warm:
             keeps = self._maybe_temperature(lines, "keeps", "4 C", node.key)
-            cold = Cold(node.key, name, keeps, self._humidity(lines), self._holds(lines), self._number(lines))
+            cold = Cold(node.key, name, keeps, self._holds(lines), self._number(lines), self._humidity(lines))
             self.kitchen = kitchen._replace(colds=(*kitchen.colds, cold))
         else:
             count = self._number(lines)
