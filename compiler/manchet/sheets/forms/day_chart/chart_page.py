@@ -57,7 +57,8 @@ def _sentence(said: Iterator[str]) -> str:
 def _makes(plan: DayPlan, wall: WallTime) -> Iterator[str]:
     say = wall.m.words.say
     pieces = sum(end.pieces for end in plan.day.ends)
-    yield say("chart.makes", str(len(plan.day.breads)), str(pieces))
+    breads = [one for one in plan.of.breads if not one.work.formula.preparation]
+    yield say("chart.makes", str(len(breads)), str(pieces))
     for departure in plan.said.departures:
         yield say("chart.leaves", departure.name, wall.moment(plan.of.clock.minute(departure.at)))
     names = dict.fromkeys(shift.name for shift in plan.day.shifts)
