@@ -140,6 +140,19 @@ def test_pieces_have_their_baskets_and_the_fridge_until_they_go_in() -> None:
     }
 
 
+def test_of_several_loads_each_has_its_own_share_of_fridge_and_baskets() -> None:
+    day = apart(LOAF.replace("makes 10 loaves", "makes 20 loaves") + KITCHEN)
+    for place in ("round", "cold"):
+        held = [(one.number, one.ends) for one in day.standings if one.place == place]
+        assert held == [(12, "Plain/score/load 1"), (8, "Plain/score/load 2")]
+
+
+def test_of_several_mixes_each_has_its_own_baskets() -> None:
+    day = apart(LOAF + KITCHEN.replace("1-45 kg", "1-6 kg"))
+    held = [(one.number, one.begins, one.ends) for one in day.standings if one.place == "round"]
+    assert held == [(5, "Plain/divide/mix 1", "Plain/score"), (5, "Plain/divide/mix 2", "Plain/score")]
+
+
 def test_a_dough_keeps_the_bowl_while_it_rests_between_two_mixes() -> None:
     rested = LOAF.replace("    mix slow 5 min\n", "    mix slow 5 min\n    rest covered 20 min\n    mix fast 3 min\n")
     (bowl,) = apart(rested + KITCHEN).bowls
