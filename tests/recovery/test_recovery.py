@@ -25,7 +25,7 @@ from manchet.diagnostics.names import REPORTS
 from manchet.records import NamedTuple
 
 SEED = 20261130
-HOW_MANY = int(os.environ.get("MANCHET_RECOVERY", at_length(3000, 100)))
+HOW_MANY = int(os.environ.get("MANCHET_RECOVERY", at_length(400, 100)))
 DEEPEST = 64
 LONGEST = 120
 """Lines of a text that mistakes are put into."""

@@ -214,9 +214,13 @@ class Swapping:
         more, part = figure_of(off) * per_gram, share * per_gram
         own = self._own_share(heading)
         target = self._target(lines, name, node.amount.unit, node.basis)
+        whole = NOTHING
         if target is not None:
             assert isinstance(target.node, nodes.MaterialNode)
-            changed = more * of_all(node.basis, own) / of_all(target.node.basis, own)
+            whole = of_all(target.node.basis, own)
+        if target is not None and whole:
+            assert isinstance(target.node, nodes.MaterialNode)
+            changed = more * of_all(node.basis, own) / whole
             left = figure_of(in_grams(target, self.bench)) + changed
             if left >= 0 or self._is_little(name, -left, target.node.amount.unit):
                 self._took(heading, name, node.basis, more, part)
