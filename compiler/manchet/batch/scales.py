@@ -97,8 +97,10 @@ def row_reading(grams: Fraction, kitchen: Kitchen, system: System, part: int) ->
 def _third_digit(grams: Fraction) -> Fraction:
     """The worth of a figure's third digit, in grams: 1 g for 156.3 g."""
     digit = Fraction(1)
-    while grams and grams < 100 * digit:
+    if grams <= 0:
+        return Fraction(0)
+    while grams < 100 * digit:
         digit /= 10
     while grams >= 1000 * digit:
         digit *= 10
-    return digit if grams else Fraction(0)
+    return digit

@@ -251,7 +251,8 @@ class _OverallWay:
                 if item.how != "left":
                     continue
                 key = item.meaning.key
-                share = self._all_of(item, key) and self._left_of(key)
+                # Where more is taken than there is, nothing is left; what is wanting is told when the balance closes.
+                share = self._all_of(item, key) and max(self._left_of(key), NOTHING)
                 self.shares[draft.key][at] = share
                 if key in self.lines:
                     self._use(key, share, draft, item)
