@@ -42,7 +42,8 @@ def test_the_card_has_each_at_its_clock() -> None:
         "Damper closed · 5 s steam",
         "Damper open",
     ]
-    assert [_minutes(said[load][0], clock) for clock, _ in said[load + 1 : load + 4]] == [10, 15, 25]
+    out = said[load + 4][0]  # after 40 min in the oven
+    assert [40 - _minutes(clock, out) for clock, _ in said[load + 1 : load + 4]] == [10, 15, 25]
 
 
 def _minutes(first: str, then: str) -> int:

@@ -57,9 +57,9 @@ def without_line(place: Place, title: str) -> Fix:
     return Fix(title, (Edit(place._replace(column=1, end_line=place.line + 1, end_column=1), ""),))
 
 
-def as_help(fixes: tuple[Fix, ...]) -> str:
-    """The fixes as a person is told them: write `a` or `b`."""
-    titles = [fix.title for fix in fixes]
+def as_help(fixes: Iterable[str]) -> str:
+    """The titles of fixes as a person is told them: write `a` or `b`."""
+    titles = list(fixes)
     if len(titles) > 1 and all(title.startswith(_WRITE) for title in titles):
         titles[1:] = [title.removeprefix(_WRITE) for title in titles[1:]]
     return f"{', '.join(titles[:-1])} or {titles[-1]}" if len(titles) > 1 else "".join(titles)

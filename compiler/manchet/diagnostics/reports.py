@@ -20,7 +20,7 @@ def report(
     of its own it tells its fixes."""
     severity, _ = REPORTS[name]
     also = tuple(Related(where, in_brief(why)) for where, why in related)
-    told = in_brief(help or as_help(fixes))
+    told = in_brief(help or as_help(fix.title for fix in fixes))
     brief = tuple(fix._replace(title=in_brief(fix.title)) for fix in fixes)
     return Diagnostic(name, Severity(severity), in_brief(message), place, told, also, brief)
 

@@ -60,6 +60,8 @@ class Fault(NamedTuple):
     end: int
     words: dict[str, str]
     fixes: tuple[LineFix, ...] = ()
+    advice: str = ""
+    """What is told where there is neither a help nor a fix by which the whole line could be read."""
 
 
 class LineTrouble(NamedTuple):
@@ -86,7 +88,8 @@ def as_report(fault: Fault, line: Line) -> Diagnostic:
     message, help = MESSAGES[fault.name]
     place = line.place(fault.start, max(fault.end, fault.start + 1))
     fixes = tuple(_fix(fix, line) for fix in fault.fixes)
-    return report(fault.name, place, message.format(**fault.words), help.format(**fault.words), fixes=fixes)
+    told = help.format(**fault.words) or ("" if fixes else fault.advice)
+    return report(fault.name, place, message.format(**fault.words), told, fixes=fixes)
 
 
 def _fix(fix: LineFix, line: Line) -> Fix:

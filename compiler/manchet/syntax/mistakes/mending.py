@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Set
 
+from manchet.diagnostics.fixes import as_help
 from manchet.syntax.line import read_line
 from manchet.syntax.mistakes.faults import Fault, LineFix, in_place
 from manchet.syntax.mistakes.lacking import lacking
@@ -11,12 +12,14 @@ from manchet.syntax.nodes import StepNode
 
 
 def mending(fault: Fault, body: str, context: str) -> Fault:
-    """The fault with those of its fixes by which the line can be read, and with no other fault than it has."""
+    """The fault with those of its fixes by which the line can be read, and with no other fault than it has. Where more is
+    wrong with the line than one fix mends, they all stay as advice."""
     if not fault.fixes:
         return fault
     before = {one.name for one in read_line(body, context).faults} - {fault.name}
     mended = (_mended(fix, body, context, before) for fix in fault.fixes)
-    return fault._replace(fixes=tuple({fix.title: fix for fix in mended if fix is not None}.values()))
+    fixes = tuple({fix.title: fix for fix in mended if fix is not None}.values())
+    return fault._replace(fixes=fixes, advice=as_help(fix.title for fix in fault.fixes))
 
 
 def _mended(fix: LineFix, body: str, context: str, allowed: Set[str]) -> LineFix | None:

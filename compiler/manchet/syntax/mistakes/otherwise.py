@@ -66,7 +66,12 @@ def clock(t: LineTrouble) -> Fault | None:
     if found is None or _TIME_OF_A_DAY.search(t.body):
         return None
     first, second = int(found[1]), int(found[2])
-    ways = (f"{first} min {second} s", f"{first} h {second} min") if first else (f"{second} min", f"{second} s")
+    if not first:
+        ways = (f"{second} min", f"{second} s")
+    elif not second:
+        ways = (f"{first} min", f"{first} h")
+    else:
+        ways = (f"{first} min {second} s", f"{first} h {second} min")
     return Fault("clock-or-minutes", *found.span(), {"written": found[0]}, choices(*found.span(), *ways))
 
 
