@@ -1,4 +1,5 @@
-"""Which of a form's layouts is printed: the one that takes the fewest sides of paper, and of those the first named."""
+"""Which of a form's layouts is printed: the one in which everything has room, of those the one that takes the fewest sides of
+paper, and of those the first named."""
 
 from __future__ import annotations
 
@@ -42,6 +43,13 @@ class LaidOut(NamedTuple):
     fillers: float = 0.0
     """Of what is a filler, where it is printed."""
     document: Any = None
+    crowded: int = 0
+    """Places on its sides that do not hold what stands in them."""
+
+    @property
+    def measure(self) -> tuple[int, int]:
+        """The lower the better."""
+        return self.crowded, self.sides
 
     @property
     def work(self) -> float:
@@ -55,9 +63,9 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
         if layout.over:
             if best.sides > layout.over:
                 return _filled_if_free(layout, lay_out)
-        elif max(layout.sides, _sides_at_least(first.work * layout.least / 100)) < best.sides:
+        elif best.crowded or max(layout.sides, _sides_at_least(first.work * layout.least / 100)) < best.sides:
             laid = _filled_if_free(layout, lay_out)
-            if laid.sides < best.sides:
+            if laid.measure < best.measure:
                 best = laid
     return best
 

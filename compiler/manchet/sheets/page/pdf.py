@@ -38,6 +38,12 @@ _STYLE = re.compile(r"<style>(.*?)</style>", re.DOTALL)
 _BROWSERS = re.compile(r'<style class="browsers">.*?</style>', re.DOTALL)
 """What a page says to browsers alone."""
 
+PLACE = "place"
+"""The class of what is of a fixed height, such as a label on a sheet of labels: what stands in it may not reach out of it."""
+
+ROLL = "data-roll"
+"""On the body of a page that is cut off where its work ends: a roll has no height of its own."""
+
 _OPTIONS = {"pdf_variant": "pdf/ua-1"}
 
 
@@ -54,6 +60,8 @@ class Pdf(NamedTuple):
     layout: str = NORMAL.name
     """The words of the layout that was chosen, for the page's HTML."""
     sides: int = 0
+    crowded: int = 0
+    """Places that do not hold what stands in them, whatever the layout."""
 
 
 class NoPdf(NamedTuple):
@@ -193,7 +201,7 @@ def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPd
         except started.refused as asked:
             raise RuntimeError(str(asked)) from None
     missing, undrawn, faults = _told_apart(said)
-    return Pdf(content, missing, undrawn, faults, chosen.classes, chosen.sides)
+    return Pdf(content, missing, undrawn, faults, chosen.classes, chosen.sides, chosen.crowded)
 
 
 def _finish(document: Any, pdf: Any) -> None:
@@ -216,7 +224,11 @@ def typesetter(html: str, started: _Engine) -> Callable[[str], LaidOut]:
         document = page.render(stylesheets=styles, font_config=started.fonts, **_OPTIONS)
         sides = [side._page_box for side in document.pages]
         fillers = sum(_filled(side) for side in sides)
-        return LaidOut(classes, len(sides), sum(map(_covered, sides)), fillers, document)
+        crowded = sum(_is_crowded(box) for side in sides for box in side.descendants() if _has_class(box, PLACE))
+        if ROLL in body.attrib:
+            for leaf in document.pages:
+                leaf.height = _end_of(leaf._page_box) + leaf._page_box.margin_bottom
+        return LaidOut(classes, len(sides), sum(map(_covered, sides)), fillers, document, crowded)
 
     return lay_out
 
@@ -231,9 +243,24 @@ def _parsed(css: str) -> Any:
 
 def _covered(side: Any) -> float:
     """How far down a side its work reaches: 0 for none, 1 to the end."""
+    return float((_end_of(side) - side.content_box_y()) / side.height)
+
+
+def _end_of(side: Any) -> float:
+    """Where the work on a side ends, from its upper edge."""
     work = next(box for box in side.children if box.element_tag == "html")
     ends = (box.position_y + box.margin_height() for box in work.descendants() if _is_seen(box))
-    return float((max(ends, default=side.content_box_y()) - side.content_box_y()) / side.height)
+    return float(max(ends, default=side.content_box_y()))
+
+
+def _is_crowded(place: Any) -> bool:
+    """Whether something in it stands lower than it reaches."""
+    end = place.content_box_y() + place.height
+    return any(box.position_y + box.margin_height() > end + _HAIR for box in place.descendants() if _is_seen(box))
+
+
+_HAIR = 0.5
+"""Of the engine's own pixels (0.13 mm), by which sums of heights may differ from the height."""
 
 
 def _is_seen(box: Any) -> bool:
@@ -251,8 +278,12 @@ def _filled(side: Any) -> float:
 
 
 def _is_filler(box: Any) -> bool:
+    return _has_class(box, "filler")
+
+
+def _has_class(box: Any, name: str) -> bool:
     element = box.element
-    return element is not None and hasattr(box, "children") and "filler" in element.get("class", "").split()
+    return element is not None and hasattr(box, "children") and name in element.get("class", "").split()
 
 
 def _told_apart(said: list[str]) -> tuple[tuple[str, ...], tuple[str, ...], tuple[str, ...]]:
