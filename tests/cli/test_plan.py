@@ -12,6 +12,9 @@ import pytest
 from cli.transcripts import CommandRun, manchet, scene
 
 import manchet as manchet_package
+from manchet.day import posting
+from manchet.day.model import Day, Planned
+from manchet.day.posting import plan_by_hand
 
 BAKERY = """
 formula Plain
@@ -215,3 +218,17 @@ def test_a_plan_with_a_mistake_is_not_planned(bakehouse: Path) -> None:
     ran = manchet(["plan"])
     assert ran.status == 1 and "no formula here is called Buns" in ran.err
     assert not Path("output").exists()
+
+
+def test_a_plan_of_ours_that_breaks_a_rule_is_not_printed(bakehouse: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def begun_too_soon(day: Day) -> Planned:
+        found = plan_by_hand(day)
+        assert isinstance(found, Planned)
+        starts = (day.begins - 1, *found.timetable.starts[1:])
+        return found._replace(timetable=found.timetable._replace(starts=starts))
+
+    monkeypatch.setattr(posting, "plan_by_hand", begun_too_soon)
+    ran = manchet(["plan", "--no-solver"])
+    assert (ran.status, ran.out) == (3, "")
+    assert ran.err.startswith("a plan was found that breaks a rule, and was left out: ")
+    assert not (bakehouse / "output").exists()

@@ -185,7 +185,7 @@ def test_what_still_stands_is_left_alone_though_a_solver_knew_better() -> None:
         raise AssertionError("asked to find something better")
 
     day, last = FIRE_NIGHT
-    planned = plan_again(day_again(day, last, News(250)), never, better)
+    planned = plan_again(day_again(day, last, News(250)), never, better).planned
     assert planned is not None and (planned.timetable.starts, planned.engine) == (last.starts, "by hand")
     assert check_planned(day, planned) == ()
     assert [goal.name for goal in planned.goals] == list(GOALS_AGAIN)
@@ -202,7 +202,10 @@ def test_what_no_longer_stands_is_given_to_the_solver_with_what_was_found_withou
         asked.append((told, known))
         return None
 
-    assert plan_again(again, never, better) is None and asked == [(again, kept)]
+    found = plan_again(again, never, better)
+    assert asked == [(again, kept)]
+    # Where the solver finds none, what was found without it stays.
+    assert found.planned is not None and found.planned.timetable == kept
 
 
 def test_a_move_tells_the_old_hour_and_the_new_and_whose_it_is() -> None:

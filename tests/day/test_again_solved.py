@@ -57,7 +57,7 @@ def test_where_nothing_changed_nothing_moves_with_a_solver_either(made: tuple[Da
     day, last = made
     for minute in (200, 500):
         again = day_again(day, last, News(minute))
-        plan = plan_again(again, nobody, plan_again_by_solver)
+        plan = plan_again(again, nobody, plan_again_by_solver).planned
         assert plan is not None
         assert moves(again, plan.timetable) == ()
 

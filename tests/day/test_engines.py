@@ -69,7 +69,9 @@ def test_planned_again_it_is_no_worse_with_the_solver(seed: int) -> None:
     again = day_again(
         day, last, News(sorted(last.starts)[len(last.starts) // 2], (), (LateBy(30, wait=seed % len(day.waits)),))
     )
-    without, with_solver = plan_again(again, by_hand), plan_again(again, by_hand, plan_again_by_solver)
+    found = plan_again(again, by_hand), plan_again(again, by_hand, plan_again_by_solver)
+    assert not any(each.refused for each in found)
+    without, with_solver = (each.planned for each in found)
     for plan in (without, with_solver):
         assert plan is None or check_planned(again.day, plan) == ()
     if without is not None:
@@ -85,5 +87,5 @@ def test_where_nothing_changed_nothing_moves_whoever_planned(seed: int) -> None:
         assert last is not None
         again = day_again(day, last, News(sorted(last.starts)[len(last.starts) // 2]))
         for better in (None, plan_again_by_solver):
-            plan = plan_again(again, by_hand, better)
+            plan = plan_again(again, by_hand, better).planned
             assert plan is not None and moves(again, plan.timetable) == ()

@@ -24,7 +24,7 @@ from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
     from manchet.day.again.told import Told
-    from manchet.day.finding import FoundPlan
+    from manchet.day.found import FoundPlan
     from manchet.day.jobs.day_of import PlannedDay
     from manchet.day.model import Planned
     from manchet.workspace.open_plan import OpenedPlan
@@ -130,15 +130,19 @@ def _again(options: argparse.Namespace, opened: OpenedPlan, of: PlannedDay) -> i
     said = SaidNews(options.now, tuple(options.done), tuple(options.late))
     made_from = digests(opened.selection.files)
     record = os.path.join(options.output, f"{_slug(opened)}.plan.json")
-    found = planned_again(of, said, record, made_from, not options.no_solver)
-    if found is None or found.planned is None:
+    again = planned_again(of, said, record, made_from, not options.no_solver)
+    if again is not None:
+        _own_faults(again.found)
+        if again.found.planned is None and again.found.refused:
+            return OUR_FAULT
+    if again is None or again.found.planned is None:
         print(f"no plan was found for the rest of {show(opened.name)}", file=sys.stderr)
-        for line in () if found is None else in_the_way(found.of, found.again):
+        for line in () if again is None else in_the_way(again.of, again.again):
             print(f"  {show(line)}", file=sys.stderr)
         return ERRORS
     if options.format == "text":
-        sys.stdout.writelines(f"{line}\n" for line in moved_lines(found.of, found.again, found.planned))
-    return _planned(options, opened, found.of, found.planned, found.told)
+        sys.stdout.writelines(f"{line}\n" for line in moved_lines(again.of, again.again, again.found.planned))
+    return _planned(options, opened, again.of, again.found.planned, again.told)
 
 
 def _slug(opened: OpenedPlan) -> str:

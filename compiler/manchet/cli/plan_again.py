@@ -15,6 +15,7 @@ from manchet.day.again.news import LateBy, News, done_by
 from manchet.day.again.planning import plan_again
 from manchet.day.again.told import Told, laid_over, told_of
 from manchet.day.finding import better_by_solver, find_plan
+from manchet.day.found import FoundPlan
 from manchet.day.goals import beyond, late
 from manchet.day.jobs.day_of import PlannedDay
 from manchet.day.model import Planned, Timetable
@@ -39,7 +40,7 @@ class SaidNews(NamedTuple):
 class PlannedAgain(NamedTuple):
     of: PlannedDay
     """The day with what has begun at its real times."""
-    planned: Planned | None
+    found: FoundPlan
     again: Again
     told: Told
     """What still holds when it is planned once more."""
@@ -57,8 +58,8 @@ def planned_again(
         return None
     again = day_again(of.day, last, _news(of, said, last))
     better = better_by_solver() if solver else None
-    planned = plan_again(again, lambda day: _timetable(find_plan(day, solver).planned), better)
-    return PlannedAgain(of._replace(day=again.own), planned, again, told_of(again, of_files))
+    found = plan_again(again, lambda day: _timetable(find_plan(day, solver).planned), better)
+    return PlannedAgain(of._replace(day=again.own), found, again, told_of(again, of_files))
 
 
 def _timetable(planned: Planned | None) -> Timetable | None:

@@ -5,22 +5,9 @@ from __future__ import annotations
 from importlib.util import find_spec
 
 from manchet.day.again.planning import Betters
-from manchet.day.checking import check_planned
+from manchet.day.found import FoundPlan, that_holds
 from manchet.day.goals import cost, late
 from manchet.day.model import Day, Planned
-from manchet.day.rules.refusal import Refusal
-from manchet.records import NamedTuple
-
-
-class FoundPlan(NamedTuple):
-    """The best plan that was found."""
-
-    planned: Planned | None
-    is_impossible: bool = False
-    """Proven: there is none, however late."""
-    refused: tuple[Refusal, ...] = ()
-    """What the checker found in a plan of ours, which was left out: a fault of Manchet's own."""
-
 
 LOOKED_FOR, SECONDS = 5, 15
 """How long a plan that is on time is looked for, where the way without the solver found none: work as the solver counts it, and by
@@ -35,30 +22,28 @@ def find_plan(day: Day, with_solver: bool = True) -> FoundPlan:
     """A plan without the solver, made better with it where it is installed."""
     from manchet.day.posting import plan_by_hand
 
-    refused: tuple[Refusal, ...] = ()
-    first = plan_by_hand(day)
-    known = first if isinstance(first, Planned) else None
-    if known is not None:
-        refused = check_planned(day, known)
-        known = None if refused else known
+    by_hand = plan_by_hand(day)
+    found = that_holds(day, by_hand if isinstance(by_hand, Planned) else None)
     if not with_solver or not has_solver():
-        return FoundPlan(known, False, refused)
+        return found
+    if found.planned is None or late(day, found.planned.timetable):
+        on_time = that_holds(day, _plan_on_time(day))
+        found = on_time.or_else(found)
+        if on_time.planned is None:
+            return found
+    return _made_better(day, found)
+
+
+def _made_better(day: Day, found: FoundPlan) -> FoundPlan:
+    """By the solver, from the plan that was found on."""
     from manchet.day.solving.search import planned_by_solver
 
-    if known is None or late(day, known.timetable):
-        on_time = _plan_on_time(day)
-        if on_time is None:
-            return FoundPlan(known, False, refused)
-        known = on_time
-    answer = planned_by_solver(day, known.timetable)
-    if answer.planned is None:
-        return FoundPlan(known, answer.is_impossible, refused)
-    wrong = check_planned(day, answer.planned)
-    if wrong:
-        return FoundPlan(known, False, (*refused, *wrong))
-    if known is not None and cost(day, known.timetable) < cost(day, answer.planned.timetable):
-        return FoundPlan(known, False, refused)
-    return FoundPlan(answer.planned, False, refused)
+    assert found.planned is not None
+    known = found.planned.timetable
+    solved = that_holds(day, planned_by_solver(day, known).planned)
+    if solved.planned is not None and cost(day, known) < cost(day, solved.planned.timetable):
+        return found
+    return solved.or_else(found)
 
 
 def _plan_on_time(day: Day) -> Planned | None:

@@ -8,24 +8,27 @@ from manchet.day import goals
 from manchet.day.again.fixing import Again
 from manchet.day.again.moves import GOALS_AGAIN, cost_again, moves
 from manchet.day.again.repair import Plans, plan_kept
+from manchet.day.found import FoundPlan, that_holds
 from manchet.day.model import Goal, Planned, Timetable
 
 Betters = Callable[[Again, Timetable | None], Planned | None]
 """A solver: what it finds is no worse than the plan it is given."""
 
 
-def plan_again(again: Again, anew: Plans, better: Betters | None = None) -> Planned | None:
-    """The rest of the day with as little changed as it takes; None where no plan was found.
+def plan_again(again: Again, anew: Plans, better: Betters | None = None) -> FoundPlan:
+    """The rest of the day with as little changed as it takes, as far as a plan was found that holds.
 
     What was planned and still holds, with nothing later or longer or colder than it was to be, is left alone: that a solver now
     finds something better is no reason to send anybody elsewhere.
     """
     kept = plan_kept(again, anew)
-    if better is not None and not (kept is not None and _stands(again, kept)):
-        return better(again, kept)
-    if kept is None:
-        return None
-    return Planned(kept, tuple(goals_again(again, kept)), "by hand")
+    found = FoundPlan(None)
+    if kept is not None:
+        found = that_holds(again.day, Planned(kept, tuple(goals_again(again, kept)), "by hand"))
+    known = None if found.planned is None else kept
+    if better is None or (known is not None and _stands(again, known)):
+        return found
+    return that_holds(again.day, better(again, known)).or_else(found)
 
 
 def goals_again(again: Again, timetable: Timetable) -> list[Goal]:

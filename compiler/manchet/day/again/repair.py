@@ -31,7 +31,7 @@ def plan_kept(again: Again, anew: Plans) -> Timetable | None:
     best = min((cost_again(again, plan) for plan in kept), default=None)
     if best is None or best[:2] > (late(again.before, again.last), 0):
         plan = anew(again.day)
-        kept += [] if plan is None else [plan]
+        kept += [] if plan is None or check(again.day, plan) else [plan]
     return min(kept, key=lambda plan: cost_again(again, plan), default=None)
 
 

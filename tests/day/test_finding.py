@@ -1,0 +1,94 @@
+"""Whoever plans a day may be wrong: a plan that breaks a rule is never passed on, and that it was made is told."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+from day.days import MORNING
+
+from manchet.day import posting
+from manchet.day.again.fixing import Again, day_again
+from manchet.day.again.news import LateBy, News
+from manchet.day.again.planning import plan_again
+from manchet.day.checking import check, check_planned
+from manchet.day.finding import find_plan
+from manchet.day.model import Day, Planned, Timetable
+from manchet.day.posting import NotPlanned, plan_by_hand
+from manchet.day.solving import search
+from manchet.day.solving.search import Answer
+
+Breaks = Callable[[Planned], Planned]
+MADE = plan_by_hand(MORNING.day)
+
+
+def too_early(planned: Planned) -> Planned:
+    """Its first job begins before the day does."""
+    starts = (MORNING.day.begins - 1, *planned.timetable.starts[1:])
+    return planned._replace(timetable=planned.timetable._replace(starts=starts))
+
+
+def better_than_it_is(planned: Planned) -> Planned:
+    """Its minutes are sound, and it says of itself what isn't so."""
+    return planned._replace(goals=tuple(goal._replace(value=goal.value - 1) for goal in planned.goals))
+
+
+def in_its_stead(monkeypatch: pytest.MonkeyPatch, *, by_hand: object = None, solver: Answer | None = None) -> None:
+    if by_hand is not None:
+        monkeypatch.setattr(posting, "plan_by_hand", lambda day: by_hand)
+    if solver is not None:
+        monkeypatch.setattr(search, "planned_by_solver", lambda day, known: solver)
+        monkeypatch.setattr(search, "feasible_by_solver", lambda day, limits: solver)
+
+
+@pytest.mark.parametrize("breaks", [too_early, better_than_it_is])
+def test_a_broken_plan_made_by_hand_is_left_out(breaks: Breaks, monkeypatch: pytest.MonkeyPatch) -> None:
+    assert isinstance(MADE, Planned)
+    in_its_stead(monkeypatch, by_hand=breaks(MADE))
+    without = find_plan(MORNING.day, with_solver=False)
+    assert without.planned is None and without.refused
+    found = find_plan(MORNING.day)
+    assert found.planned is not None and check_planned(MORNING.day, found.planned) == ()
+    assert found.planned.engine == "cp-sat"
+    assert found.refused == without.refused
+
+
+@pytest.mark.parametrize("breaks", [too_early, better_than_it_is])
+def test_a_broken_plan_of_the_solver_leaves_the_one_by_hand(breaks: Breaks, monkeypatch: pytest.MonkeyPatch) -> None:
+    assert isinstance(MADE, Planned)
+    in_its_stead(monkeypatch, solver=Answer(breaks(MADE), is_impossible=False))
+    found = find_plan(MORNING.day)
+    assert found.planned == MADE and found.refused
+
+
+def test_a_broken_plan_that_should_be_on_time_is_none_to_begin_with(monkeypatch: pytest.MonkeyPatch) -> None:
+    assert isinstance(MADE, Planned)
+    in_its_stead(
+        monkeypatch, by_hand=NotPlanned((), is_impossible=False), solver=Answer(too_early(MADE), is_impossible=False)
+    )
+    found = find_plan(MORNING.day)
+    assert found.planned is None and found.refused
+
+
+def late_morning() -> Again:
+    return day_again(MORNING.day, MORNING.plan, News(430, (), (LateBy(10, load=0),)))
+
+
+def nobody(_: Day) -> Timetable | None:
+    return None
+
+
+def test_planned_again_a_broken_plan_of_the_solver_leaves_what_was_kept() -> None:
+    again = late_morning()
+    kept = plan_again(again, nobody).planned
+    assert kept is not None
+    found = plan_again(again, nobody, lambda told, known: too_early(kept))
+    assert found.planned == kept
+    assert found.refused and found.refused == check_planned(again.day, too_early(kept))
+
+
+def test_planned_again_a_broken_plan_made_anew_is_no_plan() -> None:
+    """Nothing can be kept: a job is eleven hours late."""
+    again = day_again(MORNING.day, MORNING.plan, News(100, (), (LateBy(700, job=0),)))
+    assert check(again.day, MORNING.plan)
+    assert plan_again(again, lambda day: MORNING.plan).planned is None
