@@ -216,3 +216,24 @@ def test_in_another_process_it_has_the_same_files() -> None:
     bakery = opened({"a.bake": POOLISH_LOAF.encode(), "b.bake": PLAIN_LOAF.encode()})
     there = pickle.loads(pickle.dumps(bakery))
     assert said_of(there) == said_of(bakery)
+
+
+GLAZE = "preparation glaze\n  eggs {} g\n  milk 100 g\n  whisk 2 min\n  good for 1 d at 4 C\n"
+
+
+def test_a_work_knows_the_preparations_as_they_are_now() -> None:
+    glazed = PLAIN_LOAF + "    brush with glaze 5 g each\n"
+    warm = opened({"loaf.bake": glazed.encode(), "glaze.bake": GLAZE.format(500).encode()})
+    name = warm.read().formulas[0].name
+
+    def grams_of_egg() -> set[int]:
+        work = warm.work(name).value
+        assert work is not None
+        return {int(p.share * 600) for p in work.preparations["glaze"].dough.portions if p.name == "eggs"}
+
+    before = grams_of_egg()
+    warm.update("glaze.bake", GLAZE.format(200).encode())
+    assert grams_of_egg() != before
+    warm.update("glaze.bake", b"")
+    gone = warm.work(name).value
+    assert gone is None or not gone.preparations

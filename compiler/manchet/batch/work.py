@@ -6,8 +6,9 @@ answer, and a `Work` holds them together, so that two forms of one dough cannot 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable
+from collections.abc import Callable, Hashable, Mapping
 from functools import cached_property, wraps
+from types import MappingProxyType
 from typing import Concatenate, Final, ParamSpec, TypeVar
 
 from manchet.batch.air import in_its_air
@@ -25,6 +26,8 @@ from manchet.syntax.vocabulary import Kind
 P = ParamSpec("P")
 T = TypeVar("T")
 
+NONE_KNOWN: Mapping[str, Formula] = MappingProxyType({})
+
 
 class Work:
     """One batch in one kitchen. Never changed after it is made; see `work_of`.
@@ -33,13 +36,23 @@ class Work:
     `once`, and `answers` keeps what it said: so this class knows none of them.
     """
 
-    def __init__(self, order: Order, batch: Batch, kitchen: Kitchen, larder: Larder, fewest_mixes: int = 1) -> None:
+    def __init__(
+        self,
+        order: Order,
+        batch: Batch,
+        kitchen: Kitchen,
+        larder: Larder,
+        fewest_mixes: int = 1,
+        preparations: Mapping[str, Formula] = NONE_KNOWN,
+    ) -> None:
         self.order: Final = order
         self.batch: Final = batch
         self.kitchen: Final = kitchen
         self.larder: Final = larder
         self.fewest_mixes: Final = fewest_mixes
         """It is mixed in so many at least, whatever the mixer takes."""
+        self.preparations: Final = preparations
+        """The bakery's sound ones, by key: what goes into it or touches it may be one, and is of no size here."""
         self.answers: Final[dict[tuple[Hashable, ...], object]] = {}
 
     @property
@@ -70,16 +83,18 @@ class Work:
         return mixes_of(self.batch, self.kitchen, self.totals.wet, self.fewest_mixes)
 
 
-def work_of(formula: Formula, order: Order, kitchen: Kitchen, larder: Larder) -> Outcome[Work | None]:
+def work_of(
+    formula: Formula, order: Order, kitchen: Kitchen, larder: Larder, preparations: Mapping[str, Formula] = NONE_KNOWN
+) -> Outcome[Work | None]:
     """The work that an order asks for; None, with the reason, where it cannot be sized."""
     batch = size_batch(in_its_air(formula, kitchen), order, kitchen)
-    made = None if batch.value is None else Work(order, batch.value, kitchen, larder)
+    made = None if batch.value is None else Work(order, batch.value, kitchen, larder, preparations=preparations)
     return Outcome(made, batch.diagnostics)
 
 
 def in_mixes(work: Work, number: int) -> Work:
     """The same work, mixed in so many mixes at least."""
-    return Work(work.order, work.batch, work.kitchen, work.larder, number)
+    return Work(work.order, work.batch, work.kitchen, work.larder, number, work.preparations)
 
 
 def once(function: Callable[Concatenate[Work, P], T]) -> Callable[Concatenate[Work, P], T]:

@@ -51,7 +51,7 @@ def past_a_day(work: Work) -> tuple[PastDay, ...]:
 def past_a_day_at_home(work: Work) -> tuple[PastDay, ...]:
     """The same of a domestic oven: of pieces of which the kitchen does not say how many it holds, a tray goes in at once."""
     kitchen = work.kitchen if work.kitchen.ovens else work.kitchen._replace(ovens=(Oven("an oven at home"),))
-    bakes = bakes_of(Work(work.order, work.batch, kitchen, work.larder))
+    bakes = bakes_of(Work(work.order, work.batch, kitchen, work.larder, preparations=work.preparations))
     at_home = (bake._replace(holds=bake.holds or _on_a_tray(work, bake)) for bake in bakes)
     return tuple(_loads(bake) for bake in at_home if not bake.of_a_day)
 

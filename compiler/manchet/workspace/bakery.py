@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -16,7 +16,7 @@ from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.source.text import SourceText
 from manchet.syntax.parsed_headings import name_of
-from manchet.workspace.bound_formula import BoundFormula
+from manchet.workspace.bound_formula import BoundFormula, known_preparations
 from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.memory import Memory
 from manchet.workspace.passes import CHECKING, READING, ReadSoFar, run_passes
@@ -39,6 +39,8 @@ class Bakery:
         self.plans: tuple[Plan, ...] = reading.plans
         """Sound, and with a date."""
         self.refused: tuple[Refused, ...] = reading.refused()
+        self.preparations: Mapping[str, Formula] = known_preparations(self.formulas)
+        """The sound ones, by key."""
         self._bound: dict[int, BoundFormula] = {
             id(one.formula): one for block in reading.bound for one in block.formulas
         }
@@ -95,7 +97,11 @@ class Bakery:
         """
         place = self.kitchen_for(formula.place.path, kitchen)
         known = self._bound.get(id(formula))
-        return work_of(formula, order, place, self.larder) if known is None else known.work(order, place)
+        return (
+            work_of(formula, order, place, self.larder, self.preparations)
+            if known is None
+            else known.work(order, place)
+        )
 
     def formula(self, name: str) -> Formula | None:
         wanted = fold(name)

@@ -14,6 +14,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.suggest import fold
 from manchet.formula.binding import Offered, bind
 from manchet.formula.changed import OPTION
+from manchet.formula.made_elsewhere import made_elsewhere
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder
@@ -76,7 +77,7 @@ class BoundFormula:
             self._works[key] = kept_to(
                 formula.place,
                 f"{formula.name} could not be sized",
-                lambda: work_of(formula, order, kitchen, self.around.offered.larder),
+                lambda: work_of(formula, order, kitchen, self.around.offered.larder, self.around.preparations),
                 _no_work,
             )
         return self._works[key]
@@ -95,6 +96,11 @@ class BoundFormula:
         return kept_to(self.formula.place, broke_off, partial(check, work.value), lambda fault: (fault,))
 
 
+def known_preparations(formulas: Iterable[Formula]) -> dict[str, Formula]:
+    """By key; of two that claim one name the last."""
+    return {fold(formula.name): formula for formula in formulas if formula.preparation}
+
+
 def _no_work(fault: Diagnostic) -> Outcome[Work | None]:
     return Outcome(None, (fault,))
 
@@ -104,6 +110,8 @@ class BoundBlock(NamedTuple):
 
     formulas: tuple[BoundFormula, ...]
     drawn: Mapping[str, Entry]
+    made_by: object = None
+    """Where something that is made ahead goes into it or touches it: what all preparations follow from."""
 
     def reading(self) -> Iterator[Diagnostic]:
         first, *variants = self.formulas
@@ -123,7 +131,7 @@ def bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool) 
     def unbound(fault: Diagnostic) -> BoundBlock:
         written = Outcome(WrittenFormula(block))
         nothing = BoundFormula(written, Binding(None, (fault,)), around, is_unread)
-        return BoundBlock((nothing,), dict(around.offered.shared))
+        return BoundBlock((nothing,), dict(around.offered.shared), around.made_by)
 
     broke_off = f"{name_of(block) or 'this formula'} could not be read to the end"
     return kept_to(block.line.place(), broke_off, lambda: _bind_block(block, around, changes, is_unread), unbound)
@@ -134,7 +142,9 @@ def _bind_block(block: Entry, around: Around, changes: Changes, is_unread: bool)
         BoundFormula(written, _bind(written.value, around, changes), around, is_unread)
         for written in _written_formulas(block, around.offered.larder)
     )
-    return BoundBlock(formulas, _drawn_by(formulas, around.offered, changes))
+    takes_made = any(one.formula is None or made_elsewhere(one.formula) for one in formulas)
+    drawn = around.offered.shared if takes_made else _drawn_by(formulas, around.offered, changes)
+    return BoundBlock(formulas, dict(drawn), around.made_by if takes_made else None)
 
 
 def _drawn_by(formulas: Iterable[BoundFormula], offered: Offered, changes: Changes) -> Mapping[str, Entry]:

@@ -13,7 +13,7 @@ from manchet.formula.model import Formula
 from manchet.sheets.form import HomeWork
 from manchet.sheets.page.house import House
 from manchet.workspace.bakery import Bakery
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.made_ahead import made_ahead
 from manchet.workspace.print_options import PrintOptions
 
 
@@ -30,7 +30,7 @@ def home_work(bakery: Bakery, formula: Formula, options: PrintOptions, house: Ho
         less = bakery.work(formula, order, options.kitchen).value
         formula = seed_at_home(formula) if less is not None and less.batch.flour < written.batch.flour else formula
     kitchen = kitchen_at_home(bakery.kitchen_for(formula.place.path, options.kitchen), house.words)
-    made = work_of(formula, order, kitchen, bakery.larder)
+    made = work_of(formula, order, kitchen, bakery.larder, bakery.preparations)
     if made.value is None:
         return Outcome(None, made.diagnostics)
     at_home = made.value
@@ -39,7 +39,7 @@ def home_work(bakery: Bakery, formula: Formula, options: PrintOptions, house: Ho
         return Outcome(None, (*made.diagnostics, *past))
 
     def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
-        return work_of(preparation, Order(dough=grams), kitchen, bakery.larder).value
+        return work_of(preparation, Order(dough=grams), kitchen, bakery.larder, bakery.preparations).value
 
-    ahead = made_ahead([at_home], known_preparations(bakery.formulas), sized, at_home=True)
+    ahead = made_ahead([at_home], bakery.preparations, sized, at_home=True)
     return Outcome(HomeWork(at_home, ahead), made.diagnostics)

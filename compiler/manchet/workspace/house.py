@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
@@ -10,6 +10,7 @@ from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.binding import Offered
 from manchet.formula.draft import stage_key
+from manchet.formula.model import Formula
 from manchet.formula.naming import Names
 from manchet.formula.stage_reading import draft_of
 from manchet.kitchen.model import PLAIN, Kitchen
@@ -65,6 +66,10 @@ class Around(NamedTuple):
 
     kitchen: Kitchen
     offered: Offered
+    preparations: Mapping[str, Formula]
+    """The bakery's sound ones, by key; all of them once all formulas are bound."""
+    made_by: object
+    """What these follow from, to be compared."""
 
 
 def larder_of(entries: tuple[Entry, ...]) -> Outcome[Larder]:

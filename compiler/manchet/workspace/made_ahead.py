@@ -7,18 +7,12 @@ from fractions import Fraction
 
 from manchet.batch.preparations_needed import preparations_needed
 from manchet.batch.work import Work
-from manchet.diagnostics.suggest import fold
 from manchet.figures.baths import amount_of, boiled_in, dipped_into
 from manchet.formula.model import Formula
 from manchet.sheets.form import Ahead
 
 Sized = Callable[[Formula, Fraction | None], Work | None]
 """The work of so many grams of a preparation, None for what its file makes; None where it cannot be made."""
-
-
-def known_preparations(formulas: Iterable[Formula]) -> dict[str, Formula]:
-    """By key."""
-    return {fold(formula.name): formula for formula in formulas if formula.preparation}
 
 
 def made_ahead(

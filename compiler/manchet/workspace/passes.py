@@ -19,7 +19,7 @@ from manchet.source.text import Line, SourceText
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.parser import parse
-from manchet.workspace.bound_formula import BoundBlock, bind_block
+from manchet.workspace.bound_formula import BoundBlock, bind_block, known_preparations
 from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.faults import kept_to
 from manchet.workspace.house import (
@@ -143,6 +143,8 @@ def bind_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     offered = offered_by(reading.blocks, reading.larder, "")
     unread = {line for each in reading.parsed for line in each.unread}
     names = {key: entry.node for key, entry in offered.shared.items()}
+    made_by = (reading.blocks.preparations, reading.kitchens.all)
+    preparations: dict[str, Formula] = {}
     bound = []
     numbers: dict[str, int] = {}
     for block in reading.blocks.formulas + reading.blocks.preparations:
@@ -152,7 +154,7 @@ def bind_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
         if reading.only is not None and path not in reading.only and not is_preparation:
             continue
         kitchen = reading.kitchens.nearest(path, reading.kitchen)
-        around = Around(kitchen, offered._replace(measures=kitchen.measures))
+        around = Around(kitchen, offered._replace(measures=kitchen.measures), preparations, made_by)
         is_unread = block.line in unread
         bound.append(
             memory.answer(
@@ -161,10 +163,14 @@ def bind_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
                 lambda block=block, around=around, is_unread=is_unread: bind_block(  # type: ignore[misc]
                     block, around, reading.changes, is_unread
                 ),
-                lambda made: all(offered.shared.get(key) == entry for key, entry in made.drawn.items()),
+                lambda made: (
+                    made.made_by in (None, made_by)
+                    and all(offered.shared.get(key) == entry for key, entry in made.drawn.items())
+                ),
             )
         )
     reading = reading._replace(bound=tuple(bound))
+    preparations |= known_preparations(reading.formulas())
     return reading.reporting(one for block in bound for one in block.reading())
 
 

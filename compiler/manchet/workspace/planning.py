@@ -13,7 +13,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.formula.nouns import same_noun
 from manchet.workspace.bakery import Bakery
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.made_ahead import made_ahead
 
 
 def day_planned(plan: Plan, bakery: Bakery) -> Outcome[PlannedDay | None]:
@@ -24,7 +24,7 @@ def day_planned(plan: Plan, bakery: Bakery) -> Outcome[PlannedDay | None]:
         formula = bakery.formula(want.name)
         if formula is None:
             continue  # its own file says why
-        made = work_of(formula, order_of(want, formula), plan.kitchen, bakery.larder)
+        made = work_of(formula, order_of(want, formula), plan.kitchen, bakery.larder, bakery.preparations)
         reports += made.diagnostics
         if made.value is not None:
             breads.append(Bread(want, made.value))
@@ -32,12 +32,15 @@ def day_planned(plan: Plan, bakery: Bakery) -> Outcome[PlannedDay | None]:
         return Outcome(None, tuple(reports))
 
     def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
-        return work_of(preparation, Order(dough=grams), plan.kitchen, bakery.larder).value
+        return work_of(preparation, Order(dough=grams), plan.kitchen, bakery.larder, bakery.preparations).value
 
-    known = known_preparations(bakery.formulas)
     wanted = {bread.work.formula.name for bread in breads}
     users = [bread.work for bread in breads]
-    ahead = [one.work for one in made_ahead(users, known, sized, at_home=False) if one.work.formula.name not in wanted]
+    ahead = [
+        one.work
+        for one in made_ahead(users, bakery.preparations, sized, at_home=False)
+        if one.work.formula.name not in wanted
+    ]
     return Outcome(day_of(plan, breads, ahead), tuple(reports))
 
 

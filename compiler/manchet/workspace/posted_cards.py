@@ -23,7 +23,7 @@ from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.baking import Baking
 from manchet.workspace.faults import kept_to
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.made_ahead import made_ahead
 from manchet.workspace.opening import has_errors, kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
@@ -85,12 +85,12 @@ def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequen
     named has a page of its own."""
     known = {
         key: formula
-        for key, formula in known_preparations(bakery.formulas).items()
+        for key, formula in bakery.preparations.items()
         if not has_errors(bakery.mistakes, formula.place.path)
     }
 
     def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
-        return work_of(preparation, Order(dough=grams), kitchen, bakery.larder).value
+        return work_of(preparation, Order(dough=grams), kitchen, bakery.larder, bakery.preparations).value
 
     breads = [work for work in works if not work.formula.preparation]
     asked_for = [fold(work.formula.name) for work in works if work.formula.preparation]
