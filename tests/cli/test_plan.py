@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import subprocess
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -15,6 +16,7 @@ import manchet as manchet_package
 from manchet.day import posting
 from manchet.day.model import Day, Planned
 from manchet.day.posting import plan_by_hand
+from manchet.workspace import versions
 
 BAKERY = """
 formula Plain
@@ -79,6 +81,10 @@ def bakehouse(tmp_path: Path) -> Iterator[Path]:
 
 
 SCHEMA = json.loads((Path(manchet_package.__file__).parent / "day" / "plan.schema.json").read_text(encoding="utf-8"))
+
+
+def git(*words: str) -> str:
+    return subprocess.run(["git", *words], check=True, capture_output=True, text=True).stdout.strip()
 
 
 def validate(said: dict[str, Any]) -> None:
@@ -232,3 +238,22 @@ def test_a_plan_of_ours_that_breaks_a_rule_is_not_printed(bakehouse: Path, monke
     assert (ran.status, ran.out) == (3, "")
     assert ran.err.startswith("a plan was found that breaks a rule, and was left out: ")
     assert not (bakehouse / "output").exists()
+
+
+def test_git_is_asked_once_however_many_sheets_are_printed(bakehouse: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    git("init", "-q")
+    git("add", "-A")
+    git("-c", "user.name=Ada", "-c", "user.email=ada@example.org", "commit", "-qm", "first")
+    asked: list[str] = []
+
+    def counted(folder: str, *words: str) -> str | None:
+        asked.append(words[0])
+        return versions_git(folder, *words)
+
+    versions_git = versions.git
+    monkeypatch.setattr(versions, "git", counted)
+    planned("--sheets")
+    assert asked == ["status", "rev-parse", "log"]
+    commit = git("rev-parse", "--short", "HEAD")
+    pages = [file.read_text(encoding="utf-8") for file in (bakehouse / "output").glob("*.html")]
+    assert len(pages) > 3 and all(commit in page for page in pages)

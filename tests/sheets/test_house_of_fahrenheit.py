@@ -11,9 +11,10 @@ from manchet.sheets.page.house import House
 from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import read
+from manchet.workspace.file_versions import Version
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
-from manchet.workspace.rendering import Version, house_of, render_formula
+from manchet.workspace.rendering import house_of, render_formula
 
 LOAF = vary(
     POOLISH_LOAF,

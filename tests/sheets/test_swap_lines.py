@@ -12,9 +12,10 @@ from manchet.source.text import SourceText
 from manchet.timing.when import When
 from manchet.workspace.bakery import read
 from manchet.workspace.changes import Changes
+from manchet.workspace.file_versions import Version
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
-from manchet.workspace.rendering import Version, render_formula
+from manchet.workspace.rendering import render_formula
 
 VARIANT = "\n  variant dried yeast\n    swap fresh yeast for instant yeast\n"
 SAID = "instant yeast for fresh yeast: × 0.33 (Hamelman, Bread, 2004), water +0.67 %"

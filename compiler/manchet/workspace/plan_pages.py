@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime, time
 
 from manchet.batch.work import Work
@@ -13,14 +13,13 @@ from manchet.records import NamedTuple
 from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.parts.day_events import day_calendar
 from manchet.sheets.registry import form_called, forms_about
-from manchet.workspace import cache
+from manchet.workspace.file_versions import file_versions
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions, printed_day
-from manchet.workspace.rendering import Version, house_of, in_formats, issue_of
+from manchet.workspace.rendering import house_of, in_formats, issue_of
 from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import slugs
 from manchet.workspace.unprintable import unprintable
-from manchet.workspace.versions import versions
 
 FORMATS = ("html", "pdf")
 CALENDAR = "ics"
@@ -45,27 +44,28 @@ def plan_files(
 ) -> PlanFiles:
     """Every page, the plan as JSON, and its calendar; with `sheets` the prep sheet of each dough and preparation at the size
     that the plan wants of it."""
-    printer = _Printer(plan, options, selection)
+    works = works_of(plan) if sheets else {}
+    printer = _Printer(plan, options, selection, [work.formula.place.path for work in works.values()])
     page = printer.page_of(plan.said.place.path)
     files: dict[str, bytes] = {"plan.json": (json.dumps(report, indent=2, ensure_ascii=True) + "\n").encode()}
     files[CALENDAR] = day_calendar(plan, page.house)
     for form in page_forms():
         if form.name in options.kinds:
             printer.add(form, plan, page, plan.said.place, form.name)
-    if sheets:
-        works = works_of(plan)
-        slug_of = slugs(works)
-        for name, work in works.items():
-            place = work.formula.place
-            printer.add(form_called(SHEET), work, printer.page_of(place.path), place, f"{slug_of[name]}.{SHEET}")
+    slug_of = slugs(works)
+    for name, work in works.items():
+        place = work.formula.place
+        printer.add(form_called(SHEET), work, printer.page_of(place.path), place, f"{slug_of[name]}.{SHEET}")
     return PlanFiles(files | printer.files, tuple(printer.reports), printer.lacking)
 
 
 class _Printer:
     """Prints pages of one day, and gathers their files."""
 
-    def __init__(self, plan: DayPlan, options: PrintOptions, selection: Selection) -> None:
-        self.plan, self.options, self.selection = plan, options, selection
+    def __init__(self, plan: DayPlan, options: PrintOptions, selection: Selection, sheets: Sequence[str]) -> None:
+        """`sheets`: the files of the formulas whose sheets are printed too."""
+        self.plan, self.options = plan, options
+        self.versions = file_versions(selection, (plan.said.place.path, *sheets))
         self.press = Press()
         self.files: dict[str, bytes] = {}
         self.reports: list[Diagnostic] = []
@@ -73,7 +73,7 @@ class _Printer:
 
     def page_of(self, path: str) -> PageSetup:
         """Of the plan's day, from the file at `path` as it is now."""
-        issue = issue_of(self.options, _version(self.selection, path))
+        issue = issue_of(self.options, self.versions[path])
         day = printed_day(datetime.combine(self.plan.said.date, time()))
         return PageSetup(issue._replace(date=day), house_of(self.plan.said.kitchen, self.options))
 
@@ -86,9 +86,3 @@ class _Printer:
         self.files |= {f"{ending}.{name}": content for name, content in printed.files.items()}
         self.lacking = self.lacking or printed.lacking
         self.reports += unprintable(printed.missing, made.value, place)
-
-
-def _version(selection: Selection, path: str) -> Version:
-    data = next((file.data for file in selection.files if file.path == path), b"")
-    commit, edited = versions(selection.root, selection.prefix, {path}).get(path, ("", False))
-    return Version(path.removeprefix(selection.prefix), cache.digest(data)[:8], commit, edited)

@@ -23,29 +23,26 @@ from manchet.workspace import cache
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.baking import Baking
 from manchet.workspace.faults import kept_to
+from manchet.workspace.file_versions import Version, file_versions
 from manchet.workspace.made_ahead import made_ahead
 from manchet.workspace.opening import has_errors, kitchen_of
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
-from manchet.workspace.rendering import Rendered, Version, house_of, in_formats, issue_of
+from manchet.workspace.rendering import Rendered, house_of, in_formats, issue_of
 from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import NO_KITCHEN, slugs
 from manchet.workspace.unprintable import unprintable
-from manchet.workspace.versions import versions
 
 
 def render_posted_cards(
     selection: Selection, bakery: Bakery, baking: Baking, options: PrintOptions, press: Press
 ) -> Iterator[Rendered]:
     """The cards of each kitchen that the bakery has; of a plain one where it has none."""
-    data = {file.path: file.data for file in selection.files}
     kitchens = [kitchen_of(bakery, options.kitchen, "")] if options.kitchen or not bakery.kitchens else bakery.kitchens
     slug_of = slugs(kitchen.name for kitchen in kitchens)
-    known = versions(selection.root, selection.prefix, {kitchen.place.path for kitchen in kitchens if kitchen.place})
-    for kitchen in kitchens:
-        path = kitchen.place.path if kitchen.place else ""
-        commit, edited = known.get(path, ("", False))
-        version = Version(path.removeprefix(selection.prefix), cache.digest(data.get(path, b""))[:8], commit, edited)
+    paths = [kitchen.place.path if kitchen.place else "" for kitchen in kitchens]
+    version_of = file_versions(selection, paths)
+    for kitchen, path in zip(kitchens, paths, strict=True):
         own = Baking(
             tuple(work for work in baking.works if work.kitchen == kitchen),
             tuple(one for one in baking.missing if kitchen_of(bakery, options.kitchen, one[1]) == kitchen),
@@ -54,7 +51,7 @@ def render_posted_cards(
         made = kept_to(
             _place_of(kitchen, own),
             f"the cards of {kitchen.name or 'the kitchen'} could not be printed",
-            partial(_cards, kitchen, own, ahead, options, version, press),
+            partial(_cards, kitchen, own, ahead, options, version_of[path], press),
             partial(_broken_off, kitchen.name),
         )
         if made.files or made.lacking or made.diagnostics:
@@ -100,11 +97,11 @@ def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequen
 
 def _of_files(selection: Selection, paths: Sequence[str]) -> Version:
     """The state of several files that stand on one page: their commit, where they have one in common."""
-    known = versions(selection.root, selection.prefix, set(paths))
-    commits = {known.get(path, ("", False))[0] for path in paths}
+    known = file_versions(selection, paths)
+    commits = {version.commit for version in known.values()}
     data = b"".join(file.data for file in selection.files if file.path in paths)
     names = ", ".join(dict.fromkeys(PurePath(path).name for path in paths))
-    edited = any(known.get(path, ("", False))[1] for path in paths)
+    edited = any(version.edited for version in known.values())
     return Version(names, cache.digest(data)[:8], commits.pop() if len(commits) == 1 else "", edited)
 
 

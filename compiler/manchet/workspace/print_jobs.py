@@ -10,14 +10,12 @@ from manchet.records import NamedTuple
 from manchet.sheets.form import Subject
 from manchet.sheets.registry import forms_about
 from manchet.syntax.block import Block
-from manchet.workspace import cache
+from manchet.workspace.file_versions import Version, file_versions
 from manchet.workspace.opening import formula_blocks
-from manchet.workspace.rendering import Version
 from manchet.workspace.replacing import last_sheets
 from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import slugs
 from manchet.workspace.trouble import Unknown
-from manchet.workspace.versions import versions
 
 
 class PrintJob(NamedTuple):
@@ -41,14 +39,8 @@ def jobs_of(selection: Selection) -> tuple[PrintJob, ...]:
         for path, block in formula_blocks(selection)
         if not selection.names or fold(block.name) in selection.names
     ]
-    data = {file.path: file for file in selection.files}
-    known = versions(selection.root, selection.prefix, {path for path, _ in found})
-    result = []
-    for path, block in found:
-        commit, edited = known.get(path, ("", False))
-        version = Version(path.removeprefix(selection.prefix), cache.digest(data[path].data)[:8], commit, edited)
-        result.append(PrintJob(path, block, slug_of[block.name], version))
-    return tuple(result)
+    version_of = file_versions(selection, [path for path, _ in found])
+    return tuple(PrintJob(path, block, slug_of[block.name], version_of[path]) for path, block in found)
 
 
 def sized_jobs(jobs: Sequence[PrintJob], order: Order) -> tuple[PrintJob, ...]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from fractions import Fraction
 from typing import Any
 
 from manchet.batch.order import AS_WRITTEN
@@ -25,24 +24,11 @@ from manchet.sheets.parts.own_pictures import Pictures
 from manchet.sheets.registry import FORMS, form_called, html_of
 from manchet.source.files import Stamp
 from manchet.workspace.bakery import Bakery
+from manchet.workspace.file_versions import Version
 from manchet.workspace.pictures import not_drawn, pictures_of, stamps_of
 from manchet.workspace.press import Press, Sheet
 from manchet.workspace.print_options import PrintOptions
-from manchet.workspace.replacing import Last
 from manchet.workspace.unprintable import unprintable
-
-
-class Version(NamedTuple):
-    """Which state of its file a sheet was printed from. `commit` is "" outside of a git checkout."""
-
-    file: str
-    digest: str
-    commit: str = ""
-    edited: bool = False
-    before: Mapping[str, Fraction] = {}
-    """The overall formula of the committed version before, by key; {} if there is none."""
-    last: Mapping[str, Last] = {}
-    """What the sheets of this name in the output folder say of themselves, by kind."""
 
 
 class Rendered(NamedTuple):

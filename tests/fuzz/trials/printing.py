@@ -7,9 +7,10 @@ from fuzz.read import bakery_at, has_errors, without_fault
 
 from manchet.batch.order import AS_WRITTEN
 from manchet.workspace.bakery import Bakery
+from manchet.workspace.file_versions import Version
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
-from manchet.workspace.rendering import Rendered, Version, render_formula
+from manchet.workspace.rendering import Rendered, render_formula
 
 
 def printing(text: str, rng: random.Random) -> None:

@@ -6,10 +6,11 @@ from fuzz.asked import any_looks, print_options
 from fuzz.read import bytes_of
 from fuzz.texts import any_text, with_slips
 
+from manchet.workspace.file_versions import Version
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.press import Press
 from manchet.workspace.raw_files import Raw
-from manchet.workspace.rendering import Version, render_formula
+from manchet.workspace.rendering import render_formula
 
 PATHS = ("a.bake", "breads/b.bake", "breads/sweet/c.bake", "house.bake")
 
