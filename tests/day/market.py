@@ -23,7 +23,8 @@ from manchet.formula.ranges import Range
 from manchet.kitchen.model import Kitchen, Mouth
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import Bakery, read
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.bound_formula import known_preparations
+from manchet.workspace.made_ahead import made_ahead
 
 RECIPES = Path(__file__).parents[2] / "recipes"
 HERE = Place("market.bake", 1, 1, 1, 1)

@@ -11,7 +11,8 @@ from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work
 from manchet.figures.baths import USUAL, Because, Made, amount_of, boiled_in, is_liquid
 from manchet.formula.model import Formula
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.bound_formula import known_preparations
+from manchet.workspace.made_ahead import made_ahead
 
 BATH = "preparation malt bath\n  water 5000 g\n  malt syrup 150 g\n{}  stir 3 min\n  good for 1 d at 4 C\n"
 SEEDS = "preparation seed mix\n  sesame seeds 500 g\n  water 100 g\n{}  stir 1 min\n  good for 3 d at 4 C\n"

@@ -27,7 +27,8 @@ from manchet.sheets.page.json_data import data_of
 from manchet.sheets.page.pdf import Pdf, pdf_of
 from manchet.sheets.published import schema
 from manchet.sheets.registry import form_called, html_of
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.bound_formula import known_preparations
+from manchet.workspace.made_ahead import made_ahead
 
 LOAF = """formula {}
   kind soft

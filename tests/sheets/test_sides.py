@@ -25,8 +25,9 @@ from manchet.sheets.page.view import View
 from manchet.sheets.registry import form_called, html_of
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import Bakery, read
+from manchet.workspace.bound_formula import known_preparations
 from manchet.workspace.home_work import home_work
-from manchet.workspace.made_ahead import known_preparations, made_ahead
+from manchet.workspace.made_ahead import made_ahead
 from manchet.workspace.print_options import PrintOptions
 
 QUIET = Path(__file__).parents[1] / "corpus" / "quiet"
