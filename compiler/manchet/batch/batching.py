@@ -7,6 +7,7 @@ from fractions import Fraction
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
 from manchet.batch.pieces import PieceWeights
 from manchet.batch.toppings import resize_toppings
+from manchet.batch.way_of_piece import finishing_of, touching_of, way_of_piece
 from manchet.formula.model import Formula, Makes, Stage
 from manchet.kitchen.model import Kitchen
 
@@ -27,7 +28,7 @@ def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[M
     larger = _sizes(formula, flour)
     stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
     dough = formula.dough_share * flour
-    pieces = tuple(p for p in (_pieces(m, weights) for m in wanted) if p is not None)
+    pieces = tuple(p for p in (_pieces(m, weights, formula, wanted) for m in wanted) if p is not None)
     return Batch(formula, flour, stages, pieces, dough, dough * (1 - formula.dough_loss))
 
 
@@ -112,13 +113,14 @@ def _returned_names(stage: Stage) -> list[tuple[str, Fraction]]:
     return [(name, stage.returned_share / len(names)) for name in names]
 
 
-def _pieces(makes: Makes, weights: PieceWeights) -> PieceBatch | None:
+def _pieces(makes: Makes, weights: PieceWeights, formula: Formula, wanted: tuple[Makes, ...]) -> PieceBatch | None:
+    """Pieces of one sort; `formula` is that of this size, with what touches them in proportion."""
     if makes.number is None:
         return None
     grams = weights.of_one(makes)
     if grams is None:
         return None
-    loss = weights.formula.piece_loss(makes.noun)
-    baked = None if loss is None else grams * (1 - loss)
-    wanted = makes.written if makes.state == "baked" and baked is None else None
-    return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin, wanted)
+    way = way_of_piece(formula, makes.noun, wanted)
+    baked = None if formula.piece_loss(makes.noun) is None else finishing_of(way).of(grams)
+    awaited = makes.written if makes.state == "baked" and baked is None else None
+    return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin, awaited, touching_of(way))

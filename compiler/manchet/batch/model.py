@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from manchet.batch.way_of_piece import UNTOUCHED, Touching
 from manchet.formula.model import Formula, Portion, Stage
 from manchet.records import NamedTuple
 
@@ -47,10 +48,12 @@ class PieceBatch(NamedTuple):
     noun: str
     grams: Fraction
     baked_grams: Fraction | None
-    """By the file's bake loss; None without one."""
+    """What it weighs finished, with all that touches it, by the file's bake loss; None without one."""
     tin: str
     baked_wanted: Fraction | None = None
     """Grams the baked piece is to weigh, where the file gives no bake loss: `grams` is then an estimate."""
+    touching: Touching = UNTOUCHED
+    """What comes onto one that is no dough."""
 
 
 class Batch(NamedTuple):

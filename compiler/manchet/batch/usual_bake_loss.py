@@ -8,6 +8,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.model import PieceBatch
+from manchet.batch.way_of_piece import UNTOUCHED, Touching, finishing_of, touching_of, way_of_piece
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula, Makes, Range, Step
 from manchet.larder.ingredient import POURED_CLASSES
@@ -113,9 +114,10 @@ def bake_loss_range(formula: Formula, makes: Makes | PieceBatch) -> Range | None
     return None if crust is None else Range(Fraction(crust.least, 100), Fraction(crust.most, 100))
 
 
-def to_weigh_off(grams: Fraction, loss: Range) -> Range:
-    """Grams of dough for a wanted baked weight. Who must not sell it too light weighs off the upper."""
-    return Range(grams / (1 - (loss.low or NOTHING)), grams / (1 - (loss.high or NOTHING)))
+def to_weigh_off(grams: Fraction, loss: Range, touching: Touching = UNTOUCHED) -> Range:
+    """Grams of dough for a wanted baked weight, less what touches the piece. Who must not sell it too light weighs off the upper."""
+    low, high = (touching.dough_for(grams, end or NOTHING) for end in (loss.low, loss.high))
+    return Range(low, high)
 
 
 def dough_for_baked(formula: Formula, makes: Makes) -> Range | None:
@@ -126,14 +128,14 @@ def dough_for_baked(formula: Formula, makes: Makes) -> Range | None:
     """
     if makes.written is None:
         return None
-    said = formula.piece_loss(makes.noun)
-    if said is not None:
-        exact = makes.written / (1 - said)
+    way = way_of_piece(formula, makes.noun, formula.makes)
+    if formula.piece_loss(makes.noun) is not None:
+        exact = finishing_of(way).dough_for(makes.written)
         return Range(exact, exact)
     loss = bake_loss_range(formula, makes._replace(grams=makes.written * DOUGH_OF_BAKED))
     if loss is None or makes.number is None:
         return None
-    dough = to_weigh_off(makes.written, loss)
+    dough = to_weigh_off(makes.written, loss, touching_of(way))
     return Range(to_tens(dough.low or NOTHING), to_tens(dough.high or NOTHING))
 
 

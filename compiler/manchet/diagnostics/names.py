@@ -221,6 +221,7 @@ REPORTS = {
     'parts-not-100': ('error', 'larder/reports'),
     'parts-of-two-kinds': ('error', 'larder/reports'),
     'past-a-day': ('warning', 'checks/mixing'),
+    'peel-beside-others': ('note', 'formula/reports'),
     'per-cents-of-no-flour': ('warning', 'formula/reports'),
     'percent-and-weight-mixed': ('error', 'formula/reports'),
     'picture-damaged': ('warning', 'workspace/reports'),

@@ -17,7 +17,7 @@ from manchet.figures.fermentation.another_warmth import fermentation_figures
 from manchet.figures.fermentation.chilling import chilling_figures
 from manchet.figures.fermentation.yeast_grid import moved_figures, yeast_figures
 from manchet.figures.figure import Figure, Given
-from manchet.figures.losses.bake_loss import loss_figures, said_loss
+from manchet.figures.losses.bake_loss import finished_rule, loss_figures, said_loss, what_touches
 from manchet.figures.mixing.turns import kneading_figures, mixing_figures
 from manchet.figures.oven.core import core_figures
 from manchet.figures.oven.curve import first_bakes, oven_of
@@ -364,9 +364,8 @@ def _baked(batch: Batch) -> dict[str, Figure]:
         loss = said_loss(formula, piece.noun)
         if piece.baked_grams is None or loss is None:
             return found
-        one = Figure(
-            _one(piece), piece.baked_grams, "g", "dough for one x (1 - bake loss / 100)", _shortest(loss), FILE
-        )
+        inputs = (*_shortest(loss), *what_touches(batch, piece.noun))
+        one = Figure(_one(piece), piece.baked_grams, "g", finished_rule(piece), inputs, FILE)
         found.setdefault("baked_grams", one)
         total.append((one, piece.number * piece.baked_grams))
     whole = said_loss(formula, formula.makes[0].noun) if formula.makes and not batch.pieces else None

@@ -12,8 +12,9 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft, Hold, Item
 from manchet.formula.model import Booking, Goes, Portion, Step
+from manchet.formula.peeling import peeled_beside
 from manchet.formula.poured_off import poured_of_base, wrongly_poured
-from manchet.formula.stage_balance import Contents, contents, held_by_name, start_share
+from manchet.formula.stage_balance import Contents, contents, first_share, held_by_name, start_share
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import BRINGS_IN, HOT_WATER
 
@@ -46,10 +47,11 @@ def fill_portions(
     held, reports = _with_held_back(whole, draft, base, may_weigh)
     portions = tuple(_as_warm_as_added(portion, draft.steps) for portion in held)
     steps = tuple(poured_of_base(_sized(step, base), base) for step in draft.steps)
-    account = contents(start_share(portions), held_by_name(portions), steps, dict(returned), draft.word in HOT_WATER)
+    hot, first = draft.word in HOT_WATER, first_share(portions)
+    account = contents(start_share(portions), held_by_name(portions), steps, dict(returned), hot, first)
     wrong = (*_wrong_adds(portions, steps, draft), *_of_two_warmths(draft))
     in_percent = any(item.how == "percent" for item in items)
-    wrong = (*wrong, *wrongly_poured(steps, in_percent, account.left))
+    wrong = (*wrong, *wrongly_poured(steps, in_percent, account.left), *peeled_beside(portions, steps))
     return Outcome(FilledStage(portions, steps, account), (*reports, *wrong))
 
 

@@ -8,9 +8,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from fractions import Fraction
 
-from manchet.formula.model import Portion, Step, Who
+from manchet.formula.model import Portion, Step
+from manchet.formula.what_goes import LossOf, loss_of
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import BRINGS_IN, COOKS, COOLS_BREAD
+from manchet.syntax.vocabulary import BRINGS_IN, OF_THE_FIRST
 
 NOTHING = Fraction(0)
 
@@ -31,19 +32,25 @@ class Contents(NamedTuple):
 
 
 def contents(
-    start: Fraction, held: dict[str, Fraction], steps: Iterable[Step], returned: dict[str, Fraction], hot: bool = False
+    start: Fraction,
+    held: dict[str, Fraction],
+    steps: Iterable[Step],
+    returned: dict[str, Fraction],
+    hot: bool = False,
+    first: Fraction | None = None,
 ) -> Contents:
     """Follow one vessel through its steps.
 
     `start` is what is weighed in before the first step; `held` what waits beside it, by folded name;
     `returned` how much of a culture came in, by folded name. A loss is a share of what is in the vessel then;
-    losses chain. Topping up makes good the weight that has gone in so far, but not what was poured off on purpose. Dividing ends the account: what
+    losses chain. What is peeled off is a share of `first`, the first thing weighed (None: of all of it). Topping up makes good the weight that has gone in so far, but not what was poured off on purpose. Dividing ends the account: what
     happens to pieces is no longer one vessel. `hot`: the stage is made with hot water, so that what it loses is steam.
     """
     inside = into = start
     lost = topped_up = gone_back = boiled_off = poured = NOTHING
     left: list[Fraction] = []
     waiting = dict(held)
+    peeled = start if first is None else first
     for step in steps:
         if step.verb == "divide":
             break
@@ -71,10 +78,11 @@ def contents(
                 gone_back += back
                 inside -= back
         if step.loses is not None:
-            loss = inside * step.loses
+            loss = (peeled if step.verb in OF_THE_FIRST else inside) * step.loses
             lost += loss
             inside -= loss
-            if hot or step.verb in COOKS or (step.who is Who.WAITING and step.verb in COOLS_BREAD):
+            peeled *= 1 - step.loses
+            if loss_of(step, hot) is LossOf.WATER:
                 boiled_off += loss
     late = sum(waiting.values(), NOTHING)
     return Contents(into + late, lost, topped_up, gone_back, inside + late, boiled_off, tuple(left))
@@ -94,6 +102,11 @@ def held_by_name(portions: Iterable[Portion]) -> dict[str, Fraction]:
         if portion.held:
             held[portion.key] = held.get(portion.key, NOTHING) + portion.share
     return held
+
+
+def first_share(portions: Iterable[Portion]) -> Fraction:
+    """The share of the first thing that is weighed in: what a preparation peels."""
+    return next((p.share for p in portions if not p.held), NOTHING)
 
 
 def start_share(portions: Iterable[Portion]) -> Fraction:

@@ -85,6 +85,10 @@ class Verb(NamedTuple):
     """Done to pieces on their way into the oven: it belongs to loading them."""
 
     # ---- material
+    pours_off: bool = False
+    """What is lost in it is liquid, with whatever is dissolved in that; in every other step without heat it is the stuff itself."""
+    of_the_first: bool = False
+    """Its loss is of the first thing weighed, whatever lies in the vessel beside it: what is peeled."""
     moves: bool = False
     """Its line names a material or a stage and has a rule of its own in the grammar."""
     brings_in: bool = False
@@ -148,10 +152,10 @@ VERBS = (
     Verb("chop", "chop", said_how=True),
     Verb("grate", "grate", said_how=True),
     Verb("grind", "grind", said_how=True),
-    Verb("peel", "peel", said_how=True),
-    Verb("rinse", "rinse", has_place=True),
+    Verb("peel", "peel", said_how=True, of_the_first=True),
+    Verb("rinse", "rinse", has_place=True, pours_off=True),
     Verb("strain", "strain into jug", has_place=True),
-    Verb("drain", "drain", has_place=True),
+    Verb("drain", "drain", has_place=True, pours_off=True),
     Verb("pack", "pack in jars", wraps=True, has_place=True),
     Verb("do", 'do "sift the flour" 2 min hands-on', has_place=True),
     Verb("add", moves=True, brings_in=True),
@@ -209,6 +213,8 @@ AT_THE_DOOR = frozenset(verb.word for verb in VERBS if verb.at_the_door)
 
 # ---- material
 
+POURS_OFF = frozenset(verb.word for verb in VERBS if verb.pours_off)
+OF_THE_FIRST = frozenset(verb.word for verb in VERBS if verb.of_the_first)
 BRINGS_IN = frozenset(verb.word for verb in VERBS if verb.brings_in)
 MOVES_OUT = frozenset(verb.word for verb in VERBS if verb.moves) - BRINGS_IN
 ON_BENCH = frozenset(verb.word for verb in VERBS if verb.on_bench)

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from manchet.batch.model import Batch, PieceBatch
 from manchet.batch.usual_bake_loss import bake_loss_range, to_tens, to_weigh_off, usual_loss_of
+from manchet.batch.way_of_piece import UNTOUCHED, Touched, Touching, way_of_piece
 from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.formula.model import Formula, Makes, OverallLine, Range
@@ -53,14 +54,15 @@ def said_loss(formula: Formula, noun: str) -> Figure | None:
     return Figure("bake loss", loss * 100, "%", rule, head + lost, "the file")
 
 
-def baked_weight(grams: Fraction, loss: Range) -> Range:
-    """Grams of bread that so much dough gives, least and most."""
-    return Range(grams * (1 - (loss.high or NOTHING)), grams * (1 - (loss.low or NOTHING)))
+def baked_weight(grams: Fraction, loss: Range, touching: Touching = UNTOUCHED) -> Range:
+    """Grams of bread that so much dough gives, least and most, with what touches it."""
+    least, most = (touching.finished(grams, end or NOTHING) for end in (loss.high, loss.low))
+    return Range(least, most)
 
 
-def estimated_baked_weight(grams: Fraction, loss: Range) -> Fraction:
+def estimated_baked_weight(grams: Fraction, loss: Range, touching: Touching = UNTOUCHED) -> Fraction:
     """Grams of bread to print: to ten from 200 g on, for it is an estimate."""
-    return to_tens(baked_weight(grams, loss).likely)
+    return to_tens(baked_weight(grams, loss, touching).likely)
 
 
 def shelf_loss(hours: Fraction) -> Fraction | None:
@@ -69,6 +71,22 @@ def shelf_loss(hours: Fraction) -> Fraction | None:
         if before <= hours <= after:
             return least + (most - least) * (hours - before) / (after - before)
     return None
+
+
+def finished_rule(piece: PieceBatch) -> str:
+    """How the finished weight of a piece follows from its dough."""
+    touching = piece.touching
+    dough = "(dough for one + what touches it before the last heat)" if touching.before else "dough for one"
+    return f"{dough} x (1 - bake loss / 100)" + (" + what comes on after" if touching.after else "")
+
+
+def what_touches(batch: Batch, noun: str) -> tuple[Given, ...]:
+    """What comes onto one piece of a noun, in grams, in the order it does."""
+    return tuple(
+        Given(f"{event.step.verb}: {event.applied.name}", event.grams, "g", event.step.place.where)
+        for event in way_of_piece(batch.formula, noun, batch.pieces)
+        if isinstance(event, Touched) and event.grams
+    )
 
 
 def half_the_water(work: Work) -> Fraction:
@@ -144,7 +162,7 @@ def _of_piece(work: Work, piece: PieceBatch) -> Iterator[tuple[str, Figure]]:
         return
     head = formula.makes[0].place if formula.makes else formula.place
     dough = Given(f"dough for one of the {piece.noun or 'pieces'}", piece.grams, "g", f"{head.path}:{head.line}")
-    weight = _baked_weight(piece, span, dough, loss)
+    weight = _baked_weight(work.batch, piece, span, dough, loss)
     if formula.piece_loss(piece.noun) is None:
         half = Figure("by half the water", round_to(half_the_water(work) * 100, 0), "%",
                       "half of the water added / all the dough", (), "Boutroux, Le pain et la panification, 1897")  # fmt: skip
@@ -172,20 +190,24 @@ def _is_that_of_bread(moist: Fraction, formula: Formula) -> bool:
     return least <= moist * 100 <= most
 
 
-def _baked_weight(piece: PieceBatch, span: Range, dough: Given, loss: Figure) -> Figure:
+def _baked_weight(batch: Batch, piece: PieceBatch, span: Range, dough: Given, loss: Figure) -> Figure:
+    touching = what_touches(batch, piece.noun)
     if piece.baked_grams is not None:
-        rule = "dough for one x (1 - bake loss / 100)"
-        return Figure("baked weight", piece.baked_grams, "g", rule, (dough, loss), loss.source)
-    ends = baked_weight(piece.grams, span)
-    rule = f"an estimate, {_span(ends)} g: dough for one x (1 - bake loss / 100)"
-    likely = estimated_baked_weight(piece.grams, span) if piece.baked_wanted is None else piece.baked_wanted
-    return Figure("baked weight", likely, "g", rule, (dough, loss), loss.source)
+        rule = finished_rule(piece)
+        return Figure("baked weight", piece.baked_grams, "g", rule, (dough, loss, *touching), loss.source)
+    ends = baked_weight(piece.grams, span, piece.touching)
+    rule = f"an estimate, {_span(ends)} g: {finished_rule(piece)}"
+    likely = (
+        estimated_baked_weight(piece.grams, span, piece.touching) if piece.baked_wanted is None else piece.baked_wanted
+    )
+    return Figure("baked weight", likely, "g", rule, (dough, loss, *touching), loss.source)
 
 
 def _weighed_off(piece: PieceBatch, wanted: Fraction, span: Range, loss: Figure) -> Figure:
-    ends = to_weigh_off(wanted, span)
+    ends = to_weigh_off(wanted, span, piece.touching)
+    less = ", less what touches it" if piece.touching != UNTOUCHED else ""
     rule = (
-        f"an estimate, {_span(ends)} g: baked weight / (1 - bake loss / 100); "
+        f"an estimate, {_span(ends)} g: baked weight / (1 - bake loss / 100){less}; "
         "who must not sell it too light takes the upper"
     )
     given = Given("wanted baked", wanted, "g", "the head, or what was asked for")

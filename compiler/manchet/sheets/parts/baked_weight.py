@@ -21,7 +21,7 @@ def about_baked_weight(piece: PieceBatch, formula: Formula) -> tuple[Fraction | 
     if piece.baked_wanted is not None:
         return piece.baked_wanted, True
     loss = bake_loss_range(formula, piece)
-    return (None, True) if loss is None else (estimated_baked_weight(piece.grams, loss), True)
+    return (None, True) if loss is None else (estimated_baked_weight(piece.grams, loss, piece.touching), True)
 
 
 def about_baked_phrase(piece: PieceBatch, formula: Formula, m: Measures) -> str:
@@ -45,7 +45,7 @@ def weigh_off_line(piece: PieceBatch, batch: Batch, m: Measures) -> str:
     loss = bake_loss_range(formula, piece)
     if piece.baked_wanted is None or loss is None:
         return ""
-    low, high = (to_tens(end or Fraction(0)) for end in to_weigh_off(piece.baked_wanted, loss))
+    low, high = (to_tens(end or Fraction(0)) for end in to_weigh_off(piece.baked_wanted, loss, piece.touching))
     least, most = m.each(low), m.each(high)
     said = m.words.say("baked.weigh_off", piece.noun, least, most, m.about(piece.baked_wanted), most)
     if high <= piece.grams:
