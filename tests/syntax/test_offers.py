@@ -37,7 +37,7 @@ OFFERS = [
     ("bake 30 min at 230 C with steem", "with-what", "did you mean `with steam`?"),
     ("bake 30 min to 97 C cor", "unreadable-line", "did you mean `core`?"),
     ("brush egg wash", "unreadable-line", "write it like `brush with egg wash 6 g each`"),
-    ("fold 4 times", "unknown-unit", "write it like `fold in three`"),
+    ("fold 4 times", "unreadable-line", "say how far apart at the end of the wait above, as in `ferment 2 h 30 min with 4 folds every 30 min`"),
     ("bake 30 min 230 C", "unreadable-line", "write `at 230 C` for the heat around it, `to 230 C` for its own"),
     ("bake 230 C 30 min", "unreadable-line", "write `at 230 C`"),
     ("mix fast 3 to 22 C", "missing-unit", "write `3 min`"),

@@ -81,6 +81,8 @@ MEASURES: dict[str, dict[str, Fraction]] = {
 """Millilitres of the measures that differ from country to country. A measure a country does not have is absent:
 the imperial cup and spoons were never fixed, and there is no metric gallon."""
 
+OF_A_COUNTRY = frozenset(unit for measures in MEASURES.values() for unit in measures)
+
 SPELLINGS: dict[str, str] = {name.lower(): name for name in UNITS if name != "C"} | {"c": "C"}
 SPELLINGS |= {"cups": "cup", "inches": "inch"}  # units that are words have a plural
 """Every spelling read without a word, in lower case. The small letter `c` itself is refused: cup or Celsius?"""

@@ -140,9 +140,18 @@ _BOILING = tuple(
     )
 )
 
+
+def _counted(text: str) -> str:
+    """`eggs x 3`, `eggs 3 pcs`; but `score x 3` and `divide 12 pcs` are steps."""
+    return text if text.partition(" ")[0].lower() in _VERBS else _PIECES(_CROSS(text))
+
+
+_CROSS = rule(r"(?<=[^\W\d_]) x ([0-9]+)$", r" \1 whole")
+_PIECES = rule(r"(?<!\bin)(?<!into)(?<!\bto) ([0-9]+) (?:pcs?|pieces?|stk|stück|no|nos)\.?$", r" \1 whole")
+
 COUNTS: tuple[Rewriter, ...] = (
-    rule(r"(?<=[^\W\d_]) x ([0-9]+)$", r" \1 whole"),
-    rule(r"(?<!\bin)(?<!into)(?<!\bto) ([0-9]+) (?:pcs?|pieces?|stk|stück|no|nos)\.?$", r" \1 whole"),
+    rule(r"\blevel (?=(?:tablespoons?|teaspoons?|cups?|tbsps?|tsps?|tbs)\b)", ""),  # all spoons of ours are level
+    _counted,
 )
 
 _LEFT_OUT = r"(?:optional|if you like|if liked|if wanted|if desired|may be left out)"

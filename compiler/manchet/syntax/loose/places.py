@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from fractions import Fraction
 from typing import Any
 
 from manchet.quantities.reading import figure_at
+from manchet.quantities.units import OF_A_COUNTRY
 from manchet.syntax.nodes import Amount, Word
 
 
@@ -17,7 +17,7 @@ def as_written(node: Any, body: str) -> Any:
         at = body.casefold().find(node.text.casefold())
         return node._replace(start=at, end=at + len(node.text)) if at >= 0 else node._replace(start=0, end=len(body))
     if isinstance(node, Amount):
-        start, end = _figure_in(body, node.low, node.high)
+        start, end = _figure_in(body, node)
         return node._replace(start=start, end=end)
     if isinstance(node, tuple):
         parts = [as_written(part, body) for part in node]
@@ -25,9 +25,11 @@ def as_written(node: Any, body: str) -> Any:
     return node
 
 
-def _figure_in(body: str, low: Fraction | None, high: Fraction | None) -> tuple[int, int]:
+def _figure_in(body: str, amount: Amount) -> tuple[int, int]:
     for match in re.finditer(r"(?<![\w.,])[0-9½⅓⅔¼¾⅛⅜⅝⅞]", body):
         figure = figure_at(body, match.start())
-        if figure is not None and (figure.low, figure.high) == (low, high):
+        if figure is None or (figure.low, figure.high) != (amount.low, amount.high):
+            continue
+        if figure.unit or amount.unit not in OF_A_COUNTRY:  # `1 level tablespoon` is no `1`
             return match.start(), match.start() + figure.length
     return 0, len(body)

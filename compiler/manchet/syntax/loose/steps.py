@@ -68,6 +68,8 @@ STEP_WORDS: tuple[Rewriter, ...] = (
         r"\b(?:without (?:a |the )?lid|(?:with (?:the )?)?lid (?:removed|taken off)|with (?:the )?lid off)\b", "lid off"
     ),
     rule(r",? (?:without|no) steam\b", ""),
+    rule(r"\bsteam at (?:the )?(?:start|beginning|loading)(?: and (?:again )?(?=after\b))", "steam, steam "),
+    rule(r"\bsteam at (?:the )?(?:start|beginning|loading)\b", "steam"),
     rule(r"\bsteamed$", "steam"),
     rule(r"\b(?:(?:more|another|again) steam|steam (?:again|once more))\b", "steam"),
     rule(r"\b(?:open (?:the )?(?:vents?|damper)|(?:vents?|damper) (?:opens|opened))(?= (?:after|at)\b)", "vent open"),

@@ -70,7 +70,7 @@ HEAT: tuple[Rewriter, ...] = (
     rule(r"^((?:mix|stir|fold|stretch)\b.*) until (?=<n> [CF]\b)", r"\1 to "),
 )
 
-FOLDS: tuple[Rewriter, ...] = (
+_WITHIN: tuple[Rewriter, ...] = (
     rule(r"\b([0-9]+) (?:sets of )?(?:stretch(?:es)? and |coil |sets of )?folds\b", r"\1 folds"),
     rule(
         r"^(?!stretch\b|coil\b)(.*\w)(,?) (?:and )?fold(?:ing|ed)? ([0-9]+) times (?=every\b)",
@@ -81,6 +81,17 @@ FOLDS: tuple[Rewriter, ...] = (
     rule(r"(?:\bwith )?(?:[0-9]+ )?folds after ((?:<n>(?:, | and ))+<n>) min\b", lambda m: _folds_after(m[1])),
     rule(r"(?<=\w)(,?) (?:with )?(?:an? |1 |one )?fold (?=after <n> (?:min|h)\b)", r"\1 with a fold "),
 )
+
+
+def _within(text: str) -> str:
+    """Folds within a wait; `do 4 folds every 30 min` is told of none, and is asked about."""
+    if text.partition(" ")[0].lower() not in ("do", "give", "perform"):
+        for rewriter in _WITHIN:
+            text = rewriter(text)
+    return text
+
+
+FOLDS: tuple[Rewriter, ...] = (_within,)
 
 
 def _folds_after(minutes: str) -> str:

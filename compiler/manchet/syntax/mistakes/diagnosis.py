@@ -14,6 +14,7 @@ from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.days import DAY_REASONS
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS, makes_of
+from manchet.syntax.mistakes.heats import falling, in_oven
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.lookalikes import never_weighed
 from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, written_out
@@ -22,9 +23,8 @@ from manchet.syntax.mistakes.otherwise import (
     clock,
     degrees_of_no_scale,
     figure_in_words,
-    folds_alone,
-    folds_without_a_count,
     gas_mark,
+    heaped_spoon,
     kept_for,
     packet,
     room_warmth,
@@ -34,7 +34,8 @@ from manchet.syntax.mistakes.otherwise import (
     weighed_from_to,
     weighed_twice,
 )
-from manchet.syntax.mistakes.step_parts import nearest_part, unreadable_part, without_last_word
+from manchet.syntax.mistakes.repeated import fold_after, folds_alone, folds_without_a_count, steam_again, turns_alone
+from manchet.syntax.mistakes.step_parts import nearest_part, said_how, unreadable_part, without_last_word
 from manchet.syntax.mistakes.units_meant import shape_of, units
 from manchet.syntax.nodes import MaterialNode
 from manchet.syntax.openings import OF_A_DAY, OPENINGS, UNLESS_WEIGHED, WEIGHS
@@ -182,6 +183,8 @@ def _loose_offer(raw: RawToken, rule: str) -> str:
 
 def _to_range(t: LineTrouble) -> Fault | None:
     for one, word, two in _threes(t.raws):
+        if two.kind == "TEMPERATURE" and in_oven(t) and (one.low or 0) > (two.low or 0):
+            continue  # `bake at 450 to 205 F`: to its core
         if two.kind == "TEMPERATURE" and not t.body.endswith(("at ", "to "), 0, one.start):
             continue  # `mix fast 3 to 22 C`: the 3 lacks its unit
         if word.text in ("to", "until", "or") and one.kind == "NUMBER" and two.kind in _FIGURES and t.rule != "makes":
@@ -368,9 +371,9 @@ def _generic(t: LineTrouble) -> Fault:
 
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, gas_mark, two_scales, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
-    folds_alone, folds_without_a_count, kept_for, two_steps, room_warmth, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
-    degrees_of_no_scale, _divided, _name, _lacks, units, unreadable_part, unknown,
+    _unclosed, _digits, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
+    folds_alone, turns_alone, fold_after, folds_without_a_count, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
+    degrees_of_no_scale, _divided, _name, _lacks, said_how, units, unreadable_part, unknown,
 )  # fmt: skip
 
 
@@ -378,7 +381,7 @@ OF_A_DAY_LINE: tuple[Reason, ...] = (_unclosed, _digits, _figures, *DAY_REASONS)
 """Of a plan's or an order's line: what is odd in a dough's means something there."""
 
 _OF_A_NAME: tuple[Reason, ...] = (
-    _overnight, _of_the_flour, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
+    _overnight, _of_the_flour, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
 )  # fmt: skip
 
 

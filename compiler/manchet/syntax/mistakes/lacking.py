@@ -214,7 +214,7 @@ def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...
 
 
 def _not_with(verb: str, name: n.Word, body: str) -> Fault:
-    from manchet.syntax.mistakes.otherwise import folds_every  # a sound file has no need of them
+    from manchet.syntax.mistakes.repeated import folds_every  # a sound file has no need of them
     from manchet.syntax.mistakes.step_parts import nearest_part
 
     if (folds := folds_every(body)) is not None:

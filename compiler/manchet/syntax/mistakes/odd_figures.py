@@ -112,12 +112,17 @@ def units_of(number: str, context: str, name: str) -> tuple[str, ...]:
 
 def with_unit_meant(start: int, end: int, number: str, unit: str, context: str) -> tuple[LineFix, ...]:
     """The number with the unit that was meant: a slip of one, or one with a letter too many."""
+    if unit in HOW_MANY:
+        return ()
     near = nearest(unit, (*UNITS, *LONG_FORMS)) if len(unit) > 2 else next((u for u in UNITS if u == unit[:-1]), None)
     meant = LONG_FORMS.get(near, near) if near else None
     if not meant or (context == "overall" and meant != "%"):
         return ()  # `overall` knows no weight
     return choices(start, end, f"{number}{'' if meant == '%' else ' '}{meant}")
 
+
+HOW_MANY = frozenset({"times", "x", "pieces", "piece", "pcs", "pc", "stk", "ea"})
+"""Words that count and are no unit, and no slip of one."""
 
 _COUNTED_ONE = frozenset({"egg", "yolk", "pod", "bean", "lemon", "orange", "apple", "potato", "banana", "onion"})
 """Things that are counted, where there is one of them; the name of several ends in an s."""

@@ -1,16 +1,14 @@
-"""Figures in other measures and words than ours: gas marks, two scales at once, clocks, packets, numbers in words, folds without a count."""
+"""Figures in other measures and words than ours: gas marks, two scales at once, clocks, packets, numbers in words."""
 
 from __future__ import annotations
 
 import re
-from fractions import Fraction
-from math import ceil
 
-from manchet.quantities.units import UNITS
 from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
 from manchet.syntax.loose.words import NUMBERS
 from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.heats import with_scale
 from manchet.syntax.mistakes.odd_figures import range_as_amount, short
 from manchet.syntax.openings import WEIGHS
 from manchet.syntax.plan_tokens import WEEKDAYS
@@ -32,7 +30,6 @@ _PACKET = re.compile(
 )
 _DEGREES = re.compile(r"\b([0-9]+(?:-[0-9]+)?) ?(?:degrees?|deg\b\.?|[°º])(?! ?[CF]\b)", re.IGNORECASE)
 _FEW = re.compile(r"\b(?:a few|some|several|a couple of) (?:min\w*|hours?|h|secs?|seconds?|days?)\b", re.IGNORECASE)
-_FOLDS = re.compile(r",? ?(?:with )?(?:some )?fold(?:s|ing|ed)? every ([0-9]+) ?(min|h)\w*", re.IGNORECASE)
 _THEN = re.compile(r",? (?:and )?then (?:at )?([0-9]+ [CF])\b")
 _TWO_STEPS = re.compile(r"^(.*[0-9].*?)(?:,? (?:and )?then | ?\+ ?)(.*[0-9].*)$", re.IGNORECASE)
 _ROOM = re.compile(r",? ?\b(?:at |in )?(?:the )?(?:room|ambient|kitchen) temp(?:erature\b|\b\.?)", re.IGNORECASE)
@@ -104,47 +101,6 @@ def a_few(t: LineTrouble) -> Fault | None:
     )
 
 
-def folds_alone(t: LineTrouble) -> Fault | None:
-    """`fold 3 times every 30 min` on a line of its own: folds interrupt a wait, and are said with it."""
-    found = _FOLDS_ALONE.match(t.body) if len(t.body) < LONGEST else None
-    if found is None:
-        return None
-    work = (found[1] or found[4]).lower().rstrip("s")
-    number = found[2] or found[3]
-    every = f"every {found[5]} {'h' if found[6].lower() == 'h' else 'min'}"
-    folds = f"with {number or 3} {work}{'' if number == '1' else 's'} {every}"
-    why = "say it at the end of the wait above" if number else "say how many at the end of the wait above"
-    words = {"text": short(t.body), "form": f"{why}, as in `ferment 2 h {folds}`"}
-    return Fault("unreadable-line", 0, len(t.body), words)
-
-
-_FOLDS_ALONE = re.compile(
-    r"(?:give |do |stretch (?:and|&) |coil )?(?:(folds?|turns?|stirs?)(?: ([0-9]+) times)?|([0-9]+) (?:sets of )?"
-    r"(?:stretch(?:es)? (?:and|&) |coil )?(folds?|turns?|stirs?)),? every ([0-9]+) ?(min|h)\w*\.?$",
-    re.IGNORECASE,
-)
-
-
-def folds_without_a_count(t: LineTrouble) -> Fault | None:
-    return folds_every(t.body)
-
-
-def folds_every(body: str) -> Fault | None:
-    """`folding every 30 min`: how often follows from the wait, the last one before its end."""
-    found = _FOLDS.search(body) if len(body) < LONGEST else None
-    if found is None or re.search(r"[0-9]\S* folds? every", body):
-        return None
-    every = f"every {found[1]} {found[2].lower()}"
-    wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
-    number = 3
-    if wait is not None and wait.low is not None:
-        apart = Fraction(found[1]) * UNITS[found[2].lower()].factor
-        number = max(1, ceil(wait.low * UNITS[wait.unit].factor / apart) - 1) if apart else 1
-    instead = f" with {number} folds {every}"
-    fix = in_place(*found.span(), instead, title=f"write `{instead.strip()}`")
-    return Fault("how-many-folds", *found.span(), {"written": found[0].strip(" ,"), "instead": instead.strip()}, (fix,))
-
-
 def then_another_heat(t: LineTrouble) -> Fault | None:
     found = _THEN.search(t.body) if len(t.body) < LONGEST else None
     if found is None or t.rule not in ("step", "clause_line"):
@@ -171,7 +127,8 @@ def two_steps(t: LineTrouble) -> Fault | None:
     verb = next((verb.word for verb in VERBS if f"{found[1]} ".lower().startswith(f"{verb.word} ")), "")
     again = any(f"{found[2]} ".lower().startswith(f"{verb.word} ") for verb in VERBS)
     second = found[2] if again or not verb else f"{verb} {found[2]}"
-    first = found[1].rstrip(" ,")
+    first = with_scale(found[1].rstrip(" ,"))
+    second = with_scale(second)
     words = {"text": short(t.body), "form": f"write two lines: `{first}`, and under it `{second}`"}
     return Fault("unreadable-line", 0, len(t.body), words)
 
@@ -270,6 +227,29 @@ def weighed_from_to(t: LineTrouble) -> Fault | None:
         return None
     low, high = t.raws[one], t.raws[two]
     return range_as_amount(t.body[: low.start].strip(), t.body[low.start : high.end], low.start)
+
+
+_HEAPED = re.compile(
+    r"\b(?P<how>heaping|heaped|rounded|generous|scant|mounded|overflowing|big|small|good) "
+    r"(?P<spoon>tablespoons?|teaspoons?|cups?|tbsps?|tsps?|tbs)\b(?: of (?:the )?)?",
+    re.IGNORECASE,
+)
+
+
+def heaped_spoon(t: LineTrouble) -> Fault | None:
+    """`honey 1 heaping tablespoon`: a level spoon is a measure, a heaped one is not."""
+    if t.context not in WEIGHS or t.rule == "step" or len(t.body) >= LONGEST:
+        return None
+    found = _HEAPED.search(t.body)
+    if found is None:
+        return None
+    level = f"{t.body[: found.start()]}{found['spoon']} {t.body[found.end() :]}".strip()
+    normal = normal_form(level, t.context) or level
+    words = {
+        "written": f"{found['how']} {found['spoon']}",
+        "offer": f"weigh it; level spoons are written `{normal}`",
+    }
+    return Fault("about-amount", found.start("how"), found.end("spoon"), words, choices(0, len(t.body), normal))
 
 
 def weighed_twice(t: LineTrouble) -> Fault | None:

@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 
+from manchet.syntax.loose.normal import LONGEST
 from manchet.syntax.mistakes.beginnings import slip_of
 from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS
+from manchet.syntax.mistakes.heats import LEAST_HEAT, OF_TWO, bare_heat, two_heats
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.phrases import CLAUSES
 from manchet.syntax.tokens import WEIGHTS, RawToken
@@ -55,6 +57,30 @@ def unreadable_part(t: LineTrouble) -> Fault | None:
         return Fault("unreadable-line", raw.start, raw.end, words, (out,))
     written = [piece for piece in t.raws[at:] if piece.end <= end] or [raw]
     return _meant(t, written)
+
+
+_SIZE = re.compile(
+    r"(?:\b(?:to|into|in) )?\b[0-9.]+ ?(?:mm|cm|in|inch)? ?[x×] ?[0-9.]+ ?(?:mm|cm|inch|inches|in)\b(?: (?:sheet|rectangle|square)s?\b)?"
+)
+
+
+def said_how(t: LineTrouble) -> Fault | None:
+    """`cut 12 x 9 cm`, `score 3 times`, `roll out to 40 x 60 cm`: how it is done stands in quotes, figures and all."""
+    size = _SIZE.search(t.body) if t.rule in ("step", "clause_line") and len(t.body) < LONGEST else None
+    row = VERB.get(t.raws[0].text) if t.rule == "step" else None
+    if size is not None and '"' not in t.body and not (row is not None and (row.said_how or row.needs_place)):
+        words = {"text": size[0], "form": f'how large it is stands in quotes: `"{size[0]}"`'}
+        return Fault("unreadable-line", *size.span(), words, choices(*size.span(), f'"{size[0]}"'))
+    if row is None or not row.said_how or '"' in t.body or len(t.raws) < 3 or t.raws[1].text == "with":
+        return None
+    start = t.raws[1].start
+    said = t.body[start:].partition(",")[0].rstrip()
+    end = start + len(said)
+    inside = [raw for raw in t.raws[1:] if raw.end <= end]
+    if len(inside) < 2 or any(raw.kind in ("TIME", "TEMPERATURE") for raw in inside):
+        return None
+    words = {"text": short(said), "form": f'write `{t.raws[0].text} "{said}"`'}
+    return Fault("unreadable-line", start, end, words, (in_place(start, end, f'"{said}"'),))
 
 
 def _heat_alone(t: LineTrouble) -> Fault | None:
@@ -129,40 +155,19 @@ def nearest_part(word: str, expected: Iterable[str]) -> str | None:
     return slip_of(word, phrases)
 
 
-_OF_TWO = re.compile(r"([0-9]{2,3}) ?/ ?([0-9]{2,3})(?![0-9./])")
-LEAST_HEAT = 100
-"""No oven is set lower, and no bake is written in so many minutes of two kinds. Our rule."""
-
-ALWAYS_CELSIUS, NEVER_CELSIUS = 260, 350
-"""Under the one nobody writes two heats of an oven in Fahrenheit, over the other none in Celsius. Our rule."""
-
-
-def _two_heats(t: LineTrouble, two: re.Match[str]) -> Fault:
-    """`bake 20 min at 240/220`: from one to the other, or above and below; of one and the same scale."""
-    one, other = int(two[1]), int(two[2])
-    ways = []
-    for unit in (
-        ("C",) if max(one, other) < ALWAYS_CELSIUS else ("F",) if max(one, other) > NEVER_CELSIUS else ("C", "F")
-    ):
-        there = [f"{one} {unit} falling to {other} {unit}", f"{one} {unit} top {other} {unit} bottom"]
-        ways += there if one > other else [f"{one}-{other} {unit}"]
-    led = re.search(r"\bat\s*$", t.body[: two.start()], re.IGNORECASE)
-    start = led.start() if led else two.start()
-    fixes = choices(start, two.end(), *(f"at {way}" for way in ways))
-    words = {
-        "written": t.body[start : two.end()],
-        "offer": "write " + ", ".join(f"`at {way}`" for way in ways[:-1]) + f" or `at {ways[-1]}`",
-    }
-    return Fault("missing-unit", start, two.end(), words, fixes)
-
-
 def _number(t: LineTrouble, at: int) -> Fault:
     """A bare number: after `at` and `to` a temperature, in an oven's or a wait's place a time."""
     raw = t.raws[at]
     before = t.raws[at - 1]
-    two = _OF_TWO.match(t.body, raw.start)
+    two = OF_TWO.match(t.body, raw.start)
     if two is not None and (before.text == "at" or int(two[1]) >= LEAST_HEAT <= int(two[2])):
-        return _two_heats(t, two)
+        return two_heats(t, two)
+    if (row := VERB.get(before.text)) is not None and row.said_how:  # `score 3`
+        how = f'"{raw.text} times"'
+        words = {"written": raw.text, "offer": f"write `{before.text} {how}` or `{before.text} {raw.text} min`"}
+        return Fault("missing-unit", raw.start, raw.end, words, choices(raw.start, raw.end, how, f"{raw.text} min"))
+    if before.text not in ("at", "to") and (heat := bare_heat(t, raw.start, raw.end)):
+        return heat
     units = ("C", "F") if before.text in ("at", "to") else ("min", "h")
     fixes = tuple(in_place(raw.start, raw.end, f"{raw.text} {unit}") for unit in units)
     if before.text in ("at", "to"):

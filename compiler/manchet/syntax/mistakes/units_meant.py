@@ -8,7 +8,7 @@ from manchet.diagnostics.reports import list_of_words
 from manchet.diagnostics.suggest import nearest
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.mistakes.faults import Fault, LineTrouble, in_place
-from manchet.syntax.mistakes.odd_figures import units_of, with_unit_meant
+from manchet.syntax.mistakes.odd_figures import HOW_MANY, units_of, with_unit_meant
 from manchet.syntax.mistakes.step_parts import form_of
 from manchet.syntax.openings import WEIGHS, example_of
 
@@ -73,11 +73,11 @@ def _unit_offer(word: str, t: LineTrouble) -> str:
     if word in _SPOONS and t.rule != "step":
         spoon = "tbsp" if "T" in t.body and word == "t" else _SPOONS[word]
         return f"write `{spoon}`, with `measures metric` or `measures US` in the kitchen; better, grams"
+    if t.rule == "step" and word in HOW_MANY:
+        return form_of(t)
     near = nearest(word, (*UNITS, *LONG_FORMS)) if len(word) > 2 else None
     if near:
         return f"did you mean `{LONG_FORMS.get(near, near)}`?"
-    if t.rule == "step" and word in ("times", "x", "pieces"):
-        return form_of(t)
     if t.rule == "step":
         return "times are in `d h min s`, temperatures in `C F`, lengths in `mm cm inch`"
     return "weights are in `g kg lb oz`, volumes in `ml l cup tbsp tsp pt qt gal`, shares in `%`, pieces in `whole`"

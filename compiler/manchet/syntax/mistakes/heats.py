@@ -1,0 +1,98 @@
+"""The heat of an oven as a bare number, or as two: `bake 230 30 min`, `240/220`, `250 falling to 200`."""
+
+from __future__ import annotations
+
+import re
+
+from manchet.syntax.loose.normal import LONGEST
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices
+from manchet.syntax.vocabulary import IN_OVEN
+
+LEAST_HEAT = 100
+"""No oven is set lower, and no bake is written in so many minutes of two kinds. Our rule."""
+
+SURELY_HEAT = 150
+"""Where no other figure stands beside it: nobody writes a bake of so many minutes. Our rule."""
+
+ALWAYS_CELSIUS, NEVER_CELSIUS = 260, 350
+"""Under the one nobody writes two heats of an oven in Fahrenheit, over the other none in Celsius. Our rule."""
+
+OF_TWO = re.compile(r"([0-9]{2,3}) ?/ ?([0-9]{2,3})(?![0-9./])")
+_UNITS = r"(?: ?[°º]? ?(?P<{}>[CF]))?"
+_DOWN = (
+    r"(?:,? ?(?:and |then )*(?:falling|dropping|reducing|lowering|turning down|going down|down|fading|sinking)"
+    r"(?: down)? ?(?:to )?|,? then (?:at )?| ?(?:->|→|>) ?|(?P<to> to ))"
+)
+_FALLING = re.compile(
+    rf"(?P<lead>\b(?:at|from) )?\b(?P<one>[0-9]{{3}}){_UNITS.format('first')}{_DOWN}"
+    rf"(?P<other>[0-9]{{3}}){_UNITS.format('last')}(?![\w./]| ?(?:min|h|s|g|kg|ml)\b)",
+    re.IGNORECASE,
+)
+_BACKWARDS = re.compile(
+    rf"(?P<lead>\bat )?\b(?P<one>[0-9]{{3}}) ?[-–] ?(?P<other>[0-9]{{3}}){_UNITS.format('last')}(?![\w./]| ?(?:min|h|s)\b)"
+)
+
+
+def scales(*heats: int) -> tuple[str, ...]:
+    """The scales that an oven's heats may be in, the likeliest first."""
+    return ("C",) if max(heats) < ALWAYS_CELSIUS else ("F",) if max(heats) > NEVER_CELSIUS else ("C", "F")
+
+
+def with_scale(step: str) -> str:
+    """A step of an oven, with `at` and a scale at a heat that has neither."""
+    if step.partition(" ")[0].lower() not in IN_OVEN or re.search(r"[0-9] ?[CF]\b", step):
+        return step
+    return _BARE.sub(lambda m: f" at {m[1]} {scales(int(m[1]))[0]}", step, count=1)
+
+
+_BARE = re.compile(r"(?: at)? ([1-9][0-9]{2})\b(?![./-]| ?(?:min|h|s|g|kg|ml|mm|cm)\b)")
+
+
+def two_heats(t: LineTrouble, two: re.Match[str]) -> Fault:
+    """`bake 20 min at 240/220`: from one to the other, or above and below; of one and the same scale."""
+    one, other = int(two[1]), int(two[2])
+    ways = []
+    for unit in scales(one, other):
+        there = [f"{one} {unit} falling to {other} {unit}", f"{one} {unit} top {other} {unit} bottom"]
+        ways += there if one > other else [f"{one}-{other} {unit}"]
+    led = re.search(r"\bat\s*$", t.body[: two.start()], re.IGNORECASE)
+    return _without_unit(t, led.start() if led else two.start(), two.end(), [f"at {way}" for way in ways])
+
+
+def falling(t: LineTrouble) -> Fault | None:
+    """`bake 250 falling to 200`, `at 250 C falling to 200`, `bake from 250 to 200 C`, `250-200`: two heats, one after the other."""
+    if len(t.body) >= LONGEST or not in_oven(t):
+        return None
+    found = _FALLING.search(t.body) or _BACKWARDS.search(t.body)
+    if found is None or int(found["one"]) <= int(found["other"]) or int(found["other"]) < LEAST_HEAT:
+        return None
+    groups = found.groupdict()
+    bare = "other" if groups.get("first") else "one"
+    if groups.get("to") and (found["lead"] or "").lower() != "from ":
+        return None  # `at 450 to 205 F`: the second is the core
+    said = groups.get("first") or groups.get("last")
+    units = (said.upper(),) if said else scales(int(found["one"]))
+    ways = [f"at {found['one']} {unit} falling to {found['other']} {unit}" for unit in units]
+    if said and groups.get("first") and groups.get("last"):
+        return None
+    return _without_unit(t, *found.span(), ways, found[bare])
+
+
+def bare_heat(t: LineTrouble, start: int, end: int) -> Fault | None:
+    """`bake 230 30 min`: a number that no bake takes in minutes."""
+    number = t.body[start:end]
+    if not in_oven(t) or not number.isdigit() or int(number) < SURELY_HEAT:
+        return None
+    units = ("F",) if int(number) > NEVER_CELSIUS else ("C", "F")
+    return _without_unit(t, start, end, [f"at {number} {unit}" for unit in units])
+
+
+def in_oven(t: LineTrouble) -> bool:
+    return t.rule in ("step", "material") and t.raws[0].text in IN_OVEN
+
+
+def _without_unit(t: LineTrouble, start: int, end: int, ways: list[str], written: str = "") -> Fault:
+    *first, last = (f"`{way}`" for way in ways)
+    offer = f"write {', '.join(first)} or {last}" if first else f"write {last}"
+    words = {"written": written or t.body[start:end], "offer": offer}
+    return Fault("missing-unit", start, end, words, choices(start, end, *ways))
