@@ -92,7 +92,7 @@ def test_hands_that_are_wanted_in_two_gaps_are_not_kept_between_them() -> None:
     found = clashes(bakery(("Ebb rye", 300), ("Tern loaf", 805), shifts=shifts).day())
     hands = next(remedy for remedy in found.remedies if remedy.kind == "hands")
     assert (hands.minutes, hands.hours) == (65, ((220, 265), (460, 480)))
-    assert hands.words == "with one more pair of hands from 03:40 to 04:25 and from 07:40 to 08:00 (65 minutes)"
+    assert hands.words == "with one more pair of hands from 03:40 to 04:25 and from 07:40 to 08:00 (65 min)"
 
 
 def test_waits_longer_than_the_time_are_seen() -> None:

@@ -64,9 +64,6 @@ def in_ounces(step: Fraction, system: System) -> bool:
 COARSELY, FINELY = 20, 50
 """To what part of itself a row is read: a twentieth, but salt and yeast to a fiftieth. Our own rule."""
 
-DIGITS = 3
-"""Of a figure on a fine scale: 156 g of salt, 22.4 g of zest, 1.5 g of yeast. Our own rule."""
-
 
 def reading_of(grams: Fraction, kitchen: Kitchen, system: System = System.METRIC, part: int = FINELY) -> Reading:
     """The amount on the scale for it: the coarsest that reads to so small a `part` of it, else the finest that can hold it.
@@ -95,7 +92,7 @@ def row_reading(grams: Fraction, kitchen: Kitchen, system: System, part: int) ->
 
 
 def _third_digit(grams: Fraction) -> Fraction:
-    """The worth of a figure's third digit, in grams: 1 g for 156.3 g."""
+    """The worth of a figure's third digit, in grams: 1 g for 156 g of salt, 0.1 g for 22.4 g of zest. Our own rule."""
     digit = Fraction(1)
     if grams <= 0:
         return Fraction(0)

@@ -7,13 +7,14 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime
 from typing import TYPE_CHECKING
 
-from manchet.cli.plan_text import hour, minutes
+from manchet.cli.plan_text import hour
 from manchet.cli.reporting import path_from_here
 from manchet.day.again.fixing import Again, day_again
 from manchet.day.again.moves import loads_colder, moves
 from manchet.day.again.news import LateBy, News, done_by
 from manchet.day.again.planning import plan_again
 from manchet.day.again.told import Told, laid_over, told_of
+from manchet.day.clock import hours_and_minutes
 from manchet.day.finding import better_by_solver, find_plan
 from manchet.day.found import FoundPlan
 from manchet.day.goals import beyond, late
@@ -164,10 +165,10 @@ def moved_lines(of: PlannedDay, again: Again, planned: Planned) -> Iterator[str]
         longer = 0 if wait.most is None else beyond(wait, planned.timetable) - wait.may
         if longer > 0 and wait.after not in again.begun:
             whose = ", ".join(of.day.jobs[wait.before].breads)
-            yield f"{show(whose)}: {show(wait.what or 'it')} stands {minutes(longer)} longer than it may"
+            yield f"{show(whose)}: {show(wait.what or 'it')} stands {hours_and_minutes(longer)} longer than it may"
     behind = late(of.day, planned.timetable)
     if behind:
-        yield f"{minutes(behind)} late in all"
+        yield f"{hours_and_minutes(behind)} late in all"
 
 
 def _table(rows: Sequence[tuple[str, str, str, str]]) -> Iterator[str]:

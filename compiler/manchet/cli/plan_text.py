@@ -7,6 +7,7 @@ from datetime import datetime
 from fractions import Fraction
 
 from manchet.day.clashes.values import Clashes
+from manchet.day.clock import hours_and_minutes
 from manchet.day.floors import floor_at
 from manchet.day.goals import late, may_wait, room
 from manchet.day.jobs.day_of import PlannedDay
@@ -22,7 +23,7 @@ def plan_lines(name: str, of: PlannedDay, planned: Planned) -> Iterator[str]:
     """The whole plan."""
     day, timetable = of.day, planned.timetable
     behind = late(day, timetable)
-    yield f"{show(name)}: {'on time' if not behind else f'{minutes(behind)} late in all'}"
+    yield f"{show(name)}: {'on time' if not behind else f'{hours_and_minutes(behind)} late in all'}"
     yield ""
     yield from _table(_how_good(of, planned))
     for part in (_table(_people(of, planned)), _table(_oven(of, planned)), (f"  {line}" for line in remarks(of))):
@@ -30,12 +31,6 @@ def plan_lines(name: str, of: PlannedDay, planned: Planned) -> Iterator[str]:
         if lines:
             yield ""
             yield from lines
-
-
-def minutes(number: int) -> str:
-    """As a baker says it: `40 min`, `2 h 05 min`."""
-    hours, rest = divmod(number, 60)
-    return f"{hours} h {rest:02} min" if hours and rest else f"{hours} h" if hours else f"{rest} min"
 
 
 def hour(moment: datetime) -> str:
@@ -46,7 +41,7 @@ def _how_good(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
     proven = {goal.name for goal in planned.goals if goal.proven}
     waited, spare = may_wait(of.day, planned.timetable), room(of.day, planned.timetable)
     beyond = (
-        f"{minutes(waited)} beyond the range of a wait, within what it may wait"
+        f"{hours_and_minutes(waited)} beyond the range of a wait, within what it may wait"
         if waited
         else "every wait lies in its range"
     )
@@ -54,7 +49,8 @@ def _how_good(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
     if of.day.loads:
         yield (
             "  room",
-            f"{minutes(spare)} to spare before the oven" + (", and no plan has more" if "room" in proven else ""),
+            f"{hours_and_minutes(spare)} to spare before the oven"
+            + (", and no plan has more" if "room" in proven else ""),
         )
     how = "by the solver" if planned.engine != "by hand" else "without the solver; with it a better one may be found"
     yield "  found", how + ("" if planned.is_finished else "; it was stopped before all of it was gone through")
@@ -77,7 +73,7 @@ def _people(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
         yield (
             f"  {show(shift.name)}",
             f"{hour(first)} to {hour(last)}",
-            f"{count_of(len(mine), 'job')}, {minutes(work)} of work",
+            f"{count_of(len(mine), 'job')}, {hours_and_minutes(work)} of work",
         )
 
 
@@ -150,7 +146,7 @@ def clash_lines(name: str, of: PlannedDay, planned: Planned | None, clashes: Cla
     """Why it can't be done, and what would help."""
     yield f"{show(name)} can't be done on time"
     if planned is not None:
-        yield f"  the best plan that was found is {minutes(late(of.day, planned.timetable))} late in all"
+        yield f"  the best plan that was found is {hours_and_minutes(late(of.day, planned.timetable))} late in all"
     if clashes is None:
         return
     yield ""

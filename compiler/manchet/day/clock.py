@@ -37,3 +37,11 @@ def minutes_up(seconds: Fraction | int) -> int:
 def minutes_down(seconds: Fraction | int) -> int:
     """Whole minutes, rounded down."""
     return int(seconds // 60)
+
+
+def hours_and_minutes(minutes: int) -> str:
+    """As a baker says it, whoever says it: `40 min`, `110 min`, `2 h`, `2 h 5 min`."""
+    hours, rest = divmod(minutes, 60) if minutes >= 120 else (0, minutes)
+    return " ".join(
+        part for part in (f"{hours} h" if hours else "", f"{rest} min" if rest or not hours else "") if part
+    )

@@ -9,7 +9,8 @@ from manchet.day.clashes.asking import Inquiry, TimeIsUp, least
 from manchet.day.clashes.less import on_time, without
 from manchet.day.clashes.smallest import MOST_BREADS, ClashCore
 from manchet.day.clashes.values import Hour, Remedy
-from manchet.day.clashes.words import and_list, minutes
+from manchet.day.clashes.words import and_list
+from manchet.day.clock import hours_and_minutes
 from manchet.day.model import Day, DayWait, Fire, Shift, Timetable
 from manchet.records import NamedTuple
 
@@ -82,11 +83,13 @@ def _later(day: Day, breads: Sequence[str], inquiry: Inquiry, hour: Hour) -> Ite
         if later:
             is_one_enough = True
             due = min(end.due for end in day.ends if end.bread == bread)
-            yield Remedy("later", f"with {bread} {minutes(later)} later, at {hour(due + later)}", bread, later)
+            yield Remedy(
+                "later", f"with {bread} {hours_and_minutes(later)} later, at {hour(due + later)}", bread, later
+            )
     if not is_one_enough and len(day.breads) > 1:
         later = _least_later(day, "", inquiry)
         if later:
-            yield Remedy("later", f"with everything {minutes(later)} later", "", later)
+            yield Remedy("later", f"with everything {hours_and_minutes(later)} later", "", later)
 
 
 def _least_later(day: Day, bread: str, inquiry: Inquiry) -> int:
@@ -105,7 +108,7 @@ def _hands(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
         hours = _several(day, once, inquiry) if once[1] - once[0] > LONG_SHIFT else (once,)
         wanted = sum(ends - begins for begins, ends in hours)
         when = and_list([f"from {hour(begins)} to {hour(ends)}" for begins, ends in hours])
-        yield Remedy("hands", f"with one more pair of hands {when} ({minutes(wanted)})", "", wanted, hours)
+        yield Remedy("hands", f"with one more pair of hands {when} ({hours_and_minutes(wanted)})", "", wanted, hours)
         return
 
 
@@ -197,7 +200,7 @@ def _waits(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy
         for wait in day.waits
         if wait.most is not None and found.starts[wait.after] - found.starts[wait.before] > wait.most + wait.may
     ]
-    words = f"if waits may be {minutes(longer)} longer ({and_list(list(dict.fromkeys(stretched)))})"
+    words = f"if waits may be {hours_and_minutes(longer)} longer ({and_list(list(dict.fromkeys(stretched)))})"
     yield Remedy("longer waits", words, "", longer)
 
 

@@ -8,7 +8,8 @@ from manchet.day.checking import check
 from manchet.day.clashes.asking import FOR_A_SET, Inquiry
 from manchet.day.clashes.less import RULES, on_time, without
 from manchet.day.clashes.values import DayClash, Hour
-from manchet.day.clashes.words import and_list, breads_of, job_of, minutes
+from manchet.day.clashes.words import and_list, breads_of, job_of
+from manchet.day.clock import hours_and_minutes
 from manchet.day.model import Day, Timetable
 from manchet.records import NamedTuple
 
@@ -132,7 +133,7 @@ def _of_the_wrong_age(day: Day, timetable: Timetable, hour: Hour) -> str:
         if end.not_before is not None and out + end.after < end.not_before:
             return f"{end.bread} would be {end.word} at {hour(out + end.after)}, sooner than {hour(end.not_before)}"
         if end.oldest is not None and end.due - out > end.oldest:
-            old, most = minutes(end.due - out), minutes(end.oldest)
+            old, most = hours_and_minutes(end.due - out), hours_and_minutes(end.oldest)
             return f"{end.bread} would be {old} old at {hour(end.due)}, and may be {most}"
     return ""
 

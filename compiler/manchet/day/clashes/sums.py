@@ -10,7 +10,8 @@ from collections.abc import Callable, Iterator, Sequence
 from fractions import Fraction
 
 from manchet.day.clashes.values import DayClash, Hour
-from manchet.day.clashes.words import minutes, some
+from manchet.day.clashes.words import some
+from manchet.day.clock import hours_and_minutes
 from manchet.day.model import Day
 from manchet.day.windows import JobSpan, windows_of
 from manchet.records import NamedTuple
@@ -148,12 +149,12 @@ def _sum_words(what: What, over: Over, hour: Hour) -> str:
     names = f" ({some(over.breads)})" if over.breads else ""
     number = over.number
     if kind == "bakes":
-        return f"{_many(number, 'load')}{names} must be in {whose} {when}: that takes {minutes(wants)} of a full deck, and there are {minutes(there)}"
+        return f"{_many(number, 'load')}{names} must be in {whose} {when}: that takes {hours_and_minutes(wants)} of a full deck, and there are {hours_and_minutes(there)}"
     if kind == "mixes":
-        return f"{_many(number, 'dough')}{names} must be mixed {when}: that takes {minutes(wants)} of {whose}, and there are {minutes(there)}"
+        return f"{_many(number, 'dough')}{names} must be mixed {when}: that takes {hours_and_minutes(wants)} of {whose}, and there are {hours_and_minutes(there)}"
     if kind == "jobs":
-        return f"{_many(number, 'job')}{names} must be done {when}: that is {minutes(wants)} of work, and {whose} has {minutes(there)}"
-    return f"{some(over.breads)} must be in {whose} {when}: that fills it for {minutes(wants)}, and there are {minutes(there)}"
+        return f"{_many(number, 'job')}{names} must be done {when}: that is {hours_and_minutes(wants)} of work, and {whose} has {hours_and_minutes(there)}"
+    return f"{some(over.breads)} must be in {whose} {when}: that fills it for {hours_and_minutes(wants)}, and there are {hours_and_minutes(there)}"
 
 
 def _whole(work: Fraction) -> int:

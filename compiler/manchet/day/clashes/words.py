@@ -1,4 +1,4 @@
-"""How clashes are put: lists, minutes, jobs."""
+"""How clashes are put: lists and jobs."""
 
 from __future__ import annotations
 
@@ -19,16 +19,6 @@ def and_list(names: Sequence[str], last: str = "and") -> str:
 def some(breads: Sequence[str]) -> str:
     """Their names, as long as these can be taken in: "Ebb rye and Mudlark", "12 breads"."""
     return and_list(breads) if len(breads) <= MOST_NAMES else f"{len(breads)} breads"
-
-
-def minutes(number: int) -> str:
-    """ "1 minute", "45 minutes", "2 h 5 min"."""
-    if number == 1:
-        return "1 minute"
-    if number < 120:
-        return f"{number} minutes"
-    hours, rest = divmod(number, 60)
-    return f"{hours} h {rest} min" if rest else f"{hours} h"
 
 
 def job_of(day: Day, number: int) -> str:

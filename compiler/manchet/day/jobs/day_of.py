@@ -153,7 +153,7 @@ class _Assembly:
             if made is not work.dough and self._is_there(made.stage.key, made.stage.name, made.out)
         )
         apart = work_of_day(work, already)
-        number = max((load.number for load in by_branch(apart)), default=1)
+        number = max(map(len, by_branch(apart)), default=1)
         if work.mixes.number == 1 and number > 1 and too_far_apart(apart, self.kitchen):
             self.mixed_by_load.append(work.formula.name)
             return work_of_day(in_mixes(work, number), already)

@@ -224,7 +224,7 @@ class Moments:
         oven = oven_of(first.step, self.work.kitchen)
         attended = bool(first.step.at_a_time)
         start = NOTHING if attended else put.low
-        stays = put.low if attended else put.low + seconds_in_oven(phases, first.pieces, self.work)
+        stays = put.low if attended else put.low + seconds_in_oven(phases, self.work)
         out = part_beside(taking_out(first.pieces, self.work.kitchen), first.pieces)
         take = self._begin(out, making)
         if not attended:

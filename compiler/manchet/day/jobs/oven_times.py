@@ -27,7 +27,7 @@ class OvenEvent(NamedTuple):
     lasts: Fraction
 
 
-def seconds_in_oven(phases: Sequence[Doing], pieces: Fraction, work: Work) -> Fraction:
+def seconds_in_oven(phases: Sequence[Doing], work: Work) -> Fraction:
     """From the last piece in to the first one out, as planned: all phases, and the work of the hand between them."""
     return sum((_seconds(doing, work) for doing in phases), NOTHING)
 

@@ -9,7 +9,7 @@ from math import ceil, lcm
 from manchet.day.jobs.values import Standing
 from manchet.day.model import DayPlace
 from manchet.formula.nouns import same_noun
-from manchet.kitchen.model import Kitchen, Mixer
+from manchet.kitchen.model import Kitchen
 
 
 def bowl(mixer: str) -> str:
@@ -46,7 +46,3 @@ def takes(standing: Standing, kitchen: Kitchen) -> int | None:
 def _units(holds: Iterable[tuple[int, str]]) -> int:
     """So many that each sort of piece takes a whole number of them."""
     return lcm(*(number for number, _ in holds)) if holds else 1
-
-
-def mixer_named(kitchen: Kitchen, name: str) -> Mixer | None:
-    return next((mixer for mixer in kitchen.mixers if mixer.name == name), None)

@@ -84,7 +84,7 @@ class JobWords(NamedTuple):
         for part in moment.parts:
             if part.step is None:
                 yield self._unwritten(job, part)
-            elif (said := self._step(part, part.step, moment, work)).do:
+            elif (said := self._step(part.step, moment, work)).do:
                 yield said
 
     def _unwritten(self, job: int, part: MomentPart) -> WorkClause:
@@ -128,7 +128,7 @@ class JobWords(NamedTuple):
         alike.sort(key=self.plan.begins)
         return (alike.index(job) + 1, len(alike)) if job in alike else (1, 1)
 
-    def _step(self, part: MomentPart, step: Step, moment: WorkMoment, work: Work) -> WorkClause:
+    def _step(self, step: Step, moment: WorkMoment, work: Work) -> WorkClause:
         m = self.m
         if step.verb in BRINGS_IN and step.goes:
             return WorkClause(f"{run_on(wording.opening(step, m))} {self._adds(step, moment, work)}")

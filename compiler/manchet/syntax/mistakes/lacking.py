@@ -114,9 +114,6 @@ def _not_an_ingredient(node: n.MaterialNode, last: str, body: str) -> Fault:
     return Fault("unreadable-line", name.end - len(last), amount.end, words)
 
 
-FLOUR_ASKS = ", as the flour asks"
-
-
 def _how_much_more(node: n.MaterialNode, body: str) -> Fault:
     """`water 65%, as the flour asks`: between what?"""
     start, end = node.amount.start, node.amount.end
