@@ -33,6 +33,7 @@ class Lost(NamedTuple):
     it, and `share` is 0."""
 
     step: Step | None
+    """None for the bake loss of the head."""
     share: Fraction
     said: bool = True
 
@@ -80,9 +81,9 @@ def way_of_piece(formula: Formula, noun: str, made: Iterable[PiecesMade]) -> tup
         if n in heated and not formula.preparation:
             found.append(Heated(step))
         if n == last and formula.bake_loss is not None:
-            found.append(Lost(step, formula.bake_loss))
+            found.append(Lost(None, formula.bake_loss))
         elif n == last and not said:
-            found.append(Lost(step, NOTHING, said=False))
+            found.append(Lost(None, NOTHING, said=False))
         if n > divided and step.loses is not None:
             found.append(Lost(step, step.loses))
     if last is None and formula.bake_loss is not None:

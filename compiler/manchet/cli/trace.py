@@ -140,7 +140,7 @@ def _named(figures: Figures) -> Mapping[str, Figure]:
             figure: Figure = getattr(stage, what)
             if figure.value or what in ("total", "flour_share"):
                 named[f"{stage.name}: {what.replace('_', ' ')}"] = figure
-    return {**named, **figures.estimates}
+    return {**named, **figures.estimates, **figures.contents}
 
 
 def _value(figure: Figure | Given, exact: bool) -> str:

@@ -11,6 +11,7 @@ from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Place
 from manchet.figures.composition.as_asked import at_most_figures, joined_more, more_figure
 from manchet.figures.composition.brought import FAT, SALT, SUGAR, brought, water_in_all_figures
+from manchet.figures.composition.contents import contents_figures
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
 from manchet.figures.fermentation.another_warmth import fermentation_figures
@@ -81,6 +82,8 @@ class Figures(NamedTuple):
     estimates: Mapping[str, Figure] = {}
     """What the file leaves open, by a name in words: each wait somewhere cooler or warmer, how soon a retarded
     dough is cold, bake loss, baked weight."""
+    contents: Mapping[str, Figure] = {}
+    """What is in one finished piece, by a name in words."""
     degrees: str = ""
     """"F" where the kitchen writes its temperatures so; every figure is in Celsius all the same."""
 
@@ -105,7 +108,8 @@ def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(work, baked_in) | oven_figures(work, beside)
-    return Figures(formula.name, formula.way.value, overall, stages, found, estimates, kitchen.degrees)
+    inside = contents_figures(work)
+    return Figures(formula.name, formula.way.value, overall, stages, found, estimates, inside, kitchen.degrees)
 
 
 def where(place: Place | None) -> str:

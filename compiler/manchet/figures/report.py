@@ -2,7 +2,7 @@
 
 Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of materials), `stages` (a list of stages, each
 with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
-`lost_grams`, `discarded_grams`), `totals` (by name) and `estimates` (by a name in words). A material has `name`, `percent`, `grams`,
+`lost_grams`, `discarded_grams`), `totals` (by name), `estimates` and `contents` (by a name in words: what is in one finished piece). A material has `name`, `percent`, `grams`,
 `basis`, `flour`, and `stage` where a stage is used, `more_grams` where more may go in as the flour asks, `optional` where it
 may be left out. A figure is an object: `exact` (a finite decimal as a string, else
 "a/b"), `rounded` (a number with at most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with
@@ -30,6 +30,7 @@ def report_of(figures: Figures) -> dict[str, Any]:
         "stages": [_stage(s) for s in figures.stages],
         "totals": {name: _figure(f) for name, f in figures.totals.items()},
         "estimates": {name: _figure(f) for name, f in figures.estimates.items()},
+        "contents": {name: _figure(f) for name, f in figures.contents.items()},
     }
 
 
