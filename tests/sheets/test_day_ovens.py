@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from day.market import market, number_of, with_day, with_starts
+from day.market import demo, market, number_of, with_day, with_starts
 from sheets.each_form import ISSUE, METRIC, US
 
-from manchet.day.pages.day_plan import DayPlan
+from manchet.day.model import Planned
+from manchet.day.pages.day_plan import DayPlan, works_of
+from manchet.day.posting import plan_by_hand
 from manchet.sheets.forms.day_oven.ovens_page import ovens_page
 from manchet.sheets.forms.day_oven.view import OvenOfDay, OvenRow
 from manchet.sheets.page.house import House
-from manchet.sheets.page.measures import NBSP
+from manchet.sheets.page.measures import NBSP, Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.day_jobs import JobWords
+from manchet.workspace.planning import day_planned
 
 
 def oven(plan: DayPlan | None = None, house: House = METRIC) -> OvenOfDay:
@@ -20,18 +25,29 @@ def oven(plan: DayPlan | None = None, house: House = METRIC) -> OvenOfDay:
 
 
 def row(bread: str, plan: DayPlan | None = None, house: House = METRIC) -> OvenRow:
-    return next(one for one in oven(plan, house).rows if one.bread == bread)
+    return next(one for one in rows(oven(plan, house)) if one.bread == bread)
+
+
+def rows(one: OvenOfDay) -> list[OvenRow]:
+    return [line.load for line in one.lines if line.load is not None]
+
+
+def acts(one: OvenOfDay) -> list[tuple[str, str, str]]:
+    return [(line.act.clock, line.act.does, line.act.who) for line in one.lines if line.act is not None]
 
 
 def test_the_fire_and_then_each_load_by_the_clock() -> None:
-    assert [(fire.clock, fire.does, fire.floor) for fire in oven().fires] == [
-        ("16:37", f"Light the fire, to 330{NBSP}°C: 2{NBSP}h 30{NBSP}min", ""),
-        ("19:07", "Fire out", "330"),
+    assert acts(oven()) == [
+        ("16:37", f"light the fire, to 330{NBSP}°C: 2{NBSP}h 30{NBSP}min", "Tom"),
+        ("19:07", "fire out", ""),
     ]
-    assert [(one.number, one.clock, one.out) for one in oven().rows][:3] == [
+    assert [line.act.floor for line in oven().lines if line.act is not None] == ["", "330"]
+    assert [(one.number, one.clock, one.out) for one in rows(oven())][:3] == [
         ("1", "19:36", "19:47"), ("2", "22:27", "23:22"), ("3", "22:31", "23:16"),
     ]  # fmt: skip
-    assert [one.clock for one in oven().rows] == sorted((one.clock for one in oven().rows), key=lambda c: (c < "12", c))
+    assert [one.clock for one in rows(oven())] == sorted(
+        (one.clock for one in rows(oven())), key=lambda c: (c < "12", c)
+    )
 
 
 def test_what_goes_in_beside_what() -> None:
@@ -48,7 +64,7 @@ def test_floors_are_those_of_the_curve_to_five_degrees() -> None:
         == 200
     )
     assert row("Ebb rye").bounds == "not under 250 · by 22:31"
-    assert all(int(one.floor) % 5 == 0 for one in oven().rows)
+    assert all(int(one.floor) % 5 == 0 for one in rows(oven()))
 
 
 def test_what_is_done_meanwhile_has_its_clock() -> None:
@@ -84,9 +100,72 @@ def test_if_it_is_hotter_it_says_how_long_a_degree_takes() -> None:
 def test_an_oven_that_holds_its_heat_has_no_curve_and_no_colder_floor() -> None:
     plain = tuple(one._replace(curve=(), climbs=Fraction(2)) for one in market().day.ovens)
     found = oven(with_day(market(), market().day._replace(ovens=plain)))
-    assert found.curve is None and not found.hotter and all(not one.colder for one in found.rows)
-    assert any("then" in said for one in found.rows for said in one.then)
+    assert found.curve is None and not found.hotter and all(not one.colder for one in rows(found))
+    assert any("then" in said for one in rows(found) for said in one.then)
     assert found.head == "on Fri 16:37 · 9 loads" and oven().head == "lit Fri 16:37 · 9 loads"
+
+
+def test_each_line_stands_under_its_date() -> None:
+    days = [(line.day, "fire" if line.load is None else line.load.bread) for line in oven().lines if line.day]
+    assert days == [("Friday 27 Nov", "fire"), ("Saturday 28 Nov", "Gangway loaf")]
+
+
+def set_oven(decks: int = 1) -> DayPlan:
+    """The market day in an oven that is set, 1 °C a minute up and down; its loads one deck after the other."""
+    ovens = tuple(
+        one._replace(curve=(), climbs=Fraction(1), sinks=Fraction(1), decks=decks) for one in market().day.ovens
+    )
+    plan = with_day(market(), market().day._replace(ovens=ovens))
+    on = tuple(at % decks for at in range(len(plan.day.loads)))
+    return plan._replace(planned=plan.planned._replace(timetable=plan.timetable._replace(decks=on)))
+
+
+def test_who_switches_it_on_sets_it_and_switches_it_off_is_said_with_clock_and_heat() -> None:
+    found = oven(set_oven())
+    done = acts(found)
+    assert done[0] == ("16:37", f"switch beacon on, to 330{NBSP}°C: 2{NBSP}h 30{NBSP}min until it is hot", "Tom")
+    assert ("19:47", f"set beacon to 260{NBSP}°C, for load 2 at Fri 22:27", "Tom") in done
+    assert done[-1] == (rows(found)[-1].out, "switch beacon off", "Ines")
+    assert sum(does.startswith("switch") for _, does, _ in done) == 2
+
+
+def test_each_deck_is_named_where_there_are_several() -> None:
+    found = oven(set_oven(2))
+    assert {one.deck for one in rows(found)} == {"deck 1", "deck 2"}
+    said = [does for _, does, _ in acts(found)]
+    for deck in ("deck 1", "deck 2"):
+        assert sum(does.startswith(f"switch {deck} on, to") for does in said) == 1
+        assert said.count(f"switch {deck} off") == 1
+    assert all("deck 1" in does or "deck 2" in does for does in said)
+
+
+def test_two_loads_on_one_deck_are_told_one_heat_that_suits_both() -> None:
+    """Ebb rye and Causeway go in together: what they have in common, and not each its own."""
+    apart = {load.bread: load.enters for load in market().day.loads}
+    one, other = apart["Ebb rye"], apart["Causeway"]
+    assert one is not None and other is not None
+    cooler = other._replace(low=other.low - 15, high=other.high - 15)
+    day = market().day
+    loads = tuple(load._replace(enters=cooler) if load.bread == "Causeway" else load for load in day.loads)
+    plan = set_oven()
+    plan = with_day(plan, plan.day._replace(loads=loads))
+    assert row("Ebb rye", plan).floor == row("Causeway", plan).floor
+    assert max(one.low, cooler.low) <= Fraction(row("Ebb rye", plan).floor) <= min(one.high, cooler.high)
+
+
+def test_the_next_heat_within_a_bake_is_said_with_its_figure() -> None:
+    said = next(plan for plan in demo().plans if plan.name == "Thursday")
+    of = day_planned(said, demo()).value
+    assert of is not None
+    planned = plan_by_hand(of.day)
+    assert isinstance(planned, Planned)
+    plan = DayPlan(said, of, planned)
+    words = JobWords(plan, works_of(plan), Measures(METRIC, words_of("British")))
+    told = [(line.bread, clause.do) for line in map(words.line, range(len(of.day.jobs))) for clause in line.clauses]
+    assert ("Ebb rye", f"set deck to 230{NBSP}°C falling to 205{NBSP}°C") in told
+    assert not any("next heat" in does for _, does in told)
+    switched = {does for _, does in told if does.startswith("switch")}
+    assert switched == {f"switch deck on, to 260{NBSP}°C", "switch deck off"}
 
 
 def test_what_can_hurt_at_the_door_is_said_once_with_its_source() -> None:

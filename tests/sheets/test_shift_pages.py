@@ -9,6 +9,7 @@ from manchet.day.pages.day_plan import DayPlan
 from manchet.sheets.forms.day_shift.pages import shift_pages
 from manchet.sheets.forms.day_shift.view import ShiftPage
 from manchet.sheets.page.house import House
+from manchet.sheets.page.measures import NBSP
 from manchet.sheets.parts.day_views import WorkRow
 
 
@@ -94,7 +95,7 @@ def test_before_you_go_is_of_this_shift() -> None:
     page = pages(market())["Friday: Ines"]
     assert page.before_you_go[-2:] == (
         "beacon: wood laid; light at Fri 16:37",
-        "tell Tom: first job Fri 16:37, beacon: light the fire",
+        f"tell Tom: first job Fri 16:37, beacon: light the fire, to 330{NBSP}°C",
     )
     later = with_starts(market(), {"beacon/light": market().begins(number_of(market(), "beacon/light")) + 3})
     assert "beacon: wood laid; light at Fri 16:40" in pages(later)["Friday: Ines"].before_you_go

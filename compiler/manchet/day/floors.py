@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from fractions import Fraction
 from itertools import pairwise
 
 from manchet.day.goals import minute_of_curve
-from manchet.day.model import CurvePoint, Day, DayLoad, Timetable
+from manchet.day.model import CurvePoint, Day, DayLoad, HeatSpan, Timetable
 
 
 def floor_at(day: Day, timetable: Timetable, load: DayLoad) -> Fraction | None:
@@ -15,7 +16,32 @@ def floor_at(day: Day, timetable: Timetable, load: DayLoad) -> Fraction | None:
     minute = minute_of_curve(day, timetable, load) if oven.curve else None
     if minute is not None:
         return None if minute < 0 else heat_of(oven.curve, Fraction(minute))
-    return None if load.enters is None else (load.enters.low + load.enters.high) / 2
+    return heat_for_all(deck_mates(day, timetable, load), lambda one: one.enters)
+
+
+def deck_mates(day: Day, timetable: Timetable, load: DayLoad) -> tuple[DayLoad, ...]:
+    """The loads that are on one deck together, itself among them, as they go in."""
+    loads = list(zip(day.loads, timetable.decks, strict=True))
+    deck = next(deck for one, deck in loads if one.key == load.key)
+    into, out = timetable.starts[load.put], timetable.starts[load.take]
+    there = (
+        one
+        for one, on in loads
+        if (one.oven, on) == (load.oven, deck)
+        and timetable.starts[one.put] <= out
+        and timetable.starts[one.take] >= into
+    )
+    return tuple(sorted(there, key=lambda one: timetable.starts[one.put]))
+
+
+def heat_for_all(loads: Iterable[DayLoad], heat: Callable[[DayLoad], HeatSpan | None]) -> Fraction | None:
+    """What a deck is set to that suits all that are on it: the middle of the heats that they have in common, of the first
+    alone where they have none; None where no file says any."""
+    spans = [span for one in loads if (span := heat(one)) is not None]
+    if not spans:
+        return None
+    low, high = max(span.low for span in spans), min(span.high for span in spans)
+    return (low + high) / 2 if low <= high else (spans[0].low + spans[0].high) / 2
 
 
 def heat_of(curve: tuple[CurvePoint, ...], minute: Fraction) -> Fraction:

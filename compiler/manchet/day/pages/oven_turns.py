@@ -70,7 +70,7 @@ def _load(plan: DayPlan, oven: DayOven, mine: list[int], at: int) -> OvenLoad:
         ),
         latest=None if spare is None else into + max(spare, 0),
         first_if_colder=_first_if_colder(plan, oven, mine, at),
-        inside=_inside(plan, load),
+        inside=jobs_inside(plan, load),
     )
 
 
@@ -88,7 +88,8 @@ def _first_if_colder(plan: DayPlan, oven: DayOven, mine: list[int], at: int) -> 
     return 0
 
 
-def _inside(plan: DayPlan, load: DayLoad) -> tuple[int, ...]:
+def jobs_inside(plan: DayPlan, load: DayLoad) -> tuple[int, ...]:
+    """What is done to a load while it is in, as it begins."""
     after = {wait.after for wait in plan.day.waits if wait.before == load.put}
     before = {wait.before for wait in plan.day.waits if wait.after == load.take}
     return tuple(sorted(after & before, key=plan.begins))

@@ -8,10 +8,12 @@ from fractions import Fraction
 from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
-from manchet.day.floors import floor_at
+from manchet.day.floors import deck_mates, floor_at, heat_for_all
 from manchet.day.jobs.values import MomentPart, WorkMoment
-from manchet.day.model import DayLoad
+from manchet.day.model import DayLoad, Fire
 from manchet.day.pages.day_plan import DayPlan
+from manchet.day.pages.oven_settings import DeckTurn, OvenSetting, settings_of
+from manchet.day.pages.oven_turns import jobs_inside
 from manchet.formula.model import Step
 from manchet.formula.nouns import noun_for, same_noun
 from manchet.quantities.printing import round_to
@@ -28,6 +30,9 @@ from manchet.sheets.parts.views import CautionNote
 from manchet.sheets.parts.wording import single
 from manchet.syntax.vocabulary import BRINGS_IN, MOVES_OUT
 from manchet.timing.jobs.chains import pieces_of_mix
+
+SET = "set the heat"
+"""What a moment of an oven does where the next phase of a bake begins."""
 
 
 class JobWords(NamedTuple):
@@ -56,8 +61,9 @@ class JobWords(NamedTuple):
         moment, said = self.plan.of.moments[job], self.plan.day.jobs[job]
         if moment is None:
             fire = next((fire for fire in self.plan.day.fires if fire.light == job), None)
-            does = self.m.words["day.break" if said.is_break else "day." + said.does.replace(" ", "_")]
-            return WorkLine("" if fire is None else fire.oven, "", "", (WorkClause(does),))
+            if fire is None:
+                return WorkLine("", "", "", (WorkClause(self.m.words["day.break"]),))
+            return WorkLine(fire.oven, "", "", tuple(map(WorkClause, self._lights(fire))))
         work = self.works[moment.bread]
         is_dough = moment.stage is work.dough.stage or moment.stage == work.dough.stage
         stage = "" if is_dough else moment.stage.name or moment.stage.word
@@ -78,14 +84,71 @@ class JobWords(NamedTuple):
         does = line.clauses[0].do if line.clauses else ""
         return f"{whose}: {does}" if whose and does else whose or does
 
+    # ---- what is done to an oven
+
+    def _lights(self, fire: Fire) -> Iterator[str]:
+        oven = next(oven for oven in self.plan.day.ovens if oven.name == fire.oven)
+        if oven.curve:
+            yield self.m.words.say("day.light_to", self.m.oven(single(round_to(oven.curve[0].celsius, 0))))
+            return
+        yield from (self.setting(one) for one in settings_of(self.plan) if one.job == fire.light)
+
+    def setting(self, one: OvenSetting) -> str:
+        """`deck on, to 260 °C`, `set deck 2 to 230 °C`, `switch deck off`."""
+        named, say = self.deck(one.oven, one.deck), self.m.words.say
+        if one.turn is DeckTurn.OFF:
+            return say("day.deck_off", named)
+        if one.celsius is None:
+            return say("day.deck_on", named)
+        heat = self.m.oven(single(one.celsius))
+        return say("day.deck_on_to" if one.turn is DeckTurn.ON else "day.deck_to", named, heat)
+
+    def deck(self, oven: str, deck: int) -> str:
+        """What a deck is called: by the oven where it has but one, else by its number, with the oven where there are several."""
+        ovens = {one.name: one.decks for one in self.plan.day.ovens}
+        name = oven or self.m.words["oven"]
+        if ovens[oven] == 1:
+            return name
+        number = str(deck + 1)
+        return (
+            self.m.words.say("day.deck", number) if len(ovens) == 1 else self.m.words.say("day.deck_of", number, name)
+        )
+
+    def _next_heat(self, job: int) -> str:
+        """What is set within a bake: the heat of its next phase, or what suits all that are on the deck then."""
+        day = self.plan.day
+        load = next((one for one in day.loads if job in jobs_inside(self.plan, one)), None)
+        if load is None:
+            return self.m.words["day_does.set the heat"]
+        number = day.loads.index(load)
+        named = self.deck(load.oven, self.plan.timetable.decks[number])
+        heats = [phase for phase in self.plan.of.baked[number].phases[1:] if wording.heats(phase, self.m)]
+        setting = [at for at in jobs_inside(self.plan, load) if self.sets_the_heat(at)]
+        phase = heats[setting.index(job)] if job in setting and setting.index(job) < len(heats) else None
+        mates = deck_mates(day, self.plan.timetable, load)
+        if phase is None or (len(mates) > 1 and phase is heats[-1]):
+            common = heat_for_all(mates, lambda one: one.leaves)
+            heat = "" if common is None else self.m.oven(single(round_to(common / 5, 0) * 5))
+        else:
+            heat = wording.heats(phase, self.m)
+        return self.m.words.say("day.deck_to", named, heat) if heat else self.m.words["day_does.set the heat"]
+
+    def sets_the_heat(self, job: int) -> bool:
+        """Within a bake, for its next phase."""
+        moment = self.plan.of.moments[job]
+        return moment is not None and any(part.does == SET for part in moment.parts)
+
     # ---- what is done
 
     def _clauses(self, job: int, moment: WorkMoment, work: Work) -> Iterator[WorkClause]:
         for part in moment.parts:
-            if part.step is None:
+            if part.does == SET:
+                yield WorkClause(self._next_heat(job), strong=True)
+            elif part.step is None:
                 yield self._unwritten(job, part)
             elif (said := self._step(part.step, moment, work)).do:
                 yield said
+        yield from (WorkClause(self.setting(one), strong=True) for one in settings_of(self.plan) if one.job == job)
 
     def _unwritten(self, job: int, part: MomentPart) -> WorkClause:
         words, day = self.m.words, self.plan.day
@@ -93,14 +156,12 @@ class JobWords(NamedTuple):
         if part.does in ("load", "take out") and load is not None:
             alike = [one for one in day.loads if one.bread == load.bread and same_noun(one.noun, load.noun)]
             all_of = sum(one.pieces for one in alike)
-            way = "in" if part.does == "load" else "out"
+            goes_in, noun = part.does == "load", noun_for(Fraction(all_of), load.noun)
             if all_of == load.pieces:
-                said = words.say(f"day.all_{way}", str(load.pieces), noun_for(Fraction(load.pieces), load.noun))
+                said = words.say("day.all_in" if goes_in else "day.all_out", str(load.pieces), noun)
             else:
-                said = words.say(
-                    f"day.some_{way}", str(load.pieces), str(all_of), noun_for(Fraction(all_of), load.noun)
-                )
-            return WorkClause(said, self._floor(load) if way == "in" else "", strong=True)
+                said = words.say("day.some_in" if goes_in else "day.some_out", str(load.pieces), str(all_of), noun)
+            return WorkClause(said, self._floor(load) if goes_in else "", strong=True)
         number, of = self._counted(job, part.does)
         said = words.known("day_does", part.does) or wording.verb_alone(part.does, self.m)
         return WorkClause(words.say("day.counted", said, str(number), str(of)) if of > 1 else said)

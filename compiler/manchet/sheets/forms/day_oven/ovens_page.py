@@ -9,13 +9,14 @@ from manchet.cautions.registry import cautions_of
 from manchet.day.floors import heat_of
 from manchet.day.jobs.oven_times import AT_ONCE
 from manchet.day.pages.day_plan import DayPlan, works_of
+from manchet.day.pages.oven_settings import DeckTurn, settings_of
 from manchet.day.pages.oven_turns import OvenDay, OvenLoad, minutes_a_degree, ovens_of
 from manchet.formula.nouns import noun_for
 from manchet.quantities.printing import round_to
 from manchet.sheets.drawings.falling import HeatWindow, LoadMark, way_down
 from manchet.sheets.drawings.pen import drawing
 from manchet.sheets.drawings.wall_clock import WallClock
-from manchet.sheets.forms.day_oven.view import FireRow, OvenOfDay, OvenRow, OvensPage
+from manchet.sheets.forms.day_oven.view import OvenAct, OvenLine, OvenOfDay, OvenRow, OvensPage
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import NBSP, Measures
@@ -77,8 +78,7 @@ def _oven(plan: DayPlan, one: OvenDay, m: Measures) -> OvenOfDay:
         if lit
         else words.say("loads.head", number),
         rule=(words["loads.read_first"], *((words["loads.estimate"],) if falls else ())),
-        fires=tuple(_fires(plan, one, m)),
-        rows=tuple(_row(plan, one, load, m) for load in one.loads),
+        lines=_lines(plan, one, m),
         curve=_curve(plan, one, m) if falls and one.fires else None,
         hotter=_hotter(plan, one, m),
     )
@@ -89,17 +89,51 @@ def _fives(celsius: Fraction, m: Measures) -> str:
     return m.plain(single(round_to(m.reading(celsius) / 5, 0) * 5), 0)
 
 
-def _fires(plan: DayPlan, one: OvenDay, m: Measures) -> Iterator[FireRow]:
+def _lines(plan: DayPlan, one: OvenDay, m: Measures) -> tuple[OvenLine, ...]:
+    """What is done to the oven and what goes into it, by the clock; the date where it is another."""
+    wall, last, lines = WallTime(plan, m), "", list[OvenLine]()
+    acts = [(minute, OvenLine("", act, None)) for minute, act in _acts(plan, one, m)]
+    loads = [(row.into, OvenLine("", None, _row(plan, one, row, m))) for row in one.loads]
+    for minute, line in sorted([*acts, *loads], key=lambda each: each[0]):
+        day = wall.day(minute)
+        lines.append(line._replace(day=day if day != last else ""))
+        last = day
+    return tuple(lines)
+
+
+def _acts(plan: DayPlan, one: OvenDay, m: Measures) -> Iterator[tuple[int, OvenAct]]:
+    """With the minute of each."""
     wall, say = WallTime(plan, m), m.words.say
+    if not one.oven.curve:
+        yield from _settings(plan, one, m)
+        return
+    hottest = one.oven.curve[0].celsius
     for fire in one.fires:
-        lit, heats = plan.begins(fire.light), wall.minutes(fire.heats)
-        if not one.oven.curve:
-            yield FireRow(wall.clock(lit), say("loads.switch_on", heats), "")
+        lit, out = plan.begins(fire.light), plan.begins(fire.light) + fire.heats
+        does = say("loads.light", m.oven(single(round_to(hottest, 0))), wall.minutes(fire.heats))
+        yield lit, OvenAct(wall.clock(lit), does, _who(plan, fire.light), "")
+        yield out, OvenAct(wall.clock(out), m.words["loads.fire_out"], "", _fives(hottest, m))
+
+
+def _settings(plan: DayPlan, one: OvenDay, m: Measures) -> Iterator[tuple[int, OvenAct]]:
+    wall, words = WallTime(plan, m), JobWords(plan, works_of(plan), m)
+    numbers = {row.load: row for row in one.loads}
+    heats = {fire.light: wall.minutes(fire.heats) for fire in one.fires}
+    for setting in settings_of(plan):
+        if setting.oven != one.oven.name:
             continue
-        hottest = one.oven.curve[0].celsius
-        to = m.oven(single(round_to(hottest, 0)))
-        yield FireRow(wall.clock(lit), say("loads.light", to, heats), "")
-        yield FireRow(wall.clock(lit + fire.heats), m.words["loads.fire_out"], _fives(hottest, m))
+        does, minute = words.setting(setting), plan.begins(setting.job)
+        if setting.turn is DeckTurn.ON:
+            does = m.words.say("loads.hot_after", does, heats[setting.job])
+        elif setting.turn is DeckTurn.TO:
+            row = numbers[setting.load]
+            does = m.words.say("loads.for_load", does, str(row.number), wall.moment(row.into))
+        yield minute, OvenAct(wall.clock(minute), does, _who(plan, setting.job), "")
+
+
+def _who(plan: DayPlan, job: int) -> str:
+    shift = plan.timetable.shifts[job]
+    return plan.day.shifts[shift].name if shift >= 0 else ""
 
 
 # ---- a load
@@ -120,6 +154,7 @@ def _row(plan: DayPlan, one: OvenDay, row: OvenLoad, m: Measures) -> OvenRow:
         floor="" if row.floor is None else _fives(row.floor, m),
         bread=load.bread,
         pieces=f"{load.pieces} {noun_for(Fraction(load.pieces), load.noun)}",
+        deck=say("day.deck", str(plan.timetable.decks[row.load] + 1)) if one.oven.decks > 1 else "",
         beside=say("loads.beside", m.words["day.and"].join(map(str, row.beside))) if row.beside else "",
         bounds=" · ".join(bounds),
         then=tuple(_then(plan, one, row, m)),
@@ -139,8 +174,10 @@ def _then(plan: DayPlan, one: OvenDay, row: OvenLoad, m: Measures) -> Iterator[s
         does = " · ".join(clause.do for clause in words.line(job).clauses)
         yield m.words.say("loads.at_clock", does, wall.clock(plan.begins(job)))
     if not one.oven.curve:
+        is_set = any(words.sets_the_heat(job) for job in row.inside)  # what is set is said there, with its clock
         for phase in phases[1:]:
-            said = " ".join(filter(None, (*wording.how_long(phase, m), *wording.around(phase, m))))
+            around = () if is_set else wording.around(phase, m)
+            said = " ".join(filter(None, (*wording.how_long(phase, m), *around)))
             if said:
                 yield m.words.say("loads.then_phase", said)
     yield from filter(None, (wording.look(phase, m) for phase in phases))

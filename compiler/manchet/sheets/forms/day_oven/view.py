@@ -9,12 +9,15 @@ from manchet.sheets.page.issue import Running
 from manchet.sheets.parts.views import CautionNote, Illustration
 
 
-class FireRow(NamedTuple):
-    """When it is lit, and when its fire is out: a clock, what is done, and the floor then."""
+class OvenAct(NamedTuple):
+    """What is done to the oven itself: lit, its fire out, switched on, set to another heat, switched off."""
 
     clock: str
     does: str
+    who: str
+    """Whose shift it is; "" where nobody does it, or there are no shifts."""
     floor: str
+    """About, where it is read then; else ""."""
 
 
 class OvenRow(NamedTuple):
@@ -26,6 +29,8 @@ class OvenRow(NamedTuple):
     """About, to what a thermometer tells apart; without its unit."""
     bread: str
     pieces: str
+    deck: str
+    """`deck 2`, where the oven has several."""
     beside: str
     """The numbers of those that are in with it."""
     bounds: str
@@ -37,6 +42,15 @@ class OvenRow(NamedTuple):
     out: str
 
 
+class OvenLine(NamedTuple):
+    """A line by the clock: one of the two."""
+
+    day: str
+    """`Friday 27 Nov`, where it is another than the line's before."""
+    act: OvenAct | None
+    load: OvenRow | None
+
+
 class OvenOfDay(NamedTuple):
     """One oven."""
 
@@ -44,8 +58,7 @@ class OvenOfDay(NamedTuple):
     head: str
     """When it is lit, how many loads."""
     rule: tuple[str, ...]
-    fires: tuple[FireRow, ...]
-    rows: tuple[OvenRow, ...]
+    lines: tuple[OvenLine, ...]
     curve: Illustration | None
     """How the floor falls; None for an oven that holds its heat."""
     hotter: str
