@@ -27,12 +27,13 @@ from manchet.syntax.nodes import (
     MakesNode,
     MaterialNode,
     ReservedHead,
+    Setting,
     StageHead,
     StepNode,
     Unread,
     Word,
 )
-from manchet.syntax.odd_lines import is_odd
+from manchet.syntax.odd_lines import is_odd, is_unmeant
 from manchet.syntax.openings import (
     BARE_NAME,
     CLAUSE_LINE,
@@ -94,9 +95,11 @@ def _read(written: str, context: str) -> Read:
     normal = normal_form(body, context)
     meant = None if normal is None else read_strictly(normal, context)
     if normal is None or meant is None or meant.trouble is not None or meant.faults or is_odd(meant.node):
-        if type(found.node) is StageHead and is_odd(found.node):  # no stage is called `(20% of flour)`
-            trouble = LineTrouble(body, tuple(pieces(body)), context, "stage", ((0, len(body)),), 0, ())
-            return Read(None, found.faults, "", trouble)
+        if is_unmeant(found.node):
+            rule = {StageHead: "stage", Setting: "setting"}.get(type(found.node), "step")
+            return Read(
+                None, found.faults, "", LineTrouble(body, tuple(pieces(body)), context, rule, ((0, len(body)),), 0, ())
+            )
         return found
     fix = in_place(0, len(body), normal, safe=True)
     read_as = Fault("read-as", 0, len(body), {"normal": normal}, (fix,))

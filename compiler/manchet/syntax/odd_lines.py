@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any
 
 from manchet.syntax.nodes import (
@@ -11,13 +12,16 @@ from manchet.syntax.nodes import (
     HoldBack,
     MakesNode,
     MaterialNode,
+    Setting,
     StageHead,
     StepNode,
     TakeAll,
     TakeLeft,
     Time,
     To,
+    Where,
 )
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
 
 LOOSE_OPENINGS = frozenset(
     {
@@ -43,6 +47,13 @@ HEATED = frozenset({"boiling", "freshly"})
 """First words of a liquid that say how hot it is, as a figure does in the normal form."""
 
 
+_VERBS = frozenset(OPENINGS[UNLESS_WEIGHED])
+_UNIT_BEFORE = (" g", " g.", " gr", " gr.", " kg", " kg.", " ml", " l")
+"""What stands before a figure where it is written `kg 1`."""
+
+_HEAT = re.compile(r"(?:at |@ ?)?-?[0-9]+ ?°?[CF]", re.IGNORECASE)
+
+
 def is_odd(node: Any) -> bool:
     """Whether a line that the grammar reads says something that nobody means: a thing called `- water` or `the salt`, a stage
     called `now divide`, two times of one step."""
@@ -52,7 +63,9 @@ def is_odd(node: Any) -> bool:
         first = name.partition(" ")[0].lower()
         if first in LOOSE_WEIGHED or first in BEFORE_A_NAME or (first in HEATED and node.at is None):
             return True
-        return _is_odd_name(name) or "(" in name or " at " in name
+        if first in _VERBS and (" until" in name or " to" in name):
+            return True  # `prove until 80%`
+        return _is_odd_name(name) or "(" in name or " at " in name or " a " in name or " à " in name
     if kind is TakeAll or kind is TakeLeft:
         return node.at is None and node.name.text.partition(" ")[0].lower() in HEATED
     if kind is StepNode:
@@ -62,11 +75,15 @@ def is_odd(node: Any) -> bool:
         words = name.lower().split(" ", 2)
         if _is_odd_name(name) or words[0] in LOOSE_OPENINGS or (len(words) > 1 and words[1] in LOOSE_PAIRS):
             return True
-        return any(letter.isdigit() for letter in name) and (not name[-1].isdigit() or " x " in name)
+        if not any(letter.isdigit() for letter in name):
+            return False
+        return not name[-1].isdigit() or " x " in name or name.rpartition(" ")[0].lower().endswith(_UNIT_BEFORE)
     if kind is Add or kind is HoldBack:
         return any(_is_odd_part(part.name.text) for part in node.items)
     if kind is MakesNode:
         return node.noun is not None and node.noun.text.lower().startswith("dozen")
+    if kind is Setting:  # no fridge is called `3 C`
+        return bool(node.names) and node.names[0].text[-1] in "CFcf" and _HEAT.fullmatch(node.names[0].text) is not None
     return kind is StageHead and node.name is not None and _is_odd_name(node.name.text)
 
 
@@ -78,6 +95,14 @@ def _is_odd_part(name: str) -> bool:
     return name.startswith(("the ", "in ")) or " in " in name or "&" in name or "+" in name or _is_odd_name(name)
 
 
+def is_unmeant(node: Any) -> bool:
+    """Whether the line is to be asked about where no loose spelling of it can be read either: a stage called `(20% of flour)`, a
+    fridge called `3 C`, a place called `fridge overnight`."""
+    if type(node) is StepNode:
+        return any(type(clause) is Where and clause.place.text.lower().endswith("overnight") for clause in node.clauses)
+    return type(node) in (StageHead, Setting) and is_odd(node)
+
+
 def _is_odd_step(step: StepNode) -> bool:
     times = 0
     for clause in step.clauses:
@@ -85,6 +110,9 @@ def _is_odd_step(step: StepNode) -> bool:
             times += 1
         elif isinstance(clause, As):
             if clause.name.text.startswith(("a ", "an ", "the ")):
+                return True
+        elif isinstance(clause, Where):
+            if clause.place.text.lower().endswith("overnight"):
                 return True
         elif isinstance(clause, To) and clause.what == "length" and step.verb.text == "roll":
             return True

@@ -39,11 +39,20 @@ HEAD: tuple[Rewriter, ...] = (
     rule(r"^(makes .*\b(?:dough|baked)) (?:each|apiece)$", r"\1"),
     rule(r"^(makes <n> k?g) of dough$", r"\1 dough"),
     rule(r"^notes? (?=\")", "note "),
+    rule(r"^for (<n> ?kg) (?:of )?flour$", r"from \1 flour"),
     rule(r"^from (<n> ?kg) of flour$", r"from \1 flour"),
 )
 
 SETTINGS: tuple[Rewriter, ...] = (
     rule(r"^(recovers) in ", r"\1 "),
+    rule(r"^([0-9]+) (decks|hands)$", r"\2 \1"),
+    rule(
+        r"^(?:speed 1|1st(?: speed)?|first(?: speed)?|low(?: speed)?|slow speed)[ :=]+(?=<n> ?(?:rpm|turns?))", "slow "
+    ),
+    rule(
+        r"^(?:speed 2|2nd(?: speed)?|second(?: speed)?|high(?: speed)?|fast speed)[ :=]+(?=<n> ?(?:rpm|turns?))",
+        "fast ",
+    ),
     rule(r"^(slow|fast):? (<n>) ?(?:rpm|turns? ?(?:/|per ) ?min(?:ute|\.)?)$", r"\1 \2 turns a minute"),
     rule(r"^(falls <n>(?:-<n>)? [CF]) ?(?:/ ?|per )h(?:our)?\b", r"\1 an hour"),
     rule(rf"^(hands) ({any_of(NUMBERS)})$", lambda m: f"{m[1]} {NUMBERS[m[2].lower()]}"),

@@ -150,6 +150,9 @@ _CROSS = rule(r"(?<=[^\W\d_]) x ([0-9]+)$", r" \1 whole")
 _PIECES = rule(r"(?<!\bin)(?<!into)(?<!\bto) ([0-9]+) (?:pcs?|pieces?|stk|stück|no|nos)\.?$", r" \1 whole")
 
 COUNTS: tuple[Rewriter, ...] = (
+    rule(
+        r"^([^\W\d_][^,()]*?) (kg|gr?|ml|lt?)\.? ([0-9]+(?:\.[0-9]+)?)$", lambda m: f"{m[1]} {m[3]} {m[2].rstrip('rt')}"
+    ),
     rule(r"\blevel (?=(?:tablespoons?|teaspoons?|cups?|tbsps?|tsps?|tbs)\b)", ""),  # all spoons of ours are level
     _counted,
 )

@@ -15,7 +15,7 @@ from manchet.syntax.loose.headings import HEAD, HEADINGS, SETTINGS
 from manchet.syntax.loose.materials import MATERIALS, beside, boiling
 from manchet.syntax.loose.rules import Rewriter
 from manchet.syntax.loose.steps import STEP_WORDS
-from manchet.syntax.loose.times import FOLDS, HEAT, TIMES
+from manchet.syntax.loose.times import FOLDS, HEAT, TIMES, around
 
 LONGEST = 300
 """Letters of a line that is looked at: nobody types a longer one by hand, and all work here stays small."""
@@ -54,7 +54,7 @@ def _set_quotes_aside(body: str) -> tuple[str, list[str]]:
 # ---- which of them, where ----
 
 _FIGURED = (*SIGNS, *FIGURES, *TIMES, *HEAT)
-_STAGE = (*_FIGURED, beside, *FOLDS, *STEP_WORDS, *MATERIALS, boiling)
+_STAGE = (*_FIGURED, beside, *FOLDS, *STEP_WORDS, around, *MATERIALS, boiling)
 _BY_CONTEXT: dict[str, tuple[Rewriter, ...]] = {
     "top": (*SIGNS, *FIGURES, *HEADINGS),
     "formula": (*SIGNS, *FIGURES, *HEAT, *HEAD, *HEADINGS),
@@ -63,8 +63,8 @@ _BY_CONTEXT: dict[str, tuple[Rewriter, ...]] = {
     "preparation": (*HEAD, *_STAGE),
     "overall": (*_FIGURED, beside, *MATERIALS),
     "composition": (*SIGNS, *FIGURES, *MATERIALS),
-    "material": (*_FIGURED, beside, *FOLDS, *STEP_WORDS),
-    "step": (*_FIGURED, beside, *FOLDS, *STEP_WORDS),
+    "material": (*_FIGURED, beside, *FOLDS, *STEP_WORDS, around),
+    "step": (*_FIGURED, beside, *FOLDS, *STEP_WORDS, around),
     "larder": SIGNS,
     "entry": (*_FIGURED, *SETTINGS),
     "kitchen": (*_FIGURED, *STEP_WORDS, *SETTINGS),

@@ -25,6 +25,8 @@ STEP_WORDS: tuple[Rewriter, ...] = (
         lambda m: OPENING_PHRASES[m[1].lower()],
     ),
     rule(r"^hold (.+) back$", r"hold back \1"),
+    rule(r"\bw/ ?(?=[^\W\d_])(?!o\b)", "with "),
+    rule(r"\bw/o (?=[^\W\d_])", "without "),
     # the mixer's speeds
     rule(r"^mix (?:on|in|at) speed (?=[0-9])", "mix speed "),
     rule(
@@ -32,7 +34,7 @@ STEP_WORDS: tuple[Rewriter, ...] = (
         lambda m: f"mix speed {_SPEEDS[m[1].lower()]}",
     ),
     rule(r"^mix (?:on|in|at) (slow|low|fast|high)(?: speed| gear)?\b", lambda m: f"mix {_SPEED_WORDS[m[1].lower()]}"),
-    rule(r"^mix (?:slowly|gently)\b", "mix slow"),
+    rule(r"^mix (?:slowly|gently)\b|^(?:slowly|gently) mix\b", "mix slow"),
     rule(r"^mix quickly\b", "mix fast"),
     rule(r"^mix (?:with (?:the )?)?hands?\b", "mix by hand"),
     # shapes
@@ -58,7 +60,7 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     ),
     # the air of a prover
     rule(
-        r",? ?(?:\bat |\bwith |\band )([0-9]+(?:-[0-9]+)?) ?% (?:relative |rel\.? )?(?:humidity|rh)\b",
+        r",? ?(?:\bat |\bwith |\band |(?<= ))([0-9]+(?:-[0-9]+)?) ?% (?:relative |rel\.? )?(?:humidity|rh)\b",
         r", \1% humidity",
     ),
     rule(r",? ?(?:\bat |\bwith )?(?:relative )?(?:humidity|rh) (?:of )?([0-9]+(?:-[0-9]+)?) ?%", r", \1% humidity"),

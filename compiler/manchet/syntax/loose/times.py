@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
 from manchet.syntax.loose.rules import Rewriter, rule
 
@@ -56,6 +57,26 @@ def _hours(match: re.Match[str], first: int = 1) -> str:
     return " ".join((*(() if not hours else (f"{hours} h",)), *(() if hours and not minutes else (f"{minutes} min",))))
 
 
+def around(text: str) -> str:
+    """`prove 1 h 28 C`, `bake 230 C 30 min`: of a wait it is the warmth around it, and no core is so hot as an oven."""
+    found = _BARE_WARMTH.fullmatch(text)
+    if found is None or " at " in text or text.count(f"{found['degrees']} {found['scale']}") > 1:
+        return text
+    degrees, scale = int(found["degrees"].lstrip("-").partition("-")[0]), found["scale"]
+    if found["verb"].lower() == "bake" and degrees < (HOTTER_THAN_A_CORE if scale == "C" else 2 * HOTTER_THAN_A_CORE):
+        return text
+    return f"{found['before'].rstrip()} at {found['degrees']} {scale}{found['after']}"
+
+
+HOTTER_THAN_A_CORE = 150
+"""Celsius; no bread's core passes 100. Our rule."""
+
+_BARE_WARMTH = re.compile(
+    r"(?P<before>(?P<verb>bake|ferment|bulk|prove|proof|retard|ripen)\b.*?(?<!\bat)(?<!\bto)(?<!\bof)(?<!or)(?<![@-])) "
+    r"(?P<degrees>-?[0-9]{1,3}(?:-[0-9]{1,3})?) (?P<scale>[CF])(?P<after>(?:[ ,].*)?)",
+    re.IGNORECASE,
+)
+
 HEAT: tuple[Rewriter, ...] = (
     rule(r"\s*@\s*(?=[0-9½¼¾])", " at "),
     rule(r"([0-9]) ?(?:°|º|degrees?|deg\.?) ?(C|F)(?:elsius|ahrenheit)?\b", lambda m: f"{m[1]} {m[2].upper()}"),
@@ -68,6 +89,15 @@ HEAT: tuple[Rewriter, ...] = (
     rule(r"\b(?:ddt|fdt|dough temp(?:erature|\.)?)(?: of)? (?=<n>(?:-<n>)? [CF]\b)", "to "),
     rule(r"\bto (<n>(?:-<n>)? [CF]) (?:final )?dough temp(?:erature|\.)?(?=[\s,]|$)", r"to \1"),
     rule(r"^((?:mix|stir|fold|stretch)\b.*) until (?=<n> [CF]\b)", r"\1 to "),
+    rule(r"(?<=[\w,]) (?:à|a) (?=<n> [CF]\b)", " at "),
+    rule(
+        r"^((?:ferment|bulk|ripen|prove|proof|retard)\b.*?) (?:to|until|till) ([0-9.]+) ?(?:x|×|times)(?: (?:its |the |original )*(?:volume|size))?(?=$|,| [0-9])",
+        r"\1 to \2 times its volume",
+    ),
+    rule(
+        r"\b(?:to|until|till) (?:an? )?([0-9]{1,3}) ?% (?:rise|increase|growth|volume increase|increase in volume)\b",
+        lambda m: f"to {Decimal(100 + int(m[1])) / 100} times its volume",
+    ),
 )
 
 _WITHIN: tuple[Rewriter, ...] = (

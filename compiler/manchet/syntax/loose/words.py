@@ -48,6 +48,7 @@ OPENING_PHRASES = {
         "leave to proof, allow to prove, allow to proof",
         "rest": "bench rest, intermediate proof, let rest, leave to rest, allow to rest, let it rest, let the dough rest, "
         "let stand, leave to stand, let it stand",
+        "retard": "cold proof, cold prove, cold ferment, cold fermentation, cold bulk, cold retard",
         "soak": "let soak, leave to soak, allow to soak",
         "ripen": "let ripen, leave to ripen, allow to ripen",
         "cool": "let cool, leave to cool, allow to cool, let it cool, cool down, cool completely, let cool completely",

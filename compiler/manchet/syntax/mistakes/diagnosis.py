@@ -9,12 +9,17 @@ from itertools import islice, pairwise
 from manchet.diagnostics.reports import list_of_words
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.loose.normal import LONGEST
-from manchet.syntax.mistakes.beginnings import of_another_trade, outside, pieces_of, unknown
+from manchet.syntax.mistakes.beginnings import (
+    of_another_trade,
+    outside,
+    pieces_of,
+    unknown,
+)
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.days import DAY_REASONS
-from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble, choices, in_place, left_out
+from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble, choices, in_place, left_out
 from manchet.syntax.mistakes.forms import FORMS, makes_of
-from manchet.syntax.mistakes.heats import falling, in_oven
+from manchet.syntax.mistakes.heats import falling, in_oven, kept_at
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.lookalikes import never_weighed
 from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, written_out
@@ -34,7 +39,21 @@ from manchet.syntax.mistakes.otherwise import (
     weighed_from_to,
     weighed_twice,
 )
+from manchet.syntax.mistakes.prose import (
+    add_after,
+    adverb_before,
+    dough_yield,
+    eggs_weighed,
+    of_a_fruit,
+    slow_and_fast,
+    speeds,
+    steam_first,
+    sum_of_two,
+    two_verbs,
+    until_unquoted,
+)
 from manchet.syntax.mistakes.repeated import fold_after, folds_alone, folds_without_a_count, steam_again, turns_alone
+from manchet.syntax.mistakes.shares import of_the_flour, pieces_made, share_of_a_stage
 from manchet.syntax.mistakes.step_parts import nearest_part, said_how, unreadable_part, without_last_word
 from manchet.syntax.mistakes.units_meant import shape_of, units
 from manchet.syntax.nodes import MaterialNode
@@ -79,6 +98,9 @@ def no_ingredient(node: MaterialNode, line: str) -> Fault | None:
     t = LineTrouble(body, tuple(pieces(body)), "stage", "bare_name", ((0, len(body)),), 1, ())
     if t.raws[0].text == "divide" or never_weighed(node.name.text):
         return _divided(t._replace(rule="material")) or of_another_trade(t)
+    whole_line = LineTrouble(line, tuple(pieces(line)), "stage", "material", ((0, len(line)),), 1, ())
+    if (other := eggs_weighed(whole_line) or until_unquoted(whole_line)) is not None:
+        return other
     parted = re.search(r"([^\W\d_] +)([0-9]{1,3}) ([0-9]{3}(?:\.[0-9]+)?) ?(g|ml)\b", line)
     if parted is None:
         return None
@@ -202,40 +224,8 @@ def _overnight(t: LineTrouble) -> Fault | None:
         if raw.text == "over" and t.raws[at + 1 : at + 2] and t.raws[at + 1].text == "night":
             end = t.raws[at + 1].end
             return Fault("overnight", raw.start, end, {"word": "over night"}, choices(raw.start, end, "8-12 h"))
-        if raw.kind == "WORD" and raw.text in ("overnight", "nightly"):
+        if raw.kind == "WORD" and raw.text.strip("()") in ("overnight", "nightly", "o/n"):
             return Fault("overnight", raw.start, raw.end, {"word": raw.text}, choices(raw.start, raw.end, "8-12 h"))
-    return None
-
-
-def _of_the_flour(t: LineTrouble) -> Fault | None:
-    """A share of flour that does not say of which: of a stage it is always of all flour."""
-    bracket = (
-        re.search(r"\(([0-9.]+ ?%) (?:of )?(?:the )?flour\)$|([0-9.]+ ?%) flour$", t.body)
-        if t.rule == "stage"
-        else None
-    )
-    if bracket is not None:
-        name = re.sub(r",?(?: with)?$", "", t.body[: bracket.start()].strip(" ,"))
-        typed = f"{name} with {(bracket[1] or bracket[2]).replace(' ', '')} of all flour"
-        words = {"written": bracket[0].strip("()"), "instead": f"`{typed}`"}
-        return Fault("of-the-flour", *bracket.span(), words, choices(0, len(t.body), typed))
-    shares = t.rule in ("stage", "swap")
-    instead = "`of all flour`" if shares else "`of all flour`, or nothing for this stage's own"
-    for at, raw in enumerate(t.raws):
-        rest = [after.text for after in t.raws[at + 1 : at + 3]]
-        if raw.text == "of" and (rest[:1] == ["flour"] or rest in (["the", "flour"], ["total", "flour"])):
-            end = t.raws[at + 1 + rest.index("flour")].end
-            out = LineFix(((len(t.body[: raw.start].rstrip()), end, ""),), f"leave out `{t.body[raw.start : end]}`")
-            of_all = choices(raw.start, end, "of all flour")
-            fixes = of_all if shares else (out,) if t.context == "overall" else (*of_all, out)
-            words = {"written": t.body[raw.start : end], "instead": instead}
-            return Fault("of-the-flour", raw.start, end, words, fixes)
-    last = t.raws[-1]
-    if shares and last.kind == "PERCENT" and "with" in (raw.text for raw in t.raws):
-        written, whole = t.body[last.start : last.end], short(t.body)
-        words = {"written": written, "instead": f"`{whole} of all flour`"}
-        fixes = (in_place(last.end, last.end, " of all flour", title=f"write `{written} of all flour`"),)
-        return Fault("of-the-flour", last.start, last.end, words, fixes)
     return None
 
 
@@ -256,12 +246,12 @@ def _by_feel(t: LineTrouble) -> Fault | None:
             if len(t.body) > LONGEST
             else re.search(r",?\s*(to taste|as needed|as required|q\. ?s\.?|q\. ?b\.?|qs|qb)$", t.body, re.IGNORECASE)
         )
-        return _no_amount(t, *feel.span()) if feel else None
+        return _no_amount(t, *feel.span(1)) if feel else None
     return None
 
 
 def _no_amount(t: LineTrouble, start: int, end: int) -> Fault:
-    name = t.body[:start].strip() or re.sub("^of ", "", t.body[end:].strip()) or "salt"
+    name = t.body[:start].strip(" ,") or re.sub("^of ", "", t.body[end:].strip()) or "salt"
     return Fault("by-feel-amount", start, end, {"written": t.body[start:end], "name": short(name)})
 
 
@@ -371,8 +361,8 @@ def _generic(t: LineTrouble) -> Fault:
 
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
-    folds_alone, turns_alone, fold_after, folds_without_a_count, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, _of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
+    _unclosed, _digits, kept_at, share_of_a_stage, pieces_made, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, until_unquoted, two_verbs, steam_first, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
+    folds_alone, turns_alone, fold_after, folds_without_a_count, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, said_how, units, unreadable_part, unknown,
 )  # fmt: skip
 
@@ -381,7 +371,7 @@ OF_A_DAY_LINE: tuple[Reason, ...] = (_unclosed, _digits, _figures, *DAY_REASONS)
 """Of a plan's or an order's line: what is odd in a dough's means something there."""
 
 _OF_A_NAME: tuple[Reason, ...] = (
-    _overnight, _of_the_flour, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
+    _overnight, of_the_flour, of_a_fruit, dough_yield, speeds, adverb_before, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
 )  # fmt: skip
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from manchet.syntax.loose.normal import LONGEST
-from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices
 from manchet.syntax.vocabulary import IN_OVEN
 
 LEAST_HEAT = 100
@@ -96,3 +96,22 @@ def _without_unit(t: LineTrouble, start: int, end: int, ways: list[str], written
     offer = f"write {', '.join(first)} or {last}" if first else f"write {last}"
     words = {"written": written or t.body[start:end], "offer": offer}
     return Fault("missing-unit", start, end, words, choices(start, end, *ways))
+
+
+_KEPT_AT = re.compile(
+    r"(?P<thing>[a-z]+)(?P<rest> (?:at |@ ?)?(?P<degrees>-?[0-9]+) ?°?(?P<scale>[CF]))", re.IGNORECASE
+)
+
+
+def kept_at(t: LineTrouble) -> Fault | None:
+    """`fridge 3 C` in a kitchen: how cold it is stands under it, or the fridge is called `3 C`."""
+    found = _KEPT_AT.fullmatch(t.body) if t.context == "kitchen" and t.rule == "setting" else None
+    if found is None:
+        return None
+    line = f"{'hottest' if found['thing'] == 'oven' else 'keeps'} {found['degrees']} {found['scale'].upper()}"
+    fix = LineFix(
+        ((found.start("rest"), len(t.body), ""), (len(t.body), len(t.body), f"\n{line}")),
+        f"write `{found['thing']}`, and under it `{line}`",
+    )
+    words = {"text": found["rest"].strip(), "form": f"write `{found['thing']}`, and under it `{line}`"}
+    return Fault("unreadable-line", found.start("rest") + 1, len(t.body), words, (fix,))

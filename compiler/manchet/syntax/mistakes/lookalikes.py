@@ -104,6 +104,9 @@ TWINS: dict[str, str] = {
     "autolyze": "write `mix slow 3 min`, then `rest covered {TIME|30 min}`, with salt and yeast held back",
     "prick": "write `dock`",
     "stand": _REST,
+    "bench": _REST,
+    "slowly add": "write `add {REST|butter} in 4 additions`",
+    "slowly": "write `add {REST|butter} in 4 additions`",
     "leave": _REST,
     "let": _REST,
     "wait": _REST,
@@ -198,6 +201,14 @@ NEVER_WEIGHED = frozenset(
 OF_A_KITCHEN: dict[str, dict[str, str]] = {
     "kitchen": {
         "room temperature": "air",
+        "room temp": "air",
+        "ambient temp": "air",
+        "ambient temperature": "air",
+        "tap temp": "tap",
+        "tap temperature": "tap",
+        "water temp": "tap",
+        "water temperature": "tap",
+        "flour temp": "flour",
         "room": "air",
         "ambient": "air",
         "tap water": "tap",
@@ -220,6 +231,10 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "opening": "door",
         "max": "hottest",
         "maximum": "hottest",
+        "max temp": "hottest",
+        "max temperature": "hottest",
+        "maximum temp": "hottest",
+        "maximum temperature": "hottest",
         "capacity": "holds",
         "preheat": "heats in",
         "preheats": "heats in",
@@ -237,6 +252,8 @@ INSTEAD: dict[str, str] = {
     "cook": "simmer, heat",
     "toast": "roast",
     "stand": "rest",
+    "bench": "rest",
+    "slowly add": "add",
     "leave": "rest",
     "let": "rest",
     "wait": "rest",
@@ -364,4 +381,6 @@ def answer_to(twin: str, raws: Sequence[RawToken], rest: str) -> str:
     own = {"REST": re.sub(r"^(?:in |the |of )+", "", rest.strip())}
     for raw in raws:
         own.setdefault(raw.kind, raw.text)
+    if raws and raws[-1].kind == "NUMBER":
+        own.setdefault("TIME", f"{raws[-1].text} min")  # `bench 20`
     return _OWN.sub(lambda match: own.get(match[1]) or match[2], TWINS[twin])

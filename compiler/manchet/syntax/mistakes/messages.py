@@ -76,7 +76,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     "clock-or-minutes": ("`{written}`: hours and minutes, or minutes and seconds?", ""),
     "packet": (
         "`{written}` does not say what it weighs",
-        "write what one weighs, as printed on the {one}: `{name} … g`",
+        "{offer}: `{name} … g`",
     ),
     "figure-in-words": ("`{text}` has its figure in words", ""),
     "how-many-folds": ("how many folds? `{written}` does not say", "write `{instead}`, with as many as there are"),

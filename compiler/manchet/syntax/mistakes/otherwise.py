@@ -13,7 +13,7 @@ from manchet.syntax.mistakes.odd_figures import range_as_amount, short
 from manchet.syntax.openings import WEIGHS
 from manchet.syntax.plan_tokens import WEEKDAYS
 from manchet.syntax.tokens import WEIGHTS, pieces
-from manchet.syntax.vocabulary import VERBS
+from manchet.syntax.vocabulary import IN_OVEN, VERBS
 
 GAS_MARKS = {
     "1/4": 110, "¼": 110, "1/2": 120, "½": 120, "1": 140, "2": 150, "3": 170, "4": 180, "5": 190, "6": 200, "7": 220, "8": 230, "9": 240,
@@ -32,7 +32,10 @@ _DEGREES = re.compile(r"\b([0-9]+(?:-[0-9]+)?) ?(?:degrees?|deg\b\.?|[°º])(?! 
 _FEW = re.compile(r"\b(?:a few|some|several|a couple of) (?:min\w*|hours?|h|secs?|seconds?|days?)\b", re.IGNORECASE)
 _THEN = re.compile(r",? (?:and )?then (?:at )?([0-9]+ [CF])\b")
 _TWO_STEPS = re.compile(r"^(.*[0-9].*?)(?:,? (?:and )?then | ?\+ ?)(.*[0-9].*)$", re.IGNORECASE)
-_ROOM = re.compile(r",? ?\b(?:at |in )?(?:the )?(?:room|ambient|kitchen) temp(?:erature\b|\b\.?)", re.IGNORECASE)
+_ROOM = re.compile(
+    r",? ?(?:\b|@ ?)(?:at |in )?(?:the )?(?:(?:room|ambient|kitchen) temp(?:erature\b|\b\.?)|RT\b|ambient\b)",
+    re.IGNORECASE,
+)
 
 
 def gas_mark(t: LineTrouble) -> Fault | None:
@@ -47,6 +50,16 @@ def two_scales(t: LineTrouble) -> Fault | None:
     found = _TWO_SCALES.search(t.body) if len(t.body) < LONGEST else None
     if found is None:
         return None
+    fan = re.match(r" (?:fan|convection)\b", t.body[found.end() :])
+    end = found.end() + (fan.end() if fan else 0)
+    if found[2] == found[4]:
+        one, other, unit = found[1], found[3], found[2]
+        ways = (f"{one} {unit} falling to {other} {unit}", f"{one} {unit} top {other} {unit} bottom")
+        form = "write which of the two it is"
+        if fan:  # `230 C/210 C fan`: the second is the fan's
+            ways, form = (f"{one} {unit}", f"{other} {unit} fan"), "write the heat of the oven you have"
+        words = {"text": t.body[found.start() : end], "form": f"{form}: `{ways[0]}` or `{ways[1]}`"}
+        return Fault("unreadable-line", found.start(), end, words, choices(found.start(), end, *ways))
     fixes = choices(*found.span(), f"{found[1]} {found[2]}", f"{found[3]} {found[4]}")
     return Fault("two-scales", *found.span(), {"written": found[0]}, fixes)
 
@@ -80,7 +93,8 @@ def packet(t: LineTrouble) -> Fault | None:
         return None
     name = f"{t.body[: found.start()]} {t.body[found.end() :]}".strip(" ,.")
     name = re.sub(r"^(?:of )", "", name) or "yeast"
-    words = {"written": found[0].strip(), "one": found[2].lower().rstrip("s"), "name": short(name)}
+    offer = f"write what one weighs, as printed on the {found[2].lower().rstrip('s')}"
+    words = {"written": found[0].strip(), "offer": offer, "name": short(name)}
     return Fault("packet", *found.span(), words)
 
 
@@ -127,10 +141,16 @@ def two_steps(t: LineTrouble) -> Fault | None:
     verb = next((verb.word for verb in VERBS if f"{found[1]} ".lower().startswith(f"{verb.word} ")), "")
     again = any(f"{found[2]} ".lower().startswith(f"{verb.word} ") for verb in VERBS)
     second = found[2] if again or not verb else f"{verb} {found[2]}"
-    first = with_scale(found[1].rstrip(" ,"))
-    second = with_scale(second)
+    first, second = (_normal(with_scale(part), t.context) for part in (found[1].rstrip(" ,"), second))
+    heat = re.search(r"\bat [0-9]+ [CF]\b", first)
+    if verb in IN_OVEN and heat is not None and not re.search(r"[0-9] [CF]\b", second):
+        second = f"{second} {heat[0]}"
     words = {"text": short(t.body), "form": f"write two lines: `{first}`, and under it `{second}`"}
     return Fault("unreadable-line", 0, len(t.body), words)
+
+
+def _normal(step: str, context: str) -> str:
+    return normal_form(step, context) or step
 
 
 def _added(body: str, found: re.Match[str]) -> Fault:
@@ -169,11 +189,11 @@ def room_warmth(t: LineTrouble) -> Fault | None:
 def kept_for(t: LineTrouble) -> Fault | None:
     """`keep 2 days in fridge`, `keep frozen 2 months`: how long it is good."""
     found = _KEPT.match(t.body) if len(t.body) < LONGEST and t.context in ("preparation", "stage", "entry") else None
-    if found is None:
+    if found is None or (found["keep"].lower().startswith("freeze") and not re.search("month|week", found["time"])):
         return None
     days = _MONTHS.sub(_in_days, found["time"])
     normal = normal_form(f"rest {days}", "stage") or f"rest {days}"
-    where = f"{found['how']} {found['where']}".lower()
+    where = f"{found['keep']} {found['how']} {found['where']}".lower()
     cold = re.search(r"(-?[0-9]+) ?°?C\b", found["where"])
     degrees = (
         cold[1] if cold else "-18" if "freez" in where or "frozen" in where else "4" if _COLD.search(where) else ""
@@ -200,7 +220,7 @@ _MONTHS = re.compile(rf"([0-9]+|an?|{any_of(NUMBERS)})(?: ?(?:-|to|or) ?([0-9]+)
 _HOW = r"(?: (?:frozen|chilled|cold|refrigerated|covered|airtight|in (?:the |a )?(?:fridge|freezer|refrigerator|cold)))"
 
 _KEPT = re.compile(
-    rf"(?P<keep>keeps?|stored?s?|good|lasts?)(?P<how>{_HOW}?)(?: for)?(?: up to)? (?P<time>(?:[0-9]+(?:(?:-| to | or )[0-9]+)?|an?|{any_of(NUMBERS)})"
+    rf"(?P<keep>keeps?|stored?s?|good|lasts?|freezes?)(?P<how>{_HOW}?)(?: for)?(?: up to)? (?P<time>(?:[0-9]+(?:(?:-| to | or )[0-9]+)?|an?|{any_of(NUMBERS)})"
     r" ?(?:d|days?|weeks?|months?|h|hours?|hrs?))\b(?P<where>.*)$",
     re.IGNORECASE,
 )
