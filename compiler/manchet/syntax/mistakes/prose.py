@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from decimal import Decimal
 
 from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
