@@ -211,6 +211,35 @@ def test_the_pots_of_a_week_are_added_up(bakehouse: Path) -> None:
     assert ran.out.startswith("the pots in the week of Mon 2026-11-23\n") and "back 50 g" in ran.out
     (pot,) = json.loads(manchet(["plan", "--week", "--format", "json"]).out)["pots"]
     assert pot["culture"] == "even starter" and pot["moves"][0]["out_grams"] > 0
+    assert f"out  {pot['moves'][0]['out_grams']} g" in ran.out  # the figure of the text
+
+
+def test_what_the_pots_want_until_the_next_plan_stands_on_one_page_of_the_evening_before(bakehouse: Path) -> None:
+    """Baked on Tuesday and on Sunday: 50 g that are given back on Tuesday have stood for three days on Friday, and more is wanted
+    on Sunday than they are. The one stands on the page of Monday evening, the other on that of Saturday evening."""
+    levain = (
+        "  levain with 20% of all flour\n    white flour          100%\n    water                100%\n"
+        "    even starter          10%\n    mix by hand 4 min\n    ripen covered 4-6 h at 26 C\n"
+        "    keep 50 g as even starter\n"
+    )
+    bread = BAKERY.replace("  dough\n", f"{levain}  dough\n    levain\n", 1)
+    tuesday = (
+        "\nplan Early\n  on 2026-11-24\n  Plain  10 loaves, ready Tue 12:00\n  hands Ada  Mon 18:00 to Tue 12:00\n"
+    )
+    sunday = PLAN.replace("2026-11-28", "2026-11-29").replace("Sat 02:00", "Sat 18:00").replace("Sat 0", "Sun 0")
+    Path("bakery.bake").write_text(bread + sunday + tuesday, encoding="utf-8")
+    (pot,) = json.loads(manchet(["plan", "--week", "--format", "json"]).out)["pots"]
+    assert [(fed["date"], fed["because"]) for fed in pot["feedings"]] == [
+        ("2026-11-27", "stands"),
+        ("2026-11-28", "use"),
+    ]
+    for name in ("Early", "Morning"):
+        assert manchet(["plan", name, "--only", "tonight,html"]).status == 0
+    early, morning = (
+        Path("output", f"{name}.tonight.html").read_text(encoding="utf-8") for name in ("early", "morning")
+    )
+    assert "Fri evening: feed half of the even starter with" in early and early.count("evening: feed") == 1
+    assert "Sat evening: feed the even starter with" in morning and morning.count("evening: feed") == 1
 
 
 def test_a_folder_without_a_plan_says_how_one_begins(bakehouse: Path) -> None:

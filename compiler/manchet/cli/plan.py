@@ -112,10 +112,10 @@ def _week(options: argparse.Namespace) -> int:
     from manchet.cli.build import now_here
     from manchet.cli.pot_text import week_lines, week_report
     from manchet.workspace.open_plan import week_asked_for
-    from manchet.workspace.pot_week import pot_week
+    from manchet.workspace.pot_week import pot_week, work_out
 
     day, bakery = week_asked_for(options.what, now_here().date(), options.kitchen)
-    week = pot_week(day, bakery, not options.no_solver)
+    week = pot_week(day, bakery, lambda plan: work_out(plan, bakery, not options.no_solver))
     if options.format == "json":
         sys.stdout.write(json.dumps(week_report(week), indent=2, ensure_ascii=True) + "\n")
     else:
@@ -164,6 +164,7 @@ def _planned(
     from manchet.day.report import report_of
     from manchet.workspace.plan_pages import plan_files
     from manchet.workspace.plan_record import digests
+    from manchet.workspace.pot_evenings import pots_fed
     from manchet.workspace.writing import output_folder, write
 
     assert opened.plan is not None
@@ -174,9 +175,8 @@ def _planned(
     report = report_of(
         opened.name, opened.plan.date.isoformat(), of, planned, latest, digests=made_from, told=told or NOTHING_TOLD
     )
-    pages = plan_files(
-        DayPlan(opened.plan, of, planned), report, _print_options(options), opened.selection, options.sheets
-    )
+    plan = DayPlan(opened.plan, of, planned, pots_fed(opened.plan, of, planned, opened.bakery))
+    pages = plan_files(plan, report, _print_options(options), opened.selection, options.sheets)
     write_reports(pages.diagnostics)
     folder = output_folder(options.output)
     written = [

@@ -6,13 +6,10 @@ from collections.abc import Iterator
 from datetime import date
 from fractions import Fraction
 
-from manchet.day.pot import Feeding, PotMove, PotWeek
+from manchet.day.pot import Feeding, PotMove, PotWeek, to_step
 from manchet.diagnostics.terminal import show
 from manchet.quantities.printing import mass_text
 from manchet.workspace.pot_week import PlannedWeek
-
-STEP = Fraction(5)
-"""Grams to which a feeding is told: nobody weighs a pot more finely."""
 
 
 def week_lines(week: PlannedWeek) -> Iterator[str]:
@@ -59,8 +56,12 @@ def _feeding(fed: Feeding) -> str:
 
 
 def grams(value: Fraction) -> str:
-    """To the next `STEP` above: a pot holds rather more than less."""
-    return mass_text(-(-value // STEP) * STEP)
+    return mass_text(to_step(value))
+
+
+def _grams(value: Fraction) -> int:
+    """As it is said in words: whole fives."""
+    return int(to_step(value))
 
 
 def week_report(week: PlannedWeek) -> dict[str, object]:
@@ -72,22 +73,22 @@ def week_report(week: PlannedWeek) -> dict[str, object]:
         "pots": [
             {
                 "culture": pot.culture,
-                "needed_grams": float(pot.needed),
+                "needed_grams": _grams(pot.needed),
                 "moves": [
                     {
                         "bread": move.bread,
                         "at": move.at.isoformat(timespec="minutes"),
-                        "out_grams": float(move.out),
-                        "back_grams": float(move.back),
+                        "out_grams": _grams(move.out),
+                        "back_grams": _grams(move.back),
                     }
                     for move in pot.moves
                 ],
                 "feedings": [
                     {
                         "date": fed.on.isoformat(),
-                        "there_grams": float(fed.there),
-                        "afterwards_grams": float(fed.wanted),
-                        "parts": {name: float(part) for name, part in fed.parts},
+                        "there_grams": _grams(fed.there),
+                        "afterwards_grams": _grams(fed.wanted),
+                        "parts": {name: _grams(part) for name, part in fed.parts},
                         "because": fed.because,
                     }
                     for fed in pot.feedings
@@ -96,8 +97,8 @@ def week_report(week: PlannedWeek) -> dict[str, object]:
                     {
                         "bread": short.bread,
                         "at": short.at.isoformat(timespec="minutes"),
-                        "wanted_grams": float(short.wanted),
-                        "most_grams": float(short.most),
+                        "wanted_grams": _grams(short.wanted),
+                        "most_grams": _grams(short.most),
                     }
                     for short in pot.short
                 ],

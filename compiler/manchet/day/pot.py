@@ -21,6 +21,9 @@ GOOD_FOR = Fraction(3 * 24 * 3600)
 """Seconds that a pot stands unfed where the larder does not say. Our own rule."""
 
 
+STEP = Fraction(5)
+"""Grams to which a pot is told: nobody weighs one more finely."""
+
 NOTHING_SAID: Mapping[str, Fraction] = {}
 
 
@@ -114,6 +117,8 @@ def _pot(name: str, moves: Sequence[PotMove], culture: Ingredient, until: date, 
                 first = next(move for move in mine if move.out)
                 short.append(NotEnough(first.bread, first.at, wanted, most))
             before = day - timedelta(days=1)
+            if feedings and feedings[-1].on == before:
+                feedings.pop()  # it stood, and is fed for the dough in the same go
             feedings.append(_feeding(culture, before, there, min(wanted, most), "use"))
             there, fed_on = min(wanted, most), before
         there = max(there - sum((m.out for m in mine), NOTHING), NOTHING) + sum((m.back for m in mine), NOTHING)
@@ -124,6 +129,11 @@ def _pot(name: str, moves: Sequence[PotMove], culture: Ingredient, until: date, 
             fed_on = day
         day += timedelta(days=1)
     return PotWeek(name, tuple(moves), needed, tuple(feedings), tuple(short))
+
+
+def to_step(grams: Fraction) -> Fraction:
+    """To the next `STEP` above: a pot holds rather more than less."""
+    return -(-grams // STEP) * STEP
 
 
 def _taken_before_given(moves: Sequence[PotMove]) -> Fraction:

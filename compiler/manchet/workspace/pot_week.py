@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import date, datetime, timedelta
 
 from manchet.batch.work import Work
@@ -31,17 +31,32 @@ class PlannedWeek(NamedTuple):
     pots: tuple[PotWeek, ...]
 
 
-def pot_week(around: date, bakery: Bakery, with_solver: bool = True) -> PlannedWeek:
+class WorkedOut(NamedTuple):
+    """A plan with its jobs, and when they begin."""
+
+    of: PlannedDay
+    timetable: Timetable
+
+
+def work_out(plan: Plan, bakery: Bakery, with_solver: bool = True) -> WorkedOut | None:
+    """None where no plan of it is found."""
+    of = day_planned(plan, bakery).value
+    planned = None if of is None else find_plan(of.day, with_solver).planned
+    return None if of is None or planned is None else WorkedOut(of, planned.timetable)
+
+
+def pot_week(around: date, bakery: Bakery, worked_out: Callable[[Plan], WorkedOut | None]) -> PlannedWeek:
     """The week that a day lies in."""
     monday = around - timedelta(days=around.weekday())
     plans = [plan for number in range(DAYS) for plan in bakery.plans_on(monday + timedelta(days=number))]
     moves: list[PotMove] = []
     unplanned: list[str] = []
     for plan in plans:
-        found = _moves(plan, bakery, with_solver)
-        moves += found or ()
+        found = worked_out(plan)
         if found is None:
             unplanned.append(plan.name)
+        else:
+            moves += _moves(found)
     cultures = {move.culture: known for move in moves if (known := bakery.larder.ingredient(move.culture)) is not None}
     there = {
         known.name: one.grams
@@ -54,13 +69,10 @@ def pot_week(around: date, bakery: Bakery, with_solver: bool = True) -> PlannedW
     return PlannedWeek(monday, tuple((plan.date, plan.name) for plan in plans), tuple(unplanned), pots)
 
 
-def _moves(plan: Plan, bakery: Bakery, with_solver: bool) -> tuple[PotMove, ...] | None:
-    """What the breads of a plan move; None where no plan of it was found."""
-    of = day_planned(plan, bakery).value
-    planned = None if of is None else find_plan(of.day, with_solver).planned
-    if of is None or planned is None:
-        return None
-    took, gave = _times(of, planned.timetable)
+def _moves(found: WorkedOut) -> tuple[PotMove, ...]:
+    """What the breads of a plan move."""
+    of = found.of
+    took, gave = _times(of, found.timetable)
     works = (*(bread.work for bread in of.breads), *of.preparations)
     return tuple(move for work in works for move in moves_of(work, _of_bread(took, work), _of_bread(gave, work)))
 

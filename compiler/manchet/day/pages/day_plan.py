@@ -5,8 +5,16 @@ from __future__ import annotations
 from manchet.batch.work import Work, in_mixes
 from manchet.day.jobs.day_of import PlannedDay
 from manchet.day.model import Day, DayJob, Planned, Timetable
+from manchet.day.pot import Feeding
 from manchet.day.said import Plan
 from manchet.records import NamedTuple
+
+
+class PotFed(NamedTuple):
+    """A culture, and how its pot is fed on an evening."""
+
+    culture: str
+    feeding: Feeding
 
 
 class DayPlan(NamedTuple):
@@ -15,6 +23,8 @@ class DayPlan(NamedTuple):
     said: Plan
     of: PlannedDay
     planned: Planned
+    pots: tuple[PotFed, ...] = ()
+    """The feedings from its evening until the next plan's."""
 
     @property
     def day(self) -> Day:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.day.pages.late import delays_the_fire
 from manchet.day.pages.leaving import equipment, is_evening
+from manchet.day.pot import to_step
 from manchet.sheets.forms.day_tonight.view import TonightPage
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
@@ -30,7 +31,12 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
         hours = words.say("tonight.hours", wall.weekday(said.begins), wall.clock(said.begins), wall.clock(said.ends))
     else:
         hours = words.say("tonight.from", wall.moment(min(plan.timetable.starts)))
-    go = [*(before_you_go(plan, first, m) if evening else _first_job(plan, wall)), *_fires(plan, m), *_there(plan, m)]
+    go = [
+        *(before_you_go(plan, first, m) if evening else _first_job(plan, wall)),
+        *_fires(plan, m),
+        *_there(plan, m),
+        *_pots(plan, m),
+    ]
     return TonightPage(
         title=plan.said.name,
         language=words["language"],
@@ -59,6 +65,16 @@ def _first_job(plan: DayPlan, wall: WallTime) -> Iterator[str]:
 
 def _fires(plan: DayPlan, m: Measures) -> Iterator[str]:
     return (fire_laid(plan, fire, m) for fire in plan.day.fires)
+
+
+def _pots(plan: DayPlan, m: Measures) -> Iterator[str]:
+    """What the pots want until the next plan, by the evening: `Thu evening, ripe rye starter: add 40 g flour and 40 g water`."""
+    for culture, fed in sorted(plan.pots, key=lambda one: (one.feeding.on, one.culture)):
+        parts = [m.words.say("tonight.amount", m.mass(to_step(grams)), name) for name, grams in fed.parts]
+        said = "tonight.feed" if fed.because == "use" else "tonight.feed_half"
+        day = m.words.several("days.short")[fed.on.weekday()]
+        what = m.words["day.and"].join(parts) or m.mass(to_step(fed.wanted - fed.there))
+        yield m.words.say(said, day, culture, what)
 
 
 def _there(plan: DayPlan, m: Measures) -> Iterator[str]:
