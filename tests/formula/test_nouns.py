@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from every import every
 
-from manchet.formula.nouns import noun_for, same_noun, singular
+from manchet.formula.nouns import noun_beside, noun_for, same_noun, singular
 
 ONE = {
     "loaves": "loaf", "rolls": "roll", "baguettes": "baguette", "batches": "batch", "boxes": "box", "buns": "bun",
@@ -40,3 +40,14 @@ def test_a_word_and_its_plural_are_one() -> None:
     ):
         assert same_noun(one, many)
     assert not same_noun("loaf", "rolls")
+
+
+@pytest.mark.parametrize(
+    ("name", "noun", "beside"),
+    [
+        ("Ebb rye", "loaves", "loaves"), ("Weir rolls", "rolls", ""), ("Tern loaf", "loaves", ""),
+        ("Regatta plait", "buns", "buns"), ("Small Rolls", "small rolls", ""), ("Mill loaf", "", ""), ("", "loaves", "loaves"),
+    ],
+)  # fmt: skip
+def test_no_label_has_its_noun_twice(name: str, noun: str, beside: str) -> None:
+    assert noun_beside(name, noun) == beside

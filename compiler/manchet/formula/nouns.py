@@ -41,6 +41,12 @@ def _one(word: str) -> str:
     return word[:-1] if word.endswith("s") and len(word) > 3 and not word.endswith(unsure) else word
 
 
+def noun_beside(name: str, noun: str) -> str:
+    """The noun as it stands after a bread's name; "" where the name ends in it: `Ebb rye loaves`, and `Weir rolls`."""
+    last = name.split()[-len(noun.split()) :] if noun else []
+    return "" if last and same_noun(" ".join(last), noun) else noun
+
+
 def same_noun(a: str, b: str) -> bool:
     """`roll` and `rolls`, `loaf` and `loaves`, `batch` and `batches` are one noun."""
     return not _stems(a).isdisjoint(_stems(b))

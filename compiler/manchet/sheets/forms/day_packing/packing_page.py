@@ -9,7 +9,7 @@ from manchet.batch.work import Work
 from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.day.pages.dividing import Dividing, PackedFor, customers, dividings, pieces_to_pack
 from manchet.formula.model import Step, Who
-from manchet.formula.nouns import noun_for
+from manchet.formula.nouns import noun_beside, noun_for
 from manchet.sheets.forms.day_packing.view import DoughDivided, PackCell, PackedCustomer, PackingPage, PackRow
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
@@ -98,7 +98,7 @@ def _pack(row: PackedFor, who: list[str], wall: WallTime) -> PackRow:
     each, m = dict(row.each), wall.m
     return PackRow(
         bread=row.bread,
-        noun=noun_for(row.number, row.noun),
+        noun=noun_beside(row.bread, noun_for(row.number, row.noun)),
         cells=tuple(PackCell(_number(each.get(name, Fraction(0)), m)) for name in who),
         spare=_number(row.spare, m),
         in_all=_number(row.number, m),

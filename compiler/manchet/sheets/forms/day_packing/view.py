@@ -33,6 +33,7 @@ class PackRow(NamedTuple):
 
     bread: str
     noun: str
+    """`loaves`; "" where the bread's name ends in it."""
     cells: tuple[PackCell, ...]
     """A customer each, in the order of the heads."""
     spare: str
