@@ -42,12 +42,12 @@ def test_a_word_and_its_plural_are_one() -> None:
     assert not same_noun("loaf", "rolls")
 
 
-@pytest.mark.parametrize(
-    ("name", "noun", "beside"),
+@every(
     [
         ("Ebb rye", "loaves", "loaves"), ("Weir rolls", "rolls", ""), ("Tern loaf", "loaves", ""),
         ("Regatta plait", "buns", "buns"), ("Small Rolls", "small rolls", ""), ("Mill loaf", "", ""), ("", "loaves", "loaves"),
     ],
+    at_least=7,
 )  # fmt: skip
 def test_no_label_has_its_noun_twice(name: str, noun: str, beside: str) -> None:
     assert noun_beside(name, noun) == beside
