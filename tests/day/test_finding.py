@@ -7,12 +7,12 @@ from collections.abc import Callable
 import pytest
 from day.days import MORNING
 
-from manchet.day import posting
+from manchet.day import finding, posting
 from manchet.day.again.fixing import Again, day_again
 from manchet.day.again.news import LateBy, News
 from manchet.day.again.planning import plan_again
 from manchet.day.checking import check, check_planned
-from manchet.day.finding import find_plan
+from manchet.day.finding import find_plan, find_plan_soon
 from manchet.day.model import Day, Planned, Timetable
 from manchet.day.posting import NotPlanned, plan_by_hand
 from manchet.day.solving import search
@@ -92,3 +92,18 @@ def test_planned_again_a_broken_plan_made_anew_is_no_plan() -> None:
     again = day_again(MORNING.day, MORNING.plan, News(100, (), (LateBy(700, job=0),)))
     assert check(again.day, MORNING.plan)
     assert plan_again(again, lambda day: MORNING.plan).planned is None
+
+
+def test_nobody_looks_for_what_sums_rule_out(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A day of one minute, which no plan fits; and a large one that can only be late."""
+
+    def looked_for(day: Day) -> Planned:
+        raise AssertionError("looked for")
+
+    monkeypatch.setattr(posting, "plan_by_hand", looked_for)
+    assert find_plan(MORNING.day._replace(finishes=MORNING.day.begins + 1)) == (None, ())
+    monkeypatch.setattr(finding, "MANY_JOBS", len(MORNING.day.jobs))
+    ends = tuple(end._replace(due=MORNING.day.begins + 1) for end in MORNING.day.ends)
+    assert find_plan_soon(MORNING.day._replace(ends=ends)) == (None, ())
+    with pytest.raises(AssertionError, match="looked for"):
+        find_plan_soon(MORNING.day)

@@ -80,7 +80,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def run(options: argparse.Namespace) -> int:
-    from manchet.day.finding import find_plan
+    from manchet.day.finding import find_plan_soon
     from manchet.day.goals import late
     from manchet.workspace.open_plan import open_plan
     from manchet.workspace.planning import day_planned
@@ -99,7 +99,7 @@ def run(options: argparse.Namespace) -> int:
         return ERRORS
     if options.now:
         return _again(options, opened, made.value)
-    found = find_plan(made.value.day, with_solver=not options.no_solver)
+    found = find_plan_soon(made.value.day, with_solver=not options.no_solver)
     _own_faults(found)
     if found.planned is not None and not late(made.value.day, found.planned.timetable):
         return _planned(options, opened, made.value, found.planned)

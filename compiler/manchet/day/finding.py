@@ -14,14 +14,22 @@ LOOKED_FOR, SECONDS = 5, 15
 the clock."""
 
 
+MANY_JOBS = 200
+"""From so many jobs on a late plan is not looked for where sums rule out one that is on time: that takes longer than anybody waits.
+Our own rule."""
+
+
 def has_solver() -> bool:
     return find_spec("ortools") is not None
 
 
 def find_plan(day: Day, with_solver: bool = True) -> FoundPlan:
     """A plan without the solver, made better with it where it is installed."""
+    from manchet.day.clashes.sums import cannot_be
     from manchet.day.posting import plan_by_hand
 
+    if cannot_be(day):
+        return FoundPlan(None)  # however late anything were: nobody looks for what sums rule out
     by_hand = plan_by_hand(day)
     found = that_holds(day, by_hand if isinstance(by_hand, Planned) else None)
     if not with_solver or not has_solver():
@@ -32,6 +40,16 @@ def find_plan(day: Day, with_solver: bool = True) -> FoundPlan:
         if on_time.planned is None:
             return found
     return _made_better(day, found)
+
+
+def find_plan_soon(day: Day, with_solver: bool = True) -> FoundPlan:
+    """The same, for whoever waits for the answer: a large day that can't be on time isn't planned late."""
+    from manchet.day.clashes.less import on_time
+    from manchet.day.clashes.sums import cannot_be
+
+    if len(day.jobs) >= MANY_JOBS and cannot_be(on_time(day)):
+        return FoundPlan(None)
+    return find_plan(day, with_solver)
 
 
 def _made_better(day: Day, found: FoundPlan) -> FoundPlan:

@@ -5,11 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from manchet.day.checking import check
-from manchet.day.clashes.sums import overs
+from manchet.day.clashes.sums import cannot_be
 from manchet.day.clashes.values import Ask, Reply
 from manchet.day.model import Day, Timetable
 from manchet.day.posting import NotPlanned, plan_by_hand
-from manchet.day.windows import windows_of
 
 FOR_A_SET = 5
 """Seconds after which a smallest set is looked for no longer."""
@@ -37,8 +36,7 @@ class Inquiry:
         the checker refuses is none."""
         if self.is_over():
             raise TimeIsUp
-        spans = windows_of(day)
-        if any(span.low > span.high for span in spans) or any(overs(day, spans)):
+        if cannot_be(day):
             return None
         reply = self._ask(day)
         holds = reply.timetable is not None and not check(day, reply.timetable)

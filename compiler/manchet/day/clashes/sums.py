@@ -54,6 +54,12 @@ def clashes_counted(day: Day, hour: Hour) -> tuple[DayClash, ...]:
     return tuple(DayClash(_sum_words(what, over, hour), over.breads, "counted") for what, over in overs(day, spans))
 
 
+def cannot_be(day: Day) -> bool:
+    """Windows or sums prove that there is no plan of the day, before anybody looks for one."""
+    spans = windows_of(day)
+    return any(span.low > span.high for span in spans) or any(True for _ in overs(day, spans))
+
+
 def overs(day: Day, spans: tuple[JobSpan, ...]) -> Iterator[tuple[What, Over]]:
     """Of each thing that is too full the hours in which it is."""
     for what, wanted, there in _things(day, spans):
