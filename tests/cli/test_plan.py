@@ -286,3 +286,9 @@ def test_git_is_asked_once_however_many_sheets_are_printed(bakehouse: Path, monk
     commit = git("rev-parse", "--short", "HEAD")
     pages = [file.read_text(encoding="utf-8") for file in (bakehouse / "output").glob("*.html")]
     assert len(pages) > 3 and all(commit in page for page in pages)
+
+
+def test_what_a_bread_has_no_job_for_is_answered_with_those_it_has(bakehouse: Path) -> None:
+    ran = manchet(["plan", "--now", "Sat 05:00", "--late", "Rolls laminate 20 min"])
+    assert ran.status == 2 and "nothing in this plan is called `Rolls laminate`" in ran.err
+    assert "there is: `Rolls: weigh" in ran.err and "Plain" not in ran.err.split("there is")[1]

@@ -88,7 +88,18 @@ def _one_of(day: Day, text: str, things: Sequence[Named]) -> Named | Unnamed:
     if not found:
         near = nearest(fold(text), [fold(one.words) for one in things])
         known = next((one.words for one in things if near and fold(one.words) == near), "")
-        help = f"did you mean `{known}`?" if known else f"breads of this plan: {', '.join(day.breads)}"
+        theirs = [
+            one.words
+            for bread in day.breads
+            if _fits(fold(bread).split(), text)
+            for one in things
+            if _fits(fold(bread).split(), one.words)
+        ]
+        help = f"breads of this plan: {', '.join(day.breads)}"
+        if theirs:
+            help = f"there is: {'; '.join(f'`{name}`' for name in theirs[:12])}"
+        if known:
+            help = f"did you mean `{known}`?"
         return Unnamed(f"nothing in this plan is called `{text}`", help)
     shown = "; ".join(f"`{one.words}`" for one in found[:6])
     more = f" and {len(found) - 6} more" if len(found) > 6 else ""
