@@ -14,7 +14,7 @@ from manchet.syntax.openings import CONTEXTS, LINES
 from manchet.syntax.things import THING, THINGS
 from manchet.syntax.vocabulary import KIND, KINDS, STAGE, VERB
 
-VOCABULARY = ("syntax/vocabulary.py", "syntax/things.py", "syntax/openings.py", "syntax/block.py")
+VOCABULARY = ("syntax/vocabulary.py", "syntax/things.py", "syntax/openings.py", "syntax/contexts.py", "syntax/block.py")
 GENERATED = ("larder/builtin.py", "figures/limits/thresholds.py", "cautions/hazards.py")
 """Made from data files that have their own tests."""
 

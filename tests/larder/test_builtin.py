@@ -40,7 +40,7 @@ def test_an_entry_comes_out_of_its_line_as_it_went_in() -> None:
 
 def test_there_is_enough_in_it() -> None:
     assert len(INGREDIENTS) >= 150
-    for class_ in CLASSES:
+    for class_ in CLASSES - {"packaging"}:  # a bag is a house's own
         assert any(entry.class_ == class_ for entry in INGREDIENTS), class_
 
 

@@ -56,7 +56,7 @@ def _egg_cooked(heats: Sequence[Done]) -> bool:
 
 def _kept_at(formula: Formula) -> Fraction:
     """Degrees Celsius, the warmest it may stand at: those of a room, where the file does not say."""
-    at = formula.good_for[1] if formula.good_for is not None else None
+    at = formula.good_for.celsius if formula.good_for is not None else None
     if at is None:
         return ROOM
     return at.high if at.high is not None else at.likely
@@ -67,7 +67,7 @@ def _between(formula: Formula) -> bool:
 
 
 def _a_day_cold(formula: Formula) -> bool:
-    return formula.good_for is not None and formula.good_for[0] <= 24 * HOUR and _kept_at(formula) <= COLD
+    return formula.good_for is not None and formula.good_for.seconds <= 24 * HOUR and _kept_at(formula) <= COLD
 
 
 def _heated_again(done: Sequence[Done]) -> Iterator[Caution]:

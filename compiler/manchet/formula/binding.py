@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.fixes import one_of, without_line
@@ -41,6 +42,9 @@ from manchet.larder.book import Larder
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
+
+if TYPE_CHECKING:
+    from manchet.formula.sale import Sale
 
 NOTHING = Fraction(0)
 
@@ -305,8 +309,9 @@ class _Binder:
             pictures=() if self.preparation else tuple(pictures_in(self.block.children)),
             place=self.place,
             preparation=self.preparation,
-            good_for=last.good_for,
+            kept=last.kept,
             never_under=last.never_under,
+            sale=self._sale(),
         )
 
     def _judge_nouns(self, makes: tuple[Makes, ...]) -> None:
@@ -321,7 +326,16 @@ class _Binder:
             self.reports.append(report("unknown-noun", branch.place, message, help, fixes=fixes))
 
     def _branch(self, draft: DraftBranch) -> Branch:
-        return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added))
+        return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added), draft.sale)
+
+    def _sale(self) -> Sale | None:
+        if not any(type(entry.node) is nodes.Setting for entry in self.block.children):
+            return None
+        from manchet.formula.sale import sale_of  # few formulas say how they are sold
+
+        sale = sale_of(self.block.children)
+        self.reports += sale.diagnostics
+        return sale.value
 
     def _judge_amount(self, way: Way | None) -> None:
         said = any(isinstance(e.node, nodes.MakesNode | nodes.FromFlour) for e in self.block.children)

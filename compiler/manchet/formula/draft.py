@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from fractions import Fraction
 from itertools import takewhile
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.formula.model import Keep, Range, Step
+from manchet.formula.model import Keep, KeptFor, Step
 from manchet.formula.naming import Meaning
 from manchet.formula.picture import Picture
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
+
+if TYPE_CHECKING:
+    from manchet.formula.sale import Sale
+    from manchet.larder.selling import ListedAs
 
 
 class Item(NamedTuple):
@@ -63,7 +68,7 @@ class Draft(NamedTuple):
     from_nothing: bool
     shared: bool
     notes: tuple[str, ...]
-    good_for: tuple[Fraction, Range | None] | None
+    kept: tuple[KeptFor, ...]
     never_under: Fraction | None
     place: Place
     whole: bool
@@ -71,6 +76,7 @@ class Draft(NamedTuple):
     pictures: tuple[Picture, ...] = ()
     slips: tuple[str, ...] = ()
     """The lines, folded, that could not be read or whose names mean nothing."""
+    listed_as: tuple[ListedAs, ...] = ()
     heading_read: bool = True
     """Its heading could be read: its share and its name are what the file says."""
 
@@ -93,6 +99,7 @@ class DraftBranch(NamedTuple):
     steps: tuple[Step, ...]
     added: tuple[Item, ...]
     place: Place
+    sale: Sale | None = None
 
 
 def stage_key(head: nodes.StageHead) -> str:

@@ -14,6 +14,7 @@ from manchet.formula.measures import seconds
 from manchet.formula.model import Makes
 from manchet.formula.percents import percent
 from manchet.formula.ranges import Range
+from manchet.quantities.dates import is_day
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 from manchet.source.text import Line
@@ -44,6 +45,8 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
     first: dict[str, Place] = {}
     for entry in entries:
         line, node = entry.line, entry.node
+        if isinstance(node, nodes.Setting):
+            continue  # how it is sold: `sale` reads that
         said = "overall" if isinstance(node, nodes.OverallHead) else words_of_line(node)
         if said in first:
             message = f"`{said}` is written twice in this formula"
@@ -102,16 +105,8 @@ def _wrong_status(node: nodes.Status, line: Line) -> Iterator[Diagnostic]:
         message = f"`{word.text}` is not a status: a formula is on trial or approved"
         near, place = nearest(fold(word.text), ("trial", "approved")), line.place(word.start, word.end)
         yield report("unknown-status", place, message, _STATUS, fixes=one_of(place, [near] if near else ()))
-    elif day is not None and not _is_day(day.text):
+    elif day is not None and not is_day(day.text):
         yield report("no-such-day", line.place(day.start, day.end), f"there is no day {day.text}", _STATUS)
-
-
-def _is_day(text: str) -> bool:
-    year, month, day = (int(part) for part in text.split("-"))
-    long = (
-        31 - (month in (4, 6, 9, 11)) if month != 2 else 28 + (year % 4 == 0 and (year % 100 != 0 or year % 400 == 0))
-    )
-    return 1 <= month <= 12 and 1 <= day <= long
 
 
 def words_of_line(node: nodes.Node | nodes.Unread) -> str:
@@ -131,6 +126,8 @@ def words_of_line(node: nodes.Node | nodes.Unread) -> str:
             return f"{which} loss"
         case nodes.OnDoughFlour():
             return "written on dough flour"
+        case nodes.Setting(key):
+            return "sold …" if key.startswith("sold") else "best before" if key == "use by" else key
         case _:
             return ""
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from fractions import Fraction
 
-from manchet.formula.model import Range
+from manchet.formula.ranges import Range
 from manchet.quantities.units import UNITS
 from manchet.syntax.nodes import Amount
 

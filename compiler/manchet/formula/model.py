@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from enum import Enum
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.changed import Moved as Moved, Swapped as Swapped
@@ -29,6 +30,10 @@ from manchet.formula.step import (
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import KIND, NO_KIND, Kind
+
+if TYPE_CHECKING:
+    from manchet.formula.sale import Sale
+    from manchet.larder.selling import ListedAs
 
 
 class Way(Enum):
@@ -54,6 +59,10 @@ class Booking(Enum):
 
 # ---- the formula, of no size ----------------------------------------------------------------------
 
+
+FROZEN, COLDEST_ROOM, COLDEST_HOT = -15, 12, 50
+"""Degrees Celsius that tell ways of keeping apart, however well each is kept: frozen, in the cold, in a room, held hot. Our rule;
+how cold and how hot a thing has to be is for the limits to say."""
 
 ALL_WEIGHED, THE_LINE = "all that is weighed", "the line at 100%"
 """What the per cents of a preparation are of."""
@@ -135,6 +144,8 @@ class Stage(NamedTuple):
     lost_share: Fraction = Fraction(0)
     topped_up_share: Fraction = Fraction(0)
     """What boils off or stays on the way, and what is made good of it, per gram of all flour."""
+    listed_as: tuple[ListedAs, ...] = ()
+    """Its name in a list of ingredients, one for each market; without one its ingredients stand there."""
     boiled_off_share: Fraction = Fraction(0)
     """Water that has gone off as steam and was not made good, per gram of all flour; below 0 where more was topped up."""
 
@@ -146,6 +157,8 @@ class Branch(NamedTuple):
     steps: tuple[Step, ...]
     added: tuple[Portion, ...]
     """`share` here is grams per gram of the divided dough."""
+    sale: Sale | None = None
+    """How these are sold, where that is said of them and not at the head."""
 
 
 class Makes(NamedTuple):
@@ -191,6 +204,21 @@ class Allowed(NamedTuple):
     place: Place
 
 
+class KeptFor(NamedTuple):
+    """`good for 2 d at 4 C`: one way of keeping a preparation, in seconds and degrees Celsius."""
+
+    seconds: Fraction
+    celsius: Range | None
+    place: Place
+
+    @property
+    def way(self) -> str:
+        """`frozen`, `cold`, `hot`, or `` where it stands in a room or the line does not say."""
+        if self.celsius is None or COLDEST_ROOM < self.celsius.likely < COLDEST_HOT:
+            return ""
+        return "hot" if self.celsius.likely >= COLDEST_HOT else "cold" if self.celsius.likely > FROZEN else "frozen"
+
+
 class Formula(NamedTuple):
     name: str
     way: Way
@@ -218,8 +246,8 @@ class Formula(NamedTuple):
     pictures: tuple[Picture, ...]
     place: Place
     preparation: bool = False
-    good_for: tuple[Fraction, Range | None] | None = None
-    """Seconds, and Celsius."""
+    kept: tuple[KeptFor, ...] = ()
+    """How long a preparation is good for: a line for each way of keeping it, cold, hot or frozen."""
     never_under: Fraction | None = None
     """Grams of a preparation under which its vessel is not filled; None where the file does not say."""
     sold: Range | None = None
@@ -227,11 +255,19 @@ class Formula(NamedTuple):
     swapped: tuple[Swapped, ...] = ()
     moved: tuple[Moved, ...] = ()
     """Waits asked for with the command, not by the file."""
+    sale: Sale | None = None
+    """How it is sold; None where the head says nothing of it."""
 
     @property
     def bread(self) -> Kind:
         """What its kind says of it; nothing, of a formula that names none, and of a preparation, which is no bread."""
         return NO_KIND if self.preparation else KIND.get(self.kind, NO_KIND)
+
+    @property
+    def good_for(self) -> KeptFor | None:
+        """How long it is good for in the cold, where it is kept so; else as the first line has it."""
+        cold = (one for one in self.kept if one.way == "cold")
+        return next(cold, self.kept[0] if self.kept else None)
 
     @property
     def has_flour(self) -> bool:

@@ -81,6 +81,7 @@ def stage_of(draft: Draft, filled: FilledStage, reaching: Fraction, per: Fractio
         pictures=draft.pictures,
         lost_share=account.lost / per,
         topped_up_share=account.topped_up / per,
+        listed_as=draft.listed_as,
         boiled_off_share=account.boiled_off / per,
     )
 

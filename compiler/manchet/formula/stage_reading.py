@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.fixes import without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
@@ -14,7 +16,7 @@ from manchet.formula.as_asked import flour_left_out, not_poured
 from manchet.formula.draft import Draft, DraftBranch, Hold, Item, stage_key
 from manchet.formula.how_hot import how_hot
 from manchet.formula.ingredient_twice import line_key, stands_twice
-from manchet.formula.model import Goes, Keep, PouredOff, Range, Step
+from manchet.formula.model import Goes, Keep, KeptFor, PouredOff, Range, Step
 from manchet.formula.naming import Meaning, Names
 from manchet.formula.picture import Picture
 from manchet.formula.poured_off import water_in
@@ -22,6 +24,9 @@ from manchet.formula.steps import step_of
 from manchet.larder.densities import weight_of
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry
+
+if TYPE_CHECKING:
+    from manchet.formula.sale import Sale
 
 
 def draft_of(
@@ -56,13 +61,18 @@ def draft_of(
         from_nothing=reader.from_nothing,
         shared=shared,
         notes=tuple(reader.notes),
-        good_for=reader.good_for,
+        kept=tuple(reader.kept),
         never_under=reader.never_under,
         place=entry.line.place(),
         whole=reader.whole,
         pictures=tuple(reader.pictures),
         slips=tuple(reader.slips),
     )
+    if reader.sale_lines and head is not None:
+        from manchet.formula.sale_lines import listed_as_of_stage  # few stages have one
+
+        listed = listed_as_of_stage(reader.sale_lines, name)
+        return Outcome(draft._replace(listed_as=listed.value), (*reader.reports, *listed.diagnostics))
     return Outcome(draft, tuple(reader.reports))
 
 
@@ -82,7 +92,8 @@ class _Reader:
         self.pictures: list[Picture] = []
         self.reports: list[Diagnostic] = []
         self.for_each_mix = self.from_nothing = False
-        self.good_for: tuple[Fraction, Range | None] | None = None
+        self.kept: list[KeptFor] = []
+        self.sale_lines: list[Entry] = []
         self.never_under: Fraction | None = None
         self.whole = True
         self.slips: list[str] = []
@@ -134,7 +145,7 @@ class _Reader:
             case nodes.StartFromNothing():
                 self.from_nothing = True
             case nodes.GoodFor(time, at):
-                self.good_for = (measures.seconds(time).likely, measures.celsius(at) if at else None)
+                self._good_for(measures.seconds(time).likely, measures.celsius(at) if at else None, entry)
             case nodes.NeverUnder(mass):
                 self.never_under, reports = weight_of(mass, None, self.measures_of, entry.line)
                 self.reports += reports
@@ -166,6 +177,8 @@ class _Reader:
                 self._keep("discard", None, "", entry)
             case nodes.BranchHead(noun):
                 self._branch(noun, entry)
+            case nodes.Setting():
+                self.sale_lines.append(entry)
             case nodes.Unread(guess):
                 self.whole = self.whole and guess not in ("material", "line")
             case _:
@@ -302,6 +315,15 @@ class _Reader:
         poured = PouredOff(meaning.name, figure, water_in(meaning.ingredient), how == "percent")
         self.steps.append(self._step("pour off", entry)._replace(poured=poured))
 
+    def _sale(self, lines: list[Entry]) -> Sale | None:
+        if not lines:
+            return None
+        from manchet.formula.sale import sale_of  # few branches are sold otherwise than their formula
+
+        sale = sale_of(lines)
+        self.reports += sale.diagnostics
+        return sale.value
+
     def _use_later(self, meaning: Meaning, place: Place) -> None:
         """A stage that comes in by a step is used here, all of it, unless it was weighed above and held back."""
         if meaning.stage and all(item.meaning.key != meaning.key for item in self.items):
@@ -323,6 +345,17 @@ class _Reader:
         goes = (Goes(name, key),) if name else ()
         self.steps.append(self._step(verb, entry)._replace(goes=goes))
 
+    def _good_for(self, seconds: Fraction, celsius: Range | None, entry: Entry) -> None:
+        kept = KeptFor(seconds, celsius, entry.line.place())
+        there = next((one for one in self.kept if one.way == kept.way), None)
+        if there is not None:
+            message, help = "it is said twice how long it is good for", "keep one line for each way of keeping it"
+            also = (there.place, "the first is here")
+            fixes = (without_line(kept.place, "leave out this line"),)
+            self.reports.append(report("said-twice", kept.place, message, help, also, fixes=fixes))
+            return
+        self.kept.append(kept)
+
     def _branch(self, noun: nodes.Word, entry: Entry) -> None:
         inner = _Reader(self.names, self.measures_of)
         inner.steps = []
@@ -333,7 +366,7 @@ class _Reader:
         self.pictures += inner.pictures
         added = tuple(item for branch in inner.branches for item in branch.added)
         place = entry.line.place(noun.start, noun.end)
-        self.branches.append(DraftBranch(noun.text, tuple(inner.steps), added, place))
+        self.branches.append(DraftBranch(noun.text, tuple(inner.steps), added, place, self._sale(inner.sale_lines)))
         for item in inner.items:
             message = f"{item.meaning.name} is weighed after the dough is divided"
             help = f"write `add {item.meaning.name} 12% of the dough`, or weigh it above"

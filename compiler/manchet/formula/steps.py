@@ -70,6 +70,7 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
     events: list[BakeEvent] = []
     notes: list[str] = []
     pictures: list[Picture] = []
+    taken_up: tuple[nodes.TakesUp, Line] | None = None
 
     def once(key: str, value: object, line: Line, what: str) -> None:
         if key in said:
@@ -136,11 +137,19 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
                 loss, found = _loss(amount, line, made_good)
                 reports += found
                 once("loses", loss, line, "`loses`")
+            case nodes.TakesUp():
+                taken_up = (clause, line)
             case nodes.AppliedClause():
                 applied, found = _applied(clause, line, names, measures_of)
                 reports += found
                 if applied is not None:
                     once("applied", applied, line, "a weight")
+    if taken_up is not None:
+        from manchet.formula.fat_taken_up import fat_taken_up  # few breads are fried
+
+        fat, found = fat_taken_up(verb, said.get("where"), *taken_up, names, measures_of)
+        reports += found
+        said.setdefault("applied", fat)
     said.setdefault("shape", next((m for m in manner if verb == "shape" and m in SHAPES), ""))
     step = Step(
         verb=verb,

@@ -101,6 +101,17 @@ class FigureReading:
         self.reports += odd
         return None if any(one.severity is Severity.ERROR for one in odd) else degrees
 
+    def _humidity(self, lines: Lines) -> Fraction | None:
+        """`keeps 28 C, 75% humidity`"""
+        line, node = lines.get("keeps", (None, None))
+        amount = node.amounts[1] if node is not None and len(node.amounts) > 1 else None
+        if line is None or node is None or amount is None or amount.low is None:
+            return None
+        if amount.low != amount.high or not 0 < amount.low <= 100:
+            self._unfit(line, node, "28 C, 75% humidity")
+            return None
+        return amount.low / 100
+
     def _count(self, line: Written, node: Setting, example: str) -> int | None:
         amount = node.amounts[0] if node.amounts else None
         figure = amount.low if amount and amount.low == amount.high and amount.unit in ("", "whole") else None

@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from fractions import Fraction
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.larder.names import key
 from manchet.larder.yeast_factors import USUAL, Factors
 from manchet.records import NamedTuple
 from manchet.syntax.things import THING
+
+if TYPE_CHECKING:
+    from manchet.larder.selling import Contact
+    from manchet.quantities.money import Money
 
 
 class SaidFriction(NamedTuple):
@@ -105,6 +109,8 @@ class Oven(NamedTuple):
     sinks: Fraction | None = None
     """Degrees Celsius (a difference) a minute, from one heat to the next."""
     mouth: Mouth | None = None
+    costs: RunningCost | None = None
+    """None: the kitchen does not say."""
 
 
 class Cold(NamedTuple):
@@ -151,6 +157,45 @@ class Scale(NamedTuple):
     up_to: Fraction | None = None
 
 
+class RunningCost(NamedTuple):
+    """What something costs while it works: `an_hour`, else for each time it is fired."""
+
+    money: Money
+    an_hour: bool
+
+
+class LabelStock(NamedTuple):
+    """What labels are printed on: a roll so many millimetres wide, or so many across and down a sheet of paper."""
+
+    roll: Fraction | None = None
+    across: int = 0
+    down: int = 0
+    paper: str = ""
+
+
+class Selling(NamedTuple):
+    """What a kitchen says of selling."""
+
+    markets: tuple[str, ...] = ()
+    """Of "EU", "Britain", "US": whose law its labels keep. Empty where it does not say."""
+    address: str = ""
+    handles: tuple[str, ...] = ()
+    """Allergens that are in the house and in none of its formulas."""
+    contacts: tuple[Contact, ...] = ()
+    work: Money | None = None
+    """An hour of hands."""
+    prices_old_after: Fraction | None = None
+    """Seconds."""
+    tax: Fraction | None = None
+    """A share of the price without it; it is in every price that the house names."""
+    margin: Fraction | None = None
+    """What is left of a price without tax when the cost is paid, as a share of that price."""
+    labels: LabelStock | None = None
+
+
+NOT_SOLD = Selling()
+
+
 class Kitchen(NamedTuple):
     name: str
     air: Fraction | None = None
@@ -184,6 +229,7 @@ class Kitchen(NamedTuple):
     """The share of each hour that goes into other work: washing up, the shop."""
     always_allow: tuple[str, ...] = ()
     place: Place | None = None
+    selling: Selling = NOT_SOLD
 
     def vessel(self, place: str) -> Vessel | None:
         """The tin, tray or couche that a step means by `place`: its name, its name and kind (`linen couche`), or its kind

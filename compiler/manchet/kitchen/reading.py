@@ -13,7 +13,7 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.kitchen import plausible
 from manchet.kitchen.day_lines import MOST, DayLines
 from manchet.kitchen.lines import COLDEST, HOTTEST, Lines
-from manchet.kitchen.model import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, SaidFriction, Scale, Vessel
+from manchet.kitchen.model import Cold, Fall, Kitchen, LoadTakes, Mixer, Oven, RunningCost, SaidFriction, Scale, Vessel
 from manchet.kitchen.sizes import (
     FALL_EXAMPLE,
     LOAD_EXAMPLE,
@@ -28,7 +28,7 @@ from manchet.kitchen.sizes import (
     volume_of,
 )
 from manchet.kitchen.tin_volume import volume_by_water
-from manchet.kitchen.words import OWN_LINES, SHOWN, WORD_SETS
+from manchet.kitchen.words import OWN_LINES, SALE_LINES, SEVERAL, SHOWN, WORD_SETS
 from manchet.larder.figures import show_figure, worth
 from manchet.larder.yeast_factors import ONCE_WORDS, factors_of
 from manchet.quantities.units import MASS, TIME, UNITS, VOLUME
@@ -73,11 +73,14 @@ class _KitchenReading(DayLines):
         elif isinstance(node, Setting):
             if node.key in THING:
                 self._thing(entry, node)
+            elif node.key in SALE_LINES:
+                if node.key in SEVERAL or self._first(entry, node.key, self.seen, "the kitchen"):
+                    self._of_sale(entry, node)
             elif node.key in OWN_LINES:
                 if node.key == "packs" or self._first(entry, node.key, self.seen, "the kitchen"):
                     self._own_line(entry, node)
             else:
-                self._misplaced(entry, "the kitchen", (*OWN_LINES, *THING))
+                self._misplaced(entry, "the kitchen", (*OWN_LINES, *SALE_LINES, *THING))
 
     def _own_line(self, entry: Written, node: Setting) -> None:
         if node.key in WORD_SETS:
@@ -112,6 +115,12 @@ class _KitchenReading(DayLines):
             self.kitchen = _with(self.kitchen, node.key, degrees)
             if degrees is not None and not self.kitchen.degrees:
                 self.kitchen = self.kitchen._replace(degrees=node.amounts[0].unit)
+
+    def _of_sale(self, entry: Written, node: Setting) -> None:
+        from manchet.kitchen.sale_lines import with_sale_line  # few kitchens sell by it
+
+        self.kitchen, reports = with_sale_line(self.kitchen, node, entry.line)
+        self.reports += reports
 
     def _yeast_factors(self, entry: Written, node: Setting) -> None:
         """`yeast factors 0.33 0.40`: of instant and of active dry yeast, for 1 of fresh."""
@@ -190,17 +199,6 @@ class _KitchenReading(DayLines):
             held = self._holds(lines)
             vessel = Vessel(node.key, name, volume, count, rim, base, depth_of(sides), held, "lidded" in lines)
             self.kitchen = kitchen._replace(vessels=(*kitchen.vessels, vessel))
-
-    def _humidity(self, lines: Lines) -> Fraction | None:
-        """`keeps 28 C, 75% humidity`"""
-        line, node = lines.get("keeps", (None, None))
-        amount = node.amounts[1] if node is not None and len(node.amounts) > 1 else None
-        if line is None or node is None or amount is None or amount.low is None:
-            return None
-        if amount.low != amount.high or not 0 < amount.low <= 100:
-            self._unfit(line, node, "28 C, 75% humidity")
-            return None
-        return amount.low / 100
 
     def _mixer(self, name: str, lines: Lines) -> Mixer:
         mixer = Mixer(name, slow_turns=self._turns(lines, "slow"), fast_turns=self._turns(lines, "fast"))
@@ -333,6 +331,7 @@ class _KitchenReading(DayLines):
             floor=floor_of(sides),
             door=door[0] if door else None,
             falls=tuple(fall for fall, _ in stretches.values()),
+            costs=self._costs(lines),
             load_takes=self._load_takes(lines),
         )
         places = {start: place for start, (_, place) in stretches.items()}
@@ -340,6 +339,16 @@ class _KitchenReading(DayLines):
         unit = next((unit for unit in said if unit in ("C", "F")), "C")
         self.reports += plausible.falls(what, oven, places, unit)
         return self._day_of_oven(what, oven, lines)
+
+    def _costs(self, lines: Lines) -> RunningCost | None:
+        """`costs 14 EUR a firing`, `costs 6 EUR an hour`"""
+        if "costs" not in lines:
+            return None
+        from manchet.kitchen.sale_lines import running_of  # few ovens say it
+
+        costs = running_of(lines["costs"][1], lines["costs"][0].line)
+        self.reports += costs.diagnostics
+        return costs.value
 
     def _scale(self, entry: Written, name: str, lines: Lines) -> Scale | None:
         reads = self._figure(lines, "reads", MASS, "5 g")

@@ -22,5 +22,15 @@ SHOWN = {
     "words": ("British", "American"),
     "yeast": ("fresh", "active dry", "instant"),
 }
-OWN_LINES = tuple(line.words for line in LINES if "kitchen" in line.under and line.reading.rule == "setting")
-"""What a kitchen says of itself."""
+SALE_LINES = (
+    "sells in", "name and address", "also handles", "may contain", "kept apart from", "work", "prices are old after", "tax", "margin", "labels",
+)  # fmt: skip
+"""What a kitchen says of selling."""
+SEVERAL = frozenset({"packs", "may contain", "kept apart from"})
+"""Lines that a kitchen may have more than one of."""
+OWN_LINES = tuple(
+    line.words
+    for line in LINES
+    if "kitchen" in line.under and line.reading.rule == "setting" and line.words not in SALE_LINES
+)
+"""What else a kitchen says of itself."""

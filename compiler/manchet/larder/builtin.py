@@ -2,433 +2,434 @@
 
 # fmt: off
 ENTRIES = """
-white flour	wheat flour	all-purpose flour, plain white flour, plain flour, unbleached flour, white wheat flour, AP flour, wheat flour white, maida	water 298/25, protein 1033/100, fat 49/50, saturates 31/200, carbohydrate 7361/100, sugars 27/100, fibre 27/10, sodium 1/500				wheat, gluten		53/100		27/50 29/50	USDA SR28 NDB 20481; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)
-bread flour	wheat flour	strong white flour, strong flour, strong white bread flour, white bread flour, baker's flour, bread wheat flour	water 334/25, protein 599/50, fat 83/50, saturates 61/250, carbohydrate 7013/100, sugars 31/100, fibre 12/5, sodium 1/500				wheat, gluten		29/50		57/100 61/100	USDA SR28 NDB 20129; density: US Armed Forces Recipe Service, TM 10-412 (2003), card D 055 00, weight by measure; absorbs water: from memory
-high-gluten flour	wheat flour	very strong white flour, extra strong flour, very strong flour	water 257/20, protein 1533/100, fat 141/100, saturates 34/125, carbohydrate 1687/25, sugars 23/25, fibre 12/5, sodium 1/500				wheat, gluten				59/100 63/100	USDA SR28 NDB 20646; absorbs water: from memory
-medium-strong white flour	wheat flour	artisan white flour, medium-strong flour	water 317/25, protein 23/2, fat 29/20, saturates 67/250, carbohydrate 7141/100, sugars 28/25, fibre 12/5, sodium 1/500				wheat, gluten				14/25 3/5	USDA SR28 NDB 20636; absorbs water: from memory
-cake flour	wheat flour	sponge flour, soft cake flour	water 1251/100, protein 41/5, fat 43/50, saturates 127/1000, carbohydrate 7633/100, sugars 31/100, fibre 17/10, sodium 1/500				wheat, gluten		29/50		1/2 27/50	USDA SR28 NDB 20084; absorbs water: from memory; density: USDA SR portion weights, from memory
-pastry flour	wheat flour	soft white flour, soft flour, biscuit flour	water 119/10, protein 35/4, fat 41/25, sodium 1/1000				wheat, gluten		9/20		1/2 27/50	USDA FDC 1104913; absorbs water: from memory; density: USDA SR portion weights, from memory
-00 flour	wheat flour	flour 00, tipo 00, doppio zero, pizza flour, Italian 00 flour	water 61/5, protein 57/5, fat 38/25, carbohydrate 3587/50, fibre 133/50, sodium 0				wheat, gluten		1/2		27/50 29/50	USDA FDC 2003586; absorbs water: from memory; density: common practice
-whole wheat flour	wheat flour	wholemeal flour, wholemeal, whole wheat, wholewheat flour, wholewheat, wholemeal wheat flour, graham flour, strong wholemeal flour, wholegrain wheat flour, stoneground wholemeal flour, atta, chakki atta	water 537/50, protein 1321/100, fat 5/2, saturates 43/100, carbohydrate 6127/100, sugars 41/100, fibre 107/10, sodium 1/500				wheat, gluten		51/100		31/50 17/25	USDA SR28 NDB 20080; absorbs water: from memory
-soft whole wheat flour	wheat flour	whole wheat pastry flour, soft wholemeal flour	water 621/50, protein 961/100, fat 39/20, saturates 43/100, carbohydrate 3069/50, sugars 51/50, fibre 131/10, sodium 3/1000				wheat, gluten				29/50 16/25	USDA SR28 NDB 20649; absorbs water: from memory
-high-extraction wheat flour	wheat flour	sifted wheat flour, bolted wheat flour, high extraction flour					wheat, gluten				29/50 31/50	common practice: about 80 to 85 parts of flour from 100 of wheat; absorbs water: from memory
-malted flour	wheat flour	malted white flour		white flour 497/500, diastatic malt 3/500			wheat, gluten, barley				27/50 29/50	common practice: a little active malt to even out the falling number; absorbs water: as white flour
-self-raising flour	wheat flour	self-rising flour, self raising white flour, SR flour	water 1059/100, protein 989/100, fat 97/100, saturates 77/500, carbohydrate 1788/25, sugars 11/50, fibre 27/10, sodium 1193/1000				wheat, gluten		53/100			USDA SR28 NDB 20082
-T45 flour	wheat flour	T45, type 45, flour T45, farine T45					wheat, gluten				13/25 14/25	French flour types by ash in the dry matter (about 0.45 %), from memory; absorbs water: from memory
-T55 flour	wheat flour	T55, type 55, flour T55, farine T55					wheat, gluten				27/50 29/50	French flour types by ash in the dry matter (about 0.55 %), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)
-T65 flour	wheat flour	T65, type 65, flour T65, farine T65					wheat, gluten				14/25 3/5	French flour types by ash in the dry matter (about 0.65 %), from memory; absorbs water: from memory
-T80 flour	wheat flour	T80, type 80, flour T80, farine T80					wheat, gluten				29/50 31/50	French flour types by ash in the dry matter (about 0.80 %), from memory; absorbs water: from memory
-T110 flour	wheat flour	T110, type 110, flour T110, farine T110					wheat, gluten				3/5 16/25	French flour types by ash in the dry matter (about 1.10 %), from memory; absorbs water: from memory
-T150 flour	wheat flour	T150, type 150, flour T150, farine T150					wheat, gluten				31/50 17/25	French flour types by ash in the dry matter (1.40 % and more), from memory; absorbs water: from memory
-wheat 405	wheat flour	type 405, flour type 405, wheat flour 405, wheat flour type 405					wheat, gluten				13/25 14/25	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory
-wheat 550	wheat flour	wheat flour 550, type 550, flour type 550, wheat flour type 550					wheat, gluten				27/50 29/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)
-wheat 812	wheat flour	type 812, flour type 812, wheat flour 812, wheat flour type 812					wheat, gluten				14/25 3/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory
-wheat 1050	wheat flour	type 1050, flour type 1050, wheat flour 1050, wheat flour type 1050					wheat, gluten				29/50 31/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory
-wheat 1600	wheat flour	type 1600, flour type 1600, wheat flour 1600					wheat, gluten				31/50 33/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory
-semolina	wheat flour	durum semolina, fine semolina, coarse semolina, semola	water 1267/100, protein 317/25, fat 21/20, saturates 3/20, carbohydrate 6893/100, fibre 39/10, sodium 1/1000				wheat, gluten		71/100		29/50 16/25	USDA SR28 NDB 20466; absorbs water: from memory
-durum flour	wheat flour	durum wheat flour, durum, semolina rimacinata, rimacinata, re-milled semolina					wheat, gluten				29/50 16/25	milled durum wheat, common practice; absorbs water: from memory
-whole durum flour	wheat flour	wholemeal durum flour, whole grain durum flour					wheat, gluten				16/25 7/10	the whole of milled durum wheat, common practice; absorbs water: from memory
-spelt flour	wheat flour	white spelt flour, white spelt, spelt, light spelt flour, spelt 630, sifted spelt flour					wheat, gluten		47/100		51/100 11/20	spelt is a wheat: Regulation (EU) 1169/2011, Annex II; absorbs water: takes less than wheat (IREKS Compendium, spelt), the figure from memory; density: common practice
-whole spelt flour	wheat flour	wholemeal spelt flour, wholemeal spelt, whole spelt, whole grain spelt flour, wholegrain spelt flour	water 107/10, protein 29/2, fat 127/50, carbohydrate 1534/25, fibre 467/50, sodium 0				wheat, gluten				29/50 16/25	USDA FDC 2003587; absorbs water: from memory
-emmer flour	wheat flour	emmer, whole emmer flour, wholemeal emmer flour, farro flour					wheat, gluten		47/100		27/50 3/5	emmer is a wheat, common practice; absorbs water: from memory; density: common practice
-einkorn flour	wheat flour	einkorn, whole einkorn flour, wholemeal einkorn flour	water 21/2, protein 151/10, fat 381/100, carbohydrate 5979/100, fibre 891/100, sodium 0				wheat, gluten		47/100		12/25 27/50	USDA FDC 2710827, figures of the whole grain; absorbs water: from memory; density: common practice
-khorasan flour	wheat flour	khorasan, khorasan wheat flour, whole khorasan flour, kamut flour, Khorasan wheat	water 89/10, protein 74/5, fat 14/5, carbohydrate 613/10, fibre 21/2, sodium 197/50000				wheat, gluten		47/100		29/50 31/50	USDA FDC 2710830, figures of the whole grain; absorbs water: from memory; density: common practice
-triticale flour	wheat flour	triticale, whole triticale flour					wheat, rye, gluten					triticale is a cross of wheat and rye, common practice
-sprouted wheat flour	wheat flour	sprouted whole wheat flour					wheat, gluten					common practice
-wheat starch	starch	wheaten starch					wheat, gluten					common practice: starch washed out of wheat flour; some gluten stays in it
-vital wheat gluten	other	vital gluten, wheat gluten, gluten, gluten powder	water 41/5, protein 1879/25, fat 37/20, saturates 34/125, carbohydrate 1319/100, sugars 0, fibre 3/5, sodium 29/1000				wheat, gluten		11/20			USDA SR28 NDB 48052; density: common practice
-wheat bran	grain	coarse bran, fine bran, miller's bran	water 989/100, protein 311/20, fat 17/4, saturates 63/100, carbohydrate 2171/100, sugars 41/100, fibre 214/5, sodium 1/500				wheat, gluten		1/4			USDA SR28 NDB 20077
-wheat germ	grain	raw wheat germ, toasted wheat germ, wheatgerm	water 278/25, protein 463/20, fat 243/25, saturates 333/200, carbohydrate 193/5, fibre 66/5, sodium 3/250				wheat, gluten		49/100			USDA SR28 NDB 20078
-wheat berries	grain	wheat grains, wheat kernels, whole wheat berries, whole wheat grains	water 319/25, protein 77/5, fat 48/25, saturates 157/500, carbohydrate 5583/100, sugars 41/100, fibre 61/5, sodium 1/500				wheat, gluten		81/100			USDA SR28 NDB 20071
-cracked wheat	grain	wheat chops, kibbled wheat, wheat grits, wheat meal coarse					wheat, gluten		59/100			broken wheat grain, common practice; density: USDA SR portion weights, from memory
-wheat flakes	grain	rolled wheat, flaked wheat					wheat, gluten					rolled wheat grain, common practice
-malted wheat flakes	grain	malted flakes					wheat, barley, gluten					steamed, malted and rolled wheat, common practice
-bulgur	grain	bulgur wheat, bulghur, burghul	water 9, protein 1229/100, fat 133/100, saturates 29/125, carbohydrate 6337/100, sugars 41/100, fibre 25/2, sodium 17/1000				wheat, gluten		59/100			USDA SR28 NDB 20012
-sprouted wheat	grain	wheat sprouts, sprouted wheat berries, sprouted wheat grains	water 191/4, protein 749/100, fat 127/100, saturates 103/500, carbohydrate 4143/100, fibre 11/10, sodium 2/125				wheat, gluten		23/50			USDA SR28 NDB 20087
-spelt berries	grain	spelt grains, spelt kernels	water 551/50, protein 1457/100, fat 243/100, saturates 203/500, carbohydrate 5949/100, sugars 341/50, fibre 107/10, sodium 1/125				wheat, gluten		37/50			USDA SR28 NDB 20140
-spelt flakes	grain	rolled spelt					wheat, gluten					rolled spelt grain, common practice
-spelt chops	grain	cracked spelt, kibbled spelt					wheat, gluten					broken spelt grain, common practice
-green spelt	grain	freekeh, gruenkern, grünkern					wheat, gluten					unripe dried wheat or spelt grain, common practice
-couscous	grain						wheat, gluten					common practice
-emmer berries	grain	emmer grains, farro					wheat, gluten					common practice
-white rye flour	rye flour	white rye, rye 815, rye flour 815					rye, gluten				17/25 18/25	the whitest rye flour, common practice; absorbs water: rye baking tests, 70 % for type 815 (samartha.net), give or take two
-light rye flour	rye flour	light rye, rye 997, rye flour 997, rye type 997, type 997, rye flour type 997	water 57/5, protein 491/50, fat 133/100, saturates 3/20, carbohydrate 1717/25, sugars 93/100, fibre 8, sodium 1/500				rye, gluten		43/100		71/100 3/4	USDA SR28 NDB 20065; absorbs water: rye baking tests, 73 % for type 997 (samartha.net), give or take two
-medium rye flour	rye flour	medium rye, rye 1150, rye flour 1150, rye type 1150, type 1150, rye flour type 1150, T85 rye flour	water 1097/100, protein 272/25, fat 38/25, saturates 9/50, carbohydrate 6363/100, sugars 11/10, fibre 59/5, sodium 1/500				rye, gluten		43/100		73/100 77/100	USDA SR28 NDB 20064; absorbs water: rye baking tests, 75 % for type 1150 (samartha.net), give or take two
-rye 1370	rye flour	rye flour 1370, rye type 1370, type 1370, rye flour type 1370, T130 rye flour					rye, gluten				19/25 4/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: rye baking tests, 78 % for type 1370 (samartha.net), give or take two
-dark rye flour	rye flour	dark rye, rye 1740, rye flour 1740, rye type 1740, T170 rye flour	water 43/4, protein 1591/100, fat 111/50, saturates 269/1000, carbohydrate 4483/100, sugars 231/100, fibre 119/5, sodium 1/500				rye, gluten		27/50		19/25 4/5	USDA SR28 NDB 20063; absorbs water: from memory
-whole rye flour	rye flour	whole rye, wholemeal rye flour, wholemeal rye, whole grain rye flour, wholegrain rye flour, rye wholemeal, rye meal, whole rye meal, fine rye meal, coarse rye meal, pumpernickel flour, pumpernickel meal	water 53/5, protein 517/50, fat 163/100, saturates 197/1000, carbohydrate 1519/25, sugars 49/50, fibre 151/10, sodium 1/500				rye, gluten		27/50		19/25 4/5	USDA SR28 NDB 20062 (the whole grain; milling takes nothing away); absorbs water: German net dough yields 176 to 180 for wholegrain (encyclopaedia, Teigausbeute); density: USDA SR portion weights, from memory
-rye chops	grain	cracked rye, kibbled rye, chopped rye, rye grits, coarse rye chops, medium rye chops, fine rye chops					rye, gluten					broken rye grain, common practice
-rye flakes	grain	rolled rye, flaked rye					rye, gluten					rolled rye grain, common practice
-rye berries	grain	rye grains, rye kernels, whole rye berries, whole rye grains	water 53/5, protein 517/50, fat 163/100, saturates 197/1000, carbohydrate 1519/25, sugars 49/50, fibre 151/10, sodium 1/500				rye, gluten		71/100			USDA SR28 NDB 20062
-rye bran	grain						rye, gluten					common practice
-sprouted rye	grain	rye sprouts, sprouted rye grains					rye, gluten					common practice
-barley flour	other flour	barley meal, whole barley flour, wholemeal barley flour, bere meal	water 1211/100, protein 21/2, fat 8/5, saturates 67/200, carbohydrate 3221/50, sugars 4/5, fibre 101/10, sodium 1/250				barley, gluten		63/100			USDA SR28 NDB 20130
-oat flour	other flour	whole oat flour, oatmeal flour	water 443/50, protein 66/5, fat 631/100, carbohydrate 297/5, fibre 21/2, sodium 181/50000				oats, gluten		11/25			USDA FDC 2261421; density: USDA SR portion weights, from memory
-buckwheat flour	other flour	whole buckwheat flour	water 223/20, protein 631/50, fat 31/10, saturates 677/1000, carbohydrate 6059/100, sugars 13/5, fibre 10, sodium 11/1000						51/100			USDA SR28 NDB 20011
-teff flour	other flour	teff, brown teff flour, ivory teff flour							63/100			common practice; density: common practice
-rice flour	other flour	white rice flour, ground rice, fine rice flour	water 1189/100, protein 119/20, fat 71/50, saturates 193/500, carbohydrate 7773/100, sugars 3/25, fibre 12/5, sodium 0						67/100			USDA SR28 NDB 20061
-brown rice flour	other flour	whole rice flour, wholegrain rice flour	water 1197/100, protein 723/100, fat 139/50, saturates 557/1000, carbohydrate 1797/25, sugars 33/50, fibre 23/5, sodium 1/125						67/100			USDA SR28 NDB 20090
-glutinous rice flour	other flour	sweet rice flour, sticky rice flour	water 59/5, protein 669/100, fat 29/25, sodium 3/500									USDA FDC 1104867
-maize flour	other flour	yellow maize flour, fine maize flour, whole maize flour, yellow corn flour, whole corn flour, corn flour whole-grain	water 1091/100, protein 693/100, fat 193/50, saturates 543/1000, carbohydrate 1391/20, sugars 16/25, fibre 73/10, sodium 1/200						49/100		9/10 6/5	USDA SR28 NDB 20016; absorbs water: from memory
-cornmeal	other flour	maize meal, polenta, yellow cornmeal, fine cornmeal, coarse cornmeal, degermed cornmeal	water 559/50, protein 711/100, fat 7/4, saturates 11/50, carbohydrate 1511/20, sugars 161/100, fibre 39/10, sodium 7/1000						33/50		9/10 6/5	USDA SR28 NDB 20422; absorbs water: from memory
-whole-grain cornmeal	other flour	whole cornmeal, stoneground cornmeal	water 513/50, protein 203/25, fat 359/100, saturates 101/200, carbohydrate 6959/100, sugars 16/25, fibre 73/10, sodium 7/200						13/25		9/10 6/5	USDA SR28 NDB 20020; absorbs water: from memory
-masa harina	other flour	masa flour, nixtamalised maize flour, nixtamalized corn flour	water 101/10, protein 189/25, fat 217/50, carbohydrate 3483/50, fibre 176/25, sodium 273/100000						12/25		11/10 7/5	USDA FDC 2710835; density: USDA SR portion weights, from memory; absorbs water: from memory
-millet flour	other flour	whole millet flour	water 867/100, protein 43/4, fat 17/4, saturates 67/125, carbohydrate 3581/50, sugars 83/50, fibre 7/2, sodium 1/250						1/2			USDA SR28 NDB 20647
-sorghum flour	other flour	jowar flour, milo flour, white sorghum flour	water 941/100, protein 827/100, fat 359/100, carbohydrate 3569/50, fibre 301/50, sodium 0						51/100			USDA FDC 2512373; density: USDA SR portion weights, from memory
-quinoa flour	other flour	whole quinoa flour	water 199/20, protein 119/10, fat 33/5, carbohydrate 316/5, fibre 63/10, sodium 79/12500									USDA FDC 2512372
-amaranth flour	other flour	whole amaranth flour	water 949/100, protein 66/5, fat 156/25, carbohydrate 6159/100, fibre 721/100, sodium 0									USDA FDC 2512371
-chickpea flour	other flour	gram flour, besan, garbanzo flour, garbanzo bean flour							39/100			common practice: weighed as flour where it replaces flour; density: USDA SR portion weights, from memory
-chestnut flour	other flour											common practice
-soya flour	other flour	soy flour, full-fat soya flour, full-fat soy flour	water 129/25, protein 3781/100, fat 413/20, saturates 2987/1000, carbohydrate 558/25, sugars 15/2, fibre 48/5, sodium 13/1000		no		soya		7/20			USDA SR28 NDB 16115
-defatted soya flour	other flour	defatted soy flour	water 29/4, protein 2573/50, fat 61/50, saturates 17/125, carbohydrate 821/50, sugars 821/50, fibre 35/2, sodium 1/50		no		soya		11/25			USDA SR28 NDB 16117
-lupin flour	other flour	lupine flour			no		lupin					common practice: an addition of a few per cent, on top of the flour
-bean flour	other flour	broad bean flour, fava bean flour, faba bean flour			no							common practice: an improver of one or two per cent, on top of the flour
-pea flour	other flour	yellow pea flour										common practice
-potato flour	vegetable	dried potato flour	water 163/25, protein 69/10, fat 17/50, saturates 9/100, carbohydrate 386/5, sugars 88/25, fibre 59/10, sodium 11/200						17/25			USDA SR28 NDB 11413; density: USDA SR portion weights, from memory
-potato flakes	vegetable	instant mashed potato, dehydrated potato flakes, mashed potato flakes, instant potato flakes	water 329/50, protein 417/50, fat 41/100, saturates 169/1000, carbohydrate 7457/100, sugars 84/25, fibre 33/5, sodium 77/1000						1/4			USDA SR28 NDB 11378; density: USDA SR portion weights, from memory
-potato starch	starch	potato starch flour, fecule							17/25			common practice; density: common practice
-maize starch	starch	cornstarch, corn starch, maize cornflour, cornflour starch	water 208/25, protein 13/50, fat 1/20, saturates 9/1000, carbohydrate 9037/100, sugars 0, fibre 9/10, sodium 9/1000						27/50			USDA SR28 NDB 20027
-tapioca starch	starch	tapioca flour, tapioca, cassava starch, manioc starch							51/100			common practice; density: USDA SR portion weights, from memory
-rice starch	starch											common practice
-arrowroot	starch	arrowroot starch, arrowroot powder							27/50			common practice; density: USDA SR portion weights, from memory
-cassava flour	other flour	manioc flour										the whole root, dried and milled, common practice
-psyllium husk	other	psyllium, ispaghula, whole psyllium husk							17/50			common practice: a binder, on top of the flour; density: common practice
-psyllium powder	other	psyllium husk powder, ground psyllium										common practice: a binder, on top of the flour
-xanthan gum	other	xanthan, E415							11/20			common practice; density: common practice
-guar gum	other	guar, E412										common practice
-rolled oats	grain	oat flakes, porridge oats, old-fashioned oats, jumbo oats, quick oats, flaked oats, large oat flakes, small oat flakes, instant oats	water 271/25, protein 263/20, fat 163/25, saturates 111/100, carbohydrate 288/5, sugars 99/100, fibre 101/10, sodium 3/500				oats, gluten		17/50			USDA SR28 NDB 08120
-oat groats	grain	whole oats, whole oat groats, oat berries	water 411/50, protein 1689/100, fat 69/10, saturates 1217/1000, carbohydrate 5567/100, fibre 53/5, sodium 1/500				oats, gluten		33/50			USDA SR28 NDB 20038
-steel-cut oats	grain	pinhead oats, cut oats, coarse oatmeal, pinhead oatmeal, Irish oatmeal	water 101/10, protein 25/2, fat 29/5, carbohydrate 289/5, fibre 12, sodium 31/100000				oats, gluten					USDA FDC 2346397
-oat bran	grain		water 131/20, protein 173/10, fat 703/100, saturates 166/125, carbohydrate 2541/50, sugars 29/20, fibre 77/5, sodium 1/250				oats, gluten		2/5			USDA SR28 NDB 20033
-barley flakes	grain	rolled barley, flaked barley					barley, gluten					common practice
-pearl barley	grain	pearled barley					barley, gluten					common practice; may carry sulphites, Regulation (EC) 1333/2008
-hulled barley	grain	barley berries, pot barley, barley grains, whole barley					barley, gluten					common practice
-millet	grain	hulled millet, whole millet, millet grain, proso millet							17/20			common practice; density: USDA SR portion weights, from memory
-buckwheat groats	grain	whole buckwheat, roasted buckwheat, kasha, buckwheat										common practice
-quinoa	grain	whole quinoa, white quinoa, red quinoa							18/25			common practice; density: USDA SR portion weights, from memory
-amaranth	grain	whole amaranth, amaranth seed										common practice
-cooked rice	grain	boiled rice							67/100			common practice; density: USDA SR portion weights, from memory
-rice	grain	white rice, long grain rice							39/50			common practice; density: USDA SR portion weights, from memory
-popcorn maize	grain	maize grits, corn grits, hominy grits, grits										common practice
-sunflower seeds	seed	sunflower kernels, hulled sunflower seeds, sunflower seed kernels, sunflower, toasted sunflower seeds, roasted sunflower seeds	water 473/100, protein 1039/50, fat 2573/50, saturates 891/200, carbohydrate 57/5, sugars 131/50, fibre 43/5, sodium 9/1000						59/100			USDA SR28 NDB 12036
-pumpkin seeds	seed	pumpkin kernels, pepitas, toasted pumpkin seeds, roasted pumpkin seeds	water 523/100, protein 3023/100, fat 981/20, saturates 8659/1000, carbohydrate 471/100, sugars 7/5, fibre 6, sodium 7/1000						11/20			USDA SR28 NDB 12014
-sesame seeds	seed	sesame, white sesame, unhulled sesame, whole sesame seeds, brown sesame, black sesame, black sesame seeds, toasted sesame seeds	water 469/100, protein 1773/100, fat 4967/100, saturates 6957/1000, carbohydrate 233/20, sugars 3/10, fibre 59/5, sodium 11/1000				sesame		61/100			USDA SR28 NDB 12023
-hulled sesame	seed	hulled sesame seeds, sesame kernels	water 15/4, protein 409/20, fat 6121/100, saturates 1811/200, carbohydrate 13/100, sugars 12/25, fibre 58/5, sodium 47/1000				sesame		63/100			USDA SR28 NDB 12201
-flaxseed	seed	linseed, flax, flax seed, golden linseed, golden flaxseed, brown linseed, brown flaxseed, lin seed	water 174/25, protein 1829/100, fat 1054/25, saturates 3663/1000, carbohydrate 79/50, sugars 31/20, fibre 273/10, sodium 3/100						71/100			USDA SR28 NDB 12220; density: USDA SR portion weights, from memory
-ground flaxseed	seed	ground linseed, milled linseed, milled flaxseed, flax meal, flaxmeal	water 34/5, protein 18, fat 373/10, saturates 82/25, carbohydrate 113/10, fibre 231/10, sodium 367/10000						47/100			USDA FDC 2262075; density: USDA SR portion weights, from memory
-poppy seeds	seed	poppy, blue poppy seeds, white poppy seeds	water 119/20, protein 1799/100, fat 1039/25, saturates 4517/1000, carbohydrate 863/100, sugars 299/100, fibre 39/2, sodium 13/500						57/100			USDA SR28 NDB 02033
-ground poppy seeds	seed	milled poppy seeds										common practice
-chia seeds	seed	chia	water 29/5, protein 827/50, fat 1537/50, saturates 333/100, carbohydrate 193/25, fibre 172/5, sodium 2/125						7/10			USDA SR28 NDB 12006; density: common practice
-hemp seeds	seed	hulled hemp seeds, hemp hearts										common practice
-nigella	spice	nigella seed, black cumin, kalonji, black caraway, onion seed							47/100			common practice; density: common practice
-hazelnuts	nut	filberts, roasted hazelnuts, chopped hazelnuts, whole hazelnuts, cobnuts, toasted hazelnuts	water 531/100, protein 299/20, fat 243/4, saturates 558/125, carbohydrate 7, sugars 217/50, fibre 97/10, sodium 0				hazelnut		49/100			USDA SR28 NDB 12120; density: USDA SR portion weights, from memory
-walnuts	nut	walnut halves, walnut pieces, chopped walnuts, English walnuts, toasted walnuts	water 407/100, protein 1523/100, fat 6521/100, saturates 3063/500, carbohydrate 701/100, sugars 261/100, fibre 67/10, sodium 1/500				walnut		49/100			USDA SR28 NDB 12155; density: USDA SR portion weights, from memory
-almonds	nut	whole almonds, chopped almonds, toasted almonds, roasted almonds	water 441/100, protein 423/20, fat 4993/100, saturates 1901/500, carbohydrate 181/20, sugars 87/20, fibre 25/2, sodium 1/1000				almond		3/5			USDA SR28 NDB 12061; density: USDA SR portion weights, from memory
-blanched almonds	nut		water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		31/50			USDA SR28 NDB 12062
-flaked almonds	nut	sliced almonds, toasted flaked almonds, almond flakes	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		39/100			USDA SR28 NDB 12062; density: a cup of sliced almonds is 92 g, USDA SR28 NDB 12061
-slivered almonds	nut	almond slivers, nibbed almonds	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		23/50			USDA SR28 NDB 12062; density: a cup of slivered almonds is 108 g, USDA SR28 NDB 12061
-ground almonds	nut	almond flour, almond meal	water 108/25, protein 131/5, fat 251/5, carbohydrate 693/100, fibre 927/100, sodium 89/100000				almond		2/5			USDA FDC 2261420; density: USDA SR portion weights, from memory
-pecans	nut	pecan nuts, pecan halves, toasted pecans	water 88/25, protein 917/100, fat 7197/100, saturates 309/50, carbohydrate 213/50, sugars 397/100, fibre 48/5, sodium 0				pecan		23/50			USDA SR28 NDB 12142; density: USDA SR portion weights, from memory
-pistachios	nut	pistachio nuts, pistachio kernels					pistachio		13/25			common practice; density: USDA SR portion weights, from memory
-cashews	nut	cashew nuts					cashew		29/50			common practice; density: USDA SR portion weights, from memory
-macadamias	nut	macadamia nuts					macadamia		57/100			common practice; density: USDA SR portion weights, from memory
-brazil nuts	nut						brazil nut		14/25			common practice; density: USDA SR portion weights, from memory
-pine nuts	nut	pine kernels, pignoli					pine nut		57/100			common practice; a tree nut in the United States, not in Annex II of Regulation (EU) 1169/2011; density: USDA SR portion weights, from memory
-peanuts	nut	groundnuts, roasted peanuts					peanut		31/50			common practice; density: USDA SR portion weights, from memory
-chestnuts	nut	cooked chestnuts, peeled chestnuts							3/5			common practice; density: USDA SR portion weights, from memory
-desiccated coconut	nut	dried coconut, unsweetened coconut, shredded coconut	water 3, protein 172/25, fat 6453/100, saturates 28609/500, carbohydrate 147/20, sugars 147/20, fibre 163/10, sodium 37/1000						17/50			USDA SR28 NDB 12108; density: USDA SR portion weights, from memory
-coconut flour	nut								49/100			common practice; density: common practice
-marzipan	other	almond paste					almond		24/25			common practice; density: USDA SR portion weights, from memory
-praline paste	other	hazelnut paste, hazelnut praline					hazelnut					common practice
-raisins	fruit	seedless raisins, dark raisins	water 1543/100, protein 307/100, fat 23/50, saturates 29/500, carbohydrate 1887/25, sugars 5919/100, fibre 37/10, sodium 11/1000						61/100			USDA SR28 NDB 09298; density: USDA SR portion weights, from memory
-sultanas	fruit	golden raisins, golden sultanas	water 1497/100, protein 339/100, fat 23/50, saturates 151/1000, carbohydrate 1888/25, sugars 5919/100, fibre 4, sodium 3/250				?		61/100			USDA SR28 NDB 09297; density: USDA SR portion weights, from memory
-currants	fruit	dried currants, zante currants	water 1921/100, protein 102/25, fat 27/100, saturates 7/250, carbohydrate 1682/25, sugars 1682/25, fibre 34/5, sodium 1/125						61/100			USDA SR28 NDB 09085; density: USDA SR portion weights, from memory
-dates	fruit	dried dates, pitted dates, chopped dates	water 2053/100, protein 49/20, fat 39/100, saturates 4/125, carbohydrate 6703/100, sugars 1267/20, fibre 8, sodium 1/500						31/50			USDA SR28 NDB 09087; density: USDA SR portion weights, from memory
-dried figs	fruit		water 601/20, protein 33/10, fat 93/100, saturates 18/125, carbohydrate 5407/100, sugars 1198/25, fibre 49/5, sodium 1/100						63/100			USDA SR28 NDB 09094; density: USDA SR portion weights, from memory
-fresh figs	fruit	ripe figs, raw figs	water 79							50		USDA SR NDB 09089, from memory: 79 g water, a medium one 50 g
-dried apricots	fruit		water 3089/100, protein 339/100, fat 51/100, saturates 17/1000, carbohydrate 2767/50, sugars 1336/25, fibre 73/10, sodium 1/100				?			7		USDA SR28 NDB 09032; one as there, without shell or skin
-dried cranberries	fruit	sweetened dried cranberries	water 1579/100, protein 17/100, fat 109/100, saturates 11/125, carbohydrate 155/2, sugars 1814/25, fibre 53/10, sodium 1/200						17/25			USDA SR28 NDB 09079; density: a quarter cup there is 40 g
-fresh cranberries	fruit	frozen cranberries, raw cranberries	water 87						21/50			USDA SR NDB 09078, from memory: 87 g water; 100 g a cup
-prunes	fruit	dried plums, pitted prunes	water 773/25, protein 109/50, fat 19/50, saturates 11/125, carbohydrate 2839/50, sugars 3813/100, fibre 71/10, sodium 1/500						37/50			USDA SR28 NDB 09291; density: USDA SR portion weights, from memory
-dried pears	fruit						?					common practice
-dried apples	fruit	apple rings					?					common practice
-dried cherries	fruit	sour cherries dried					?		17/25			common practice; density: USDA SR portion weights, from memory
-mixed dried fruit	fruit	mixed vine fruit, vine fruit					?					common practice
-candied fruit	fruit	glace fruit, tutti frutti	water 167/10, protein 17/50, fat 7/100, saturates 1/100, carbohydrate 4057/50, sugars 2017/25, fibre 8/5, sodium 49/500				?					USDA SR28 NDB 09426
-candied peel	fruit	mixed peel, candied orange peel, candied lemon peel, candied orange, candied citrus peel, orangeat, citronat, succade					?		63/100			common practice; density: common practice
-glace cherries	fruit	candied cherries, maraschino cherries					?		17/20			common practice; density: common practice
-apples	fruit	peeled apples, diced apple, cooking apples	water 8667/100, protein 27/100, fat 13/100, saturates 21/1000, carbohydrate 573/50, sugars 101/10, fibre 13/10, sodium 0						53/100			USDA SR28 NDB 09004; density: USDA SR portion weights, from memory
-pears	fruit	fresh pears										common practice
-blueberries	fruit	bilberries, fresh blueberries, frozen blueberries							63/100			common practice; density: USDA SR portion weights, from memory
-raspberries	fruit	frozen raspberries							13/25			common practice; density: USDA SR portion weights, from memory
-cherries	fruit	fresh cherries, pitted cherries, sour cherries							13/20			common practice; density: USDA SR portion weights, from memory
-plums	fruit	damsons										common practice
-bananas	fruit	ripe bananas, mashed banana							19/20			common practice; density: USDA SR portion weights, from memory; mashed
-lemon zest	fruit	lemon peel, grated lemon peel, lemon rind	water 408/5, protein 3/2, fat 3/10, saturates 39/1000, carbohydrate 27/5, sugars 417/100, fibre 53/5, sodium 3/500						41/100			USDA SR28 NDB 09156; density: common practice
-orange zest	fruit	orange peel, grated orange peel, orange rind	water 145/2, protein 3/2, fat 1/5, saturates 3/125, carbohydrate 72/5, fibre 53/5, sodium 3/1000						41/100			USDA SR28 NDB 09216; density: common practice
-apple puree	fruit	apple sauce, applesauce, stewed apple	water 88			yes			103/100			unsweetened, about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-lemon juice	liquid	fresh lemon juice	water 9231/100, protein 7/20, fat 6/25, saturates 1/25, carbohydrate 33/5, sugars 63/25, fibre 3/10, sodium 1/1000						103/100			USDA SR28 NDB 09152
-orange juice	liquid	fresh orange juice	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-apple juice	liquid	sweet cider	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-jam	other	fruit spread, jelly jam, marmalade							27/20			common practice; density: USDA SR portion weights, from memory
-boiled potatoes	vegetable	cooked potatoes, potatoes, mashed potato, cooked mashed potato, riced potatoes	water 3873/50, protein 171/100, fat 1/10, saturates 13/500, carbohydrate 1821/100, sugars 89/100, fibre 9/5, sodium 1/200						33/50			USDA SR28 NDB 11367; density: USDA SR portion weights, from memory
-baked potatoes	vegetable	roast potatoes	water 7543/100, protein 21/10, fat 3/20, saturates 11/500, carbohydrate 949/50, sugars 153/100, fibre 21/10, sodium 7/1000									USDA SR28 NDB 11357
-raw potatoes	vegetable	grated potatoes, grated raw potato	water 317/4, protein 41/20, fat 9/100, saturates 1/40, carbohydrate 1539/100, sugars 41/50, fibre 21/10, sodium 3/500									USDA SR28 NDB 11352
-sweet potatoes	vegetable	cooked sweet potato, mashed sweet potato							14/25			common practice; density: USDA SR portion weights, from memory
-onions	vegetable	raw onions, sliced onions, chopped onions, yellow onions	water 8911/100, protein 11/10, fat 1/10, saturates 21/500, carbohydrate 191/25, sugars 106/25, fibre 17/10, sodium 1/250						17/25			USDA SR28 NDB 11282; density: USDA SR portion weights, from memory
-fried onions	vegetable	roasted onions, caramelised onions, caramelized onions, crisp onions					?					common practice; bought ones are often dusted with wheat flour
-dried onions	vegetable	onion flakes, dehydrated onions	water 393/100, protein 179/20, fat 23/50, saturates 39/500, carbohydrate 1852/25, sugars 3741/100, fibre 46/5, sodium 21/1000						17/50			USDA SR28 NDB 11284; 5 g a tablespoon there
-garlic	vegetable	raw garlic, garlic cloves, peeled garlic	water 2929/50, protein 159/25, fat 1/2, saturates 89/1000, carbohydrate 774/25, sugars 1, fibre 21/10, sodium 17/1000						57/100	3		USDA SR28 NDB 11215; one as there, without shell or skin; 136 g a cup there
-roasted garlic	vegetable	roast garlic										common practice
-tomatoes	vegetable	cherry tomatoes, fresh tomatoes, chopped tomatoes	water 2363/25, protein 22/25, fat 1/5, saturates 7/250, carbohydrate 269/100, sugars 263/100, fibre 6/5, sodium 1/200						19/25			USDA SR28 NDB 11529; density: USDA SR portion weights, from memory
-sun-dried tomatoes	vegetable	dried tomatoes, sundried tomatoes	water 364/25, protein 1411/100, fat 297/100, saturates 213/500, carbohydrate 2173/50, sugars 3759/100, fibre 123/10, sodium 107/1000				?		23/100			USDA SR28 NDB 11955; density: USDA SR portion weights, from memory
-passata	vegetable	sieved tomatoes, tomato passata	water 2197/25, protein 33/20, fat 21/100, saturates 29/1000, carbohydrate 177/25, sugars 483/100, fibre 19/10, sodium 7/250			yes			53/50			USDA SR28 NDB 11547
-tomato paste	vegetable	tomato concentrate, double concentrate tomato	water 147/2, protein 108/25, fat 47/100, saturates 1/10, carbohydrate 1481/100, sugars 609/50, fibre 41/10, sodium 59/1000			yes			111/100			USDA SR28 NDB 11546; density: USDA SR portion weights, from memory
-carrots	vegetable	grated carrots, raw carrots	water 8829/100, protein 93/100, fat 6/25, saturates 37/1000, carbohydrate 339/50, sugars 237/50, fibre 14/5, sodium 69/1000						23/50			USDA SR28 NDB 11124; density: USDA SR portion weights, from memory
-beetroot	vegetable	beets, cooked beetroot, red beet, grated beetroot										common practice
-pumpkin puree	vegetable	squash puree, canned pumpkin	water 8997/100, protein 11/10, fat 7/25, saturates 73/500, carbohydrate 519/100, sugars 33/10, fibre 29/10, sodium 1/200			yes			26/25			USDA SR28 NDB 11424; density: USDA SR portion weights, from memory
-leeks	vegetable	sliced leeks										common practice
-celeriac	vegetable	celery root, celeriac root	water 88				celery					celery of Annex II includes celeriac; about 88 g water in 100 g, from memory
-celery	vegetable	celery sticks, celery stalks					celery					Regulation (EU) 1169/2011, Annex II
-spinach	vegetable	spinach leaves							13/100			common practice; density: USDA SR portion weights, from memory
-nettles	vegetable	nettle leaves										common practice
-mushrooms	vegetable	sliced mushrooms										common practice
-sweet peppers	vegetable	bell peppers, red peppers, capsicum										common practice
-courgettes	vegetable	zucchini, grated courgette							13/25			common practice; density: USDA SR portion weights, from memory
-sauerkraut	vegetable	drained sauerkraut							3/5			common practice; density: USDA SR portion weights, from memory
-olives	vegetable	pitted olives, black olives, green olives, ripe olives, stoned olives, kalamata olives	water 7999/100, protein 21/25, fat 267/25, saturates 283/200, carbohydrate 153/50, sugars 0, fibre 16/5, salt 147/80						57/100			USDA SR28 NDB 09193; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-capers	vegetable	pickled capers										common practice
-chives	vegetable	chopped chives, spring onions, scallions, green onions							1/5			common practice; density: common practice
-water	water	tap water, warm water, cold water, boiling water, hot water, ice, iced water, ice water, crushed ice, lukewarm water, h2o, Wasser, eau, acqua, agua	water 100						1			taken as water alone, 1 ml weighing 1 g
-beer	liquid	ale, lager, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003
-wheat beer	liquid	weissbier, hefeweizen, witbier, cloudy wheat beer	water 92				wheat, barley, gluten		1			about half of its malt is wheat, the rest barley; water as beer, from memory
-hard cider	liquid	dry cider, still cider, fermented cider	water 92				?		101/100			about 92 g water in 100 g, from memory; density: from memory
-kvass	liquid	bread kvass	water 94				rye, gluten					about 94 g water in 100 g, from memory
-wine	liquid	red wine, white wine	water 87				sulphites		99/100			about 87 g water in 100 g, from memory; density: from memory
-rum	liquid	dark rum, brandy, kirsch, whiskey, whisky	water 333/5, alcohol 167/5						47/50			USDA SR NDB 14037, spirits of 40 per cent by volume, from memory: 33.4 g alcohol in 100 g, the rest water; density: 27.8 g a fluid ounce there
-coffee	liquid	brewed coffee, espresso	water 99						1			brewed, about 99 g water in 100 g, from memory; density: from memory
-distilled vinegar	liquid	spirit vinegar, white vinegar, white distilled vinegar	water 4739/50, protein 0, fat 0, saturates 0, carbohydrate 1/25, sugars 1/25, fibre 0, sodium 1/500						101/100			USDA SR28 NDB 02053
-cider vinegar	liquid	apple cider vinegar	water 9381/100, protein 0, fat 0, saturates 0, carbohydrate 93/100, sugars 2/5, fibre 0, sodium 1/200						101/100			USDA SR28 NDB 02048
-malt vinegar	liquid		water 95				barley, gluten					about 95 g water in 100 g, from memory
-potato water	liquid	potato cooking water	water 99									common practice: water that potatoes were boiled in, taken as 99 g water in 100 g
-coconut milk	liquid	canned coconut milk	water 73, fat 21						24/25			canned, about 73 g water and 21 g fat in 100 g, from memory; density: USDA SR portion weights, from memory
-oat drink	liquid	oat milk	water 90				oats, gluten		103/100			about 90 g water in 100 g, from memory; density: common practice
-soya drink	liquid	soy milk, soya milk, soy drink	water 93				soya		103/100			about 93 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-almond drink	liquid	almond milk	water 97				almond		101/100			about 97 g water in 100 g, from memory; density: common practice
-milk	dairy	whole milk, full-fat milk, full cream milk, fresh milk, warm milk, cold milk, scalded milk, lukewarm milk, Milch, lait, latte, leche	water 8813/100, protein 63/20, fat 327/100, saturates 373/200, carbohydrate 239/50, sugars 101/20, fibre 0, sodium 43/1000				milk		103/100			USDA SR28 NDB 01211
-semi-skimmed milk	dairy	reduced-fat milk, half-fat milk, low-fat milk	water 446/5, protein 33/10, fat 99/50				milk		103/100			about 2 g fat in 100 g, from memory; density: USDA SR portion weights, from memory
-skimmed milk	dairy	skim milk, nonfat milk, fat-free milk, non-fat milk	water 2271/25, protein 337/100, fat 2/25, saturates 51/1000, carbohydrate 124/25, sugars 509/100, fibre 0, sodium 21/500				milk		26/25			USDA SR28 NDB 01151
-evaporated milk	dairy	unsweetened condensed milk	water 74				milk		107/100			about 74 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-sweetened condensed milk	dairy		water 27, sugars 54				milk					about 27 g water in 100 g, from memory
-milk powder	dairy	skimmed milk powder, skim milk powder, nonfat dry milk, nonfat dry milk powder, non-fat dry milk, NFDM, dry milk, dried milk, milk solids, nonfat milk powder, dried skimmed milk, high-heat nonfat dry milk	water 79/25, protein 904/25, fat 77/100, saturates 499/1000, carbohydrate 2599/50, sugars 2599/50, fibre 0, sodium 107/200				milk		51/100			USDA SR28 NDB 01091
-instant milk powder	dairy	instant nonfat dry milk, instant dry milk, instant skimmed milk powder	water 99/25, protein 351/10, fat 18/25, saturates 47/100, carbohydrate 5219/100, sugars 5219/100, fibre 0, sodium 549/1000				milk		29/100			USDA SR28 NDB 01155
-whole milk powder	dairy	dried whole milk, full-fat milk powder, dry whole milk, full cream milk powder	water 247/100, protein 658/25, fat 2671/100, saturates 8371/500, carbohydrate 1921/50, sugars 1921/50, fibre 0, sodium 371/1000				milk		27/50			USDA SR28 NDB 01212
-buttermilk	dairy	cultured buttermilk, low-fat buttermilk	water 9013/100, protein 331/100, fat 22/25, saturates 137/250, carbohydrate 479/100, sugars 479/100, fibre 0, sodium 19/100				milk		26/25			USDA SR28 NDB 01088
-buttermilk powder	dairy	dried buttermilk, dry buttermilk	water 297/100, protein 343/10, fat 289/50, saturates 1799/500, carbohydrate 49, sugars 49, fibre 0, sodium 517/1000				milk		51/100			USDA SR28 NDB 01094
-whey	dairy	sweet whey, fresh whey	water 93				milk		26/25			about 93 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-whey powder	dairy	dried whey, dry whey	water 3				milk					about 3 g water in 100 g, from memory
-yoghurt	dairy	yogurt, natural yoghurt, plain yogurt, plain yoghurt, whole milk yoghurt, whole milk yogurt, yoghourt	water 879/10, protein 347/100, fat 13/4, saturates 262/125, carbohydrate 233/50, sugars 233/50, fibre 0, sodium 23/500				milk		26/25			USDA SR28 NDB 01116; density: USDA SR portion weights, from memory
-strained yoghurt	dairy	Greek yoghurt, Greek yogurt, strained yogurt	water 81				milk		101/100			about 81 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-kefir	dairy		water 88				milk		103/100			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-quark	dairy	low-fat quark, curd cheese, fromage frais, fromage blanc	water 81				milk		26/25			low-fat, about 81 g water in 100 g, from memory; density: common practice
-cottage cheese	dairy		water 79				milk		19/20			about 79 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-ricotta	dairy	ricotta cheese	water 717/10, protein 563/50, fat 649/50, saturates 1659/200, carbohydrate 76/25, sugars 27/100, fibre 0, sodium 21/250				milk		21/20			USDA SR28 NDB 01036
-cream cheese	dairy	full-fat soft cheese	water 53, fat 34				milk		49/50			about 53 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-heavy cream	dairy	whipping cream, heavy whipping cream	water 5781/100, protein 71/25, fat 902/25, saturates 2879/125, carbohydrate 137/50, sugars 73/25, fibre 0, sodium 27/1000				milk		101/100			USDA SR28 NDB 01053
-double cream	dairy		water 47, fat 48				milk		101/100			British double cream, at least 48 g fat in 100 g, from memory; density: USDA SR portion weights, from memory
-single cream	dairy	light cream, coffee cream, table cream, pouring cream	water 7451/100, protein 74/25, fat 191/10, saturates 1272/125, carbohydrate 141/50, sugars 367/100, fibre 0, sodium 9/125				milk		101/100			USDA SR28 NDB 01050
-half and half	dairy		water 80, fat 23/2				milk		51/50			about 80 g water in 100 g, from memory; density: USDA SR portion weights, from memory
-soured cream	dairy	sour cream, smetana, smetena	water 7307/100, protein 61/25, fat 387/20, saturates 507/50, carbohydrate 463/100, sugars 341/100, fibre 0, sodium 31/1000				milk		97/100			USDA SR28 NDB 01056; density: 230 g a cup there
-creme fraiche	dairy		water 60, fat 35				milk		101/100			about 60 g water in 100 g, from memory; density: common practice
-butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter, diced butter, beurre, burro, mantequilla	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water
-salted butter	fat	lightly salted butter	water 1587/100, protein 17/20, fat 8111/100, saturates 6421/125, carbohydrate 3/50, sugars 3/50, fibre 0, salt 643/400				milk		24/25			USDA SR28 NDB 01001; salt is 2.5 times its sodium
-dry butter	fat	lamination butter, tourage butter, butter sheets, roll-in butter	water 14, fat 84				milk		24/25			butter of 84 g fat in 100 g made for laminating, common practice
-clarified butter	fat	ghee, butter oil, anhydrous butter, butterfat, browned butter	water 6/25, protein 7/25, fat 2487/25, saturates 15481/250, carbohydrate 0, sugars 0, fibre 0, sodium 1/500				milk		87/100			USDA SR28 NDB 01003
-cheddar	other	cheddar cheese, grated cheddar, hard cheese, grated cheese	water 1851/50, protein 2287/100, fat 3331/100, saturates 18867/1000, carbohydrate 309/100, sugars 12/25, fibre 0, salt 653/400				milk		12/25			USDA SR28 NDB 01009; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-parmesan	other	parmesan cheese, grana, hard grating cheese	water 729/25, protein 143/4, fat 2583/100, saturates 1641/100, carbohydrate 161/50, sugars 4/5, fibre 0, salt 86/25				milk		21/50			USDA SR28 NDB 01033; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory; grana of some makers holds lysozyme of egg: read its label
-grated parmesan	other	grated parmesan cheese	water 453/20, protein 1421/50, fat 696/25, saturates 15371/1000, carbohydrate 1391/100, sugars 7/100, fibre 0, salt 451/100				milk		21/50			USDA SR28 NDB 01032; salt is 2.5 times its sodium; grana of some makers holds lysozyme of egg: read its label
-gruyere	other	gruyere cheese	water 3319/100, protein 2981/100, fat 1617/50, saturates 18913/1000, carbohydrate 9/25, sugars 9/25, fibre 0, salt 357/200				milk		23/50			USDA SR28 NDB 01023; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-mozzarella	other	mozzarella cheese, low-moisture mozzarella, pizza mozzarella	water 4707/100, protein 95/4, fat 989/50, saturates 2259/200, carbohydrate 279/50, sugars 19/10, fibre 0, salt 333/200				milk		47/100			USDA SR28 NDB 01029; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-feta	other	feta cheese	water 2761/50, protein 1421/100, fat 532/25, saturates 7473/500, carbohydrate 409/100, sugars 409/100, fibre 0, salt 917/400				milk		63/100			USDA SR28 NDB 01019; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory
-blue cheese	other						milk		57/100			common practice; density: USDA SR portion weights, from memory
-eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs, uova, huevos, Eier, œufs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg		103/100	50		USDA SR28 NDB 01123; one as there, without shell or skin; 243 g a cup there
-egg yolks	egg	yolks, liquid egg yolk, liquid yolk, sugared yolk	water 5231/100, protein 793/50, fat 1327/50, saturates 9551/1000, carbohydrate 359/100, sugars 14/25, fibre 0, sodium 6/125				egg		103/100	17		USDA SR28 NDB 01125; one as there, without shell or skin
-egg whites	egg	whites, albumen, liquid egg white	water 8757/100, protein 109/10, fat 17/100, saturates 0, carbohydrate 73/100, sugars 71/100, fibre 0, sodium 83/500				egg		103/100	33		USDA SR28 NDB 01124; one as there, without shell or skin
-dried egg	egg	egg powder, whole egg powder, dried whole egg, dry egg, powdered egg, powdered whole egg	water 139/50, protein 961/20, fat 439/10, saturates 15069/1000, carbohydrate 113/100, sugars 14/25, fibre 0, sodium 119/250				egg		17/50			USDA SR28 NDB 01133
-dried egg white	egg	egg white powder, dried albumen, meringue powder	water 8				egg					about 8 g water in 100 g, from memory
-olive oil	fat	extra virgin olive oil, virgin olive oil, light olive oil, EVO oil, olio EVO, olio d'oliva, aceite de oliva	water 0, protein 0, fat 100, saturates 1726/125, carbohydrate 0, sugars 0, fibre 0, sodium 1/500						91/100			USDA SR28 NDB 04053
-sunflower oil	fat	sunflower seed oil, cold-pressed sunflower oil, deodorised sunflower oil	water 0, protein 0, fat 100, saturates 103/10, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04506
-high-oleic sunflower oil	fat		water 0, protein 0, fat 100, saturates 9859/1000, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04584
-rapeseed oil	fat	canola oil, canola, colza oil, cold-pressed rapeseed oil	water 0, protein 0, fat 100, saturates 1473/200, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04582; density: 218 g a cup there
-soya oil	fat	soybean oil, soy oil, soya bean oil	water 0, protein 0, fat 100, saturates 313/20, carbohydrate 0, sugars 0, fibre 0, sodium 0				soya		23/25			USDA SR28 NDB 04044
-sesame oil	fat	toasted sesame oil	water 0, protein 0, fat 100, saturates 71/5, carbohydrate 0, sugars 0, fibre 0, sodium 0				sesame		23/25			USDA SR28 NDB 04058
-pumpkin seed oil	fat	cold-pressed pumpkin seed oil	water 0, fat 100						23/25			common practice
-walnut oil	fat		water 0, fat 100				walnut		23/25			common practice
-linseed oil	fat	flaxseed oil	water 0, fat 100						23/25			common practice
-maize oil	fat	corn oil	water 0, fat 100						23/25			common practice
-coconut oil	fat	coconut fat, virgin coconut oil	water 3/100, protein 0, fat 991/10, saturates 165/2, sodium 0						23/25			USDA FDC 330458; density: USDA SR portion weights, from memory
-palm fat	fat	palm oil, hardened palm fat	water 0, fat 100									common practice
-lard	fat	rendered pork fat, pork lard, strutto, leaf lard	water 0, protein 0, fat 100, saturates 196/5, carbohydrate 0, sugars 0, fibre 0, sodium 0						87/100			USDA SR28 NDB 04002
-beef dripping	fat	dripping, tallow	water 0, fat 100						87/100			common practice; density: USDA SR portion weights, from memory
-beef suet	fat	fresh suet, raw suet, block suet	water 4, fat 94						11/20			USDA SR NDB 13335, from memory: 4.0 g water and 94 g fat; density: common practice, grated
-shredded suet	fat	packet suet, suet pellets	water 2, fat 84				wheat, gluten		11/20			common practice: about a seventh of it is the flour that keeps it loose, mostly wheat, some rice: read its label; density: common practice
-goose fat	fat	duck fat, chicken fat, schmaltz	water 0, fat 100									common practice
-shortening	fat	vegetable shortening, vegetable fat, white vegetable fat, emulsified shortening, hydrogenated shortening, all-purpose shortening, high-ratio shortening	water 0, protein 0, fat 9997/100, saturates 1249/50, carbohydrate 0, sugars 0, fibre 0, sodium 1/250				?		87/100			USDA SR28 NDB 04615
-margarine	fat	baking margarine, block margarine, stick margarine, pastry margarine, cake margarine	water 413/25, protein 4/25, fat 8071/100, saturates 15189/1000, carbohydrate 7/10, sugars 0, fibre 0, salt 751/400				?		19/20			USDA SR28 NDB 04610; salt is 2.5 times its sodium
-sugar	sweetener	white sugar, granulated sugar, caster sugar, castor sugar, superfine sugar, fine sugar, table sugar, cane sugar, beet sugar, crystal sugar, baker's sugar, fine granulated sugar, extra fine sugar, Zucker, sucre, zucchero, azúcar	water 1/50, carbohydrate 4999/50, sugars 4999/50						17/20			sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335
-brown sugar	sweetener	light brown sugar, dark brown sugar, soft brown sugar, light soft brown sugar, dark soft brown sugar, muscovado, muscovado sugar, demerara sugar, raw cane sugar, raw sugar, turbinado sugar, turbinado	water 67/50, protein 3/25, fat 0, saturates 0, carbohydrate 9809/100, sugars 4851/50, fibre 0, sodium 7/250						93/100			USDA SR28 NDB 19334; density: USDA SR portion weights, from memory
-icing sugar	sweetener	powdered sugar, confectioners' sugar, 10X sugar	water 23/100, protein 0, fat 0, saturates 0, carbohydrate 9977/100, sugars 9781/100, fibre 0, sodium 1/500						51/100			USDA SR28 NDB 19336
-pearl sugar	sweetener	nib sugar, sugar nibs, hail sugar, decorating sugar, coarse sugar, Belgian pearl sugar, preserving sugar	water 1/50, carbohydrate 4999/50, sugars 4999/50									sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335
-vanilla sugar	sweetener		water 1/50, carbohydrate 4999/50, sugars 4999/50						17/20			common practice: sugar with a little vanilla; density: common practice
-dextrose	sweetener	glucose powder, corn sugar, dextrose monohydrate	water 9, sugars 91									dextrose monohydrate is one molecule of water to one of sugar: 180.16 in 198.17 parts
-honey	sweetener	clear honey, runny honey, blossom honey, forest honey, liquid honey	water 171/10, protein 3/10, fat 0, saturates 0, carbohydrate 411/5, sugars 2053/25, fibre 1/5, sodium 1/250						143/100			USDA SR28 NDB 19296
-malt syrup	sweetener	malt extract syrup, barley malt syrup, liquid malt, liquid malt extract, barley malt extract, non-diastatic malt syrup, inactive malt syrup, malt extract	water 211/10, protein 31/5, fat 0, saturates 0, carbohydrate 713/10, sugars 713/10, fibre 0, sodium 7/200				barley, gluten		7/5			USDA SR28 NDB 19352
-diastatic malt syrup	malt	active malt syrup, diastatic malt extract	water 211/10, sugars 713/10			yes	barley, gluten		7/5			water and sugars as malt syrup, USDA SR28 NDB 19352; 332 g a cup there
-beet syrup	sweetener	sugar beet syrup, beet molasses	water 22, sugars 66									about 78 g dry matter in 100 g, from memory
-molasses	sweetener	blackstrap molasses, dark molasses, light molasses, cane molasses, unsulphured molasses, unsulfured molasses	water 2187/100, protein 0, fat 1/10, saturates 9/500, carbohydrate 7473/100, sugars 1868/25, fibre 0, sodium 37/1000						71/50			USDA SR28 NDB 19304
-black treacle	sweetener		water 22						71/50			about 78 g dry matter in 100 g, from memory; density: from memory
-golden syrup	sweetener	light treacle, refiners' syrup	water 18, sugars 79						143/100			about 18 g water in 100 g, from memory; density: from memory
-maple syrup	sweetener		water 3239/100, protein 1/25, fat 3/50, saturates 7/1000, carbohydrate 1676/25, sugars 3023/50, fibre 0, sodium 3/250						27/20			USDA SR28 NDB 19353
-corn syrup	sweetener	light corn syrup, glucose syrup, liquid glucose	water 2281/100, protein 0, fat 1/5, saturates 0, carbohydrate 7679/100, sugars 7677/100, fibre 0, sodium 31/500						36/25			USDA SR28 NDB 19350
-invert syrup	sweetener	invert sugar, invert sugar syrup, trimoline	water 22, sugars 78									about 78 g dry matter in 100 g, from memory
-agave syrup	sweetener	agave nectar, agave	water 23, sugars 68						69/50			about 23 g water in 100 g, from memory; density: from memory
-rice syrup	sweetener	brown rice syrup	water 22						7/5			about 22 g water in 100 g, from memory; density: from memory
-date syrup	sweetener	date molasses, silan	water 25, sugars 65						7/5			about 25 g water in 100 g, from memory; density: from memory
-apple syrup	sweetener	apple molasses, pear syrup	water 30									about 30 g water in 100 g, from memory
-apple butter	fruit	apple spread	water 56, sugars 35			yes			119/100			USDA SR NDB 19294, from memory: 56 g water; 282 g a cup
-caramel colour	other	caramel color, burnt sugar, caramel colouring, caramel coloring					?					common practice
-diastatic malt	malt	diastatic malt flour, active malt, active malt flour, enzyme-active malt, diastatic malt powder, enzyme-active malt flour, barley malt flour, active barley malt, diastatic barley malt, active malt powder	water 821/100, protein 257/25, fat 46/25, saturates 193/500, carbohydrate 356/5, sugars 4/5, fibre 71/10, sodium 11/1000				barley, gluten		17/25			USDA SR28 NDB 20131
-rye malt	malt	active rye malt, diastatic rye malt, light rye malt, pale rye malt					rye, gluten					common practice
-non-diastatic malt powder	sweetener	inactive malt powder, non-diastatic malt, inactive malt, dry malt extract, dried malt extract, nondiastatic malt powder, inactive malt flour	water 3				barley, gluten					common practice: dried malt extract, its enzymes killed; about 3 g water in 100 g, from memory
-roasted malt	other	roasted barley malt, roast malt, dark malt, chocolate malt, black malt, roasted malt flour					barley, gluten					common practice: kilned so hot that no enzymes are left
-red rye malt	other	red malt, fermented rye malt, fermented malt, solod, roasted rye malt, dark rye malt					rye, gluten					common practice: stewed and dried so hot that no enzymes are left
-crystal malt	other	caramel malt, toffee malt					barley, gluten					common practice: stewed and kilned so hot that no enzymes are left
-malted barley	grain	malted barley grains, crushed malted barley					barley, gluten					common practice
-fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast, levadura fresca, levure fraîche, lievito fresco, Frischhefe	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon
-active dry yeast	yeast	active dried yeast, ADY, traditional dried yeast, dried active yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						81/100			USDA SR28 NDB 18375
-instant yeast	yeast	instant dry yeast, instant dried yeast, IDY, instant active dry yeast, rapid-rise yeast, quick-rise yeast, bread machine yeast, easy-blend yeast, easy-blend dried yeast	water 5						16/25			about 5 g water in 100 g; 9.5 g a tablespoon, household tables; common practice
-sweet-dough yeast	sweet-dough yeast	osmotolerant yeast, osmotolerant instant yeast, sweet-dough instant yeast, instant yeast for sweet doughs, osmotolerant instant dry yeast	water 5						16/25			instant yeast of a strain that bears sugar; common practice
-fresh sweet-dough yeast	sweet-dough yeast	osmotolerant fresh yeast, fresh osmotolerant yeast, compressed sweet-dough yeast	water 69									water as fresh yeast, USDA SR28 NDB 18374; common practice
-ripe rye starter	culture	rye starter, rye sour starter, rye sourdough starter, rye culture, medium rye starter, rye mother		medium rye flour 1/2, water 1/2			rye, gluten					common practice: kept on its own weight of water
-ripe whole rye starter	culture	whole rye starter, wholemeal rye starter, whole rye culture		whole rye flour 1/2, water 1/2			rye, gluten					common practice: kept on its own weight of water
-stiff rye starter	culture	firm rye starter		medium rye flour 5/8, water 3/8			rye, gluten					common practice
-ripe wheat starter	culture	wheat starter, white starter, ripe white starter, white wheat starter, ripe levain starter, levain culture, wheat culture, white culture, ripe starter, mature white starter, wheat mother		white flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
-even starter	culture	starter of equal parts		white flour 1/2, water 1/2			wheat, gluten					common practice: as much flour as water by weight
-ripe whole wheat starter	culture	whole wheat starter, wholemeal starter, wholewheat starter, whole wheat culture, wholemeal wheat starter		whole wheat flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
-ripe spelt starter	culture	spelt starter, spelt culture		spelt flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
-ripe einkorn starter	culture	einkorn starter		einkorn flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water
-stiff starter	culture	stiff levain starter, stiff wheat starter, firm starter, ripe stiff starter, lievito madre, pasta madre, stiff levain culture		white flour 2/3, water 1/3			wheat, gluten					common practice: 50 parts of water to 100 of flour
-liquid levain starter	culture	liquid levain culture, liquid levain, ripe liquid levain starter		white flour 4/9, water 5/9			wheat, gluten					common practice: 125 parts of water to 100 of flour
-ripe rice starter	culture	rice starter, gluten-free starter		brown rice flour 1/2, water 1/2								common practice: kept on its own weight of water
-ripe buckwheat starter	culture	buckwheat starter		buckwheat flour 1/2, water 1/2								common practice: kept on its own weight of water
-ripe teff starter	culture	teff starter, ersho, injera starter		teff flour 2/5, water 3/5								common practice
-dried sourdough	other	dry sourdough, sourdough powder, rye sourdough powder					?					common practice: for taste only, nothing in it rises
-salt	salt	fine salt, sea salt, table salt, cooking salt, fine sea salt, iodised salt, iodized salt, Salz, sel, sale, sal	water 0, salt 100						61/50			taken as sodium chloride alone; USDA SR28 NDB 02047 has 0.2 g water; density from its spoon of 6 g
-kosher salt	salt		water 0, salt 100						14/25 49/50			taken as sodium chloride alone; a US teaspoon weighs 2.8 to 4.8 g by how its grain is made: household tables, from memory
-flaky salt	salt	salt flakes, flaked salt, finishing salt	water 0, salt 100						2/5 17/20			taken as sodium chloride alone; a US teaspoon weighs 2 to 4 g by its flakes: household tables, from memory
-coarse salt	salt	pretzel salt, rock salt, coarse sea salt, nib salt	water 0, salt 100						9/10 13/10			taken as sodium chloride alone; a US teaspoon weighs 4.5 to 6.4 g by its grain: household tables, from memory
-baking powder	raising agent	double-acting baking powder, phosphate baking powder	water 4, protein 1/10, fat 0, saturates 0, carbohydrate 239/10, sugars 0, fibre 1/5, sodium 7893/1000				?		93/100			USDA SR28 NDB 18370
-bicarbonate of soda	raising agent	baking soda, bicarb, sodium bicarbonate, bread soda, bicarb of soda	water 1/5, protein 0, fat 0, saturates 0, carbohydrate 0, sugars 0, fibre 0, sodium 684/25						93/100			USDA SR28 NDB 18372
-cream of tartar	raising agent	potassium bitartrate, tartar	water 17/10, protein 0, fat 0, saturates 0, carbohydrate 613/10, sugars 0, fibre 1/5, sodium 13/250						61/100			USDA SR28 NDB 18373
-baker's ammonia	raising agent	ammonium carbonate, hartshorn, ammonium bicarbonate, salt of hartshorn										common practice: for thin dry biscuits only
-potash	raising agent	potassium carbonate, pearl ash										common practice
-lye	lye	sodium hydroxide, caustic soda, food-grade lye, lye beads, food-grade sodium hydroxide										dry sodium hydroxide; common practice
-lye solution	lye			water 24/25, lye 1/25								common practice: 3 to 4 per cent for pretzels
-washing soda	lye	sodium carbonate, baked soda, soda crystals, kansui powder										sodium carbonate; common practice
-ascorbic acid	other	vitamin C, vitamin C powder, E300										common practice
-citric acid	other	E330										common practice
-lactic acid	other	E270										common practice
-calcium propionate	other	E282, bread preservative, preservative, propionate										common practice
-yeast food	other	mineral yeast food, dough conditioner salts					?					common practice
-bread improver	other	improver, dough improver, dough conditioner, emulsifier, DATEM, dough strengthener					?					common practice: read its own label, for soya, wheat, milk and malt
-soya lecithin	other	soy lecithin					soya					common practice
-sunflower lecithin	other	rapeseed lecithin										common practice
-gelatine	other	gelatin, leaf gelatine, sheet gelatin					?		17/25			common practice; density: common practice
-pectin	other											common practice
-inulin	other	chicory fibre, chicory fiber										common practice
-caraway	spice	caraway seed, ground caraway, whole caraway	water 987/100, protein 1977/100, fat 1459/100, saturates 31/50, carbohydrate 119/10, sugars 16/25, fibre 38, sodium 17/1000						43/100			USDA SR28 NDB 02005
-fennel seed	spice	fennel, ground fennel, ground fennel seed	water 881/100, protein 79/5, fat 1487/100, saturates 12/25, carbohydrate 1249/100, fibre 199/5, sodium 11/125						41/100			USDA SR28 NDB 02018; density: USDA SR portion weights, from memory
-coriander seed	spice	coriander, ground coriander, cracked coriander, crushed coriander, coriander seed ground	water 443/50, protein 1237/100, fat 1777/100, saturates 99/100, carbohydrate 1309/100, fibre 419/10, sodium 7/200						37/100			USDA SR28 NDB 02013
-cumin seed	spice	cumin, ground cumin	water 403/50, protein 1781/100, fat 2227/100, saturates 307/200, carbohydrate 1687/50, sugars 9/4, fibre 21/2, sodium 21/125						43/100			USDA SR28 NDB 02014; density: USDA SR portion weights, from memory
-anise seed	spice	aniseed, anise, ground aniseed, ground anise	water 477/50, protein 88/5, fat 159/10, saturates 293/500, carbohydrate 1771/50, fibre 73/5, sodium 2/125									USDA SR28 NDB 02002
-cardamom	spice	ground cardamom, cardamom seed, green cardamom, black cardamom, cracked cardamom	water 207/25, protein 269/25, fat 67/10, saturates 17/25, carbohydrate 4047/100, fibre 28, sodium 9/500						41/100			USDA SR28 NDB 02006; density: USDA SR portion weights, from memory
-cinnamon	spice	ground cinnamon, cassia	water 529/50, protein 399/100, fat 31/25, saturates 69/200, carbohydrate 2749/100, sugars 217/100, fibre 531/10, sodium 1/100						53/100			USDA SR28 NDB 02010
-black pepper	spice	pepper, ground black pepper, cracked pepper, ground pepper	water 623/50, protein 1039/100, fat 163/50, saturates 174/125, carbohydrate 773/20, sugars 16/25, fibre 253/10, sodium 1/50						47/100			USDA SR28 NDB 02030; density: USDA SR portion weights, from memory
-mustard seed	spice	mustard powder, ground mustard, dry mustard, mustard flour, yellow mustard seed, black mustard seed	water 527/100, protein 652/25, fat 906/25, saturates 1989/1000, carbohydrate 1589/100, sugars 679/100, fibre 61/5, sodium 13/1000				mustard		41/100			USDA SR28 NDB 02024
-mustard	spice	prepared mustard, yellow mustard	water 2093/25, protein 187/50, fat 167/50, saturates 107/500, carbohydrate 183/100, sugars 23/25, fibre 4, salt 69/25			yes	mustard		21/20			USDA SR28 NDB 02046; salt is 2.5 times its sodium
-rosemary	spice	dried rosemary, fresh rosemary, chopped rosemary, rosemary leaves	water 931/100, protein 122/25, fat 761/50, saturates 7371/1000, carbohydrate 1073/50, fibre 213/5, sodium 1/20						6/25			USDA SR28 NDB 02036
-thyme	spice	dried thyme, fresh thyme							1/5			common practice; density: USDA SR portion weights, from memory
-oregano	spice	dried oregano, marjoram							1/5			common practice; density: USDA SR portion weights, from memory
-sage	spice	fresh sage, dried sage, sage leaves										common practice
-dill	spice	fresh dill, dill weed, dill tips, dried dill, dill seed							1/5			common practice; density: USDA SR portion weights, from memory
-bread clover	spice	blue fenugreek, trigonella										common practice
-fenugreek	spice	fenugreek seed, ground fenugreek										common practice
-star anise	spice	ground star anise										common practice
-nutmeg	spice	ground nutmeg, mace, grated nutmeg							9/20			common practice; density: USDA SR portion weights, from memory
-cloves	spice	ground cloves							43/100			common practice; density: USDA SR portion weights, from memory
-allspice	spice	ground allspice, pimento							39/100			common practice; density: USDA SR portion weights, from memory
-ginger	spice	ground ginger, fresh ginger, grated ginger							37/100			common practice; density: USDA SR portion weights, from memory
-mixed spice	spice	gingerbread spice, pumpkin pie spice, lebkuchen spice, speculaas spice							17/50			common practice; density: USDA SR portion weights, from memory
-bread spice	spice	brotgewürz										common practice: caraway, fennel, coriander, anise
-saffron	spice	saffron threads							7/50			common practice; density: USDA SR portion weights, from memory
-turmeric	spice	ground turmeric							61/100			common practice; density: USDA SR portion weights, from memory
-paprika	spice	sweet paprika, smoked paprika							47/100			common practice; density: USDA SR portion weights, from memory
-chilli	spice	chili, chilli flakes, chili flakes, red pepper flakes, chile flakes, cayenne, jalapenos							11/20			common practice; density: USDA SR portion weights, from memory
-za'atar	spice	zatar					sesame					common practice
-curry powder	spice						?					common practice; may hold mustard and celery
-celery seed	spice						celery					common practice
-celery salt	spice		salt 70				celery		1			common practice: two to three parts of salt to one of ground celery seed; read its label
-vanilla	spice	vanilla pod, vanilla bean, vanilla paste, vanilla extract, vanilla essence, vanilla seeds							17/20			common practice; density: USDA SR portion weights, from memory
-orange blossom water	liquid	orange flower water, rose water, rosewater	water 100									taken as water alone, common practice
-mahleb	spice	mahlab, mahlepi										common practice
-mastic	spice	mastiha										common practice
-basil	spice	dried basil, fresh basil, basil leaves							7/50			common practice; density: USDA SR portion weights, from memory
-parsley	spice	fresh parsley, dried parsley, chopped parsley							1/4			common practice; density: USDA SR portion weights of chopped fresh leaves, from memory
-almond extract	spice	almond essence, bitter almond extract					?		22/25			common practice; it may be made of almonds or of fruit kernels: read its label; density from memory
-instant coffee	spice	coffee powder, espresso powder, instant coffee powder, instant espresso							1/5			common practice; density: USDA SR portion weights, from memory
-food colouring	other	food coloring, food dye					?					common practice; read its label
-cocoa	other	cocoa powder, unsweetened cocoa, natural cocoa, baking cocoa	water 3, protein 98/5, fat 137/10, saturates 807/100, carbohydrate 209/10, sugars 7/4, fibre 37, sodium 21/1000						9/25			USDA SR28 NDB 19165
-alkalised cocoa	other	Dutch-process cocoa, dutched cocoa, alkalized cocoa, Dutch cocoa, black cocoa	water 27/10, protein 181/10, fat 131/10, saturates 194/25, carbohydrate 57/2, sugars 44/25, fibre 149/5, sodium 19/1000						9/25			USDA SR28 NDB 19166
-dark chocolate	other	bittersweet chocolate, chocolate chips, dark chocolate chips, chocolate drops, chocolate batons, chocolate sticks, semisweet chocolate, couverture, chocolate	water 5/4, protein 153/25, fat 3831/100, saturates 22031/1000, carbohydrate 2221/50, sugars 3671/100, fibre 8, sodium 1/100				?		71/100			USDA SR28 NDB 19903; density: USDA SR portion weights, from memory
-very dark chocolate	other	extra dark chocolate	water 137/100, protein 779/100, fat 4263/100, saturates 24489/1000, carbohydrate 35, sugars 2399/100, fibre 109/10, sodium 1/50				?					USDA SR28 NDB 19904
-plain chocolate	other	plain dark chocolate	water 97/100, protein 122/25, fat 782/25, saturates 18519/1000, carbohydrate 5417/100, sugars 479/10, fibre 7, sodium 3/125				?					USDA SR28 NDB 19902
-unsweetened chocolate	other	baking chocolate, cocoa mass	water 67/50, protein 358/25, fat 5231/100, saturates 32277/1000, carbohydrate 591/50, sugars 91/100, fibre 83/5, sodium 3/125				?					USDA SR28 NDB 19078
-milk chocolate	other	milk chocolate chips					milk					common practice; may hold soya
-white chocolate	other	white chocolate chips					milk		18/25			common practice; may hold soya; density: USDA SR portion weights, from memory
-cocoa nibs	other	cacao nibs										common practice
-old bread	bread	stale bread, old bread soaked, altus, yesterday's bread, dry bread, bread leftovers, returned bread					?					common practice: what is in it is what was in the bread it comes from
-old rye bread	bread	rye altus, stale rye bread, old rye					rye, gluten					common practice: what is in it is what was in the bread it comes from
-breadcrumbs	bread	bread crumbs, dried breadcrumbs, dry breadcrumbs, panko, toasted breadcrumbs, rusk, rusk crumbs					?		23/50			common practice: what is in it is what was in the bread it comes from; density: USDA SR portion weights, from memory
-tahini	seed	sesame paste, tahini paste					sesame		101/100			common practice; density: USDA SR portion weights, from memory
-peanut butter	nut						peanut		109/100			common practice; density: USDA SR portion weights, from memory
-miso	other	miso paste					soya					common practice; may hold barley
-soy sauce	liquid	soya sauce, tamari	water 71, salt 14				soya, wheat, gluten					about 71 g water and 14 g salt in 100 g, from memory
-bacon	other	diced bacon, lardons, speck, smoked bacon					?					common practice; may hold milk, soya or mustard: read its label
-ham	other	cooked ham, diced ham, prosciutto					?		59/100			common practice; density: USDA SR portion weights, from memory; may hold milk, soya or mustard: read its label
-sausage	other	salami, chorizo					?					common practice
-pesto	other						?		53/50			common practice; holds milk and nuts; density: common practice
-squid ink	other	cuttlefish ink					molluscs					common practice
-activated charcoal	other	vegetable charcoal, vegetable carbon										common practice
-nutritional yeast	other	yeast flakes, inactive yeast, deactivated yeast										common practice: dead yeast, for taste or to slacken a dough
-wood ash	other											common practice
-custard	other	pastry cream, crème pâtissière, custard cream					milk, egg					common practice
-malted milk powder	other	malted milk					milk, barley, wheat, gluten		11/20			common practice; density: USDA SR portion weights, from memory
-cornflakes	grain	corn flakes					barley, gluten		3/25			common practice: mostly made with barley malt, read the label; density: USDA SR portion weights, from memory
-muesli	grain	granola, muesli mix					?		2/5			common practice: read its label for nuts and milk
-caramel	other	caramel sauce, toffee sauce, dulce de leche					milk		13/10			common practice; density from memory
-mincemeat	fruit	fruit mincemeat, mince pie filling					?		6/5			common practice: British fruit mincemeat, read its label; density from memory
-sprinkles	other	hundreds and thousands, nonpareils, sugar strands					?					common practice; read its label
-strawberries	fruit	fresh strawberries							16/25			common practice; density: USDA SR portion weights, from memory
-lemons	fruit	whole lemons										common practice
-oranges	fruit	whole oranges										common practice
-candied ginger	fruit	crystallised ginger, crystallized ginger, stem ginger					?		7/10			common practice; it may be sulphured: read its label
-kimchi	vegetable						?		63/100			common practice: it may hold fish, shellfish and wheat, read its label; density: USDA SR portion weights, from memory
-tea	liquid	brewed tea, cold tea, black tea	water 997/10						1			taken as water but for what is dissolved in it, from memory
-mascarpone	dairy	mascarpone cheese	water 46, fat 44				milk		1			about 46 g water and 44 g fat in 100 g, from memory
-emmental	other	emmenthal, Swiss cheese, grated emmental					milk		23/50			common practice; density: USDA SR portion weights of grated cheese, from memory
-goat cheese	other	chevre					milk					common practice
-halloumi	other	halloumi cheese					milk					common practice
-chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			common practice: mostly holds hazelnut, milk and soya, read its label; density from memory
+white flour	wheat flour	all-purpose flour, plain white flour, plain flour, unbleached flour, white wheat flour, AP flour, wheat flour white, maida	water 298/25, protein 1033/100, fat 49/50, saturates 31/200, carbohydrate 7361/100, sugars 27/100, fibre 27/10, sodium 1/500				wheat, gluten		53/100		27/50 29/50	USDA SR28 NDB 20481; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)	
+bread flour	wheat flour	strong white flour, strong flour, strong white bread flour, white bread flour, baker's flour, bread wheat flour	water 334/25, protein 599/50, fat 83/50, saturates 61/250, carbohydrate 7013/100, sugars 31/100, fibre 12/5, sodium 1/500				wheat, gluten		29/50		57/100 61/100	USDA SR28 NDB 20129; density: US Armed Forces Recipe Service, TM 10-412 (2003), card D 055 00, weight by measure; absorbs water: from memory	
+high-gluten flour	wheat flour	very strong white flour, extra strong flour, very strong flour	water 257/20, protein 1533/100, fat 141/100, saturates 34/125, carbohydrate 1687/25, sugars 23/25, fibre 12/5, sodium 1/500				wheat, gluten				59/100 63/100	USDA SR28 NDB 20646; absorbs water: from memory	
+medium-strong white flour	wheat flour	artisan white flour, medium-strong flour	water 317/25, protein 23/2, fat 29/20, saturates 67/250, carbohydrate 7141/100, sugars 28/25, fibre 12/5, sodium 1/500				wheat, gluten				14/25 3/5	USDA SR28 NDB 20636; absorbs water: from memory	
+cake flour	wheat flour	sponge flour, soft cake flour	water 1251/100, protein 41/5, fat 43/50, saturates 127/1000, carbohydrate 7633/100, sugars 31/100, fibre 17/10, sodium 1/500				wheat, gluten		29/50		1/2 27/50	USDA SR28 NDB 20084; absorbs water: from memory; density: USDA SR portion weights, from memory	
+pastry flour	wheat flour	soft white flour, soft flour, biscuit flour	water 119/10, protein 35/4, fat 41/25, sodium 1/1000				wheat, gluten		9/20		1/2 27/50	USDA FDC 1104913; absorbs water: from memory; density: USDA SR portion weights, from memory	
+00 flour	wheat flour	flour 00, tipo 00, doppio zero, pizza flour, Italian 00 flour	water 61/5, protein 57/5, fat 38/25, carbohydrate 3587/50, fibre 133/50, sodium 0				wheat, gluten		1/2		27/50 29/50	USDA FDC 2003586; absorbs water: from memory; density: common practice	
+whole wheat flour	wheat flour	wholemeal flour, wholemeal, whole wheat, wholewheat flour, wholewheat, wholemeal wheat flour, graham flour, strong wholemeal flour, wholegrain wheat flour, stoneground wholemeal flour, atta, chakki atta	water 537/50, protein 1321/100, fat 5/2, saturates 43/100, carbohydrate 6127/100, sugars 41/100, fibre 107/10, sodium 1/500				wheat, gluten		51/100		31/50 17/25	USDA SR28 NDB 20080; absorbs water: from memory	
+soft whole wheat flour	wheat flour	whole wheat pastry flour, soft wholemeal flour	water 621/50, protein 961/100, fat 39/20, saturates 43/100, carbohydrate 3069/50, sugars 51/50, fibre 131/10, sodium 3/1000				wheat, gluten				29/50 16/25	USDA SR28 NDB 20649; absorbs water: from memory	
+high-extraction wheat flour	wheat flour	sifted wheat flour, bolted wheat flour, high extraction flour					wheat, gluten				29/50 31/50	common practice: about 80 to 85 parts of flour from 100 of wheat; absorbs water: from memory	
+malted flour	wheat flour	malted white flour		white flour 497/500, diastatic malt 3/500			wheat, gluten, barley				27/50 29/50	common practice: a little active malt to even out the falling number; absorbs water: as white flour	
+self-raising flour	wheat flour	self-rising flour, self raising white flour, SR flour	water 1059/100, protein 989/100, fat 97/100, saturates 77/500, carbohydrate 1788/25, sugars 11/50, fibre 27/10, sodium 1193/1000				wheat, gluten		53/100			USDA SR28 NDB 20082	
+T45 flour	wheat flour	T45, type 45, flour T45, farine T45					wheat, gluten				13/25 14/25	French flour types by ash in the dry matter (about 0.45 %), from memory; absorbs water: from memory	
+T55 flour	wheat flour	T55, type 55, flour T55, farine T55					wheat, gluten				27/50 29/50	French flour types by ash in the dry matter (about 0.55 %), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)	
+T65 flour	wheat flour	T65, type 65, flour T65, farine T65					wheat, gluten				14/25 3/5	French flour types by ash in the dry matter (about 0.65 %), from memory; absorbs water: from memory	
+T80 flour	wheat flour	T80, type 80, flour T80, farine T80					wheat, gluten				29/50 31/50	French flour types by ash in the dry matter (about 0.80 %), from memory; absorbs water: from memory	
+T110 flour	wheat flour	T110, type 110, flour T110, farine T110					wheat, gluten				3/5 16/25	French flour types by ash in the dry matter (about 1.10 %), from memory; absorbs water: from memory	
+T150 flour	wheat flour	T150, type 150, flour T150, farine T150					wheat, gluten				31/50 17/25	French flour types by ash in the dry matter (1.40 % and more), from memory; absorbs water: from memory	
+wheat 405	wheat flour	type 405, flour type 405, wheat flour 405, wheat flour type 405					wheat, gluten				13/25 14/25	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+wheat 550	wheat flour	wheat flour 550, type 550, flour type 550, wheat flour type 550					wheat, gluten				27/50 29/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)	
+wheat 812	wheat flour	type 812, flour type 812, wheat flour 812, wheat flour type 812					wheat, gluten				14/25 3/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+wheat 1050	wheat flour	type 1050, flour type 1050, wheat flour 1050, wheat flour type 1050					wheat, gluten				29/50 31/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+wheat 1600	wheat flour	type 1600, flour type 1600, wheat flour 1600					wheat, gluten				31/50 33/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+semolina	wheat flour	durum semolina, fine semolina, coarse semolina, semola	water 1267/100, protein 317/25, fat 21/20, saturates 3/20, carbohydrate 6893/100, fibre 39/10, sodium 1/1000				wheat, gluten		71/100		29/50 16/25	USDA SR28 NDB 20466; absorbs water: from memory	
+durum flour	wheat flour	durum wheat flour, durum, semolina rimacinata, rimacinata, re-milled semolina					wheat, gluten				29/50 16/25	milled durum wheat, common practice; absorbs water: from memory	
+whole durum flour	wheat flour	wholemeal durum flour, whole grain durum flour					wheat, gluten				16/25 7/10	the whole of milled durum wheat, common practice; absorbs water: from memory	
+spelt flour	wheat flour	white spelt flour, white spelt, spelt, light spelt flour, spelt 630, sifted spelt flour					wheat, gluten		47/100		51/100 11/20	spelt is a wheat: Regulation (EU) 1169/2011, Annex II; absorbs water: takes less than wheat (IREKS Compendium, spelt), the figure from memory; density: common practice	
+whole spelt flour	wheat flour	wholemeal spelt flour, wholemeal spelt, whole spelt, whole grain spelt flour, wholegrain spelt flour	water 107/10, protein 29/2, fat 127/50, carbohydrate 1534/25, fibre 467/50, sodium 0				wheat, gluten				29/50 16/25	USDA FDC 2003587; absorbs water: from memory	
+emmer flour	wheat flour	emmer, whole emmer flour, wholemeal emmer flour, farro flour					wheat, gluten		47/100		27/50 3/5	emmer is a wheat, common practice; absorbs water: from memory; density: common practice	
+einkorn flour	wheat flour	einkorn, whole einkorn flour, wholemeal einkorn flour	water 21/2, protein 151/10, fat 381/100, carbohydrate 5979/100, fibre 891/100, sodium 0				wheat, gluten		47/100		12/25 27/50	USDA FDC 2710827, figures of the whole grain; absorbs water: from memory; density: common practice	
+khorasan flour	wheat flour	khorasan, khorasan wheat flour, whole khorasan flour, kamut flour, Khorasan wheat	water 89/10, protein 74/5, fat 14/5, carbohydrate 613/10, fibre 21/2, sodium 197/50000				wheat, gluten		47/100		29/50 31/50	USDA FDC 2710830, figures of the whole grain; absorbs water: from memory; density: common practice	
+triticale flour	wheat flour	triticale, whole triticale flour					wheat, rye, gluten					triticale is a cross of wheat and rye, common practice	
+sprouted wheat flour	wheat flour	sprouted whole wheat flour					wheat, gluten					common practice	
+wheat starch	starch	wheaten starch					wheat, gluten					common practice: starch washed out of wheat flour; some gluten stays in it	
+vital wheat gluten	other	vital gluten, wheat gluten, gluten, gluten powder	water 41/5, protein 1879/25, fat 37/20, saturates 34/125, carbohydrate 1319/100, sugars 0, fibre 3/5, sodium 29/1000				wheat, gluten		11/20			USDA SR28 NDB 48052; density: common practice	
+wheat bran	grain	coarse bran, fine bran, miller's bran	water 989/100, protein 311/20, fat 17/4, saturates 63/100, carbohydrate 2171/100, sugars 41/100, fibre 214/5, sodium 1/500				wheat, gluten		1/4			USDA SR28 NDB 20077	
+wheat germ	grain	raw wheat germ, toasted wheat germ, wheatgerm	water 278/25, protein 463/20, fat 243/25, saturates 333/200, carbohydrate 193/5, fibre 66/5, sodium 3/250				wheat, gluten		49/100			USDA SR28 NDB 20078	
+wheat berries	grain	wheat grains, wheat kernels, whole wheat berries, whole wheat grains	water 319/25, protein 77/5, fat 48/25, saturates 157/500, carbohydrate 5583/100, sugars 41/100, fibre 61/5, sodium 1/500				wheat, gluten		81/100			USDA SR28 NDB 20071	
+cracked wheat	grain	wheat chops, kibbled wheat, wheat grits, wheat meal coarse					wheat, gluten		59/100			broken wheat grain, common practice; density: USDA SR portion weights, from memory	
+wheat flakes	grain	rolled wheat, flaked wheat					wheat, gluten					rolled wheat grain, common practice	
+malted wheat flakes	grain	malted flakes					wheat, barley, gluten					steamed, malted and rolled wheat, common practice	
+bulgur	grain	bulgur wheat, bulghur, burghul	water 9, protein 1229/100, fat 133/100, saturates 29/125, carbohydrate 6337/100, sugars 41/100, fibre 25/2, sodium 17/1000				wheat, gluten		59/100			USDA SR28 NDB 20012	
+sprouted wheat	grain	wheat sprouts, sprouted wheat berries, sprouted wheat grains	water 191/4, protein 749/100, fat 127/100, saturates 103/500, carbohydrate 4143/100, fibre 11/10, sodium 2/125				wheat, gluten		23/50			USDA SR28 NDB 20087	
+spelt berries	grain	spelt grains, spelt kernels	water 551/50, protein 1457/100, fat 243/100, saturates 203/500, carbohydrate 5949/100, sugars 341/50, fibre 107/10, sodium 1/125				wheat, gluten		37/50			USDA SR28 NDB 20140	
+spelt flakes	grain	rolled spelt					wheat, gluten					rolled spelt grain, common practice	
+spelt chops	grain	cracked spelt, kibbled spelt					wheat, gluten					broken spelt grain, common practice	
+green spelt	grain	freekeh, gruenkern, grünkern					wheat, gluten					unripe dried wheat or spelt grain, common practice	
+couscous	grain						wheat, gluten					common practice	
+emmer berries	grain	emmer grains, farro					wheat, gluten					common practice	
+white rye flour	rye flour	white rye, rye 815, rye flour 815					rye, gluten				17/25 18/25	the whitest rye flour, common practice; absorbs water: rye baking tests, 70 % for type 815 (samartha.net), give or take two	
+light rye flour	rye flour	light rye, rye 997, rye flour 997, rye type 997, type 997, rye flour type 997	water 57/5, protein 491/50, fat 133/100, saturates 3/20, carbohydrate 1717/25, sugars 93/100, fibre 8, sodium 1/500				rye, gluten		43/100		71/100 3/4	USDA SR28 NDB 20065; absorbs water: rye baking tests, 73 % for type 997 (samartha.net), give or take two	
+medium rye flour	rye flour	medium rye, rye 1150, rye flour 1150, rye type 1150, type 1150, rye flour type 1150, T85 rye flour	water 1097/100, protein 272/25, fat 38/25, saturates 9/50, carbohydrate 6363/100, sugars 11/10, fibre 59/5, sodium 1/500				rye, gluten		43/100		73/100 77/100	USDA SR28 NDB 20064; absorbs water: rye baking tests, 75 % for type 1150 (samartha.net), give or take two	
+rye 1370	rye flour	rye flour 1370, rye type 1370, type 1370, rye flour type 1370, T130 rye flour					rye, gluten				19/25 4/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: rye baking tests, 78 % for type 1370 (samartha.net), give or take two	
+dark rye flour	rye flour	dark rye, rye 1740, rye flour 1740, rye type 1740, T170 rye flour	water 43/4, protein 1591/100, fat 111/50, saturates 269/1000, carbohydrate 4483/100, sugars 231/100, fibre 119/5, sodium 1/500				rye, gluten		27/50		19/25 4/5	USDA SR28 NDB 20063; absorbs water: from memory	
+whole rye flour	rye flour	whole rye, wholemeal rye flour, wholemeal rye, whole grain rye flour, wholegrain rye flour, rye wholemeal, rye meal, whole rye meal, fine rye meal, coarse rye meal, pumpernickel flour, pumpernickel meal	water 53/5, protein 517/50, fat 163/100, saturates 197/1000, carbohydrate 1519/25, sugars 49/50, fibre 151/10, sodium 1/500				rye, gluten		27/50		19/25 4/5	USDA SR28 NDB 20062 (the whole grain; milling takes nothing away); absorbs water: German net dough yields 176 to 180 for wholegrain (encyclopaedia, Teigausbeute); density: USDA SR portion weights, from memory	
+rye chops	grain	cracked rye, kibbled rye, chopped rye, rye grits, coarse rye chops, medium rye chops, fine rye chops					rye, gluten					broken rye grain, common practice	
+rye flakes	grain	rolled rye, flaked rye					rye, gluten					rolled rye grain, common practice	
+rye berries	grain	rye grains, rye kernels, whole rye berries, whole rye grains	water 53/5, protein 517/50, fat 163/100, saturates 197/1000, carbohydrate 1519/25, sugars 49/50, fibre 151/10, sodium 1/500				rye, gluten		71/100			USDA SR28 NDB 20062	
+rye bran	grain						rye, gluten					common practice	
+sprouted rye	grain	rye sprouts, sprouted rye grains					rye, gluten					common practice	
+barley flour	other flour	barley meal, whole barley flour, wholemeal barley flour, bere meal	water 1211/100, protein 21/2, fat 8/5, saturates 67/200, carbohydrate 3221/50, sugars 4/5, fibre 101/10, sodium 1/250				barley, gluten		63/100			USDA SR28 NDB 20130	
+oat flour	other flour	whole oat flour, oatmeal flour	water 443/50, protein 66/5, fat 631/100, carbohydrate 297/5, fibre 21/2, sodium 181/50000				oats, gluten		11/25			USDA FDC 2261421; density: USDA SR portion weights, from memory	
+buckwheat flour	other flour	whole buckwheat flour	water 223/20, protein 631/50, fat 31/10, saturates 677/1000, carbohydrate 6059/100, sugars 13/5, fibre 10, sodium 11/1000						51/100			USDA SR28 NDB 20011	
+teff flour	other flour	teff, brown teff flour, ivory teff flour							63/100			common practice; density: common practice	
+rice flour	other flour	white rice flour, ground rice, fine rice flour	water 1189/100, protein 119/20, fat 71/50, saturates 193/500, carbohydrate 7773/100, sugars 3/25, fibre 12/5, sodium 0						67/100			USDA SR28 NDB 20061	
+brown rice flour	other flour	whole rice flour, wholegrain rice flour	water 1197/100, protein 723/100, fat 139/50, saturates 557/1000, carbohydrate 1797/25, sugars 33/50, fibre 23/5, sodium 1/125						67/100			USDA SR28 NDB 20090	
+glutinous rice flour	other flour	sweet rice flour, sticky rice flour	water 59/5, protein 669/100, fat 29/25, sodium 3/500									USDA FDC 1104867	
+maize flour	other flour	yellow maize flour, fine maize flour, whole maize flour, yellow corn flour, whole corn flour, corn flour whole-grain	water 1091/100, protein 693/100, fat 193/50, saturates 543/1000, carbohydrate 1391/20, sugars 16/25, fibre 73/10, sodium 1/200						49/100		9/10 6/5	USDA SR28 NDB 20016; absorbs water: from memory	
+cornmeal	other flour	maize meal, polenta, yellow cornmeal, fine cornmeal, coarse cornmeal, degermed cornmeal	water 559/50, protein 711/100, fat 7/4, saturates 11/50, carbohydrate 1511/20, sugars 161/100, fibre 39/10, sodium 7/1000						33/50		9/10 6/5	USDA SR28 NDB 20422; absorbs water: from memory	
+whole-grain cornmeal	other flour	whole cornmeal, stoneground cornmeal	water 513/50, protein 203/25, fat 359/100, saturates 101/200, carbohydrate 6959/100, sugars 16/25, fibre 73/10, sodium 7/200						13/25		9/10 6/5	USDA SR28 NDB 20020; absorbs water: from memory	
+masa harina	other flour	masa flour, nixtamalised maize flour, nixtamalized corn flour	water 101/10, protein 189/25, fat 217/50, carbohydrate 3483/50, fibre 176/25, sodium 273/100000						12/25		11/10 7/5	USDA FDC 2710835; density: USDA SR portion weights, from memory; absorbs water: from memory	
+millet flour	other flour	whole millet flour	water 867/100, protein 43/4, fat 17/4, saturates 67/125, carbohydrate 3581/50, sugars 83/50, fibre 7/2, sodium 1/250						1/2			USDA SR28 NDB 20647	
+sorghum flour	other flour	jowar flour, milo flour, white sorghum flour	water 941/100, protein 827/100, fat 359/100, carbohydrate 3569/50, fibre 301/50, sodium 0						51/100			USDA FDC 2512373; density: USDA SR portion weights, from memory	
+quinoa flour	other flour	whole quinoa flour	water 199/20, protein 119/10, fat 33/5, carbohydrate 316/5, fibre 63/10, sodium 79/12500									USDA FDC 2512372	
+amaranth flour	other flour	whole amaranth flour	water 949/100, protein 66/5, fat 156/25, carbohydrate 6159/100, fibre 721/100, sodium 0									USDA FDC 2512371	
+chickpea flour	other flour	gram flour, besan, garbanzo flour, garbanzo bean flour							39/100			common practice: weighed as flour where it replaces flour; density: USDA SR portion weights, from memory	
+chestnut flour	other flour											common practice	
+soya flour	other flour	soy flour, full-fat soya flour, full-fat soy flour	water 129/25, protein 3781/100, fat 413/20, saturates 2987/1000, carbohydrate 558/25, sugars 15/2, fibre 48/5, sodium 13/1000		no		soya		7/20			USDA SR28 NDB 16115	
+defatted soya flour	other flour	defatted soy flour	water 29/4, protein 2573/50, fat 61/50, saturates 17/125, carbohydrate 821/50, sugars 821/50, fibre 35/2, sodium 1/50		no		soya		11/25			USDA SR28 NDB 16117	
+lupin flour	other flour	lupine flour			no		lupin					common practice: an addition of a few per cent, on top of the flour	
+bean flour	other flour	broad bean flour, fava bean flour, faba bean flour			no							common practice: an improver of one or two per cent, on top of the flour	
+pea flour	other flour	yellow pea flour										common practice	
+potato flour	vegetable	dried potato flour	water 163/25, protein 69/10, fat 17/50, saturates 9/100, carbohydrate 386/5, sugars 88/25, fibre 59/10, sodium 11/200						17/25			USDA SR28 NDB 11413; density: USDA SR portion weights, from memory	
+potato flakes	vegetable	instant mashed potato, dehydrated potato flakes, mashed potato flakes, instant potato flakes	water 329/50, protein 417/50, fat 41/100, saturates 169/1000, carbohydrate 7457/100, sugars 84/25, fibre 33/5, sodium 77/1000						1/4			USDA SR28 NDB 11378; density: USDA SR portion weights, from memory	
+potato starch	starch	potato starch flour, fecule							17/25			common practice; density: common practice	
+maize starch	starch	cornstarch, corn starch, maize cornflour, cornflour starch	water 208/25, protein 13/50, fat 1/20, saturates 9/1000, carbohydrate 9037/100, sugars 0, fibre 9/10, sodium 9/1000						27/50			USDA SR28 NDB 20027	
+tapioca starch	starch	tapioca flour, tapioca, cassava starch, manioc starch							51/100			common practice; density: USDA SR portion weights, from memory	
+rice starch	starch											common practice	
+arrowroot	starch	arrowroot starch, arrowroot powder							27/50			common practice; density: USDA SR portion weights, from memory	
+cassava flour	other flour	manioc flour										the whole root, dried and milled, common practice	
+psyllium husk	other	psyllium, ispaghula, whole psyllium husk							17/50			common practice: a binder, on top of the flour; density: common practice	
+psyllium powder	other	psyllium husk powder, ground psyllium										common practice: a binder, on top of the flour	
+xanthan gum	other	xanthan, E415							11/20			common practice; density: common practice	
+guar gum	other	guar, E412										common practice	
+rolled oats	grain	oat flakes, porridge oats, old-fashioned oats, jumbo oats, quick oats, flaked oats, large oat flakes, small oat flakes, instant oats	water 271/25, protein 263/20, fat 163/25, saturates 111/100, carbohydrate 288/5, sugars 99/100, fibre 101/10, sodium 3/500				oats, gluten		17/50			USDA SR28 NDB 08120	
+oat groats	grain	whole oats, whole oat groats, oat berries	water 411/50, protein 1689/100, fat 69/10, saturates 1217/1000, carbohydrate 5567/100, fibre 53/5, sodium 1/500				oats, gluten		33/50			USDA SR28 NDB 20038	
+steel-cut oats	grain	pinhead oats, cut oats, coarse oatmeal, pinhead oatmeal, Irish oatmeal	water 101/10, protein 25/2, fat 29/5, carbohydrate 289/5, fibre 12, sodium 31/100000				oats, gluten					USDA FDC 2346397	
+oat bran	grain		water 131/20, protein 173/10, fat 703/100, saturates 166/125, carbohydrate 2541/50, sugars 29/20, fibre 77/5, sodium 1/250				oats, gluten		2/5			USDA SR28 NDB 20033	
+barley flakes	grain	rolled barley, flaked barley					barley, gluten					common practice	
+pearl barley	grain	pearled barley					barley, gluten					common practice; may carry sulphites, Regulation (EC) 1333/2008	
+hulled barley	grain	barley berries, pot barley, barley grains, whole barley					barley, gluten					common practice	
+millet	grain	hulled millet, whole millet, millet grain, proso millet							17/20			common practice; density: USDA SR portion weights, from memory	
+buckwheat groats	grain	whole buckwheat, roasted buckwheat, kasha, buckwheat										common practice	
+quinoa	grain	whole quinoa, white quinoa, red quinoa							18/25			common practice; density: USDA SR portion weights, from memory	
+amaranth	grain	whole amaranth, amaranth seed										common practice	
+cooked rice	grain	boiled rice							67/100			common practice; density: USDA SR portion weights, from memory	
+rice	grain	white rice, long grain rice							39/50			common practice; density: USDA SR portion weights, from memory	
+popcorn maize	grain	maize grits, corn grits, hominy grits, grits										common practice	
+sunflower seeds	seed	sunflower kernels, hulled sunflower seeds, sunflower seed kernels, sunflower, toasted sunflower seeds, roasted sunflower seeds	water 473/100, protein 1039/50, fat 2573/50, saturates 891/200, carbohydrate 57/5, sugars 131/50, fibre 43/5, sodium 9/1000						59/100			USDA SR28 NDB 12036	
+pumpkin seeds	seed	pumpkin kernels, pepitas, toasted pumpkin seeds, roasted pumpkin seeds	water 523/100, protein 3023/100, fat 981/20, saturates 8659/1000, carbohydrate 471/100, sugars 7/5, fibre 6, sodium 7/1000						11/20			USDA SR28 NDB 12014	
+sesame seeds	seed	sesame, white sesame, unhulled sesame, whole sesame seeds, brown sesame, black sesame, black sesame seeds, toasted sesame seeds	water 469/100, protein 1773/100, fat 4967/100, saturates 6957/1000, carbohydrate 233/20, sugars 3/10, fibre 59/5, sodium 11/1000				sesame		61/100			USDA SR28 NDB 12023	
+hulled sesame	seed	hulled sesame seeds, sesame kernels	water 15/4, protein 409/20, fat 6121/100, saturates 1811/200, carbohydrate 13/100, sugars 12/25, fibre 58/5, sodium 47/1000				sesame		63/100			USDA SR28 NDB 12201	
+flaxseed	seed	linseed, flax, flax seed, golden linseed, golden flaxseed, brown linseed, brown flaxseed, lin seed	water 174/25, protein 1829/100, fat 1054/25, saturates 3663/1000, carbohydrate 79/50, sugars 31/20, fibre 273/10, sodium 3/100						71/100			USDA SR28 NDB 12220; density: USDA SR portion weights, from memory	
+ground flaxseed	seed	ground linseed, milled linseed, milled flaxseed, flax meal, flaxmeal	water 34/5, protein 18, fat 373/10, saturates 82/25, carbohydrate 113/10, fibre 231/10, sodium 367/10000						47/100			USDA FDC 2262075; density: USDA SR portion weights, from memory	
+poppy seeds	seed	poppy, blue poppy seeds, white poppy seeds	water 119/20, protein 1799/100, fat 1039/25, saturates 4517/1000, carbohydrate 863/100, sugars 299/100, fibre 39/2, sodium 13/500						57/100			USDA SR28 NDB 02033	
+ground poppy seeds	seed	milled poppy seeds										common practice	
+chia seeds	seed	chia	water 29/5, protein 827/50, fat 1537/50, saturates 333/100, carbohydrate 193/25, fibre 172/5, sodium 2/125						7/10			USDA SR28 NDB 12006; density: common practice	
+hemp seeds	seed	hulled hemp seeds, hemp hearts										common practice	
+nigella	spice	nigella seed, black cumin, kalonji, black caraway, onion seed							47/100			common practice; density: common practice	
+hazelnuts	nut	filberts, roasted hazelnuts, chopped hazelnuts, whole hazelnuts, cobnuts, toasted hazelnuts	water 531/100, protein 299/20, fat 243/4, saturates 558/125, carbohydrate 7, sugars 217/50, fibre 97/10, sodium 0				hazelnut		49/100			USDA SR28 NDB 12120; density: USDA SR portion weights, from memory	
+walnuts	nut	walnut halves, walnut pieces, chopped walnuts, English walnuts, toasted walnuts	water 407/100, protein 1523/100, fat 6521/100, saturates 3063/500, carbohydrate 701/100, sugars 261/100, fibre 67/10, sodium 1/500				walnut		49/100			USDA SR28 NDB 12155; density: USDA SR portion weights, from memory	
+almonds	nut	whole almonds, chopped almonds, toasted almonds, roasted almonds	water 441/100, protein 423/20, fat 4993/100, saturates 1901/500, carbohydrate 181/20, sugars 87/20, fibre 25/2, sodium 1/1000				almond		3/5			USDA SR28 NDB 12061; density: USDA SR portion weights, from memory	
+blanched almonds	nut		water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		31/50			USDA SR28 NDB 12062	
+flaked almonds	nut	sliced almonds, toasted flaked almonds, almond flakes	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		39/100			USDA SR28 NDB 12062; density: a cup of sliced almonds is 92 g, USDA SR28 NDB 12061	
+slivered almonds	nut	almond slivers, nibbed almonds	water 451/100, protein 107/5, fat 1313/25, saturates 3953/1000, carbohydrate 877/100, sugars 463/100, fibre 99/10, sodium 19/1000				almond		23/50			USDA SR28 NDB 12062; density: a cup of slivered almonds is 108 g, USDA SR28 NDB 12061	
+ground almonds	nut	almond flour, almond meal	water 108/25, protein 131/5, fat 251/5, carbohydrate 693/100, fibre 927/100, sodium 89/100000				almond		2/5			USDA FDC 2261420; density: USDA SR portion weights, from memory	
+pecans	nut	pecan nuts, pecan halves, toasted pecans	water 88/25, protein 917/100, fat 7197/100, saturates 309/50, carbohydrate 213/50, sugars 397/100, fibre 48/5, sodium 0				pecan		23/50			USDA SR28 NDB 12142; density: USDA SR portion weights, from memory	
+pistachios	nut	pistachio nuts, pistachio kernels					pistachio		13/25			common practice; density: USDA SR portion weights, from memory	
+cashews	nut	cashew nuts					cashew		29/50			common practice; density: USDA SR portion weights, from memory	
+macadamias	nut	macadamia nuts					macadamia		57/100			common practice; density: USDA SR portion weights, from memory	
+brazil nuts	nut						brazil nut		14/25			common practice; density: USDA SR portion weights, from memory	
+pine nuts	nut	pine kernels, pignoli					pine nut		57/100			common practice; a tree nut in the United States, not in Annex II of Regulation (EU) 1169/2011; density: USDA SR portion weights, from memory	
+peanuts	nut	groundnuts, roasted peanuts					peanut		31/50			common practice; density: USDA SR portion weights, from memory	
+chestnuts	nut	cooked chestnuts, peeled chestnuts							3/5			common practice; density: USDA SR portion weights, from memory	
+desiccated coconut	nut	dried coconut, unsweetened coconut, shredded coconut	water 3, protein 172/25, fat 6453/100, saturates 28609/500, carbohydrate 147/20, sugars 147/20, fibre 163/10, sodium 37/1000						17/50			USDA SR28 NDB 12108; density: USDA SR portion weights, from memory	
+coconut flour	nut								49/100			common practice; density: common practice	
+marzipan	other	almond paste					almond		24/25			common practice; density: USDA SR portion weights, from memory	
+praline paste	other	hazelnut paste, hazelnut praline					hazelnut					common practice	
+raisins	fruit	seedless raisins, dark raisins	water 1543/100, protein 307/100, fat 23/50, saturates 29/500, carbohydrate 1887/25, sugars 5919/100, fibre 37/10, sodium 11/1000						61/100			USDA SR28 NDB 09298; density: USDA SR portion weights, from memory	
+sultanas	fruit	golden raisins, golden sultanas	water 1497/100, protein 339/100, fat 23/50, saturates 151/1000, carbohydrate 1888/25, sugars 5919/100, fibre 4, sodium 3/250				?		61/100			USDA SR28 NDB 09297; density: USDA SR portion weights, from memory	
+currants	fruit	dried currants, zante currants	water 1921/100, protein 102/25, fat 27/100, saturates 7/250, carbohydrate 1682/25, sugars 1682/25, fibre 34/5, sodium 1/125						61/100			USDA SR28 NDB 09085; density: USDA SR portion weights, from memory	
+dates	fruit	dried dates, pitted dates, chopped dates	water 2053/100, protein 49/20, fat 39/100, saturates 4/125, carbohydrate 6703/100, sugars 1267/20, fibre 8, sodium 1/500						31/50			USDA SR28 NDB 09087; density: USDA SR portion weights, from memory	
+dried figs	fruit		water 601/20, protein 33/10, fat 93/100, saturates 18/125, carbohydrate 5407/100, sugars 1198/25, fibre 49/5, sodium 1/100						63/100			USDA SR28 NDB 09094; density: USDA SR portion weights, from memory	
+fresh figs	fruit	ripe figs, raw figs	water 79							50		USDA SR NDB 09089, from memory: 79 g water, a medium one 50 g	
+dried apricots	fruit		water 3089/100, protein 339/100, fat 51/100, saturates 17/1000, carbohydrate 2767/50, sugars 1336/25, fibre 73/10, sodium 1/100				?			7		USDA SR28 NDB 09032; one as there, without shell or skin	
+dried cranberries	fruit	sweetened dried cranberries	water 1579/100, protein 17/100, fat 109/100, saturates 11/125, carbohydrate 155/2, sugars 1814/25, fibre 53/10, sodium 1/200						17/25			USDA SR28 NDB 09079; density: a quarter cup there is 40 g	
+fresh cranberries	fruit	frozen cranberries, raw cranberries	water 87						21/50			USDA SR NDB 09078, from memory: 87 g water; 100 g a cup	
+prunes	fruit	dried plums, pitted prunes	water 773/25, protein 109/50, fat 19/50, saturates 11/125, carbohydrate 2839/50, sugars 3813/100, fibre 71/10, sodium 1/500						37/50			USDA SR28 NDB 09291; density: USDA SR portion weights, from memory	
+dried pears	fruit						?					common practice	
+dried apples	fruit	apple rings					?					common practice	
+dried cherries	fruit	sour cherries dried					?		17/25			common practice; density: USDA SR portion weights, from memory	
+mixed dried fruit	fruit	mixed vine fruit, vine fruit					?					common practice	
+candied fruit	fruit	glace fruit, tutti frutti	water 167/10, protein 17/50, fat 7/100, saturates 1/100, carbohydrate 4057/50, sugars 2017/25, fibre 8/5, sodium 49/500				?					USDA SR28 NDB 09426	
+candied peel	fruit	mixed peel, candied orange peel, candied lemon peel, candied orange, candied citrus peel, orangeat, citronat, succade					?		63/100			common practice; density: common practice	
+glace cherries	fruit	candied cherries, maraschino cherries					?		17/20			common practice; density: common practice	
+apples	fruit	peeled apples, diced apple, cooking apples	water 8667/100, protein 27/100, fat 13/100, saturates 21/1000, carbohydrate 573/50, sugars 101/10, fibre 13/10, sodium 0						53/100			USDA SR28 NDB 09004; density: USDA SR portion weights, from memory	
+pears	fruit	fresh pears										common practice	
+blueberries	fruit	bilberries, fresh blueberries, frozen blueberries							63/100			common practice; density: USDA SR portion weights, from memory	
+raspberries	fruit	frozen raspberries							13/25			common practice; density: USDA SR portion weights, from memory	
+cherries	fruit	fresh cherries, pitted cherries, sour cherries							13/20			common practice; density: USDA SR portion weights, from memory	
+plums	fruit	damsons										common practice	
+bananas	fruit	ripe bananas, mashed banana							19/20			common practice; density: USDA SR portion weights, from memory; mashed	
+lemon zest	fruit	lemon peel, grated lemon peel, lemon rind	water 408/5, protein 3/2, fat 3/10, saturates 39/1000, carbohydrate 27/5, sugars 417/100, fibre 53/5, sodium 3/500						41/100			USDA SR28 NDB 09156; density: common practice	
+orange zest	fruit	orange peel, grated orange peel, orange rind	water 145/2, protein 3/2, fat 1/5, saturates 3/125, carbohydrate 72/5, fibre 53/5, sodium 3/1000						41/100			USDA SR28 NDB 09216; density: common practice	
+apple puree	fruit	apple sauce, applesauce, stewed apple	water 88			yes			103/100			unsweetened, about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+lemon juice	liquid	fresh lemon juice	water 9231/100, protein 7/20, fat 6/25, saturates 1/25, carbohydrate 33/5, sugars 63/25, fibre 3/10, sodium 1/1000						103/100			USDA SR28 NDB 09152	
+orange juice	liquid	fresh orange juice	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+apple juice	liquid	sweet cider	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+jam	other	fruit spread, jelly jam, marmalade							27/20			common practice; density: USDA SR portion weights, from memory	
+boiled potatoes	vegetable	cooked potatoes, potatoes, mashed potato, cooked mashed potato, riced potatoes	water 3873/50, protein 171/100, fat 1/10, saturates 13/500, carbohydrate 1821/100, sugars 89/100, fibre 9/5, sodium 1/200						33/50			USDA SR28 NDB 11367; density: USDA SR portion weights, from memory	
+baked potatoes	vegetable	roast potatoes	water 7543/100, protein 21/10, fat 3/20, saturates 11/500, carbohydrate 949/50, sugars 153/100, fibre 21/10, sodium 7/1000									USDA SR28 NDB 11357	
+raw potatoes	vegetable	grated potatoes, grated raw potato	water 317/4, protein 41/20, fat 9/100, saturates 1/40, carbohydrate 1539/100, sugars 41/50, fibre 21/10, sodium 3/500									USDA SR28 NDB 11352	
+sweet potatoes	vegetable	cooked sweet potato, mashed sweet potato							14/25			common practice; density: USDA SR portion weights, from memory	
+onions	vegetable	raw onions, sliced onions, chopped onions, yellow onions	water 8911/100, protein 11/10, fat 1/10, saturates 21/500, carbohydrate 191/25, sugars 106/25, fibre 17/10, sodium 1/250						17/25			USDA SR28 NDB 11282; density: USDA SR portion weights, from memory	
+fried onions	vegetable	roasted onions, caramelised onions, caramelized onions, crisp onions					?					common practice; bought ones are often dusted with wheat flour	
+dried onions	vegetable	onion flakes, dehydrated onions	water 393/100, protein 179/20, fat 23/50, saturates 39/500, carbohydrate 1852/25, sugars 3741/100, fibre 46/5, sodium 21/1000						17/50			USDA SR28 NDB 11284; 5 g a tablespoon there	
+garlic	vegetable	raw garlic, garlic cloves, peeled garlic	water 2929/50, protein 159/25, fat 1/2, saturates 89/1000, carbohydrate 774/25, sugars 1, fibre 21/10, sodium 17/1000						57/100	3		USDA SR28 NDB 11215; one as there, without shell or skin; 136 g a cup there	
+roasted garlic	vegetable	roast garlic										common practice	
+tomatoes	vegetable	cherry tomatoes, fresh tomatoes, chopped tomatoes	water 2363/25, protein 22/25, fat 1/5, saturates 7/250, carbohydrate 269/100, sugars 263/100, fibre 6/5, sodium 1/200						19/25			USDA SR28 NDB 11529; density: USDA SR portion weights, from memory	
+sun-dried tomatoes	vegetable	dried tomatoes, sundried tomatoes	water 364/25, protein 1411/100, fat 297/100, saturates 213/500, carbohydrate 2173/50, sugars 3759/100, fibre 123/10, sodium 107/1000				?		23/100			USDA SR28 NDB 11955; density: USDA SR portion weights, from memory	
+passata	vegetable	sieved tomatoes, tomato passata	water 2197/25, protein 33/20, fat 21/100, saturates 29/1000, carbohydrate 177/25, sugars 483/100, fibre 19/10, sodium 7/250			yes			53/50			USDA SR28 NDB 11547	
+tomato paste	vegetable	tomato concentrate, double concentrate tomato	water 147/2, protein 108/25, fat 47/100, saturates 1/10, carbohydrate 1481/100, sugars 609/50, fibre 41/10, sodium 59/1000			yes			111/100			USDA SR28 NDB 11546; density: USDA SR portion weights, from memory	
+carrots	vegetable	grated carrots, raw carrots	water 8829/100, protein 93/100, fat 6/25, saturates 37/1000, carbohydrate 339/50, sugars 237/50, fibre 14/5, sodium 69/1000						23/50			USDA SR28 NDB 11124; density: USDA SR portion weights, from memory	
+beetroot	vegetable	beets, cooked beetroot, red beet, grated beetroot										common practice	
+pumpkin puree	vegetable	squash puree, canned pumpkin	water 8997/100, protein 11/10, fat 7/25, saturates 73/500, carbohydrate 519/100, sugars 33/10, fibre 29/10, sodium 1/200			yes			26/25			USDA SR28 NDB 11424; density: USDA SR portion weights, from memory	
+leeks	vegetable	sliced leeks										common practice	
+celeriac	vegetable	celery root, celeriac root	water 88				celery					celery of Annex II includes celeriac; about 88 g water in 100 g, from memory	
+celery	vegetable	celery sticks, celery stalks					celery					Regulation (EU) 1169/2011, Annex II	
+spinach	vegetable	spinach leaves							13/100			common practice; density: USDA SR portion weights, from memory	
+nettles	vegetable	nettle leaves										common practice	
+mushrooms	vegetable	sliced mushrooms										common practice	
+sweet peppers	vegetable	bell peppers, red peppers, capsicum										common practice	
+courgettes	vegetable	zucchini, grated courgette							13/25			common practice; density: USDA SR portion weights, from memory	
+sauerkraut	vegetable	drained sauerkraut							3/5			common practice; density: USDA SR portion weights, from memory	
+olives	vegetable	pitted olives, black olives, green olives, ripe olives, stoned olives, kalamata olives	water 7999/100, protein 21/25, fat 267/25, saturates 283/200, carbohydrate 153/50, sugars 0, fibre 16/5, salt 147/80						57/100			USDA SR28 NDB 09193; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory	
+capers	vegetable	pickled capers										common practice	
+chives	vegetable	chopped chives, spring onions, scallions, green onions							1/5			common practice; density: common practice	
+water	water	tap water, warm water, cold water, boiling water, hot water, ice, iced water, ice water, crushed ice, lukewarm water, h2o, Wasser, eau, acqua, agua	water 100						1			taken as water alone, 1 ml weighing 1 g	
+beer	liquid	ale, lager, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003	
+wheat beer	liquid	weissbier, hefeweizen, witbier, cloudy wheat beer	water 92				wheat, barley, gluten		1			about half of its malt is wheat, the rest barley; water as beer, from memory	
+hard cider	liquid	dry cider, still cider, fermented cider	water 92				?		101/100			about 92 g water in 100 g, from memory; density: from memory	
+kvass	liquid	bread kvass	water 94				rye, gluten					about 94 g water in 100 g, from memory	
+wine	liquid	red wine, white wine	water 87				sulphites		99/100			about 87 g water in 100 g, from memory; density: from memory	
+rum	liquid	dark rum, brandy, kirsch, whiskey, whisky	water 333/5, alcohol 167/5						47/50			USDA SR NDB 14037, spirits of 40 per cent by volume, from memory: 33.4 g alcohol in 100 g, the rest water; density: 27.8 g a fluid ounce there	
+coffee	liquid	brewed coffee, espresso	water 99						1			brewed, about 99 g water in 100 g, from memory; density: from memory	
+distilled vinegar	liquid	spirit vinegar, white vinegar, white distilled vinegar	water 4739/50, protein 0, fat 0, saturates 0, carbohydrate 1/25, sugars 1/25, fibre 0, sodium 1/500						101/100			USDA SR28 NDB 02053	
+cider vinegar	liquid	apple cider vinegar	water 9381/100, protein 0, fat 0, saturates 0, carbohydrate 93/100, sugars 2/5, fibre 0, sodium 1/200						101/100			USDA SR28 NDB 02048	
+malt vinegar	liquid		water 95				barley, gluten					about 95 g water in 100 g, from memory	
+potato water	liquid	potato cooking water	water 99									common practice: water that potatoes were boiled in, taken as 99 g water in 100 g	
+coconut milk	liquid	canned coconut milk	water 73, fat 21						24/25			canned, about 73 g water and 21 g fat in 100 g, from memory; density: USDA SR portion weights, from memory	
+oat drink	liquid	oat milk	water 90				oats, gluten		103/100			about 90 g water in 100 g, from memory; density: common practice	
+soya drink	liquid	soy milk, soya milk, soy drink	water 93				soya		103/100			about 93 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+almond drink	liquid	almond milk	water 97				almond		101/100			about 97 g water in 100 g, from memory; density: common practice	
+milk	dairy	whole milk, full-fat milk, full cream milk, fresh milk, warm milk, cold milk, scalded milk, lukewarm milk, Milch, lait, latte, leche	water 8813/100, protein 63/20, fat 327/100, saturates 373/200, carbohydrate 239/50, sugars 101/20, fibre 0, sodium 43/1000				milk		103/100			USDA SR28 NDB 01211	
+semi-skimmed milk	dairy	reduced-fat milk, half-fat milk, low-fat milk	water 446/5, protein 33/10, fat 99/50				milk		103/100			about 2 g fat in 100 g, from memory; density: USDA SR portion weights, from memory	
+skimmed milk	dairy	skim milk, nonfat milk, fat-free milk, non-fat milk	water 2271/25, protein 337/100, fat 2/25, saturates 51/1000, carbohydrate 124/25, sugars 509/100, fibre 0, sodium 21/500				milk		26/25			USDA SR28 NDB 01151	
+evaporated milk	dairy	unsweetened condensed milk	water 74				milk		107/100			about 74 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+sweetened condensed milk	dairy		water 27, sugars 54				milk					about 27 g water in 100 g, from memory	
+milk powder	dairy	skimmed milk powder, skim milk powder, nonfat dry milk, nonfat dry milk powder, non-fat dry milk, NFDM, dry milk, dried milk, milk solids, nonfat milk powder, dried skimmed milk, high-heat nonfat dry milk	water 79/25, protein 904/25, fat 77/100, saturates 499/1000, carbohydrate 2599/50, sugars 2599/50, fibre 0, sodium 107/200				milk		51/100			USDA SR28 NDB 01091	
+instant milk powder	dairy	instant nonfat dry milk, instant dry milk, instant skimmed milk powder	water 99/25, protein 351/10, fat 18/25, saturates 47/100, carbohydrate 5219/100, sugars 5219/100, fibre 0, sodium 549/1000				milk		29/100			USDA SR28 NDB 01155	
+whole milk powder	dairy	dried whole milk, full-fat milk powder, dry whole milk, full cream milk powder	water 247/100, protein 658/25, fat 2671/100, saturates 8371/500, carbohydrate 1921/50, sugars 1921/50, fibre 0, sodium 371/1000				milk		27/50			USDA SR28 NDB 01212	
+buttermilk	dairy	cultured buttermilk, low-fat buttermilk	water 9013/100, protein 331/100, fat 22/25, saturates 137/250, carbohydrate 479/100, sugars 479/100, fibre 0, sodium 19/100				milk		26/25			USDA SR28 NDB 01088	
+buttermilk powder	dairy	dried buttermilk, dry buttermilk	water 297/100, protein 343/10, fat 289/50, saturates 1799/500, carbohydrate 49, sugars 49, fibre 0, sodium 517/1000				milk		51/100			USDA SR28 NDB 01094	
+whey	dairy	sweet whey, fresh whey	water 93				milk		26/25			about 93 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+whey powder	dairy	dried whey, dry whey	water 3				milk					about 3 g water in 100 g, from memory	
+yoghurt	dairy	yogurt, natural yoghurt, plain yogurt, plain yoghurt, whole milk yoghurt, whole milk yogurt, yoghourt	water 879/10, protein 347/100, fat 13/4, saturates 262/125, carbohydrate 233/50, sugars 233/50, fibre 0, sodium 23/500				milk		26/25			USDA SR28 NDB 01116; density: USDA SR portion weights, from memory	
+strained yoghurt	dairy	Greek yoghurt, Greek yogurt, strained yogurt	water 81				milk		101/100			about 81 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+kefir	dairy		water 88				milk		103/100			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+quark	dairy	low-fat quark, curd cheese, fromage frais, fromage blanc	water 81				milk		26/25			low-fat, about 81 g water in 100 g, from memory; density: common practice	
+cottage cheese	dairy		water 79				milk		19/20			about 79 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+ricotta	dairy	ricotta cheese	water 717/10, protein 563/50, fat 649/50, saturates 1659/200, carbohydrate 76/25, sugars 27/100, fibre 0, sodium 21/250				milk		21/20			USDA SR28 NDB 01036	
+cream cheese	dairy	full-fat soft cheese	water 53, fat 34				milk		49/50			about 53 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+heavy cream	dairy	whipping cream, heavy whipping cream	water 5781/100, protein 71/25, fat 902/25, saturates 2879/125, carbohydrate 137/50, sugars 73/25, fibre 0, sodium 27/1000				milk		101/100			USDA SR28 NDB 01053	
+double cream	dairy		water 47, fat 48				milk		101/100			British double cream, at least 48 g fat in 100 g, from memory; density: USDA SR portion weights, from memory	
+single cream	dairy	light cream, coffee cream, table cream, pouring cream	water 7451/100, protein 74/25, fat 191/10, saturates 1272/125, carbohydrate 141/50, sugars 367/100, fibre 0, sodium 9/125				milk		101/100			USDA SR28 NDB 01050	
+half and half	dairy		water 80, fat 23/2				milk		51/50			about 80 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
+soured cream	dairy	sour cream, smetana, smetena	water 7307/100, protein 61/25, fat 387/20, saturates 507/50, carbohydrate 463/100, sugars 341/100, fibre 0, sodium 31/1000				milk		97/100			USDA SR28 NDB 01056; density: 230 g a cup there	
+creme fraiche	dairy		water 60, fat 35				milk		101/100			about 60 g water in 100 g, from memory; density: common practice	
+butter	fat	unsalted butter, sweet cream butter, sweet butter, lactic butter, cultured butter, dairy butter, soft butter, melted butter, cold butter, softened butter, diced butter, beurre, burro, mantequilla	water 16, protein 17/20, fat 8111/100, saturates 50489/1000, carbohydrate 3/50, sugars 3/50, fibre 0, sodium 11/1000				milk		24/25			water: at most 16 g by Regulation (EU) 1308/2013, Annex VII (from memory); the rest USDA SR28 NDB 01145, which has 17.94 g water	
+salted butter	fat	lightly salted butter	water 1587/100, protein 17/20, fat 8111/100, saturates 6421/125, carbohydrate 3/50, sugars 3/50, fibre 0, salt 643/400				milk		24/25			USDA SR28 NDB 01001; salt is 2.5 times its sodium	
+dry butter	fat	lamination butter, tourage butter, butter sheets, roll-in butter	water 14, fat 84				milk		24/25			butter of 84 g fat in 100 g made for laminating, common practice	
+clarified butter	fat	ghee, butter oil, anhydrous butter, butterfat, browned butter	water 6/25, protein 7/25, fat 2487/25, saturates 15481/250, carbohydrate 0, sugars 0, fibre 0, sodium 1/500				milk		87/100			USDA SR28 NDB 01003	
+cheddar	other	cheddar cheese, grated cheddar, hard cheese, grated cheese	water 1851/50, protein 2287/100, fat 3331/100, saturates 18867/1000, carbohydrate 309/100, sugars 12/25, fibre 0, salt 653/400				milk		12/25			USDA SR28 NDB 01009; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory	
+parmesan	other	parmesan cheese, grana, hard grating cheese	water 729/25, protein 143/4, fat 2583/100, saturates 1641/100, carbohydrate 161/50, sugars 4/5, fibre 0, salt 86/25				milk		21/50			USDA SR28 NDB 01033; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory; grana of some makers holds lysozyme of egg: read its label	
+grated parmesan	other	grated parmesan cheese	water 453/20, protein 1421/50, fat 696/25, saturates 15371/1000, carbohydrate 1391/100, sugars 7/100, fibre 0, salt 451/100				milk		21/50			USDA SR28 NDB 01032; salt is 2.5 times its sodium; grana of some makers holds lysozyme of egg: read its label	
+gruyere	other	gruyere cheese	water 3319/100, protein 2981/100, fat 1617/50, saturates 18913/1000, carbohydrate 9/25, sugars 9/25, fibre 0, salt 357/200				milk		23/50			USDA SR28 NDB 01023; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory	
+mozzarella	other	mozzarella cheese, low-moisture mozzarella, pizza mozzarella	water 4707/100, protein 95/4, fat 989/50, saturates 2259/200, carbohydrate 279/50, sugars 19/10, fibre 0, salt 333/200				milk		47/100			USDA SR28 NDB 01029; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory	
+feta	other	feta cheese	water 2761/50, protein 1421/100, fat 532/25, saturates 7473/500, carbohydrate 409/100, sugars 409/100, fibre 0, salt 917/400				milk		63/100			USDA SR28 NDB 01019; salt is 2.5 times its sodium; density: USDA SR portion weights, from memory	
+blue cheese	other						milk		57/100			common practice; density: USDA SR portion weights, from memory	
+eggs	egg	whole eggs, large eggs, beaten egg, liquid egg, liquid whole egg, shell eggs, fresh eggs, hen's eggs, room temperature eggs, uova, huevos, Eier, œufs	water 1523/20, protein 314/25, fat 951/100, saturates 1563/500, carbohydrate 18/25, sugars 37/100, fibre 0, sodium 71/500				egg		103/100	50		USDA SR28 NDB 01123; one as there, without shell or skin; 243 g a cup there	
+egg yolks	egg	yolks, liquid egg yolk, liquid yolk, sugared yolk	water 5231/100, protein 793/50, fat 1327/50, saturates 9551/1000, carbohydrate 359/100, sugars 14/25, fibre 0, sodium 6/125				egg		103/100	17		USDA SR28 NDB 01125; one as there, without shell or skin	
+egg whites	egg	whites, albumen, liquid egg white	water 8757/100, protein 109/10, fat 17/100, saturates 0, carbohydrate 73/100, sugars 71/100, fibre 0, sodium 83/500				egg		103/100	33		USDA SR28 NDB 01124; one as there, without shell or skin	
+dried egg	egg	egg powder, whole egg powder, dried whole egg, dry egg, powdered egg, powdered whole egg	water 139/50, protein 961/20, fat 439/10, saturates 15069/1000, carbohydrate 113/100, sugars 14/25, fibre 0, sodium 119/250				egg		17/50			USDA SR28 NDB 01133	
+dried egg white	egg	egg white powder, dried albumen, meringue powder	water 8				egg					about 8 g water in 100 g, from memory	
+olive oil	fat	extra virgin olive oil, virgin olive oil, light olive oil, EVO oil, olio EVO, olio d'oliva, aceite de oliva	water 0, protein 0, fat 100, saturates 1726/125, carbohydrate 0, sugars 0, fibre 0, sodium 1/500						91/100			USDA SR28 NDB 04053	
+sunflower oil	fat	sunflower seed oil, cold-pressed sunflower oil, deodorised sunflower oil	water 0, protein 0, fat 100, saturates 103/10, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04506	
+high-oleic sunflower oil	fat		water 0, protein 0, fat 100, saturates 9859/1000, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04584	
+rapeseed oil	fat	canola oil, canola, colza oil, cold-pressed rapeseed oil	water 0, protein 0, fat 100, saturates 1473/200, carbohydrate 0, sugars 0, fibre 0, sodium 0						23/25			USDA SR28 NDB 04582; density: 218 g a cup there	
+soya oil	fat	soybean oil, soy oil, soya bean oil	water 0, protein 0, fat 100, saturates 313/20, carbohydrate 0, sugars 0, fibre 0, sodium 0				soya		23/25			USDA SR28 NDB 04044	
+sesame oil	fat	toasted sesame oil	water 0, protein 0, fat 100, saturates 71/5, carbohydrate 0, sugars 0, fibre 0, sodium 0				sesame		23/25			USDA SR28 NDB 04058	
+pumpkin seed oil	fat	cold-pressed pumpkin seed oil	water 0, fat 100						23/25			common practice	
+walnut oil	fat		water 0, fat 100				walnut		23/25			common practice	
+linseed oil	fat	flaxseed oil	water 0, fat 100						23/25			common practice	
+maize oil	fat	corn oil	water 0, fat 100						23/25			common practice	
+coconut oil	fat	coconut fat, virgin coconut oil	water 3/100, protein 0, fat 991/10, saturates 165/2, sodium 0						23/25			USDA FDC 330458; density: USDA SR portion weights, from memory	
+palm fat	fat	palm oil, hardened palm fat	water 0, fat 100									common practice	
+lard	fat	rendered pork fat, pork lard, strutto, leaf lard	water 0, protein 0, fat 100, saturates 196/5, carbohydrate 0, sugars 0, fibre 0, sodium 0						87/100			USDA SR28 NDB 04002	
+beef dripping	fat	dripping, tallow	water 0, fat 100						87/100			common practice; density: USDA SR portion weights, from memory	
+beef suet	fat	fresh suet, raw suet, block suet	water 4, fat 94						11/20			USDA SR NDB 13335, from memory: 4.0 g water and 94 g fat; density: common practice, grated	
+shredded suet	fat	packet suet, suet pellets	water 2, fat 84				wheat, gluten		11/20			common practice: about a seventh of it is the flour that keeps it loose, mostly wheat, some rice: read its label; density: common practice	
+goose fat	fat	duck fat, chicken fat, schmaltz	water 0, fat 100									common practice	
+shortening	fat	vegetable shortening, vegetable fat, white vegetable fat, emulsified shortening, hydrogenated shortening, all-purpose shortening, high-ratio shortening	water 0, protein 0, fat 9997/100, saturates 1249/50, carbohydrate 0, sugars 0, fibre 0, sodium 1/250				?		87/100			USDA SR28 NDB 04615	
+margarine	fat	baking margarine, block margarine, stick margarine, pastry margarine, cake margarine	water 413/25, protein 4/25, fat 8071/100, saturates 15189/1000, carbohydrate 7/10, sugars 0, fibre 0, salt 751/400				?		19/20			USDA SR28 NDB 04610; salt is 2.5 times its sodium	
+sugar	sweetener	white sugar, granulated sugar, caster sugar, castor sugar, superfine sugar, fine sugar, table sugar, cane sugar, beet sugar, crystal sugar, baker's sugar, fine granulated sugar, extra fine sugar, Zucker, sucre, zucchero, azúcar	water 1/50, carbohydrate 4999/50, sugars 4999/50						17/20			sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335	
+brown sugar	sweetener	light brown sugar, dark brown sugar, soft brown sugar, light soft brown sugar, dark soft brown sugar, muscovado, muscovado sugar, demerara sugar, raw cane sugar, raw sugar, turbinado sugar, turbinado	water 67/50, protein 3/25, fat 0, saturates 0, carbohydrate 9809/100, sugars 4851/50, fibre 0, sodium 7/250						93/100			USDA SR28 NDB 19334; density: USDA SR portion weights, from memory	
+icing sugar	sweetener	powdered sugar, confectioners' sugar, 10X sugar	water 23/100, protein 0, fat 0, saturates 0, carbohydrate 9977/100, sugars 9781/100, fibre 0, sodium 1/500						51/100			USDA SR28 NDB 19336	
+pearl sugar	sweetener	nib sugar, sugar nibs, hail sugar, decorating sugar, coarse sugar, Belgian pearl sugar, preserving sugar	water 1/50, carbohydrate 4999/50, sugars 4999/50									sucrose, dry but for 0.02 g water: USDA SR28 NDB 19335	
+vanilla sugar	sweetener		water 1/50, carbohydrate 4999/50, sugars 4999/50						17/20			common practice: sugar with a little vanilla; density: common practice	
+dextrose	sweetener	glucose powder, corn sugar, dextrose monohydrate	water 9, sugars 91									dextrose monohydrate is one molecule of water to one of sugar: 180.16 in 198.17 parts	
+honey	sweetener	clear honey, runny honey, blossom honey, forest honey, liquid honey	water 171/10, protein 3/10, fat 0, saturates 0, carbohydrate 411/5, sugars 2053/25, fibre 1/5, sodium 1/250						143/100			USDA SR28 NDB 19296	
+malt syrup	sweetener	malt extract syrup, barley malt syrup, liquid malt, liquid malt extract, barley malt extract, non-diastatic malt syrup, inactive malt syrup, malt extract	water 211/10, protein 31/5, fat 0, saturates 0, carbohydrate 713/10, sugars 713/10, fibre 0, sodium 7/200				barley, gluten		7/5			USDA SR28 NDB 19352	
+diastatic malt syrup	malt	active malt syrup, diastatic malt extract	water 211/10, sugars 713/10			yes	barley, gluten		7/5			water and sugars as malt syrup, USDA SR28 NDB 19352; 332 g a cup there	
+beet syrup	sweetener	sugar beet syrup, beet molasses	water 22, sugars 66									about 78 g dry matter in 100 g, from memory	
+molasses	sweetener	blackstrap molasses, dark molasses, light molasses, cane molasses, unsulphured molasses, unsulfured molasses	water 2187/100, protein 0, fat 1/10, saturates 9/500, carbohydrate 7473/100, sugars 1868/25, fibre 0, sodium 37/1000						71/50			USDA SR28 NDB 19304	
+black treacle	sweetener		water 22						71/50			about 78 g dry matter in 100 g, from memory; density: from memory	
+golden syrup	sweetener	light treacle, refiners' syrup	water 18, sugars 79						143/100			about 18 g water in 100 g, from memory; density: from memory	
+maple syrup	sweetener		water 3239/100, protein 1/25, fat 3/50, saturates 7/1000, carbohydrate 1676/25, sugars 3023/50, fibre 0, sodium 3/250						27/20			USDA SR28 NDB 19353	
+corn syrup	sweetener	light corn syrup, glucose syrup, liquid glucose	water 2281/100, protein 0, fat 1/5, saturates 0, carbohydrate 7679/100, sugars 7677/100, fibre 0, sodium 31/500						36/25			USDA SR28 NDB 19350	
+invert syrup	sweetener	invert sugar, invert sugar syrup, trimoline	water 22, sugars 78									about 78 g dry matter in 100 g, from memory	
+agave syrup	sweetener	agave nectar, agave	water 23, sugars 68						69/50			about 23 g water in 100 g, from memory; density: from memory	
+rice syrup	sweetener	brown rice syrup	water 22						7/5			about 22 g water in 100 g, from memory; density: from memory	
+date syrup	sweetener	date molasses, silan	water 25, sugars 65						7/5			about 25 g water in 100 g, from memory; density: from memory	
+apple syrup	sweetener	apple molasses, pear syrup	water 30									about 30 g water in 100 g, from memory	
+apple butter	fruit	apple spread	water 56, sugars 35			yes			119/100			USDA SR NDB 19294, from memory: 56 g water; 282 g a cup	
+caramel colour	other	caramel color, burnt sugar, caramel colouring, caramel coloring					?					common practice	
+diastatic malt	malt	diastatic malt flour, active malt, active malt flour, enzyme-active malt, diastatic malt powder, enzyme-active malt flour, barley malt flour, active barley malt, diastatic barley malt, active malt powder	water 821/100, protein 257/25, fat 46/25, saturates 193/500, carbohydrate 356/5, sugars 4/5, fibre 71/10, sodium 11/1000				barley, gluten		17/25			USDA SR28 NDB 20131	
+rye malt	malt	active rye malt, diastatic rye malt, light rye malt, pale rye malt					rye, gluten					common practice	
+non-diastatic malt powder	sweetener	inactive malt powder, non-diastatic malt, inactive malt, dry malt extract, dried malt extract, nondiastatic malt powder, inactive malt flour	water 3				barley, gluten					common practice: dried malt extract, its enzymes killed; about 3 g water in 100 g, from memory	
+roasted malt	other	roasted barley malt, roast malt, dark malt, chocolate malt, black malt, roasted malt flour					barley, gluten					common practice: kilned so hot that no enzymes are left	
+red rye malt	other	red malt, fermented rye malt, fermented malt, solod, roasted rye malt, dark rye malt					rye, gluten					common practice: stewed and dried so hot that no enzymes are left	
+crystal malt	other	caramel malt, toffee malt					barley, gluten					common practice: stewed and kilned so hot that no enzymes are left	
+malted barley	grain	malted barley grains, crushed malted barley					barley, gluten					common practice	
+fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast, levadura fresca, levure fraîche, lievito fresco, Frischhefe	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon	
+active dry yeast	yeast	active dried yeast, ADY, traditional dried yeast, dried active yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						81/100			USDA SR28 NDB 18375	
+instant yeast	yeast	instant dry yeast, instant dried yeast, IDY, instant active dry yeast, rapid-rise yeast, quick-rise yeast, bread machine yeast, easy-blend yeast, easy-blend dried yeast	water 5						16/25			about 5 g water in 100 g; 9.5 g a tablespoon, household tables; common practice	
+sweet-dough yeast	sweet-dough yeast	osmotolerant yeast, osmotolerant instant yeast, sweet-dough instant yeast, instant yeast for sweet doughs, osmotolerant instant dry yeast	water 5						16/25			instant yeast of a strain that bears sugar; common practice	
+fresh sweet-dough yeast	sweet-dough yeast	osmotolerant fresh yeast, fresh osmotolerant yeast, compressed sweet-dough yeast	water 69									water as fresh yeast, USDA SR28 NDB 18374; common practice	
+ripe rye starter	culture	rye starter, rye sour starter, rye sourdough starter, rye culture, medium rye starter, rye mother		medium rye flour 1/2, water 1/2			rye, gluten					common practice: kept on its own weight of water	
+ripe whole rye starter	culture	whole rye starter, wholemeal rye starter, whole rye culture		whole rye flour 1/2, water 1/2			rye, gluten					common practice: kept on its own weight of water	
+stiff rye starter	culture	firm rye starter		medium rye flour 5/8, water 3/8			rye, gluten					common practice	
+ripe wheat starter	culture	wheat starter, white starter, ripe white starter, white wheat starter, ripe levain starter, levain culture, wheat culture, white culture, ripe starter, mature white starter, wheat mother		white flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water	
+even starter	culture	starter of equal parts		white flour 1/2, water 1/2			wheat, gluten					common practice: as much flour as water by weight	
+ripe whole wheat starter	culture	whole wheat starter, wholemeal starter, wholewheat starter, whole wheat culture, wholemeal wheat starter		whole wheat flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water	
+ripe spelt starter	culture	spelt starter, spelt culture		spelt flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water	
+ripe einkorn starter	culture	einkorn starter		einkorn flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water	
+stiff starter	culture	stiff levain starter, stiff wheat starter, firm starter, ripe stiff starter, lievito madre, pasta madre, stiff levain culture		white flour 2/3, water 1/3			wheat, gluten					common practice: 50 parts of water to 100 of flour	
+liquid levain starter	culture	liquid levain culture, liquid levain, ripe liquid levain starter		white flour 4/9, water 5/9			wheat, gluten					common practice: 125 parts of water to 100 of flour	
+ripe rice starter	culture	rice starter, gluten-free starter		brown rice flour 1/2, water 1/2								common practice: kept on its own weight of water	
+ripe buckwheat starter	culture	buckwheat starter		buckwheat flour 1/2, water 1/2								common practice: kept on its own weight of water	
+ripe teff starter	culture	teff starter, ersho, injera starter		teff flour 2/5, water 3/5								common practice	
+dried sourdough	other	dry sourdough, sourdough powder, rye sourdough powder					?					common practice: for taste only, nothing in it rises	
+salt	salt	fine salt, sea salt, table salt, cooking salt, fine sea salt, iodised salt, iodized salt, Salz, sel, sale, sal	water 0, salt 100						61/50			taken as sodium chloride alone; USDA SR28 NDB 02047 has 0.2 g water; density from its spoon of 6 g	
+kosher salt	salt		water 0, salt 100						14/25 49/50			taken as sodium chloride alone; a US teaspoon weighs 2.8 to 4.8 g by how its grain is made: household tables, from memory	
+flaky salt	salt	salt flakes, flaked salt, finishing salt	water 0, salt 100						2/5 17/20			taken as sodium chloride alone; a US teaspoon weighs 2 to 4 g by its flakes: household tables, from memory	
+coarse salt	salt	pretzel salt, rock salt, coarse sea salt, nib salt	water 0, salt 100						9/10 13/10			taken as sodium chloride alone; a US teaspoon weighs 4.5 to 6.4 g by its grain: household tables, from memory	
+baking powder	raising agent	double-acting baking powder, phosphate baking powder	water 4, protein 1/10, fat 0, saturates 0, carbohydrate 239/10, sugars 0, fibre 1/5, sodium 7893/1000				?		93/100			USDA SR28 NDB 18370	
+bicarbonate of soda	raising agent	baking soda, bicarb, sodium bicarbonate, bread soda, bicarb of soda	water 1/5, protein 0, fat 0, saturates 0, carbohydrate 0, sugars 0, fibre 0, sodium 684/25						93/100			USDA SR28 NDB 18372	
+cream of tartar	raising agent	potassium bitartrate, tartar	water 17/10, protein 0, fat 0, saturates 0, carbohydrate 613/10, sugars 0, fibre 1/5, sodium 13/250						61/100			USDA SR28 NDB 18373	
+baker's ammonia	raising agent	ammonium carbonate, hartshorn, ammonium bicarbonate, salt of hartshorn										common practice: for thin dry biscuits only	
+potash	raising agent	potassium carbonate, pearl ash										common practice	
+lye	lye	sodium hydroxide, caustic soda, food-grade lye, lye beads, food-grade sodium hydroxide										dry sodium hydroxide; common practice	
+lye solution	lye			water 24/25, lye 1/25								common practice: 3 to 4 per cent for pretzels	
+washing soda	lye	sodium carbonate, baked soda, soda crystals, kansui powder										sodium carbonate; common practice	
+ascorbic acid	other	vitamin C, vitamin C powder, E300										common practice	
+citric acid	other	E330										common practice	
+lactic acid	other	E270										common practice	
+calcium propionate	other	E282, bread preservative, preservative, propionate										common practice	
+yeast food	other	mineral yeast food, dough conditioner salts					?					common practice	
+bread improver	other	improver, dough improver, dough conditioner, emulsifier, DATEM, dough strengthener					?					common practice: read its own label, for soya, wheat, milk and malt	
+soya lecithin	other	soy lecithin					soya					common practice	
+sunflower lecithin	other	rapeseed lecithin										common practice	
+gelatine	other	gelatin, leaf gelatine, sheet gelatin					?		17/25			common practice; density: common practice	
+pectin	other											common practice	
+inulin	other	chicory fibre, chicory fiber										common practice	
+caraway	spice	caraway seed, ground caraway, whole caraway	water 987/100, protein 1977/100, fat 1459/100, saturates 31/50, carbohydrate 119/10, sugars 16/25, fibre 38, sodium 17/1000						43/100			USDA SR28 NDB 02005	
+fennel seed	spice	fennel, ground fennel, ground fennel seed	water 881/100, protein 79/5, fat 1487/100, saturates 12/25, carbohydrate 1249/100, fibre 199/5, sodium 11/125						41/100			USDA SR28 NDB 02018; density: USDA SR portion weights, from memory	
+coriander seed	spice	coriander, ground coriander, cracked coriander, crushed coriander, coriander seed ground	water 443/50, protein 1237/100, fat 1777/100, saturates 99/100, carbohydrate 1309/100, fibre 419/10, sodium 7/200						37/100			USDA SR28 NDB 02013	
+cumin seed	spice	cumin, ground cumin	water 403/50, protein 1781/100, fat 2227/100, saturates 307/200, carbohydrate 1687/50, sugars 9/4, fibre 21/2, sodium 21/125						43/100			USDA SR28 NDB 02014; density: USDA SR portion weights, from memory	
+anise seed	spice	aniseed, anise, ground aniseed, ground anise	water 477/50, protein 88/5, fat 159/10, saturates 293/500, carbohydrate 1771/50, fibre 73/5, sodium 2/125									USDA SR28 NDB 02002	
+cardamom	spice	ground cardamom, cardamom seed, green cardamom, black cardamom, cracked cardamom	water 207/25, protein 269/25, fat 67/10, saturates 17/25, carbohydrate 4047/100, fibre 28, sodium 9/500						41/100			USDA SR28 NDB 02006; density: USDA SR portion weights, from memory	
+cinnamon	spice	ground cinnamon, cassia	water 529/50, protein 399/100, fat 31/25, saturates 69/200, carbohydrate 2749/100, sugars 217/100, fibre 531/10, sodium 1/100						53/100			USDA SR28 NDB 02010	
+black pepper	spice	pepper, ground black pepper, cracked pepper, ground pepper	water 623/50, protein 1039/100, fat 163/50, saturates 174/125, carbohydrate 773/20, sugars 16/25, fibre 253/10, sodium 1/50						47/100			USDA SR28 NDB 02030; density: USDA SR portion weights, from memory	
+mustard seed	spice	mustard powder, ground mustard, dry mustard, mustard flour, yellow mustard seed, black mustard seed	water 527/100, protein 652/25, fat 906/25, saturates 1989/1000, carbohydrate 1589/100, sugars 679/100, fibre 61/5, sodium 13/1000				mustard		41/100			USDA SR28 NDB 02024	
+mustard	spice	prepared mustard, yellow mustard	water 2093/25, protein 187/50, fat 167/50, saturates 107/500, carbohydrate 183/100, sugars 23/25, fibre 4, salt 69/25			yes	mustard		21/20			USDA SR28 NDB 02046; salt is 2.5 times its sodium	
+rosemary	spice	dried rosemary, fresh rosemary, chopped rosemary, rosemary leaves	water 931/100, protein 122/25, fat 761/50, saturates 7371/1000, carbohydrate 1073/50, fibre 213/5, sodium 1/20						6/25			USDA SR28 NDB 02036	
+thyme	spice	dried thyme, fresh thyme							1/5			common practice; density: USDA SR portion weights, from memory	
+oregano	spice	dried oregano, marjoram							1/5			common practice; density: USDA SR portion weights, from memory	
+sage	spice	fresh sage, dried sage, sage leaves										common practice	
+dill	spice	fresh dill, dill weed, dill tips, dried dill, dill seed							1/5			common practice; density: USDA SR portion weights, from memory	
+bread clover	spice	blue fenugreek, trigonella										common practice	
+fenugreek	spice	fenugreek seed, ground fenugreek										common practice	
+star anise	spice	ground star anise										common practice	
+nutmeg	spice	ground nutmeg, mace, grated nutmeg							9/20			common practice; density: USDA SR portion weights, from memory	
+cloves	spice	ground cloves							43/100			common practice; density: USDA SR portion weights, from memory	
+allspice	spice	ground allspice, pimento							39/100			common practice; density: USDA SR portion weights, from memory	
+ginger	spice	ground ginger, fresh ginger, grated ginger							37/100			common practice; density: USDA SR portion weights, from memory	
+mixed spice	spice	gingerbread spice, pumpkin pie spice, lebkuchen spice, speculaas spice							17/50			common practice; density: USDA SR portion weights, from memory	
+bread spice	spice	brotgewürz										common practice: caraway, fennel, coriander, anise	
+saffron	spice	saffron threads							7/50			common practice; density: USDA SR portion weights, from memory	
+turmeric	spice	ground turmeric							61/100			common practice; density: USDA SR portion weights, from memory	
+paprika	spice	sweet paprika, smoked paprika							47/100			common practice; density: USDA SR portion weights, from memory	
+chilli	spice	chili, chilli flakes, chili flakes, red pepper flakes, chile flakes, cayenne, jalapenos							11/20			common practice; density: USDA SR portion weights, from memory	
+za'atar	spice	zatar					sesame					common practice	
+curry powder	spice						?					common practice; may hold mustard and celery	
+celery seed	spice						celery					common practice	
+celery salt	spice		salt 70				celery		1			common practice: two to three parts of salt to one of ground celery seed; read its label	
+vanilla	spice	vanilla pod, vanilla bean, vanilla paste, vanilla extract, vanilla essence, vanilla seeds							17/20			common practice; density: USDA SR portion weights, from memory	
+orange blossom water	liquid	orange flower water, rose water, rosewater	water 100									taken as water alone, common practice	
+mahleb	spice	mahlab, mahlepi										common practice	
+mastic	spice	mastiha										common practice	
+basil	spice	dried basil, fresh basil, basil leaves							7/50			common practice; density: USDA SR portion weights, from memory	
+parsley	spice	fresh parsley, dried parsley, chopped parsley							1/4			common practice; density: USDA SR portion weights of chopped fresh leaves, from memory	
+almond extract	spice	almond essence, bitter almond extract					?		22/25			common practice; it may be made of almonds or of fruit kernels: read its label; density from memory	
+instant coffee	spice	coffee powder, espresso powder, instant coffee powder, instant espresso							1/5			common practice; density: USDA SR portion weights, from memory	
+food colouring	other	food coloring, food dye					?					common practice; read its label	
+cocoa	other	cocoa powder, unsweetened cocoa, natural cocoa, baking cocoa	water 3, protein 98/5, fat 137/10, saturates 807/100, carbohydrate 209/10, sugars 7/4, fibre 37, sodium 21/1000						9/25			USDA SR28 NDB 19165	
+alkalised cocoa	other	Dutch-process cocoa, dutched cocoa, alkalized cocoa, Dutch cocoa, black cocoa	water 27/10, protein 181/10, fat 131/10, saturates 194/25, carbohydrate 57/2, sugars 44/25, fibre 149/5, sodium 19/1000						9/25			USDA SR28 NDB 19166	
+dark chocolate	other	bittersweet chocolate, chocolate chips, dark chocolate chips, chocolate drops, chocolate batons, chocolate sticks, semisweet chocolate, couverture, chocolate	water 5/4, protein 153/25, fat 3831/100, saturates 22031/1000, carbohydrate 2221/50, sugars 3671/100, fibre 8, sodium 1/100				?		71/100			USDA SR28 NDB 19903; density: USDA SR portion weights, from memory	
+very dark chocolate	other	extra dark chocolate	water 137/100, protein 779/100, fat 4263/100, saturates 24489/1000, carbohydrate 35, sugars 2399/100, fibre 109/10, sodium 1/50				?					USDA SR28 NDB 19904	
+plain chocolate	other	plain dark chocolate	water 97/100, protein 122/25, fat 782/25, saturates 18519/1000, carbohydrate 5417/100, sugars 479/10, fibre 7, sodium 3/125				?					USDA SR28 NDB 19902	
+unsweetened chocolate	other	baking chocolate, cocoa mass	water 67/50, protein 358/25, fat 5231/100, saturates 32277/1000, carbohydrate 591/50, sugars 91/100, fibre 83/5, sodium 3/125				?					USDA SR28 NDB 19078	
+milk chocolate	other	milk chocolate chips					milk					common practice; may hold soya	
+white chocolate	other	white chocolate chips					milk		18/25			common practice; may hold soya; density: USDA SR portion weights, from memory	
+cocoa nibs	other	cacao nibs										common practice	
+old bread	bread	stale bread, old bread soaked, altus, yesterday's bread, dry bread, bread leftovers, returned bread					?					common practice: what is in it is what was in the bread it comes from	
+old rye bread	bread	rye altus, stale rye bread, old rye					rye, gluten					common practice: what is in it is what was in the bread it comes from	
+breadcrumbs	bread	bread crumbs, dried breadcrumbs, dry breadcrumbs, panko, toasted breadcrumbs, rusk, rusk crumbs					?		23/50			common practice: what is in it is what was in the bread it comes from; density: USDA SR portion weights, from memory	
+tahini	seed	sesame paste, tahini paste					sesame		101/100			common practice; density: USDA SR portion weights, from memory	
+peanut butter	nut						peanut		109/100			common practice; density: USDA SR portion weights, from memory	
+miso	other	miso paste					soya					common practice; may hold barley	
+soy sauce	liquid	soya sauce, tamari	water 71, salt 14				soya, wheat, gluten					about 71 g water and 14 g salt in 100 g, from memory	
+bacon	meat	diced bacon, lardons, speck, smoked bacon					?					common practice; may hold milk, soya or mustard: read its label	
+anchovies	fish	anchovy fillets					fish					common practice: salted fillets	
+ham	meat	cooked ham, diced ham, prosciutto					?		59/100			common practice; density: USDA SR portion weights, from memory; may hold milk, soya or mustard: read its label	
+sausage	other	salami, chorizo					?					common practice	
+pesto	other						?		53/50			common practice; holds milk and nuts; density: common practice	
+squid ink	other	cuttlefish ink					molluscs					common practice	
+activated charcoal	other	vegetable charcoal, vegetable carbon										common practice	
+nutritional yeast	other	yeast flakes, inactive yeast, deactivated yeast										common practice: dead yeast, for taste or to slacken a dough	
+wood ash	other											common practice	
+custard	other	pastry cream, crème pâtissière, custard cream					milk, egg					common practice	
+malted milk powder	other	malted milk					milk, barley, wheat, gluten		11/20			common practice; density: USDA SR portion weights, from memory	
+cornflakes	grain	corn flakes					barley, gluten		3/25			common practice: mostly made with barley malt, read the label; density: USDA SR portion weights, from memory	
+muesli	grain	granola, muesli mix					?		2/5			common practice: read its label for nuts and milk	
+caramel	other	caramel sauce, toffee sauce, dulce de leche					milk		13/10			common practice; density from memory	
+mincemeat	fruit	fruit mincemeat, mince pie filling					?		6/5			common practice: British fruit mincemeat, read its label; density from memory	
+sprinkles	other	hundreds and thousands, nonpareils, sugar strands					?					common practice; read its label	
+strawberries	fruit	fresh strawberries							16/25			common practice; density: USDA SR portion weights, from memory	
+lemons	fruit	whole lemons										common practice	
+oranges	fruit	whole oranges										common practice	
+candied ginger	fruit	crystallised ginger, crystallized ginger, stem ginger					?		7/10			common practice; it may be sulphured: read its label	
+kimchi	vegetable						?		63/100			common practice: it may hold fish, shellfish and wheat, read its label; density: USDA SR portion weights, from memory	
+tea	liquid	brewed tea, cold tea, black tea	water 997/10						1			taken as water but for what is dissolved in it, from memory	
+mascarpone	dairy	mascarpone cheese	water 46, fat 44				milk		1			about 46 g water and 44 g fat in 100 g, from memory	
+emmental	other	emmenthal, Swiss cheese, grated emmental					milk		23/50			common practice; density: USDA SR portion weights of grated cheese, from memory	
+goat cheese	other	chevre					milk					common practice	
+halloumi	other	halloumi cheese					milk					common practice	
+chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			common practice: mostly holds hazelnut, milk and soya, read its label; density from memory	
 ?	cornflour	maize starch, maize flour	in Britain it is starch, in America finely milled maize: they take up water quite differently
 ?	corn flour	maize flour, maize starch	in America it is finely milled maize, in Britain starch
 ?	corn meal flour	cornmeal, maize flour	meal is coarse, flour is fine
@@ -2138,154 +2139,156 @@ diced bacon	401
 lardon	401
 speck	401
 smoked bacon	401
-ham	402
-cooked ham	402
-diced ham	402
-prosciutto	402
-sausage	403
-salami	403
-chorizo	403
-pesto	404
-squid ink	405
-cuttlefish ink	405
-activated charcoal	406
-vegetable charcoal	406
-vegetable carbon	406
-nutritional yeast	407
-yeast flake	407
-inactive yeast	407
-deactivated yeast	407
-wood ash	408
-custard	409
-pastry cream	409
-creme patissiere	409
-custard cream	409
-malted milk powder	410
-malted milk	410
-cornflake	411
-corn flake	411
-muesli	412
-granola	412
-muesli mix	412
-caramel	413
-caramel sauce	413
-toffee sauce	413
-dulce de leche	413
-mincemeat	414
-fruit mincemeat	414
-mince pie filling	414
-sprinkle	415
-hundred and thousand	415
-nonpareil	415
-sugar strand	415
-strawberry	416
-fresh strawberry	416
-lemon	417
-whole lemon	417
-orange	418
-whole orange	418
-candied ginger	419
-crystallised ginger	419
-crystallized ginger	419
-stem ginger	419
-kimchi	420
-tea	421
-brewed tea	421
-cold tea	421
-black tea	421
-mascarpone	422
-mascarpone cheese	422
-emmental	423
-emmenthal	423
-swiss cheese	423
-grated emmental	423
-goat cheese	424
-chevre	424
-halloumi	425
-halloumi cheese	425
-chocolate spread	426
-hazelnut spread	426
-chocolate hazelnut spread	426
-cornflour	427
-corn flour	428
-corn meal flour	429
-flour	430
-wheat flour	431
-brown flour	432
-rye flour	433
-rye	434
-barley	435
-oat	436
-oatmeal	437
-maize	438
-corn	439
-bran	440
-wheat	441
-wheatmeal	442
-gluten free flour	443
-starch	444
-soya	445
-yeast	446
-hefe	447
-levure	448
-lievito di birra	449
-levadura	450
-curd	451
-manteca	452
-dried yeast	453
-dry yeast	454
-fast action yeast	455
-fast acting yeast	456
-fast action dried yeast	457
-brewer yeast	458
-malt	459
-malt powder	460
-malt flour	461
-barley malt	462
-dried malt	463
-treacle	464
-syrup	465
-cream	466
-condensed milk	467
-powdered milk	468
-cheese	469
-soft cheese	470
-stick of butter	471
-soda	472
-bicarbonate	473
-tin release agent	474
-oil	475
-vegetable oil	476
-fat	477
-starter	478
-sourdough	479
-sourdough starter	480
-sourdough culture	481
-culture	482
-mother	483
-lecithin	484
-vinegar	485
-seed	486
-mixed seed	487
-seed mix	488
-nut	489
-mixed nut	490
-dried fruit	491
-crumb	492
-bread	493
-psyllium seed	494
-coconut	495
-glucose	496
-egg substitute	497
-discard	498
-sourdough discard	499
-chopped nut	500
-suet	501
-tomato puree	502
-cranberry	503
-fig	504
-pumpkin	505
-liquid starter	506
-baker yeast	507
-cider	508
+anchovy	402
+anchovy fillet	402
+ham	403
+cooked ham	403
+diced ham	403
+prosciutto	403
+sausage	404
+salami	404
+chorizo	404
+pesto	405
+squid ink	406
+cuttlefish ink	406
+activated charcoal	407
+vegetable charcoal	407
+vegetable carbon	407
+nutritional yeast	408
+yeast flake	408
+inactive yeast	408
+deactivated yeast	408
+wood ash	409
+custard	410
+pastry cream	410
+creme patissiere	410
+custard cream	410
+malted milk powder	411
+malted milk	411
+cornflake	412
+corn flake	412
+muesli	413
+granola	413
+muesli mix	413
+caramel	414
+caramel sauce	414
+toffee sauce	414
+dulce de leche	414
+mincemeat	415
+fruit mincemeat	415
+mince pie filling	415
+sprinkle	416
+hundred and thousand	416
+nonpareil	416
+sugar strand	416
+strawberry	417
+fresh strawberry	417
+lemon	418
+whole lemon	418
+orange	419
+whole orange	419
+candied ginger	420
+crystallised ginger	420
+crystallized ginger	420
+stem ginger	420
+kimchi	421
+tea	422
+brewed tea	422
+cold tea	422
+black tea	422
+mascarpone	423
+mascarpone cheese	423
+emmental	424
+emmenthal	424
+swiss cheese	424
+grated emmental	424
+goat cheese	425
+chevre	425
+halloumi	426
+halloumi cheese	426
+chocolate spread	427
+hazelnut spread	427
+chocolate hazelnut spread	427
+cornflour	428
+corn flour	429
+corn meal flour	430
+flour	431
+wheat flour	432
+brown flour	433
+rye flour	434
+rye	435
+barley	436
+oat	437
+oatmeal	438
+maize	439
+corn	440
+bran	441
+wheat	442
+wheatmeal	443
+gluten free flour	444
+starch	445
+soya	446
+yeast	447
+hefe	448
+levure	449
+lievito di birra	450
+levadura	451
+curd	452
+manteca	453
+dried yeast	454
+dry yeast	455
+fast action yeast	456
+fast acting yeast	457
+fast action dried yeast	458
+brewer yeast	459
+malt	460
+malt powder	461
+malt flour	462
+barley malt	463
+dried malt	464
+treacle	465
+syrup	466
+cream	467
+condensed milk	468
+powdered milk	469
+cheese	470
+soft cheese	471
+stick of butter	472
+soda	473
+bicarbonate	474
+tin release agent	475
+oil	476
+vegetable oil	477
+fat	478
+starter	479
+sourdough	480
+sourdough starter	481
+sourdough culture	482
+culture	483
+mother	484
+lecithin	485
+vinegar	486
+seed	487
+mixed seed	488
+seed mix	489
+nut	490
+mixed nut	491
+dried fruit	492
+crumb	493
+bread	494
+psyllium seed	495
+coconut	496
+glucose	497
+egg substitute	498
+discard	499
+sourdough discard	500
+chopped nut	501
+suet	502
+tomato puree	503
+cranberry	504
+fig	505
+pumpkin	506
+liquid starter	507
+baker yeast	508
+cider	509
 """

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.records import NamedTuple
+
+if TYPE_CHECKING:
+    from manchet.larder.selling import ListedAs
 
 FLOUR_CLASSES = frozenset({"wheat flour", "rye flour", "other flour", "starch"})
 """Classes that count towards the 100 % unless an entry or a line overrules it."""
@@ -17,14 +21,21 @@ POURED_CLASSES = frozenset(
 """Classes whose water goes into the dough as water: all that is poured, dairy, egg, fat, syrup, yeast, culture."""
 
 DRY_CLASSES = frozenset(
-    {"grain", "seed", "nut", "fruit", "vegetable", "salt", "malt", "spice", "raising agent", "lye", "bread", "other"}
-)
+    {
+        "grain", "seed", "nut", "fruit", "vegetable", "fish", "meat", "salt", "malt", "spice", "raising agent", "lye", "bread",
+        "packaging", "other",
+    }
+)  # fmt: skip
 """Classes whose own moisture is not poured, and so is not counted as water unless they say `gives its water`.
 
 `malt` is malt that still works on starch; roasted malts, whose enzymes are dead, are `other`, malt syrups `sweetener`.
 """
 
 CLASSES = FLOUR_CLASSES | POURED_CLASSES | DRY_CLASSES
+
+
+FACTS = ("fresh", "dried", "pasteurised", "heat-treated", "ready to eat")
+"""What may be said of a thing that decides which cautions it needs."""
 
 
 class Blend(NamedTuple):
@@ -48,10 +59,35 @@ class Takes(NamedTuple):
 
 
 class Price(NamedTuple):
+    """So much money for so many grams, `date` as `2026-09-14`; "" where the day or the seller is not said."""
+
     amount: Fraction
     currency: str
     grams: Fraction
     date: str
+    seller: str = ""
+    place: Place | None = None
+
+
+class Buying(NamedTuple):
+    """How a thing is bought."""
+
+    prices: tuple[Price, ...] = ()
+    """The newest first; one without a day is the oldest."""
+    pack: Fraction | None = None
+    """Grams of the pack that it is bought in, where the price is for another amount."""
+    packed_as: str = ""
+    """The pack as the file says it: `25 kg`."""
+    trimming: Fraction | None = None
+    """The share of what is bought that is cut off before it reaches the scale."""
+
+    @property
+    def price(self) -> Price | None:
+        """The one that counts."""
+        return self.prices[0] if self.prices else None
+
+
+NOT_BOUGHT = Buying()
 
 
 class Ingredient(NamedTuple):
@@ -79,11 +115,28 @@ class Ingredient(NamedTuple):
     """Degrees Celsius."""
     good_for: Fraction | None = None
     """Seconds."""
-    price: Price | None = None
     source: str = ""
     place: Place | None = None
     takes_water: Takes | None = None
     """Of a flour."""
+    buying: Buying = NOT_BOUGHT
+    asked: tuple[tuple[str, str], ...] = ()
+    """Allergens that nobody can tell of it without its packet, each with the reason, "" for none."""
+    has_not: tuple[str, ...] = ()
+    """Allergens that the entry says it does not have: `no sulphites` answers what is asked."""
+    sulphites: Fraction | None = None
+    """Grams per gram."""
+    protein_factor: Fraction | None = None
+    """By what the nitrogen in it was multiplied to give its protein; None where the entry does not say (then 6.25)."""
+    listed_as: tuple[ListedAs, ...] = ()
+    made_from: str = ""
+    """What a lecithin, a fat or an improver comes from: `from soya`."""
+    facts: frozenset[str] = frozenset()
+    """Of FACTS, those that the entry states. What is not said is the worse."""
+    ph: Fraction | None = None
+    water_activity: Fraction | None = None
+    nothing_else_known: bool = False
+    """Figures that the entry does not give are not those of the built-in entry of its name."""
 
     @property
     def counts_as_flour(self) -> bool:

@@ -12,7 +12,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.circles import without_circles
-from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Ingredient, Question, names_of, place_of
+from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Buying, Ingredient, Question, names_of, place_of
 from manchet.larder.names import key
 
 if TYPE_CHECKING:
@@ -68,6 +68,9 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         return entry
     says_what_it_is = bool(entry.composition or entry.made_of)
     same = key(below.name) == key(entry.name)
+    inherits = entry.allergens is None and not _is_otherwise(entry, below)
+    allergens = below.allergens if inherits else entry.allergens
+    asked = (*entry.asked, *(below.asked if inherits else ()))
     return entry._replace(
         class_=entry.class_ or below.class_,
         aliases=entry.aliases + (tuple(a for a in below.aliases if a not in entry.aliases) if same else ()),
@@ -75,16 +78,34 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         made_of=entry.made_of if says_what_it_is else below.made_of,
         flour=below.flour if entry.flour is None else entry.flour,
         gives_water=entry.gives_water or below.gives_water,
-        allergens=below.allergens if entry.allergens is None and not _is_otherwise(entry, below) else entry.allergens,
+        allergens=allergens,
         may_contain=entry.may_contain or below.may_contain,
         density=entry.density or (None if entry.density_span else below.density),
         density_span=entry.density_span or (None if entry.density else below.density_span),
         whole=entry.whole or below.whole,
         kept_at=below.kept_at if entry.kept_at is None else entry.kept_at,
         good_for=entry.good_for or below.good_for,
-        price=entry.price or below.price,
+        buying=_bought(entry.buying, below.buying),
+        asked=tuple(one for one in asked if one[0] not in (*entry.has_not, *(allergens or ()))),
+        has_not=entry.has_not or (below.has_not if inherits else ()),
+        sulphites=below.sulphites if entry.sulphites is None and inherits else entry.sulphites,
+        protein_factor=below.protein_factor if entry.protein_factor is None else entry.protein_factor,
+        listed_as=entry.listed_as or below.listed_as,
+        made_from=entry.made_from or below.made_from,
+        facts=entry.facts or below.facts,
+        ph=below.ph if entry.ph is None else entry.ph,
+        water_activity=below.water_activity if entry.water_activity is None else entry.water_activity,
         source=entry.source or below.source,
         takes_water=below.takes_water if entry.takes_water is None else entry.takes_water,
+    )
+
+
+def _bought(own: Buying, below: Buying) -> Buying:
+    return Buying(
+        own.prices or below.prices,
+        own.pack or below.pack,
+        own.packed_as or below.packed_as,
+        below.trimming if own.trimming is None else own.trimming,
     )
 
 
@@ -93,6 +114,7 @@ OF_CLASS = {
     "rye flour": ("rye", "gluten"),
     "dairy": ("milk",),
     "egg": ("egg",),
+    "fish": ("fish",),
 }
 """Allergens that a class carries by what it is (Regulation (EU) 1169/2011, Annex II)."""
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable
 from fractions import Fraction
 
@@ -11,18 +10,14 @@ from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.larder.allergens import ALLERGENS, allergen
 from manchet.larder.composition import composition_of, parts_of
 from manchet.larder.figures import worth
-from manchet.larder.ingredient import CLASSES, Ingredient, Price, Question, Takes
-from manchet.quantities.units import DENSITY, MASS, PERCENT, TEMPERATURE, TIME
+from manchet.larder.ingredient import CLASSES, FACTS, Ingredient, Question, Takes
+from manchet.quantities.units import CONTENT, DENSITY, MASS, PERCENT, TEMPERATURE, TIME
 from manchet.syntax.nodes import Entry as Written, EntryName, Setting, Unread
 
 LIGHTEST, HEAVIEST = Fraction(1, 20), Fraction(5, 2)
 """Kilograms a litre that something in a bakehouse may weigh: puffed grain, and lye beads in a heap. Our rule."""
-
-_DATE = re.compile(r"\d{4}-\d\d-\d\d")
-_CURRENCY = re.compile(r"[A-Z]{3}|[€£$]")
 
 
 def ingredients_of(block: Written) -> Outcome[tuple[Ingredient | Question, ...]]:
@@ -57,9 +52,17 @@ class _LarderReading:
         self.ingredient = Ingredient(name=name, class_="", place=place)
         self.question: Question | None = None
         self.seen: set[str] = set()
+        self.bought: list[tuple[Written, Setting]] = []
+        """Its lines about buying: an egg is priced by what it weighs, which a later line may say."""
         self.reports: list[Diagnostic] = []
 
     def result(self) -> Ingredient | Question:
+        if self.bought:
+            from manchet.larder.buying import buying_of
+
+            buying = buying_of(self.ingredient, self.bought)
+            self.reports += buying.diagnostics
+            self.ingredient = self.ingredient._replace(buying=buying.value)
         return self.question or self.ingredient
 
     def read(self, line: Written) -> None:
@@ -73,7 +76,7 @@ class _LarderReading:
         if not isinstance(node, Setting) or node.key not in _LINES:
             self.reports.append(_misplaced(line))
             return
-        if node.key in self.seen:
+        if node.key in self.seen and node.key not in _SEVERAL:
             message = f"{self.ingredient.name} has two `{node.key}` lines"
             self.reports.append(
                 report("larder-line-twice", line.line.place(), message, "keep one", fixes=_left_out(line))
@@ -142,6 +145,7 @@ class _LarderReading:
         if self.ingredient.allergens is not None:
             self._both(line)
         self.ingredient = self.ingredient._replace(allergens=self._allergens(line, node))
+        self._has_both(line, node)
 
     def may_contain(self, line: Written, node: Setting) -> None:
         self.ingredient = self.ingredient._replace(may_contain=self._allergens(line, node))
@@ -151,17 +155,90 @@ class _LarderReading:
         self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two lines", _left_out(line))
 
     def _allergens(self, line: Written, node: Setting) -> tuple[str, ...]:
-        found: dict[str, None] = {}
-        for word in node.names:
-            known = allergen(word.text)
-            if known is None:
-                near = nearest(word.text, ALLERGENS)
-                place = line.line.place(word.start, word.end)
-                message = f"`{word.text}` is not one of the listed allergens"
-                help = (f"did you mean `{near}`? " if near else "") + f"they are {list_of_words(ALLERGENS, 'and')}"
-                self.fault("allergen-unknown", place, message, help, one_of(place, [near] if near else ()))
-            found[known or word.text] = None
-        return tuple(found)
+        from manchet.larder.selling import allergens_of
+
+        found = allergens_of(node.names, line.line)
+        self.reports += found.diagnostics
+        return found.value
+
+    def ask(self, line: Written, node: Setting) -> None:
+        """`ask egg because "lysozyme in some"`"""
+        why = node.because.text if node.because else ""
+        asked = tuple((allergen, why) for allergen in self._allergens(line, node))
+        self.ingredient = self.ingredient._replace(asked=(*self.ingredient.asked, *asked))
+        self._has_both(line, node)
+
+    def has_not(self, line: Written, node: Setting) -> None:
+        """`no sulphites`"""
+        has_not = (*self.ingredient.has_not, *self._allergens(line, node))
+        self.ingredient = self.ingredient._replace(has_not=has_not)
+        self._has_both(line, node)
+
+    def _has_both(self, line: Written, node: Setting) -> None:
+        """An allergen that the entry says twice, and not the same: it has it, has it not, or nobody knows."""
+        entry = self.ingredient
+        said = [*(entry.allergens or ()), *(("sulphites",) if entry.sulphites else ())]
+        answers = (said, entry.has_not, [allergen for allergen, _ in entry.asked])
+        words = ("has", "does not have", "asks about")
+        for word in dict.fromkeys(allergen for answer in answers for allergen in answer):
+            ways = [way for way, answer in zip(words, answers, strict=True) if word in answer]
+            if len(ways) > 1:
+                message = f"{entry.name} {ways[0]} {word} by one line, and {ways[1]} it by another"
+                self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two", _left_out(line))
+                return
+
+    def sulphites(self, line: Written, node: Setting) -> None:
+        grams = self.single(line, node, CONTENT, "2000 mg/kg")
+        self.ingredient = self.ingredient._replace(sulphites=grams)
+        self._has_both(line, node)
+
+    def protein_factor(self, line: Written, node: Setting) -> None:
+        """Between 5.18, of almonds, and 6.38, of milk, lie those in use (FAO, food energy, 2003, table 2.1)."""
+        self.ingredient = self.ingredient._replace(protein_factor=self._number(line, node, 5, 7, "5.7"))
+
+    def ph(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(ph=self._number(line, node, 0, 14, "3.8"))
+
+    def water_activity(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(water_activity=self._number(line, node, 0, 1, "0.80"))
+
+    def _number(self, line: Written, node: Setting, least: int, most: int, example: str) -> Fraction | None:
+        amount = node.amounts[0]
+        if amount.low is not None and amount.low == amount.high and least <= amount.low <= most:
+            return amount.low
+        place, said = line.line.place(amount.start, amount.end), line.line.body[amount.start : amount.end]
+        message = f"`{said}` does not fit `{node.key}`: it lies between {least} and {most}"
+        self.fault("larder-figure-unfit", place, message, f"write `{node.key} {example}`")
+        return None
+
+    def listed_as(self, line: Written, node: Setting) -> None:
+        from manchet.larder.selling import listed_as
+
+        found = listed_as(node, line.line)
+        self.reports += found.diagnostics
+        there = next((one for one in self.ingredient.listed_as if one.market == found.value.market), None)
+        if there is not None and not found.diagnostics:
+            message, help = f"{self.ingredient.name} is listed as two things", "keep one line for each market"
+            self.fault("larder-line-twice", line.line.place(), message, help, _left_out(line))
+            return
+        self.ingredient = self.ingredient._replace(listed_as=(*self.ingredient.listed_as, found.value))
+
+    def made_from(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(made_from=" ".join(word.text for word in node.names))
+
+    def fact(self, line: Written, node: Setting) -> None:
+        facts = self.ingredient.facts | {node.key}
+        if {"fresh", "dried"} <= facts:
+            message = f"{self.ingredient.name} is said to be both fresh and dried"
+            self.fault("fresh-and-dried", line.line.place(), message, "keep one of the two lines", _left_out(line))
+            return
+        self.ingredient = self.ingredient._replace(facts=facts)
+
+    def nothing_else(self, line: Written, node: Setting) -> None:
+        self.ingredient = self.ingredient._replace(nothing_else_known=True)
+
+    def buys(self, line: Written, node: Setting) -> None:
+        self.bought.append((line, node))
 
     def density(self, line: Written, node: Setting) -> None:
         """`0.55 kg/l`, or `0.56-0.98 kg/l` where its grain decides."""
@@ -202,18 +279,6 @@ class _LarderReading:
             return
         self.ingredient = self.ingredient._replace(takes_water=Takes(low, high))
 
-    def price(self, line: Written, node: Setting) -> None:
-        """`21.40 EUR for 25 kg on 2026-09-14`; the day may be left out."""
-        currency, date = _CURRENCY.search(line.line.body), _DATE.search(line.line.body)
-        money = next((a.low for a in node.amounts if a.unit == "" and a.low == a.high), None)
-        weight = next((worth(a, MASS) for a in node.amounts if worth(a, MASS)), None)
-        if money is None or money < 0 or weight is None or currency is None:
-            message = f"the price of {self.ingredient.name} needs an amount of money and a weight"
-            help = "write `price 21.40 EUR for 25 kg on 2026-09-14`"
-            self.fault("price-unreadable", line.line.place(), message, help)
-            return
-        self.ingredient = self.ingredient._replace(price=Price(money, currency[0], weight, date[0] if date else ""))
-
     def source(self, line: Written, node: Setting) -> None:
         self.ingredient = self.ingredient._replace(source=" ".join(word.text for word in node.names))
 
@@ -226,6 +291,9 @@ class _LarderReading:
             self.fault("choice-missing", line.line.place(), message, help)
         self.question = Question(self.ingredient.name, choices, why, self.ingredient.place, line.line.place())
 
+
+_SEVERAL = frozenset({"price", "ask", "no", "listed as"})
+"""Lines that an entry may have more than one of."""
 
 _LINES: dict[str, Callable[[_LarderReading, Written, Setting], None]] = {
     "class": _LarderReading.class_,
@@ -242,7 +310,19 @@ _LINES: dict[str, Callable[[_LarderReading, Written, Setting], None]] = {
     "whole": _LarderReading.whole,
     "kept at": _LarderReading.kept_at,
     "good for": _LarderReading.good_for,
-    "price": _LarderReading.price,
+    "price": _LarderReading.buys,
+    "pack": _LarderReading.buys,
+    "loses": _LarderReading.buys,
+    "ask": _LarderReading.ask,
+    "no": _LarderReading.has_not,
+    "sulphites": _LarderReading.sulphites,
+    "protein by": _LarderReading.protein_factor,
+    "listed as": _LarderReading.listed_as,
+    "from": _LarderReading.made_from,
+    "pH": _LarderReading.ph,
+    "water activity": _LarderReading.water_activity,
+    **dict.fromkeys(FACTS, _LarderReading.fact),
+    "nothing else known": _LarderReading.nothing_else,
     "source": _LarderReading.source,
     "absorbs water": _LarderReading.takes_water,
     "could be": _LarderReading.could_be,

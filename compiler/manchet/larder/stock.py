@@ -7,14 +7,16 @@ Python, because those take ten times as long to load where no bytecode is kept.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
 from functools import cache
+from typing import Any
 
-from manchet.larder.ingredient import Blend, Ingredient, Question, Takes, names_of
+from manchet.larder.ingredient import NOWHERE, Blend, Ingredient, Question, Takes, names_of
 from manchet.larder.names import key
 
 _ASKED = "?"
+_NEXT = " | "
 _FLOUR = {"": None, "yes": True, "no": False}
 _FLOUR_WORDS = {None: "", True: "yes", False: "no"}
 
@@ -55,8 +57,46 @@ def line_of(entry: Ingredient | Question) -> str:
             "" if entry.whole is None else str(entry.whole),
             "" if entry.takes_water is None else " ".join(map(str, entry.takes_water)),
             entry.source,
+            _NEXT.join(_sale_facts(entry)),
         )
     )
+
+
+def _sale_facts(entry: Ingredient) -> Iterator[str]:
+    """What is said for the label and for cautions: few entries say any of it, so it shares one field."""
+    yield from (f"ask {allergen}: {why}" for allergen, why in entry.asked)
+    yield from (f"no {allergen}" for allergen in entry.has_not)
+    yield from (f"listed {one.market}: {one.text}" for one in entry.listed_as)
+    yield from (f"is {fact}" for fact in sorted(entry.facts))
+    figures = (entry.sulphites, entry.protein_factor, entry.ph, entry.water_activity)
+    yield from (f"{name} {figure}" for name, figure in zip(_FIGURES, figures, strict=True) if figure is not None)
+    if entry.made_from:
+        yield f"from {entry.made_from}"
+
+
+_FIGURES = ("sulphites", "protein_factor", "ph", "water_activity")
+
+
+def _with_sale_facts(entry: Ingredient, facts: str) -> Ingredient:
+    from manchet.larder.selling import ListedAs  # few entries have one
+
+    for fact in facts.split(_NEXT):
+        word, _, said = fact.partition(" ")
+        before, _, after = said.partition(": ")
+        if word == "ask":
+            entry = entry._replace(asked=(*entry.asked, (before, after)))
+        elif word == "no":
+            entry = entry._replace(has_not=(*entry.has_not, said))
+        elif word == "listed":
+            entry = entry._replace(listed_as=(*entry.listed_as, ListedAs(after, before, NOWHERE)))
+        elif word == "is":
+            entry = entry._replace(facts=entry.facts | {said})
+        elif word == "from":
+            entry = entry._replace(made_from=said)
+        else:
+            figure: dict[str, Any] = {word: Fraction(said)}
+            entry = entry._replace(**figure)
+    return entry
 
 
 def entry_of(line: str) -> Ingredient | Question:
@@ -64,10 +104,23 @@ def entry_of(line: str) -> Ingredient | Question:
     fields = line.split("\t")
     if fields[0] == _ASKED:
         return Question(fields[1], _list(fields[2]), fields[3])
-    name, class_, aliases, composition, made_of, flour, water, allergens, may_contain, density, whole, takes, source = (
-        fields
-    )
-    return Ingredient(
+    (
+        name,
+        class_,
+        aliases,
+        composition,
+        made_of,
+        flour,
+        water,
+        allergens,
+        may_contain,
+        density,
+        whole,
+        takes,
+        source,
+        facts,
+    ) = fields
+    entry = Ingredient(
         name=name,
         class_=class_,
         aliases=_list(aliases),
@@ -83,6 +136,7 @@ def entry_of(line: str) -> Ingredient | Question:
         source=source,
         takes_water=Takes(*map(Fraction, takes.split())) if takes else None,
     )
+    return _with_sale_facts(entry, facts) if facts else entry
 
 
 def _densities(entry: Ingredient) -> str:

@@ -26,7 +26,7 @@ def column_of(context: str, indent: int, per_100_g: bool) -> Column | None:
     """The column of a value on a line in a context, which stands so deep; `per_100_g`, under that line of a larder's entry."""
     if context == "composition" and per_100_g:
         return Column(COMPOSITION - 1 - indent, False, 2)
-    if context in ("preparation", "stage", "overall", "composition"):
+    if context in ("preparation", "stage", "overall", "composition", "stock"):
         return Column(AMOUNT - 1 - indent, True, 2)
     if context == "entry":
         return Column(LARDER - 1 - indent, False, 1)

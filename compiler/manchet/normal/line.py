@@ -78,7 +78,12 @@ def _written(read: LineTokens, words: list[SpeltToken], node: object, context: s
         figures = [word for word in words[1:] if word.kind != "_COMMA"]
         keeps = ", ".join(filter(None, (join_words(figures[:1]), join_words(figures[1:]))))
         return in_column(words[0].text, keeps, column)
-    if read.rule in ("setting", "could_be") and words[0].kind not in _HEADINGS and words[1:]:
+    if read.rule == "counted" and words[1:]:
+        return in_column(words[0].text, join_words(words[1:]), column)
+    in_a_column = read.rule in ("setting", "could_be", "ask") or (
+        read.rule in ("sale", "contact") and context in ("entry", "kitchen")
+    )
+    if in_a_column and words[0].kind not in _HEADINGS and words[1:]:
         return in_column(words[0].text, join_words(words[1:]), column)
     return join_words(words)
 

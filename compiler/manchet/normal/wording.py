@@ -18,7 +18,7 @@ _AS_WRITTEN = frozenset({"PREPOSITION", "WORK", "_ADDITIONS"})
 
 _IN_AMERICA = {"tins with": "pans with", "trays with": "sheet pans with"}
 
-_CAPITALS = {"to ph": "to pH"}
+_CAPITALS = {"to ph": "to pH", "ph": "pH"}
 
 
 class SpeltToken(NamedTuple):
@@ -58,7 +58,8 @@ def _opening(line: OpeningLine, american: bool) -> str:
     if american and line.american:
         return line.american
     # `brush with` and `roll in` tell a step from an ingredient; their last word opens a clause
-    return line.words.rpartition(" ")[0] if line.reading is openings.STEP and line.kept else line.words
+    words = line.words.rpartition(" ")[0] if line.reading is openings.STEP and line.kept else line.words
+    return _CAPITALS.get(words, words)
 
 
 def _text(kind: str, value: Word | Amount, written: str, american: bool) -> str:

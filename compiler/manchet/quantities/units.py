@@ -24,7 +24,7 @@ class Unit(NamedTuple):
 
 
 MASS, VOLUME, TIME, TEMPERATURE, LENGTH = "mass", "volume", "time", "temperature", "length"
-PERCENT, WHOLE, TURNS, DENSITY = "percent", "whole", "turns", "density"
+PERCENT, WHOLE, TURNS, DENSITY, CONTENT = "percent", "whole", "turns", "density", "content"
 
 POUND = Fraction(45359237, 100000)
 INCH = Fraction(254, 10)
@@ -64,6 +64,8 @@ UNITS: dict[str, Unit] = {
         Unit("kg/l", DENSITY, Fraction(1)),
         Unit("g/ml", DENSITY, Fraction(1)),
         Unit("g/l", DENSITY, Fraction(1, 1000)),
+        Unit("mg/kg", CONTENT, Fraction(1, 10**6)),
+        Unit("g/kg", CONTENT, Fraction(1, 1000)),
     )
 }
 

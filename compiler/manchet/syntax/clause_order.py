@@ -14,7 +14,7 @@ from manchet.syntax import clauses as c
 from manchet.syntax.clauses import Clause
 
 ORDER = (
-    "as", "with", "how", "manner", "time", "who", "at", "falling", "within", "where", "to", "by fire", "humidity", "loses", "steam and vent", "lid", "turn",
+    "as", "with", "how", "manner", "time", "who", "at", "falling", "within", "where", "to", "by fire", "humidity", "loses", "takes up", "steam and vent", "lid", "turn",
     "at a time", "may wait", "optional", "if late", "why", "note", "picture", "until",
 )  # fmt: skip
 
@@ -34,6 +34,7 @@ _SORTS: dict[type, str] = {
     c.ByFire: "by fire",
     c.Humidity: "humidity",
     c.Loses: "loses",
+    c.TakesUp: "takes up",
     c.Steam: "steam and vent",
     c.Vent: "steam and vent",
     c.Lid: "lid",

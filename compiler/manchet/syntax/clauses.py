@@ -158,6 +158,13 @@ class Loses(NamedTuple):
     amount: Amount
 
 
+class TakesUp(NamedTuple):
+    """`takes up 9 g each`: of the fat that it is fried in. `per` is "each" or "all"."""
+
+    amount: Amount
+    per: str
+
+
 class AppliedClause(NamedTuple):
     """Something that touches the bread but is no dough: `with egg wash 6 g each`, `tins with oil 3 g each`.
 
@@ -173,5 +180,5 @@ class AppliedClause(NamedTuple):
 
 Clause = (
     Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | ByFire | Humidity | Steam | Vent | Lid | TurnAfter
-    | Within | AtATime | Loses | AppliedClause
+    | Within | AtATime | Loses | TakesUp | AppliedClause
 )  # fmt: skip

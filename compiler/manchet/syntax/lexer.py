@@ -12,7 +12,7 @@ Value = Word | Amount | None
 
 _NAME_FOLLOWS = frozenset({"PREPOSITION", "ONTO", "_AS"})
 _ENDS_NAME = frozenset(
-    {"_AT", "_TO", "_TO_PH", "RAMP", "_LOSES", "_STEAM", "_MAY_WAIT", "_TURN_AFTER", "PROSE", "_AFTER"}
+    {"_AT", "_TO", "_TO_PH", "RAMP", "_LOSES", "_TAKES_UP", "_STEAM", "_MAY_WAIT", "_TURN_AFTER", "PROSE", "_AFTER"}
 )
 """Phrases that end a free name when a figure or quoted words follow (`in walk in cold room at 4 C`)."""
 

@@ -37,6 +37,7 @@ from manchet.syntax.odd_lines import is_odd, is_unmeant
 from manchet.syntax.openings import (
     BARE_NAME,
     CLAUSE_LINE,
+    COUNTED,
     ENTRY_NAME,
     MATERIAL,
     NAMES,
@@ -246,6 +247,8 @@ def _unopened(context: str, first: RawToken) -> tuple[RestOfLine, str]:
     """How a line is read that no words of the language open, and what the lines under it are."""
     if context == "larder":
         return ENTRY_NAME, "entry"
+    if context == "stock":
+        return COUNTED, "step"
     if context in OF_A_DAY:
         return (WANT_LINE, "step") if context == "want" else (WANT, "want")
     if context == "step" or (context == "material" and first.kind == "QUOTED"):
@@ -269,6 +272,8 @@ def weight_at(raws: list[RawToken]) -> int:
         if raw.kind in WEIGHTS and raws[at - 1].text not in ("loses", "steam"):
             after = raws[at + 1].text if at + 1 < len(raws) else ""
             if raw.kind == "PERCENT" and after in _OF_THE_AIR:
+                continue
+            if raws[at - 1].text == "up" and raws[at - 2].text == "takes":
                 continue
             if after in ("each", "apiece") or (after == "in" and raws[at + 2 : at + 3] and raws[at + 2].text == "all"):
                 return 0

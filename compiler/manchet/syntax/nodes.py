@@ -27,6 +27,7 @@ from manchet.syntax.clauses import (
     Prose as Prose,
     Ramp as Ramp,
     Steam as Steam,
+    TakesUp as TakesUp,
     Time as Time,
     To as To,
     TurnAfter as TurnAfter,
@@ -36,6 +37,7 @@ from manchet.syntax.clauses import (
     Within as Within,
     Word as Word,
 )
+from manchet.syntax.stock_nodes import StockHead as StockHead, StockLine as StockLine
 
 # ---- headings -------------------------------------------------------------------------------------
 
@@ -348,11 +350,11 @@ class Setting(NamedTuple):
     names: tuple[Word, ...] = ()
     amounts: tuple[Amount, ...] = ()
     because: Word | None = None
-    """The reason a `could be` gives."""
+    """The reason that a `could be`, an `ask`, a `may contain` or a `kept apart from` gives."""
 
 
 BreadNode = (
-    BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
+    StockHead | StockLine | BlockHead | ReservedHead | StageHead | OverallHead | BranchHead
     | About | KindNode | MakesNode | FromFlour | Sold | Loss | OnDoughFlour | Status | Allow
     | MaterialNode | TakeAll | TakeLeft | EverythingElse | BareName | HoldBack | Add | Return | KeepNode | DiscardLeft
     | TopUp | PourOff | LockIn | MadeForEachMix | StartFromNothing | GoodFor | NeverUnder | Tail

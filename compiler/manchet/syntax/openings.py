@@ -12,66 +12,25 @@ from collections.abc import Iterator
 from manchet.records import NamedTuple
 from manchet.syntax import phrases as p
 from manchet.syntax.block import BLOCKS
+from manchet.syntax.contexts import (
+    ANYWHERE as ANYWHERE,
+    CONTEXTS as CONTEXTS,
+    HEAD as HEAD,
+    MADE as MADE,
+    NAMES as NAMES,
+    OF_A_DAY as OF_A_DAY,
+    ONE_LINE as ONE_LINE,
+    SOLD as SOLD,
+    UNLESS_COUNTED as UNLESS_COUNTED,
+    UNLESS_WEIGHED as UNLESS_WEIGHED,
+    WEIGHS as WEIGHS,
+    WORK as WORK,
+    WORKS as WORKS,
+)
 from manchet.syntax.phrases import Phrases
 from manchet.syntax.things import THINGS
 from manchet.syntax.tokens import RawToken
 from manchet.syntax.vocabulary import STAGES, VERBS
-
-# ---- where a line may stand ------------------------------------------------------------------------
-
-
-class Context(NamedTuple):
-    """What the lines under a line are. `skipped` is none of these: what stands there is not read."""
-
-    name: str
-    weighs: bool = False
-    """A line that ends in a weight weighs an ingredient."""
-    works: bool = False
-    """Any other line may begin with a verb."""
-    names: bool = False
-    """A line may be a name alone; what it lacks is said where names are looked up."""
-    tells_a_day: bool = False
-    """Clock times, days of the week and dates mean something in it."""
-    one_line: bool = False
-    """They belong to one line (its clauses), not to a heading."""
-
-
-CONTEXTS = (
-    Context("top"),
-    Context("formula"),
-    Context("variant"),
-    Context("preparation", weighs=True, works=True, names=True),
-    Context("stage", weighs=True, works=True, names=True),
-    Context("overall", weighs=True),
-    Context("composition", weighs=True, names=True),
-    Context("material", one_line=True),
-    Context("step", one_line=True),
-    Context("larder"),
-    Context("entry"),
-    Context("kitchen"),
-    Context("thing"),
-    Context("plan", tells_a_day=True),
-    Context("order", tells_a_day=True),
-    Context("want", tells_a_day=True),
-)
-
-WEIGHS = frozenset(context.name for context in CONTEXTS if context.weighs)
-WORKS = frozenset(context.name for context in CONTEXTS if context.works)
-NAMES = frozenset(context.name for context in CONTEXTS if context.names)
-ONE_LINE = frozenset(context.name for context in CONTEXTS if context.one_line) | {"skipped"}
-
-OF_A_DAY = frozenset(context.name for context in CONTEXTS if context.tells_a_day)
-
-UNLESS_COUNTED = "fixed times"
-"""In a plan, where a line counts nothing: `roll` may begin the name of a bread."""
-
-UNLESS_WEIGHED = "verbs"
-"""Where a line `works` and does not end in a weight: `return` may begin the name of an ingredient."""
-
-HEAD = ("formula", "variant")
-WORK = ("stage", "preparation")
-MADE = (*HEAD, *WORK)
-ANYWHERE = (*MADE, "overall", "composition", "material", "step", "entry", "kitchen", "thing", "plan", "order", "want")
 
 # ---- how the rest of a line is read ----------------------------------------------------------------
 
@@ -102,6 +61,11 @@ SIZE_SETTING = RestOfLine("setting", p.SIZES)
 EACH_SETTING = RestOfLine("setting", p.EACH)
 PACKS_SETTING = RestOfLine("setting", p.PACKS)
 MOUTH_SETTING = RestOfLine("setting", p.MOUTH)
+SALE = RestOfLine("sale", {})
+DATE_MARK = RestOfLine("sale", p.AT)
+CONTACT = RestOfLine("contact", p.CONTACT, "list")
+LISTED = RestOfLine("sale", p.LISTED)
+COUNTED = RestOfLine("counted", p.PACKS_COUNTED)
 BLOCK = RestOfLine("block", {}, "line")
 RESERVED = RestOfLine("reserved", {}, "line")
 ALLOW = RestOfLine("allow", p.ALLOW)
@@ -133,6 +97,8 @@ class OpeningLine(NamedTuple):
     """What they are called in the tree, if not so."""
     american: str = ""
     """Which of `also` an American house writes."""
+    quoted: bool = False
+    """They open a line only where quoted words follow: `store` alone is a name like another."""
 
     @property
     def called(self) -> str:
@@ -142,6 +108,7 @@ class OpeningLine(NamedTuple):
 LINES = (
     # ---- blocks
     *(OpeningLine(word, "BLOCK", BLOCK, ("top",), word) for word in BLOCKS),
+    OpeningLine("stock counted", "_STOCK_COUNTED", RestOfLine("stock", {}, "dated"), ("top",), "stock"),
     OpeningLine("assembly", "RESERVED", RESERVED, ("top",), "skipped"),
     OpeningLine("bake log", "RESERVED", RESERVED, ("top",), "skipped"),
     # ---- the head
@@ -160,6 +127,23 @@ LINES = (
     OpeningLine("variant", "_VARIANT", RestOfLine("variant", {}, "line"), ("formula",), "variant"),
     OpeningLine("swap", "_SWAP", RestOfLine("swap", p.SWAP, "stage"), ("variant",)),
     OpeningLine("without", "_WITHOUT", RestOfLine("without", {}, "line"), ("variant",)),
+    # ---- how it is sold
+    OpeningLine("sold loose", "SALE_FLAG", SALE, SOLD, example="sold loose"),
+    OpeningLine("sold prepacked", "SALE_FLAG", SALE, SOLD, example="sold prepacked"),
+    OpeningLine("sold prepacked for direct sale", "SALE_FLAG", SALE, SOLD, example="sold prepacked for direct sale"),
+    OpeningLine("sold prepacked at", "NET_KEY", RestOfLine("sale", p.NET), SOLD, example="sold prepacked at 740 g net"),
+    OpeningLine("called", "SAID_KEY", SALE, HEAD, example='called "Rye and wheat bread"'),
+    OpeningLine("store", "SAID_KEY", SALE, HEAD, example='store "cool and dry"'),
+    OpeningLine("opened", "SAID_KEY", SALE, HEAD, example='opened "within 3 d"'),
+    *(OpeningLine(word, "SAID_KEY", SALE, (UNLESS_WEIGHED,), quoted=True, example=f'{word} "…"') for word in ("called", "store", "opened")),
+    OpeningLine("sells at", "SELLS_KEY", RestOfLine("sale", p.SELLS), SOLD, example="sells at 7.20 EUR each"),
+    OpeningLine("best before", "DATE_MARK", DATE_MARK, SOLD, example="best before 6 d"),
+    OpeningLine("use by", "DATE_MARK", DATE_MARK, SOLD, example="use by 2 d at 5 C"),
+    OpeningLine("says how much of", "SAYS_KEY", RestOfLine("sale", p.AND, "list"), (*HEAD, UNLESS_WEIGHED), example="says how much of sunflower seeds, rye"),
+    OpeningLine("listed as", "LISTED_KEY", LISTED, (*SOLD, "entry"), example='listed as "wheat flour"'),
+    OpeningLine("may contain", "CONTACT_KEY", CONTACT, (*HEAD, UNLESS_WEIGHED, "kitchen"), example='may contain hazelnut because "same mixer"'),
+    OpeningLine("kept apart from", "CONTACT_KEY", CONTACT, (*HEAD, UNLESS_WEIGHED, "kitchen"), example='kept apart from sesame because "own bench, first in the oven"'),
+    OpeningLine("label approved", "APPROVED_KEY", RestOfLine("sale", p.STATUS, "dated"), SOLD, example="label approved 2026-11-20 by Ada"),
     # ---- materials
     OpeningLine("all of the", "_ALL_OF_THE", RestOfLine("take_all", p.AT), WORK, "material", also=("all the",)),
     OpeningLine("what is left of the", "_WHAT_IS_LEFT_OF_THE", RestOfLine("take_left", p.AT), WORK, "material",
@@ -199,7 +183,23 @@ LINES = (
     OpeningLine("whole", "MASS_KEY", SETTING, ("entry",), example="whole 50 g"),
     OpeningLine("kept at", "TEMPERATURE_KEY", SETTING, ("entry",), example="kept at 4 C"),
     OpeningLine("good for", "SHELF_KEY", SETTING, ("entry",), example="good for 5 d at 4 C"),
-    OpeningLine("price", "PRICE_KEY", SETTING, ("entry",), example="price 21.40 EUR for 25 kg on 2026-09-14"),
+    OpeningLine("protein by", "NUMBER_KEY", SETTING, ("entry",), example="protein by 5.7"),
+    OpeningLine("ask", "ASK_KEY", RestOfLine("ask", p.CONTACT, "list"), ("entry",), example='ask egg because "lysozyme in some"'),
+    OpeningLine("no", "NAMES_KEY", NAMES_SETTING, ("entry",), example="no sulphites"),
+    OpeningLine("sulphites", "CONTENT_KEY", SETTING, ("entry",), example="sulphites 2000 mg/kg", also=("sulfites",)),
+    OpeningLine("from", "NAME_KEY", NAME_SETTING, ("entry",), example="from soya"),
+    OpeningLine("fresh", "FLAG", SETTING, ("entry",)),
+    OpeningLine("dried", "FLAG", SETTING, ("entry",)),
+    OpeningLine("pasteurised", "FLAG", SETTING, ("entry",), also=("pasteurized",), american="pasteurized"),
+    OpeningLine("heat-treated", "FLAG", SETTING, ("entry",), also=("heat treated",)),
+    OpeningLine("ready to eat", "FLAG", SETTING, ("entry",), also=("ready-to-eat",)),
+    OpeningLine("ph", "NUMBER_KEY", SETTING, ("entry",), example="pH 3.8", kept="pH"),
+    OpeningLine("water activity", "NUMBER_KEY", SETTING, ("entry",), example="water activity 0.80"),
+    OpeningLine("nothing else known", "FLAG", SETTING, ("entry",)),
+    OpeningLine("price", "PRICE_KEY", RestOfLine("setting", p.PRICE, "dated"), ("entry",),
+         example="price 21.40 EUR for 25 kg on 2026-09-14 from Harbour Mill"),
+    OpeningLine("pack", "PACK_KEY", SETTING, ("entry",), example="pack 25 kg"),
+    OpeningLine("loses", "TRIMMING_KEY", RestOfLine("setting", p.TRIMMING), ("entry",), example="loses 20% in trimming"),
     OpeningLine("source", "TEXT_KEY", SETTING, ("entry",), example='source "mill\'s own sheet, August 2026"'),
     OpeningLine("absorbs water", "PERCENT_KEY", SETTING, ("entry",), example="absorbs water 68%", was=("takes water",)),
     OpeningLine("could be", "QUESTION_KEY", RestOfLine("could_be", p.SETTINGS, "list"), ("entry",)),
@@ -218,7 +218,16 @@ LINES = (
     OpeningLine("take out", "EACH_KEY", EACH_SETTING, ("kitchen",), "thing", "take out 5 s each"),
     OpeningLine("packs", "PACKS_KEY", PACKS_SETTING, ("kitchen",), "thing", "packs loaves after 2 h"),
     OpeningLine("busy", "PERCENT_KEY", SETTING, ("kitchen",), "thing", "busy 20%"),
+    OpeningLine("sells in", "NAMES_KEY", NAMES_SETTING, ("kitchen",), "thing", "sells in EU"),
+    OpeningLine("name and address", "TEXT_KEY", SETTING, ("kitchen",), "thing", 'name and address "Saltpan Row, 3 Quay Lane, Port Avel"'),
+    OpeningLine("also handles", "NAMES_KEY", NAMES_SETTING, ("kitchen",), "thing", "also handles mustard"),
+    OpeningLine("work", "MONEY_KEY", RestOfLine("setting", p.MONEY), ("kitchen",), "thing", "work 24 EUR an hour"),
+    OpeningLine("prices are old after", "TIME_KEY", SETTING, ("kitchen",), "thing", "prices are old after 90 d"),
+    OpeningLine("tax", "TAX_KEY", RestOfLine("setting", p.TAX), ("kitchen",), "thing", "tax 10% in the price"),
+    OpeningLine("margin", "PERCENT_KEY", SETTING, ("kitchen",), "thing", "margin 65%"),
+    OpeningLine("labels", "LABELS_KEY", RestOfLine("setting", p.LABELS), ("kitchen",), "thing", "labels 62 mm roll"),
     # ---- what a thing of the kitchen is like
+    OpeningLine("costs", "MONEY_KEY", RestOfLine("setting", p.MONEY), ("thing",), example="costs 14 EUR a firing"),
     OpeningLine("takes", "CAPACITY_KEY", SETTING, ("thing",), example="takes 6-45 kg dough"),
     OpeningLine("stiff dough up to", "MASS_KEY", SETTING, ("thing",), example="stiff dough up to 27 kg"),
     OpeningLine("slow", "PACE_KEY", SETTING, ("thing",), example="slow 110 turns a minute"),
@@ -272,9 +281,10 @@ LINES = (
 )  # fmt: skip
 
 
-def example_of(words: str) -> str:
-    """A line of a larder or a kitchen that begins with these words; "" if none does."""
-    return next((line.example for line in LINES if line.example and words in (line.words, *line.also, *line.was)), "")
+def example_of(words: str, context: str) -> str:
+    """A line that begins with these words, one that stands in the context if any does; "" if none begins so."""
+    such = [line for line in LINES if line.example and words in (line.words, *line.also, *line.was)]
+    return next((line.example for line in (*(one for one in such if context in one.under), *such)), "")
 
 
 # ---- put together --------------------------------------------------------------------------------
@@ -333,6 +343,8 @@ def opening_of(openings: Openings, raws: list[RawToken]) -> tuple[OpeningLine, i
         return None
     for rest, line in group:
         size = len(rest) + 1
+        if line.quoted and (len(raws) == 1 or raws[1].kind != "QUOTED"):
+            continue
         if size == 1:
             return line, 1
         if len(raws) >= size and all(raw.text == word for raw, word in zip(raws[1:size], rest, strict=True)):

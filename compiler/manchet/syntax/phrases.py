@@ -60,6 +60,21 @@ FROM = phrases("_FLOUR: flour, of flour")
 STATUS = phrases("_BY: by")
 ALLOW = phrases("_BECAUSE: because")
 
+AND = phrases("_AND: and")
+NET = phrases("_NET: net")
+LISTED = phrases("_IN: in")
+SELLS = phrases("""
+PER: each, apiece = each, a piece = each
+_FOR: for
+_TAX: tax
+_IN_IT: in it
+_IN_THE_PRICE: in the price
+""")
+CONTACT = phrases("""
+_AND: and
+_BECAUSE: because
+""")
+
 TAIL = phrases(
     _BASES,
     """
@@ -113,6 +128,7 @@ WORK: folds = fold, fold, turns = turn, turn, stirs = stir, stir
 _EVERY: every
 _AT_A_TIME: at a time
 _LOSES: loses
+_TAKES_UP: takes up
 ONTO: with, tins with = tins, trays with = trays, pans with = tins, sheet pans with = trays, tin with = tins
 ONTO: tray with = trays, pan with = tins
 """)
@@ -129,6 +145,22 @@ _A_MINUTE: a minute
 _DOUGH: dough
 READINGS: in the sum = sum, of the dough = dough
 """)
+
+PRICE = phrases("""
+_FOR: for
+_ON: on
+_FROM: from
+""")
+MONEY = phrases("MONEY_PER: an hour, a firing, a fire = a firing")
+TAX = phrases("_IN_THE_PRICE: in the price")
+TRIMMING = phrases("_IN_TRIMMING: in trimming")
+LABELS = phrases("""
+_ROLL: roll
+_ACROSS: across
+_DOWN: down
+_ON: on
+""")
+PACKS_COUNTED = phrases("_PACKS: packs, pack")
 
 EACH = phrases("PER: each, apiece = each, a piece = each")
 PACKS = phrases("""

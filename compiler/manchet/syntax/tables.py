@@ -59,10 +59,10 @@ def load() -> Tables:
 
 
 def line_rules() -> list[str]:
-    """The rules that read a whole line: a larder's or a kitchen's setting, and whatever has an example of its own."""
-    from manchet.syntax.mistakes.forms import FORMS
+    """The rules that read a whole line: those of which each line has an example of its own, and those that have one form."""
+    from manchet.syntax.mistakes.forms import BY_EXAMPLE, FORMS
 
-    return [*FORMS, "setting"]
+    return [*FORMS, *BY_EXAMPLE]
 
 
 def lark_of(grammar: str) -> Any:

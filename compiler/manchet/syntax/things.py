@@ -35,7 +35,8 @@ class Thing(NamedTuple):
 THINGS = (
     Thing("mixer", ("takes", "stiff dough up to", "slow", "fast", "warms", "friction", "count", "wash", "wash after")),
     Thing("oven", ("heat", "hottest", "holds", "recovers", "heats in", "steam", "floor", "round floor", "door", "falls",
-                   "each load cools it", "decks", "loads within", "climbs", "sinks", "cooks at the mouth")),
+                   "each load cools it", "decks", "loads within", "climbs", "sinks", "cooks at the mouth",
+                   "costs")),
     Thing("scale", ("reads", "up to")),
     Thing("fridge", KEEPING, ("refrigerator",), keeps_cold_or_warm=True),
     Thing("freezer", KEEPING, keeps_cold_or_warm=True),

@@ -23,7 +23,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     sweet, frozen = limit("kept-by-sugar"), limit("freeze-warmest")
     if formula.good_for is None or raw is None or cooked is None or sweet is None or frozen is None:
         return
-    seconds, warmth = formula.good_for
+    seconds, warmth = formula.good_for.seconds, formula.good_for.celsius
     chilled = sorted((i for i in ingredients(formula) if i.class_ in CHILLED), key=lambda i: not _is_raw_egg(i))
     perishable = chilled[0] if chilled else None
     if perishable is None or (warmth is not None and warmth.likely <= frozen):

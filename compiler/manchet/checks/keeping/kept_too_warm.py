@@ -16,12 +16,10 @@ PERISHABLE = frozenset({"egg", "dairy", "vegetable"})
 
 def check(work: Work) -> Iterator[Diagnostic]:
     most, kept = limit("kept-cold-most"), work.formula.good_for
-    if most is None or kept is None or kept[1] is None or kept[1].likely <= most:
+    if most is None or kept is None or kept.celsius is None or kept.celsius.likely <= most:
         return
     perishable = next((i for i in ingredients(work.formula) if i.class_ in PERISHABLE), None)
     if perishable is not None:
-        message = (
-            f"{work.formula.name} holds {perishable.name} and is to be kept at {degrees(work.kitchen, kept[1].likely)}"
-        )
+        message = f"{work.formula.name} holds {perishable.name} and is to be kept at {degrees(work.kitchen, kept.celsius.likely)}"
         help = f"keep it at {degrees(work.kitchen, most)} or colder; your own food law may ask for less"
         yield report(NAME, work.formula.place, message, help)

@@ -16,7 +16,7 @@ ABOUT = ("good for",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula, most, much = work.formula, limit("under-oil-longest"), limit("under-oil-fat-least")
-    if most is None or much is None or formula.good_for is None or formula.good_for[0] <= most:
+    if most is None or much is None or formula.good_for is None or formula.good_for.seconds <= most:
         return
     there = tuple(portions(formula))
     soaked = any(p.ingredient and p.ingredient.class_ in WETS for p in there)
@@ -25,7 +25,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     if plant is None or fat < much:
         return
     message = (
-        f"{plant.name} under fat ({percent(fat)} of it) kept {duration(formula.good_for[0])}; "
+        f"{plant.name} under fat ({percent(fat)} of it) kept {duration(formula.good_for.seconds)}; "
         f"public advice is {duration(most)} at 4 C"
     )
     yield report(NAME, formula.place, message, "make less at a time, or freeze it; your own food law may ask for less")

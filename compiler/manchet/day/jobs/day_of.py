@@ -220,7 +220,7 @@ class _Assembly:
             for end in made.finished:
                 last = self.at[made.bread, end.moment]
                 least = self.jobs[last].minutes + minutes_up(end.cools)
-                most = least + A_DAY if good is None else minutes_down(good[0])
+                most = least + A_DAY if good is None else minutes_down(good.seconds)
                 yield DayWait(last, user, least, max(most, least), what=work.formula.name)
 
     def _loads(self) -> tuple[tuple[DayLoad, ...], tuple[OvenTurn, ...]]:

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from manchet.batch.work import Work
+from manchet.formula.model import KeptFor
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.wording import single
 
 
 def good_for(work: Work, m: Measures) -> str:
-    """`24 h at 4 °C`; "" where the file does not say."""
-    if work.formula.good_for is None:
-        return ""
-    seconds, at = work.formula.good_for
-    time = m.time(single(seconds))
-    return time if at is None else m.words.say("good_for.at", time, m.degrees(at))
+    """`24 h at 4 °C, 90 d at -18 °C`, as the file has it; "" where it does not say."""
+    return ", ".join(_way(kept, m) for kept in work.formula.kept)
+
+
+def _way(kept: KeptFor, m: Measures) -> str:
+    time = m.time(single(kept.seconds))
+    return time if kept.celsius is None else m.words.say("good_for.at", time, m.degrees(kept.celsius))

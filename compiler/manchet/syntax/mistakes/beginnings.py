@@ -133,9 +133,9 @@ def outside(t: LineTrouble) -> Fault | None:
                 {"word": short(t.body), "offer": "put it under a stage of a `formula`, as `overall` or `dough`"},
             )
     if t.context in ("formula", "variant") and t.rule == "bare_name":
-        if nearest(first, (*OPENINGS[t.context],)) is not None:
-            return None
         works = first in OPENINGS[UNLESS_WEIGHED] or first in OPENINGS["stage"]
+        if not works and nearest(first, (*OPENINGS[t.context],)) is not None:
+            return None
         if works or any(raw.kind in WEIGHTS for raw in t.raws[1:]):
             return Fault("line-outside-stage", 0, len(t.body), {"text": short(t.body)})
     return None

@@ -18,7 +18,7 @@ from manchet.syntax.mistakes.beginnings import (
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.days import DAY_REASONS
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble, choices, in_place, left_out
-from manchet.syntax.mistakes.forms import FORMS, makes_of
+from manchet.syntax.mistakes.forms import BY_EXAMPLE, FORMS, makes_of
 from manchet.syntax.mistakes.heats import falling, in_oven, kept_at
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.lookalikes import never_weighed
@@ -296,9 +296,13 @@ def _lacks(t: LineTrouble) -> Fault | None:
     if t.rule == "allow" and ended and len(t.spans) > 1:
         name = body[t.spans[1][0] : t.spans[1][1]]
         return Fault("why-allowed", 0, len(body), {"name": name, "instead": f'{word} {name} because "…"'})
-    if "QUOTED" in t.expected and t.rule in ("about", "allow", "setting", "clause_line", "step") and t.at > 0:
+    if (
+        "QUOTED" in t.expected
+        and t.rule in ("about", "allow", "setting", "clause_line", "step", "sale", "contact", "ask")
+        and t.at > 0
+    ):
         before = body[t.spans[t.at - 1][0] : t.spans[t.at - 1][1]]
-        known = before in ("about", "because", "until", "why", "note", "picture", "if late", "source")
+        known = before in ("about", "because", "until", "why", "note", "picture", "if late", "source", *_QUOTED)
         if known and len(t.expected) < 4:
             rest = re.sub('["“”„]', "", body[t.spans[t.at - 1][1] :]).strip() or "…"
             start, end = (len(body) - 1, len(body)) if ended else (t.spans[t.at][0], len(body))
@@ -352,13 +356,15 @@ def _name(t: LineTrouble) -> Fault | None:
 
 
 def _generic(t: LineTrouble) -> Fault:
-    form = shape_of(t) if t.rule == "setting" else FORMS.get(t.rule, FORMS["bare_name"])
+    form = shape_of(t) if t.rule in BY_EXAMPLE else FORMS.get(t.rule, FORMS["bare_name"])
     if t.at >= len(t.spans):
         return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form}, without_last_word(t))
     start, end = t.spans[t.at]
     words = {"text": short(t.body[start:end]), "form": form}
     return Fault("unreadable-line", start, end, words, left_out(t.body, start, end))
 
+
+_QUOTED = ("called", "store", "opened", "listed as", "name and address")
 
 REASONS: tuple[Reason, ...] = (
     _unclosed, _digits, kept_at, share_of_a_stage, pieces_made, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, until_unquoted, two_verbs, steam_first, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,

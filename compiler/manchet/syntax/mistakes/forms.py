@@ -57,10 +57,15 @@ FORMS: dict[str, str] = {
     "takes_orders": "`orders` goes alone on its line",
     "want": "a bread and how many, as in `Ebb rye 14 loaves, ready Sat 06:00`; a name with figures or such words in it wants quotes",
     "want_line": "under a bread may come: `for Quay cafe 4 loaves`, `spare 2 loaves`, `ready Sat 07:00`, `8-48 h old`",
+    "stock": "write it like `stock counted 2026-11-28`",
+    "counted": "write what was counted like `medium rye flour 140 kg` or `butter 6 packs`; a name with figures in it wants quotes",
     "entry_name": "write the ingredient's name alone on its line",
     "could_be": 'write it like `could be golden syrup, black treacle because "two syrups share the name"`',
     "bare_name": "write an ingredient like `water 76%`",
 }
+
+BY_EXAMPLE = ("setting", "sale", "contact", "ask")
+"""Rules that read lines of many openings: the vocabulary has an example of each."""
 
 _PIECES = re.compile(
     r"(?:makes?|yields?):? ([0-9]+) ?(?:[-x×@] ?)?(?P<weight>[0-9.]+ ?(?:g|kg|lb|oz)\b)? ?(?P<noun>[^\W\d_]+(?: (?!at\b|in\b|of\b)[^\W\d_]+)*)?"

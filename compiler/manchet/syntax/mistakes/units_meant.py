@@ -84,8 +84,8 @@ def _unit_offer(word: str, t: LineTrouble) -> str:
 
 
 def shape_of(t: LineTrouble) -> str:
-    for size in (3, 2, 1):
-        example = example_of(" ".join(raw.text for raw in t.raws[:size]))
+    for size in range(5, 0, -1):
+        example = example_of(" ".join(raw.text for raw in t.raws[:size]), t.context)
         if example:
             return f"write it like `{example}`"
     return "write a word of the vocabulary and its figure"
