@@ -10,7 +10,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.larder.figures import worth
-from manchet.larder.ingredient import Buying, Ingredient, Price
+from manchet.larder.ingredient import Buying, Ingredient, Price, Question
 from manchet.larder.selling import money_of, share_of
 from manchet.quantities.dates import is_day
 from manchet.quantities.units import MASS, VOLUME, WHOLE
@@ -19,8 +19,18 @@ from manchet.syntax.nodes import Amount, Entry as Written, Setting, Word
 _DATE = re.compile(r"\d{4}-\d\d-\d\d")
 
 
-def buying_of(entry: Ingredient, lines: Iterable[tuple[Written, Setting]]) -> Outcome[Buying]:
-    """What the lines `price`, `pack` and `loses` of an entry say, once all else of it is read."""
+def buying_of(
+    entry: Ingredient, below: Ingredient | Question | None, lines: Iterable[tuple[Written, Setting]]
+) -> Outcome[Buying]:
+    """What the lines `price`, `pack` and `loses` of an entry say, once all else of it is read. `below` is the entry of its name
+    in the larder it is put on top of: what one of it weighs, and a litre, stands there where it does not stand here.
+    """
+    if isinstance(below, Ingredient):
+        entry = entry._replace(
+            class_=entry.class_ or below.class_,
+            density=entry.density or below.density,
+            whole=entry.whole or below.whole,
+        )
     buying = Buying()
     reports: list[Diagnostic] = []
     for line, node in lines:
@@ -84,8 +94,9 @@ def grams_of(entry: Ingredient, amount: Amount) -> Fraction | None:
     """
     weight = worth(amount, MASS)
     volume, pieces = worth(amount, VOLUME), worth(amount, WHOLE)
-    if weight is None and volume is not None and entry.density is not None:
-        weight = volume * entry.density
+    density = Fraction(1) if entry.class_ == "water" else entry.density
+    if weight is None and volume is not None and density is not None:
+        weight = volume * density
     if weight is None and pieces is not None and entry.whole is not None:
         weight = pieces * entry.whole
     return weight if weight is not None and weight > 0 else None

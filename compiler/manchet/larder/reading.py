@@ -20,8 +20,13 @@ LIGHTEST, HEAVIEST = Fraction(1, 20), Fraction(5, 2)
 """Kilograms a litre that something in a bakehouse may weigh: puffed grain, and lye beads in a heap. Our rule."""
 
 
-def ingredients_of(block: Written) -> Outcome[tuple[Ingredient | Question, ...]]:
-    """The entries of one `larder` block, in order, each with what could be read of it.
+Find = Callable[[str], Ingredient | Question | None]
+"""Finds an entry by one of its names."""
+
+
+def ingredients_of(block: Written, below: Find = lambda name: None) -> Outcome[tuple[Ingredient | Question, ...]]:
+    """The entries of one `larder` block, in order, each with what could be read of it. `below` finds what is in the larder they
+    are put on top of: an egg is priced by the dozen where that larder knows what one weighs.
 
     An entry without a class keeps class "": `Larder.with_entries` knows whether the larder below has one.
     """
@@ -33,7 +38,7 @@ def ingredients_of(block: Written) -> Outcome[tuple[Ingredient | Question, ...]]
             reading = _LarderReading(node.name.text, entry.line.place(node.name.start, node.name.end))
             for line in sorted(entry.children, key=_class_first):
                 reading.read(line)
-            found.append(reading.result())
+            found.append(reading.result(below))
             reports += reading.reports
         elif not isinstance(node, Unread):
             reports.append(_misplaced(entry))
@@ -56,11 +61,11 @@ class _LarderReading:
         """Its lines about buying: an egg is priced by what it weighs, which a later line may say."""
         self.reports: list[Diagnostic] = []
 
-    def result(self) -> Ingredient | Question:
+    def result(self, below: Find) -> Ingredient | Question:
         if self.bought:
             from manchet.larder.buying import buying_of
 
-            buying = buying_of(self.ingredient, self.bought)
+            buying = buying_of(self.ingredient, below(self.ingredient.name), self.bought)
             self.reports += buying.diagnostics
             self.ingredient = self.ingredient._replace(buying=buying.value)
         return self.question or self.ingredient

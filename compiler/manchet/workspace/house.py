@@ -82,7 +82,7 @@ def larder_of(entries: tuple[Entry, ...]) -> Outcome[Larder]:
     reports: list[Diagnostic] = []
     own: list[Ingredient | Question] = []
     for entry in entries:
-        ingredients = ingredients_of(entry)
+        ingredients = ingredients_of(entry, larder.find)
         reports += ingredients.diagnostics
         own += ingredients.value
     filled = larder.with_entries(own)
