@@ -19,6 +19,7 @@ from run_length import at_length
 from works import bakery_of
 
 from manchet.checks.index import CHECKS
+from manchet.day.reading import OF_ITS_DAY
 from manchet.diagnostics.catalogue import explain
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.names import REPORTS
@@ -168,6 +169,14 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     over_unknown = {line for at in unknown for line in headings_over(at, trial.rows)}
     if said.name in ("takes-more-than-there-is", "leftover") and (over & unknown or over_unknown & of.points[said]):
         return "how much there is of it follows from what cannot be read"
+    if (
+        said.name == "never-used"
+        and said.line >= 0
+        and any(at >= 0 and is_of(said.line, at, trial.rows) for at in unread)
+    ):
+        return "how much of it goes in cannot be read"
+    if said.name in OF_ITS_DAY and any(one.name in WHICH_DAY for one in reports):
+        return "the day of its plan is not known"
     if said.name in ("takes-more-than-there-is", "never-used") and any(is_heading(at, trial.rows) for at in unread):
         return "how much a stage is of all flour cannot be read"
     if unknown and said.name == "stage-of-no-size":
@@ -187,6 +196,15 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
 
 
 ABOUT_WHAT_IS_NOT_THERE = frozenset({"tin-size-unclear", "breads-too-many", "made-of-itself", "plan-said-twice"})
+
+
+WHICH_DAY = frozenset({"plan-on-another-day", "plan-no-such-date", "plan-without-a-day"})
+
+
+def is_of(line: int, other: int, rows: Sequence[str]) -> bool:
+    """Whether two lines of the text begin with the same thing."""
+    words, others = rows[line].split(), rows[other].split()
+    return bool(words and others) and words[0] == others[0]
 
 
 def place(line: int) -> int:

@@ -69,7 +69,7 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
     nouns = tuple(
         one.noun.text for one in lines if isinstance(one, nodes.MakesNode) and one.noun
     )  # weighing nothing too
-    by_parts = any(isinstance(one, nodes.OverallHead) for one in lines)
+    by_parts = any(isinstance(one, nodes.OverallHead) for one in lines) or _may_be_overall(entry.children)
     unsaid = by_parts and not any(isinstance(one, nodes.MakesNode | nodes.FromFlour) for one in lines)
     return Offer(
         name,
@@ -81,6 +81,12 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
         is_preparation,
         not unsaid and not may_be_made_by_unread(entry.children),
     )
+
+
+def _may_be_overall(entries: Iterable[Entry]) -> bool:
+    """Whether a heading that could not be read may have been `overall`."""
+    unread = (one.line.body.split() for one in entries if isinstance(one.node, nodes.Unread))
+    return any(len(words) == 1 and nearest(words[0].lower(), ("overall",)) for words in unread)
 
 
 def _verbs(entries: Iterable[Entry]) -> Iterator[str]:

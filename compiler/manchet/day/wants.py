@@ -40,6 +40,7 @@ class WantReading(MomentReading):
         spare = self.of_offer(wanted.spare, offer)
         ordered = [(one, self.of_offer(one.counts, offer)) for one in wanted.orders]
         if len(self.reports) > before:
+            self._judge_end(wanted, offer)
             return None
         open_orders = [one for one, found in ordered if not found]
         if open_orders:
@@ -179,6 +180,14 @@ class WantReading(MomentReading):
             if fold(customer) in map(fold, one.customers):
                 return SaidEnd(Finish.PACKED, one.at, None, one.name, one.place)
         return None
+
+    def _judge_end(self, wanted: BreadWanted, offer: Offer) -> None:
+        """By when it is wanted, of a bread whose count is none: it is another mistake of the same line."""
+        customers = [one.customer for one in wanted.orders]
+        if wanted.ending is not None:
+            self._own_end(wanted)
+        elif not customers or any(self._departure_of(one) is None for one in customers):
+            self._no_end(wanted, offer, customers)
 
     def _no_end(self, wanted: BreadWanted, offer: Offer, customers: list[str]) -> None:
         without = [one for one in customers if self._departure_of(one) is None]

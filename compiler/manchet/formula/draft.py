@@ -89,9 +89,12 @@ class Draft(NamedTuple):
         return any("else" in slip or slip.startswith(("every", "the ", "all ", "what ")) for slip in self.slips)
 
     def may_use(self, stage: str) -> bool:
-        """Whether a line that was not understood may take a stage: it adds something, names it, or nearly does."""
-        names = (" ".join(takewhile(lambda word: not word[0].isdigit(), slip.split())) for slip in self.slips)
-        return self.may_mean("add", stage) or any(nearest(name, (fold(stage),)) for name in names)
+        """Whether a line that was not understood may take a stage: it adds what is nothing else here, names it, or nearly does."""
+        others = tuple(f" {fold(item.meaning.name)}" for item in self.items if fold(item.meaning.name) != fold(stage))
+        slips = [slip for slip in self.slips if fold(stage) in slip or not slip.endswith(others)]
+        names = (" ".join(takewhile(lambda word: not word[0].isdigit(), slip.split())) for slip in slips)
+        adds = any(slip.startswith("add") or fold(stage) in slip for slip in slips)
+        return adds or any(nearest(name, (fold(stage),)) for name in names)
 
 
 class DraftBranch(NamedTuple):

@@ -351,7 +351,7 @@ class _OverallWay:
             takes = self.used.get(key, [])
             if (
                 not left
-                or self._is_unsure(key)
+                or self._is_unsure(key, left)
                 or (self.forgotten and left > 0)
                 or (not takes and uses.moved_unweighed(key, self.drafts.stages.values()))
             ):
@@ -365,13 +365,15 @@ class _OverallWay:
             else:
                 self.reports.append(uses.left_in_overall(item, left, takes))
 
-    def _is_unsure(self, key: str) -> bool:
-        """Whether a stage may take more or less of a line of overall than could be read."""
-        return (
-            key in self.unsure
-            or may_be_any((*slips_of(self.drafts.stages), *self.overall.slips), key, self.drafts.larder)
-            or any(draft.may_take_the_rest() for draft in self.drafts.stages.values())
-        )
+    def _is_unsure(self, key: str, left: Fraction) -> bool:
+        """Whether a stage may take more or less of a line of overall than is read; what it could not read takes only more."""
+        stages = self.drafts.stages
+        if key in self.unsure or may_be_any(self.overall.slips, key, self.drafts.larder):
+            return True
+        if left < 0:
+            return False
+        takes_it = may_be_any(slips_of(stages), key, self.drafts.larder)
+        return takes_it or any(draft.may_take_the_rest() for draft in stages.values())
 
     # ---- overall as it is printed ----------------------------------------------------------------
 
@@ -380,7 +382,7 @@ class _OverallWay:
         flour = is_flour(item, self.overruled)
         portions = [p for filled in self.filled.values() for p in filled.portions if p.key == meaning.key]
         more, optional = more_of(meaning.key, portions), item.optional or any(p.optional for p in portions)
-        if item.more and not more and not (self.forgotten or self._is_unsure(meaning.key)):
+        if item.more and not more and not (self.forgotten or self._is_unsure(meaning.key, ONE)):
             self.reports.append(nowhere_to_go(item))
         return OverallLine(
             meaning.name, meaning.ingredient, meaning.stage, item.figure, flour, False, item.place, more, optional
