@@ -9,8 +9,8 @@ syntax match bakeComment "\(^\|\s\)#.*$"
 syntax region bakeProse start=+["“„]+ end=+["”“]+ oneline
 
 " What opens a block in the first column, and what opens a stage.
-syntax match bakeBlock "^\(formula\|preparation\|larder\|kitchen\|plan\|order\|stock counted\)\>" nextgroup=bakeName skipwhite
-syntax match bakeKept "^\s*\(assembly\|bake log\)\>"
+syntax match bakeBlock "^\(formula\|preparation\|assembly\|larder\|kitchen\|plan\|order\|stock counted\)\>" nextgroup=bakeName skipwhite
+syntax match bakeKept "^\s*\(bake log\)\>"
 syntax match bakeName "[^#]*" contained contains=bakeComment
 syntax match bakeStage "^\( \{2}\)\?\(poolish\|biga\|sponge\|preferment\|old dough\|levain\|sour\|soaker\|scald\|stage\|dough\|overall\|variant\)\>\( loss\>\)\@!"
 syntax match bakeStage "^ \{4}for the\>"
@@ -21,9 +21,9 @@ syntax match bakeHead "^ \{2,6}\(sells at\|best before\|use by\|says how much of
 syntax match bakeHead "^ \{2,4}\(about\|kind\|makes\|from\|sold\|dough loss\|bake loss\|written on dough flour\|status\|allow\|always allow\)\>"
 
 " Steps, and the lines that move materials.
-syntax match bakeStep "^ \+\(mix\|fold\|stretch\|stir\|whisk\|rub\|blend\|rest\|ripen\|ferment\|prove\|proof\|retard\|chill\|freeze\|thaw\|soak\|cool\|divide\|shape\|roll out\|roll in\|roll\|press\|cut\|trim\|slice\|fill\|spread\|pipe\|brush\|sprinkle\|dust\|dip\|grease\|place\|wrap\|turn out\|score\|dock\|bake\|roast\|griddle\|fry\|boil\|simmer\|steam\|heat\|chop\|grate\|grind\|peel\|rinse\|strain\|drain\|pack\|do\)\>\( loss\>\)\@!"
+syntax match bakeStep "^ \+\(mix\|fold\|stretch\|stir\|whisk\|rub\|blend\|rest\|ripen\|ferment\|prove\|proof\|retard\|chill\|freeze\|thaw\|soak\|cool\|divide\|shape\|roll out\|roll in\|roll\|press\|cut\|trim\|slice\|fill\|spread\|pipe\|brush\|sprinkle\|top\|serve\|dust\|dip\|grease\|place\|wrap\|turn out\|score\|dock\|bake\|roast\|griddle\|fry\|boil\|simmer\|steam\|heat\|chop\|grate\|grind\|peel\|rinse\|strain\|drain\|pack\|do\)\>\( loss\>\)\@!"
 syntax match bakeMove "^ \+\(swap\|without\|all of the\|all the\|what is left of the\|what's left of the\|everything else\|hold back\|add\|return\|keep\|discard what is left\|pour off\|top up with\|lock in\|made for each mix\|start from nothing\|good for\|never under\)\>"
-syntax match bakeClause "\<\(until\|if late\|why\|note\|picture\|because\|beside the fire\|at the mouth\|humidity\|may wait\|at least\|at most\|at a time\|loses\|takes up\|counted apart\|counted as\|not counted as\|of all flour\|of what is soaked\|of the dough\|to taste\|as the flour asks\|as needed\|up to\|falling to\|rising to\|steam\|vent open\|vent closed\|lid on\|lid off\|turn after\|covered\|uncovered\|by hand\|hands-on\|waiting\|optional\|seam up\|seam down\|in three\|in four\|each\|in all\|a side\|core\|below the rim\|times its volume\)\>"
+syntax match bakeClause "\<\(until\|if late\|why\|note\|picture\|because\|beside the fire\|at the mouth\|humidity\|may wait\|at least\|at most\|at a time\|loses\|takes up\|counted apart\|counted as\|not counted as\|of all flour\|of what is soaked\|of the dough\|to taste\|as the flour asks\|as needed\|up to\|falling to\|rising to\|steam\|vent open\|vent closed\|lid on\|lid off\|turn after\|covered\|uncovered\|by hand\|hands-on\|waiting\|optional\|seam up\|seam down\|in three\|in four\|each\|in all\|a side\|within\|slices\|slice\|raw\|ready\|core\|below the rim\|times its volume\)\>"
 
 " The larder and the kitchen.
 syntax match bakeEntry "^ \+\(class\|also called\|per 100 g\|made of\|gives its water\|counts as flour\|not counted as flour\|allergens\|no allergens\|may contain\|density\|whole\|kept at\|absorbs water\|price\|source\|could be\|air\|tap\|flour\ze\s\+-\?[0-9.]\+\s\?[CF]\|hands\|measures\|words\|zone\|yeast factors\|yeast\|mixer\|oven\|prover\|fridge\|freezer\|bench\|tin\|tray\|basket\|couche\|scale\|pot\|takes\|stiff dough up to\|slow\|fast\|warms\|friction\|hottest\|holds water\|holds\|recovers\|heats in\|falls\|each load cools it\|keeps\|volume\|inside\|top\|bottom\|round floor\|round\|deep\|floor\|door\|count\|lidded\|reads\|rack\|tub\|griddle\|weigh\|load\|take out\|packs\|busy\|decks\|loads within\|climbs\|sinks\|cooks at the mouth\|wash after\|wash\)\>"

@@ -82,6 +82,7 @@ def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
         "mouth-before-the-fire",
         "moved-by-rounding",
         "oven-falls-and-is-set",
+        "part-has-mistakes",
         "per-cents-of-no-flour",
         "oven-falls-faster-when-colder",
         "tin-wider-below",

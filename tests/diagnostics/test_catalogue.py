@@ -18,10 +18,12 @@ PACKAGE = Path(manchet.__file__).parent
 NOT_OF_A_TEXT = {"source", "workspace"}
 """Packages whose reports are about files, folders and pictures: no text of a formula can show them."""
 OTHER_MISTAKES = {
+    "made-by-the-plate",
     "made-of-too-much",
     "makes-no-piece",
     "moved-by-rounding",
     "no-larder-line",
+    "part-has-mistakes",
     "plan-too-large",
     "too-deep",
     "too-many-mistakes",

@@ -44,7 +44,7 @@ def sold_pieces(work: Work) -> tuple[SoldPiece, ...]:
     for piece in batch.pieces:
         branch = branch_for(formula, piece.noun)
         added = () if branch is None else branch.added
-        alone = piece.grams / (1 + sum((portion.share for portion in added), NOTHING))
+        alone = piece.grams * (1 - formula.loss_in_its_pot) / (1 + sum((portion.share for portion in added), NOTHING))
         worked_in = [makings.of_portion(portion).times(alone) for portion in added]
         whole = put_together([dough.amount(alone), *worked_in])
         mixture = makings.finished(piece.noun, whole, batch.pieces)

@@ -49,7 +49,9 @@ class Makings:
 
     @cached_property
     def dough(self) -> Mixture:
-        """The dough, or all of a preparation, when its vessel is done with."""
+        """The dough, or all of a preparation, when its vessel is done with; of a dish what is laid down at the bottom."""
+        if self.formula.dish:
+            return vessel_after(self.formula.dough, self.of_portion, self._water, ())
         return self.stage(self.formula.dough)
 
     def stage(self, stage: Stage) -> Mixture:
@@ -91,15 +93,15 @@ class Makings:
             return None
         if key not in self._made:
             inside = Makings(preparation, self.stores, self._above)
-            self._made[key] = inside.whole
+            part = self.formula.part(key)
+            self._made[key] = inside.whole("" if part is None else part.noun)
         return self._made[key]
 
-    @cached_property
-    def whole(self) -> Mixture:
-        """All of a preparation, with what touches it in all, per gram that is weighed."""
+    def whole(self, noun: str = "") -> Mixture:
+        """All of a preparation, with what touches it in all, per gram that is weighed; of what makes several things, that of a noun."""
         formula = self.formula
         written = PieceWeights(formula).written_flour().value or ONE
-        noun = formula.makes[0].noun if formula.makes else ""
+        noun = noun or (formula.makes[0].noun if formula.makes else "")
         pieces = sum((line.number or NOTHING for line in formula.makes), NOTHING)
         dough = self.dough.times(written)
         one = dough.times(1 / pieces) if pieces else dough

@@ -81,7 +81,7 @@ def _after(vessel: Following, step: Step, hot: bool, each_back: Fraction) -> Fol
     elif step.verb == "return":
         back = each_back * len(step.goes)
         vessel = vessel._replace(inside=inside.amount(inside.weight - back), returned=vessel.returned + back)
-    if step.loses is not None:
+    if step.loses is not None and not step.loss_is_weighed:
         vessel = vessel._replace(inside=_losing(vessel.inside, step, hot, vessel.first))
     return vessel._replace(inside=vessel.inside.through_heat()) if step.verb in COOKS else vessel
 

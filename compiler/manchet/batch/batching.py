@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.model import Batch, PieceBatch, StageBatch, Weighed
@@ -26,7 +27,7 @@ def batch_of(formula: Formula, flour: Fraction, kitchen: Kitchen, makes: tuple[M
     weights = PieceWeights(formula, kitchen)
     formula = resize_toppings(formula, flour, wanted, weights.written_flour().value)
     larger = _sizes(formula, flour)
-    stages = tuple(_stage(stage, formula, flour, larger) for stage in formula.stages)
+    stages = tuple(_stage(stage, formula, flour, larger, wanted) for stage in formula.stages)
     dough = formula.dough_share * flour
     pieces = tuple(p for p in (_pieces(m, weights, formula, wanted) for m in wanted) if p is not None)
     return Batch(formula, flour, stages, pieces, dough, dough * (1 - formula.dough_loss))
@@ -54,7 +55,18 @@ def _sizes(formula: Formula, flour: Fraction) -> dict[str, Fraction]:
     return larger
 
 
-def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fraction]) -> StageBatch:
+def _laid(stage: Stage, formula: Formula, makes: tuple[Makes, ...]) -> Iterator[tuple[str, Fraction]]:
+    """What of a stage of a dish is laid on by steps: by which stage, and grams of it."""
+    plates = sum((made.number for made in makes if made.number is not None), NOTHING) if formula.dish else NOTHING
+    for user in formula.stages if plates else ():
+        for step in user.steps:
+            if step.applied is not None and step.applied.stage == stage.key:
+                yield user.key, step.applied.grams * (plates if step.applied.each else ONE)
+
+
+def _stage(
+    stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fraction], makes: tuple[Makes, ...]
+) -> StageBatch:
     size = flour * larger[stage.key]
     weighed = tuple(Weighed(portion, portion.share * size) for portion in stage.portions)
     used = tuple(
@@ -63,6 +75,7 @@ def _stage(stage: Stage, formula: Formula, flour: Fraction, larger: dict[str, Fr
         for portion in user.portions
         if portion.stage == stage.key
     )
+    used += tuple(_laid(stage, formula, makes))
     out = stage.out_share * size
     kept = _kept(stage, formula, flour)
     gone = sum((g for _, g in used), NOTHING) + sum((g for _, g in kept), NOTHING)
@@ -121,6 +134,7 @@ def _pieces(makes: Makes, weights: PieceWeights, formula: Formula, wanted: tuple
     if grams is None:
         return None
     way = way_of_piece(formula, makes.noun, wanted)
-    baked = None if formula.piece_loss(makes.noun) is None else finishing_of(way).of(grams)
+    known = formula.preparation or formula.piece_loss(makes.noun) is not None
+    baked = finishing_of(way).of(grams * (1 - formula.loss_in_its_pot)) if known else None
     awaited = makes.written if makes.state == "baked" and baked is None else None
     return PieceBatch(makes.number, makes.noun, grams, baked, makes.tin, awaited, touching_of(way))

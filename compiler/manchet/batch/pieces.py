@@ -56,7 +56,7 @@ class PieceWeights(NamedTuple):
                 return Outcome(None)
             number = ONE if line.number is None else line.number
             dough += number * grams / (1 + added_after_dividing(self.formula, line.noun))
-        return Outcome(dough)
+        return Outcome(dough * (1 - self.formula.loss_in_its_pot))
 
     def flour(self, makes: tuple[Makes, ...]) -> Outcome[Fraction | None]:
         """Grams of all flour for some pieces, losses made up: divided / (1 - dough loss) / dough share."""
@@ -116,7 +116,7 @@ def left_at_the_scale(batch: Batch) -> Fraction:
         return NOTHING
     return batch.divided - sum(
         (p.number * p.grams / (1 + added_after_dividing(batch.formula, p.noun)) for p in batch.pieces), NOTHING
-    )
+    ) * (1 - batch.formula.loss_in_its_pot)
 
 
 def branch_for(formula: Formula, noun: str) -> Branch | None:

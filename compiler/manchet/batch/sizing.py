@@ -29,6 +29,9 @@ def size_batch(formula: Formula, order: Order, kitchen: Kitchen) -> Outcome[Batc
 
     By pieces, piece weight, dough, flour, tins, or what there is of one ingredient.
     """
+    if formula.dish and (order.flour is not None or order.piece_grams is not None or order.tin):
+        message = f"{formula.name} is a dish: it is made by the {singular(formula.makes[0].noun)}"
+        return Outcome(None, (report("made-by-the-plate", formula.place, message, "say how many with `--pieces 12`"),))
     sizing = _Sizing(PieceWeights(formula, kitchen), order)
     makes, reports = sizing.makes()
     if makes is None:

@@ -61,6 +61,8 @@ def way_of_piece(formula: Formula, noun: str, made: Iterable[PiecesMade]) -> tup
 
     What is said `in all` goes evenly over the pieces that it is for, of `made`. Where nothing is counted, the whole dough is the piece.
     """
+    if formula.dish:
+        return tuple(_way_of_plate(formula, made))
     numbers = [(one.noun, NOTHING if one.number is None else one.number) for one in made]
     everyone = sum((number for _, number in numbers), NOTHING) or ONE
     mine = sum((number for name, number in numbers if same_noun(name, noun)), NOTHING) or ONE
@@ -93,6 +95,18 @@ def way_of_piece(formula: Formula, noun: str, made: Iterable[PiecesMade]) -> tup
 
 def _touched(step: Step, applied: Applied, pieces: Fraction) -> Touched:
     return Touched(step, applied, applied.grams if applied.each else applied.grams / pieces)
+
+
+def _way_of_plate(formula: Formula, made: Iterable[PiecesMade]) -> Iterable[Event]:
+    """What a plate meets once something is laid on it. What the slicing loses is off the slices already."""
+    plates = sum((one.number or NOTHING for one in made), NOTHING) or ONE
+    for step in formula.dough.steps:
+        if step.applied is not None:
+            yield _touched(step, step.applied, plates)
+        if step.verb in COOKS:
+            yield Heated(step)
+        if step.loses is not None and not step.loss_is_weighed:
+            yield Lost(step, step.loses)
 
 
 class Touching(NamedTuple):

@@ -21,7 +21,7 @@ from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import in_brief, show
-from manchet.sheets.form import Form, Subject
+from manchet.sheets.form import Form, OfPreparations, Subject
 from manchet.sheets.registry import FORMS
 from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions, printed_day
 from manchet.workspace.trouble import Unknown
@@ -158,14 +158,15 @@ def _with_a_reason(only: Sequence[str]) -> list[Form]:
 
 
 def _breads_alone(only: Sequence[str], jobs: Sequence[PrintJob]) -> bool:
-    """Whether nothing was asked for but preparations, and no form but such as they have not; then that is said."""
+    """Whether nothing was asked for but preparations, and no form but such as they have not; then that is said. A dish has a form
+    of its own."""
     forms = [form for form in FORMS if form.name in only]
     bread = any(job.block.word != "preparation" for job in jobs)
     if (
         bread
         or not jobs
         or not forms
-        or any(form.about is not Subject.FORMULA or form.prints(True, True) for form in forms)
+        or any(form.about is not Subject.FORMULA or form.preparations is not OfPreparations.NEVER for form in forms)
     ):
         return False
     names = ", ".join(form.name for form in forms)

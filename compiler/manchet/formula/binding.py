@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.fixes import one_of, without_line
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
@@ -28,13 +28,17 @@ from manchet.formula.flours import Overall, flour_reports
 from manchet.formula.head import Head, head_of, may_be_made_by_unread
 from manchet.formula.impossible import circle_reports, return_reports
 from manchet.formula.losses import loss_reports
-from manchet.formula.model import Booking, Branch, Formula, Makes, Portion, Way
+from manchet.formula.model import Branch, Formula, Makes, Way
 from manchet.formula.naming import Names
 from manchet.formula.nouns import same_noun
 from manchet.formula.order_of_work import users_last
+from manchet.formula.parts import NO_PARTS, Parts
+from manchet.formula.portion_of_dough import portion_of_dough
+from manchet.formula.raw_pieces import raw_pieces
 from manchet.formula.said_once import say_once
 from manchet.formula.shares import Drafts, Shares, has_errors, is_flour, overruled_by
 from manchet.formula.stage_reading import draft_of
+from manchet.formula.too_many import MOST_BREADS, MOST_STAGES, breads_at, breads_too_many, stages_too_many
 from manchet.formula.unread_lines import may_be_flour
 from manchet.formula.with_overall import shares_with_overall
 from manchet.formula.without_overall import shares_without_overall
@@ -47,6 +51,7 @@ if TYPE_CHECKING:
     from manchet.formula.sale import Sale
 
 NOTHING = Fraction(0)
+ONE = Fraction(1)
 
 
 class Offered(NamedTuple):
@@ -59,6 +64,8 @@ class Offered(NamedTuple):
     """Folded name -> name as written."""
     measures: str
     """Whose cups and spoons: "US", "metric", "imperial", or "" where no kitchen says."""
+    parts: Parts = NO_PARTS
+    """What other blocks make by the piece: for a dish."""
 
 
 def bind(block: Entry, offered: Offered) -> Outcome[Formula | None]:
@@ -67,21 +74,14 @@ def bind(block: Entry, offered: Offered) -> Outcome[Formula | None]:
     return _Binder(block, block.node, offered).bind()
 
 
-MOST_STAGES = 50
-"""Stages of one formula, its dough among them. Our own rule: nobody makes a bread in so many bowls, and how deep one may stand
-in another is bounded with it."""
-
-MOST_BREADS = 50
-"""Breads of one dough, by what the formula makes or by what is done for each. Our own rule: no bench parts one dough into more, and
-each has its lines on every form."""
-
-
 class _Binder:
     def __init__(self, block: Entry, head: nodes.BlockHead, offered: Offered) -> None:
         self.block = block
         self.name = head.name.text
         self.place = block.line.place()
-        self.preparation = head.word == "preparation"
+        self.dish = head.word == "assembly"
+        self.preparation = head.word != "formula"
+        self.plates = ONE
         self.offered = offered
         self.reports: list[Diagnostic] = []
         self.drafts: dict[str, Draft] = {}
@@ -97,19 +97,24 @@ class _Binder:
         self.reports += reports
         headings = self._headings()
         if len(headings) > MOST_STAGES:
-            self.reports.append(_stages_too_many([*headings.values()]))
+            self.reports.append(stages_too_many([*headings.values()]))
             return None
         names = self._names(headings)
+        if self.dish:
+            from manchet.formula.dish import names_on_a_dish, plates_of  # few formulas are dishes
+
+            self.plates = plates_of(head.makes)
+            names, reports = names_on_a_dish((self.block, *headings.values()), names, self.offered.parts)
+            self.reports += reports
+        self._draft_stages(headings, names)
         if self.preparation:
-            self._draft_of_preparation(names)
-        else:
-            self._draft_stages(headings, names)
+            self._draft_last(names)
         overall = self._overall(names)
         last = self._last()
         way = self._way(head, overall, last)
-        places = _breads_at(head.makes, last)
+        places = breads_at(head.makes, last)
         if len(places) > MOST_BREADS:
-            self.reports.append(_breads_too_many(places))
+            self.reports.append(breads_too_many(places))
             return None
         if not may_be_made_by_unread(self.block.children):
             self._judge_nouns(head.makes)
@@ -123,7 +128,12 @@ class _Binder:
             self.reports += circle_reports(self.drafts, self._uses(), self.offered.larder, self.reports)
             return None
         ordered = {key: self.drafts[key] for key in order if key != last.key} | {last.key: last}
-        drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder)
+        if self.dish:
+            from manchet.formula.dish import cut_as_weighed
+
+            ordered = {key: cut_as_weighed(draft) for key, draft in ordered.items()}
+        plates = self.plates if self.dish else None
+        drafts = Drafts(ordered, returned_in(self.drafts), self.offered.larder, plates)
         self.reports += return_reports(drafts)
         if overall is not None:
             shares, found = shares_with_overall(overall, drafts)
@@ -132,6 +142,13 @@ class _Binder:
         self.reports += found
         formula = self._formula(head, way, shares, last)
         self.reports += loss_reports(formula)
+        if self.dish:
+            from manchet.formula.dish import as_dish  # few formulas are dishes
+
+            formula, found = as_dish(formula, self.offered.parts, self.plates)
+            self.reports += found
+            if not all(part.is_sound for part in formula.parts):
+                return None
         return None if has_errors(self.reports) or self._unread() else formula
 
     # ---- stages ----------------------------------------------------------------------------------
@@ -187,7 +204,7 @@ class _Binder:
                 lines = entry
             else:
                 lines, shared = there, True
-        draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared)
+        draft, reports = draft_of(head, entry, lines.children, names, self.offered.measures, shared, self.plates)
         if shared:
             reports = ()  # its own block is read, and reported on, once
         if key in self.unread and key != "dough":  # of the dough's heading nothing else follows
@@ -195,14 +212,21 @@ class _Binder:
         self.drafts[key] = draft if has_lines(lines) else draft._replace(whole=False)
         self.reports += reports
 
-    def _draft_of_preparation(self, names: Names) -> None:
-        draft, reports = draft_of(None, self.block, self.block.children, names, self.offered.measures)
+    def _draft_last(self, names: Names) -> None:
+        """The vessel of a preparation or a dish itself, into which its stages go."""
+        draft, reports = draft_of(
+            None, self.block, self.block.children, names, self.offered.measures, plates=self.plates
+        )
+        if draft.key in self.drafts:
+            stage = self.drafts[draft.key]
+            message = f"the stage {stage.name} has the name of what it is a stage of"
+            self.reports.append(report("same-name-twice", stage.place, message, "give it another name"))
         self.drafts[draft.key] = draft
         self.reports += reports
 
     def _last(self) -> Draft | None:
         if self.preparation:
-            return next(iter(self.drafts.values()))
+            return self.drafts[fold(self.name)]
         if "dough" in self.drafts:
             return self.drafts["dough"]
         if not any(
@@ -275,9 +299,15 @@ class _Binder:
 
     def _uses(self) -> dict[str, tuple[str, ...]]:
         return {
-            key: tuple(i.meaning.stage for i in draft.items if i.meaning.stage in self.drafts)
+            key: tuple(stage for stage in self._takes(draft) if stage in self.drafts)
             for key, draft in self.drafts.items()
         }
+
+    def _takes(self, draft: Draft) -> Iterator[str]:
+        """The keys of the stages that go into a vessel, and in a dish of those that are laid on what is in it."""
+        yield from (item.meaning.stage for item in draft.items)
+        if self.dish:
+            yield from (step.applied.stage for step in draft.steps if step.applied is not None)
 
     def _unread(self) -> bool:
         """Whether a line of this block could not be read: the parser has reported it."""
@@ -294,7 +324,7 @@ class _Binder:
             kind=head.kind,
             about=head.about,
             status=head.status,
-            makes=head.makes,
+            makes=raw_pieces(head.makes, last.steps) if self.preparation else head.makes,
             from_flour=head.from_flour,
             dough_loss=head.dough_loss,
             bake_loss=head.bake_loss,
@@ -310,7 +340,7 @@ class _Binder:
             place=self.place,
             preparation=self.preparation,
             kept=last.kept,
-            never_under=last.never_under,
+            never_under=last.never_under if head.never_under is None else head.never_under,
             sale=self._sale(),
         )
 
@@ -326,7 +356,7 @@ class _Binder:
             self.reports.append(report("unknown-noun", branch.place, message, help, fixes=fixes))
 
     def _branch(self, draft: DraftBranch) -> Branch:
-        return Branch(draft.noun, draft.steps, tuple(_added(item) for item in draft.added), draft.sale)
+        return Branch(draft.noun, draft.steps, tuple(map(portion_of_dough, draft.added)), draft.sale)
 
     def _sale(self) -> Sale | None:
         if not any(type(entry.node) is nodes.Setting for entry in self.block.children):
@@ -339,6 +369,9 @@ class _Binder:
 
     def _judge_amount(self, way: Way | None) -> None:
         said = any(isinstance(e.node, nodes.MakesNode | nodes.FromFlour) for e in self.block.children)
+        if self.dish and not said:
+            help = "write how many, as in `makes 24 plates`"
+            self.reports.append(report("no-makes", self.place, f"how many plates of {self.name}?", help))
         if way in (None, Way.BY_WEIGHT) or said:
             return
         help = "add a line such as `makes 12 loaves at 900 g dough` or `from 10 kg flour`"
@@ -352,40 +385,3 @@ def _two_of_a_name(entry: Entry, head: nodes.StageHead, first: Entry) -> Diagnos
         help = "a formula has one dough: write the first mix as `stage first dough`"
         return report("two-doughs", entry.line.place(), message, help, there)
     return report("same-name-twice", entry.line.place(), message, "give one of them another name", there)
-
-
-def _stages_too_many(headings: list[Entry]) -> Diagnostic:
-    message = f"this formula has {len(headings):,} stages; it can have {MOST_STAGES}"
-    help = "make what is made ahead a `preparation` of its own, or part the formula in two"
-    return report("stages-too-many", headings[MOST_STAGES].line.place(), message, help)
-
-
-def _breads_at(makes: tuple[Makes, ...], last: Draft | None) -> list[Place]:
-    """Where each bread of the dough is told: among what the formula makes, or, where these are more, under the dough."""
-    parted = [] if last is None else [branch.place for branch in last.branches if branch.noun]
-    return max([made.place for made in makes], parted, key=len)
-
-
-def _breads_too_many(places: list[Place]) -> Diagnostic:
-    message = f"this formula makes {len(places):,} breads of one dough; it can make {MOST_BREADS}"
-    help = "part the formula in two, each with the breads that are made together"
-    return report("breads-too-many", places[MOST_BREADS], message, help)
-
-
-def _added(item: Item) -> Portion:
-    return Portion(
-        name=item.meaning.name,
-        key=item.meaning.key,
-        ingredient=item.meaning.ingredient,
-        stage=item.meaning.stage,
-        share=item.figure,
-        percent=item.figure * 100,
-        basis="the dough",
-        celsius=item.celsius,
-        booking=Booking.NONE,
-        counted_as="",
-        is_flour=is_flour(item, {}),
-        to_taste=item.to_taste,
-        held=True,
-        place=item.place,
-    )

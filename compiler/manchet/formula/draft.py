@@ -10,6 +10,7 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.model import Keep, KeptFor, Step
 from manchet.formula.naming import Meaning
+from manchet.formula.parts import CountedAmount
 from manchet.formula.picture import Picture
 from manchet.records import NamedTuple
 from manchet.syntax import nodes
@@ -41,6 +42,7 @@ class Item(NamedTuple):
     more: Fraction = Fraction(0)
     """By what part of itself it may grow, as the flour asks; `figure` is the least of it."""
     optional: bool = False
+    counted: CountedAmount | None = None
 
 
 class Hold(NamedTuple):

@@ -32,6 +32,8 @@ class Head(NamedTuple):
     from_flour: Fraction | None = None
     dough_loss: Fraction = Fraction(0)
     bake_loss: Fraction | None = None
+    never_under: Fraction | None = None
+    """Grams, of `makes 5 kg at least`."""
     sold: Range | None = None
     """Seconds since it left the oven."""
     of_dough_flour: Place | None = None
@@ -80,6 +82,8 @@ def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outco
         case nodes.Status(word, date, by):
             parts = [word.text, date.text if date else "", f"by {by.text}" if by else ""]
             return Outcome(head._replace(status=" ".join(p for p in parts if p)), tuple(_wrong_status(node, line)))
+        case nodes.MakesNode(_, _, weight, "at least") if weight is not None:
+            return Outcome(head._replace(never_under=_grams(weight)))
         case nodes.MakesNode():
             made, found = _makes(node, line.place())
             return Outcome(head if made is None else head._replace(makes=(*head.makes, made)), found)
@@ -112,6 +116,8 @@ def _wrong_status(node: nodes.Status, line: Line) -> Iterator[Diagnostic]:
 def words_of_line(node: nodes.Node | nodes.Unread) -> str:
     """What a line of the head says that may be said only once, in the head's own words; "" for any other line."""
     match node:
+        case nodes.MakesNode(_, _, _, "at least"):
+            return "makes … at least"
         case nodes.About():
             return "about"
         case nodes.KindNode():

@@ -14,6 +14,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.changed import Moved as Moved, Swapped as Swapped
 from manchet.formula.nouns import same_noun
+from manchet.formula.parts import CountedAmount as CountedAmount, DishPart as DishPart
 from manchet.formula.picture import Picture
 from manchet.formula.ranges import Range as Range
 from manchet.formula.step import (
@@ -29,7 +30,7 @@ from manchet.formula.step import (
 )
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
-from manchet.syntax.vocabulary import KIND, NO_KIND, Kind
+from manchet.syntax.vocabulary import COOKS, KIND, NO_KIND, Kind
 
 if TYPE_CHECKING:
     from manchet.formula.sale import Sale
@@ -97,6 +98,8 @@ class Portion(NamedTuple):
     """By what part of itself it may grow at the bowl, as the flour asks. Nothing but this is told of it: `share` is the least."""
     optional: bool = False
     """The baker may leave it out. Every figure is with it."""
+    counted: CountedAmount | None = None
+    """In a dish: where it is counted, in whole pieces or slices."""
 
 
 class Keep(NamedTuple):
@@ -171,7 +174,7 @@ class Makes(NamedTuple):
     noun: str
     grams: Fraction | None
     state: str
-    """"dough", "baked" or "tin": how the file said it. `written` keeps the figure it gave."""
+    """"dough", "baked" or "tin", of a preparation "raw" or "ready", of a dish "dish": how the file said it. `written` keeps the figure it gave."""
     written: Fraction | None
     tin: str
     place: Place
@@ -246,6 +249,11 @@ class Formula(NamedTuple):
     pictures: tuple[Picture, ...]
     place: Place
     preparation: bool = False
+    """It is no bread: a preparation, or a dish."""
+    dish: bool = False
+    """An assembly."""
+    parts: tuple[DishPart, ...] = ()
+    """Of a dish: what it takes of what other blocks make by the piece."""
     kept: tuple[KeptFor, ...] = ()
     """How long a preparation is good for: a line for each way of keeping it, cold, hot or frozen."""
     never_under: Fraction | None = None
@@ -326,6 +334,28 @@ class Formula(NamedTuple):
         for step in steps:
             left *= 1 - (step.loses or Fraction(0))
         return 1 - left
+
+    @property
+    def loss_in_its_pot(self) -> Fraction:
+        """What the pieces of a preparation lose from their last heat on, where they are not divided off before it: so much less
+        than it weighs raw one is when it is ready."""
+        steps = self.dough.steps
+        if not self.preparation or self.dish or any(step.verb == "divide" for step in steps):
+            return Fraction(0)
+        heat = max((n for n, step in enumerate(steps) if step.verb in COOKS), default=len(steps))
+        left = Fraction(1)
+        for step in steps[heat:]:
+            left *= 1 - (step.loses or 0)
+        return 1 - left
+
+    def part(self, key: str) -> DishPart | None:
+        """What a dish takes under that key of what other blocks make by the piece."""
+        return next((part for part in self.parts if part.key == key), None)
+
+    @property
+    def serve_within(self) -> Fraction | None:
+        """Seconds that a dish may stand before it is served."""
+        return next((step.serve_within for step in self.dough.steps if step.serve_within is not None), None)
 
     def stage(self, key: str) -> Stage | None:
         """The stage of that key; None for the key of an ingredient or of a preparation, and for ""."""

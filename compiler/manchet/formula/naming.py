@@ -9,6 +9,7 @@ from manchet.diagnostics.fixes import exchange_of, one_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold, nearest
+from manchet.formula.parts import NO_PARTS, DishPart, Parts, Slicing
 from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.records import NamedTuple
@@ -24,7 +25,9 @@ class Meaning(NamedTuple):
     name: str
     ingredient: Ingredient | None
     stage: str
-    """The key of a stage or preparation, else ""."""
+    """The key of a stage, a preparation or a part, else ""."""
+    part: DishPart | None = None
+    """In a dish: what it is of what another block makes by the piece."""
 
 
 class Names(NamedTuple):
@@ -34,11 +37,19 @@ class Names(NamedTuple):
     """Folded name -> name as written, of the formula's own and of shared stages."""
     preparations: Mapping[str, str]
     larder: Larder
+    parts: Parts = NO_PARTS
+    """For a dish alone."""
+    slicing: Mapping[str, Slicing] = {}
+    """How the dish cuts a part, by its key."""
 
     def meaning(self, name: str) -> Meaning | Question | None:
         key = fold(name)
         if key in self.stages:
             return Meaning(key, self.stages[key], None, key)
+        if self.parts.all and (called := self.parts.called(name)):
+            if len(called) > 1:
+                return Question(name, tuple(one.name for one in called), "its formula makes both")
+            return Meaning(called[0].key, called[0].name, None, called[0].key, called[0])
         if key in self.preparations:
             return Meaning(key, self.preparations[key], None, key)
         found = self.larder.find(name)
@@ -73,7 +84,10 @@ class Names(NamedTuple):
     def unknown(self, word: Word, line: Line) -> Diagnostic:
         near = tuple(name for name in self.near(word.text) if isinstance(self.meaning(name), Meaning))
         offer = f"did you mean {' or '.join(f'`{n}`' for n in near)}? if not, add" if near else "add"
-        message = f"`{word.text}` is neither a stage of this formula nor in the larder"
+        where = "neither a stage of this formula nor in the larder"
+        if self.parts is not NO_PARTS:
+            where = "no bread, preparation or dish of this bakery, no stage of this dish and not in the larder"
+        message = f"`{word.text}` is {where}"
         help = f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`"
         place = line.place(word.start, word.end)
         return report("unknown-ingredient", place, message, help, fixes=one_of(place, map(as_name, near)))
@@ -94,7 +108,7 @@ class Names(NamedTuple):
         return report("neither-stage-nor-step", place, message, help, fixes=fixes)
 
     def near(self, name: str) -> tuple[str, ...]:
-        own = nearest(fold(name), (*self.stages, *self.preparations))
+        own = nearest(fold(name), (*self.stages, *self.preparations, *map(fold, self.parts.names)))
         found = self.larder.near(name)
         return ((own,) if own else ())[:1] + tuple(found[:2])
 

@@ -81,6 +81,7 @@ def _portion(item: Item, share: Fraction, base: Fraction, draft: Draft, flour: b
         place=item.place,
         more=item.more,
         optional=item.optional,
+        counted=item.counted,
     )
 
 

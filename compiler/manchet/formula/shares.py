@@ -23,6 +23,8 @@ class Drafts(NamedTuple):
     stages: dict[str, Draft]
     returned: dict[tuple[str, str], str]
     larder: Larder
+    plates: Fraction | None = None
+    """Of a dish: for how many it is written."""
 
 
 class Shares(NamedTuple):

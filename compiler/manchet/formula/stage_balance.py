@@ -77,7 +77,7 @@ def contents(
                 back = returned.get(goes.key, NOTHING)
                 gone_back += back
                 inside -= back
-        if step.loses is not None:
+        if step.loses is not None and not step.loss_is_weighed:
             loss = (peeled if step.verb in OF_THE_FIRST else inside) * step.loses
             lost += loss
             inside -= loss

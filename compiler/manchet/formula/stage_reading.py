@@ -18,6 +18,7 @@ from manchet.formula.how_hot import how_hot
 from manchet.formula.ingredient_twice import line_key, stands_twice
 from manchet.formula.model import Goes, Keep, KeptFor, PouredOff, Range, Step
 from manchet.formula.naming import Meaning, Names
+from manchet.formula.parts import NO_PARTS, CountedAmount
 from manchet.formula.picture import Picture
 from manchet.formula.poured_off import water_in
 from manchet.formula.steps import step_of
@@ -28,6 +29,8 @@ from manchet.syntax.nodes import Entry
 if TYPE_CHECKING:
     from manchet.formula.sale import Sale
 
+ONE = Fraction(1)
+
 
 def draft_of(
     head: nodes.StageHead | None,
@@ -36,9 +39,10 @@ def draft_of(
     names: Names,
     measures_of: str,
     shared: bool = False,
+    plates: Fraction = ONE,
 ) -> Outcome[Draft]:
-    """Read the lines of one stage (or of a preparation, which has no heading of its own)."""
-    reader = _Reader(names, measures_of, head is not None and fold(head.word.text) == "overall")
+    """Read the lines of one stage (or of a preparation, which has no heading of its own). `plates`: of a dish, how many."""
+    reader = _Reader(names, measures_of, head is not None and fold(head.word.text) == "overall", plates)
     reader.read(tuple(children))
     if head is None:
         assert isinstance(entry.node, nodes.BlockHead)
@@ -79,8 +83,9 @@ def draft_of(
 class _Reader:
     """Collects what the lines of a stage say, in order."""
 
-    def __init__(self, names: Names, measures_of: str, in_overall: bool = False) -> None:
+    def __init__(self, names: Names, measures_of: str, in_overall: bool = False, plates: Fraction = ONE) -> None:
         self.names = names
+        self.plates = plates
         self.measures_of = measures_of
         self.in_overall = in_overall
         self.items: list[Item] = []
@@ -220,6 +225,8 @@ class _Reader:
             name = meaning.name
             message = f"{name} is weighed after work has begun"
             help = f"move this line above the first step, `hold back {name}`, and here write `add {name}`"
+            if self.names.parts is not NO_PARTS:
+                help = f"what goes on later is laid on by a step: `top with {name} 40 g each`"
             self.reports.append(report("weighed-after-a-step", entry.line.place(), message, help))
         self.reports += how_hot(meaning, at, entry, self.in_overall)
         celsius = measures.celsius(at).likely if at else None
@@ -235,7 +242,16 @@ class _Reader:
             self.reports[-1:] = tuple(slip_in_an_ingredient(node, entry)) or self.reports[-1:]
             return
         self._weigh("", meaning, node.at, entry)
-        figure, how = self._figure(node.amount, meaning, entry)
+        count: CountedAmount | None = None
+        if node.per is None:
+            figure, how = self._figure(node.amount, meaning, entry)
+        else:
+            from manchet.formula.laid import weight_laid  # few formulas are dishes
+
+            how = "grams"
+            figure, count, found = weight_laid(node.amount, meaning, self.names, self.measures_of, entry.line)
+            self.reports += found
+            figure = figure if figure is None or node.per == "all" else figure * self.plates
         if figure == 0:
             amount = entry.line.place(node.amount.start, node.amount.end)
             message = f"`{entry.line.body[node.amount.start : node.amount.end]}` of {meaning.name} is none"
@@ -255,6 +271,7 @@ class _Reader:
             to_taste=node.to_taste,
             more=node.more,
             optional=node.optional,
+            counted=count,
         )
         self.reports += (
             *not_poured(node, meaning, entry.line),
@@ -262,9 +279,15 @@ class _Reader:
         )
 
     def _figure(self, amount: nodes.Amount, meaning: Meaning, entry: Entry) -> tuple[Fraction | None, str]:
-        """A share of 1 or grams; None where the amount has no weight we know."""
+        """A share of 1 or grams; None where the amount has no weight we know, or a dish counts it."""
         if amount.unit == "%":
             return (amount.low or Fraction(0)) / 100, "percent"
+        if meaning.part is not None or amount.unit == "slices":
+            from manchet.formula.laid import weight_laid  # few formulas are dishes
+
+            grams, _, reports = weight_laid(amount, meaning, self.names, self.measures_of, entry.line)
+            self.reports += reports
+            return grams, "grams"
         grams, reports = weight_of(amount, meaning.ingredient, self.measures_of, entry.line)
         self.reports += reports
         return grams, "grams"

@@ -10,6 +10,7 @@ from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.formula.bake_events import OPEN, STEAM, BakeEvent
+from manchet.formula.parts import CountedAmount
 from manchet.formula.picture import Picture
 from manchet.formula.ranges import Range
 from manchet.larder.ingredient import Ingredient
@@ -64,6 +65,8 @@ class Applied(NamedTuple):
     grams: Fraction
     each: bool
     onto: str = ""
+    counted: CountedAmount | None = None
+    """Where it is counted, in whole pieces or slices."""
 
 
 class Goes(NamedTuple):
@@ -143,6 +146,12 @@ class Step(NamedTuple):
     additions: int | None = None
     poured: PouredOff | None = None
     applied: Applied | None = None
+    slices: int | None = None
+    """`slice into 22 slices`: of one piece."""
+    loss_is_weighed: bool = False
+    """What it loses is off already from the weight of what was laid down: a slice is weighed as it is cut."""
+    serve_within: Fraction | None = None
+    """Seconds."""
     bath: str = ""
     """The key of the preparation that pieces are boiled in, where the step says no other weight of it."""
 

@@ -105,6 +105,10 @@ def step_of(verb: str, entry: Entry, names: Names, measures_of: str, made_good: 
                 once(field, text.text, line, f"`{what}`")
             case nodes.Where(preposition, place):
                 once("where", (preposition, place.text), line, "a place")
+            case nodes.IntoSlices(amount):
+                once("slices", int(amount.low or 1), line, "a number of slices")
+            case nodes.ServeWithin(time):
+                once("serve_within", measures.seconds(time).likely, line, "a time")
             case nodes.As(name):
                 once("shape", name.text, line, "a shape")
             case nodes.Manner(("covered" | "uncovered") as word) if verb in IN_OVEN:
@@ -227,9 +231,15 @@ def _applied(clause: nodes.AppliedClause, line: Line, names: Names, measures_of:
     meaning, reports = names.look_up(clause.name, line)
     if meaning is None or clause.amount is None:
         return Outcome(None, reports)  # where the weight is missing, the parser has said so
-    grams, reports = weight_of(clause.amount, meaning.ingredient, measures_of, line)
+    if meaning.part is not None or clause.amount.unit == "slices":
+        from manchet.formula.laid import weight_laid  # few formulas are dishes
+
+        grams, count, reports = weight_laid(clause.amount, meaning, names, measures_of, line)
+    else:
+        count = None
+        grams, reports = weight_of(clause.amount, meaning.ingredient, measures_of, line)
     if grams is None:
         return Outcome(None, reports)
-    return Outcome(
-        Applied(meaning.name, meaning.ingredient, meaning.stage, grams, clause.per == "each", clause.onto), reports
-    )
+    each = clause.per == "each"
+    applied = Applied(meaning.name, meaning.ingredient, meaning.stage, grams, each, clause.onto, count)
+    return Outcome(applied, reports)

@@ -7,6 +7,7 @@ of the dough's flour), or written in per cent of its own flour and sized by what
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
@@ -225,6 +226,10 @@ class _Asked:
                     asked += portion.share * self.size[user]
                     reaching += portion.share * self.size[user] * self.reaching[user]
                     by.append((other.name, portion.place))
+        for grams, reaches, where in self._laid(key):
+            asked += grams
+            reaching += grams * reaches
+            by.append(where)
         alls = [
             b
             for b in by
@@ -251,6 +256,15 @@ class _Asked:
         else:
             self.size[key] = asked / made
             self.reaching[key] = reaching / asked if asked else ONE
+
+    def _laid(self, key: str) -> Iterator[tuple[Fraction, Fraction, tuple[str, Place]]]:
+        """Grams of a stage that go onto a dish by a step, the part of them that reaches it, and where."""
+        plates = self.drafts.plates
+        for user, draft in self.drafts.stages.items() if plates is not None else ():
+            for step in draft.steps:
+                if step.applied is not None and step.applied.stage == key and user in self.size:
+                    grams = step.applied.grams * (plates or ONE if step.applied.each else ONE)
+                    yield grams * self.size[user], self.reaching[user], (draft.name, step.place)
 
     def _judge_rest(self, draft: Draft, made: Fraction, asked: Fraction, place: Place) -> None:
         if asked > made and self._is_sure(draft):

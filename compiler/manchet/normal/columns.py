@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from manchet.records import NamedTuple
-from manchet.syntax.openings import OF_A_DAY
+from manchet.syntax.openings import OF_A_DAY, WEIGHS
 
 AMOUNT, KITCHEN, LARDER, COMPOSITION, PLAN = 28, 17, 19, 21, 25
 """Columns of the file, the first is 1: the ones digit of an ingredient's amount; the value of a kitchen's and of a larder's line,
@@ -26,7 +26,7 @@ def column_of(context: str, indent: int, per_100_g: bool) -> Column | None:
     """The column of a value on a line in a context, which stands so deep; `per_100_g`, under that line of a larder's entry."""
     if context == "composition" and per_100_g:
         return Column(COMPOSITION - 1 - indent, False, 2)
-    if context in ("preparation", "stage", "overall", "composition", "stock"):
+    if context in WEIGHS:
         return Column(AMOUNT - 1 - indent, True, 2)
     if context == "entry":
         return Column(LARDER - 1 - indent, False, 1)

@@ -66,7 +66,7 @@ def _written(read: LineTokens, words: list[SpeltToken], node: object, context: s
         if not verb or not clauses:
             return verb or clauses
         return in_column(verb, clauses, column if context == "kitchen" else None)
-    if read.rule in ("material", "tail"):
+    if read.rule in ("material", "laid", "tail"):
         return _material(words, column)
     if read.rule in ABOUT:
         return plan_line(read.rule, words, column)

@@ -24,7 +24,7 @@ class Unit(NamedTuple):
 
 
 MASS, VOLUME, TIME, TEMPERATURE, LENGTH = "mass", "volume", "time", "temperature", "length"
-PERCENT, WHOLE, TURNS, DENSITY, CONTENT = "percent", "whole", "turns", "density", "content"
+PERCENT, WHOLE, SLICES, TURNS, DENSITY, CONTENT = "percent", "whole", "slices", "turns", "density", "content"
 
 POUND = Fraction(45359237, 100000)
 INCH = Fraction(254, 10)
@@ -60,6 +60,7 @@ UNITS: dict[str, Unit] = {
         Unit("inch", LENGTH, INCH),
         Unit("%", PERCENT, Fraction(1, 100)),
         Unit("whole", WHOLE, Fraction(1)),
+        Unit("slices", SLICES, Fraction(1)),
         Unit("turns", TURNS, Fraction(1)),
         Unit("kg/l", DENSITY, Fraction(1)),
         Unit("g/ml", DENSITY, Fraction(1)),
@@ -85,7 +86,10 @@ the imperial cup and spoons were never fixed, and there is no metric gallon."""
 
 OF_A_COUNTRY = frozenset(unit for measures in MEASURES.values() for unit in measures)
 
-SPELLINGS: dict[str, str] = {name.lower(): name for name in UNITS if name != "C"} | {"c": "C"}
+COUNTED = frozenset({"slices"})
+"""Units that are a word after a number only where something is laid on or cut: `makes 24 slices` names a noun."""
+
+SPELLINGS: dict[str, str] = {name.lower(): name for name in UNITS if name not in ("C", *COUNTED)} | {"c": "C"}
 SPELLINGS |= {"cups": "cup", "inches": "inch"}  # units that are words have a plural
 """Every spelling read without a word, in lower case. The small letter `c` itself is refused: cup or Celsius?"""
 

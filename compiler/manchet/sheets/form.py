@@ -7,35 +7,20 @@ from enum import Enum
 from fractions import Fraction
 from typing import TYPE_CHECKING, Any
 
+from manchet.figures.ahead import Ahead as Ahead
 from manchet.records import NamedTuple
 from manchet.sheets.page.layouts import NORMAL, PageLayout
 
 if TYPE_CHECKING:
     from manchet.batch.work import Work
     from manchet.diagnostics.outcome import Outcome
-    from manchet.figures.baths import Because
+    from manchet.formula.model import Formula
     from manchet.kitchen.model import Kitchen
     from manchet.sheets.page.house import House
     from manchet.sheets.page.issue import Issue
     from manchet.sheets.page.view import View
     from manchet.sheets.parts.own_pictures import Pictures
     from manchet.timing.when import When
-
-
-class Ahead(NamedTuple):
-    """A preparation in the amount that is made of it."""
-
-    work: Work
-    by: tuple[tuple[str, Fraction], ...] = ()
-    """Who wants it, and grams."""
-    dipped: bool = False
-    """Pieces are dipped into it: what is wanted is what they take up."""
-    because: Because | None = None
-    """What decides how much is made; None where it is made as its file says."""
-
-    @property
-    def wanted(self) -> Fraction:
-        return sum((grams for _, grams in self.by), Fraction(0))
 
 
 class HomeWork(NamedTuple):
@@ -92,6 +77,8 @@ class PageSetup(NamedTuple):
     """For a class of so many benches; 0 where nobody says."""
     blanks: bool = False
     """Per cents are left for the pen."""
+    ahead: tuple[Ahead, ...] = ()
+    """What the work that the page is about wants made ahead, in whole batches."""
 
 
 def fits_any(_: Kitchen) -> bool:
@@ -119,6 +106,8 @@ class Form(NamedTuple):
     illustrated: bool = False
     """Shows drawings, and the baker's own pictures."""
     preparations: OfPreparations = OfPreparations.ALWAYS
+    of_dishes: bool = False
+    """Printed of dishes, and of nothing else."""
     compares: bool = False
     """Says what was otherwise in the version before."""
     fits: Callable[[Kitchen], bool] = fits_any
@@ -126,8 +115,10 @@ class Form(NamedTuple):
     none_made: str = ""
     """What is said where it was asked for by name, and nothing had one."""
 
-    def prints(self, preparation: bool, named: bool) -> bool:
-        """Of a bread, or a preparation that was or was not asked for by name."""
-        if not preparation or self.preparations is OfPreparations.ALWAYS:
+    def prints(self, formula: Formula, named: bool) -> bool:
+        """Of a bread, a dish, or a preparation that was or was not asked for by name."""
+        if formula.dish or self.of_dishes:
+            return formula.dish and self.of_dishes
+        if not formula.preparation or self.preparations is OfPreparations.ALWAYS:
             return True
         return named and self.preparations is OfPreparations.NAMED

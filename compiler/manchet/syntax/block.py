@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from manchet.records import NamedTuple
 
-BLOCKS = ("formula", "preparation", "larder", "kitchen", "plan", "order")
-FORMULAS = frozenset({"formula", "preparation"})
+BLOCKS = ("formula", "preparation", "assembly", "larder", "kitchen", "plan", "order")
+FORMULAS = frozenset({"formula", "preparation", "assembly"})
 """Blocks that make something."""
 HOUSE = frozenset({"larder", "kitchen"})
 """Blocks that say what the house has."""

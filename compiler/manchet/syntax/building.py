@@ -21,6 +21,13 @@ def _material(name: Word, amount: Amount, *tail: Made) -> n.MaterialNode:
     return _from_its_low_end(_with_tail(n.MaterialNode(name, amount), tail))
 
 
+def _laid(name: Word, amount: Amount, *tail: Made) -> n.MaterialNode:
+    """A line of a dish: `Ebb rye 2 slices each`."""
+    per = next((part.text for part in tail if isinstance(part, Word) and part.text in ("each", "all")), "")
+    rest = tuple(part for part in tail if not (isinstance(part, Word) and part.text in ("each", "all")))
+    return _with_tail(n.MaterialNode(name, amount), rest)._replace(per=per)
+
+
 def _from_its_low_end(material: n.MaterialNode) -> n.MaterialNode:
     """Of a range that the flour decides the low end is the amount; what is no such range the parser reports."""
     low, high = material.amount.low, material.amount.high
@@ -96,6 +103,8 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "kind": n.KindNode,
     "makes_pieces": lambda number, noun, weight, state, tin: n.MakesNode(number, noun, weight, state.text, tin),
     "makes_weight": lambda weight, state: n.MakesNode(None, None, weight, state.text, None),
+    "makes_at_least": lambda weight: n.MakesNode(None, None, weight, "at least", None),
+    "makes_dish": lambda number, noun: n.MakesNode(number, noun, None, "dish", None),
     "makes_tins": lambda number, noun, tin: n.MakesNode(number, noun, None, "", tin),
     "from_flour": n.FromFlour,
     "sold": n.Sold,
@@ -104,6 +113,7 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "status": n.Status,
     "allow": lambda word, name, because: n.Allow(name, because, word.text == "always allow"),
     "material": _material,
+    "laid": _laid,
     "tail": lambda *parts: n.Tail(parts),
     "counted_as": n.CountedAs,
     "take_all": lambda name, at=None: n.TakeAll(name, at),
@@ -145,6 +155,8 @@ ACTIONS: dict[str, Callable[..., Made]] = {
     "prose": lambda what, text: n.Prose(what.text, text),
     "how": lambda text: n.Prose("how", text),
     "where": lambda preposition, place: n.Where(preposition.text, place),
+    "into_slices": lambda preposition, amount: n.IntoSlices(amount),
+    "serve_within": n.ServeWithin,
     "shape_as": n.As,
     "manner": lambda word: n.Manner(word.text),
     "speed": lambda number: n.Manner("speed", _whole(number)),

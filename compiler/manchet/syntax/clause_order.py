@@ -30,6 +30,8 @@ _SORTS: dict[type, str] = {
     c.Ramp: "falling",
     c.Within: "within",
     c.Where: "where",
+    c.IntoSlices: "where",
+    c.ServeWithin: "time",
     c.To: "to",
     c.ByFire: "by fire",
     c.Humidity: "humidity",

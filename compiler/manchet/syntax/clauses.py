@@ -148,6 +148,18 @@ class Within(NamedTuple):
     after: Amount | None
 
 
+class IntoSlices(NamedTuple):
+    """`into 22 slices`"""
+
+    amount: Amount
+
+
+class ServeWithin(NamedTuple):
+    """`within 10 min`"""
+
+    time: Amount
+
+
 class AtATime(NamedTuple):
     """`6 at a time`"""
 
@@ -180,5 +192,5 @@ class AppliedClause(NamedTuple):
 
 Clause = (
     Time | Turns | At | Ramp | To | MayWait | Prose | Where | As | Manner | ByFire | Humidity | Steam | Vent | Lid | TurnAfter
-    | Within | AtATime | Loses | TakesUp | AppliedClause
+    | Within | AtATime | Loses | TakesUp | AppliedClause | IntoSlices | ServeWithin
 )  # fmt: skip

@@ -15,6 +15,8 @@ class Context(NamedTuple):
     """Any other line may begin with a verb."""
     names: bool = False
     """A line may be a name alone; what it lacks is said where names are looked up."""
+    per_piece: bool = False
+    """An amount is for one piece or for all, and says which."""
     tells_a_day: bool = False
     """Clock times, days of the week and dates mean something in it."""
     one_line: bool = False
@@ -26,7 +28,9 @@ CONTEXTS = (
     Context("formula"),
     Context("variant"),
     Context("preparation", weighs=True, works=True, names=True),
+    Context("assembly", weighs=True, works=True, names=True, per_piece=True),
     Context("stage", weighs=True, works=True, names=True),
+    Context("part", weighs=True, works=True, names=True, per_piece=True),
     Context("overall", weighs=True),
     Context("composition", weighs=True, names=True),
     Context("material", one_line=True),
@@ -41,6 +45,7 @@ CONTEXTS = (
     Context("want", tells_a_day=True),
 )
 
+PER_PIECE = frozenset(context.name for context in CONTEXTS if context.per_piece)
 WEIGHS = frozenset(context.name for context in CONTEXTS if context.weighs)
 WORKS = frozenset(context.name for context in CONTEXTS if context.works)
 NAMES = frozenset(context.name for context in CONTEXTS if context.names)
@@ -55,7 +60,7 @@ UNLESS_WEIGHED = "verbs"
 """Where a line `works` and does not end in a weight: `return` may begin the name of an ingredient."""
 
 HEAD = ("formula", "variant")
-WORK = ("stage", "preparation")
+WORK = ("stage", "preparation", "assembly", "part")
 MADE = (*HEAD, *WORK)
 SOLD = (*HEAD, *WORK)
 """Where it is said how a thing is sold: at the head, and of a part of the dough under `for the …`."""

@@ -33,16 +33,18 @@ from manchet.syntax.nodes import (
     Unread,
     Word,
 )
-from manchet.syntax.odd_lines import is_odd, is_unmeant
+from manchet.syntax.odd_lines import LAYING, is_odd, is_unmeant
 from manchet.syntax.openings import (
     BARE_NAME,
     CLAUSE_LINE,
     COUNTED,
     ENTRY_NAME,
+    LAID,
     MATERIAL,
     NAMES,
     OF_A_DAY,
     OPENINGS,
+    PER_PIECE,
     STEP,
     TAIL,
     UNLESS_COUNTED,
@@ -55,7 +57,7 @@ from manchet.syntax.openings import (
     RestOfLine,
     opening_of,
 )
-from manchet.syntax.tokens import WEIGHTS, RawToken, pieces
+from manchet.syntax.tokens import WEIGHTS, RawToken, pieces, with_slices
 
 TABLES = t.load()
 
@@ -207,16 +209,19 @@ class LineTokens(NamedTuple):
 
 def tokens_of(body: str, raws: list[RawToken], context: str) -> LineTokens:
     """The pieces of a plain body as the grammar takes them. Never fails: what fits no phrase is a name."""
+    if context in WORKS and "slice" in body.lower() and raws[0].text != "makes":
+        raws = with_slices(raws)
     found = opening_of(OPENINGS[context], raws)
-    if found is None and context in WEIGHS:
-        weight = weight_at(raws)
+    if found is None and context in WEIGHS and not (context in PER_PIECE and raws[0].text in LAYING):
+        reading = LAID if context in PER_PIECE else MATERIAL
+        weight = weight_at(raws, context in PER_PIECE)
         if weight:
-            tokens = Tokens(body, raws, MATERIAL.phrases, "")
+            tokens = Tokens(body, raws, reading.phrases, "")
             _name_before(tokens, weight)
             tokens.figure(raws[weight], True)
             tokens.at = weight + 1
             tokens.rest()
-            return LineTokens(tokens, MATERIAL.rule, "material")
+            return LineTokens(tokens, reading.rule, reading.mode)
     if found is None and context == "plan" and not counts_pieces(raws):
         found = opening_of(OPENINGS[UNLESS_COUNTED], raws)
     if found is None and context in WORKS:
@@ -264,18 +269,22 @@ def counts_pieces(raws: list[RawToken]) -> bool:
     )
 
 
-def weight_at(raws: list[RawToken]) -> int:
-    """Where the weight of a material line stands, or 0: the first weight that no `loses` or `steam` claims, that is not of
-    the air, and that neither `each` nor `in all` follows."""
+def weight_at(raws: list[RawToken], per_piece: bool = False) -> int:
+    """Where the weight of a material line stands, or 0: the first weight that no `loses` or `steam` claims, nor `into` the slices, that is not of
+    the air, and that neither `each` nor `in all` follows, unless it is to be said `per_piece`."""
     for at in range(1, len(raws)):
         raw = raws[at]
         if raw.kind in WEIGHTS and raws[at - 1].text not in ("loses", "steam"):
             after = raws[at + 1].text if at + 1 < len(raws) else ""
-            if raw.kind == "PERCENT" and after in _OF_THE_AIR:
+            if (raw.kind == "PERCENT" and after in _OF_THE_AIR) or (
+                raw.kind == "SLICES" and raws[at - 1].text == "into"
+            ):
                 continue
             if raws[at - 1].text == "up" and raws[at - 2].text == "takes":
                 continue
-            if after in ("each", "apiece") or (after == "in" and raws[at + 2 : at + 3] and raws[at + 2].text == "all"):
+            if not per_piece and (
+                after in ("each", "apiece") or (after == "in" and raws[at + 2 : at + 3] and raws[at + 2].text == "all")
+            ):
                 return 0
             return at
     return 0

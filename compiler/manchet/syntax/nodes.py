@@ -20,12 +20,14 @@ from manchet.syntax.clauses import (
     ByFire as ByFire,
     Clause as Clause,
     Humidity as Humidity,
+    IntoSlices as IntoSlices,
     Lid as Lid,
     Loses as Loses,
     Manner as Manner,
     MayWait as MayWait,
     Prose as Prose,
     Ramp as Ramp,
+    ServeWithin as ServeWithin,
     Steam as Steam,
     TakesUp as TakesUp,
     Time as Time,
@@ -43,14 +45,14 @@ from manchet.syntax.stock_nodes import StockHead as StockHead, StockLine as Stoc
 
 
 class BlockHead(NamedTuple):
-    """`formula NAME`, `preparation NAME`, `larder NAME`, `kitchen NAME` (column 0)."""
+    """`formula NAME`, `preparation NAME`, `assembly NAME`, `larder NAME`, `kitchen NAME` (column 0)."""
 
     word: str
     name: Word
 
 
 class ReservedHead(NamedTuple):
-    """`assembly`, `plan`, `bake log`: words kept for later; what stands under them is unread."""
+    """`bake log`: words kept for later; what stands under them is unread."""
 
     word: Word
 
@@ -115,10 +117,7 @@ class KindNode(NamedTuple):
 
 
 class MakesNode(NamedTuple):
-    """`makes 14 loaves at 900 g dough`, `makes 12 loaves in long tin`, `makes 20 kg dough`.
-
-    `state` is "dough", "baked" or "" (in a tin). `number` and `noun` are None for a bare weight.
-    """
+    """`makes 14 loaves at 900 g dough`, `makes 12 loaves in long tin`, `makes 20 kg dough`, `makes 24 plates`. `state` is "dough", "baked", "raw", "ready", "at least" (a weight alone), "dish" or "" (in a tin). `number` and `noun` are None for a bare weight."""
 
     number: Amount | None
     noun: Word | None
@@ -188,6 +187,8 @@ class MaterialNode(NamedTuple):
     optional: bool = False
     asked: bool = False
     more: Fraction = Fraction(0)
+    per: str | None = None
+    """In a dish: "each", "all", or "" where the file forgot it; None of all other lines."""
 
 
 class CountedAs(NamedTuple):

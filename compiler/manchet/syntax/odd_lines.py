@@ -40,6 +40,9 @@ LOOSE_PAIRS = frozenset({"rise", "proof", "prove", "ferment", "fermentation", "r
 LOOSE_WEIGHED = frozenset({"reserve", "withhold", "holdback", "set", "hold", "keep", "drain", "pour", "tip", "decant"})
 """The same of lines that end in a weight: `reserve water 50 g` is no ingredient."""
 
+LAYING = frozenset({"arrange", "garnish", "lay", "layer", "pile", "put"})
+"""First words of lines of a dish that are meant as `top with`, and no ingredient's."""
+
 BEFORE_A_NAME = frozenset({"optional"})
 """What stands behind the amount in the normal form, and is no part of a name."""
 

@@ -20,6 +20,7 @@ from manchet.syntax.contexts import (
     NAMES as NAMES,
     OF_A_DAY as OF_A_DAY,
     ONE_LINE as ONE_LINE,
+    PER_PIECE as PER_PIECE,
     SOLD as SOLD,
     UNLESS_COUNTED as UNLESS_COUNTED,
     UNLESS_WEIGHED as UNLESS_WEIGHED,
@@ -51,6 +52,7 @@ STAGE = RestOfLine("stage", p.SHARE, "stage")
 STEP = RestOfLine("step", p.CLAUSES, "step")
 CLAUSE_LINE = RestOfLine("clause_line", p.CLAUSES, "step")
 MATERIAL = RestOfLine("material", p.TAIL, "material")
+LAID = RestOfLine("laid", p.LAID, "material")
 TAIL = RestOfLine("tail", p.TAIL)
 BARE_NAME = RestOfLine("bare_name", {}, "line")
 ENTRY_NAME = RestOfLine("entry_name", {}, "line")
@@ -109,18 +111,19 @@ LINES = (
     # ---- blocks
     *(OpeningLine(word, "BLOCK", BLOCK, ("top",), word) for word in BLOCKS),
     OpeningLine("stock counted", "_STOCK_COUNTED", RestOfLine("stock", {}, "dated"), ("top",), "stock"),
-    OpeningLine("assembly", "RESERVED", RESERVED, ("top",), "skipped"),
     OpeningLine("bake log", "RESERVED", RESERVED, ("top",), "skipped"),
     # ---- the head
     OpeningLine("about", "_ABOUT", RestOfLine("about", {}), (*MADE, "kitchen")),
     OpeningLine("kind", "_KIND", RestOfLine("kind", {}, "line"), (*HEAD, "preparation")),
-    OpeningLine("makes", "_MAKES", RestOfLine("makes", p.MAKES), (*HEAD, "preparation")),
+    OpeningLine("makes", "_MAKES", RestOfLine("makes", p.MAKES), HEAD),
+    OpeningLine("makes", "_MAKES", RestOfLine("makes", p.MAKES_AHEAD), ("preparation",)),
+    OpeningLine("makes", "_MAKES", RestOfLine("makes_dish", {}), ("assembly",)),
     OpeningLine("from", "_FROM", RestOfLine("from_flour", p.FROM), HEAD),
     OpeningLine("sold", "_SOLD", RestOfLine("sold", p.SOLD), HEAD),
     OpeningLine("dough loss", "LOSS", RestOfLine("loss", {}), HEAD, kept="dough"),
     OpeningLine("bake loss", "LOSS", RestOfLine("loss", {}), HEAD, kept="bake"),
     OpeningLine("written on dough flour", "_ON_DOUGH_FLOUR", RestOfLine("on_dough_flour", {}), HEAD, was=("percentages of dough flour",)),
-    OpeningLine("status", "_STATUS", RestOfLine("status", p.STATUS, "dated"), (*HEAD, "preparation")),
+    OpeningLine("status", "_STATUS", RestOfLine("status", p.STATUS, "dated"), (*HEAD, "preparation", "assembly")),
     OpeningLine("allow", "ALLOW", ALLOW, (*MADE, "kitchen")),
     OpeningLine("always allow", "ALLOW", ALLOW, (*MADE, "kitchen")),
     OpeningLine("overall", "_OVERALL", RestOfLine("overall", {}), HEAD, "overall"),
@@ -298,6 +301,9 @@ def lines() -> Iterator[OpeningLine]:
     yield from LINES
     for stage in STAGES:
         yield OpeningLine(stage.word, "STAGE", STAGE, ("top", *HEAD), "stage")
+        if stage.named:
+            yield OpeningLine(stage.word, "STAGE", STAGE, ("preparation",), "stage")
+            yield OpeningLine(stage.word, "STAGE", STAGE, ("assembly",), "part")
     for thing in THINGS:
         yield OpeningLine(
             thing.word, "THING", NAME_SETTING, ("kitchen",), "thing", also=thing.also, american=thing.american

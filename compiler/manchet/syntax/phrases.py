@@ -55,6 +55,13 @@ _IN: in
 STATE: dough, baked
 """)
 
+MAKES_AHEAD = phrases("""
+_AT: at
+_IN: in
+_AT_LEAST: at least
+STATE: raw, ready, dough, baked
+""")
+
 SOLD = phrases("_OLD: old")
 FROM = phrases("_FLOUR: flour, of flour")
 STATUS = phrases("_BY: by")
@@ -84,6 +91,11 @@ ASKED: as the flour asks = asked
 _COUNTED_AS: counted as
 """,
 )
+LAID = phrases("""
+_AT: at
+PER: each, apiece = each, a piece = each, in all = all
+BOOKING: to taste = taste, optional
+""")
 AT = phrases("_AT: at")
 
 LIST = phrases(
@@ -129,6 +141,7 @@ _EVERY: every
 _AT_A_TIME: at a time
 _LOSES: loses
 _TAKES_UP: takes up
+_WITHIN: within
 ONTO: with, tins with = tins, trays with = trays, pans with = tins, sheet pans with = trays, tin with = tins
 ONTO: tray with = trays, pan with = tins
 """)

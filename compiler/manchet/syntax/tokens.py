@@ -12,7 +12,7 @@ from manchet.records import NamedTuple
 
 class RawToken(NamedTuple):
     """A piece of a line. `kind` is WORD, QUOTED, COMMA, UNCLOSED (a quote that never ends), NUMBER, or the kind of a
-    figure: MASS, VOLUME, TIME, TEMPERATURE, LENGTH, PERCENT, WHOLE, TURNS, DENSITY.
+    figure: MASS, VOLUME, TIME, TEMPERATURE, LENGTH, PERCENT, WHOLE, SLICES, TURNS, DENSITY.
 
     `text` is lower case for a word, what stands between the marks for a quote, and as written for all else.
     """
@@ -29,7 +29,7 @@ class RawToken(NamedTuple):
 
 
 KINDS = {name: unit.dimension.upper() for name, unit in UNITS.items()} | {"": "NUMBER"}
-WEIGHTS = frozenset({"MASS", "VOLUME", "WHOLE", "PERCENT"})
+WEIGHTS = frozenset({"MASS", "VOLUME", "WHOLE", "SLICES", "PERCENT"})
 
 _OPEN_ENDS = ("least", "most")
 _PIECE = re.compile(
@@ -87,4 +87,19 @@ def pieces(body: str) -> list[RawToken]:
         else:
             found.append(RawToken("UNCLOSED", start, stop, body[start:]))
             at = stop
+    return found
+
+
+_SLICES = frozenset({"slice", "slices"})
+
+
+def with_slices(raws: list[RawToken]) -> list[RawToken]:
+    """The pieces of a line with each number of slices as one figure: `2 slices`, `22 slices`."""
+    found: list[RawToken] = []
+    for raw in raws:
+        number = found[-1] if found else raw
+        if raw.text in _SLICES and raw.kind == "WORD" and number.kind == "NUMBER":
+            found[-1] = number._replace(kind="SLICES", end=raw.end, text=f"{number.text} {raw.text}", unit="slices")
+        else:
+            found.append(raw)
     return found

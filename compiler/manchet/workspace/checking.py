@@ -25,6 +25,7 @@ from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.packing import Found, pack, unpack
 from manchet.workspace.raw_files import Raw
 from manchet.workspace.selection import Selection, no_such_kitchen
+from manchet.workspace.wanted_by_dishes import has_dishes, wanted_by_dishes
 from manchet.workspace.wanted_by_plans import has_plans, wanted_by_plans
 
 if TYPE_CHECKING:
@@ -62,7 +63,8 @@ def check_selection(selection: Selection, kitchen: str = "", jobs: int = 1, use_
         else cache.Store()
     )
     keys = {path: cache.digest(store.compiler, context, kitchen, path, files[path].data) for path in wanted}
-    keys |= _keys_of_plans({path: key for path, key in keys.items() if has_plans(files[path])}, selection.bakery, files)
+    drawing = {path: key for path, key in keys.items() if has_plans(files[path]) or has_dishes(files[path])}
+    keys |= _keys_of_drawing(drawing, selection.bakery, files)
     packed = {path: store.kept[path].found for path in wanted if _is_kept(store, path, keys[path])}
     new = sorted(wanted - packed.keys())
     packed |= _look_at(selection.bakery, new, kitchen, jobs) if new else {}
@@ -98,11 +100,12 @@ def check_with_changes(selection: Selection, kitchen: str, swaps: tuple[str, ...
     return Checked(diagnostics, len(selection.names) or len(bakery.formulas), len(selection.paths))
 
 
-def _keys_of_plans(keys: Mapping[str, str], bakery: OpenBakery, files: Mapping[str, Raw]) -> dict[str, str]:
-    """The keys of files with plans: what is said of these follows from the formulas too that the plans name."""
+def _keys_of_drawing(keys: Mapping[str, str], bakery: OpenBakery, files: Mapping[str, Raw]) -> dict[str, str]:
+    """The keys of files with plans or dishes: what is said of these follows from the formulas too that they name."""
     if not keys:
         return {}
-    drawn = sorted(wanted_by_plans(files.values(), keys.keys()))
+    planned = wanted_by_plans(files.values(), keys.keys())
+    drawn = sorted(planned | wanted_by_dishes(files.values(), keys.keys() | planned))
     around = cache.digest(*sorted(bakery.names), *(part for path in drawn for part in (path, files[path].data)))
     return {path: cache.digest(key, around) for path, key in keys.items()}
 

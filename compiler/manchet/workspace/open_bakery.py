@@ -20,6 +20,7 @@ from manchet.workspace.changes import NO_CHANGES, Changes
 from manchet.workspace.folder import Premises
 from manchet.workspace.memory import Memory
 from manchet.workspace.raw_files import Raw, raw_files
+from manchet.workspace.wanted_by_dishes import DISH, wanted_by_dishes
 from manchet.workspace.wanted_by_plans import names_of_formulas, second_kitchens, wanted_by_plans
 
 if TYPE_CHECKING:
@@ -79,7 +80,8 @@ class OpenBakery:
         """The files to read for these: themselves, what others can draw on, and what their plans do."""
         if paths is None:
             return frozenset(file.path for file in self.files)
-        return frozenset((*paths, *self._state.lent, *wanted_by_plans(self.files, paths)))
+        planned = wanted_by_plans(self.files, paths)
+        return frozenset((*paths, *self._state.lent, *planned, *wanted_by_dishes(self.files, paths | planned)))
 
     def update(self, path: str, data: bytes | None) -> None:
         """What an editor holds of a file, saved or not; None where it holds nothing any more: then what is on disk counts."""
@@ -170,7 +172,7 @@ class _State:
             (file.path, block)
             for file in self.files
             for block in file.blocks
-            if (not block.is_formula and block.word not in PLANNED and (file.path, block.line) not in apart)
+            if (not block.is_formula and block.word not in (*PLANNED, DISH) and (file.path, block.line) not in apart)
             or any(fold(one.name) in claimed_twice for one in block.with_variants())
         )
 

@@ -21,6 +21,7 @@ from manchet.syntax.nodes import Entry, File
 from manchet.syntax.parser import parse
 from manchet.workspace.bound_formula import BoundBlock, bind_block, known_preparations
 from manchet.workspace.changes import NO_CHANGES, Changes
+from manchet.workspace.dish_sources import DishSources
 from manchet.workspace.faults import kept_to
 from manchet.workspace.house import (
     Around,
@@ -147,11 +148,12 @@ def bind_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     preparations: dict[str, Formula] = {}
     bound = []
     numbers: dict[str, int] = {}
+    drawn = _drawn_by_dishes(reading)
     for block in reading.blocks.formulas + reading.blocks.preparations:
         path = block.line.path
         numbers[path] = number = numbers.get(path, 0) + 1
         is_preparation = isinstance(block.node, nodes.BlockHead) and block.node.word == "preparation"
-        if reading.only is not None and path not in reading.only and not is_preparation:
+        if not (reading.only is None or path in reading.only or is_preparation or (path, block.line.number) in drawn):
             continue
         kitchen = reading.kitchens.nearest(path, reading.kitchen)
         around = Around(kitchen, offered._replace(measures=kitchen.measures), preparations, made_by)
@@ -172,6 +174,36 @@ def bind_formulas(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     reading = reading._replace(bound=tuple(bound))
     preparations |= known_preparations(reading.formulas())
     return reading.reporting(one for block in bound for one in block.reading())
+
+
+def bind_dishes(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
+    """Dishes are bound, each after what it is built on: slices and pieces get their weights."""
+    if not reading.blocks.assemblies:
+        return reading
+    from manchet.workspace.dishes import bind_dishes_of  # few bakeries have one
+
+    sources = DishSources(
+        reading.blocks,
+        reading.kitchens,
+        reading.larder,
+        reading.only,
+        reading.kitchen,
+        reading.bound,
+        known_preparations(reading.formulas()),
+        frozenset(line for each in reading.parsed for line in each.unread),
+    )
+    bound, reports = bind_dishes_of(sources, memory)
+    reading = reading._replace(bound=(*reading.bound, *bound)).reporting(reports)
+    return reading.reporting(one for block in bound for one in block.reading())
+
+
+def _drawn_by_dishes(reading: ReadSoFar) -> frozenset[tuple[str, int]]:
+    """Path and line of the formulas in files that are not asked for and that dishes in those asked for are built on."""
+    if reading.only is None or not reading.blocks.assemblies:
+        return frozenset()
+    from manchet.workspace.dishes import drawn_on_by_dishes  # few bakeries have one
+
+    return drawn_on_by_dishes(reading.blocks, reading.only)
 
 
 def look_for_swaps(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
@@ -225,6 +257,7 @@ READING: tuple[Pass, ...] = (
     equip_kitchens,
     judge_shared_stages,
     bind_formulas,
+    bind_dishes,
     look_for_swaps,
     read_plans,
 )

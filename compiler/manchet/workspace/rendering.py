@@ -25,6 +25,7 @@ from manchet.sheets.registry import FORMS, form_called, html_of
 from manchet.source.files import Stamp
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.file_versions import Version
+from manchet.workspace.made_for import made_for
 from manchet.workspace.pictures import not_drawn, pictures_of, stamps_of
 from manchet.workspace.press import Press, Sheet
 from manchet.workspace.print_options import PrintOptions
@@ -80,12 +81,17 @@ def render_formula(
     shows = stamps_of(formula, root) if _shows_pictures(options) else {}
     pictures, reports = _pictures(formula, options, root)
     house, issue = house_of(work.kitchen, options), issue_of(options, version)
-    page = PageSetup(issue, house, pictures, options.when, version.before, options.benches, options.blanks)
-    forms = [form for form in options.forms(Subject.FORMULA) if form.prints(formula.preparation, named)]
+    ahead = made_for(work)
+    page = PageSetup(issue, house, pictures, options.when, version.before, options.benches, options.blanks, ahead)
+    forms = [form for form in options.forms(Subject.FORMULA) if form.prints(formula, named)]
     rendered = (
         *_render_forms(work, forms, page._replace(issue=_timed(work, options, issue, house)), version),
-        *(_render_forms(*_alone(work, options), page, version) if formula.preparation and named else ()),
-        *_at_home(bakery, formula, options, page, version),
+        *(
+            _render_forms(*_alone(work, options), page, version)
+            if formula.preparation and named and not formula.dish
+            else ()
+        ),
+        *(() if formula.dish else _at_home(bakery, formula, options, page, version)),
     )
     reports = (*reports, *(report for outcome in rendered for report in outcome.diagnostics))
     reports = (*sized.diagnostics, *reports, *_of_this_size(work, options), *_at_the_scale(work, house.system))

@@ -24,6 +24,7 @@ class TopBlocks(NamedTuple):
     stages: tuple[Entry, ...] = ()
     plans: tuple[Entry, ...] = ()
     orders: tuple[Entry, ...] = ()
+    assemblies: tuple[Entry, ...] = ()
     for_plans: tuple[Entry, ...] = ()
     """Second blocks of a kitchen's name in files with a plan: they hold for the plans of their file alone."""
 
@@ -31,7 +32,7 @@ class TopBlocks(NamedTuple):
 def blocks_of(file: File) -> TopBlocks:
     """The blocks of one file."""
     sorts: dict[str, list[Entry]] = {
-        word: [] for word in ("formula", "preparation", "larder", "kitchen", "stage", "plan", "order")
+        word: [] for word in ("formula", "preparation", "larder", "kitchen", "stage", "plan", "order", "assembly")
     }
     for entry in map(block_meant, file.entries):
         match entry.node:
@@ -67,7 +68,9 @@ def _second_kitchens_apart(blocks: TopBlocks) -> TopBlocks:
 
 def clashing_names(blocks: TopBlocks) -> Iterator[Diagnostic]:
     """A report for each block whose name another of its sort has before it."""
-    yield from _same_names((*blocks.formulas, *_named_variants(blocks.formulas), *blocks.preparations))
+    yield from _same_names(
+        (*blocks.formulas, *_named_variants(blocks.formulas), *blocks.preparations, *blocks.assemblies)
+    )
     yield from _same_names(blocks.stages)
     yield from _same_names(blocks.kitchens)
     yield from _same_names(blocks.plans)

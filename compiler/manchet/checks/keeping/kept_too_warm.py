@@ -15,8 +15,8 @@ PERISHABLE = frozenset({"egg", "dairy", "vegetable"})
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    most, kept = limit("kept-cold-most"), work.formula.good_for
-    if most is None or kept is None or kept.celsius is None or kept.celsius.likely <= most:
+    most, hot, kept = limit("kept-cold-most"), limit("kept-hot-least"), work.formula.good_for
+    if most is None or hot is None or kept is None or kept.celsius is None or not most < kept.celsius.likely < hot:
         return
     perishable = next((i for i in ingredients(work.formula) if i.class_ in PERISHABLE), None)
     if perishable is not None:

@@ -14,7 +14,7 @@ ABOUT = ("preparation",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula = work.formula
-    if not formula.preparation or formula.good_for is not None:
+    if not formula.preparation or formula.dish or formula.good_for is not None:
         return
     perishable = next((i for i in ingredients(formula) if i.class_ in PERISHABLE), None)
     if perishable is not None:

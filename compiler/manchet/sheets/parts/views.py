@@ -48,6 +48,22 @@ class Box(NamedTuple):
     unit: str = ""
 
 
+class AheadItem(NamedTuple):
+    """Something that is made ahead, in the amount that is wanted of it in all, with the pen's place for when it was made."""
+
+    name: str
+    weight: str
+    """A figure: grams, slices, loaves; "" of what pieces are boiled in."""
+    unit: str
+    of_what: str = ""
+    """Its share of what is made: `of a batch of 602 g`, `48 slices of 66, 18 over`."""
+    keeps: str = ""
+    """How long it is good for, or how old a bread may be."""
+    taken_up: bool = False
+    """Pieces are dipped into it: so much of it they take up, and more is made."""
+    boxes: tuple[Box, ...] = ()
+
+
 class Illustration(NamedTuple):
     """A drawing of ours (`svg`, made by our own pen) or a baker's picture (`data`, an address that holds it whole).
 

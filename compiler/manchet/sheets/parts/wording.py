@@ -89,7 +89,9 @@ def place(step: Step, m: Measures) -> list[str]:
 
 
 def how_long(step: Step, m: Measures) -> list[str]:
-    said = []
+    said = [] if step.slices is None else [m.words.say("say.into_slices", str(step.slices))]
+    if step.serve_within is not None:
+        said.append(m.duration(step.serve_within))
     if step.time is not None:
         time = m.time(step.time)
         said.append(m.words.say("say." + step.per, time) if step.per else time)

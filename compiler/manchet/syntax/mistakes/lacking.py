@@ -35,6 +35,11 @@ def wrong_with(node: Any, body: str) -> tuple[Fault, ...]:
     """What is wrong with a node by itself, whatever stands under it."""
     kind = type(node)
     if kind is n.MaterialNode:
+        if node.per == "":
+            return (
+                _each_or_in_all(node.amount, node.name.text, body[: node.name.end], body),
+                *_single(node.amount, body),
+            )
         loose = node.name.text.rpartition(" ")[2].lower()
         if loose in LOOSE and " " in node.name.text:
             start, end = node.name.end - len(loose), node.amount.end
@@ -137,7 +142,7 @@ CHECKED = frozenset(
         n.StageHead,
     }
 )
-_CLAUSES = frozenset({n.Within, n.AtATime, n.AppliedClause, n.Where})
+_CLAUSES = frozenset({n.Within, n.AtATime, n.AppliedClause, n.Where, n.IntoSlices, n.ServeWithin})
 
 
 def _single(amount: Amount, body: str) -> tuple[Fault, ...]:
@@ -155,6 +160,10 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
         return _touching(clause, node, body)
     if isinstance(clause, n.Where):
         return _somewhere(clause, node, body)
+    if isinstance(clause, n.IntoSlices):
+        return _sliced(clause, node, body)
+    if isinstance(clause, n.ServeWithin):
+        return _in_time(clause, node, body)
     if isinstance(clause, (n.Within, n.AtATime)) and clause.number < 1:
         none = re.search(r",?\s*with 0 \w+ (every|after)\b[^,]*", body, re.IGNORECASE)
         fixes = (
@@ -162,6 +171,27 @@ def _clause(clause: Clause, node: Any, body: str) -> tuple[Fault, ...]:
         )
         return (Fault("part-of-a-number", 0, len(body), {"written": body}, fixes[-1:]),)
     return ()
+
+
+def _sliced(clause: n.IntoSlices, node: Any, body: str) -> tuple[Fault, ...]:
+    amount = clause.amount
+    if isinstance(node, n.StepNode) and node.verb.text != "slice":
+        instead = f"slice into {body[amount.start : amount.end]}"
+        words = {"text": body, "form": f"write `{instead}` on a line of its own"}
+        return (Fault("unreadable-line", 0, len(body), words, (in_place(0, len(body), instead),)),)
+    if amount.low is not None and amount.low == amount.high and (amount.low.denominator != 1 or amount.low < 1):
+        words = {"text": body[amount.start : amount.end], "form": "write how many whole slices a loaf gives"}
+        return (Fault("unreadable-line", amount.start, amount.end, words),)
+    return _single(amount, body)
+
+
+def _in_time(clause: n.ServeWithin, node: Any, body: str) -> tuple[Fault, ...]:
+    time = clause.time
+    if isinstance(node, n.StepNode) and node.verb.text != "serve":
+        instead = f"serve within {body[time.start : time.end]}"
+        words = {"text": f"within {body[time.start : time.end]}", "form": f"write `{instead}` on a line of its own"}
+        return (Fault("unreadable-line", time.start, time.end, words),)
+    return _single(time, body)
 
 
 def _somewhere(where: n.Where, node: Any, body: str) -> tuple[Fault, ...]:
@@ -197,17 +227,15 @@ def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...
             ),
         )
     if not clause.per:
-        written = body[clause.amount.start : clause.amount.end]
-        words = {
-            "amount": written,
-            "name": name.text,
-            "each": f"{before} {written} each",
-            "all": f"{before} {written} in all",
-        }
-        end = clause.amount.end
-        fixes = tuple(in_place(end, end, f" {word}", title=f"write `{written} {word}`") for word in ("each", "in all"))
-        return (Fault("each-or-in-all", clause.amount.start, end, words, fixes), *_single(clause.amount, body))
+        return (_each_or_in_all(clause.amount, name.text, before, body), *_single(clause.amount, body))
     return _single(clause.amount, body)
+
+
+def _each_or_in_all(amount: Amount, name: str, before: str, body: str) -> Fault:
+    written, end = body[amount.start : amount.end], amount.end
+    words = {"amount": written, "name": name, "each": f"{before} {written} each", "all": f"{before} {written} in all"}
+    fixes = tuple(in_place(end, end, f" {word}", title=f"write `{written} {word}`") for word in ("each", "in all"))
+    return Fault("each-or-in-all", amount.start, end, words, fixes)
 
 
 def _not_with(verb: str, name: n.Word, body: str) -> Fault:
@@ -258,6 +286,9 @@ def lacking(step: n.StepNode, under: tuple[n.Clause, ...], body: str) -> Fault |
         fixes = tuple(in_place(end, end, f" {word}", title=f"write `{word}` at the end") for word in _WHOSE)
         return Fault("whose-time", verb.start, verb.end, {}, fixes)
     row = VERB[verb.text]
+    if verb.text == "serve" and n.ServeWithin not in kinds:
+        words = {"text": body, "form": f"write `{row.example}`: how long it may stand before it is served"}
+        return Fault("unreadable-line", 0, len(body), words)
     if row.touches and n.AppliedClause not in kinds:
         return Fault("touching-nothing", verb.start, verb.end, {"verb": verb.text, "offer": f"write `{row.example}`"})
     if row.needs_place and n.Where not in kinds and not (row.may_touch and n.AppliedClause in kinds):

@@ -18,6 +18,7 @@ _SAID_IN_REST = "say it in the rest it belongs to: `ferment 2 h with a fold afte
 _REST = "write `rest {TIME|20 min}`"
 _RISE = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}` for the whole dough, `prove {TIME|60 min} at {TEMPERATURE|28 C}` for the pieces"
 _MAKES = "write `makes {NUMBER|14} loaves at {MASS|900 g} dough`"
+_TOP = "write `top with {REST|celeriac 40 g each}`"
 _DIVIDE = "write `divide`: the weight of a piece stands in the `makes` line"
 _PLACE = "write `place in long tin`, or `place on tray`"
 _LEVAIN = "write the heading `levain`, and the culture's own name as a material"
@@ -89,7 +90,6 @@ TWINS: dict[str, str] = {
     "glaze": "write `brush with egg wash 6 g each`",
     "egg wash": "write `brush with egg wash 6 g each`",
     "coat": "write `sprinkle with {REST|sesame seeds 3 g each}`, `roll in {REST|sesame seeds 3 g each}` or `brush with` …",
-    "top with": "write `sprinkle with {REST|sesame seeds 3 g each}`, or `spread with {REST|sesame seeds 3 g each}`",
     "coat with": "write `sprinkle with {REST|sesame seeds 3 g each}`, `roll in {REST|sesame seeds 3 g each}` or `brush with` …",
     "butter the": "write `grease tins with butter 3 g each`",
     "oil the": "write `grease tins with sunflower oil 3 g each`",
@@ -153,7 +153,13 @@ TWINS: dict[str, str] = {
     "load": "write `bake {TIME|30 min} at {TEMPERATURE|230 C}`",
     "pan": "write `place in long tin`",
     "transfer": _PLACE,
-    "put": _PLACE,
+    "put": f"{_PLACE}; what goes on a dish is `top with celeriac 40 g each`",
+    "lay": _TOP,
+    "garnish with": _TOP,
+    "garnish": _TOP,
+    "layer": _TOP,
+    "arrange": _TOP,
+    "pile": _TOP,
     "set": "write `place on tray`, or `rest {TIME|20 min}`",
     "ferment overnight": "say how long: `ferment 8-12 h`",
     "overnight": "say how long: `8-12 h`",
@@ -283,7 +289,10 @@ INSTEAD: dict[str, str] = {
     "sheeter": "roll out to",
     "half fold": "fold in three, fold in four",
     "coat with": "sprinkle with, roll in, brush with",
-    "top with": "sprinkle with, spread with",
+    "lay": "top with",
+    "garnish": "top with",
+    "garnish with": "top with",
+    "layer": "top with",
     "discard rest": "discard what is left",
     "discard the rest": "discard what is left",
     "all remaining": "everything else",
@@ -373,12 +382,15 @@ def _longest(words: list[str], table: Container[str]) -> str | None:
     return None
 
 
+_ONTO = re.compile(r" (?:on|onto|over|in|into) (?!all\b).*$")
+"""Where something is laid: what it lies on is the line above."""
 _OWN = re.compile(r"\{([A-Z]+)\|([^}]*)\}")
 
 
 def answer_to(twin: str, raws: Sequence[RawToken], rest: str) -> str:
     """What to write instead of a twin, with the figures of the line it begins. `rest` is what stands behind it."""
-    own = {"REST": re.sub(r"^(?:in |the |of )+", "", rest.strip())}
+    rest = _ONTO.sub("", rest) if TWINS.get(twin) is _TOP else rest
+    own = {"REST": re.sub(r"^(?:in |with |the |of )+", "", rest.strip())}
     for raw in raws:
         own.setdefault(raw.kind, raw.text)
     if raws and raws[-1].kind == "NUMBER":

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 
 from manchet.batch.model import PieceBatch
@@ -10,7 +9,6 @@ from manchet.batch.preparations_needed import preparations_needed, weighed_besid
 from manchet.batch.work import Work
 from manchet.figures.baths import dipped_into
 from manchet.figures.water.water_grid import DoughWater
-from manchet.formula.changed import OPTION
 from manchet.formula.model import Formula
 from manchet.formula.nouns import noun_for
 from manchet.sheets.forms.prep_sheet.view import MadeAmount, MakeAhead
@@ -64,26 +62,6 @@ def _names(work: Work) -> dict[str, str]:
     weighed = (portion for stage in work.formula.stages for portion in stage.portions)
     baths = ((step.bath, step.where[1]) for step in work.formula.steps if step.bath and step.where)
     return dict([*((p.stage, p.name) for p in (*branches, *weighed)), *applied, *baths])
-
-
-def status_of(formula: Formula, m: Measures) -> str:
-    """`approved 14 Nov 2026 by Ines`: its day as all days are printed."""
-
-    def said(found: re.Match[str]) -> str:
-        year, month, day = map(int, found.groups())
-        return f"{day} {m.words.several('days.months')[month - 1]} {year}" if 1 <= month <= 12 else found[0]
-
-    return _DAY.sub(said, formula.status)
-
-
-_DAY = re.compile(r"\b(\d{4})-(\d\d)-(\d\d)\b")
-"""A day as files have it."""
-
-
-def no_longer_approved(formula: Formula, issue: Issue) -> bool:
-    """What was approved is the file: not what was changed since, nor what was asked for beside it."""
-    asked_for = bool(formula.moved) or any(made.place.path == OPTION for made in formula.swapped)
-    return formula.status.startswith("approved") and (issue.edited or asked_for)
 
 
 def readings(work: Work, water: DoughWater | None, m: Measures) -> tuple[Box, ...]:

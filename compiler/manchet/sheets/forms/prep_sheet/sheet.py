@@ -20,9 +20,7 @@ from manchet.sheets.forms.prep_sheet.head import (
     beside_the_dough,
     head_lines,
     made_ahead,
-    no_longer_approved,
     readings,
-    status_of,
 )
 from manchet.sheets.forms.prep_sheet.other_waits import other_waits
 from manchet.sheets.forms.prep_sheet.stage_parts import Pages
@@ -33,6 +31,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.approval import no_longer_approved, status_of
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_of_no_stage, cautions_of_stage
 from manchet.sheets.parts.dough_ice import dough_water, ice_in_the_dough
