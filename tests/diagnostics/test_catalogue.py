@@ -18,6 +18,7 @@ PACKAGE = Path(manchet.__file__).parent
 NOT_OF_A_TEXT = {"source", "workspace"}
 """Packages whose reports are about files, folders and pictures: no text of a formula can show them."""
 OTHER_MISTAKES = {
+    "currencies-mixed",
     "made-by-the-plate",
     "made-of-too-much",
     "makes-no-piece",

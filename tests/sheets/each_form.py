@@ -58,6 +58,7 @@ def _bakehouses() -> Iterator[Bakehouse]:
             kitchen,
             tuple(work for work in made if work.kitchen == kitchen),
             ahead=tuple(Ahead(work) for work in made if work.kitchen == kitchen and work.formula.preparation),
+            stock=demo().stock,
         )
         for kitchen in demo().kitchens
     )

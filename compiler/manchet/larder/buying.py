@@ -84,7 +84,7 @@ def _price(entry: Ingredient, line: Written, node: Setting) -> Outcome[Price | N
     if money.value is None or grams is None:
         return Outcome(None, tuple(reports))
     day, whose = date.text if date else "", seller.text if seller else ""
-    return Outcome(Price(*money.value, grams, day, whose, line.line.place()), tuple(reports))
+    return Outcome(Price(*money.value, grams, day, whose, _written(line, bought), line.line.place()), tuple(reports))
 
 
 def grams_of(entry: Ingredient, amount: Amount) -> Fraction | None:

@@ -66,6 +66,8 @@ class Price(NamedTuple):
     grams: Fraction
     date: str
     seller: str = ""
+    bought: str = ""
+    """The amount as the file says it: `25 kg`, `30 whole`."""
     place: Place | None = None
 
 

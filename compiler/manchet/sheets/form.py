@@ -16,6 +16,7 @@ if TYPE_CHECKING:
     from manchet.diagnostics.outcome import Outcome
     from manchet.formula.model import Formula
     from manchet.kitchen.model import Kitchen
+    from manchet.larder.stocktake import Stock
     from manchet.sheets.page.house import House
     from manchet.sheets.page.issue import Issue
     from manchet.sheets.page.view import View
@@ -38,6 +39,8 @@ class Bakehouse(NamedTuple):
     missing: tuple[str, ...] = ()
     ahead: tuple[Ahead, ...] = ()
     """The preparations that are wanted, or were asked for, in the order they are made."""
+    stock: Stock | None = None
+    """What was counted last; None where nothing was."""
 
 
 class Subject(Enum):
@@ -112,6 +115,8 @@ class Form(NamedTuple):
     """Says what was otherwise in the version before."""
     fits: Callable[[Kitchen], bool] = fits_any
     """Whether a kitchen has a use for it."""
+    table: Callable[[Any], str] | None = None
+    """Its view as a table for a spreadsheet (CSV); None where it has none."""
     none_made: str = ""
     """What is said where it was asked for by name, and nothing had one."""
 

@@ -26,6 +26,7 @@ if TYPE_CHECKING:
 
     from manchet.changes.waits import Refused
     from manchet.day.said import Plan
+    from manchet.larder.stocktake import Stock
 
 
 class Bakery:
@@ -35,6 +36,8 @@ class Bakery:
         self._reading = reading
         self.larder: Larder = reading.larder
         self.kitchens: tuple[Kitchen, ...] = reading.kitchens.all
+        self.stock: Stock | None = reading.stock
+        """What was counted last; None where nothing was."""
         self.formulas: tuple[Formula, ...] = tuple(reading.formulas())
         self.plans: tuple[Plan, ...] = reading.plans
         """Sound, and with a date."""

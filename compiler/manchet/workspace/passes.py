@@ -37,6 +37,7 @@ from manchet.workspace.top_blocks import TopBlocks, blocks_of, clashing_names, p
 if TYPE_CHECKING:
     from manchet.changes.waits import Refused
     from manchet.day.said import Plan
+    from manchet.larder.stocktake import Stock
     from manchet.workspace.plans import PlanSources
 
 T = TypeVar("T")
@@ -57,6 +58,7 @@ class ReadSoFar(NamedTuple):
     parsed: tuple[ParsedFile, ...] = ()
     blocks: TopBlocks = TopBlocks()
     kitchens: Kitchens = Kitchens()
+    stock: Stock | None = None
     bound: tuple[BoundBlock, ...] = ()
     plans: tuple[Plan, ...] = ()
     names: frozenset[str] = frozenset()
@@ -112,6 +114,21 @@ def fill_larder(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
         "larder", entries, lambda: _shared(entries, "larder", lambda: larder_of(entries), builtin())
     )
     return reading._replace(larder=larder).reporting(reports)
+
+
+def count_stock(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
+    """The stocktakes are read; the newest counts."""
+    blocks = reading.blocks.stocks
+    if not blocks:
+        return reading
+
+    def counted() -> Outcome[Stock | None]:
+        from manchet.larder.stocktake import newest_stock  # few bakeries have one
+
+        return newest_stock(blocks, reading.larder)
+
+    stock, reports = memory.answer("stock", (blocks, reading.larder), lambda: _shared(blocks, "stock", counted, None))
+    return reading._replace(stock=stock).reporting(reports)
 
 
 def equip_kitchens(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
@@ -254,6 +271,7 @@ READING: tuple[Pass, ...] = (
     parse_texts,
     sort_blocks,
     fill_larder,
+    count_stock,
     equip_kitchens,
     judge_shared_stages,
     bind_formulas,

@@ -13,6 +13,7 @@ from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
+from manchet.larder.stocktake import Stock
 from manchet.records import NamedTuple
 from manchet.sheets.form import Ahead, Bakehouse, OfPreparations, PageSetup, Subject
 from manchet.sheets.page.house import House
@@ -51,7 +52,7 @@ def render_posted_cards(
         made = kept_to(
             _place_of(kitchen, own),
             f"the cards of {kitchen.name or 'the kitchen'} could not be printed",
-            partial(_cards, kitchen, own, ahead, options, version_of[path], press),
+            partial(_cards, kitchen, own, ahead, bakery.stock, options, version_of[path], press),
             partial(_broken_off, kitchen.name),
         )
         if made.files or made.lacking or made.diagnostics:
@@ -119,7 +120,13 @@ def _day(kitchen: Kitchen, works: Sequence[Work], options: PrintOptions, house: 
 
 
 def _cards(
-    kitchen: Kitchen, baking: Baking, ahead: MadeToday, options: PrintOptions, version: Version, press: Press
+    kitchen: Kitchen,
+    baking: Baking,
+    ahead: MadeToday,
+    stock: Stock | None,
+    options: PrintOptions,
+    version: Version,
+    press: Press,
 ) -> Rendered:
     pictures: Pictures = {} if options.pictures else None
     house = house_of(kitchen, options)
@@ -127,7 +134,7 @@ def _cards(
     page = PageSetup(issue_of(options, version), house, pictures, options.when)
     of_run = page._replace(issue=page.issue._replace(date=day))
     of_ahead = page._replace(issue=issue_of(options, ahead.version)._replace(date=day))
-    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead.preparations)
+    bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead.preparations, stock)
     rendered = (
         *(form.render(kitchen, page) for form in options.forms(Subject.KITCHEN) if form.fits(kitchen)),
         *(

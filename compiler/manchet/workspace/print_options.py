@@ -15,7 +15,8 @@ BUILT = tuple(form for form in FORMS if form.about is not Subject.DAY)
 KINDS = tuple(form.name for form in BUILT if not form.on_demand)
 ON_DEMAND = tuple(form.name for form in BUILT if form.on_demand)
 """Printed only where it is asked for by name."""
-FORMATS = ("html", "pdf", "json")
+FORMATS = ("html", "pdf", "json", "csv")
+"""CSV of forms that are a table."""
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 

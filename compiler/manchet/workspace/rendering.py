@@ -212,6 +212,9 @@ def in_formats(view: View, formats: tuple[str, ...], press: Press, key: tuple[st
         from manchet.sheets.page.json_data import json_of
 
         data["json"] = json_of(view).encode()
+    table = form_called(view.form).table
+    if "csv" in formats and table is not None:
+        data["csv"] = table(view).encode()
     if "pdf" in formats and not press.has_printed(key, html):
         pdf = press.print_page(html, form_called(view.form).layouts)
         if not isinstance(pdf, NoPdf):

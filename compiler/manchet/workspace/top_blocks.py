@@ -25,6 +25,7 @@ class TopBlocks(NamedTuple):
     plans: tuple[Entry, ...] = ()
     orders: tuple[Entry, ...] = ()
     assemblies: tuple[Entry, ...] = ()
+    stocks: tuple[Entry, ...] = ()
     for_plans: tuple[Entry, ...] = ()
     """Second blocks of a kitchen's name in files with a plan: they hold for the plans of their file alone."""
 
@@ -32,7 +33,8 @@ class TopBlocks(NamedTuple):
 def blocks_of(file: File) -> TopBlocks:
     """The blocks of one file."""
     sorts: dict[str, list[Entry]] = {
-        word: [] for word in ("formula", "preparation", "larder", "kitchen", "stage", "plan", "order", "assembly")
+        word: []
+        for word in ("formula", "preparation", "larder", "kitchen", "stage", "plan", "order", "assembly", "stock")
     }
     for entry in map(block_meant, file.entries):
         match entry.node:
@@ -40,6 +42,8 @@ def blocks_of(file: File) -> TopBlocks:
                 sorts[word].append(entry)
             case nodes.StageHead():
                 sorts["stage"].append(entry)
+            case nodes.StockHead():
+                sorts["stock"].append(entry)
             case _:
                 pass
     return TopBlocks(*map(tuple, sorts.values()))
