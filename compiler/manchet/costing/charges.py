@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.order import Order
+from manchet.batch.parts_needed import parts_needed
 from manchet.batch.pieces import branch_additions
 from manchet.batch.preparations_needed import preparations_needed, touching
 from manchet.batch.work import Work, work_of
@@ -80,27 +81,42 @@ def charges_of(work: Work) -> Charges:
 def _with_preparations(work: Work, above: frozenset[str]) -> Charges:
     own = own_charges(work)
     lines, pot, spare = [*own.lines], own.from_pot, [*own.spare]
-    for name, made, wanted in _prepared(work, above):
+    for name, made, share in (*baked_for(work, above), *_prepared(work, above)):
         inside = _with_preparations(made, above | {fold(name)})
         lines += (line._replace(where=name, noun="") for line in inside.lines)
         pot += inside.from_pot
-        left = made.batch.dough - wanted
-        if left > 0:
-            spare.append(Spare(name, left, left / made.batch.dough))
+        if share:
+            spare.append(Spare(name, made.batch.dough * share, share))
         spare += inside.spare
     return Charges(tuple(lines), pot, tuple(spare))
 
 
+def baked_for(work: Work, above: frozenset[str] = frozenset()) -> Iterator[tuple[str, Work, Fraction]]:
+    """Each bread or dish that a dish is built on, in whole pieces; and the share of them that is over: slices of the last loaf."""
+    for one in parts_needed(work.batch):
+        formula = work.preparations.get(one.part.key)
+        if formula is None or formula.preparation or one.pieces is None or one.part.formula in above:
+            continue
+        pieces = Fraction(one.pieces)
+        order = Order(pieces=((pieces, one.part.noun),))
+        sized = work_of(formula, order, work.kitchen, work.larder, work.preparations).value
+        if sized is not None:
+            in_all = pieces * (one.counted.a_piece if one.counted is not None else one.part.grams or 1)
+            taken = one.number if one.number is not None else one.grams
+            yield formula.name, sized, 1 - taken / in_all
+
+
 def _prepared(work: Work, above: frozenset[str]) -> Iterator[tuple[str, Work, Fraction]]:
-    """Each preparation that a work draws on, at the size that is made of it for this work alone, and grams that it takes."""
+    """Each preparation that a work draws on, at the size that is made of it for this work alone; and the share of it that is
+    left over."""
     dipped, boiled = dipped_into(work.batch), boiled_in(work.batch)
     for key, wanted in preparations_needed(work.batch).items():
         formula = work.preparations.get(key)
-        if formula is None or key in above:
+        if formula is None or not formula.preparation or key in above:
             continue
         written = work_of(formula, Order(), work.kitchen, work.larder, work.preparations).value
         kettle = written.batch.dough if written is not None and key in boiled else NOTHING
         made = amount_of(formula, wanted, key in dipped, kettle)
         sized = work_of(formula, Order(dough=made.grams), work.kitchen, work.larder, work.preparations).value
         if sized is not None and made.grams:
-            yield formula.name, sized, wanted
+            yield formula.name, sized, max(1 - wanted / sized.batch.dough, NOTHING)

@@ -10,7 +10,7 @@ from fractions import Fraction
 from math import ceil
 
 from manchet.batch.work import Work
-from manchet.costing.charges import own_charges
+from manchet.costing.charges import baked_for, charges_of, own_charges
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.names import key
 from manchet.larder.stocktake import Stock
@@ -67,11 +67,14 @@ class Ordering(NamedTuple):
 
 
 def ordering(works: Iterable[Work], stock: Stock) -> Ordering:
-    """The order for some works, each with its own ingredients; preparations are works among them."""
+    """The order for some works, each with its own ingredients; preparations are works among them. The breads that a dish is
+    built on are baked besides those that are sold."""
     grams: dict[str, Fraction] = {}
     ingredients: dict[str, Ingredient] = {}
-    for work in works:
-        for line in own_charges(work).lines:
+    works = tuple(works)
+    breads = [made for work in works for _, made, _ in baked_for(work)]
+    for charges in (*map(own_charges, works), *map(charges_of, breads)):
+        for line in charges.lines:
             if line.ingredient.class_ == "water":
                 continue
             name = key(line.ingredient.name)
