@@ -20,6 +20,7 @@ COMMANDS = {
     "tidy": "write files in their normal form",
     "figures": "print a formula's figures as text, JSON or CSV",
     "trace": "show where a figure comes from",
+    "where": "show where an ingredient, a preparation or a tin is used",
     "explain": "explain a report, and what to do about it",
     "new": "start a formula, or bring one in from a table",
     "doctor": "show what this machine has and what it lacks",
