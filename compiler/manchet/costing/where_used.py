@@ -21,7 +21,7 @@ from manchet.records import NamedTuple
 NOTHING = Fraction(0)
 
 
-class Way(NamedTuple):
+class UseWay(NamedTuple):
     """One way by which it gets into a piece: what it came in with, the outermost first; () by itself. `grams` of a piece."""
 
     through: tuple[str, ...]
@@ -38,7 +38,7 @@ class UsedIn(NamedTuple):
     noun: str
     grams: Fraction
     share: Fraction | None
-    ways: tuple[Way, ...]
+    ways: tuple[UseWay, ...]
     allergens: tuple[str, ...]
     money: Fraction | None
     weighed: Fraction
@@ -93,7 +93,7 @@ def _in_piece(work: Work, piece: SoldPiece, key: str) -> UsedIn | None:
         noun=piece.noun,
         grams=grams,
         share=grams / finished if finished else None,
-        ways=tuple(Way(through, part) for through, part in ways.items()),
+        ways=tuple(UseWay(through, part) for through, part in ways.items()),
         allergens=tuple(lost),
         money=_money(work, key),
         weighed=sum(weighed, NOTHING),
