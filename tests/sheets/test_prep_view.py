@@ -236,7 +236,7 @@ def test_what_is_worked_into_a_part_and_its_dough_weigh_what_its_pieces_do() -> 
 
 def test_what_is_weighed_beside_the_dough_is_parted_from_what_is_made_ahead() -> None:
     said = " ".join(html_of(samples.ebb_rye()).split())
-    assert "</span> | <b>weigh out too</b> <span" in said
+    assert '<p class="ahead"><b>weigh out too</b> <span' in said
 
 
 def test_rounds_on_a_griddle_are_those_of_the_card() -> None:

@@ -90,9 +90,9 @@ def _ahead(selection: Selection, bakery: Bakery, kitchen: Kitchen, works: Sequen
     def sized(preparation: Formula, grams: Fraction | None) -> Work | None:
         return work_of(preparation, Order(dough=grams), kitchen, bakery.larder, bakery.preparations).value
 
-    breads = [work for work in works if not work.formula.preparation]
-    asked_for = [fold(work.formula.name) for work in works if work.formula.preparation]
-    ahead = made_ahead(breads, known, sized, at_home=False, more=() if selection.names else asked_for)
+    users = [work for work in works if work.formula.dish or not work.formula.preparation]
+    asked_for = [fold(work.formula.name) for work in works if work not in users]
+    ahead = made_ahead(users, known, sized, at_home=False, more=() if selection.names else asked_for)
     return MadeToday(ahead, _of_files(selection, sorted({each.work.formula.place.path for each in ahead})))
 
 

@@ -19,7 +19,9 @@ def render(work: Work, page: PageSetup) -> Outcome[View | None]:
     from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 
     weighed = weighings(work, page.house.system)
-    return Outcome(prep_sheet(work, page.issue, page.house, page.before, page.pictures), weighed.diagnostics)
+    return Outcome(
+        prep_sheet(work, page.issue, page.house, page.before, page.pictures, page.ahead), weighed.diagnostics
+    )
 
 
 LAYOUTS = (

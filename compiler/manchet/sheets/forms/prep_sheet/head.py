@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from manchet.batch.model import PieceBatch
 from manchet.batch.preparations_needed import preparations_needed, weighed_beside
 from manchet.batch.work import Work
+from manchet.diagnostics.suggest import fold
+from manchet.figures.ahead import Ahead
 from manchet.figures.baths import dipped_into
 from manchet.figures.water.water_grid import DoughWater
 from manchet.formula.model import Formula
@@ -17,6 +19,7 @@ from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.baked_weight import about_baked_cell
 from manchet.sheets.parts.good_for import good_for
+from manchet.sheets.parts.make_ahead import make_ahead
 from manchet.sheets.parts.mixing import stiff_mix_fact
 from manchet.sheets.parts.views import Box
 from manchet.sheets.parts.wording import single
@@ -42,11 +45,15 @@ def head_lines(work: Work, issue: Issue, m: Measures) -> Iterator[str]:
         yield words.say("sheet.out_at", issue.out_at)
 
 
-def made_ahead(work: Work, m: Measures) -> Iterator[MakeAhead]:
-    """Each preparation that today's amount takes, under the name that the file has for it."""
+def made_ahead(work: Work, ahead: Sequence[Ahead], m: Measures) -> Iterator[MakeAhead]:
+    """Each preparation that today's amount takes, under the name that the file has for it; with what is known of its batch."""
     needed, dipped, names = preparations_needed(work.batch), dipped_into(work.batch), _names(work)
+    known = dict(zip((fold(each.work.formula.name) for each in ahead), make_ahead(ahead, m), strict=True))
     for key, grams in needed.items():
-        yield MakeAhead(names[key], m.mass(grams) if grams else "", key in dipped)
+        item = known.get(key)
+        beside = () if item is None else tuple(filter(None, (item.of_what, item.keeps)))
+        boxes = () if item is None else item.boxes
+        yield MakeAhead(names[key], m.mass(grams) if grams else "", key in dipped, beside, boxes)
 
 
 def beside_the_dough(work: Work, m: Measures) -> Iterator[MakeAhead]:

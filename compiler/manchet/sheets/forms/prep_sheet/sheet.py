@@ -11,6 +11,7 @@ from manchet.batch.weighing import weighings
 from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
 from manchet.diagnostics.suggest import fold
+from manchet.figures.ahead import Ahead
 from manchet.figures.water.dough_temperature import wanted_of
 from manchet.figures.water.stage_water import stage_waters
 from manchet.figures.water.water_grid import DoughWater
@@ -49,6 +50,7 @@ def prep_sheet(
     house: House,
     before: Mapping[str, Fraction] = NO_VERSION,
     pictures: Pictures = NO_PICTURES,
+    ahead: tuple[Ahead, ...] = (),
 ) -> PrepSheet:
     """The view of the prep sheet. Pure: the day, the version and the house's habits all come in.
 
@@ -73,7 +75,7 @@ def prep_sheet(
         warning=words["sheet.not_approved"] if unapproved else "",
         amounts=tuple(amount(p, formula, m) for p in work.batch.pieces),
         lines=tuple(head_lines(work, issue, m)),
-        ahead=tuple(made_ahead(work, m)),
+        ahead=tuple(made_ahead(work, ahead, m)),
         beside=tuple(beside_the_dough(work, m)),
         wanted="" if wanted is None else m.degrees(wanted[1]),
         dough=m.mass(work.batch.dough),

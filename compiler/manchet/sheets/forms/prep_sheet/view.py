@@ -36,6 +36,9 @@ class MakeAhead(NamedTuple):
     weight: str
     taken_up: bool = False
     """Pieces are dipped into it: so much of it they take up, and more is made. Without a weight they are boiled in it."""
+    beside: tuple[str, ...] = ()
+    """Its share of a batch, and how long it is good for."""
+    boxes: tuple[Box, ...] = ()
 
 
 class Handed(NamedTuple):

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from manchet.batch.model import StageBatch
+from manchet.batch.model import PieceBatch, StageBatch
+from manchet.batch.preparations_needed import preparations_needed
 from manchet.batch.weighing import weighings
+from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
 from manchet.figures.baths import Because, is_liquid
+from manchet.formula.nouns import noun_for
 from manchet.sheets.form import Ahead
 from manchet.sheets.forms.preparations.view import (
     AheadRow,
@@ -16,6 +19,7 @@ from manchet.sheets.forms.preparations.view import (
     PreparationBlock,
     PreparationClause,
     Preparations,
+    PreparationStage,
     PreparationStep,
     WantedBy,
 )
@@ -32,8 +36,9 @@ from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.step_pictures import step_illustrations
 from manchet.sheets.parts.steps import step_line
 from manchet.sheets.parts.swap_lines import swap_lines
+from manchet.sheets.parts.views import AheadItem
 from manchet.sheets.parts.wait_lines import wait_lines
-from manchet.sheets.parts.wording import done_and_how, is_by_feel
+from manchet.sheets.parts.wording import done_and_how, is_by_feel, single
 
 LINE = 80
 """So many letters of a line that has its boxes beside it. Our own rule."""
@@ -55,7 +60,10 @@ def preparations(ahead: Sequence[Ahead], issue: Issue, house: House, pictures: P
 
 def _is_cautioned(block: PreparationBlock) -> bool:
     """Blocks with cautions are the high ones: after the others they fill the pages better, and nobody overlooks them there."""
-    return bool(block.cautions) or any(step.cautions for step in block.steps)
+    if block.cautions or any(stage.cautions for stage in block.stages):
+        return True
+    steps = (*block.steps, *(step for stage in block.stages for step in stage.steps))
+    return any(step.cautions for step in steps)
 
 
 def _row(each: Ahead, m: Measures) -> AheadRow:
@@ -85,7 +93,7 @@ def _holds(bowl: Bowl) -> str:
 
 def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
     work, formula = each.work, each.work.formula
-    (table,) = weighings(work, m.system).value
+    *before, table = weighings(work, m.system).value
     bowl, stage = Bowl(table, work, m), table.making.stage
     made = _mass(work.batch.dough, m)
     return PreparationBlock(
@@ -104,6 +112,37 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         blanks=m.words.several("preparations.blanks"),
         figures=own_illustrations((*formula.pictures, *stage.stage.pictures), pictures),
+        stages=tuple(_stage(Bowl(one, work, m), pictures) for one in before),
+        pieces=", ".join(_pieces(piece, m) for piece in work.batch.pieces),
+        ahead=tuple(_goes_in(work, m)),
+    )
+
+
+def _pieces(piece: PieceBatch, m: Measures) -> str:
+    number, noun = m.plain(single(piece.number), 1), noun_for(piece.number, piece.noun)
+    return m.words.say("head.pieces", number, noun, str(m.piece(piece.grams)))
+
+
+def _goes_in(work: Work, m: Measures) -> Iterator[AheadItem]:
+    """What of other preparations goes into this one, or touches it."""
+    for key, grams in preparations_needed(work.batch).items():
+        made = work.preparations.get(key)
+        if made is not None and grams:
+            weight = _mass(grams, m)
+            yield AheadItem(made.name, weight.figure, weight.unit)
+
+
+def _stage(bowl: Bowl, pictures: Pictures) -> PreparationStage:
+    m, batch = bowl.m, bowl.table.making.stage
+    return PreparationStage(
+        title=batch.stage.name,
+        rows=bowl.rows(held=False),
+        holds=_holds(bowl),
+        later=tuple(LaterRow(row.letter, row._replace(letter="")) for row in bowl.later()),
+        cautions=cautions_of_stage(cautions_of(bowl.work), batch.stage.key, m),
+        steps=_steps(bowl, batch, pictures),
+        notes=(*far_stage_notes(batch, m), *batch.stage.notes),
+        figures=own_illustrations(batch.stage.pictures, pictures),
     )
 
 

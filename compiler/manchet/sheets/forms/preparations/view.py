@@ -6,7 +6,7 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import Box, CautionNote, Illustration, WeighRow
+from manchet.sheets.parts.views import AheadItem, Box, CautionNote, Illustration, WeighRow
 
 
 class WantedBy(NamedTuple):
@@ -59,6 +59,19 @@ class PreparationStep(NamedTuple):
     figures: tuple[Illustration, ...] = ()
 
 
+class PreparationStage(NamedTuple):
+    """What is made apart and goes in by its name: a slurry, an oil that takes a flavour."""
+
+    title: str
+    rows: tuple[WeighRow, ...]
+    holds: str
+    later: tuple[LaterRow, ...]
+    cautions: tuple[CautionNote, ...]
+    steps: tuple[PreparationStep, ...]
+    notes: tuple[str, ...]
+    figures: tuple[Illustration, ...]
+
+
 class PreparationBlock(NamedTuple):
     """One preparation, unbroken on its page: weights left, what is done right, blanks to sign at its foot."""
 
@@ -79,6 +92,12 @@ class PreparationBlock(NamedTuple):
     swapped: tuple[str, ...]
     blanks: tuple[str, ...]
     figures: tuple[Illustration, ...] = ()
+    stages: tuple[PreparationStage, ...] = ()
+    """In the order they are made, before what they go into."""
+    pieces: str = ""
+    """`30 patties × 60 g` as they are weighed off."""
+    ahead: tuple[AheadItem, ...] = ()
+    """What of it is another preparation, made ahead."""
 
 
 class Preparations(NamedTuple):
