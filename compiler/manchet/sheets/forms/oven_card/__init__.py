@@ -28,7 +28,7 @@ def render(bakehouse: Bakehouse, page: PageSetup) -> Outcome[View | None]:
     from manchet.figures.oven.loading_order import loading_order
     from manchet.sheets.forms.oven_card.card import oven_card
 
-    bakes = [bake for work in bakehouse.works for bake in bakes_of(work) if bake.of_a_day]
+    bakes = [bake for work in bakehouse.works if not work.formula.dish for bake in bakes_of(work) if bake.of_a_day]
     falling = ((oven, [bake for bake in bakes if bake.oven == oven]) for oven in falling_ovens(bakehouse.kitchen))
     plans = [loading_order(own, oven) for oven, own in falling if own]
     formulas = {work.formula.name: work.formula for work in bakehouse.works}
