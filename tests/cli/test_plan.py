@@ -11,11 +11,15 @@ from typing import Any
 import jsonschema
 import pytest
 from cli.transcripts import CommandRun, manchet, scene
+from day.market import market
+from day.test_clashes import clashes, two_things_that_clash
 
 import manchet as manchet_package
+from manchet.cli.plan_text import clash_lines
 from manchet.day import posting
 from manchet.day.model import Day, Planned
 from manchet.day.posting import plan_by_hand
+from manchet.day.report import clash_report
 from manchet.workspace import versions
 
 BAKERY = """
@@ -146,6 +150,25 @@ def test_where_it_cannot_be_done_nothing_is_written(bakehouse: Path) -> None:
     said = json.loads(manchet(["plan", "--format", "json"]).out)
     assert said["late_minutes"] > 0 and said["jobs"] == []
     assert all(clash["words"] and clash["changes"] for clash in said["clashes"])
+    validate(said)
+
+
+def test_two_things_that_clash_are_told_line_by_line() -> None:
+    found, of = clashes(two_things_that_clash()), market().of
+    lines = list(clash_lines("Morning", of, None, found))
+    assert lines[:5] == [
+        "Morning can't be done on time",
+        "",
+        "  2 things clash at once:",
+        "",
+        "  Mudlark and Lamplight can't both be done on time; whatever is done, one of these comes of it:",
+    ]
+    assert "    - Mudlark and Lamplight would both be in deck at 11:15" in lines
+    assert "      with Mudlark 5 min later, at 13:25" in lines
+    assert "    with Mudlark 5 min later, at 13:25, and with Ebb rye 5 min later, at 06:45" in lines
+    said = json.loads(json.dumps(clash_report("Morning", "2026-11-28", of, None, found)))
+    assert said["clashes"][0]["changes"] == said["clashes"][1]["changes"]
+    assert said["clashes"][0]["mend_this"] != said["clashes"][1]["mend_this"]
     validate(said)
 
 

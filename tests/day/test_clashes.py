@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import combinations
 
 from day.days import FIRE_NIGHT, MORNING, Draft, heats
 from day.random_days import random_day
@@ -10,6 +11,7 @@ from every import every
 
 from manchet.day.checking import check
 from manchet.day.clashes.asking import ask_by_hand, ask_the_solver
+from manchet.day.clashes.eased import eased_day
 from manchet.day.clashes.find import clashes_of
 from manchet.day.clashes.less import RULES, on_time, without
 from manchet.day.clashes.values import Clashes, Reply
@@ -132,6 +134,26 @@ def test_two_breads_that_clash_are_found_and_no_other_with_them() -> None:
     assert found.is_certain
 
 
+def two_things_that_clash() -> Day:
+    """Twice what clashes above, hours apart."""
+    draft = bakery(("Ebb rye", 400), ("Tern loaf", 400), ("Mudlark", 800), ("Lamplight", 800))
+    return draft.day()._replace(ends=tuple(end._replace(not_before=end.due - 50) for end in draft.ends))
+
+
+def test_of_two_things_that_clash_each_has_its_own_changes_and_some_help_together() -> None:
+    day = two_things_that_clash()
+    found = clashes(day)
+    assert [clash.breads for clash in found.clashes] == [("Mudlark", "Lamplight"), ("Ebb rye", "Tern loaf")]
+    for clash, other in zip(found.clashes, reversed(found.clashes), strict=True):
+        alone = without(day, frozenset(other.breads))
+        assert clash.remedies and all(can_be_done(on_time(eased_day(alone, [change]))) for change in clash.remedies)
+        assert not any(can_be_done(on_time(eased_day(day, [change]))) for change in clash.remedies)
+    assert {"leaving out one bread", "one more pair of hands"} <= set(found.useless)
+    joint = [remedy for remedy in found.remedies if remedy.kind == "together"]
+    assert joint and all(can_be_done(on_time(eased_day(day, change.parts))) for change in joint)
+    assert joint[0].words == ", and ".join(part.words for part in joint[0].parts)
+
+
 def cut(seed: int) -> Day:
     """A random day with less of everything: an hour off the first shift, and all due earlier."""
     day = random_day(seed, 5).day
@@ -172,13 +194,15 @@ def test_what_is_said_not_to_help_does_not(day: Day) -> None:
     found = clashes_of(day, ask_the_solver, hour, lambda: 0)
     if found is None:
         return
-    if "leaving out a bread or two" in found.useless:
+    if "leaving out one bread" in found.useless:
         assert not any(can_be_done(on_time(without(day, frozenset({bread})))) for bread in day.breads)
-    if "a later hour" in found.useless:
+    if "leaving out two breads" in found.useless:
+        assert not any(can_be_done(on_time(without(day, frozenset(two)))) for two in combinations(day.breads, 2))
+    if "a later hour, up to 4 h" in found.useless:
         assert not any(can_be_done(on_time(day, bread, 240)) for bread in day.breads)
     if "one more pair of hands" in found.useless:
         assert not can_be_done(with_hands(day, (day.begins, day.finishes)))
-    if "longer waits" in found.useless:
+    if "longer waits, up to 2 h" in found.useless:
         longer = tuple(wait._replace(may=wait.may + 120) for wait in day.waits)
         assert not can_be_done(on_time(day._replace(waits=longer)))
 

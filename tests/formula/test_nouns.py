@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from every import every
 
-from manchet.formula.nouns import noun_beside, noun_for, same_noun, singular
+from manchet.formula.nouns import be, noun_beside, noun_for, number_beside, pieces_of, same_noun, singular
 
 ONE = {
     "loaves": "loaf", "rolls": "roll", "baguettes": "baguette", "batches": "batch", "boxes": "box", "buns": "bun",
@@ -51,3 +51,21 @@ def test_a_word_and_its_plural_are_one() -> None:
 )  # fmt: skip
 def test_no_label_has_its_noun_twice(name: str, noun: str, beside: str) -> None:
     assert noun_beside(name, noun) == beside
+
+
+@every(
+    [
+        (20, "rolls", "Weir rolls", "20 Weir rolls", "20"), (1, "rolls", "Weir rolls", "1 Weir roll", "1"),
+        (16, "loaves", "Tern loaf", "16 Tern loaves", "16"), (30, "buns", "Regatta plait", "30 buns of Regatta plait", "30 buns"),
+        (1, "plaits", "Harbour bread", "1 plait of Harbour bread", "1 plait"),
+    ],
+    at_least=5,
+)  # fmt: skip
+def test_how_many_of_a_bread(number: int, noun: str, name: str, said: str, beside: str) -> None:
+    assert pieces_of(number, noun, name) == said
+    assert number_beside(name, number, noun) == beside
+
+
+@every([("Weir rolls", "are"), ("Tern loaf", "is"), ("Ebb rye", "is"), ("small loaves", "are")], at_least=4)
+def test_a_name_that_is_a_plural_has_its_verb(name: str, verb: str) -> None:
+    assert be(name) == verb

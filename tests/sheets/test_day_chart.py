@@ -55,9 +55,18 @@ def test_why_it_waits_is_read_off_the_plan() -> None:
         "Tern loaf: until Ebb rye is out, Fri 23:28",
         "Gangway loaf: until Tern loaf is out, Sat 00:16",
         "Mudlark: to go in beside Gangway loaf, Sat 00:19",
-        f"Regatta plait, 30 buns: until the floor has fallen to 190{NBSP}°C, Sat 04:19",
+        f"30 buns of Regatta plait: until the floor has fallen to 190{NBSP}°C, Sat 04:19",
         "White levain: ripening uses 60 of its 90 spare minutes, since nobody is there from 23:30 to 06:30",
     )
+
+
+def test_the_oldest_ages_taken_by_kind_are_said() -> None:
+    """Slate bread has its own; the six others that are loaves have theirs by kind, as have a rye and a sweet plait."""
+    assert page().oldest == (
+        f"Oldest age when due, where no file says one: 12{NBSP}h; Ebb rye 48{NBSP}h; Regatta plait 4{NBSP}h."
+    )
+    said = tuple((bread, oldest._replace(of_kind="")) for bread, oldest in market().of.oldest)
+    assert page(market()._replace(of=market().of._replace(oldest=said))).oldest == ""
 
 
 def test_a_wait_that_is_not_over_its_range_goes_from_the_page() -> None:

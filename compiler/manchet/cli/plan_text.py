@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import datetime
-from fractions import Fraction
 
-from manchet.day.clashes.values import Clashes
+from manchet.day.clashes.values import Clashes, DayClash
 from manchet.day.clock import hours_and_minutes
 from manchet.day.floors import floor_at
 from manchet.day.goals import late, may_wait, room
 from manchet.day.jobs.day_of import PlannedDay
 from manchet.day.model import Planned
+from manchet.day.pages.assumed import ages_taken
 from manchet.diagnostics.terminal import show, width
 from manchet.diagnostics.text import count_of
 from manchet.formula.durations import duration
-from manchet.formula.nouns import noun_for
+from manchet.formula.nouns import be, number_beside
 from manchet.quantities.printing import mass_text
 
 
@@ -93,7 +93,7 @@ def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
         deck = (
             f", deck {timetable.decks[at] + 1}" if any(o.name == load.oven and o.decks > 1 for o in day.ovens) else ""
         )
-        pieces = f"{load.pieces} {noun_for(Fraction(load.pieces), load.noun)}" if load.noun else ""
+        pieces = number_beside(load.bread, load.pieces, load.noun) if load.noun else ""
         rows.append(
             (
                 start,
@@ -111,18 +111,13 @@ def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
 
 def remarks(of: PlannedDay) -> Iterator[str]:
     """What was assumed, once each."""
-    by_kind: dict[str, list[str]] = {}
-    made = {bread.want.name for bread in of.breads if not bread.work.formula.preparation}
-    for bread, oldest in of.oldest:
-        if oldest.of_kind and bread in made:
-            by_kind.setdefault(duration(oldest.seconds), []).append(show(bread))
-    if by_kind:
-        ages = "; ".join(f"{age} for {', '.join(breads)}" for age, breads in by_kind.items())
-        yield f"oldest age when due, by kind, as no file says any: {ages}"
+    ages = [f"{duration(age.seconds)} for {', '.join(map(show, age.breads))}" for age in ages_taken(of)]
+    if ages:
+        yield f"oldest age when due, by kind, as no file says any: {'; '.join(ages)}"
     for bread in of.mixed_by_load:
-        yield f"{show(bread)} is mixed once for each load of the oven: its pieces cannot stand so long"
+        yield f"{show(bread)} {be(bread)} mixed once for each load of the oven: the pieces cannot stand so long"
     for stage in of.built_twice:
-        yield f"{show(stage)} is built more than once: its doughs lie too far apart"
+        yield f"{show(stage)} {be(stage)} built more than once: the doughs that want it lie too far apart"
     for stage, there, wanted in of.short:
         yield f"of {show(stage)} {mass_text(there)} is there and {mass_text(wanted)} is wanted, so it is made anew"
     if of.unlimited:
@@ -150,11 +145,20 @@ def clash_lines(name: str, of: PlannedDay, planned: Planned | None, clashes: Cla
     if clashes is None:
         return
     yield ""
-    yield from (f"  {show(words)}" for words in dict.fromkeys(clash.words for clash in clashes.clashes))
+    told = tuple({clash.words: clash for clash in clashes.clashes}.values())
+    if len(told) > 1:
+        yield f"  {len(told)} things clash at once:"
+        yield ""
+    for number, clash in enumerate(told):
+        yield from ("",) if number else ()
+        yield from (f"  {line}" for line in _one_clash(clash))
     if clashes.remedies:
         yield ""
         yield "  any one of these would do:"
         yield from (f"    {show(remedy.words)}" for remedy in clashes.remedies)
+    elif len(told) > 1 and clashes.is_finished:
+        yield ""
+        yield "  no change was found that mends all of it, nor one for each of these"
     if clashes.useless:
         yield ""
         yield "  these alone don't help:" if clashes.is_certain else "  with these alone no plan was found:"
@@ -162,3 +166,15 @@ def clash_lines(name: str, of: PlannedDay, planned: Planned | None, clashes: Cla
     if not clashes.is_finished:
         yield ""
         yield "  the time was up before all was tried"
+
+
+def _one_clash(clash: DayClash) -> Iterator[str]:
+    """What can't be, and line by line what comes of it instead; where other things clash too, what would mend this one."""
+    if len(clash.reasons) < 2:
+        yield show(clash.words)
+    else:
+        yield f"{show(clash.head)}; whatever is done, one of these comes of it:"
+        yield from (f"  - {show(reason)}" for reason in clash.reasons)
+    if clash.remedies:
+        yield "  if this were all, any one of these would do:"
+        yield from (f"    {show(remedy.words)}" for remedy in clash.remedies)

@@ -64,9 +64,12 @@ def clash_report(name: str, date: str, of: PlannedDay, planned: Planned | None, 
         "clashes": [
             {
                 "words": clash.words,
+                "head": clash.head,
+                "reasons": list(clash.reasons),
                 "breads": list(clash.breads),
                 "proven": clash.is_certain,
                 "changes": changes,
+                "mend_this": [_remedy(of, remedy) for remedy in clash.remedies],
                 "no_help": list(clashes.useless),
             }
             for clash in clashes.clashes
@@ -82,6 +85,7 @@ def _remedy(of: PlannedDay, remedy: Remedy) -> Json:
         "bread": remedy.bread,
         "minutes": remedy.minutes,
         "hours": [{"from": _iso(of.clock.at(first)), "to": _iso(of.clock.at(last))} for first, last in remedy.hours],
+        "parts": [_remedy(of, part) for part in remedy.parts],
     }
 
 

@@ -41,6 +41,24 @@ def _one(word: str) -> str:
     return word[:-1] if word.endswith("s") and len(word) > 3 and not word.endswith(unsure) else word
 
 
+def be(name: str) -> str:
+    """`are` after a name that is a plural, `Weir rolls`; `is` after any other."""
+    return "is" if singular(name) == name else "are"
+
+
+def pieces_of(number: int, noun: str, name: str) -> str:
+    """So many of a bread, its noun said once: `20 Weir rolls`, `16 Tern loaves`, and `30 buns of Regatta plait`."""
+    said = noun_for(Fraction(number), noun)
+    if not noun_beside(name, noun):
+        return " ".join([str(number), *name.split()[: -len(noun.split()) or None], said]).strip()
+    return f"{number} {said} of {name}"
+
+
+def number_beside(name: str, number: int, noun: str) -> str:
+    """How many, beside the name: `14 loaves` of Ebb rye, and `20` of Weir rolls."""
+    return f"{number} {noun_beside(name, noun_for(Fraction(number), noun))}".strip()
+
+
 def noun_beside(name: str, noun: str) -> str:
     """The noun as it stands after a bread's name; "" where the name ends in it: `Ebb rye loaves`, and `Weir rolls`."""
     last = name.split()[-len(noun.split()) :] if noun else []

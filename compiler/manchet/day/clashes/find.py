@@ -6,8 +6,9 @@ from collections.abc import Callable
 
 from manchet.day.clashes.asking import Inquiry, TimeIsUp
 from manchet.day.clashes.less import on_time, without
-from manchet.day.clashes.remedies import remedies_of
+from manchet.day.clashes.remedies import an_hour_or_bread, more_hands, remedies_of
 from manchet.day.clashes.seen import clashes_seen
+from manchet.day.clashes.several import together, with_mends
 from manchet.day.clashes.smallest import ClashCore, clash_of, smallest
 from manchet.day.clashes.sums import clashes_counted
 from manchet.day.clashes.values import Ask, Clashes, DayClash, Hour
@@ -30,17 +31,31 @@ def clashes_of(day: Day, ask: Ask, hour: Hour, elapsed: Callable[[], int]) -> Cl
         if inquiry.plan(strict) is not None:
             return None
         cores = _searched(day, inquiry)
-        found = tuple(_told(core, inquiry, hour) for core in cores) or (_too_many(day, inquiry),)
-    tried = remedies_of(day, _to_change(day, found, inquiry), cores, inquiry, hour)
-    return Clashes(found, tried.remedies, tried.useless, inquiry.is_certain, tried.is_finished)
+        found = tuple(_told(core, inquiry, hour, is_only=len(cores) == 1) for core in cores) or (
+            _too_many(day, inquiry),
+        )
+    clashing = [_to_change(day, clash, inquiry) for clash in found]
+    if len(found) == 1:
+        tried = remedies_of(day, clashing, cores, inquiry, hour)
+        return Clashes(found, tried.remedies, tried.useless, inquiry.is_certain, tried.is_finished)
+    found = with_mends(day, found, an_hour_or_bread, inquiry, hour)
+    joint = together(day, found, inquiry)
+    tried = remedies_of(day, clashing, cores, inquiry, hour)
+    if not tried.remedies:
+        # What takes longest to ask, and is asked of the whole day before.
+        found = with_mends(day, found, more_hands, inquiry, hour)
+        joint = joint or together(day, found, inquiry)
+    is_finished = tried.is_finished and not inquiry.is_over()
+    return Clashes(found, (*tried.remedies, *joint), tried.useless, inquiry.is_certain, is_finished)
 
 
-def _to_change(day: Day, found: tuple[DayClash, ...], inquiry: Inquiry) -> tuple[str, ...]:
-    """The breads of the clashes, if these clash without any other too; else all."""
-    theirs = {bread for clash in found for bread in clash.breads}
-    breads = tuple(bread for bread in day.breads if bread in theirs)
+def _to_change(day: Day, clash: DayClash, inquiry: Inquiry) -> tuple[str, ...]:
+    """The breads of the clash, if these clash without any other too; else all."""
+    if clash.how == "searched" and clash.is_certain:
+        return clash.breads
+    breads = tuple(bread for bread in day.breads if bread in clash.breads)
     try:
-        is_enough = breads and inquiry.plan(on_time(without(day, frozenset(day.breads) - theirs))) is None
+        is_enough = breads and inquiry.plan(on_time(without(day, frozenset(day.breads).difference(breads)))) is None
     except TimeIsUp:
         is_enough = True
     return breads if is_enough else day.breads
@@ -62,9 +77,9 @@ def _searched(day: Day, inquiry: Inquiry) -> tuple[ClashCore, ...]:
     return tuple(cores)
 
 
-def _told(core: ClashCore, inquiry: Inquiry, hour: Hour) -> DayClash:
+def _told(core: ClashCore, inquiry: Inquiry, hour: Hour, *, is_only: bool) -> DayClash:
     try:
-        return clash_of(core, inquiry, hour)
+        return clash_of(core, inquiry, hour, is_only=is_only)
     except TimeIsUp:
         return DayClash(
             f"{and_list(core.breads)} can't all be done on time", core.breads, "searched", inquiry.is_certain

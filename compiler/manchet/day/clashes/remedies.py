@@ -6,12 +6,13 @@ from collections.abc import Callable, Iterator, Sequence
 from itertools import combinations
 
 from manchet.day.clashes.asking import Inquiry, TimeIsUp, least
+from manchet.day.clashes.eased import Hours, with_hands
 from manchet.day.clashes.less import on_time, without
 from manchet.day.clashes.smallest import MOST_BREADS, ClashCore
 from manchet.day.clashes.values import Hour, Remedy
 from manchet.day.clashes.words import and_list
 from manchet.day.clock import hours_and_minutes
-from manchet.day.model import Day, DayWait, Fire, Shift, Timetable
+from manchet.day.model import Day, DayWait, Fire, Timetable
 from manchet.records import NamedTuple
 
 LATER = 240
@@ -30,22 +31,39 @@ class Tried(NamedTuple):
     is_finished: bool
 
 
-def remedies_of(day: Day, breads: Sequence[str], cores: Sequence[ClashCore], inquiry: Inquiry, hour: Hour) -> Tried:
-    """`breads` are those of the clash: as long as they clash, no change of another bread helps. Where it is proven that a rule
-    has no part in the clash, nothing that eases this rule helps either, and it is not asked."""
+ONE_LESS, TWO_LESS = "leaving out one bread", "leaving out two breads"
+AN_HOUR_LATER = f"a later hour, up to {LATER // 60} h"
+MORE_HANDS, ONE_MORE_FIRE, LONGER_WAITS = (
+    "one more pair of hands",
+    "a second fire",
+    f"longer waits, up to {LONGER // 60} h",
+)
+
+
+def remedies_of(
+    day: Day, clashing: Sequence[Sequence[str]], cores: Sequence[ClashCore], inquiry: Inquiry, hour: Hour
+) -> Tried:
+    """`clashing` are the breads of each clash: as long as they clash, no change of another bread helps, and of several clashes
+    a change of one bread only if it is in all of them. Where it is proven that a rule has no part in a clash, nothing that
+    eases this rule helps either, and it is not asked."""
     remedies: list[Remedy] = []
     useless: list[str] = []
+    breads = tuple(bread for bread in day.breads if any(bread in each for each in clashing))
+    in_all = tuple(bread for bread in breads if all(bread in each for each in clashing))
     kinds: tuple[tuple[str, tuple[str, ...], Callable[[], Iterator[Remedy]]], ...] = (
-        ("leaving out a bread or two", (), lambda: _without(day, breads, inquiry)),
-        ("a later hour", (), lambda: _later(day, breads, inquiry, hour)),
-        ("one more pair of hands", ("hands",), lambda: _hands(day, inquiry, hour)),
-        ("a second fire", ("heats", "turns"), lambda: _fires(day, inquiry, hour)),
-        ("longer waits", ("ranges",), lambda: _waits(day, breads, inquiry)),
+        (ONE_LESS, (), lambda: _without(day, in_all, inquiry)),
+        (TWO_LESS, (), lambda: _without_two(day, in_all, inquiry)),
+        (AN_HOUR_LATER, (), lambda: _later(day, in_all, inquiry, hour)),
+        (MORE_HANDS, ("hands",), lambda: _hands(day, inquiry, hour)),
+        (ONE_MORE_FIRE, ("heats", "turns"), lambda: _fires(day, inquiry, hour)),
+        (LONGER_WAITS, ("ranges",), lambda: _waits(day, breads, inquiry)),
         ("more room", ("places",), lambda: _places(day, inquiry)),
         ("one more deck or mixer", ("turns", "mixers"), lambda: _machines(day, inquiry)),
     )
     for words, eases, tries in kinds:
-        if words == "a second fire" and not day.fires:
+        if words == ONE_MORE_FIRE and not _fired(day):
+            continue
+        if words == TWO_LESS and (remedies or len(clashing) > 1 or not 2 < len(in_all) <= MOST_BREADS):
             continue
         is_asked = (
             not eases or not inquiry.is_certain or all(any(rule in core.rules for rule in eases) for core in cores)
@@ -61,15 +79,25 @@ def remedies_of(day: Day, breads: Sequence[str], cores: Sequence[ClashCore], inq
     return Tried(tuple(remedies), tuple(useless), is_finished=True)
 
 
+def an_hour_or_bread(day: Day, breads: Sequence[str], inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    """One of these breads later, or left out."""
+    for bread in breads:
+        yield from _one_later(day, bread, inquiry, hour)
+    yield from _without(day, breads, inquiry)
+
+
+def more_hands(day: Day, breads: Sequence[str], inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    """For whichever bread."""
+    return _hands(day, inquiry, hour)
+
+
 def _without(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy]:
-    """Two of them where one is not enough."""
-    is_one_enough = False
     for bread in breads if len(day.breads) > 1 else ():
         if inquiry.plan(on_time(without(day, frozenset({bread})))) is not None:
-            is_one_enough = True
             yield Remedy("without", f"without {bread}", bread)
-    if is_one_enough or len(breads) > MOST_BREADS:
-        return
+
+
+def _without_two(day: Day, breads: Sequence[str], inquiry: Inquiry) -> Iterator[Remedy]:
     for pair in combinations(breads, 2):
         if inquiry.plan(on_time(without(day, frozenset(pair)))) is not None:
             yield Remedy("without", f"without {and_list(pair)}")
@@ -79,17 +107,21 @@ def _later(day: Day, breads: Sequence[str], inquiry: Inquiry, hour: Hour) -> Ite
     """One bread, or all where one is not enough."""
     is_one_enough = False
     for bread in breads:
-        later = _least_later(day, bread, inquiry)
-        if later:
+        for remedy in _one_later(day, bread, inquiry, hour):
             is_one_enough = True
-            due = min(end.due for end in day.ends if end.bread == bread)
-            yield Remedy(
-                "later", f"with {bread} {hours_and_minutes(later)} later, at {hour(due + later)}", bread, later
-            )
+            yield remedy
     if not is_one_enough and len(day.breads) > 1:
         later = _least_later(day, "", inquiry)
         if later:
             yield Remedy("later", f"with everything {hours_and_minutes(later)} later", "", later)
+
+
+def _one_later(day: Day, bread: str, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    later = _least_later(day, bread, inquiry)
+    if later:
+        due = min(end.due for end in day.ends if end.bread == bread)
+        words = f"with {bread} {hours_and_minutes(later)} later, at {hour(due + later)}"
+        yield Remedy("later", words, bread, later)
 
 
 def _least_later(day: Day, bread: str, inquiry: Inquiry) -> int:
@@ -112,12 +144,8 @@ def _hands(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
         return
 
 
-Hours = tuple[tuple[int, int], ...]
-
-
 def _with_hands(day: Day, hours: Hours, inquiry: Inquiry) -> Timetable | None:
-    more = (Shift(f"more hands {number}", "more hands", 1, *each) for number, each in enumerate(hours))
-    return inquiry.plan(on_time(day._replace(shifts=(*day.shifts, *more))))
+    return inquiry.plan(on_time(with_hands(day, hours)))
 
 
 def _shortest(day: Day, beside: Hours, hours: tuple[int, int], inquiry: Inquiry) -> tuple[int, int]:
@@ -167,8 +195,14 @@ def _gaps(day: Day) -> Iterator[tuple[int, int]]:
         yield at, day.finishes
 
 
+def _fired(day: Day) -> tuple[Fire, ...]:
+    """One fire of each oven that loses its heat; what holds it is only switched on."""
+    falling = {oven.name for oven in day.ovens if oven.curve}
+    return tuple({fire.oven: fire for fire in day.fires if fire.oven in falling}.values())
+
+
 def _fires(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
-    for fire in {fire.oven: fire for fire in day.fires}.values():
+    for fire in _fired(day):
         light = day.jobs[fire.light]
         again = light._replace(
             key=f"{light.key} again", earliest=day.begins, latest=day.finishes - light.minutes, shift=""

@@ -63,23 +63,21 @@ def _smallest_breads(day: Day, inquiry: Inquiry) -> list[str]:
     return kept
 
 
-def clash_of(core: ClashCore, inquiry: Inquiry, hour: Hour) -> DayClash:
+def clash_of(core: ClashCore, inquiry: Inquiry, hour: Hour, *, is_only: bool = True) -> DayClash:
+    """`is_only`: nothing else is known to clash, though something else may."""
     names = and_list(core.breads)
     told = [words for rule in core.rules for words in [_stands_against(core, rule, inquiry, hour)] if words]
     if len(core.breads) == 1:
         head = f"{names} can't be done on time even by itself"
     elif len(core.breads) == 2:
-        head = f"for one thing, {names} can't both be done on time"
+        head = f"{names} can't both be done on time"
     else:
-        head = f"for one thing, {names} can't all be done on time"
+        head = f"{names} can't all be done on time"
+    if is_only and len(core.breads) > 1:
+        head = f"for one thing, {head}"
     if not inquiry.is_certain:
         head = f"no plan was found that has {names} on time, which does not prove that there is none"
-    return DayClash(f"{head}: {_either(told)}" if told else head, core.breads, "searched", inquiry.is_certain)
-
-
-def _either(told: list[str]) -> str:
-    """Whatever is done, one of these comes of it."""
-    return told[0] if len(told) == 1 else f"either {', or '.join(told)}"
+    return DayClash(head, core.breads, "searched", inquiry.is_certain, tuple(told))
 
 
 def _stands_against(core: ClashCore, rule: str, inquiry: Inquiry, hour: Hour) -> str:
@@ -157,7 +155,7 @@ def _broken(day: Day, timetable: Timetable, rule: str, hour: Hour) -> str:
     )
     match rule:
         case "places":
-            return f"at {at} more would be in a prover, fridge or tray than it holds"
+            return f"at {at} more would be in {refusal.where} than it holds"
         case "mixers":
             return f"{whose} would be mixed at {at}, when no mixer is free and clean"
         case "heats":

@@ -22,29 +22,41 @@ class Reply(NamedTuple):
 Ask = Callable[[Day], Reply]
 
 
-class DayClash(NamedTuple):
-    """Something that can't be, in words."""
-
-    words: str
-    breads: tuple[str, ...]
-    """Whose it is."""
-    how: str
-    """"seen" without search, "counted" in sums of minutes, or "searched"."""
-    is_certain: bool = True
-    """Proven; False where no plan was found and nothing more is known."""
-
-
 class Remedy(NamedTuple):
     """One change with which the day can be done, nothing else changed."""
 
     kind: str
-    """"later", "longer waits", "hands", "fire", "places", "deck", "mixer" or "without"."""
+    """"later", "longer waits", "hands", "fire", "places", "deck", "mixer", "without", or "together" of several changes."""
     words: str
     bread: str = ""
     minutes: int = 0
     """How much later, how much longer, how many more places, or how long hands are wanted."""
     hours: tuple[tuple[int, int], ...] = ()
     """From when to when hands are wanted."""
+    parts: tuple[Remedy, ...] = ()
+    """Of changes that help together alone: each of them."""
+
+
+class DayClash(NamedTuple):
+    """Something that can't be, in words."""
+
+    head: str
+    breads: tuple[str, ...]
+    """Whose it is."""
+    how: str
+    """"seen" without search, "counted" in sums of minutes, or "searched"."""
+    is_certain: bool = True
+    """Proven; False where no plan was found and nothing more is known."""
+    reasons: tuple[str, ...] = ()
+    """Whatever is done, one of these comes of it."""
+    remedies: tuple[Remedy, ...] = ()
+    """Where several things clash: what would mend this one, were there no other."""
+
+    @property
+    def words(self) -> str:
+        """All of it as one sentence."""
+        told = f"either {', or '.join(self.reasons)}" if len(self.reasons) > 1 else "".join(self.reasons)
+        return f"{self.head}: {told}" if told else self.head
 
 
 class Clashes(NamedTuple):

@@ -15,6 +15,8 @@ class Refusal(NamedTuple):
     loads: tuple[int, ...] = ()
     minute: int | None = None
     """The first at which it is broken; None where it is of no one minute."""
+    where: str = ""
+    """The place that is too full."""
 
 
 def ends_of(day: Day, timetable: Timetable) -> tuple[int, ...]:

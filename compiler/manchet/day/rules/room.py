@@ -66,7 +66,7 @@ def place(day: Day, timetable: Timetable) -> Iterator[Refusal]:
         if over:
             first = min(over)
             words = f"{taken[first]} are in {each.name} at {first}, and it holds {_holds(each, first)}"
-            yield Refusal("place", words, (), (), first)
+            yield Refusal("place", words, (), (), first, each.name)
 
 
 def _holds(place: DayPlace, minute: int) -> int:

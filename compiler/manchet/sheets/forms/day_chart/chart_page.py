@@ -10,7 +10,7 @@ from manchet.sheets.drawings.day_chart import ChartLane, DayChart, day_chart
 from manchet.sheets.drawings.pen import drawing
 from manchet.sheets.drawings.wall_clock import WallClock
 from manchet.sheets.forms.day_chart.lanes import Lanes
-from manchet.sheets.forms.day_chart.prose import how_sure, is_checked, least_to_spare, why_it_waits
+from manchet.sheets.forms.day_chart.prose import ages_said, how_sure, is_checked, least_to_spare, why_it_waits
 from manchet.sheets.forms.day_chart.view import ChartPage
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
@@ -45,6 +45,7 @@ def chart_page(plan: DayPlan, issue: Issue, house: House) -> ChartPage:
         waits=tuple(why_it_waits(plan, m)),
         sure=tuple(sure),
         spare=tuple(least_to_spare(plan, m)),
+        oldest=ages_said(plan, m),
         clock_changes=clock_lines(changes_within(plan, plan.day.begins, plan.day.finishes), m),
     )
 

@@ -8,9 +8,11 @@ from itertools import groupby
 
 from manchet.day.checking import check
 from manchet.day.model import Goal
+from manchet.day.pages.assumed import ages_taken
 from manchet.day.pages.day_plan import DayPlan, title_of
 from manchet.day.pages.spare import back_to_back, least_spare
 from manchet.day.pages.waiting import LoadWaits, StandsOver, Why, loads_that_wait, waits_beyond
+from manchet.formula.nouns import pieces_of
 from manchet.quantities.printing import round_to
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.day_clock import WallTime
@@ -33,10 +35,10 @@ def _heat(plan: DayPlan, one: LoadWaits) -> Fraction | None:
 
 
 def load_name(plan: DayPlan, load: int) -> str:
-    """The bread, with its pieces where it has several loads: `Regatta plait, 30 buns`."""
+    """The bread, with its pieces where it has several loads: `30 buns of Regatta plait`, `20 Weir rolls`."""
     one = plan.day.loads[load]
     alike = [other for other in plan.day.loads if other.bread == one.bread]
-    return one.bread if len(alike) == 1 else f"{one.bread}, {one.pieces} {one.noun}"
+    return one.bread if len(alike) == 1 else pieces_of(one.pieces, one.noun, one.bread)
 
 
 def _load(plan: DayPlan, alike: list[LoadWaits], m: Measures) -> str:
@@ -98,6 +100,14 @@ def _goal(goal: Goal, ends: int, wall: WallTime) -> str:
     if not goal.bound or goal.bound == goal.value:
         return words.say("chart.more" if goal.name == "room" else "chart.less", reached)
     return words.say("chart.at_best", reached, bound)
+
+
+def ages_said(plan: DayPlan, m: Measures) -> str:
+    """The oldest ages taken by kind: that of most breads by itself, others with whose they are; "" where files say them all."""
+    ages = ages_taken(plan.of)
+    said = [m.duration(age.seconds) for age in ages]
+    others = [f"{m.words['day.and'].join(age.breads)} {text}" for age, text in zip(ages[1:], said[1:], strict=True)]
+    return m.words.say("chart.oldest", "; ".join([*said[:1], *others])) if ages else ""
 
 
 def is_checked(plan: DayPlan) -> bool:

@@ -28,5 +28,7 @@ class ChartPage(NamedTuple):
     """Of each goal what was reached, and whether it is the least possible."""
     spare: tuple[str, ...]
     """Where there is least to spare."""
+    oldest: str = ""
+    """The oldest ages that were taken by kind; "" where files say them all."""
     clock_changes: tuple[str, ...] = ()
     form: Literal["chart"] = "chart"

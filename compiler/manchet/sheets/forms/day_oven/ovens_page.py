@@ -11,7 +11,7 @@ from manchet.day.jobs.oven_times import AT_ONCE
 from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.day.pages.oven_settings import DeckTurn, settings_of
 from manchet.day.pages.oven_turns import OvenDay, OvenLoad, minutes_a_degree, ovens_of
-from manchet.formula.nouns import noun_for
+from manchet.formula.nouns import number_beside
 from manchet.quantities.printing import round_to
 from manchet.sheets.drawings.falling import HeatWindow, LoadMark, way_down
 from manchet.sheets.drawings.pen import drawing
@@ -153,7 +153,7 @@ def _row(plan: DayPlan, one: OvenDay, row: OvenLoad, m: Measures) -> OvenRow:
         clock=wall.clock(row.into),
         floor="" if row.floor is None else _fives(row.floor, m),
         bread=load.bread,
-        pieces=f"{load.pieces} {noun_for(Fraction(load.pieces), load.noun)}",
+        pieces=number_beside(load.bread, load.pieces, load.noun),
         deck=say("day.deck", str(plan.timetable.decks[row.load] + 1)) if one.oven.decks > 1 else "",
         beside=say("loads.beside", m.words["day.and"].join(map(str, row.beside))) if row.beside else "",
         bounds=" · ".join(bounds),

@@ -48,8 +48,9 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
         late=late_breads(plan, first, m) if evening else (),
         fire="" if not evening or not plan.day.fires or delays_the_fire(plan, first) else words["day.no_delay"],
         before_you_go=tuple(dict.fromkeys(go)),
-        equipment=tuple(
-            words.say("tonight.counted", one.name, str(one.wanted), str(one.there)) for one in equipment(plan)
+        equipment=(
+            *(words.say("tonight.counted", one.name, str(one.wanted), str(one.there)) for one in equipment(plan)),
+            *((words.say("tonight.uncounted", ", ".join(plan.of.unlimited)),) if plan.of.unlimited else ()),
         ),
         estimates=words["day.estimates"] if has_estimates(days, m) else "",
     )
