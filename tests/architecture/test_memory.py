@@ -10,6 +10,7 @@ PURE = {
     "checks/registry.py": {"check_called"},
     "figures/limits/lookup.py": {"limit"},
     "formula/nouns.py": {"_stems"},
+    "label/entry_bounds.py": {"_by_class", "_class_energy"},
     "larder/stock.py": {"_entry", "_lines", "_numbers"},
     "quantities/reading.py": {"_read_short"},
     "records.py": {"_compiled"},

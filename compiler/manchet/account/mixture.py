@@ -8,10 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping
 from fractions import Fraction
+from typing import TYPE_CHECKING
 
 from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
+
+if TYPE_CHECKING:
+    from manchet.larder.selling import ListedAs
 
 NOTHING = Fraction(0)
 ONE = Fraction(1)
@@ -21,8 +25,10 @@ class Component(NamedTuple):
     """Something that was made by itself before it went in: a stage, a preparation, a culture, a blend, a dish's part."""
 
     name: str
-    listed_as: str = ""
-    """The name it has of its own in a list of ingredients; "" where it is dissolved into that."""
+    listed_as: tuple[ListedAs, ...] = ()
+    """The name it has of its own in a list of ingredients, one for each market; without one it is dissolved into the list."""
+    allergens: tuple[str, ...] | None = None
+    """What a blend or culture states of itself; None where it leaves that to what it is made of."""
 
 
 class Content(NamedTuple):

@@ -75,16 +75,18 @@ class Makings:
         if not parts or any(known is None for _, known in parts):
             return held_alone(ingredient, grams)
         inside = [self.of_ingredient(known, grams * part.share) for part, known in parts if known is not None]
-        return put_together(inside).came_in(Component(ingredient.name))
+        return put_together(inside).came_in(Component(ingredient.name, ingredient.listed_as, ingredient.allergens))
 
     def _made_there(self, key: str, name: str, grams: Fraction) -> Mixture:
         own = self.formula.stage(key)
         if own is not None:
-            return self.stage(own).amount(grams).came_in(Component(own.name or own.word))
+            return self.stage(own).amount(grams).came_in(Component(own.name or own.word, own.listed_as))
         made = self._preparation(key)
         if made is None or not made.weight:
             return held_alone(Ingredient(name=name, class_=UNKNOWN_CLASS), grams)
-        return made.amount(grams).came_in(Component(self.stores.preparations[key].name))
+        preparation = self.stores.preparations[key]
+        listed_as = () if preparation.sale is None else preparation.sale.listed_as
+        return made.amount(grams).came_in(Component(preparation.name, listed_as))
 
     def _preparation(self, key: str) -> Mixture | None:
         """What a preparation of the bakery comes to; None for one that cannot be read, or is made of itself."""
@@ -132,7 +134,7 @@ class Makings:
 
     def _fried_in(self, step: Step) -> Ingredient | None:
         """The fat of a step whose place names one: nobody has said how much of it stays in the piece."""
-        if step.verb != "fry" or step.where is None:
+        if step.verb != "fry" or step.where is None or step.applied is not None:
             return None
         found = self.stores.larder.ingredient(step.where[1])
         return found if found is not None and found.class_ == "fat" else None

@@ -8,7 +8,7 @@ REPORTS = {
     'added-to-itself': ('error', 'formula/reports'),
     'added-twice': ('error', 'formula/reports'),
     'allergen-unknown': ('error', 'larder/reports'),
-    'allergens-against-class': ('warning', 'larder/reports'),
+    'allergens-against-class': ('error', 'larder/reports'),
     'allergens-yes-and-no': ('error', 'larder/reports'),
     'allow-unused': ('note', 'checks/reports'),
     'ambiguous-ingredient': ('error', 'formula/reports'),

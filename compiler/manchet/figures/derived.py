@@ -12,6 +12,7 @@ from manchet.diagnostics.diagnostic import Place
 from manchet.figures.composition.as_asked import at_most_figures, joined_more, more_figure
 from manchet.figures.composition.brought import FAT, SALT, SUGAR, brought, water_in_all_figures
 from manchet.figures.composition.contents import contents_figures
+from manchet.figures.composition.label import label_figures
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
 from manchet.figures.fermentation.another_warmth import fermentation_figures
@@ -108,7 +109,7 @@ def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
     if kitchen.ovens and not formula.preparation:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(work, baked_in) | oven_figures(work, beside)
-    inside = contents_figures(work)
+    inside = contents_figures(work) | label_figures(work)
     return Figures(formula.name, formula.way.value, overall, stages, found, estimates, inside, kitchen.degrees)
 
 

@@ -19,6 +19,8 @@ from manchet.syntax.nodes import Amount, Entry, MaterialNode, Unread, Word
 FIGURES = (
     "water", "protein", "fat", "saturates", "carbohydrate", "sugars", "starch", "fibre", "salt", "sodium", "ash",
     "alcohol",
+    "acid",
+    "polyols",
 )  # fmt: skip
 """What `per 100 g` may name. Saturates are of fat; sugars and starch of carbohydrate, which is without fibre."""
 
@@ -31,8 +33,10 @@ _OTHER_SPELLINGS = {
     "saturate": "saturates",
     "moisture": "water",
     "minerals": "ash",
+    "organic acid": "acid",
+    "polyol": "polyols",
 }
-_WHOLES = ("water", "protein", "fat", "carbohydrate", "fibre", "ash", "alcohol")
+_WHOLES = ("water", "protein", "fat", "carbohydrate", "fibre", "ash", "alcohol", "acid", "polyols")
 _PARTS = (("saturates", "fat"), ("sugars", "carbohydrate"), ("starch", "carbohydrate"))
 
 ROUNDING = Fraction(1)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
+from fractions import Fraction
 from functools import cached_property
 from typing import TYPE_CHECKING
 
@@ -13,6 +14,7 @@ from manchet.diagnostics.reports import list_of_words, report
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.circles import without_circles
 from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Buying, Ingredient, Question, names_of, place_of
+from manchet.larder.inherited import composition_on_top, factor_on_top
 from manchet.larder.names import key
 
 if TYPE_CHECKING:
@@ -64,8 +66,10 @@ def duplicates(entries: Iterable[Entry]) -> Iterator[Diagnostic]:
 
 
 def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
-    if isinstance(entry, Question) or not isinstance(below, Ingredient):
+    if isinstance(entry, Question):
         return entry
+    if not isinstance(below, Ingredient):
+        return entry._replace(protein_factor=factor_on_top(entry, None))
     says_what_it_is = bool(entry.composition or entry.made_of)
     same = key(below.name) == key(entry.name)
     inherits = entry.allergens is None and not _is_otherwise(entry, below)
@@ -74,7 +78,8 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
     return entry._replace(
         class_=entry.class_ or below.class_,
         aliases=entry.aliases + (tuple(a for a in below.aliases if a not in entry.aliases) if same else ()),
-        composition=entry.composition if says_what_it_is else below.composition,
+        composition=_composition(entry, below),
+        protein_factor=factor_on_top(entry, below),
         made_of=entry.made_of if says_what_it_is else below.made_of,
         flour=below.flour if entry.flour is None else entry.flour,
         gives_water=entry.gives_water or below.gives_water,
@@ -89,13 +94,12 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         asked=tuple(one for one in asked if one[0] not in (*entry.has_not, *(allergens or ()))),
         has_not=entry.has_not or (below.has_not if inherits else ()),
         sulphites=below.sulphites if entry.sulphites is None and inherits else entry.sulphites,
-        protein_factor=below.protein_factor if entry.protein_factor is None else entry.protein_factor,
-        listed_as=entry.listed_as or below.listed_as,
+        listed_as=entry.listed_as or (() if _is_otherwise(entry, below) else below.listed_as),
         made_from=entry.made_from or below.made_from,
         facts=entry.facts or below.facts,
         ph=below.ph if entry.ph is None else entry.ph,
         water_activity=below.water_activity if entry.water_activity is None else entry.water_activity,
-        source=entry.source or below.source,
+        source=_source(entry, below),
         takes_water=below.takes_water if entry.takes_water is None else entry.takes_water,
     )
 
@@ -107,6 +111,24 @@ def _bought(own: Buying, below: Buying) -> Buying:
         own.packed_as or below.packed_as,
         below.trimming if own.trimming is None else own.trimming,
     )
+
+
+def _source(entry: Ingredient, below: Ingredient) -> str:
+    """Whose the figures are: those that the house does not give have the source of the built-in entry."""
+    own = entry.source or below.source
+    if not entry.composition or not entry.source or not below.source or _composition(entry, below) == entry.composition:
+        return own
+    return f"{own}; what it does not give: {below.source}, by dry matter"
+
+
+def _composition(entry: Ingredient, below: Ingredient) -> Mapping[str, Fraction]:
+    """What the house says; what it does not say as the built-in entry has it, unless the entry is made of other things or of another
+    class, or says that nothing else is known."""
+    if entry.made_of or entry.nothing_else_known or (entry.composition and below.made_of):
+        return entry.composition
+    if entry.composition and entry.class_ and entry.class_ != below.class_:
+        return entry.composition
+    return composition_on_top(entry.composition, below.composition)
 
 
 OF_CLASS = {
