@@ -58,6 +58,11 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     sizing.swapping(parser)
     parser.add_argument("--strict", action="store_true", help="end with status 1 for warnings too")
     parser.add_argument(
+        "--against",
+        metavar="REV",
+        help="write nothing: say what of ingredients, allergens, weight, price and cost is otherwise than at a commit",
+    )
+    parser.add_argument(
         "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
     )
 
@@ -98,6 +103,13 @@ def run(options: argparse.Namespace) -> int:
 
     print_options = print_options_of(options)
     asked = selections(options.what)
+    if options.against:
+        from manchet.cli.against import differences_against
+
+        for selection in asked:
+            for line in differences_against(selection, options.against, print_options.kitchen):
+                print(line)
+        return FINE
     for selection in asked:
         never_two_of_a_name(selection)
     bakeries = [(selection, jobs_of(selection)) for selection in asked]

@@ -48,6 +48,12 @@ def _last_commits(root: str, top: str, paths: set[str]) -> dict[str, str]:
 
 def git(folder: str, *words: str) -> str | None:
     """What git says; None where there is none, or it will not."""
+    said = git_bytes(folder, b"", *words)
+    return None if said is None else said.decode("utf-8", "replace")
+
+
+def git_bytes(folder: str, given: bytes, *words: str) -> bytes | None:
+    """The same byte for byte, of what it is given to read."""
     import subprocess
 
     # A checkout may name programs of its own for git to run; none of them is wanted here.
@@ -58,8 +64,8 @@ def git(folder: str, *words: str) -> str | None:
             capture_output=True,
             timeout=SECONDS,
             check=True,
-            stdin=subprocess.DEVNULL,
+            input=given,
         )
     except (OSError, subprocess.SubprocessError):
         return None
-    return ran.stdout.decode("utf-8", "replace")
+    return ran.stdout
