@@ -8,7 +8,7 @@ from fractions import Fraction
 from manchet.batch.pieces import PieceWeights
 from manchet.batch.way_of_piece import finishing_of, way_of_piece
 from manchet.diagnostics.suggest import fold
-from manchet.formula.model import Formula, Makes
+from manchet.formula.model import CountedAmount, Formula, Makes
 from manchet.formula.parts import DishPart
 
 UNKNOWN = Fraction(1)
@@ -38,7 +38,7 @@ def unsound_part(name: str, is_bread: bool) -> DishPart:
 def finished_grams(formula: Formula, makes: Makes, raw: Fraction) -> Fraction | None:
     """Grams of one piece, cooled, of which so much is weighed off; None where nobody has weighed what it loses, or what lies
     on it."""
-    if any(part.grams is None for part in formula.parts):
+    if not all(one.known for one in _counted(formula)):
         return None
     if makes.state == "baked" and formula.piece_loss(makes.noun) is None:
         return makes.written
@@ -46,3 +46,10 @@ def finished_grams(formula: Formula, makes: Makes, raw: Fraction) -> Fraction | 
         return None
     way = way_of_piece(formula, makes.noun, formula.makes)
     return finishing_of(way).of(raw * (1 - formula.loss_in_its_pot))
+
+
+def _counted(formula: Formula) -> Iterator[CountedAmount]:
+    """What a dish counts in whole pieces or slices."""
+    portions = (portion.counted for stage in formula.stages for portion in stage.portions)
+    applied = (step.applied.counted for step in formula.steps if step.applied is not None)
+    yield from (one for one in (*portions, *applied) if one is not None)

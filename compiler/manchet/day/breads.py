@@ -30,6 +30,7 @@ class Offer(NamedTuple):
     """By folded name, as written."""
     is_preparation: bool = False
     is_whole: bool = True
+    is_dish: bool = False
 
     def noun(self, said: str) -> str | None:
         """The noun of the formula for that of the plan: `loaves` for `loaf`."""
@@ -80,6 +81,7 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
         things_made((entry,)),
         is_preparation,
         not unsaid and not may_be_made_by_unread(entry.children),
+        isinstance(block.node, nodes.BlockHead) and block.node.word == "assembly",
     )
 
 

@@ -53,17 +53,20 @@ class Sources(NamedTuple):
     larder: Larder
     patterns: Mapping[str, Pattern]
     """By folded name."""
+    serves_dishes: bool = False
+    """A dish is wanted: then breads may be there already, for it to be built on."""
 
     def with_stages(self, breads: Iterable[str]) -> Sources:
         """With the stages of some breads."""
-        offers = (self.menu.offer(name) for name in breads)
+        offers = [self.menu.offer(name) for name in breads]
         own = {key: name for offer in offers if offer is not None for key, name in offer.stages.items()}
-        return self._replace(stages={**own, **self.stages})
+        dishes = any(offer is not None and offer.is_dish for offer in offers)
+        return self._replace(stages={**own, **self.stages}, serves_dishes=dishes)
 
     def ready(self, name: str) -> str | None:
         """See `people.Ready`."""
         offer = self.menu.offer(name)
-        if fold(name) in self.stages or (offer is not None and offer.is_preparation):
+        if fold(name) in self.stages or (offer is not None and (offer.is_preparation or self.serves_dishes)):
             return fold(name)
         known = self.larder.ingredient(name)
         return None if known is None else fold(known.name)

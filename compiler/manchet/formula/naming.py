@@ -108,7 +108,9 @@ class Names(NamedTuple):
         return report("neither-stage-nor-step", place, message, help, fixes=fixes)
 
     def near(self, name: str) -> tuple[str, ...]:
-        own = nearest(fold(name), (*self.stages, *self.preparations, *map(fold, self.parts.names)))
+        parts = {fold(part): part for part in self.parts.names}
+        own = nearest(fold(name), (*self.stages, *self.preparations, *parts))
+        own = parts.get(own or "", own)
         found = self.larder.near(name)
         return ((own,) if own else ())[:1] + tuple(found[:2])
 

@@ -106,6 +106,11 @@ class Bakery:
             else known.work(order, place)
         )
 
+    def makings(self, formula: Formula) -> Mapping[str, Formula]:
+        """What a formula may be made of, by key: the bakery's preparations, and of a dish the breads and dishes it is built on."""
+        known = self._bound.get(id(formula))
+        return self.preparations if known is None else known.around.preparations
+
     def formula(self, name: str) -> Formula | None:
         wanted = fold(name)
         return next((f for f in self.formulas if fold(f.name) == wanted), None)

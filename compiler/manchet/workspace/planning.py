@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 
 from manchet.batch.order import Order
@@ -13,21 +14,18 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.formula.model import Formula
 from manchet.formula.nouns import same_noun
 from manchet.workspace.bakery import Bakery
+from manchet.workspace.breads_of_dishes import with_breads_of_dishes
 from manchet.workspace.made_ahead import made_ahead
 
 
 def day_planned(plan: Plan, bakery: Bakery) -> Outcome[PlannedDay | None]:
     """The day that a plan of this bakery asks for; None, with the reason, where a bread of it cannot be sized."""
-    breads: list[Bread] = []
-    reports: list[Diagnostic] = []
-    for want in plan.wants:
-        formula = bakery.formula(want.name)
-        if formula is None:
-            continue  # its own file says why
-        made = work_of(formula, order_of(want, formula), plan.kitchen, bakery.larder, bakery.preparations)
-        reports += made.diagnostics
-        if made.value is not None:
-            breads.append(Bread(want, made.value))
+    breads, reports = _sized(plan.wants, plan, bakery)
+    dishes = [(bread.want, bread.work) for bread in breads if bread.work.formula.dish]
+    if dishes:
+        wants = with_breads_of_dishes(plan, dishes)
+        plan = plan._replace(wants=wants)
+        breads, reports = _sized(wants, plan, bakery)
     if len(breads) < len(plan.wants):
         return Outcome(None, tuple(reports))
 
@@ -42,6 +40,21 @@ def day_planned(plan: Plan, bakery: Bakery) -> Outcome[PlannedDay | None]:
         if one.work.formula.name not in wanted
     ]
     return Outcome(day_of(plan, breads, ahead), tuple(reports))
+
+
+def _sized(wants: Iterable[Want], plan: Plan, bakery: Bakery) -> Outcome[list[Bread]]:
+    """The work of each, in the plan's kitchen; without what cannot be sized, and why."""
+    breads: list[Bread] = []
+    reports: list[Diagnostic] = []
+    for want in wants:
+        formula = bakery.formula(want.name)
+        if formula is None:
+            continue  # its own file says why
+        made = work_of(formula, order_of(want, formula), plan.kitchen, bakery.larder, bakery.makings(formula))
+        reports += made.diagnostics
+        if made.value is not None:
+            breads.append(Bread(want, made.value))
+    return Outcome(breads, tuple(reports))
 
 
 def order_of(want: Want, formula: Formula) -> Order:

@@ -35,7 +35,7 @@ def plans_of(sources: PlanSources, on: date | None = None) -> Outcome[tuple[Plan
     blocks = sources.blocks
     reports: list[Diagnostic] = []
     orders: list[StandingOrder] = []
-    menu = Menu(blocks.formulas, blocks.preparations, sources.names)
+    menu = Menu(blocks.formulas, (*blocks.preparations, *blocks.assemblies), sources.names)
     for block in blocks.orders:
         order, found = standing_order_of(block)
         orders.append(order)

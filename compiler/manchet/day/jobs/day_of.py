@@ -212,16 +212,26 @@ class _Assembly:
 
     def _preparation_first(self, key: str, user: int) -> Iterator[DayWait]:
         """A preparation is made before it is used, and no sooner than it keeps."""
-        for work in (*self.preparations, *(one.work for one in self.breads if one.work.formula.preparation)):
-            if fold(work.formula.name) != key:
+        for work in (*self.preparations, *(one.work for one in self.breads)):
+            if fold(work.formula.name) != self._made_by(key):
                 continue
             made = next(one for one in self.works if one.bread == work.formula.name)
             good = work.formula.good_for
             for end in made.finished:
                 last = self.at[made.bread, end.moment]
                 least = self.jobs[last].minutes + minutes_up(end.cools)
-                most = least + A_DAY if good is None else minutes_down(good.seconds)
+                most = least + self._keeps(work) if good is None else minutes_down(good.seconds)
                 yield DayWait(last, user, least, max(most, least), what=work.formula.name)
+
+    def _made_by(self, key: str) -> str:
+        """The folded name of what makes a thing that a work uses: of a dish's rolls the formula that makes rolls and loaves."""
+        parts = (one.work.formula.part(key) for one in self.breads)
+        return next((part.formula for part in parts if part is not None), key)
+
+    def _keeps(self, work: Work) -> int:
+        """Minutes that what does not say it is kept: a bread as long as it may be sold, all else a day."""
+        sold = work.formula.sold
+        return A_DAY if sold is None or sold.high is None else minutes_down(sold.high)
 
     def _loads(self) -> tuple[tuple[DayLoad, ...], tuple[OvenTurn, ...]]:
         ovens = {oven.name: oven for oven in self.kitchen.ovens}
