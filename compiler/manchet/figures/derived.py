@@ -15,6 +15,7 @@ from manchet.figures.composition.contents import contents_figures
 from manchet.figures.composition.label import label_figures
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
+from manchet.figures.dish_figures import dish_figures
 from manchet.figures.fermentation.another_warmth import fermentation_figures
 from manchet.figures.fermentation.chilling import chilling_figures
 from manchet.figures.fermentation.yeast_grid import moved_figures, yeast_figures
@@ -334,7 +335,11 @@ def _totals(
         "the sum of overall's lines", lines, PERCENT,
     )  # fmt: skip
     if formula.preparation:
-        return {"weighed_grams": stages[-1].total, "made_grams": made._replace(name="made")}
+        return {
+            "weighed_grams": stages[-1].total,
+            "made_grams": made._replace(name="made"),
+            **dish_figures(work),
+        }
     found = {
         "flour_grams": flour,
         "dough_grams": made,

@@ -85,6 +85,10 @@ class DishSheet(NamedTuple):
     """Within which time it is served; "" where the file does not say."""
     rounds: str
     """In how many rounds, of how many plates."""
+    contains: tuple[str, ...]
+    """The allergens that are in it, as the market names them."""
+    not_known: tuple[str, ...]
+    """What is in it of which some allergen is not known."""
     notes: tuple[str, ...]
     figures: tuple[Illustration, ...]
     form: Literal["dish"] = "dish"
