@@ -11,6 +11,7 @@ PURE = {
     "figures/limits/lookup.py": {"limit"},
     "formula/nouns.py": {"_stems"},
     "label/entry_bounds.py": {"_by_class", "_class_energy"},
+    "kitchen/model.py": {"_kinds_of", "_names_of"},
     "larder/stock.py": {"_entry", "_lines", "_numbers"},
     "quantities/reading.py": {"_read_short"},
     "records.py": {"_compiled"},

@@ -83,6 +83,7 @@ def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
         "moved-by-rounding",
         "oven-falls-and-is-set",
         "part-has-mistakes",
+        "peel-beside-others",
         "per-cents-of-no-flour",
         "oven-falls-faster-when-colder",
         "tin-wider-below",

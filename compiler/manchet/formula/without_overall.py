@@ -18,7 +18,6 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.cultures import Leaf, booking_of, is_culture, leaves
 from manchet.formula.draft import Draft, Item
 from manchet.formula.model import ALL_WEIGHED, THE_LINE, Booking, OverallLine, Stage, Way
-from manchet.formula.of_no_flour import per_cents_that_move
 from manchet.formula.percents import percent
 from manchet.formula.portions import FilledStage, fill_portions
 from manchet.formula.shares import (
@@ -91,6 +90,8 @@ class _Asked:
             return
         stages = [draft for draft in self.drafts.stages.values() if self._outright(draft)]
         sources = [item for item in last.items if self._brings_flour(item)]
+        from manchet.formula.of_no_flour import per_cents_that_move  # most doughs weigh a flour
+
         self.reports += per_cents_that_move(stages, base, any_flour, sources)
 
     def _brings_flour(self, item: Item) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from typing import TYPE_CHECKING, TypeVar
 
 from manchet.diagnostics.diagnostic import Place
@@ -252,16 +253,26 @@ _Kept = TypeVar("_Kept", bound=Vessel | Cold)
 def _meant(things: tuple[_Kept, ...], place: str) -> _Kept | None:
     wanted = key(place)
     for thing in things:
-        called = _kind_words(thing)
-        names = {key(thing.name), *(key(f"{thing.name} {word}") for word in called)}
-        if wanted in names | {key(f"{word} {thing.name}") for word in called}:
+        if wanted in _names_of(thing.word, thing.name):
             return thing
-    alike = [thing for thing in things if wanted in map(key, _kind_words(thing))]
+    alike = [thing for thing in things if wanted in _kinds_of(thing.word)]
     return alike[0] if len(alike) == 1 else None
 
 
-def _kind_words(thing: Vessel | Cold) -> tuple[str, ...]:
-    return (thing.word, *THING[thing.word].also)
+_REMEMBERED = 512
+
+
+@lru_cache(maxsize=_REMEMBERED)
+def _names_of(word: str, name: str) -> frozenset[str]:
+    """The keys that a thing of that kind and name is called by: every step of every bread asks for them."""
+    called = (word, *THING[word].also)
+    both = (key(said) for one in called for said in (f"{name} {one}", f"{one} {name}"))
+    return frozenset((key(name), *both))
+
+
+@lru_cache(maxsize=_REMEMBERED)
+def _kinds_of(word: str) -> frozenset[str]:
+    return frozenset(map(key, (word, *THING[word].also)))
 
 
 PLAIN = Kitchen(name="")

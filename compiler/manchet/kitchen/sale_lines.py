@@ -9,8 +9,9 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.kitchen.model import Kitchen, LabelStock, RunningCost, Selling
+from manchet.larder.allergens import allergens_of
 from manchet.larder.figures import worth
-from manchet.larder.selling import allergens_of, contact_of, market_of, money_of, share_of
+from manchet.larder.selling import contact_of, market_of, money_of, share_of
 from manchet.quantities.units import LENGTH, TIME
 from manchet.source.text import Line
 from manchet.syntax.nodes import Amount, Setting

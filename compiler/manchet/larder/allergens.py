@@ -7,7 +7,16 @@ beside a cereal; it does not replace it.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.fixes import one_of
+from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.reports import list_of_words, report
+from manchet.diagnostics.suggest import nearest
 from manchet.larder.names import key
+from manchet.source.text import Line
+from manchet.syntax.nodes import Word
 
 _WORDS = {
     "wheat": ("spelt", "khorasan", "durum"),
@@ -46,3 +55,20 @@ _SPELLINGS = {key(spelling): word for word, others in _WORDS.items() for spellin
 def allergen(name: str) -> str | None:
     """The larder's word for an allergen as someone wrote it; None if it is none of the listed ones."""
     return _SPELLINGS.get(key(name))
+
+
+def allergens_of(words: Iterable[Word], line: Line) -> Outcome[tuple[str, ...]]:
+    """The allergens that some words name, each once; a word that names none is kept as it stands, with a report."""
+    found: dict[str, None] = {}
+    reports: list[Diagnostic] = []
+    for word in words:
+        known = allergen(word.text)
+        if known is None:
+            near = nearest(word.text, ALLERGENS)
+            place = line.place(word.start, word.end)
+            message = f"`{word.text}` is not one of the listed allergens"
+            help = (f"did you mean `{near}`? " if near else "") + f"they are {list_of_words(ALLERGENS, 'and')}"
+            fixes = one_of(place, [near] if near else ())
+            reports.append(report("allergen-unknown", place, message, help, fixes=fixes))
+        found[known or word.text] = None
+    return Outcome(tuple(found), tuple(reports))

@@ -160,7 +160,7 @@ class _LarderReading:
         self.fault("allergens-yes-and-no", line.line.place(), message, "keep one of the two lines", _left_out(line))
 
     def _allergens(self, line: Written, node: Setting) -> tuple[str, ...]:
-        from manchet.larder.selling import allergens_of
+        from manchet.larder.allergens import allergens_of  # only a house's own larder says them line by line
 
         found = allergens_of(node.names, line.line)
         self.reports += found.diagnostics

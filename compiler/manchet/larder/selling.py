@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from fractions import Fraction
 
-from manchet.diagnostics.diagnostic import Diagnostic, Place
+from manchet.diagnostics.diagnostic import Place
 from manchet.diagnostics.fixes import one_of
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
-from manchet.larder.allergens import ALLERGENS, allergen
+from manchet.larder.allergens import allergens_of
 from manchet.quantities.money import CURRENCIES, SIGNS, Money
 from manchet.records import NamedTuple
 from manchet.source.text import Line
@@ -63,23 +62,6 @@ def contact_of(node: Setting, line: Line) -> Outcome[Contact]:
     found = allergens_of(node.names, line)
     because = node.because.text if node.because else ""
     return Outcome(Contact(node.key == "kept apart from", found.value, because, line.place()), found.diagnostics)
-
-
-def allergens_of(words: Iterable[Word], line: Line) -> Outcome[tuple[str, ...]]:
-    """The allergens that some words name, each once; a word that names none is kept as it stands, with a report."""
-    found: dict[str, None] = {}
-    reports: list[Diagnostic] = []
-    for word in words:
-        known = allergen(word.text)
-        if known is None:
-            near = nearest(word.text, ALLERGENS)
-            place = line.place(word.start, word.end)
-            message = f"`{word.text}` is not one of the listed allergens"
-            help = (f"did you mean `{near}`? " if near else "") + f"they are {list_of_words(ALLERGENS, 'and')}"
-            fixes = one_of(place, [near] if near else ())
-            reports.append(report("allergen-unknown", place, message, help, fixes=fixes))
-        found[known or word.text] = None
-    return Outcome(tuple(found), tuple(reports))
 
 
 def money_of(amount: Amount, currency: Word, line: Line) -> Outcome[Money | None]:

@@ -30,11 +30,11 @@ def check(work: Work) -> Iterator[Diagnostic]:
 
 def near_name(kitchen: Kitchen, written: str) -> str | None:
     """The thing of the kitchen that a place is a slip of; None where it is one of its things, or like none of them."""
-    there = {fold(name): name for name in _things(kitchen)}
     place = fold(written)
-    if place in there or kitchen.vessel(place) is not None or kitchen.cold(place) is not None:
+    if kitchen.vessel(place) is not None or kitchen.cold(place) is not None:
         return None
-    return next((name for key, name in there.items() if _is_slip(place, key)), None)
+    there = {fold(name): name for name in _things(kitchen)}
+    return None if place in there else next((name for key, name in there.items() if _is_slip(place, key)), None)
 
 
 def _things(kitchen: Kitchen) -> Iterator[str]:
@@ -44,4 +44,4 @@ def _things(kitchen: Kitchen) -> Iterator[str]:
 
 def _is_slip(written: str, name: str) -> bool:
     most = 1 if min(len(written), len(name)) < SHORT else 2
-    return distance(written, name, most) <= most
+    return abs(len(written) - len(name)) <= most and distance(written, name, most) <= most

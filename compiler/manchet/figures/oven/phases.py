@@ -12,11 +12,12 @@ from fractions import Fraction
 from manchet.figures.oven.bakes import Bake
 from manchet.figures.oven.curve import fastest, heat_after, wanted_heats
 from manchet.figures.oven.loading_plan import drop_of
-from manchet.formula.model import Range, Step
+from manchet.formula.model import Step
 from manchet.kitchen.model import Fall
 from manchet.records import NamedTuple
 
 HOUR = 3600
+NOTHING = Fraction(0)
 USUAL_DROP = Fraction(20)
 """Celsius that a load takes of a floor where nobody has measured it: rather more than less. Our rule."""
 
@@ -36,36 +37,56 @@ class TooSoon(NamedTuple):
 def too_soon(bake: Bake) -> Iterator[TooSoon]:
     """The heats of a bake that its oven has not fallen to when they are asked for: the first of each place where they are measured."""
     falls = fastest(bake.oven.falls)
-    load = bake.grams * bake.loads[0] / bake.pieces if bake.pieces else bake.grams
-    drop = drop_of(bake.oven, load, bake.grams) if bake.oven.load_takes is not None else USUAL_DROP
     coldest: dict[str, Fraction] = {}
-    likely: dict[str, Fraction] = {}
     spent = Fraction(0)
-    for phase in bake.phases:
-        lasts = phase.time.likely if phase.time is not None else Fraction(0)
+    for at, phase in enumerate(bake.phases):
         heats = {heat.where: heat.celsius for heat in phase.heats}
         for where, heat in heats.items():
             if where in coldest and coldest[where] > wanted_heats(heat)[1]:
-                yield TooSoon(phase, heat.likely, likely[where], spent, False)
+                yield TooSoon(phase, heat.likely, _likely(bake, at, where), spent, False)
                 return
-        spent += lasts
-        first = phase is bake.phases[0]
-        now = {where: _later(falls, coldest.get(where, wanted_heats(heat)[0]), lasts) for where, heat in heats.items()}
-        there = {where: _later(bake.oven.falls, likely.get(where, heat.likely), lasts) for where, heat in heats.items()}
-        coldest = {where: celsius - drop * first for where, celsius in now.items()}
-        likely = {where: celsius - drop * first for where, celsius in there.items()}
         to = phase.ramp[1] if phase.ramp is not None and phase.ramp[0] == "falling" else None
-        where = next(iter(heats), "")
-        if to is not None and where in coldest and coldest[where] > _most(to):
-            yield TooSoon(phase, to.likely, likely[where], spent, True)
+        if to is None and phase is bake.phases[-1]:
             return
+        spent += _lasts(phase)
+        drop = _drop(bake) if at == 0 else NOTHING
+        coldest = {
+            where: _later(falls, coldest.get(where, wanted_heats(heat)[0]), _lasts(phase)) - drop
+            for where, heat in heats.items()
+        }
+        where = next(iter(heats), "")
+        if to is not None and where in coldest and coldest[where] > wanted_heats(to)[1]:
+            yield TooSoon(phase, to.likely, _likely(bake, at + 1, where), spent, True)
+            return
+
+
+def _likely(bake: Bake, phases: int, where: str) -> Fraction:
+    """The heat at that place after so many phases, the last of which says a heat there; it went in at the heat that is written."""
+    likely: Fraction | None = None
+    for at, phase in enumerate(bake.phases[:phases]):
+        heat = next((heat.celsius for heat in reversed(phase.heats) if heat.where == where), None)
+        if heat is None:
+            likely = None
+            continue
+        fallen = _later(bake.oven.falls, heat.likely if likely is None else likely, _lasts(phase))
+        likely = fallen - (_drop(bake) if at == 0 else NOTHING)
+    assert likely is not None
+    return likely
+
+
+def _lasts(phase: Step) -> Fraction:
+    return phase.time.likely if phase.time is not None else NOTHING
+
+
+def _drop(bake: Bake) -> Fraction:
+    """Celsius that the load takes."""
+    if bake.oven.load_takes is None:
+        return USUAL_DROP
+    load = bake.grams * bake.loads[0] / bake.pieces if bake.pieces else bake.grams
+    return drop_of(bake.oven, load, bake.grams)
 
 
 def _later(falls: tuple[Fall, ...], celsius: Fraction, seconds: Fraction) -> Fraction:
     """So many seconds later; hotter than anybody has measured it falls as fast as at the hottest that is measured."""
     later = heat_after(falls, celsius, seconds / HOUR)
     return celsius - falls[0].an_hour * seconds / HOUR if later is None else later
-
-
-def _most(heat: Range) -> Fraction:
-    return wanted_heats(heat)[1]
