@@ -72,3 +72,14 @@ def _taken(batch: Batch) -> Iterator[tuple[str, Fraction, CountedAmount | None]]
 def is_weighed(batch: Batch) -> bool:
     """Whether what a plate of a dish weighs is known: what every part of it weighs."""
     return all(one.part.grams is not None for one in parts_needed(batch) if one.counted is not None)
+
+
+def plates_at_once(batch: Batch) -> int | None:
+    """How many plates of a dish come out of one round of the last step that takes only so many at a time: 12 slices, two to a
+    plate, are 6. None where no step says."""
+    number = next((step.at_a_time for step in reversed(batch.formula.dough.steps) if step.at_a_time is not None), None)
+    if number is None:
+        return None
+    counted = (weighed for weighed in batch.dough_stage.weighed if weighed.portion.counted is not None)
+    pieces = sum((w.grams / w.portion.counted.grams for w in counted if w.portion.counted is not None), NOTHING)
+    return max(int(number / max(pieces / batch.pieces[0].number, Fraction(1))), 1)

@@ -96,6 +96,7 @@ CHECKS = {
     'tin-fill-odd': Listed('pieces', ('kitchen vessel',), True),
     'tin-lid-unclear': Listed('pieces', ('kitchen vessel',), False),
     'tin-not-named': Listed('pieces', ('a tin loaf',), False),
+    'too-many-to-serve': Listed('keeping', ('preparation',), True),
     'topping-implausible': Listed('composition', ('applied',), False),
     'under-oil-too-long': Listed('keeping', ('good for',), False),
     'vent-never-opened': Listed('baking', ('a hearth loaf',), False),

@@ -344,6 +344,7 @@ REPORTS = {
     'to-as-range': ('error', 'syntax/reports'),
     'too-deep': ('error', 'syntax/reports'),
     'too-many-mistakes': ('note', 'syntax/reports'),
+    'too-many-to-serve': ('note', 'checks/keeping'),
     'too-small-to-weigh': ('warning', 'batch/reports'),
     'topping-implausible': ('warning', 'checks/composition'),
     'touching-nothing': ('error', 'syntax/reports'),

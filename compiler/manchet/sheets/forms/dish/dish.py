@@ -8,7 +8,7 @@ from math import ceil
 
 from manchet.account.piece import sold_pieces
 from manchet.batch.model import StageBatch
-from manchet.batch.parts_needed import is_weighed, parts_needed
+from manchet.batch.parts_needed import is_weighed, parts_needed, plates_at_once
 from manchet.batch.preparations_needed import weighed_beside
 from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
@@ -115,7 +115,7 @@ def _cold_box(ingredient: Ingredient | None, m: Measures) -> tuple[Box, ...]:
 def _rounds(work: Work, m: Measures) -> str:
     """`4 rounds of 6 plates`: so many as its heat takes at a time."""
     plates = work.batch.pieces[0].number
-    a_round = plates_at_once(work)
+    a_round = plates_at_once(work.batch)
     if a_round is None or a_round >= plates:
         return ""
     noun, rounds = work.batch.pieces[0].noun, ceil(plates / a_round)
@@ -124,17 +124,6 @@ def _rounds(work: Work, m: Measures) -> str:
         return m.words.say("dish.rounds", str(rounds), f"{a_round} {noun_for(Fraction(a_round), noun)}")
     said = (str(rounds), str(rounds - 1), f"{a_round} {noun_for(Fraction(a_round), noun)}", m.plain(single(last), 1))
     return m.words.say("dish.last_round", *said)
-
-
-def plates_at_once(work: Work) -> int | None:
-    """How many plates come out of one round of the last step that takes only so many at a time."""
-    step = next((step for step in reversed(work.formula.dough.steps) if step.at_a_time is not None), None)
-    if step is None or step.at_a_time is None:
-        return None
-    plates = work.batch.pieces[0].number
-    counted = [w for w in work.dough.weighed if w.portion.counted is not None]
-    pieces = sum((w.grams / w.portion.counted.grams for w in counted if w.portion.counted), Fraction(0)) / plates
-    return max(int(step.at_a_time / max(pieces, Fraction(1))), 1)
 
 
 class _Writer:
