@@ -154,6 +154,18 @@ def test_of_two_things_that_clash_each_has_its_own_changes_and_some_help_togethe
     assert joint[0].words == ", and ".join(part.words for part in joint[0].parts)
 
 
+def test_what_is_seen_at_once_hides_nothing_else_that_clashes() -> None:
+    """Nobody is there for Mudlark, which is plain; the two of before clash as they did, which has to be searched."""
+    day = two_that_clash()
+    ends = tuple(end._replace(not_before=690) if end.bread == "Mudlark" else end for end in day.ends)
+    shifts = tuple(shift._replace(ends=560) for shift in day.shifts)
+    found = clashes(day._replace(ends=ends, shifts=shifts))
+    assert [clash.breads for clash in found.clashes] == [("Mudlark",), ("Ebb rye", "Tern loaf")]
+    assert [clash.how for clash in found.clashes] == ["seen", "searched"]
+    joint = [remedy.words for remedy in found.remedies if remedy.kind == "together"]
+    assert "without Mudlark, and without Ebb rye" in joint or any("later" in words for words in joint)
+
+
 def cut(seed: int) -> Day:
     """A random day with less of everything: an hour off the first shift, and all due earlier."""
     day = random_day(seed, 5).day

@@ -60,3 +60,20 @@ def test_where_the_first_shift_leads_into_the_day_nothing_is_done_tonight() -> N
     found = page(with_day(plan, plan.day._replace(shifts=tuple(shifts))))
     assert (found.head, found.hours, found.days) == ("Tonight", "first job Thu 20:25", ())
     assert "tell Tom: first job Thu 20:25, Tern loaf poolish: weigh" in found.before_you_go
+
+
+def test_a_break_is_no_first_job() -> None:
+    first = min(range(len(market().day.jobs)), key=lambda at: (market().timetable.shifts[at] != 1, market().begins(at)))
+    jobs = list(market().day.jobs)
+    jobs[first] = jobs[first]._replace(is_break=True)
+    assert (
+        "tell Ines: first job Fri 06:30, Causeway: weigh"
+        not in page(with_day(market(), market().day._replace(jobs=tuple(jobs)))).before_you_go
+    )
+
+
+def test_a_fire_that_is_lit_before_whoever_works_tonight_goes_is_not_left_to_do() -> None:
+    fire = market().day.jobs[market().day.fires[0].light].key
+    assert any("wood laid" in line for line in page().before_you_go)
+    early = with_starts(market(), {fire: market().day.shifts[0].ends - 30})
+    assert not any("wood laid" in line for line in page(early).before_you_go)

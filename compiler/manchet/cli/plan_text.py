@@ -83,9 +83,11 @@ def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
     for fire in day.fires:
         lit = timetable.starts[fire.light]
         hot = of.clock.at(lit + fire.heats)
-        done = "fire out" if any(oven.name == fire.oven and oven.curve for oven in day.ovens) else "hot"
+        does = (
+            "lit; fire out" if any(oven.name == fire.oven and oven.curve for oven in day.ovens) else "switched on; hot"
+        )
         rows.append(
-            (lit, (f"  {show(fire.oven)}", hour(of.clock.at(lit)), f"{hot:%H:%M}", "", f"lit; {done} at {hot:%H:%M}"))
+            (lit, (f"  {show(fire.oven)}", hour(of.clock.at(lit)), f"{hot:%H:%M}", "", f"{does} at {hot:%H:%M}"))
         )
     for at, load in enumerate(day.loads):
         start = timetable.starts[load.put]

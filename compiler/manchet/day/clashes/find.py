@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 from manchet.day.clashes.asking import Inquiry, TimeIsUp
 from manchet.day.clashes.less import on_time, without
@@ -24,16 +24,17 @@ def clashes_of(day: Day, ask: Ask, hour: Hour, elapsed: Callable[[], int]) -> Cl
     `elapsed` tells the seconds since this was asked: after some nine of them nothing more is looked for.
     """
     inquiry = Inquiry(ask, elapsed)
-    strict = on_time(day)
-    found = clashes_seen(strict, hour) or clashes_counted(strict, hour)
-    cores: tuple[ClashCore, ...] = ()
-    if not found:
-        if inquiry.plan(strict) is not None:
-            return None
-        cores = _searched(day, inquiry)
-        found = tuple(_told(core, inquiry, hour, is_only=len(cores) == 1) for core in cores) or (
-            _too_many(day, inquiry),
-        )
+    known: list[tuple[DayClash, ClashCore | None]] = []
+    try:
+        known.extend(_all_found(day, inquiry, hour))
+    except TimeIsUp:
+        known = known or [(_too_many(day, inquiry), None)]
+    if not known:
+        return None
+    cores = tuple(core for _, core in known if core is not None)
+    found = tuple(clash for clash, _ in known)
+    if len(found) == 1:
+        found = (_for_one(found[0]),)
     clashing = [_to_change(day, clash, inquiry) for clash in found]
     if len(found) == 1:
         tried = remedies_of(day, clashing, cores, inquiry, hour)
@@ -61,25 +62,40 @@ def _to_change(day: Day, clash: DayClash, inquiry: Inquiry) -> tuple[str, ...]:
     return breads if is_enough else day.breads
 
 
-def _searched(day: Day, inquiry: Inquiry) -> tuple[ClashCore, ...]:
-    """A smallest set, and another among the breads that are not in it, as long as these clash too."""
-    cores: list[ClashCore] = []
-    rest = day
-    try:
-        while len(cores) < MOST_CLASHES and inquiry.plan(on_time(rest)) is None:
+def _all_found(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[tuple[DayClash, ClashCore | None]]:
+    """What clashes, and what else among the breads that are not in it, as long as these clash too. What is seen or counted goes
+    before what has to be searched; of that, a smallest set."""
+    rest, number = day, 0
+    while rest.breads and number < MOST_CLASHES:
+        strict = on_time(rest)
+        known: list[tuple[DayClash, ClashCore | None]] = [
+            (clash, None) for clash in clashes_seen(strict, hour) or clashes_counted(strict, hour)
+        ]
+        if not known:
+            if inquiry.plan(strict) is not None:
+                return
             core = smallest(rest, inquiry)
             if core is None:
-                break
-            cores.append(core)
-            rest = without(rest, frozenset(core.breads))
-    except TimeIsUp:
-        pass
-    return tuple(cores)
+                if not number:
+                    yield _too_many(day, inquiry), None
+                return
+            known = [(_told(core, inquiry, hour), core)]
+        yield from known
+        theirs = frozenset(bread for clash, _ in known for bread in clash.breads)
+        if not theirs:
+            return
+        rest, number = without(rest, theirs), number + len(known)
 
 
-def _told(core: ClashCore, inquiry: Inquiry, hour: Hour, *, is_only: bool) -> DayClash:
+def _for_one(clash: DayClash) -> DayClash:
+    """A smallest set of breads is not the only one."""
+    is_one = clash.how == "searched" and clash.is_certain and len(clash.reasons) > 0 and len(clash.breads) > 1
+    return clash._replace(head=f"for one thing, {clash.head}") if is_one else clash
+
+
+def _told(core: ClashCore, inquiry: Inquiry, hour: Hour) -> DayClash:
     try:
-        return clash_of(core, inquiry, hour, is_only=is_only)
+        return clash_of(core, inquiry, hour)
     except TimeIsUp:
         return DayClash(
             f"{and_list(core.breads)} can't all be done on time", core.breads, "searched", inquiry.is_certain

@@ -35,9 +35,10 @@ def with_mends(
 
 
 def together(day: Day, clashes: Sequence[DayClash], inquiry: Inquiry) -> tuple[Remedy, ...]:
-    """One change of each clash, where all of them make the day: those that leave out least and move least first."""
+    """One change of each clash (one that mends several stands once), where all of them make the day: those that leave out least and move least first."""
     found: list[Remedy] = []
-    ways = sorted(product(*(clash.remedies for clash in clashes)), key=_cost)
+    each_once = (tuple(dict.fromkeys(way)) for way in product(*(clash.remedies for clash in clashes)))
+    ways = sorted(dict.fromkeys(each_once), key=_cost)
     with suppress(TimeIsUp):
         for way in ways[:MOST_TRIED]:
             if len(found) < MOST_SAID and inquiry.plan(on_time(eased_day(day, way))) is not None:

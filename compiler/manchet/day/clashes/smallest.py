@@ -63,18 +63,15 @@ def _smallest_breads(day: Day, inquiry: Inquiry) -> list[str]:
     return kept
 
 
-def clash_of(core: ClashCore, inquiry: Inquiry, hour: Hour, *, is_only: bool = True) -> DayClash:
-    """`is_only`: nothing else is known to clash, though something else may."""
+def clash_of(core: ClashCore, inquiry: Inquiry, hour: Hour) -> DayClash:
     names = and_list(core.breads)
     told = [words for rule in core.rules for words in [_stands_against(core, rule, inquiry, hour)] if words]
     if len(core.breads) == 1:
-        head = f"{names} can't be done on time even by itself"
+        head = f"{names} can't be done on time, even with nothing else to do"
     elif len(core.breads) == 2:
         head = f"{names} can't both be done on time"
     else:
         head = f"{names} can't all be done on time"
-    if is_only and len(core.breads) > 1:
-        head = f"for one thing, {head}"
     if not inquiry.is_certain:
         head = f"no plan was found that has {names} on time, which does not prove that there is none"
     return DayClash(head, core.breads, "searched", inquiry.is_certain, tuple(told))

@@ -46,9 +46,15 @@ def leaving(plan: DayPlan, shift: int) -> Leaving:
         tuple(fire for fire in day.fires if after >= 0 and plan.timetable.shifts[fire.light] == after),
         tuple(sorted(stands, key=lambda wait: plan.begins(wait.after))),
         after,
-        -1 if after < 0 else plan.of_shift(after)[0],
+        -1 if after < 0 else _first_work(plan, after),
         back,
     )
+
+
+def _first_work(plan: DayPlan, shift: int) -> int:
+    """Of what a shift does the first that is no break, if it has any."""
+    jobs = plan.of_shift(shift)
+    return next((at for at in jobs if not plan.day.jobs[at].is_break), jobs[0])
 
 
 def _put_back(plan: DayPlan, job: int) -> list[int]:

@@ -33,7 +33,7 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
         hours = words.say("tonight.from", wall.moment(min(plan.timetable.starts)))
     go = [
         *(before_you_go(plan, first, m) if evening else _first_job(plan, wall)),
-        *_fires(plan, m),
+        *_fires(plan, said.ends if evening else plan.day.begins, m),
         *_there(plan, m),
         *_pots(plan, m),
     ]
@@ -57,15 +57,16 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
 
 
 def _first_job(plan: DayPlan, wall: WallTime) -> Iterator[str]:
-    job = min(range(len(plan.day.jobs)), key=plan.begins)
+    job = min((at for at, job in enumerate(plan.day.jobs) if not job.is_break), key=plan.begins)
     shift = plan.timetable.shifts[job]
     name = plan.day.shifts[shift].name if shift >= 0 else ""
     brief = JobWords(plan, works_of(plan), wall.m).brief(job)
     yield wall.m.words.say("go.next", name, wall.moment(plan.begins(job)), brief)
 
 
-def _fires(plan: DayPlan, m: Measures) -> Iterator[str]:
-    return (fire_laid(plan, fire, m) for fire in plan.day.fires)
+def _fires(plan: DayPlan, left_at: int, m: Measures) -> Iterator[str]:
+    """Those still to be lit when whoever works tonight goes."""
+    return (fire_laid(plan, fire, m) for fire in plan.day.fires if plan.begins(fire.light) >= left_at)
 
 
 def _pots(plan: DayPlan, m: Measures) -> Iterator[str]:
