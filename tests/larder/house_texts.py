@@ -9,8 +9,9 @@ from manchet.larder.book import Larder, builtin
 from manchet.larder.densities import weight_of
 from manchet.larder.ingredient import Ingredient, Question
 from manchet.larder.reading import ingredients_of
+from manchet.larder.stocktake import newest_stock
 from manchet.source.text import SourceText
-from manchet.syntax.nodes import BlockHead, Entry, MaterialNode
+from manchet.syntax.nodes import BlockHead, Entry, MaterialNode, StockHead
 from manchet.syntax.parser import parse
 
 
@@ -33,7 +34,7 @@ def house(text: str) -> tuple[Larder, Kitchen, list[Diagnostic]]:
 
 
 def reports_on(text: str) -> list[Diagnostic]:
-    """All of them, those on the weights of a formula's materials included."""
+    """All of them, those on the weights of a formula's materials and on a stocktake included."""
     larder, kitchen, reports = house(text)
     for block in parse(SourceText("house.bake", text)).value.entries:
         if isinstance(block.node, BlockHead) and block.node.word == "formula":
@@ -41,7 +42,10 @@ def reports_on(text: str) -> list[Diagnostic]:
                 if isinstance(entry.node, MaterialNode):
                     ingredient = larder.ingredient(entry.node.name.text)
                     reports += weight_of(entry.node.amount, ingredient, kitchen.measures, entry.line).diagnostics
-    return reports
+    stocks = [
+        block for block in parse(SourceText("house.bake", text)).value.entries if isinstance(block.node, StockHead)
+    ]
+    return [*reports, *newest_stock(stocks, larder).diagnostics]
 
 
 def ingredient_called(larder: Larder, name: str) -> Ingredient:

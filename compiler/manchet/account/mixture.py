@@ -15,7 +15,7 @@ from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
 
 if TYPE_CHECKING:
-    from manchet.larder.selling import ListedAs
+    from manchet.larder.ingredient import ListedAs
 
 NOTHING = Fraction(0)
 ONE = Fraction(1)

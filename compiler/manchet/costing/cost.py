@@ -36,7 +36,7 @@ class CostLine(NamedTuple):
     money: Fraction | None
 
 
-class Share(NamedTuple):
+class CostShare(NamedTuple):
     """A part of the total: `grams` 0 where it is not of a weight."""
 
     name: str
@@ -62,8 +62,8 @@ class Cost(NamedTuple):
     """What has none; water is not counted among them."""
     free_water: bool
     """Water is weighed, and the larder has no price for it."""
-    by_stage: tuple[Share, ...]
-    spare: tuple[Share, ...]
+    by_stage: tuple[CostShare, ...]
+    spare: tuple[CostShare, ...]
     """What of it becomes no bread: left in bowl and on bench, left of a bath, kept for the pot."""
     from_pot: Fraction
     pieces: tuple[PieceCost, ...]
@@ -105,7 +105,7 @@ def cost_of(work: Work) -> Outcome[Cost | None]:
 
     places = dict.fromkeys(line.where for line in charges.lines)
     stages = tuple(
-        Share(
+        CostShare(
             where,
             sum((line.grams for line in charges.lines if line.where == where), NOTHING),
             worth(line for line in charges.lines if line.where == where),
@@ -114,10 +114,10 @@ def cost_of(work: Work) -> Outcome[Cost | None]:
     )
     money_of = {share.name: share.money for share in stages}
     in_dough = worth(line for line in charges.lines if line.where in _in_dough(work) and not line.noun)
-    spare = [Share(one.what, one.grams, money_of.get(one.what, NOTHING) * one.share) for one in charges.spare]
+    spare = [CostShare(one.what, one.grams, money_of.get(one.what, NOTHING) * one.share) for one in charges.spare]
     lost = work.batch.dough - work.batch.divided
     if lost:
-        spare.append(Share("", lost, in_dough * lost / work.batch.dough))
+        spare.append(CostShare("", lost, in_dough * lost / work.batch.dough))
     for made in work.batch.stages:
         for name, grams in (
             *made.kept,
@@ -125,7 +125,7 @@ def cost_of(work: Work) -> Outcome[Cost | None]:
         ):
             if made.out and grams:
                 spare.append(
-                    Share(name or made.stage.name, grams, money_of.get(made.stage.name, NOTHING) * grams / made.out)
+                    CostShare(name or made.stage.name, grams, money_of.get(made.stage.name, NOTHING) * grams / made.out)
                 )
     cost = Cost(
         currency=known[0].money.currency,

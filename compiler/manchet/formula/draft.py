@@ -17,7 +17,7 @@ from manchet.syntax import nodes
 
 if TYPE_CHECKING:
     from manchet.formula.sale import Sale
-    from manchet.larder.selling import ListedAs
+    from manchet.larder.ingredient import ListedAs
 
 
 class Item(NamedTuple):

@@ -34,7 +34,7 @@ from manchet.syntax.vocabulary import COOKS, KIND, NO_KIND, Kind
 
 if TYPE_CHECKING:
     from manchet.formula.sale import Sale
-    from manchet.larder.selling import ListedAs
+    from manchet.larder.ingredient import ListedAs
 
 
 class Way(Enum):

@@ -15,7 +15,8 @@ from manchet.diagnostics.reports import report
 from manchet.formula.measures import celsius
 from manchet.formula.ranges import Range
 from manchet.larder.figures import worth
-from manchet.larder.selling import Contact, ListedAs, contact_of, listed_as, money_of, share_of
+from manchet.larder.ingredient import ListedAs
+from manchet.larder.selling import Contact, contact_of, listed_as, money_of, share_of
 from manchet.quantities.dates import is_day
 from manchet.quantities.money import Money
 from manchet.quantities.units import MASS, TIME

@@ -7,7 +7,8 @@ from collections.abc import Iterable
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
-from manchet.larder.selling import ListedAs, listed_as
+from manchet.larder.ingredient import ListedAs
+from manchet.larder.selling import listed_as
 from manchet.syntax.nodes import Entry, Setting
 
 

@@ -10,7 +10,7 @@ from manchet.label.markets import allergen_list
 from manchet.records import NamedTuple
 
 if TYPE_CHECKING:
-    from manchet.larder.selling import ListedAs
+    from manchet.larder.ingredient import ListedAs
 
 
 class Run(NamedTuple):

@@ -4,13 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from fractions import Fraction
-from typing import TYPE_CHECKING
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.records import NamedTuple
-
-if TYPE_CHECKING:
-    from manchet.larder.selling import ListedAs
 
 FLOUR_CLASSES = frozenset({"wheat flour", "rye flour", "other flour", "starch"})
 """Classes that count towards the 100 % unless an entry or a line overrules it."""
@@ -56,6 +52,14 @@ class Takes(NamedTuple):
     @property
     def likely(self) -> Fraction:
         return (self.low + self.high) / 2
+
+
+class ListedAs(NamedTuple):
+    """The name in a list of ingredients. `market` is "EU", "Britain" or "US", "" for every market without a line of its own."""
+
+    text: str
+    market: str
+    place: Place
 
 
 class Price(NamedTuple):

@@ -10,6 +10,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.larder.allergens import allergens_of
+from manchet.larder.ingredient import ListedAs
 from manchet.quantities.money import CURRENCIES, SIGNS, Money
 from manchet.records import NamedTuple
 from manchet.source.text import Line
@@ -17,14 +18,6 @@ from manchet.syntax.nodes import Amount, Setting, Word
 
 MARKETS = {"eu": "EU", "europe": "EU", "britain": "Britain", "gb": "Britain", "uk": "Britain", "us": "US", "usa": "US"}
 """Whose law a label keeps, by the spellings that are read."""
-
-
-class ListedAs(NamedTuple):
-    """The name in a list of ingredients. `market` is one of `MARKETS`' values, "" for every market without a line of its own."""
-
-    text: str
-    market: str
-    place: Place
 
 
 class Contact(NamedTuple):

@@ -12,7 +12,7 @@ from fractions import Fraction
 from functools import cache
 from typing import Any
 
-from manchet.larder.ingredient import NOWHERE, Blend, Ingredient, Question, Takes, names_of
+from manchet.larder.ingredient import NOWHERE, Blend, Ingredient, ListedAs, Question, Takes, names_of
 from manchet.larder.names import key
 
 _ASKED = "?"
@@ -78,8 +78,6 @@ _FIGURES = ("sulphites", "protein_factor", "ph", "water_activity")
 
 
 def _with_sale_facts(entry: Ingredient, facts: str) -> Ingredient:
-    from manchet.larder.selling import ListedAs  # few entries have one
-
     for fact in facts.split(_NEXT):
         word, _, said = fact.partition(" ")
         before, _, after = said.partition(": ")
