@@ -111,6 +111,8 @@ class Form(NamedTuple):
     preparations: OfPreparations = OfPreparations.ALWAYS
     of_dishes: bool = False
     """Printed of dishes, and of nothing else."""
+    dishes_too: bool = False
+    """Printed of breads and of dishes."""
     compares: bool = False
     """Says what was otherwise in the version before."""
     fits: Callable[[Kitchen], bool] = fits_any
@@ -123,7 +125,7 @@ class Form(NamedTuple):
     def prints(self, formula: Formula, named: bool) -> bool:
         """Of a bread, a dish, or a preparation that was or was not asked for by name."""
         if formula.dish or self.of_dishes:
-            return formula.dish and self.of_dishes
+            return formula.dish and (self.of_dishes or self.dishes_too)
         if not formula.preparation or self.preparations is OfPreparations.ALWAYS:
             return True
         return named and self.preparations is OfPreparations.NAMED

@@ -32,6 +32,7 @@ FORM = Form(
     render=render,
     layouts=(PageLayout("normal"), PageLayout("tight", 80)),
     preparations=OfPreparations.NAMED,
+    dishes_too=True,
     none_made=(
         "no cost was worked out: nothing that is weighed has a price in the larder, in a line such as "
         "`price 21.40 EUR for 25 kg on 2026-09-14`"
