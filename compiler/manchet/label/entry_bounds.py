@@ -11,7 +11,7 @@ from fractions import Fraction
 from functools import cache
 
 from manchet.label.conventions import ENERGY, NITROGEN, SALT_OF_SODIUM, SODIUM_OF_TABLE_SALT
-from manchet.label.span import NONE_OF_IT, Between, exactly
+from manchet.label.span import NONE_OF_IT, LowHigh, exactly
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
 
@@ -29,48 +29,48 @@ NOT_FOOD = frozenset({"water", "salt", "lye", "packaging"})
 RARE = frozenset({"alcohol", "acid", "polyols"})
 """Said where there is some; an entry that says nothing of them has none to speak of. Our rule."""
 MOST_SODIUM = Fraction(SODIUM_OF_TABLE_SALT * 100)
-FACTORS = Between(Fraction("5.7"), NITROGEN)
-"""Between these lies a nitrogen factor that a table of plants and dairy does not give."""
+FACTORS = LowHigh(Fraction("5.7"), NITROGEN)
+"""LowHigh these lies a nitrogen factor that a table of plants and dairy does not give."""
 
 
 class Bounds(NamedTuple):
     """Of 100 g. `held` has a span for each of HELD, protein and carbohydrate as the table has them."""
 
-    held: Mapping[str, Between]
-    factor: Between
+    held: Mapping[str, LowHigh]
+    factor: LowHigh
     """By what the protein of the table was worked out from its nitrogen."""
     missing: tuple[str, ...]
     """The figures that the entry does not give."""
-    left: Between
+    left: LowHigh
     """Grams that no known figure accounts for: what all that is missing can be together."""
 
     @property
-    def protein_by_nitrogen(self) -> Between:
+    def protein_by_nitrogen(self) -> LowHigh:
         """Protein as nitrogen x 6.25."""
         protein = self.held["protein"]
-        return Between(protein.low * NITROGEN / self.factor.high, protein.high * NITROGEN / self.factor.low)
+        return LowHigh(protein.low * NITROGEN / self.factor.high, protein.high * NITROGEN / self.factor.low)
 
     @property
-    def carbohydrate_by_difference(self) -> Between:
+    def carbohydrate_by_difference(self) -> LowHigh:
         """Carbohydrate less what protein by 6.25 is more than the table's: the table's is what all else leaves of 100 g."""
         protein, carbohydrate = self.held["protein"], self.held["carbohydrate"]
-        more = Between(protein.low * (NITROGEN / self.factor.high - 1), protein.high * (NITROGEN / self.factor.low - 1))
-        return Between(max(carbohydrate.low - more.high, NOTHING), max(carbohydrate.high - more.low, NOTHING))
+        more = LowHigh(protein.low * (NITROGEN / self.factor.high - 1), protein.high * (NITROGEN / self.factor.low - 1))
+        return LowHigh(max(carbohydrate.low - more.high, NOTHING), max(carbohydrate.high - more.low, NOTHING))
 
 
 @cache
-def _by_class(class_: str) -> Mapping[str, Between]:
+def _by_class(class_: str) -> Mapping[str, LowHigh]:
     """Of the built-in entries of a class that are known, least and most, a quarter wider."""
     found: dict[str, list[Fraction]] = {}
     for entry in _built_in(class_):
         for name, figure in _known(entry).items():
             found.setdefault(name, []).append(figure)
-    return {name: _wider(Between(min(known), max(known))) for name, known in found.items() if len(known) > 1}
+    return {name: _wider(LowHigh(min(known), max(known))) for name, known in found.items() if len(known) > 1}
 
 
-def _wider(span: Between) -> Between:
+def _wider(span: LowHigh) -> LowHigh:
     more = span.width * WIDER / 2
-    return Between(max(span.low - more, NOTHING), min(span.high + more, HUNDRED))
+    return LowHigh(max(span.low - more, NOTHING), min(span.high + more, HUNDRED))
 
 
 def _known(entry: Ingredient) -> dict[str, Fraction]:
@@ -101,7 +101,7 @@ def bounds_of(entry: Ingredient) -> Bounds:
     if entry.class_ in ("salt", "lye"):
         accounted = HUNDRED
     rest = max(HUNDRED - accounted, NOTHING)
-    held: dict[str, Between] = {}
+    held: dict[str, LowHigh] = {}
     missing: list[str] = []
     for name in HELD:
         if name in known:
@@ -111,15 +111,15 @@ def bounds_of(entry: Ingredient) -> Bounds:
         else:
             missing.append(name)
             most = held[PARTS_OF[name]].high if name in PARTS_OF else MOST_SODIUM if name == "sodium" else rest
-            span = Between(NOTHING, most)
+            span = LowHigh(NOTHING, most)
             held[name] = class_[name].within(span) if name in class_ else span
     unknown_wholes = [name for name in WHOLES if name not in known and name not in RARE and name != "ash"]
-    left = Between(NOTHING, rest) if unknown_wholes and not nothing_more else NONE_OF_IT
+    left = LowHigh(NOTHING, rest) if unknown_wholes and not nothing_more else NONE_OF_IT
     factor = FACTORS if entry.protein_factor is None else exactly(entry.protein_factor)
     return Bounds(held, factor, tuple(missing), left)
 
 
-def energy_of(entry: Ingredient, market: str, unit: str) -> Between:
+def energy_of(entry: Ingredient, market: str, unit: str) -> LowHigh:
     """What 100 g are worth in `kj` or `kcal`, bounded for the entry as a whole and not by the worst of each of its figures: what is
     known at its factors, and between nothing and fat for each gram of what is not; closer by its class.
 
@@ -128,7 +128,7 @@ def energy_of(entry: Ingredient, market: str, unit: str) -> Between:
     worth, left = _known_energy(entry, market, unit)
     if not left:
         return exactly(worth)
-    span = Between(worth, worth + left * factors_of(market, unit)["fat"])
+    span = LowHigh(worth, worth + left * factors_of(market, unit)["fat"])
     of_class = _class_energy(entry.class_, market, unit)
     return span if of_class is None else of_class.within(span)
 
@@ -145,7 +145,7 @@ def _known_energy(entry: Ingredient, market: str, unit: str) -> tuple[Fraction, 
 
 
 @cache
-def _class_energy(class_: str, market: str, unit: str) -> Between | None:
+def _class_energy(class_: str, market: str, unit: str) -> LowHigh | None:
     """Of the built-in entries of a class that leave nothing open, the least and the most, a quarter wider."""
     found = [
         worth
@@ -155,9 +155,9 @@ def _class_energy(class_: str, market: str, unit: str) -> Between | None:
     ]
     if len(found) < 2:
         return None
-    span = Between(min(found), max(found))
+    span = LowHigh(min(found), max(found))
     more = span.width * WIDER / 2
-    return Between(max(span.low - more, NOTHING), span.high + more)
+    return LowHigh(max(span.low - more, NOTHING), span.high + more)
 
 
 def _built_in(class_: str) -> list[Ingredient]:

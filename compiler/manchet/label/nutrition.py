@@ -21,7 +21,7 @@ from manchet.label.conventions import (
 )
 from manchet.label.entry_bounds import Bounds, bounds_of, energy_of, factors_of
 from manchet.label.markets import US
-from manchet.label.span import NONE_OF_IT, Between
+from manchet.label.span import NONE_OF_IT, LowHigh
 from manchet.larder.ingredient import Ingredient
 from manchet.quantities.printing import decimal
 from manchet.records import NamedTuple
@@ -38,7 +38,7 @@ class Share(NamedTuple):
     """What one ingredient brings of a line, in 100 g of the food."""
 
     ingredient: Ingredient
-    span: Between
+    span: LowHigh
 
 
 class PanelLine(NamedTuple):
@@ -46,7 +46,7 @@ class PanelLine(NamedTuple):
 
     name: str
     unit: str
-    span: Between
+    span: LowHigh
     text: str
     """As it is printed; "" where it cannot be said."""
     shares: tuple[Share, ...] = ()
@@ -133,7 +133,7 @@ def _counted(piece: SoldPiece, weight: Fraction) -> Iterator[PanelEntry]:
             yield one(content, NOTHING, content.grams * taken.most)
 
 
-def _part(name: str, bounds: Bounds) -> Between:
+def _part(name: str, bounds: Bounds) -> LowHigh:
     """Of 100 g of an entry, as the EU and Britain count it."""
     if name == "protein":
         return bounds.protein_by_nitrogen
@@ -144,7 +144,7 @@ def _part(name: str, bounds: Bounds) -> Between:
     return bounds.held[name]
 
 
-def _line(name: str, unit: str, per_100_g: list[Between], counted: list[PanelEntry], market: str) -> PanelLine:
+def _line(name: str, unit: str, per_100_g: list[LowHigh], counted: list[PanelEntry], market: str) -> PanelLine:
     shares = tuple(
         Share(one.entry, _brought(name, span, one, market)) for span, one in zip(per_100_g, counted, strict=True)
     )
@@ -153,7 +153,7 @@ def _line(name: str, unit: str, per_100_g: list[Between], counted: list[PanelEnt
     return PanelLine(name, unit, span, _said(line, span), _by_entry(shares))
 
 
-def _brought(name: str, span: Between, one: PanelEntry, market: str) -> Between:
+def _brought(name: str, span: LowHigh, one: PanelEntry, market: str) -> LowHigh:
     """What an entry brings to 100 g of the food: less what a drained liquid may have taken of it, and less the alcohol that the heat may
     have taken."""
     low, high = span.low * one.low / 100, span.high * one.high / 100
@@ -168,10 +168,10 @@ def _brought(name: str, span: Between, one: PanelEntry, market: str) -> Between:
         factors = factors_of(market, unit)
         gone = held["sugars"].high * factors["carbohydrate"] * share * one.leached
         gone += held["alcohol"].high * factors["alcohol"] * share if one.heated else NOTHING
-    return Between(max(low - gone, NOTHING), high)
+    return LowHigh(max(low - gone, NOTHING), high)
 
 
-def _sum(spans: Iterator[Between]) -> Between:
+def _sum(spans: Iterator[LowHigh]) -> LowHigh:
     found = NONE_OF_IT
     for span in spans:
         found = found.plus(span)
@@ -186,7 +186,7 @@ def _by_entry(shares: tuple[Share, ...]) -> tuple[Share, ...]:
     return tuple(found.values())
 
 
-def _said(line: str, span: Between) -> str:
+def _said(line: str, span: LowHigh) -> str:
     """Both ends print the same; or the span is so small beside the tolerance that its middle is printed; else nothing."""
     low, high = eu_text(line, span.low), eu_text(line, span.high)
     if low == high:
@@ -212,13 +212,13 @@ def _us_lines(counted: list[PanelEntry], servings: Fraction) -> Iterator[PanelLi
         yield _us_line(name, "mg" if name == "sodium" else "g", spans, counted, servings)
 
 
-def _us_part(name: str, bounds: Bounds) -> Between:
+def _us_part(name: str, bounds: Bounds) -> LowHigh:
     held = bounds.held
     return held["carbohydrate"].plus(held["fibre"]) if name == "carbohydrate" else held[name]
 
 
 def _us_line(
-    name: str, unit: str, per_100_g: list[Between], counted: list[PanelEntry], servings: Fraction
+    name: str, unit: str, per_100_g: list[LowHigh], counted: list[PanelEntry], servings: Fraction
 ) -> PanelLine:
     scale = servings * (MILLIGRAMS if unit == "mg" else 1)
     shares = tuple(
@@ -231,7 +231,7 @@ def _us_line(
     )
 
 
-def _us_said(line: str, span: Between, servings: Fraction) -> str:
+def _us_said(line: str, span: LowHigh, servings: Fraction) -> str:
     low, high = us_text(line, span.low), us_text(line, span.high)
     if low == high:
         return low

@@ -9,7 +9,7 @@ from manchet.records import NamedTuple
 NOTHING = Fraction(0)
 
 
-class Between(NamedTuple):
+class LowHigh(NamedTuple):
     """From `low` to `high`; both alike where it is known."""
 
     low: Fraction
@@ -27,21 +27,21 @@ class Between(NamedTuple):
     def is_known(self) -> bool:
         return self.low == self.high
 
-    def plus(self, other: Between) -> Between:
-        return Between(self.low + other.low, self.high + other.high)
+    def plus(self, other: LowHigh) -> LowHigh:
+        return LowHigh(self.low + other.low, self.high + other.high)
 
-    def times(self, factor: Fraction) -> Between:
+    def times(self, factor: Fraction) -> LowHigh:
         """By a factor of 0 or more."""
-        return Between(self.low * factor, self.high * factor)
+        return LowHigh(self.low * factor, self.high * factor)
 
-    def within(self, other: Between) -> Between:
+    def within(self, other: LowHigh) -> LowHigh:
         """What both allow; `other` where they have nothing in common, which what bounds it cannot say."""
         low, high = max(self.low, other.low), min(self.high, other.high)
-        return Between(low, high) if low <= high else other
+        return LowHigh(low, high) if low <= high else other
 
 
-NONE_OF_IT = Between(NOTHING, NOTHING)
+NONE_OF_IT = LowHigh(NOTHING, NOTHING)
 
 
-def exactly(value: Fraction) -> Between:
-    return Between(value, value)
+def exactly(value: Fraction) -> LowHigh:
+    return LowHigh(value, value)

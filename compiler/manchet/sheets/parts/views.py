@@ -167,3 +167,22 @@ class OverallShare(NamedTuple):
     name: str
     percent: str
     was: str = ""
+
+
+class AlsoContains(NamedTuple):
+    """What is in one sort of piece beside what is in all."""
+
+    noun: str
+    words: tuple[str, ...]
+
+
+class AllergenLine(NamedTuple):
+    """The allergens of what is made. Nothing here says that something is not in it."""
+
+    contains: tuple[str, ...] = ()
+    """What is in all of it."""
+    also: tuple[AlsoContains, ...] = ()
+    unknown: tuple[str, ...] = ()
+    """What nobody knows, each with its ingredient."""
+    may: tuple[str, ...] = ()
+    """What may be in it, as the operator or a packet states."""

@@ -17,6 +17,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.foot import overall_shares, per_cents_of
 from manchet.sheets.parts.line_names import line_name
@@ -66,6 +67,7 @@ def class_set(home: HomeWork, issue: Issue, house: House, benches: int) -> Class
             *(words["class." + what] for what in ("start", "out", "to_say")),
         ),
         benches=tuple(words.say("class.bench", str(n + 1)) for n in range(benches)),
+        contains=allergen_line(home.work, m, stated=False),
     )
 
 

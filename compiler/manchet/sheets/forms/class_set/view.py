@@ -6,7 +6,7 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import OverallShare
+from manchet.sheets.parts.views import AllergenLine, OverallShare
 
 
 class ClassRow(NamedTuple):
@@ -49,4 +49,5 @@ class ClassSet(NamedTuple):
     readings: tuple[str, ...]
     """What is written down of each bench."""
     benches: tuple[str, ...]
+    contains: AllergenLine = AllergenLine()
     form: Literal["class"] = "class"

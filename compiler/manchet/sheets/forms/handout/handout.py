@@ -23,6 +23,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import BOTH, Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.caution import caution_note, cautions_for_eaters, cautions_of_no_stage
 from manchet.sheets.parts.foot import overall_shares, per_cents_of
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
@@ -73,6 +74,7 @@ def handout(home: HomeWork, issue: Issue, house: House, pictures: Pictures, blan
             formula.name, formula.about, words["language"], makes, _to_buy(work, m), before, method,
             RecipeTimes(course.baked, course.total),
         ),
+        contains=allergen_line(work, m, stated=False),
     )  # fmt: skip
 
 

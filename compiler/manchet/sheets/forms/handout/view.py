@@ -6,7 +6,7 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import CautionNote, Illustration, OverallShare
+from manchet.sheets.parts.views import AllergenLine, CautionNote, Illustration, OverallShare
 
 
 class HomeRow(NamedTuple):
@@ -175,6 +175,7 @@ class Handout(NamedTuple):
     notes: tuple[str, ...]
     recipe: str
     """The same for machines: JSON-LD in the words of schema.org, fit to stand in HTML."""
+    contains: AllergenLine = AllergenLine()
     form: Literal["handout"] = "handout"
     swapped: tuple[str, ...] = ()
     """What was swapped, as on the prep sheet."""

@@ -32,6 +32,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.approval import no_longer_approved, status_of
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_of_no_stage, cautions_of_stage
@@ -94,6 +95,7 @@ def prep_sheet(
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own_illustrations(formula.pictures, pictures),
         notes=(*(() if formula.preparation else formula.notes), *scale_notes(tables, m)),
+        contains=allergen_line(work, m),
     )  # fmt: skip
 
 

@@ -7,6 +7,7 @@ from typing import Literal
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
 from manchet.sheets.parts.views import (
+    AllergenLine,
     BakePhase,
     Box,
     CautionNote,
@@ -275,6 +276,7 @@ class PrepSheet(NamedTuple):
     notes: tuple[str, ...] = ()
     water: WaterPanel | None = None
     waits: tuple[OtherWaits, ...] = ()
+    contains: AllergenLine = AllergenLine()
     form: Literal["sheet"] = "sheet"
     swapped: tuple[str, ...] = ()
     """What was swapped, by what factor and source, and what moved with it; waits that were moved: a line each."""

@@ -27,6 +27,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import NBSP, Measures, Weight
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage
 from manchet.sheets.parts.far_from_written import far_stage_notes
@@ -115,6 +116,7 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
         stages=tuple(_stage(Bowl(one, work, m), pictures) for one in before),
         pieces=", ".join(_pieces(piece, m) for piece in work.batch.pieces),
         ahead=tuple(_goes_in(work, m)),
+        contains=allergen_line(work, m),
     )
 
 

@@ -6,7 +6,7 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import AheadItem, Box, CautionNote, Illustration, WeighRow
+from manchet.sheets.parts.views import AheadItem, AllergenLine, Box, CautionNote, Illustration, WeighRow
 
 
 class WantedBy(NamedTuple):
@@ -98,6 +98,7 @@ class PreparationBlock(NamedTuple):
     """`30 patties × 60 g` as they are weighed off."""
     ahead: tuple[AheadItem, ...] = ()
     """What of it is another preparation, made ahead."""
+    contains: AllergenLine = AllergenLine()
 
 
 class Preparations(NamedTuple):

@@ -40,6 +40,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import HOUR, Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.clock_lines import clock_lines
 from manchet.sheets.parts.swap_lines import swap_lines
 from manchet.sheets.parts.wait_lines import wait_lines
@@ -80,6 +81,7 @@ def timing_card(work: Work, when: When, issue: Issue, house: House) -> TimingCar
         estimates=words["day.estimates"] if any(_estimates(days)) else "",
         swapped=(*swap_lines(card.swapped, m), *wait_lines(card.moved, m)),
         clock_changes=clock_lines(card.clock_changes, m),
+        contains=allergen_line(work, m),
     )
 
 

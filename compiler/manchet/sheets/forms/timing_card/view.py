@@ -6,7 +6,7 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import Illustration
+from manchet.sheets.parts.views import AllergenLine, Illustration
 
 
 class CardWeight(NamedTuple):
@@ -168,4 +168,5 @@ class TimingCard(NamedTuple):
     """What was swapped, as on the prep sheet."""
     clock_changes: tuple[str, ...] = ()
     """That the clocks change between the first line and the last."""
+    contains: AllergenLine = AllergenLine()
     form: Literal["card"] = "card"

@@ -1,0 +1,73 @@
+"""What may get into a food beside what is in it: as the operator states it, never worked out from what else is made in the house."""
+
+from __future__ import annotations
+
+from manchet.account.piece import SoldPiece
+from manchet.batch.work import Work
+from manchet.formula.nouns import same_noun
+from manchet.label.allergens import AllergenAnswer, all_findings, every_content
+from manchet.larder.allergens import ALLERGENS
+from manchet.larder.selling import Contact
+from manchet.records import NamedTuple
+
+
+class Judged(NamedTuple):
+    """An allergen that may be in a food, or is kept apart from it, and why; `because` is "" of an ingredient's own packet."""
+
+    allergen: str
+    because: str
+
+
+def may_contain(work: Work, piece: SoldPiece) -> tuple[Judged, ...]:
+    """What may be in it: as the formula or its kitchen states, and as the packets of its ingredients do. Nothing that is in it."""
+    there = _in_it(piece)
+    found = {one.allergen: one.because for one in may_by_packet(piece)} | _stated(work, piece, apart=False)
+    return _in_order({allergen: because for allergen, because in found.items() if allergen not in there})
+
+
+def may_by_packet(piece: SoldPiece) -> tuple[Judged, ...]:
+    """What may be in it because it may be in one of its ingredients, as their packets state."""
+    there = _in_it(piece)
+    found: dict[str, str] = {}
+    for content in every_content(piece.mixture):
+        for allergen in content.ingredient.may_contain:
+            if allergen not in there:
+                found.setdefault(allergen, f"it may be in the {content.ingredient.name}")
+    return _in_order(found)
+
+
+def kept_apart(work: Work, piece: SoldPiece) -> tuple[Judged, ...]:
+    """What it is kept apart from, as is stated: not what is in it, or may be."""
+    others = _in_it(piece) | {one.allergen for one in may_contain(work, piece)}
+    found = _stated(work, piece, apart=True)
+    return _in_order({allergen: because for allergen, because in found.items() if allergen not in others})
+
+
+def fallen(work: Work, piece: SoldPiece) -> tuple[tuple[Contact, str], ...]:
+    """Statements that a food is kept apart from what is in it: each with the allergen. Nothing of that is printed."""
+    there = _in_it(piece)
+    own = () if work.formula.sale is None else work.formula.sale.contacts
+    return tuple((one, word) for one in own if one.apart for word in one.allergens if word in there)
+
+
+def _stated(work: Work, piece: SoldPiece, apart: bool) -> dict[str, str]:
+    """By allergen; what is said of a sort of piece before what is said of the formula, and that before the kitchen's."""
+    formula = work.formula
+    branch = next((one for one in formula.branches if one.noun and same_noun(one.noun, piece.noun)), None)
+    sales = (None if branch is None else branch.sale, formula.sale)
+    contacts = [one for sale in sales if sale is not None for one in sale.contacts]
+    contacts += work.kitchen.selling.contacts
+    found: dict[str, str] = {}
+    for one in contacts:
+        if one.apart is apart:
+            for allergen in one.allergens:
+                found.setdefault(allergen, one.because)
+    return found
+
+
+def _in_it(piece: SoldPiece) -> frozenset[str]:
+    return frozenset(one.allergen for one in all_findings(piece) if one.answer is AllergenAnswer.HAS)
+
+
+def _in_order(found: dict[str, str]) -> tuple[Judged, ...]:
+    return tuple(Judged(word, found[word]) for word in ALLERGENS if word in found)
