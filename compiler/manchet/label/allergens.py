@@ -142,7 +142,7 @@ def _sulphites(piece: SoldPiece, market: str) -> AllergenFinding:
             has.append(CarriedBy(entry))
         elif answer is AllergenAnswer.NOT_KNOWN:
             most += content.grams * Fraction(MOST_SULPHITES, MILLION)
-            unknown.append(CarriedBy(entry, why or sulphites_at_most(piece, content.grams)))
+            unknown.append(CarriedBy(entry, why))
     weight = piece.mixture.weight
     if not weight:
         return _of("sulphites", has, unknown)
@@ -153,11 +153,20 @@ def _sulphites(piece: SoldPiece, market: str) -> AllergenFinding:
     return AllergenFinding("sulphites", AllergenAnswer.HAS_NOT)
 
 
-def sulphites_at_most(piece: SoldPiece, grams: Fraction) -> str:
-    """What so much of an ingredient may bring."""
-    share = grams / piece.mixture.weight
-    brought = decimal(share * MOST_SULPHITES, 0)
-    return f"at {decimal(share * 100, 1)} % and up to {MOST_SULPHITES} mg/kg it brings {brought} mg/kg; over 10 is declared"
+def not_known_said(piece: SoldPiece, allergen: str, carried: CarriedBy) -> str:
+    """Why a food cannot be labelled, in words for the ingredient's own line: what it may bring, and what answers it."""
+    entry = carried.ingredient
+    why = f": {carried.why}" if carried.why else ""
+    answer = f"write `allergens {allergen}` or `no {allergen}` in its larder entry"
+    if allergen != "sulphites":
+        return f"{entry.name}: {allergen} not known{why}; {answer}"
+    grams = sum((one.grams for one in piece.mixture.holds.values() if one.ingredient.name == entry.name), NOTHING)
+    share = grams / piece.mixture.weight if piece.mixture.weight else NOTHING
+    brings = decimal(share * MOST_SULPHITES, 0)
+    return (
+        f"{entry.name}: sulphites not known{why}. At {decimal(share * 100, 1)} % and up to {MOST_SULPHITES:,} mg/kg it brings "
+        f"{brings} mg/kg; over 10 is declared. {answer[0].upper()}{answer[1:]}"
+    )
 
 
 def _is_declared(milligrams: Fraction, market: str) -> bool:

@@ -167,7 +167,7 @@ bananas	fruit	ripe bananas, mashed banana							19/20			common practice; density
 lemon zest	fruit	lemon peel, grated lemon peel, lemon rind	water 408/5, protein 3/2, fat 3/10, saturates 39/1000, carbohydrate 27/5, sugars 417/100, fibre 53/5, sodium 3/500						41/100			USDA SR28 NDB 09156; density: common practice	protein_factor 25/4
 orange zest	fruit	orange peel, grated orange peel, orange rind	water 145/2, protein 3/2, fat 1/5, saturates 3/125, carbohydrate 72/5, fibre 53/5, sodium 3/1000						41/100			USDA SR28 NDB 09216; density: common practice	protein_factor 25/4
 apple puree	fruit	apple sauce, applesauce, stewed apple	water 88			yes			103/100			unsweetened, about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
-lemon juice	liquid	fresh lemon juice	water 9231/100, protein 7/20, fat 6/25, saturates 1/25, carbohydrate 33/5, sugars 63/25, fibre 3/10, sodium 1/1000						103/100			USDA SR28 NDB 09152	ask sulphites: sulphited to keep it | protein_factor 25/4
+lemon juice	liquid	fresh lemon juice	water 9231/100, protein 7/20, fat 6/25, saturates 1/25, carbohydrate 33/5, sugars 63/25, fibre 3/10, sodium 1/1000						103/100			USDA SR28 NDB 09152	ask sulphites: often sulphited to keep | protein_factor 25/4
 orange juice	liquid	fresh orange juice	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
 apple juice	liquid	sweet cider	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
 jam	other	fruit spread, jelly jam, marmalade							27/20			common practice; density: USDA SR portion weights, from memory	ask sulphites: may be sulphited
@@ -200,7 +200,7 @@ olives	vegetable	pitted olives, black olives, green olives, ripe olives, stoned 
 capers	vegetable	pickled capers										common practice	ask sulphites: often sulphited
 chives	vegetable	chopped chives, spring onions, scallions, green onions							1/5			common practice; density: common practice	
 water	water	tap water, warm water, cold water, boiling water, hot water, ice, iced water, ice water, crushed ice, lukewarm water, h2o, Wasser, eau, acqua, agua	water 100						1			taken as water alone, 1 ml weighing 1 g	
-beer	liquid	ale, lager, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003	ask wheat: may be let down with wheat flour, or coated with it: the packet says | ask sulphites: sulphited to keep it | protein_factor 25/4
+beer	liquid	ale, lager, dark beer, stout	water 2299/25, protein 23/50, fat 0, saturates 0, carbohydrate 71/20, sugars 0, fibre 0, alcohol 39/10, sodium 1/250				barley, gluten		1			USDA SR28 NDB 14003	ask wheat: may be let down with wheat flour, or coated with it: the packet says | ask sulphites: often sulphited to keep | protein_factor 25/4
 wheat beer	liquid	weissbier, hefeweizen, witbier, cloudy wheat beer	water 92				wheat, barley, gluten		1			about half of its malt is wheat, the rest barley; water as beer, from memory	
 hard cider	liquid	dry cider, still cider, fermented cider	water 92				?		101/100			about 92 g water in 100 g, from memory; density: from memory	
 kvass	liquid	bread kvass	water 94				rye, gluten					about 94 g water in 100 g, from memory	ask barley: may be brewed with barley | ask wheat: may be let down with wheat flour, or coated with it: the packet says
@@ -208,7 +208,7 @@ wine	liquid	red wine, white wine	water 87				sulphites		99/100			about 87 g wate
 rum	liquid	dark rum, brandy, kirsch, whiskey, whisky	water 333/5, alcohol 167/5						47/50			USDA SR NDB 14037, spirits of 40 per cent by volume, from memory: 33.4 g alcohol in 100 g, the rest water; density: 27.8 g a fluid ounce there	
 coffee	liquid	brewed coffee, espresso	water 99						1			brewed, about 99 g water in 100 g, from memory; density: from memory	
 distilled vinegar	liquid	spirit vinegar, white vinegar, white distilled vinegar	water 4739/50, protein 0, fat 0, saturates 0, carbohydrate 1/25, sugars 1/25, fibre 0, sodium 1/500						101/100			USDA SR28 NDB 02053	
-cider vinegar	liquid	apple cider vinegar	water 9381/100, protein 0, fat 0, saturates 0, carbohydrate 93/100, sugars 2/5, fibre 0, sodium 1/200						101/100			USDA SR28 NDB 02048	ask sulphites: sulphited to keep it
+cider vinegar	liquid	apple cider vinegar	water 9381/100, protein 0, fat 0, saturates 0, carbohydrate 93/100, sugars 2/5, fibre 0, sodium 1/200						101/100			USDA SR28 NDB 02048	ask sulphites: often sulphited to keep
 malt vinegar	liquid		water 95				barley, gluten					about 95 g water in 100 g, from memory	
 potato water	liquid	potato cooking water	water 99									common practice: water that potatoes were boiled in, taken as 99 g water in 100 g	
 coconut milk	liquid	canned coconut milk	water 73, fat 21						24/25			canned, about 73 g water and 21 g fat in 100 g, from memory; density: USDA SR portion weights, from memory	

@@ -31,4 +31,5 @@ def html_of(view: View) -> str:
     from manchet.sheets.page.html import html_page
 
     form = form_called(view.form)
-    return html_page(view, form.template, form.landscape, form.layouts[0].name)
+    landscape = form.landscape or bool(getattr(view, "landscape", False))
+    return html_page(view, form.template, landscape, form.layouts[0].name)

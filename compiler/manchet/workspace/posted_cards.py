@@ -28,7 +28,7 @@ from manchet.workspace.file_versions import Version, file_versions
 from manchet.workspace.made_ahead import made_ahead
 from manchet.workspace.opening import has_errors, kitchen_of
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import PrintOptions
+from manchet.workspace.print_options import KINDS, PrintOptions
 from manchet.workspace.rendering import Rendered, house_of, in_formats, issue_of
 from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import NO_KITCHEN, slugs
@@ -140,7 +140,7 @@ def _cards(
         *(
             form.render(bakehouse, of_run if form.preparations is OfPreparations.NEVER else of_ahead)
             for form in options.forms(Subject.BAKEHOUSE)
-            if form.fits(kitchen)
+            if form.fits(kitchen) and (options.kinds != KINDS or form.unasked(bakehouse))
         ),
     )
     views = [outcome.value for outcome in rendered if outcome.value is not None]
