@@ -11,11 +11,11 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.suggest import fold
-from manchet.larder.ingredient import Ingredient
+from manchet.larder.ingredient import Ingredient, ListedAs
 from manchet.records import NamedTuple
 
 if TYPE_CHECKING:
-    from manchet.larder.ingredient import ListedAs
+    from manchet.larder.selling import Contact
 
 NOTHING = Fraction(0)
 ONE = Fraction(1)
@@ -29,6 +29,8 @@ class Component(NamedTuple):
     """The name it has of its own in a list of ingredients, one for each market; without one it is dissolved into the list."""
     allergens: tuple[str, ...] | None = None
     """What a blend or culture states of itself; None where it leaves that to what it is made of."""
+    contacts: tuple[Contact, ...] = ()
+    """What its own head states of contact: that goes with it into everything it goes into."""
 
 
 class Content(NamedTuple):

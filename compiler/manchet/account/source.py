@@ -85,8 +85,9 @@ class Makings:
         if made is None or not made.weight:
             return held_alone(Ingredient(name=name, class_=UNKNOWN_CLASS), grams)
         preparation = self.stores.preparations[key]
-        listed_as = () if preparation.sale is None else preparation.sale.listed_as
-        return made.amount(grams).came_in(Component(preparation.name, listed_as))
+        sale = preparation.sale
+        listed_as, contacts = ((), ()) if sale is None else (sale.listed_as, sale.contacts)
+        return made.amount(grams).came_in(Component(preparation.name, listed_as, contacts=contacts))
 
     def _preparation(self, key: str) -> Mixture | None:
         """What a preparation of the bakery comes to; None for one that cannot be read, or is made of itself."""

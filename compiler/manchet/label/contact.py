@@ -26,10 +26,15 @@ def may_contain(work: Work, piece: SoldPiece) -> tuple[Judged, ...]:
 
 
 def may_by_packet(piece: SoldPiece) -> tuple[Judged, ...]:
-    """What may be in it because it may be in one of its ingredients, as their packets state."""
+    """What may be in it because it may be in one of its ingredients, as their packets state, or in a part of it, as its own head does."""
     there = _in_it(piece)
     found: dict[str, str] = {}
     for content in every_content(piece.mixture):
+        for component in content.way:
+            for one in component.contacts:
+                for allergen in () if one.apart else one.allergens:
+                    if allergen not in there:
+                        found.setdefault(allergen, f"{component.name}: {one.because}")
         for allergen in content.ingredient.may_contain:
             if allergen not in there:
                 found.setdefault(allergen, f"it may be in the {content.ingredient.name}")

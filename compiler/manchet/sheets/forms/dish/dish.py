@@ -6,7 +6,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import ceil
 
-from manchet.account.piece import sold_pieces
 from manchet.batch.model import StageBatch
 from manchet.batch.parts_needed import is_weighed, parts_needed, plates_at_once
 from manchet.batch.preparations_needed import weighed_beside
@@ -14,14 +13,13 @@ from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
 from manchet.formula.model import CountedAmount, Portion, Step
 from manchet.formula.nouns import noun_for, singular
-from manchet.label.allergens import contains, not_known
-from manchet.label.markets import markets_of
 from manchet.larder.ingredient import Ingredient
 from manchet.sheets.form import Ahead, PageSetup
 from manchet.sheets.forms.dish.view import DishSheet, DishStage, PartCaution, PlateRow, StageRow
 from manchet.sheets.page.issue import running_head
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.approval import no_longer_approved, status_of
 from manchet.sheets.parts.caution import caution_note, cautions_at_step, cautions_of_no_stage, cautions_of_stage
 from manchet.sheets.parts.make_ahead import make_ahead
@@ -38,7 +36,7 @@ def dish_sheet(work: Work, page: PageSetup) -> DishSheet:
     formula, piece = work.formula, work.batch.pieces[0]
     number, one = m.plain(single(piece.number), 1), singular(piece.noun)
     unapproved = no_longer_approved(formula, page.issue)
-    writer, plate = _Writer(work, page, m), sold_pieces(work)[0]
+    writer = _Writer(work, page, m)
     return DishSheet(
         title=formula.name,
         language=words["language"],
@@ -59,10 +57,9 @@ def dish_sheet(work: Work, page: PageSetup) -> DishSheet:
         rows=tuple(writer.rows()),
         limit="" if formula.serve_within is None else words.say("dish.serve", m.duration(formula.serve_within)),
         rounds=_rounds(work, m),
-        contains=tuple(name.upper() for name in contains(plate, markets_of(work.kitchen)[0])),
-        not_known=tuple(one.name for one in not_known(plate)),
         notes=formula.notes,
         figures=own_illustrations((*formula.pictures, *formula.dough.pictures), page.pictures),
+        contains=allergen_line(work, m),
     )
 
 

@@ -6,7 +6,7 @@ from typing import Literal
 
 from manchet.records import NamedTuple
 from manchet.sheets.page.issue import Running
-from manchet.sheets.parts.views import AheadItem, Box, CautionNote, Illustration
+from manchet.sheets.parts.views import AheadItem, AllergenLine, Box, CautionNote, Illustration
 
 
 class PlateRow(NamedTuple):
@@ -85,10 +85,7 @@ class DishSheet(NamedTuple):
     """Within which time it is served; "" where the file does not say."""
     rounds: str
     """In how many rounds, of how many plates."""
-    contains: tuple[str, ...]
-    """The allergens that are in it, as the market names them."""
-    not_known: tuple[str, ...]
-    """What is in it of which some allergen is not known."""
     notes: tuple[str, ...]
     figures: tuple[Illustration, ...]
+    contains: AllergenLine = AllergenLine()
     form: Literal["dish"] = "dish"
