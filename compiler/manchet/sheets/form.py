@@ -84,7 +84,7 @@ class PageSetup(NamedTuple):
     """What the work that the page is about wants made ahead, in whole batches."""
 
 
-def fits_any(_: Kitchen) -> bool:
+def fits_any(_: object) -> bool:
     return True
 
 
@@ -119,6 +119,8 @@ class Form(NamedTuple):
     """Whether a kitchen has a use for it."""
     table: Callable[[Any], str] | None = None
     """Its view as a table for a spreadsheet (CSV); None where it has none."""
+    unasked: Callable[[Bakehouse], bool] = fits_any
+    """Of a form about a bakehouse: whether it is printed of what nobody asked it of by name."""
     none_made: str = ""
     """What is said where it was asked for by name, and nothing had one."""
 

@@ -64,7 +64,8 @@ def allergen_card(bakehouse: Bakehouse, issue: Issue, house: House) -> AllergenC
 def _foods(works: Sequence[Work]) -> Iterator[Food]:
     """Every sort that is made; of what is made ahead only what is sold."""
     for work in works:
-        if work.formula.preparation and (work.formula.sale is None or not work.formula.sale.ways):
+        made_ahead = work.formula.preparation and not work.formula.dish
+        if made_ahead and (work.formula.sale is None or not work.formula.sale.ways):
             continue
         pieces = sold_pieces(work)
         for piece in pieces:
