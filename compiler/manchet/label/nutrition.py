@@ -34,7 +34,7 @@ DISSOLVES = frozenset({"sugars", "salt", "sodium"})
 """Goes with what is drained, nobody knows how much of it."""
 
 
-class Share(NamedTuple):
+class Brought(NamedTuple):
     """What one ingredient brings of a line, in 100 g of the food."""
 
     ingredient: Ingredient
@@ -49,7 +49,7 @@ class PanelLine(NamedTuple):
     span: LowHigh
     text: str
     """As it is printed; "" where it cannot be said."""
-    shares: tuple[Share, ...] = ()
+    shares: tuple[Brought, ...] = ()
     """What each ingredient brings."""
 
     @property
@@ -57,7 +57,7 @@ class PanelLine(NamedTuple):
         return bool(self.text)
 
     @property
-    def wide(self) -> tuple[Share, ...]:
+    def wide(self) -> tuple[Brought, ...]:
         """The ingredients that make it wide, the widest first."""
         return tuple(sorted((one for one in self.shares if one.span.width), key=lambda one: -one.span.width))
 
@@ -146,7 +146,7 @@ def _part(name: str, bounds: Bounds) -> LowHigh:
 
 def _line(name: str, unit: str, per_100_g: list[LowHigh], counted: list[PanelEntry], market: str) -> PanelLine:
     shares = tuple(
-        Share(one.entry, _brought(name, span, one, market)) for span, one in zip(per_100_g, counted, strict=True)
+        Brought(one.entry, _brought(name, span, one, market)) for span, one in zip(per_100_g, counted, strict=True)
     )
     span = _sum(share.span for share in shares)
     line = "energy" if name in ENERGY_LINES else name
@@ -178,8 +178,8 @@ def _sum(spans: Iterator[LowHigh]) -> LowHigh:
     return found
 
 
-def _by_entry(shares: tuple[Share, ...]) -> tuple[Share, ...]:
-    found: dict[str, Share] = {}
+def _by_entry(shares: tuple[Brought, ...]) -> tuple[Brought, ...]:
+    found: dict[str, Brought] = {}
     for share in shares:
         there = found.get(share.ingredient.name)
         found[share.ingredient.name] = share if there is None else share._replace(span=there.span.plus(share.span))
@@ -222,7 +222,7 @@ def _us_line(
 ) -> PanelLine:
     scale = servings * (MILLIGRAMS if unit == "mg" else 1)
     shares = tuple(
-        Share(one.entry, _brought(name, span, one, US).times(scale))
+        Brought(one.entry, _brought(name, span, one, US).times(scale))
         for span, one in zip(per_100_g, counted, strict=True)
     )
     span = _sum(share.span for share in shares)

@@ -10,7 +10,7 @@ from manchet.figures.composition.contents import in_what
 from manchet.figures.figure import Figure
 from manchet.label.conventions import ENERGY
 from manchet.label.markets import markets_of
-from manchet.label.nutrition import PanelLine, Share, panel_of
+from manchet.label.nutrition import Brought, PanelLine, panel_of
 from manchet.quantities.printing import decimal
 
 
@@ -36,7 +36,7 @@ def _figure(name: str, line: PanelLine, market: str) -> Figure:
     return Figure(name, line.span.middle, line.unit, rule, inputs, ENERGY[market].source)
 
 
-def _share(share: Share, unit: str) -> Figure:
+def _share(share: Brought, unit: str) -> Figure:
     span = share.span
     wide = "" if span.is_known else f"; between {decimal(span.low, 3)} and {decimal(span.high, 3)} {unit}"
     rule = f"grams of it x what 100 g of it hold / finished weight{wide}"
