@@ -98,7 +98,7 @@ class BoundFormula:
 
 def known_preparations(formulas: Iterable[Formula]) -> dict[str, Formula]:
     """By key; of two that claim one name the last."""
-    return {fold(formula.name): formula for formula in formulas if formula.preparation}
+    return {fold(formula.name): formula for formula in formulas if formula.preparation and not formula.dish}
 
 
 def _no_work(fault: Diagnostic) -> Outcome[Work | None]:
