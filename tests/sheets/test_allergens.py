@@ -140,6 +140,18 @@ def test_the_card_has_the_columns_that_occur() -> None:
         assert words in said
 
 
+def test_no_blank_where_nothing_is_known_of_an_ingredient() -> None:
+    card = card_of(
+        bakery('may contain hazelnut because "same mixer"', "seed mix              10%\n    cooking chocolate 5%")
+    )
+    (row,) = card.rows
+    assert dict(zip(card.columns, row.cells, strict=True)) == {
+        "wheat": "yes", "egg": "yes", "milk": "unknown", "hazelnut": "may",
+    }  # fmt: skip
+    house = bakery('kept apart from sesame because "own bench"', "seed mix              10%")
+    assert card_of(house).rows[0].cells == ("yes", "yes")
+
+
 def test_a_statement_falls_where_the_thing_is_in_it() -> None:
     card = card_of(bakery('kept apart from egg because "no wash here"'))
     assert card.rows[0].cells == ("yes", "yes")

@@ -42,8 +42,9 @@ def may_by_packet(piece: SoldPiece) -> tuple[Judged, ...]:
 
 
 def kept_apart(work: Work, piece: SoldPiece) -> tuple[Judged, ...]:
-    """What it is kept apart from, as is stated: not what is in it, or may be."""
-    others = _in_it(piece) | {one.allergen for one in may_contain(work, piece)}
+    """What it is kept apart from, as is stated: not what is in it, or may be, or nobody knows of one of its ingredients."""
+    open_ones = {one.allergen for one in all_findings(piece) if one.answer is AllergenAnswer.NOT_KNOWN}
+    others = _in_it(piece) | {one.allergen for one in may_contain(work, piece)} | open_ones
     found = _stated(work, piece, apart=True)
     return _in_order({allergen: because for allergen, because in found.items() if allergen not in others})
 

@@ -54,7 +54,9 @@ def allergen_card(bakehouse: Bakehouse, issue: Issue, house: House) -> AllergenC
             kitchen.name or words["allergens.title"], words["allergens.title"] if kitchen.name else "", issue
         ),
         columns=tuple(called_in(foods[0].work, word) for word in occurring),
-        rows=tuple(AllergenRow(food.name, tuple(cells.get(word, "") for word in occurring)) for food, cells in rows),
+        rows=tuple(
+            AllergenRow(food.name, tuple(_cell(food, cells, word) for word in occurring)) for food, cells in rows
+        ),
         reasons=tuple(_reasons(foods, bakehouse, words, Measures(house, words))),
         lists=tuple(_law(market, words) for market in markets_of(kitchen)),
         landscape=len(occurring) > MOST_UPRIGHT,
@@ -83,6 +85,11 @@ def _cells(food: Food) -> dict[str, Cell]:
         if any(because.ingredient.name not in nothing for because in one.because):
             found[allergen] = "unknown"
     return found | dict.fromkeys(food.answers(AllergenAnswer.HAS), "yes")
+
+
+def _cell(food: Food, cells: dict[str, Cell], word: str) -> Cell:
+    """A blank would say that it is in no ingredient: nobody knows that of a food with one of which nothing is known."""
+    return cells.get(word) or ("unknown" if word in food.answers(AllergenAnswer.NOT_KNOWN) else "")
 
 
 def _reasons(foods: Sequence[Food], bakehouse: Bakehouse, words: Words, m: Measures) -> Iterator[str]:
