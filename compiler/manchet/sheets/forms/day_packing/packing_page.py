@@ -6,7 +6,6 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.day.jobs.values import WorkMoment
 from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.day.pages.dividing import Dividing, PackedFor, customers, dividings, pieces_to_pack
 from manchet.formula.model import Step, Who
@@ -48,15 +47,6 @@ def packing_page(plan: DayPlan, issue: Issue, house: House) -> PackingPage:
     )
 
 
-def _which_mix(plan: DayPlan, moment: WorkMoment) -> int:
-    """The first is the one begun first, whatever its number in the plan."""
-    begun: dict[int, int] = {}
-    for at, other in enumerate(plan.of.moments):
-        if other is not None and other.mix and (other.bread, other.stage) == (moment.bread, moment.stage):
-            begun[other.mix] = min(plan.begins(at), begun.get(other.mix, plan.begins(at)))
-    return sorted(begun, key=lambda mix: (begun[mix], mix)).index(moment.mix) + 1
-
-
 def _divide(plan: DayPlan, one: Dividing, works: dict[str, Work], m: Measures) -> DoughDivided:
     moment = plan.of.moments[one.job]
     assert moment is not None
@@ -71,7 +61,7 @@ def _divide(plan: DayPlan, one: Dividing, works: dict[str, Work], m: Measures) -
     return DoughDivided(
         clock=WallTime(plan, m).clock(one.minute),
         bread=moment.bread,
-        mix=m.words.say("packing.mix", str(_which_mix(plan, moment)), str(mixes)) if moment.mix and mixes > 1 else "",
+        mix=m.words.say("packing.mix", str(moment.mix), str(mixes)) if moment.mix and mixes > 1 else "",
         dough=str(m.weight(work.batch.divided / (mixes if moment.mix else 1), TENS, in_kg=_is_large(works))),
         pieces=tuple(pieces),
         to=_to(work, m),
