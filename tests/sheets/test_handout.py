@@ -345,7 +345,9 @@ def test_what_sees_no_tray_has_none_drawn() -> None:
 def test_a_core_the_file_does_not_say_is_about() -> None:
     (bake,) = (c for c in clauses(taken(QUAY.replace(" to 97 C core", ""))) if c.done.startswith("Bake"))
     assert plain(f"{bake.how} {bake.until}").endswith(", to about 96 °C core until chestnut")
-    assert bake.notes == ("a core with “about” is the one usual for the kind, an estimate: the formula says none",)
+    assert bake.notes == (
+        "a core marked “about” is the usual one for this kind of bread, an estimate: the formula gives none",
+    )
     (said,) = (c for c in clauses(taken(QUAY)) if c.done.startswith("Bake"))
     assert said.notes == ()
 
@@ -413,7 +415,7 @@ DIPPED = QUAY.replace("    score", "    dip in malt bath 4 g each\n    score") +
 @every(
     [
         ("", "1,000", "the usual least of a bath"),
-        ("  never under 2 kg\n", "2,000", "its vessel needs no less"),
+        ("  never under 2 kg\n", "2,000", "the least its vessel takes"),
         ("  never under 5 g\n", "8", ""),
     ],
     at_least=3,

@@ -95,7 +95,7 @@ def test_the_sheet_says_when_a_falling_oven_has_its_heat() -> None:
     """From 260 to 240 C at 12 an hour is 1 h 40 min; for it alone the oven is fired no hotter than 260."""
     (bake,) = bakes(sheet(text(24, more=FALLS)))
     assert plain(bake.notes[0]) == (
-        "mother: fired to 260 °C it has this heat for about 100 min (beside other breads: see oven card)"
+        "mother: fired to 260 °C, it is this hot for about 100 min (with other breads: see oven card)"
     )
     (cold,) = bakes(sheet(text(24, more=FALLS.replace("280", "200"))))
     assert not any("at this heat" in note for note in cold.notes)
@@ -113,7 +113,10 @@ def test_what_says_its_own_loads_keeps_them() -> None:
 def test_a_core_by_kind_where_the_file_gives_none(kind: str, core: str) -> None:
     (bake,) = bakes(sheet(text(kind=kind)))
     assert [plain(phase.core) for phase in bake.phases] == ["", core]
-    assert "a core with “about” is the one usual for the kind, an estimate: the formula says none" in bake.notes
+    assert (
+        "a core marked “about” is the usual one for this kind of bread, an estimate: the formula gives none"
+        in bake.notes
+    )
     (given,) = bakes(sheet(text(kind=kind, core=" to 97 C core")))
     assert plain(given.phases[-1].core) == "97 °C"
     assert not any("usual for the kind" in note for note in given.notes)

@@ -40,7 +40,7 @@ BREADS = (
 BRITISH = House()
 
 
-ESTIMATE = "A core with “about” is the one usual for the kind, an estimate: the formula says none."
+ESTIMATE = "A core marked “about” is the usual one for this kind of bread, an estimate: the formula gives none."
 
 
 def loaf(name: str, kind: str, number: int, heat: str) -> str:

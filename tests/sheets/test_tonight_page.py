@@ -38,9 +38,9 @@ def test_who_comes_next_and_the_fire_are_told() -> None:
 
 
 def test_what_the_kitchen_does_not_count_is_said_to_be_taken_as_enough() -> None:
-    assert not any("taken as enough" in line for line in page().equipment)
+    assert not any("assumed enough" in line for line in page().equipment)
     found = page(market()._replace(of=market().of._replace(unlimited=("peel", "wicker tub"))))
-    assert "not counted in the kitchen, taken as enough: peel, wicker tub" in found.equipment
+    assert "not counted in the kitchen, assumed enough: peel, wicker tub" in found.equipment
 
 
 def test_equipment_is_counted_for_the_whole_day() -> None:

@@ -58,7 +58,7 @@ OFFERS = [
     ("autolise 30 min", "unknown-word", "for `autolyse`: write `mix slow 3 min`"),
     ("preheet oven", "unknown-word", "for `preheat`: leave it out"),
     ("honey 2 cups", "measure-of-no-country", "write grams or ml, or `measures US` or `measures metric` under the kitchen"),
-    ("milk to taste", "by-feel-amount", "write a start, as in `milk 2 g, to taste`"),
+    ("milk to taste", "by-feel-amount", "write an amount to start from, as in `milk 2 g, to taste`"),
     ("milk", "amount-missing", "write `milk 100 g`"),
     ("caraway dust", "neither-stage-nor-step", "an ingredient needs an amount: `caraway dust 100 g`"),
     ("devide", "neither-stage-nor-step", "did you mean `divide`?"),

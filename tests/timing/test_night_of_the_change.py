@@ -61,7 +61,7 @@ def test_the_note_on_the_clocks_leaves_the_head_its_room(paper: str) -> None:
     lines = laid_out(html_of(timing_card(rye, When(AUTUMN, False), Issue(), House(paper))))[0].lines
     note = next(n for n, line in enumerate(lines) if line.startswith("Clocks go back"))
     assert "Harbour rye bread" in lines[:note]
-    assert lines[note].endswith("as the wall then shows it.")
+    assert lines[note].endswith("what the wall clock will show.")
 
 
 @pytest.mark.parametrize("start", (SPRING, AUTUMN))
@@ -76,7 +76,7 @@ def test_counted_back_from_ready_it_is_the_same_card(start: datetime) -> None:
 def test_the_card_says_so_in_one_line_and_its_strip_goes_with_it() -> None:
     made = timing_card(work(), When(AUTUMN, False), Issue(), House())
     assert made.clock_changes == (
-        "Clocks go back, Sun 02:00 → 01:00: waits keep their hours, and every time is as the wall then shows it.",
+        "Clocks go back, Sun 02:00 → 01:00: waits keep their length, and every time is what the wall clock will show.",
     )
     assert made.strip is not None
     assert re.findall(r">(\d\d:\d\d)<", made.strip.svg)[4:] == ["03:00", "04:00", "05:00", "06:00", "07:00"]

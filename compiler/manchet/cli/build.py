@@ -1,10 +1,10 @@
 """Write prep sheets and timing cards.
 
-Without a name, of every formula of this folder's bakery. Files are written into the output folder as HTML, PDF and
-JSON; one that did not change is left alone. A formula with errors is not printed, and its last good sheet stays.
+With no name given, prints every formula in this folder's bakery. HTML, PDF and JSON go into the output folder; a file that
+would come out the same is left alone. A formula with errors is not printed, and its last good sheet stays.
 
-An amount (--pieces, --flour …) is for one formula with its variants; name it. Preparations beside it keep their own.
-Forms that --only leaves out are not made again; where they lie in the output folder from before, a line names them.
+An amount (--pieces, --flour …) applies to one formula and its variants, so name the formula. The preparations it needs keep
+their own amounts. Forms left out by --only are not made again; if older ones are still in the output folder, they are listed.
 """
 
 from __future__ import annotations
@@ -56,14 +56,18 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     printing(parser)
     sizing.arguments(parser)
     sizing.swapping(parser)
-    parser.add_argument("--strict", action="store_true", help="end with status 1 for warnings too")
+    parser.add_argument("--strict", action="store_true", help="exit with status 1 for warnings too")
     parser.add_argument(
         "--against",
         metavar="REV",
-        help="write nothing: say what of ingredients, allergens, weight, price and cost is otherwise than at a commit",
+        help="write nothing: list what has changed since a commit in ingredients, allergens, weight, price and cost",
     )
     parser.add_argument(
-        "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
+        "--jobs",
+        type=whole_number(1, 64),
+        default=os.cpu_count() or 1,
+        metavar="N",
+        help="number of processes, at most",
     )
 
 
@@ -83,15 +87,17 @@ def printing(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
-    parser.add_argument("--no-pictures", action="store_true", help="no drawings and pictures on sheet and handout")
+    parser.add_argument(
+        "--no-pictures", action="store_true", help="leave the drawings and pictures off sheet and handout"
+    )
     home = parser.add_argument_group("for hands and one oven at home (--only handout), and for a class (--only class)")
     home.add_argument(
-        "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for so many benches: the teacher's side"
+        "--benches", type=whole_number(1, 200), default=0, metavar="N", help="for this many benches: the teacher's side"
     )
-    home.add_argument("--blanks", action="store_true", help="per cents left blank on the handout")
+    home.add_argument("--blanks", action="store_true", help="leave the percentages blank on the handout")
     when = parser.add_argument_group("the timing card's clock (default: from six in the morning)")
     when.add_argument("--start", metavar="WHEN", help="when the work starts: 'Fri 20:00', 2026-11-27T20:00")
-    when.add_argument("--ready", metavar="WHEN", help="when the bread is to be ready")
+    when.add_argument("--ready", metavar="WHEN", help="when the bread must be ready")
 
 
 def run(options: argparse.Namespace) -> int:

@@ -1,10 +1,10 @@
-"""Look formulas over and say what is wrong.
+"""Check formulas and report mistakes.
 
-Without a name, every formula of this folder's bakery. An error is something that cannot be true; a warning or a note is
-craft, and does not stop a sheet. What did not change since the last time is not looked at again.
+With no name given, checks every formula in this folder's bakery. An error is something that cannot be true; a warning or a
+note is about craft, and does not stop a sheet. Files that have not changed since the last check are not checked again.
 
-With --mend it first types what a machine may type: a unit's short form, a plain hyphen, spaces for a tab, whatever cannot
-change what is meant. A file is written whole or left as it is, and reads the same afterwards.
+With --mend it first makes the corrections that cannot change what you mean: a unit's short form, a plain hyphen, spaces for a
+tab. Each file is rewritten whole or not at all, and means the same afterwards.
 """
 
 from __future__ import annotations
@@ -37,17 +37,23 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         default="text",
         help="text, short (one line each), json or sarif",
     )
-    parser.add_argument("--strict", action="store_true", help="end with status 1 for warnings too")
-    parser.add_argument("--kitchen", default="", metavar="NAME", help="the kitchen to judge by, if there are several")
+    parser.add_argument("--strict", action="store_true", help="exit with status 1 for warnings too")
     parser.add_argument(
-        "--jobs", type=whole_number(1, 64), default=os.cpu_count() or 1, metavar="N", help="processes to use at most"
+        "--kitchen", default="", metavar="NAME", help="which kitchen to check against, if there are several"
+    )
+    parser.add_argument(
+        "--jobs",
+        type=whole_number(1, 64),
+        default=os.cpu_count() or 1,
+        metavar="N",
+        help="number of processes, at most",
     )
     sizing.swapping(parser)
-    parser.add_argument("--mend", action="store_true", help="type what cannot change what is meant, then check")
     parser.add_argument(
-        "--dry-run", action="store_true", help="with --mend: show what it would type, and write nothing"
+        "--mend", action="store_true", help="make the corrections that cannot change what you mean, then check"
     )
-    parser.add_argument("--no-cache", action="store_true", help="check everything again")
+    parser.add_argument("--dry-run", action="store_true", help="with --mend: show the corrections without writing them")
+    parser.add_argument("--no-cache", action="store_true", help="check everything, changed or not")
 
 
 @without_collecting()

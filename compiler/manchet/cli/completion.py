@@ -1,6 +1,6 @@
-"""A script that lets the shell complete commands, options and file names.
+"""Print a script that lets your shell complete commands, options and file names.
 
-The script knows every command and option as they are now; write it again after an upgrade.
+The script knows the commands and options of this version; write it again after an upgrade.
 """
 
 from __future__ import annotations

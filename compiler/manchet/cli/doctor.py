@@ -1,7 +1,7 @@
-"""What this machine has and lacks.
+"""Show what is installed on this machine and what is missing.
 
-One line for each thing that manchet leans on: whether it is there, what it is for, and what to type if it is not. Ends
-with status 4 if something is missing.
+One line for each thing manchet needs: whether it is there, what it is for, and what to type if it is not. Exits with
+status 4 if something is missing.
 """
 
 from __future__ import annotations

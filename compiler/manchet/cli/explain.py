@@ -1,6 +1,6 @@
-"""What a report means, why it matters, and what to do; or what a caution says, and who says so.
+"""Explain what a report means, why it matters and what to do; or what a caution says, and its source.
 
-The name stands in brackets at the end of every report. Without a name, all the names there are.
+The name is in brackets at the end of every report. With no name given, lists them all.
 """
 
 from __future__ import annotations

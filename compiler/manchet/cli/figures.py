@@ -1,4 +1,4 @@
-"""A formula as computed: every material of every stage, and the totals.
+"""Print a formula as computed: every material of every stage, and the totals.
 
 As text to read, as JSON (exact values as strings beside rounded numbers, and for every figure its rule, inputs and
 source), or as CSV for a spreadsheet.

@@ -14,18 +14,18 @@ from typing import NoReturn
 from manchet.cli.status import ERRORS, FINE, MISSING, OUR_FAULT, STOPPED, USAGE
 
 COMMANDS = {
-    "check": "check formulas and say what is wrong",
+    "check": "check formulas and report mistakes",
     "build": "write prep sheets and timing cards",
     "watch": "rebuild whenever a file is saved",
-    "plan": "plan a day: who does what when, what is in the oven when",
+    "plan": "plan a day: who does what when, and what is in the oven",
     "tidy": "write files in their normal form",
     "figures": "print a formula's figures as text, JSON or CSV",
     "trace": "show where a figure comes from",
     "where": "show where an ingredient, a preparation or a tin is used",
-    "explain": "explain a report, and what to do about it",
-    "new": "start a formula, or bring one in from a table",
-    "doctor": "show what this machine has and what it lacks",
-    "completion": "print a script that completes commands in your shell",
+    "explain": "explain a report and how to put it right",
+    "new": "start a formula, or import one from a table",
+    "doctor": "show what is installed on this machine and what is missing",
+    "completion": "print a completion script for your shell",
 }
 
 
@@ -132,7 +132,7 @@ def overview() -> str:
             "",
             *lines,
             "",
-            "manchet COMMAND --help shows the command's options and an example.",
+            "manchet COMMAND --help shows a command's options, with examples.",
             "examples:",
             "  manchet new 'Saturday tin'",
             "  manchet check .",

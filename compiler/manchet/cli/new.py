@@ -1,4 +1,4 @@
-"""Start a formula, or bring one in from a table.
+"""Start a formula, or import one from a table.
 
 `manchet new NAME` writes a commented formula to change. With --from it writes a formula by weight from a table
 (name, amount, unit and, if there is one, stage): a CSV file, or - for what is pasted from a spreadsheet. Names it
@@ -33,7 +33,7 @@ EXAMPLES = (
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
-        "name", nargs="?", default="", metavar="NAME", help="what the bread is called (default: as its table)"
+        "name", nargs="?", default="", metavar="NAME", help="what the bread is called (default: the table's name)"
     )
     parser.add_argument(
         "--out",

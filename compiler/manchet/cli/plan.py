@@ -1,10 +1,10 @@
 """Plan a day: several breads, one oven, few hands, on time.
 
-Without a name, the only plan of this folder's bakery. Writes its pages (PDF and HTML), a calendar and the plan as JSON into
-the output folder. Where it can't be done, nothing is written; what clashes is said, and what would help.
+With no name given, plans the only plan in this folder's bakery. Writes its pages (PDF and HTML), a calendar and the plan as
+JSON into the output folder. If the day can't be done, nothing is written: you are told what clashes and what would help.
 
-With --now the rest of the day is planned again from the plan last written there: what has begun stays as it is, and as little
-else as possible moves.
+With --now the rest of the day is planned again, starting from the plan last written there: what has begun stays as it is, and
+as little else as possible moves.
 """
 
 from __future__ import annotations
@@ -43,8 +43,10 @@ EXAMPLES = (
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("what", nargs="*", metavar="PLAN|FILE|FOLDER", help="its name, and the bakery it stands in")
-    parser.add_argument("--format", type=one_of("text", "json"), default="text", help="what is shown: text or json")
+    parser.add_argument(
+        "what", nargs="*", metavar="PLAN|FILE|FOLDER", help="the plan's name, or the file or folder it is in"
+    )
+    parser.add_argument("--format", type=one_of("text", "json"), default="text", help="what to show: text or json")
     parser.add_argument(
         "--out", "--output", dest="output", default="output", metavar="FOLDER", help="where to write (default: output)"
     )
@@ -56,26 +58,30 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         help=f"some of {','.join((*PAGES, *FORMATS))}",
     )
     parser.add_argument("--kitchen", default="", metavar="NAME", help="the kitchen to plan in, if there are several")
-    parser.add_argument("--no-solver", action="store_true", help="plan without the solver, though it is installed")
+    parser.add_argument("--no-solver", action="store_true", help="plan without the solver, even if it is installed")
     parser.add_argument("--paper", type=one_of("A4", "Letter"), default=None, metavar="PAPER", help="A4 or Letter")
     parser.add_argument("--units", type=one_of("metric", "US"), default=None, metavar="UNITS", help="metric or US")
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
-    parser.add_argument("--sheets", action="store_true", help="a prep sheet of each dough too, at the size of the plan")
     parser.add_argument(
-        "--week", action="store_true", help="the pots over the week of the plan: what they give, get back and are fed"
+        "--sheets", action="store_true", help="also print a prep sheet for each dough, at the plan's size"
+    )
+    parser.add_argument(
+        "--week",
+        action="store_true",
+        help="the starter pots over the plan's week: what each gives, gets back and is fed",
     )
     again = parser.add_argument_group("planning the rest of a day again")
-    again.add_argument("--now", default="", metavar="WHEN", help="the hour it is: 'Fri 22:00'")
+    again.add_argument("--now", default="", metavar="WHEN", help="what time it is now: 'Fri 22:00'")
     again.add_argument(
         "--done",
         action="append",
         default=[],
         metavar="JOB",
-        help="a job that is done before its time: 'Ebb rye divide'",
+        help="a job already done, ahead of its time: 'Ebb rye divide'",
     )
     again.add_argument(
-        "--late", action="append", default=[], metavar="'JOB 25 min'", help="what runs behind, and by how much"
+        "--late", action="append", default=[], metavar="'JOB 25 min'", help="what is running late, and by how much"
     )
 
 

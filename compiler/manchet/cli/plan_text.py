@@ -123,7 +123,7 @@ def remarks(of: PlannedDay) -> Iterator[str]:
     for stage, there, wanted in of.short:
         yield f"of {show(stage)} {mass_text(there)} is there and {mass_text(wanted)} is wanted, so it is made anew"
     if of.unlimited:
-        yield f"taken as enough, since the kitchen does not count it: {', '.join(map(show, of.unlimited))}"
+        yield f"assumed enough, since the kitchen does not count it: {', '.join(map(show, of.unlimited))}"
     estimated = sum(1 for moment in of.moments if moment is not None and any(part.is_estimate for part in moment.parts))
     if estimated:
         yield f"{estimated} of {len(of.day.jobs)} jobs have work in them that nobody timed; its minutes are Manchet's estimate"

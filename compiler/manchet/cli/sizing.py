@@ -18,15 +18,21 @@ LONGEST = 200
 def arguments(parser: argparse.ArgumentParser) -> None:
     group = parser.add_argument_group("how much (default: what the file says)")
     group.add_argument(
-        "--pieces", action="append", type=pieces, metavar="N", help="so many; '24 rolls' where several are made"
+        "--pieces",
+        action="append",
+        type=pieces,
+        metavar="N",
+        help="this many; '24 rolls' if the formula makes several sorts",
     )
     group.add_argument(
-        "--piece-weight", type=piece_weight, metavar="WEIGHT", help="of one: '900 g dough', '800 g baked'"
+        "--piece-weight", type=piece_weight, metavar="WEIGHT", help="weight of one: '900 g dough', '800 g baked'"
     )
-    group.add_argument("--dough", type=weight, metavar="WEIGHT", help="so much dough in all, such as 20kg")
-    group.add_argument("--flour", type=weight, metavar="WEIGHT", help="so much flour in all")
-    group.add_argument("--tin", default="", type=name, metavar="NAME", help="to fill this tin of the kitchen")
-    group.add_argument("--have", type=have, metavar="WHAT", help="as much as this gives: 'milk 500 g', 'eggs 12 whole'")
+    group.add_argument("--dough", type=weight, metavar="WEIGHT", help="this much dough in all, such as 20kg")
+    group.add_argument("--flour", type=weight, metavar="WEIGHT", help="this much flour in all")
+    group.add_argument("--tin", default="", type=name, metavar="NAME", help="enough to fill this tin from the kitchen")
+    group.add_argument(
+        "--have", type=have, metavar="WHAT", help="as much as this will make: 'milk 500 g', 'eggs 12 whole'"
+    )
     group.add_argument(
         "--kitchen", default="", type=name, metavar="NAME", help="for this kitchen, if there are several"
     )
@@ -34,11 +40,16 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 
 def swapping(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
-        "--swap", action="append", default=[], type=swap, metavar="WHAT", help="'fresh yeast for instant yeast'"
+        "--swap",
+        action="append",
+        default=[],
+        type=swap,
+        metavar="WHAT",
+        help="swap an ingredient: 'fresh yeast for instant yeast'",
     )
     parser.add_argument(
         "--wait", action="append", default=[], type=wait, metavar="WHAT",
-        help="another time or warmth, and the yeast for it: 'poolish 16 h at 18 C'",
+        help="another time or temperature, with the yeast to suit: 'poolish 16 h at 18 C'",
     )  # fmt: skip
 
 

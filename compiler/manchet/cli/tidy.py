@@ -1,8 +1,8 @@
 """Write files in their normal form: amounts and values in their columns, short units, clauses in one order.
 
-Without a name, every file of this folder and under it; with - what stands on standard input, written to standard output.
-Nothing changes what a file says, and its remarks stay. A line that cannot be read stays as it is, so a file with mistakes can
-be tidied too. `proof` or `prove`, `pan` or `tin` is as the nearest kitchen has it in `words`; without a kitchen British.
+With no name given, tidies every file in this folder and below; with - reads standard input and writes standard output. What a
+file says never changes, and its remarks stay. A line that cannot be read is left as it is, so a file with mistakes can be
+tidied too. `proof` or `prove`, `pan` or `tin` follows the `words` line of the nearest kitchen; without a kitchen, British.
 """
 
 from __future__ import annotations
@@ -35,7 +35,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "what", nargs="*", metavar="FILE|FOLDER", help="what to tidy (default: this folder); - for standard input"
     )
     parser.add_argument(
-        "--check", action="store_true", help="write nothing; end with status 1 where a file is not in normal form"
+        "--check", action="store_true", help="write nothing; exit with status 1 if a file is not in normal form"
     )
     parser.add_argument("--diff", action="store_true", help="write nothing; show the lines that would change")
 

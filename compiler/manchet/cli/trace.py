@@ -1,8 +1,8 @@
-"""Where a figure comes from: its rule, what went into it, and who says so, down to the lines of the file.
+"""Show where a figure comes from: its rule, what went into it and the source, down to the lines of the file.
 
-Of a caution: who says so, and the steps that cause it.
+For a caution: its source, and the steps that cause it.
 
-Without a figure's name, the names there are. A name may be written with spaces or with underscores.
+With no figure given, lists the names there are. A name may be written with spaces or with underscores.
 """
 
 from __future__ import annotations
@@ -36,7 +36,9 @@ EXAMPLES = (
 
 def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="?", default="", metavar="FORMULA", help="its name, or a file that holds only it")
-    parser.add_argument("--exact", action="store_true", help="the exact figures too, as fractions where they are none")
+    parser.add_argument(
+        "--exact", action="store_true", help="also show exact values, as fractions where the decimals never end"
+    )
     parser.add_argument(
         "figure", nargs="?", default="", metavar="FIGURE", help="a total, STAGE: MATERIAL, or the name of a caution"
     )

@@ -1,8 +1,8 @@
 """Build again whenever a file is saved.
 
-Builds everything once, then only what a save reaches: the formulas of the file, those that show the picture, or, where a
-larder, a kitchen, a preparation or a shared stage changed, every formula whose page comes out differently. While a formula has a mistake its
-last good sheet stays. Ctrl-C ends it.
+Builds everything once, then only what a save affects: the formulas in that file, those that show that picture, or, when a larder,
+a kitchen, a preparation or a shared stage changed, every formula whose page would differ. While a formula has errors, its last
+good sheet stays. Ctrl-C stops it.
 """
 
 from __future__ import annotations
@@ -50,7 +50,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("what", nargs="*", metavar="FILE|FOLDER|FORMULA", help="what to build (default: this folder)")
     build.printing(parser)
     sizing.arguments(parser)
-    parser.add_argument("--poll", action="store_true", help="poll the folder, as a network share needs")
+    parser.add_argument(
+        "--poll", action="store_true", help="poll the folder, for network shares that report no changes"
+    )
 
 
 def run(options: argparse.Namespace) -> int:

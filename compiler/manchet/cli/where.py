@@ -1,7 +1,7 @@
-"""Where something is used: an ingredient, a preparation, a stage, a bread in a dish, a tin or a place.
+"""Show where something is used: an ingredient, a preparation, a stage, a bread in a dish, a tin or a place.
 
-Of what is eaten: its share of each finished piece, by which way it came in (through cultures and dishes too), and what would be
-otherwise without it: allergens that come in by it alone, and its part of the cost. Ends with what all of them weigh of it at their written size.
+For what is eaten: its share of each finished piece, how it gets there (cultures and dishes included), and what would change
+without it: the allergens that it alone brings, and its part of the cost. Last comes the total weight used, at written sizes.
 """
 
 from __future__ import annotations

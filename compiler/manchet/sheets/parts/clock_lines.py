@@ -9,7 +9,7 @@ from manchet.timing.zones import ClockChange
 
 
 def clock_lines(changes: Iterable[ClockChange], m: Measures) -> tuple[str, ...]:
-    """`Clocks go back, Sun 02:00 → 01:00: waits keep their hours, clocks are as the wall then shows.`"""
+    """`Clocks go back, Sun 02:00 → 01:00: waits keep their length, and every time is what the wall clock will show.`"""
     return tuple(
         m.words.say(
             "clocks.go_forward" if change.minutes > 0 else "clocks.go_back",

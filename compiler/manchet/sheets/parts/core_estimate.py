@@ -16,7 +16,7 @@ class CoreEstimate(NamedTuple):
     about: str
     """`about 96 °C`"""
     note: str
-    """`a core with “about” is the one usual for the kind, an estimate: the formula says none`"""
+    """`a core marked “about” is the usual one for this kind of bread, an estimate: the formula gives none`"""
 
 
 def core_estimate(formula: Formula, phases: Sequence[Step], m: Measures) -> CoreEstimate | None:
