@@ -54,6 +54,7 @@ def traits_of(work: Work) -> frozenset[str]:
             ("dough loss", formula.dough_loss > 0),
             ("good for", formula.good_for is not None),
             ("preparation", formula.preparation),
+            ("sold", formula.sale is not None or any(branch.sale is not None for branch in formula.branches)),
             ("kitchen mixer", kitchen.mixers),
             ("kitchen oven", kitchen.ovens),
             ("kitchen vessel", kitchen.vessels),

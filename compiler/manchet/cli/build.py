@@ -223,6 +223,7 @@ def print_options_of(options: argparse.Namespace) -> PrintOptions:
         when=_when(options, now),
         dated=bool(options.start or options.ready),
         today=printed_day(now),
+        made=now.date(),
         swaps=tuple(getattr(options, "swap", ())),
         pictures=not options.no_pictures,
         waits=tuple(getattr(options, "wait", ())),

@@ -5,6 +5,7 @@ Masses are grams, times seconds, temperatures degrees Celsius. Nothing here is w
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
@@ -64,10 +65,12 @@ class SaleText(NamedTuple):
 
 
 class Approval(NamedTuple):
-    """`label approved 2026-11-20 by Ada`"""
+    """`label approved 2026-11-20 by Ada as 3f2a91c0`"""
 
     date: str
     by: str
+    labels: tuple[str, ...]
+    """The marks of the labels that were approved: another label has another. Empty where the line does not say."""
     place: Place
 
 
@@ -174,7 +177,9 @@ def _with_line(sale: Sale, node: Setting, line: Line) -> Outcome[Sale]:
             return Outcome(sale._replace(contacts=(*sale.contacts, contact.value)), contact.diagnostics)
         case "label approved":
             date, by = node.names
-            approval = Approval(date.text, by.text, place)
+            person, _, label = by.text.rpartition(" as ")
+            marks = tuple(re.split(r" and |, *", label)) if person else ()
+            approval = Approval(date.text, person or label, marks, place)
             if is_day(date.text):
                 return Outcome(sale._replace(approved=approval))
             help = "write the day on which it was approved, as in `label approved 2026-11-20 by Ada`"

@@ -54,7 +54,7 @@ class ListLine(NamedTuple):
 
     @property
     def all_runs(self) -> Runs:
-        said = (Run(f" {self.how_much}"),) if self.how_much else ()
+        said = (Run(f" ({self.how_much})"),) if self.how_much else ()
         if not self.inside:
             return (*self.runs, *said)
         inside = joined_runs(self.inside)

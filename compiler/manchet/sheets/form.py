@@ -121,6 +121,8 @@ class Form(NamedTuple):
     """Its view as a table for a spreadsheet (CSV); None where it has none."""
     unasked: Callable[[Bakehouse], bool] = fits_any
     """Of a form about a bakehouse: whether it is printed of what nobody asked it of by name."""
+    is_label: bool = False
+    """Goes on what is sold or kept: nothing stands at its head and foot, and it is printed on what the kitchen has for labels."""
     none_made: str = ""
     """What is said where it was asked for by name, and nothing had one."""
 

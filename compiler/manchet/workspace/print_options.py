@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.records import NamedTuple
@@ -40,6 +40,8 @@ class PrintOptions(NamedTuple):
     """Whether that was said; else the day is the day of printing, and the sheet promises no hour."""
     today: str = ""
     """As it is printed."""
+    made: date | None = None
+    """The same, for dates that are counted from it."""
     swaps: tuple[str, ...] = ()
     """What is swapped in every formula: `fresh yeast for instant yeast`."""
     waits: tuple[str, ...] = ()

@@ -18,7 +18,7 @@ from manchet.sheets.form import Ahead, Bakehouse, Form, OfPreparations, PageSetu
 from manchet.sheets.page.house import House
 from manchet.sheets.page.html import set_layout
 from manchet.sheets.page.issue import Issue
-from manchet.sheets.page.pdf import NoPdf
+from manchet.sheets.page.pdf import NoPdf, Pdf
 from manchet.sheets.page.view import View
 from manchet.sheets.parts.own_pictures import Pictures
 from manchet.sheets.registry import FORMS, form_called, html_of
@@ -29,7 +29,7 @@ from manchet.workspace.made_for import made_for
 from manchet.workspace.pictures import not_drawn, pictures_of, stamps_of
 from manchet.workspace.press import Press, Sheet
 from manchet.workspace.print_options import PrintOptions
-from manchet.workspace.unprintable import unprintable
+from manchet.workspace.unprintable import no_room, unprintable
 
 
 class Rendered(NamedTuple):
@@ -58,6 +58,8 @@ class Printed(NamedTuple):
     missing: tuple[str, ...] = ()
     undrawn: tuple[str, ...] = ()
     """The addresses of pictures that the PDF does not show."""
+    crowded: bool = False
+    """What it has to say has no room in the places of its paper: it is not printed."""
 
 
 def render_formula(
@@ -105,7 +107,11 @@ def render_formula(
             files |= {f"{view.form}.{name}": content for name, content in printed.files.items()}
             lacking = lacking or printed.lacking
             reports = (*reports, *unprintable(printed.missing, view, formula.place))
-            reports = (*reports, *not_drawn(printed.undrawn, pictures or {}))
+            reports = (
+                *reports,
+                *not_drawn(printed.undrawn, pictures or {}),
+                *no_room(printed.crowded, view, formula.place),
+            )
     return Rendered(formula.name, files, reports, lacking, no_card=_no_card(work, forms), shows=shows)
 
 
@@ -152,7 +158,9 @@ def _timed(work: Work, options: PrintOptions, issue: Issue, house: House) -> Iss
     from manchet.timing.card.card import card_of
 
     card = card_of(work, options.when, house.system)
-    return issue._replace(date=options.day_of(card.ready), out_at=options.clock_of(card.out_of_oven, card.ready))
+    made = card.ready.date() if options.dated else options.made
+    out_at = options.clock_of(card.out_of_oven, card.ready)
+    return issue._replace(date=options.day_of(card.ready), made=made, out_at=out_at)
 
 
 def _of_this_size(work: Work, options: PrintOptions) -> tuple[Diagnostic, ...]:
@@ -192,7 +200,7 @@ def house_of(kitchen: Kitchen, options: PrintOptions) -> House:
 
 def issue_of(options: PrintOptions, version: Version) -> Issue:
     """What a page says of itself: its day, and which state of its file it is of."""
-    return Issue(options.today, version.file, _state(version), version.digest, edited=version.edited)
+    return Issue(options.today, version.file, _state(version), version.digest, edited=version.edited, made=options.made)
 
 
 def _state(version: Version) -> str:
@@ -217,6 +225,8 @@ def in_formats(view: View, formats: tuple[str, ...], press: Press, key: tuple[st
         data["csv"] = table(view).encode()
     if "pdf" in formats and not press.has_printed(key, html):
         pdf = press.print_page(html, form_called(view.form).layouts)
+        if isinstance(pdf, Pdf) and pdf.crowded:
+            return Printed({}, crowded=True)
         if not isinstance(pdf, NoPdf):
             data["pdf"] = pdf.content
             press.printed[key] = Sheet(html, pdf.layout)

@@ -1,4 +1,4 @@
-"""Signs that the sheets' font does not have: on the PDF an empty box stands for each."""
+"""What cannot be printed: signs that the sheets' font does not have (on the PDF an empty box stands for each), labels without room."""
 
 from __future__ import annotations
 
@@ -33,6 +33,15 @@ def unprintable(missing: tuple[str, ...], view: Page, place: Place) -> tuple[Dia
         )
         for sign in missing
     )
+
+
+def no_room(crowded: bool, view: Page, place: Place) -> tuple[Diagnostic, ...]:
+    """A warning for a page that says more than the places of its paper hold; it is not printed, and never set smaller than may be."""
+    if not crowded:
+        return ()
+    message = f"the {view.form} of {view.title} says more than has room in a place of that size, so none is printed"
+    help = "in the kitchen, write a larger one, as in `labels 2 across, 4 down on A4`, or `labels 62 mm roll`"
+    return (report("label-too-small", place, message, help),)
 
 
 def _name(sign: str) -> str:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import datetime
+
 from manchet.records import NamedTuple
 
 
@@ -18,6 +20,8 @@ class Issue(NamedTuple):
     """The date of the sheet this one replaces, or "" if it is the first."""
     edited: bool = False
     """Changed since it was approved: then the sheet says NOT APPROVED."""
+    made: datetime.date | None = None
+    """The day that it is made, from which the dates of a label are counted; None where nobody says."""
     out_at: str = ""
     """When it is out of the oven, if a timing was asked for: with its weekday where that is not the page's."""
 

@@ -50,6 +50,14 @@ def allergen_line(work: Work, m: Measures, stated: bool = True) -> AllergenLine:
     return AllergenLine(in_all, also, unknown, tuple(called_in(work, word) for word in may))
 
 
+def allergens_of_piece(work: Work, piece: SoldPiece, m: Measures) -> AllergenLine:
+    """Of one sort of piece alone, with what the house states of contact."""
+    words = listed_words(work)
+    has = tuple(called_in(work, word) for word in _has(piece, words))
+    may = tuple(called_in(work, one.allergen) for one in may_contain(work, piece) if one.allergen in words)
+    return AllergenLine(has, (), unknown_words(work, piece, m), may)
+
+
 def _has(piece: SoldPiece, words: Iterable[str]) -> list[str]:
     found = {one.allergen for one in all_findings(piece) if one.answer is AllergenAnswer.HAS}
     return [word for word in words if word in found]

@@ -1,0 +1,37 @@
+"""A food that is sold with a nutrition declaration, of which a figure can't be told: an ingredient's composition is not known."""
+
+from collections.abc import Iterator
+
+from manchet.account.piece import sold_pieces
+from manchet.batch.work import Work
+from manchet.checks.bringing import line_that_brings
+from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import list_of_words, report
+from manchet.label.declaration import declarations
+from manchet.label.nutrition import PanelLine
+from manchet.quantities.printing import decimal
+
+NAME = "label-figure-unknown"
+ABOUT = ("sold",)
+
+
+def check(work: Work) -> Iterator[Diagnostic]:
+    told: set[str] = set()
+    for piece in sold_pieces(work):
+        widest: dict[str, list[PanelLine]] = {}
+        for label in declarations(work, piece):
+            for line in () if label.panel is None else label.panel.lines:
+                if not line.is_known and line.name not in told:
+                    told.add(line.name)
+                    widest.setdefault(line.wide[0].ingredient.name, []).append(line)
+        for name, lines in widest.items():
+            words = list_of_words(tuple(_between(line) for line in lines), "and")
+            message = f"the label leaves a figure open: per 100 g {words}, because of {name}"
+            help = f"write the `per 100 g` of {name} in the larder, from its maker's sheet"
+            yield report(NAME, line_that_brings(work, piece, name), message, help)
+
+
+def _between(line: PanelLine) -> str:
+    places = 0 if line.unit in ("kJ", "kcal") else 1
+    low, high = (decimal(end, places) for end in line.span)
+    return f"{line.name.removesuffix(' kj').removesuffix(' kcal')} {low} to {high} {line.unit}"

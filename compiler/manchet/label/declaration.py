@@ -1,0 +1,146 @@
+"""All that the label of one food says for one market, and what is still missing for it. A value, whatever paper it goes on.
+
+Regulation (EU) 1169/2011, articles 9, 16 to 24 and 44, in Great Britain as kept there; food packed for direct sale by article 44 as
+each country orders it (in England and Wales name and list of ingredients); 21 CFR 101 in the United States. A draft for a competent
+person, who approves it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+from hashlib import sha256
+
+from manchet.account.piece import SoldPiece
+from manchet.batch.work import Work
+from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
+from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, findings
+from manchet.label.contact import may_contain
+from manchet.label.how_sold import sale_of_noun
+from manchet.label.ingredients import IngredientList, ingredient_list
+from manchet.label.markets import EU, US, allergen_list
+from manchet.label.nutrition import Panel, panel_of
+from manchet.records import NamedTuple
+
+_LETTERS = str.maketrans("0123456789abcdef", "bcdfghjkmnpqrstv")
+"""A mark is typed into a file, where a figure would be read as an amount; and no two of these are taken for one another."""
+MARK_LENGTH = 8
+
+
+class Lack(NamedTuple):
+    """Something that a label cannot do without: in words, and what to write. `in_kitchen`: it is written there."""
+
+    what: str
+    write: str
+    in_kitchen: bool = False
+
+
+class Declaration(NamedTuple):
+    market: str
+    name: str
+    """The house's own name of it."""
+    noun: str
+    way: SoldAs
+    called: str
+    """The name of the food."""
+    ingredients: IngredientList
+    contains: tuple[str, ...]
+    """Allergens as the market names them."""
+    may_contain: tuple[str, ...]
+    """As the operator has judged; nothing of it is worked out."""
+    panel: Panel | None
+    """None where none is asked for: packed for direct sale; and in the United States, where it asks for more than is known here."""
+    date_mark: DateMark | None
+    store: str
+    opened: str
+    address: str
+    approval: Approval | None
+    lacks: tuple[Lack, ...] = ()
+    unknown: tuple[AllergenFinding, ...] = ()
+    """Allergens of which nobody knows whether it has them."""
+
+    @property
+    def net(self) -> Fraction | None:
+        return self.way.net
+
+    @property
+    def is_withheld(self) -> bool:
+        """It cannot be printed: something that it must say is missing."""
+        return bool(self.lacks or self.unknown)
+
+    @property
+    def is_approved(self) -> bool:
+        """A person has approved this very label."""
+        return self.approval is not None and self.mark in self.approval.labels
+
+    @property
+    def mark(self) -> str:
+        """Another label has another: all that it says counts, but the day and the lot."""
+        panel = () if self.panel is None else tuple((line.name, line.text) for line in self.panel.lines)
+        dated = (
+            None
+            if self.date_mark is None
+            else (self.date_mark.word, str(self.date_mark.seconds), str(self.date_mark.celsius))
+        )
+        said = [
+            self.name, self.way.way, self.called, self.ingredients.text, self.contains, self.may_contain, panel,
+            str(self.net), dated, self.store, self.opened, self.address,
+        ]  # fmt: skip
+        digest = sha256(repr(said).encode()).hexdigest()
+        return digest[:MARK_LENGTH].translate(_LETTERS)
+
+
+def declarations(work: Work, piece: SoldPiece) -> Iterator[Declaration]:
+    """One for each way of selling it with a label and each market of the kitchen; one of no market where the kitchen names none."""
+    sale = sale_of_noun(work.formula, piece.noun)
+    for way in sale.ways:
+        if way.way in (PREPACKED, DIRECT):
+            for market in work.kitchen.selling.markets or ("",):
+                yield declaration(work, piece, sale, way, market)
+
+
+def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: str) -> Declaration:
+    """As the law of a market has it; where nobody says which, none is gone by, and that is missing."""
+    selling = work.kitchen.selling
+    called = sale.called.text if sale.called else ""
+    more = tuple(name.text for name in sale.how_much_of)
+    law = market or EU
+    may = tuple(one.allergen for one in may_contain(work, piece) if one.allergen in allergen_list(law).words)
+    whole = way.way == PREPACKED
+    declared = Declaration(
+        market,
+        work.formula.name,
+        piece.noun,
+        way,
+        called,
+        ingredient_list(piece, law, called, more),
+        contains(piece, law),
+        may,
+        panel_of(piece, market) if whole and market not in ("", US) else None,
+        sale.date_mark,
+        sale.store.text if sale.store else "",
+        sale.opened.text if sale.opened else "",
+        selling.address,
+        sale.approved,
+    )
+    unknown = tuple(one for one in findings(piece, market) if one.answer is AllergenAnswer.NOT_KNOWN) if market else ()
+    return declared._replace(lacks=tuple(_lacks(declared, piece)), unknown=unknown)
+
+
+def _lacks(label: Declaration, piece: SoldPiece) -> Iterator[Lack]:
+    if not label.market:
+        yield Lack("whose law it keeps", "sells in EU", in_kitchen=True)
+    if not label.called:
+        yield Lack("the name of the food", 'called "Rye bread with sunflower seeds"')
+    if piece.finished is None:
+        yield Lack("what a cooled piece weighs", "bake loss 12%, as weighed")
+    if label.way.way != PREPACKED:
+        return
+    if label.net is None:
+        yield Lack("the net weight", "sold prepacked at 740 g net")
+    if label.date_mark is None and label.market != US:
+        yield Lack("the date", "best before 4 d")
+    if not label.store and label.market != US:
+        yield Lack("how to store it", 'store "cool and dry"')
+    if not label.address:
+        yield Lack("who answers for it", 'name and address "…"', in_kitchen=True)

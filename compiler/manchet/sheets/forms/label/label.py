@@ -1,0 +1,112 @@
+"""The labels of one formula: what its declarations say, in the words and measures of their market."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from datetime import date, timedelta
+from fractions import Fraction
+
+from manchet.account.piece import SoldPiece, sold_pieces
+from manchet.batch.work import Work
+from manchet.label.declaration import Declaration, declarations
+from manchet.label.markets import US, allergen_list
+from manchet.label.nutrition import Panel
+from manchet.quantities.printing import decimal
+from manchet.sheets.forms.label.view import LabelRun, Labels, PanelRow, SaleLabel
+from manchet.sheets.page.house import House
+from manchet.sheets.page.issue import Issue, running_head
+from manchet.sheets.page.measures import DAY, NBSP, OUNCE, Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.label_paper import label_paper
+
+PART_OF = frozenset({"saturates", "sugars"})
+VOLUNTARY = frozenset({"fibre"})
+"""Left out where it cannot be said: Regulation (EU) 1169/2011, article 30."""
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+def labels(work: Work, issue: Issue, house: House) -> Labels | None:
+    """None where no piece of it is sold with a label, or what it must say is not known: `check` says what."""
+    words = words_of(house.words)
+    m = Measures(house, words)
+    made = [
+        _label(declared, piece, issue.made, m)
+        for piece in sold_pieces(work)
+        for declared in {one.mark: one for one in declarations(work, piece) if not one.is_withheld}.values()
+    ]
+    if not made:
+        return None
+    name = work.formula.name
+    paper = label_paper(work.kitchen.selling.labels, house.paper)
+    return Labels(name, words["language"], house.paper, running_head(name, "", issue), paper, tuple(made))
+
+
+def _label(declared: Declaration, piece: SoldPiece, made: date | None, m: Measures) -> SaleLabel:
+    say = m.words.say
+    is_us = declared.market == US
+    marked = any(run.strong for run in declared.ingredients.runs)
+    may = tuple(allergen_list(declared.market).name(word).upper() for word in declared.may_contain)
+    contains = ", ".join(word.upper() for word in declared.contains) if is_us else ""
+    mark = declared.date_mark
+    return SaleLabel(
+        name=declared.name,
+        called=declared.called,
+        market=declared.market,
+        contains=say("label.contains", contains) if contains else "",
+        ingredients=tuple(
+            LabelRun(run.text.replace(" %", f"{NBSP}%"), run.strong) for run in declared.ingredients.runs
+        ),
+        allergens=m.words["label.see"] if marked and not is_us else "",
+        may_contain=", ".join(may),
+        panel=tuple(_rows(declared.panel, m)) if declared.panel else (),
+        net=_net(declared.net, is_us),
+        date_word=m.words[f"label.{mark.word.replace(' ', '_')}"] if mark else "",
+        date=_day(made + timedelta(days=_days(mark.seconds))) if mark and made else "",
+        kept=tuple(_kept(declared, m)),
+        lot=f"{declared.name}, {made.day} {MONTHS[made.month - 1]}" if made else "",
+        address=declared.address,
+        approved=declared.is_approved,
+        mark=declared.mark,
+        copies=int(piece.number),
+    )
+
+
+def _rows(panel: Panel, m: Measures) -> Iterator[PanelRow]:
+    for line in panel.lines:
+        if not line.text and line.name in VOLUNTARY:
+            continue
+        figure = f"{line.text}{NBSP}{line.unit}" if line.text else m.words["label.unknown"]
+        yield PanelRow(m.words.table["label"]["lines"][line.name], figure, line.name in PART_OF)
+
+
+def _net(grams: Fraction | None, is_us: bool) -> str:
+    """In the United States in ounces first (21 CFR 101.7)."""
+    if grams is None:
+        return ""
+    metric = f"{decimal(grams, 0)}{NBSP}g" if grams < 1000 else f"{decimal(grams / 1000, 3)}{NBSP}kg"
+    return f"{decimal(grams / OUNCE, 1)}{NBSP}oz ({metric})" if is_us else metric
+
+
+def _days(seconds: Fraction) -> int:
+    """Whole days, so that no date promises more than the file."""
+    return int(seconds // DAY)
+
+
+def _day(day: date) -> str:
+    return f"{day.day} {MONTHS[day.month - 1]} {day.year}"
+
+
+def _kept(declared: Declaration, m: Measures) -> Sequence[str]:
+    kept = []
+    mark = declared.date_mark
+    if declared.store:
+        kept.append(_sentence(declared.store))
+    elif mark is not None and mark.celsius is not None:
+        kept.append(m.words.say("label.keep_at", m.degrees(mark.celsius)))
+    if declared.opened:
+        kept.append(m.words.say("label.opened", declared.opened.rstrip(".")))
+    return kept
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:].rstrip(".")

@@ -1,0 +1,168 @@
+"""What a label says, what it lacks, and which label it is."""
+
+from __future__ import annotations
+
+from works import bakery_of, first_work
+
+from manchet.account.piece import sold_pieces
+from manchet.label.declaration import Declaration, declarations
+from manchet.label.how_sold import sale_of_noun
+
+LABELLED = """\
+kitchen Quay
+  sells in EU
+  name and address "Quay Bakery, Port Avel"
+
+formula Quay loaf
+  kind hearth loaf
+  bake loss 13%
+  makes 10 loaves at 860 g dough
+  sold prepacked at 740 g net
+  called "Wheat bread with sunflower seeds"
+  best before 4 d
+  store "cool and dry"
+
+  overall
+    white flour          100%
+    water                 70%
+    sunflower seeds        8%
+    salt                   2%
+    fresh yeast            1.5%
+
+  dough
+    everything else
+    mix slow 8 min to 25 C
+    ferment covered 2 h at 25 C
+    divide
+    shape round
+    prove covered 1 h at 27 C
+    bake 40 min at 230 C
+    cool 2 h
+"""
+
+
+def labels(text: str = LABELLED) -> list[Declaration]:
+    work = first_work(text)
+    return [one for piece in sold_pieces(work) for one in declarations(work, piece)]
+
+
+def without(*lines: str) -> str:
+    return "".join(line for line in LABELLED.splitlines(True) if not line.strip().startswith(lines))
+
+
+def test_one_that_lacks_nothing_is_not_withheld() -> None:
+    (label,) = labels()
+    assert not label.is_withheld
+    assert label.ingredients.text.startswith("WHEAT flour (")
+    assert label.panel is not None and label.panel.is_whole
+
+
+def test_all_that_a_whole_label_lacks_is_told_at_once() -> None:
+    """Regulation (EU) 1169/2011, article 9(1): name, list, quantity, date, storage, operator."""
+    bare = without("called", "best", "store", "name and", "bake loss", "sells in").replace(" at 740 g net", "")
+    (label,) = labels(bare)
+    assert [lack.write.split(" ")[0] for lack in label.lacks] == [
+        "sells",
+        "called",
+        "bake",
+        "sold",
+        "best",
+        "store",
+        "name",
+    ]
+    assert [lack.in_kitchen for lack in label.lacks] == [True, False, False, False, False, False, True]
+
+
+def test_food_packed_for_direct_sale_needs_its_name_and_its_list() -> None:
+    """Regulation (EU) 1169/2011, article 44, as ordered in England: Food Information (Amendment) Regulations 2019."""
+    direct = without("best", "store", "name and").replace(
+        "sold prepacked at 740 g net", "sold prepacked for direct sale"
+    )
+    (label,) = labels(direct)
+    assert not label.is_withheld and label.panel is None
+    (unnamed,) = labels("".join(line for line in direct.splitlines(True) if "called" not in line))
+    assert [lack.write.split(" ")[0] for lack in unnamed.lacks] == ["called"]
+
+
+def test_an_allergen_of_which_nobody_knows_withholds_the_label() -> None:
+    paste = "larder Quay\n  sweet paste\n    class other\n\n"
+    (label,) = labels(paste + LABELLED.replace("    salt ", "    sweet paste 5%\n    salt "))
+    assert label.is_withheld and not label.lacks
+    assert {because.ingredient.name for one in label.unknown for because in one.because} == {"sweet paste"}
+
+
+def test_another_label_has_another_mark_and_another_size_has_the_same() -> None:
+    (label,) = labels()
+    (more,) = labels(LABELLED.replace("makes 10", "makes 90"))
+    assert label.mark == more.mark
+    for old, new in (
+        ("740 g net", "730 g net"),
+        ("4 d", "5 d"),
+        ("8%", "9%"),
+        ("cool and dry", "cool"),
+        ("Port", "Old Port"),
+    ):
+        assert labels(LABELLED.replace(old, new))[0].mark != label.mark, (old, new)
+
+
+def test_it_is_approved_by_its_mark_alone() -> None:
+    (label,) = labels()
+    line = '  store "cool and dry"\n'
+    for said, approved in (
+        (label.mark, True),
+        (f"bbbbbbbb and {label.mark}", True),
+        ("bbbbbbbb", False),
+        ("", False),
+    ):
+        by = f"Ada as {said}" if said else "Ada"
+        (read,) = labels(LABELLED.replace(line, f"{line}  label approved 2026-11-20 by {by}\n"))
+        assert read.approval is not None and (read.approval.by, read.is_approved) == ("Ada", approved)
+
+
+def test_each_market_has_its_own_where_it_says_otherwise() -> None:
+    european, american = labels(LABELLED.replace("sells in EU", "sells in EU, US"))
+    assert european.panel is not None and american.panel is None
+    assert american.contains == ("wheat",)
+
+
+def test_what_may_be_in_it_is_what_the_operator_states() -> None:
+    stated = '  may contain sesame, wheat because "same bench"\n'
+    (label,) = labels(LABELLED.replace("  sells in EU\n", f"  sells in EU\n{stated}"))
+    assert label.may_contain == ("sesame",)  # wheat is in it
+    (apart,) = labels(LABELLED.replace("  store", '  kept apart from sesame because "own bench"\n  store'))
+    assert apart.may_contain == ()
+
+
+def test_a_branch_says_otherwise_than_the_head() -> None:
+    branched = """\
+formula Two
+  kind hearth loaf
+  makes 10 loaves at 900 g dough
+  makes 20 rolls at 90 g dough
+  sold loose
+  called "Wheat bread"
+  sells at 5 EUR each
+
+  overall
+    white flour          100%
+    water                 70%
+    salt                   2%
+
+  dough
+    everything else
+    mix slow 8 min to 25 C
+    divide
+    for the loaves
+      bake 40 min at 230 C
+    for the rolls
+      sold prepacked for direct sale
+      sells at 1 EUR each
+      bake 18 min at 240 C
+"""
+    (formula,) = bakery_of(branched).formulas
+    loaf, roll = sale_of_noun(formula, "loaf"), sale_of_noun(formula, "roll")
+    assert [one.way for one in loaf.ways] == ["loose"]
+    assert [one.way for one in roll.ways] == ["prepacked for direct sale"]
+    assert loaf.sells_at is not None and loaf.sells_at.price.amount == 5
+    assert roll.sells_at is not None and roll.sells_at.price.amount == 1
+    assert roll.called is not None and roll.called.text == "Wheat bread"
