@@ -25,7 +25,7 @@ PHYSICAL_MODELS: frozenset[str] = frozenset()
 """Modules whose result is rounded and said to be an estimate, and which may therefore reckon in floats."""
 
 
-GENERATED = frozenset({"larder/builtin.py"})
+GENERATED = frozenset({"larder/builtin.py", "diagnostics/names.py"})
 """Modules made from a data file, which nobody reads."""
 
 
