@@ -65,7 +65,7 @@ class SaleText(NamedTuple):
 
 
 class Approval(NamedTuple):
-    """`label approved 2026-11-20 by Ada as 3f2a91c0`"""
+    """`label approved 2026-11-20 by Ada as cdvgjptn`"""
 
     date: str
     by: str
@@ -182,7 +182,7 @@ def _with_line(sale: Sale, node: Setting, line: Line) -> Outcome[Sale]:
             approval = Approval(date.text, person or label, marks, place)
             if is_day(date.text):
                 return Outcome(sale._replace(approved=approval))
-            help = "write the day on which it was approved, as in `label approved 2026-11-20 by Ada`"
+            help = "write the day on which it was approved, as in `label approved 2026-11-20 by Ada as cdvgjptn`"
             there = line.place(date.start, date.end)
             return Outcome(sale, (report("no-such-day", there, f"there is no day {date.text}", help),))
         case _:

@@ -56,6 +56,8 @@ class Declaration(NamedTuple):
     address: str
     approval: Approval | None
     lacks: tuple[Lack, ...] = ()
+    sold_by_weight: bool = False
+    """Its price is for a weight, so that what each weighs is written on it when it is weighed."""
     unknown: tuple[AllergenFinding, ...] = ()
     """Allergens of which nobody knows whether it has them."""
 
@@ -124,7 +126,9 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
         sale.approved,
     )
     unknown = tuple(one for one in findings(piece, market) if one.answer is AllergenAnswer.NOT_KNOWN) if market else ()
-    return declared._replace(lacks=tuple(_lacks(declared, piece)), unknown=unknown)
+    by_weight = sale.sells_at is not None and sale.sells_at.grams is not None
+    declared = declared._replace(sold_by_weight=whole and by_weight, unknown=unknown)
+    return declared._replace(lacks=tuple(_lacks(declared, piece)))
 
 
 def _lacks(label: Declaration, piece: SoldPiece) -> Iterator[Lack]:
@@ -136,7 +140,7 @@ def _lacks(label: Declaration, piece: SoldPiece) -> Iterator[Lack]:
         yield Lack("what a cooled piece weighs", "bake loss 12%, as weighed")
     if label.way.way != PREPACKED:
         return
-    if label.net is None:
+    if label.net is None and not label.sold_by_weight:
         yield Lack("the net weight", "sold prepacked at 740 g net")
     if label.date_mark is None and label.market != US:
         yield Lack("the date", "best before 4 d")

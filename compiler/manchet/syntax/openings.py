@@ -146,7 +146,7 @@ LINES = (
     OpeningLine("listed as", "LISTED_KEY", LISTED, (*SOLD, "entry"), example='listed as "wheat flour"'),
     OpeningLine("may contain", "CONTACT_KEY", CONTACT, (*HEAD, UNLESS_WEIGHED, "kitchen"), example='may contain hazelnut because "same mixer"'),
     OpeningLine("kept apart from", "CONTACT_KEY", CONTACT, (*HEAD, UNLESS_WEIGHED, "kitchen"), example='kept apart from sesame because "own bench, first in the oven"'),
-    OpeningLine("label approved", "APPROVED_KEY", RestOfLine("sale", p.STATUS, "dated"), SOLD, example="label approved 2026-11-20 by Ada"),
+    OpeningLine("label approved", "APPROVED_KEY", RestOfLine("sale", p.STATUS, "dated"), SOLD, example="label approved 2026-11-20 by Ada as cdvgjptn"),
     # ---- materials
     OpeningLine("all of the", "_ALL_OF_THE", RestOfLine("take_all", p.AT), WORK, "material", also=("all the",)),
     OpeningLine("what is left of the", "_WHAT_IS_LEFT_OF_THE", RestOfLine("take_left", p.AT), WORK, "material",

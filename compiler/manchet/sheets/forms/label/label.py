@@ -59,7 +59,7 @@ def _label(declared: Declaration, piece: SoldPiece, made: date | None, m: Measur
         allergens=m.words["label.see"] if marked and not is_us else "",
         may_contain=", ".join(may),
         panel=tuple(_rows(declared.panel, m)) if declared.panel else (),
-        net=_net(declared.net, is_us),
+        net=_net(declared.net, is_us) or (m.words["label.to_weigh"] if declared.sold_by_weight else ""),
         date_word=m.words[f"label.{mark.word.replace(' ', '_')}"] if mark else "",
         date=_day(made + timedelta(days=_days(mark.seconds))) if mark and made else "",
         kept=tuple(_kept(declared, m)),
