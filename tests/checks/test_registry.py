@@ -73,7 +73,6 @@ def test_only_what_cannot_be_true_is_an_error() -> None:
 
 def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
     assert remarks_of("batch", "formula", "kitchen", "larder") == {
-        "allergens-against-class",
         "culture-flour-not-in-overall",
         "culture-of-nothing",
         "kitchen-figure-odd",
