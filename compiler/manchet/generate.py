@@ -30,6 +30,7 @@ def all_generated() -> tuple[Generated, ...]:
         Generated(PACKAGE / "larder" / "builtin.py", _larder),
         Generated(PACKAGE / "figures" / "limits" / "thresholds.py", _thresholds),
         Generated(PACKAGE / "cautions" / "hazards.py", _hazards),
+        Generated(PACKAGE / "cautions" / "limit_figures.py", _caution_limits),
         Generated(PACKAGE / "sheets" / "sheet.schema.json", _schema),
         Generated(PROJECT, _packages),
     )
@@ -69,6 +70,12 @@ def _hazards() -> str:
     from manchet.cautions.literals import module_of
 
     return module_of(_text(PACKAGE / "cautions" / "hazards.toml"))
+
+
+def _caution_limits() -> str:
+    from manchet.cautions.literals import limits_module_of
+
+    return limits_module_of(_text(PACKAGE / "cautions" / "limits.toml"))
 
 
 def _schema() -> str:

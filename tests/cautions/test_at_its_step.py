@@ -12,6 +12,7 @@ from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.caution import (
+    all_cautions_at_step,
     caution_note,
     cautions_at_step,
     cautions_of_stage,
@@ -31,6 +32,9 @@ def demo_works() -> Iterator[Work]:
         yield from works(read([SourceText(f.name, f.read_text(encoding="utf-8")) for f in group]))
 
 
+GOOD_FOR = "good for"
+
+
 def step_of(work: Work, found: Caution) -> str:
     """The verb of the step that a caution stands at, after the noun of its branch; "" for a stage as a whole."""
     stage = work.formula.stage(found.at.stage)
@@ -39,53 +43,61 @@ def step_of(work: Work, found: Caution) -> str:
         assert found.at.branch is None
         return ""
     if found.at.branch is None:
-        return stage.steps[found.at.step].verb
+        return stage.steps[found.at.step].verb if found.at.step < len(stage.steps) else GOOD_FOR
     assert stage is work.formula.dough
     branch = work.formula.branches[found.at.branch]
     return f"{branch.noun}: {branch.steps[found.at.step].verb}"
 
 
-def table(work: Work) -> set[tuple[str, str, str]]:
-    """(hazard, stage, step) of all cautions of the formula."""
-    return {(c.name, c.at.stage, step_of(work, c)) for c in cautions_of(work) if c.of == "formula"}
+def table(work: Work, of: str = "formula") -> set[tuple[str, str, str]]:
+    """(hazard, stage, step) of all cautions that have a step."""
+    return {(c.name, c.at.stage, step_of(work, c)) for c in cautions_of(work) if c.of == of and c.at.stage}
 
 
 DEMO = {
     "Copper wreath": {("raw-egg-kept", "dough", "brush")},
-    "Ebb rye": {("scald-burns", "scald", "mix"), ("warm-soak", "seeds", "soak")},
+    "Ebb rye": {("warm-soak", "seeds", "soak")},
     "Hawser knots": {("lye-corrosive", "dough", "dip")},
-    "Mist buns": {("steamer-burns", "dough", "steam")},
-    "Mooring rings": {("kettle-burns", "dough", "boil")},
+    "Lamplight tin": {("rope-weather", "dough", "cool")},
     "Mudlark": {("warm-soak", "toasted seeds", "soak")},
-    "Pilot rye": {("scald-burns", "scald", "mix"), ("warm-and-wet", "scald", "rest")},
-    "lye bath": {("lye-mixing", "lye bath", "add"), ("lye-kept", "lye bath", "do")},
+    "Pilot rye": {("warm-and-wet", "scald", "rest")},
+    "lye bath": {("lye-mixing", "lye bath", "add"), ("lye-kept", "lye bath", GOOD_FOR)},
     "celeriac under oil": {
         ("cool-it-fast", "celeriac under oil", "chill"),
         ("plants-under-fat", "celeriac under oil", "pack"),
     },
-    "egg wash": {("raw-egg-kept", "egg wash", "strain")},
+    "egg wash": {("raw-egg-kept", "egg wash", GOOD_FOR)},
+    "Herring on rye": {("plants-under-fat", "herring on rye", "top")},
+    "slow onions": {("cool-it-fast", "slow onions", "cool")},
+    "bean patties": {
+        ("hot-oil", "bean patties", "fry"),
+        ("cook-egg-through", "bean patties", "fry"),
+        ("cool-it-fast", "bean patties", "cool"),
+    },
     "Lantern buns": {("hot-oil", "dough", "fry")},
-    "Night loaf": {("hot-lid", "dough", "bake")},
 }
 
+OF_THE_HOUSE = {
+    "Ebb rye": {("scald-burns", "scald", "mix")},
+    "Mist buns": {("steamer-burns", "dough", "steam")},
+    "Mooring rings": {("kettle-burns", "dough", "boil")},
+    "Pilot rye": {("scald-burns", "scald", "mix")},
+    "Night loaf": {("hot-lid", "dough", "bake")},
+}
+"""Of the posted card, and of a handout at their step."""
+
 CORPUS = {
-    "Night bagels": {("kettle-burns", "dough", "boil")},
     "Parlour brioche": {("raw-egg-kept", "dough", "brush")},
     "Corner croissants": {("raw-egg-kept", "dough", "brush")},
-    "egg wash": {("raw-egg-kept", "egg wash", "strain")},
+    "egg wash": {("raw-egg-kept", "egg wash", GOOD_FOR)},
     "Square pretzels": {("lye-corrosive", "dough", "dip")},
     "lye bath": {("lye-mixing", "lye bath", "")},
-    "Overnight pot loaf": {("hot-lid", "dough", "bake")},
-    "Loaf of the lidded tin": {("hot-lid", "dough", "bake")},
-    "Moor pumpernickel": {
-        ("hot-lid", "dough", "bake"),
-        ("scald-burns", "scald", "mix"),
-        ("warm-and-wet", "scald", "rest"),
-    },
-    "Red malt rye": {("scald-burns", "scald", "mix")},
+    "bean paste": {("cool-it-fast", "bean paste", "cool")},
+    "Toast": {("keep-filling-cold", "toast", "top")},
+    "Moor pumpernickel": {("warm-and-wet", "scald", "rest")},
     "Seeded harbour rye": {("warm-soak", "soaker", "soak")},
-    "First-day loaf": {("hot-lid", "dough", "bake")},
 }
+"""All that is said of the sound formulas of every school: nothing of the others."""
 
 
 def test_each_caution_of_the_demo_stands_at_its_step() -> None:
@@ -94,9 +106,16 @@ def test_each_caution_of_the_demo_stands_at_its_step() -> None:
 
 def test_each_caution_of_the_corpus_stands_at_its_step() -> None:
     found = {
-        work.formula.name: table(work) for path in QUIET for work in works(bakery_of(path.read_text(encoding="utf-8")))
+        work.formula.name: at
+        for path in QUIET
+        for work in works(bakery_of(path.read_text(encoding="utf-8")))
+        if (at := table(work))
     }
-    assert {name: found[name] for name in CORPUS} == CORPUS
+    assert found == CORPUS
+
+
+def test_what_stands_on_the_posted_card_has_its_step_for_a_handout() -> None:
+    assert {work.formula.name: at for work in demo_works() if (at := table(work, "hands"))} == OF_THE_HOUSE
 
 
 PARTED = """formula Row
@@ -139,11 +158,11 @@ def test_a_form_finds_each_caution_once_at_its_step() -> None:
         shown: list[CautionNote] = []
         for stage in formula.stages:
             shown += cautions_of_stage(cautions, stage.key, m)
-            for n in range(len(stage.steps)):
-                shown += cautions_at_step(cautions, stage.key, n, m)
+            for n in range(len(stage.steps) + 1):
+                shown += all_cautions_at_step(cautions, stage.key, n, m)
         for number, branch in enumerate(formula.branches):
             for n in range(len(branch.steps)):
-                shown += cautions_at_step(cautions, formula.dough.key, n, m, number)
+                shown += all_cautions_at_step(cautions, formula.dough.key, n, m, number)
         expected = [caution_note(c, m) for c in cautions if c.of == "formula"]
         assert sorted(shown) == sorted(expected), formula.name
 

@@ -67,6 +67,7 @@ def test_only_what_cannot_be_true_is_an_error() -> None:
     assert errors == {
         "core-above-boiling",
         "liquid-above-boiling",
+        "lye-bath-strong",
         "mix-too-hot-for-yeast",
     }
 

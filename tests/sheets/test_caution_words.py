@@ -81,9 +81,9 @@ def test_a_template_in_its_parts() -> None:
     assert wording_of("") == ()
 
 
-@pytest.mark.parametrize("template", ["{K:5}", "{C:5", "{C}", "{police}", "C:5}"])
+@pytest.mark.parametrize("template", ["{K:5}", "{C:5", "{C}", "{police}", "C:5}", "{C:warm}"])
 def test_braces_that_say_no_figure(template: str) -> None:
-    with pytest.raises(ValueError, match=r"unit|brace|Fraction"):
+    with pytest.raises(ValueError, match=r"unit|brace|Fraction|figure"):
         wording_of(template)
 
 
@@ -104,10 +104,31 @@ def test_american_words_are_american() -> None:
         ], name
 
 
-def test_what_stands_in_full_elsewhere_has_its_limit_and_boxes_here() -> None:
-    note = caution_note(caution("cool-it-fast")._replace(again=True), METRIC)
-    assert (note.words, note.if_missed) == ("Cool it fast.", ""), "a limit has its subject"
-    assert note.limit and len(note.boxes) == 2
+def test_a_limit_is_boxes_for_the_pen_and_no_sentence() -> None:
+    note = caution_note(caution("cool-it-fast", level="limit"), METRIC)
+    assert (note.words, note.limit, note.if_missed) == ("", "", "")
+    assert [plain(box.label) for box in note.boxes] == ["≤ 21 °C at 2 h · over: bin", "≤ 5 °C at 6 h · over: bin"]
+
+
+def test_the_figures_of_a_step_stand_for_those_of_the_hazard() -> None:
+    own = {"cold": Fraction(3), "days": Fraction(1)}
+    note = caution_note(caution("plants-under-fat", own=own), METRIC)
+    assert plain(note.limit).startswith("1 day at 3 °C is this jar's whole life.")
+    assert plain(note.boxes[1].label) == "≤ 3 °C · over: bin"
+    half = caution_note(caution("plants-under-fat", own={"cold": Fraction(3)}), METRIC)
+    assert plain(half.limit).startswith("4 °C or colder all the time, 4 days at most"), (
+        "the general words need no figure"
+    )
+    fahrenheit = caution_note(caution("plants-under-fat", own=own), US)
+    assert plain(fahrenheit.limit).startswith("1 day at 37 °F")
+
+
+@pytest.mark.parametrize(
+    ("lye", "said"), [(Fraction(7, 2), "3.5 %"), (Fraction(1250, 360), "3.47 %"), (Fraction(4), "4 %")]
+)
+def test_a_bath_is_cautioned_with_its_own_per_cent(lye: Fraction, said: str) -> None:
+    note = caution_note(caution("lye-corrosive", own={"lye": lye}), METRIC)
+    assert plain(note.limit) == f"{said} lye in this bath; over 6 %: dip nothing"
 
 
 def test_each_source_is_named_once() -> None:

@@ -388,7 +388,7 @@ def test_what_is_needed_of_a_preparation_stands_on_the_handout_once() -> None:
     (wash,) = taken(WASHED).before
     assert (wash.title, wash.weight, wash.unit, wash.least) == ("egg wash", "24", "g", "")  # 2 loaves, twice 6 g
     assert [(row.name, row.weight) for row in wash.rows] == [("eggs", "19.9"), ("milk", "4.0"), ("salt", "0.1")]
-    assert [said(clause) for step in wash.steps for clause in step.clauses] == ["Whisk 2 min", "Strain in jug"]
+    assert [said(clause) for step in wash.steps for clause in step.clauses] == ["Whisk 2 min", "strain in jug"]
     assert html_of(taken(WASHED)).count("19.9") == 1
 
 

@@ -80,9 +80,19 @@ def test_its_text() -> None:
         assert text.count(entry.get("address", entry["source"])) == 1, name
         assert f" {entry['catchword']} " in text and entry["words"].split("{")[0].strip() in text, name
     assert not re.search(r"\bsafe\b", text.casefold())
-    levels = [row.level for row in view.rows]
-    assert levels == sorted(levels, reverse=True) and "warning" in levels, "warnings first"
+    grave = [row.is_grave for row in view.rows]
+    assert grave == sorted(grave, reverse=True) and grave[0], "warnings first"
     assert [row.number for row in view.rows] == [str(n + 1) for n in range(len(view.rows))]
+
+
+def test_a_house_that_mixes_lye_has_it_and_its_first_aid_on_the_card() -> None:
+    names = [row.catchword for row in card(kitchen("wood")).rows]
+    view = safety_card(kitchen("wood"), ISSUE, House(), has_lye=True)
+    assert [row.catchword for row in view.rows if row.catchword not in names] == ["Mixing lye"]
+    assert "running water" in view.rows[0].if_missed and "Goggles" in view.rows[0].words
+    assert {"eye wash", "gas valve", "gas line"} <= set(re.split(r", ", ", ".join(view.emergency)))
+    made = pdf_of(html_of(view), form_called("house").layouts)
+    assert isinstance(made, Pdf) and len(PdfReader(io.BytesIO(made.content)).pages) == 1
 
 
 def test_a_kitchen_without_a_name_and_american_words() -> None:

@@ -1,42 +1,101 @@
-"""What goes on or in after the last heat is eaten as it is; raw egg that goes on before it waits between trays."""
+"""What goes in or on after the last heat is eaten as it is: what of it has to stay cold, and flour that nobody cooked."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.cautions.at import ways_done
-from manchet.cautions.caution import Caution, caution
-from manchet.larder.foods import FISH, MEAT, grows_wet, is_pasteurised, words_of_name
-from manchet.syntax.vocabulary import COOKS
-
-MILKY = frozenset({"dairy", "egg"})
+from manchet.cautions.at import CautionPlace
+from manchet.cautions.caution import Caution, caution, celsius, warning_unless
+from manchet.cautions.cooked import is_egg_cooked
+from manchet.cautions.facts import (
+    is_cut_leaf,
+    is_dairy,
+    is_meat_or_fish,
+    is_raw_egg,
+    is_raw_flour,
+    is_sour,
+    markets_of,
+    too_dry,
+    water_in,
+)
+from manchet.cautions.legs import was_heated
+from manchet.cautions.limits import figure
+from manchet.cautions.phrase import Wording
+from manchet.cautions.under_fat import is_from_under_fat
+from manchet.cautions.vessel import Foodstuff, FoodVessel, breads_of, vessel_called
+from manchet.larder.foods import grows_wet
 
 
 def after_the_last_heat(work: Work) -> Iterator[Caution]:
-    if work.formula.preparation:
-        return
-    for done in ways_done(work.formula):
-        last = max((n for n, (_, step) in enumerate(done) if step.verb in COOKS), default=None)
-        if last is None:
-            continue
-        for number, (at, step) in enumerate(done):
-            applied = step.applied
-            if applied is None:
+    """At each step that puts it on; raw egg has a caution of its own."""
+    for bread in breads_of(work):
+        last = bread.last_heat
+        for since, foods in _by_step(bread, last).items():
+            at = bread.legs[since].at
+            if any(is_raw_egg(food) and not is_egg_cooked(food.before, markets_of(work)) for food in foods):
                 continue
-            class_ = applied.ingredient.class_ if applied.ingredient is not None else ""
-            name = applied.name.casefold()
-            raw_egg = (class_ == "egg" or "egg wash" in name) and not is_pasteurised(name)
-            if raw_egg:
-                yield caution("raw-egg-kept" if number < last else "raw-egg-after-heat", at)
-            elif number < last:
-                continue
-            elif (
-                class_ in MILKY
-                or any(word in name for word in ("custard", "cream"))
-                or words_of_name(name) & (MEAT | FISH)
-                or (class_ == "vegetable" and applied.ingredient and grows_wet(applied.ingredient, name))
-            ):
-                yield caution("keep-filling-cold", at)
-            elif class_.endswith("flour"):
-                yield caution("raw-flour-after-heat", at)
+            cold = next((food for food in foods if stays_cold(food)), None)
+            if cold is not None and not (_is_sweet_or_dry(bread, since, work) or _has_its_own(bread, since, work)):
+                keeps = is_sold_cold(work, at)
+                why: Wording = (f"{cold.name}, on after the last heat",)
+                if not keeps:
+                    why += (
+                        "; no `use by` at ",
+                        celsius(figure("cold", markets_of(work))),
+                        " or colder",
+                    )
+                yield caution("keep-filling-cold", at, warning_unless(keeps), why=why)
+            flour = next((food for food in foods if is_raw_flour(food) and not was_heated(food.before)), None)
+            if flour is not None:
+                yield caution("raw-flour-after-heat", at, "warning", why=(f"{flour.name}, on after the last heat",))
+
+
+def is_sold_cold(work: Work, at: CautionPlace) -> bool:
+    """Whether what is sold says by when and how cold, or is served soon; a `best before` is for what keeps without."""
+    formula = work.formula
+    if formula.serve_within is not None and formula.serve_within <= figure("served-within"):
+        return True
+    branch = formula.branches[at.branch].sale if at.branch is not None else None
+    mark = next((sale.date_mark for sale in (branch, formula.sale) if sale is not None and sale.date_mark), None)
+    if mark is None or mark.word != "use by" or mark.celsius is None:
+        return False
+    warmest = mark.celsius.high if mark.celsius.high is not None else mark.celsius.likely
+    return warmest <= figure("cold", markets_of(work))
+
+
+def _by_step(bread: FoodVessel, last: int | None) -> dict[int, list[Foodstuff]]:
+    found: dict[int, list[Foodstuff]] = {}
+    for food in bread.foods:
+        if food.put_on and (last is not None or bread.formula.dish) and food.since > (-1 if last is None else last):
+            found.setdefault(food.since, []).append(food)
+    return found
+
+
+def stays_cold(food: Foodstuff) -> bool:
+    """Milk, cream, cheese, egg, meat, fish; what was cooked of vegetables, starch or grain and is wet; what is cut and raw."""
+    if too_dry(food) or is_sour(food):
+        return False
+    if food.ingredient.class_ == "egg" or is_dairy(food) or is_meat_or_fish(food) or is_cut_leaf(food):
+        return True
+    if food.ingredient.class_ == "vegetable":
+        return grows_wet(food.ingredient, food.name)
+    return food.ingredient.class_ in ("starch", "grain") and was_heated(food.before)
+
+
+def _has_its_own(bread: FoodVessel, since: int, work: Work) -> bool:
+    """From under fat it has limits that are the stricter."""
+    goods = bread.legs[since].step.applied
+    return goods is not None and is_from_under_fat(goods.stage, work)
+
+
+def _is_sweet_or_dry(bread: FoodVessel, since: int, work: Work) -> bool:
+    """Whether what goes on there is kept by its sugar, or has too little water for germs: caramel, butter cream of sugar."""
+    from manchet.cautions.facts import is_wet
+
+    goods = bread.legs[since].step.applied
+    made = vessel_called(work, goods.stage) if goods is not None else None
+    if made is not None:
+        return not is_wet(made)
+    food = next(food for food in bread.foods if food.put_on and food.since == since)
+    return water_in(food) < figure("wet-from") and not is_meat_or_fish(food) and not is_dairy(food)

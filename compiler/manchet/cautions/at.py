@@ -14,7 +14,8 @@ class CautionPlace(NamedTuple):
     stage: str = ""
     """Key of the stage, "" for the house."""
     step: int | None = None
-    """Which of the stage's steps, or of the branch's, counted from 0; None for the stage as a whole: what is weighed."""
+    """Which of the stage's steps, or of the branch's, counted from 0; None for the stage as a whole: what is weighed. One past the
+    last step of a preparation is where it is kept: its `good for`."""
     branch: int | None = None
     """Which of `Formula.branches`, counted from 0, where the step is one of a branch's; its stage is then the dough."""
 
@@ -42,6 +43,14 @@ def ways_done(formula: Formula) -> Iterator[tuple[Done, ...]]:
         yield own + _of_branch(formula, number)
     if not parted:
         yield own
+
+
+def where_kept(formula: Formula) -> CautionPlace:
+    """The `good for` of a preparation; its last step where the file has none, the whole of it where it has no steps."""
+    steps = len(formula.dough.steps)
+    if formula.good_for is not None:
+        return CautionPlace(formula.dough.key, steps)
+    return CautionPlace(formula.dough.key, steps - 1 if steps else None)
 
 
 def _of_branch(formula: Formula, number: int) -> tuple[Done, ...]:

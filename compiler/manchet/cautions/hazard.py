@@ -7,8 +7,10 @@ from typing import Literal
 from manchet.cautions.phrase import Wording
 from manchet.records import NamedTuple
 
-Level = Literal["warning", "note"]
-Of = Literal["formula", "house", "eater"]
+Level = Literal["top", "warning", "note", "limit"]
+"""How much is printed: of a limit only the boxes for the pen; the others say their sentence, a top on every page in full."""
+WORST_FIRST: tuple[Level, ...] = ("top", "warning", "note", "limit")
+Of = Literal["formula", "hands", "house", "eater"]
 
 
 class PenBox(NamedTuple):
@@ -24,6 +26,8 @@ class Said(NamedTuple):
     words: Wording
     limit: Wording = ()
     """The figure to hold, () where there is none."""
+    own_limit: Wording = ()
+    """The same in the step's own figures, for where it has all of them; () where there is no such wording."""
     if_missed: Wording = ()
     """What to do when it has gone wrong."""
     boxes: tuple[PenBox, ...] = ()
@@ -34,8 +38,9 @@ class Hazard(NamedTuple):
 
     level: Level
     of: Of
-    """A "formula" has it at a step; those of the "house" stand on one posted card, and the sheet only points to it; the
-    "eater" is told on card, label and handout, not the crew."""
+    """A "formula" has it at a step; those of the "house" stand on one posted card, and the sheet only points to it. What "hands"
+    know from the card has its step in a handout, where no card hangs. The "eater" is told on card, label and handout, not the
+    crew."""
     catchword: str
     """What it is called in large letters on the posted card."""
     in_full: bool

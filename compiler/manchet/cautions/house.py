@@ -2,19 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from manchet.batch.work import Work
 from manchet.cautions.caution import Caution, caution
+from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.syntax.vocabulary import IN_OVEN
 
-ALWAYS = ("oven-steam", "flour-dust", "raw-dough", "lifting", "moving-machines", "blades", "burns")
+ALWAYS = ("oven-steam", "kettles-and-lids", "flour-dust", "raw-dough", "lifting", "moving-machines", "blades", "burns")
+LYE = ("lye-mixing",)
 
 
-def house_hazards(kitchen: Kitchen) -> tuple[Caution, ...]:
-    """The posted card: every hazard of this kitchen, whatever is baked; the gravest first."""
-    return (*_fire(kitchen), *(caution(name) for name in ALWAYS))
+def house_hazards(kitchen: Kitchen, has_lye: bool = False) -> tuple[Caution, ...]:
+    """The posted card: every hazard of this kitchen, whatever is baked; the gravest first. `has_lye`: it is mixed there."""
+    lye = [caution(name) for name in LYE] if has_lye else []
+    return (*lye, *_fire(kitchen), *(caution(name) for name in ALWAYS))
+
+
+def mixes_lye(formulas: Iterable[Formula]) -> bool:
+    """Whether lye is weighed for one of them, or touches its bread."""
+    return any(
+        ingredient is not None and ingredient.class_ == "lye"
+        for formula in formulas
+        for ingredient in (
+            *(portion.ingredient for stage in formula.stages for portion in stage.portions),
+            *(step.applied.ingredient for step in formula.steps if step.applied is not None),
+        )
+    )
 
 
 def house_hazards_met(work: Work) -> Iterator[Caution]:

@@ -6,56 +6,53 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import CautionPlace, done_in
+from manchet.cautions.at import CautionPlace, done_in, where_kept
 from manchet.cautions.caution import Caution, caution
-from manchet.cautions.contents import end_of, weight
-from manchet.figures.composition.lye import lye_in
-from manchet.formula.model import Applied, Formula, Stage
+from manchet.cautions.limits import figure
+from manchet.cautions.phrase import Measured
+from manchet.cautions.vessel import vessels_of
+from manchet.figures.composition.lye import Bath, bath_of, lye_in, strength_of
+from manchet.formula.model import Stage
 
-IRRITANT, CORROSIVE, TOO_STRONG = Fraction(5, 1000), Fraction(2, 100), Fraction(6, 100)
-"""Shares of lye by weight: from the first it irritates, from the second it burns; over the third nothing is dipped."""
+HUNDRED = 100
 
 
-def lye_met(work: Work, stage: Stage) -> Iterator[Caution]:
+def lye_met(work: Work) -> Iterator[Caution]:
     """Dry lye and canister lye burn however weak the bath; at the dip it is the bath that hands meet."""
-    if any(lye_in(p.ingredient) >= CORROSIVE for p in stage.portions):
-        yield caution("lye-mixing", _where_mixed(stage))
-    strength = _strength(stage)
-    if strength > TOO_STRONG:
-        yield caution("lye-too-strong", end_of(stage))
-    if strength >= IRRITANT and work.formula.good_for is not None:
-        yield caution("lye-kept", end_of(stage))
-    for at, step in done_in(stage, work.formula):
-        if step.bath and "lye" in step.bath.split():
-            yield from (caution(name, at) for name in _of_bath(CORROSIVE))
-        if step.applied is not None:
-            yield from (caution(name, at) for name in _of_bath(_bath(step.applied, work.formula)))
+    formula = work.formula
+    for vessel in vessels_of(work):
+        lyes = (p.name for p in vessel.stage.portions if lye_in(p.ingredient) >= figure("lye-burns-from"))
+        for name in [*lyes][:1]:
+            yield caution("lye-mixing", _where_mixed(vessel.stage), "top", why=(f"{name} goes into water",))
+        strength = strength_of(vessel.stage)
+        if strength > figure("lye-bath"):
+            yield caution("lye-too-strong", vessel.end, "top", why=_of(strength))
+        if strength >= figure("lye-irritates-from") and formula.good_for is not None:
+            own = {"lye": strength * HUNDRED}
+            yield caution("lye-kept", where_kept(formula), "warning", own, _of(strength))
+    for stage in formula.stages:
+        for at, step in done_in(stage, formula):
+            bath = bath_of(step, work)
+            if bath is not None:
+                yield from _at_the_bath(bath, at)
 
 
-def _of_bath(strength: Fraction) -> Iterator[str]:
-    if strength > TOO_STRONG:
-        yield "lye-too-strong"
-    if strength >= CORROSIVE:
-        yield "lye-corrosive"
-    elif strength >= IRRITANT:
-        yield "lye-irritant"
+def _at_the_bath(bath: Bath, at: CautionPlace) -> Iterator[Caution]:
+    """With its own per cent; a bath whose strength nobody knows burns like a usual one."""
+    if bath.strength is None:
+        yield caution("lye-corrosive", at, "top", why=("nothing says how strong it is",))
+        return
+    own, why = {"lye": bath.strength * HUNDRED}, _of(bath.strength)
+    if bath.strength > figure("lye-bath"):
+        yield caution("lye-too-strong", at, "top", why=why)
+    if bath.strength >= figure("lye-burns-from"):
+        yield caution("lye-corrosive", at, "top", own, why)
+    elif bath.strength >= figure("lye-irritates-from"):
+        yield caution("lye-irritant", at, "warning", own, why)
 
 
-def _strength(stage: Stage) -> Fraction:
-    whole = weight(stage)
-    return sum((lye_in(p.ingredient) * p.share for p in stage.portions), Fraction(0)) / whole if whole else Fraction(0)
-
-
-def _bath(applied: Applied, formula: Formula) -> Fraction:
-    """How strong a bath is that touches the bread: one of another file, and lye of no given strength, count as a usual one."""
-    stage = formula.stage(applied.stage)
-    if stage is not None:
-        return _strength(stage)
-    named = "lye" in applied.name.casefold().split()
-    if applied.ingredient is None:
-        return CORROSIVE if named else Fraction(0)
-    strength = lye_in(applied.ingredient)
-    return CORROSIVE if strength == 1 else strength
+def _of(strength: Fraction) -> tuple[str | Measured, ...]:
+    return (Measured("percent", strength * HUNDRED), " lye")
 
 
 def _where_mixed(stage: Stage) -> CautionPlace:

@@ -61,7 +61,11 @@ def rule_for(name: str) -> SarifRule | None:
     from manchet.diagnostics.catalogue import explain
 
     found = explain(name)
-    return SarifRule(found.title, found.text) if found else None
+    if found is None:
+        from manchet.cli.caution_text import caution_lines, caution_names, caution_title
+
+        return SarifRule(caution_title(name), "\n".join(caution_lines(name)[2:])) if name in caution_names() else None
+    return SarifRule(found.title, found.text)
 
 
 def _indented(text: str) -> str:

@@ -8,11 +8,13 @@ from manchet.records import NamedTuple
 
 
 class Severity(Enum):
-    """An error cannot be true and stops the sheet; a warning or a note is craft and does not."""
+    """An error cannot be true and stops the sheet; a warning or a note is craft and does not. A caution is of what can hurt: no
+    mistake of the file, and nothing that can be allowed."""
 
     ERROR = "error"
     WARNING = "warning"
     NOTE = "note"
+    CAUTION = "caution"
 
 
 class Place(NamedTuple):

@@ -1,4 +1,4 @@
-"""Reports as JSON, for editors and scripts.
+"""Reports as JSON, for editors and scripts. A caution is a note there, by the name of what can hurt.
 
     {"format": "manchet check", "version": 1,
      "summary": {"errors": 0, "warnings": 1, "notes": 0, "formulas": 3, "files": 2},
@@ -37,7 +37,7 @@ def document(diagnostics: Sequence[Diagnostic], formulas: int, files: int) -> st
         "summary": {
             "errors": number_of(Severity.ERROR),
             "warnings": number_of(Severity.WARNING),
-            "notes": number_of(Severity.NOTE),
+            "notes": number_of(Severity.NOTE) + number_of(Severity.CAUTION),
             "formulas": formulas,
             "files": files,
         },
@@ -46,10 +46,15 @@ def document(diagnostics: Sequence[Diagnostic], formulas: int, files: int) -> st
     return json.dumps(value, indent=2) + "\n"
 
 
+def in_three(severity: Severity) -> Severity:
+    """As programs know it, which have no caution: it is a note, and its name says which."""
+    return Severity.NOTE if severity is Severity.CAUTION else severity
+
+
 def _report(diagnostic: Diagnostic) -> dict[str, object]:
     return {
         "name": diagnostic.name,
-        "severity": diagnostic.severity.value,
+        "severity": in_three(diagnostic.severity).value,
         "message": diagnostic.message,
         "help": diagnostic.help,
         **_place(diagnostic.place),

@@ -149,7 +149,7 @@ REPORTS = {
     'loses-range': ('error', 'formula/reports'),
     'loss-implausible': ('warning', 'checks/pieces'),
     'loss-of-everything': ('error', 'formula/reports'),
-    'lye-bath-strong': ('warning', 'checks/composition'),
+    'lye-bath-strong': ('error', 'checks/composition'),
     'lye-in-dough': ('warning', 'checks/composition'),
     'made-by-the-plate': ('error', 'batch/reports'),
     'made-of-itself': ('error', 'larder/reports'),

@@ -25,6 +25,11 @@ def report(
     return Diagnostic(name, Severity(severity), in_brief(message), place, told, also, brief)
 
 
+def caution_report(name: str, place: Place, message: str, help: str = "") -> Diagnostic:
+    """A caution of that name, told at the line that causes it: a kind of its own, beside the reports."""
+    return Diagnostic(name, Severity.CAUTION, in_brief(message), place, in_brief(help))
+
+
 def graver(diagnostic: Diagnostic) -> Diagnostic:
     """The warning as an error: what is usually a remark on craft cannot be true here, or cannot be done."""
     assert diagnostic.severity is Severity.WARNING

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place, Severity
+from manchet.diagnostics.json_form import in_three
 from manchet.records import NamedTuple
 
 SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
@@ -101,8 +102,8 @@ def _fingerprint(diagnostic: Diagnostic) -> str:
 
 
 def _level(severity: Severity) -> str:
-    """SARIF's words for how bad it is are ours."""
-    return severity.value
+    """SARIF's words for how bad it is are ours; it has none for a caution."""
+    return in_three(severity).value
 
 
 def _location(place: Place) -> dict[str, object]:

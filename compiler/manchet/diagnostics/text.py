@@ -116,6 +116,7 @@ def _colour(severity: Severity, paint: Paint) -> str:
         Severity.ERROR: paint.error,
         Severity.WARNING: paint.warning,
         Severity.NOTE: paint.note,
+        Severity.CAUTION: paint.warning,
     }
     return colours[severity]
 

@@ -31,7 +31,24 @@ MEAT = frozenset(
     }
 )  # fmt: skip
 FISH = frozenset(
-    {"cod", "eel", "fish", "haddock", "halibut", "herring", "mackerel", "prawns", "salmon", "shrimp", "trout", "tuna"}
+    {
+        "cod",
+        "eel",
+        "fish",
+        "haddock",
+        "halibut",
+        "herring",
+        "mackerel",
+        "pollock",
+        "prawns",
+        "salmon",
+        "sardine",
+        "sardines",
+        "shrimp",
+        "shrimps",
+        "trout",
+        "tuna",
+    }
 )
 NOT_RAW = frozenset(
     {
@@ -50,6 +67,23 @@ NOT_RAW = frozenset(
         "gelatin",
     }
 )
+ANIMALS = ("meat", "fish")
+COLD_RAW = frozenset(
+    {
+        "tomato",
+        "tomatoes",
+        "lettuce",
+        "rocket",
+        "arugula",
+        "spinach",
+        "cress",
+        "watercress",
+        "leaves",
+        "salad",
+        "sprouts",
+        "tofu",
+    }
+)
 PASTEURISED = ("pasteurised", "pasteurized")
 
 
@@ -63,7 +97,8 @@ def grows_wet(ingredient: Ingredient, written: str, soaked: bool = False) -> boo
     What is dried counts as wet once it is `soaked`. What is sour from its jar is not meant.
     """
     named = _named(ingredient, written)
-    return _is_plant(ingredient, named) and (soaked or not named & {*DRY})
+    dry = "dried" in ingredient.facts or ("fresh" not in ingredient.facts and bool(named & {*DRY}))
+    return _is_plant(ingredient, named) and (soaked or not dry)
 
 
 def dried_plant(ingredient: Ingredient, written: str) -> bool:
@@ -79,19 +114,40 @@ def _named(ingredient: Ingredient, written: str) -> frozenset[str]:
 def _is_plant(ingredient: Ingredient, named: frozenset[str]) -> bool:
     if named & {*SOUR} or (named & {"paste", "puree"} and named & {"tomato", "tomatoes"}):
         return False
-    herb = ingredient.class_ == "spice" and named & {*LEAVES_AND_ROOTS, "fresh", "leaves"}
+    wet_herb = named & {*LEAVES_AND_ROOTS, "fresh", "leaves"} or "fresh" in ingredient.facts
+    herb = ingredient.class_ == "spice" and wet_herb
     return bool(herb) or ingredient.class_ == "vegetable"
 
 
-def raw_meat_or_fish(name: str) -> bool:
-    named = words_of_name(name)
-    return bool(named & (MEAT | FISH)) and not named & NOT_RAW
+def is_meat_or_fish(ingredient: Ingredient, written: str) -> bool:
+    """By its class, or by its name where it has none of its own."""
+    return ingredient.class_ in ANIMALS or (
+        ingredient.class_ == "other" and bool(_named(ingredient, written) & (MEAT | FISH))
+    )
 
 
-def raw_fish(name: str) -> bool:
-    named = words_of_name(name)
-    return bool(named & FISH) and not named & NOT_RAW
+def raw_meat_or_fish(ingredient: Ingredient, written: str) -> bool:
+    if "ready to eat" in ingredient.facts:
+        return False
+    return is_meat_or_fish(ingredient, written) and not _named(ingredient, written) & NOT_RAW
+
+
+def raw_fish(ingredient: Ingredient, written: str) -> bool:
+    is_fish = ingredient.class_ == "fish" or bool(_named(ingredient, written) & FISH)
+    return is_fish and raw_meat_or_fish(ingredient, written)
 
 
 def is_pasteurised(name: str) -> bool:
     return any(word in name.casefold() for word in PASTEURISED)
+
+
+def is_heat_treated(ingredient: Ingredient, written: str) -> bool:
+    if "heat-treated" in ingredient.facts:
+        return True
+    return any("heat treated" in name.casefold().replace("-", " ") for name in (written, ingredient.name))
+
+
+def cut_leaf(ingredient: Ingredient, written: str) -> bool:
+    """Cut tomato, cut leaves, sprouts, which have to stay cold though they are raw; tofu with them."""
+    named = _named(ingredient, written)
+    return bool(named & COLD_RAW) and not named & {*DRY, *SOUR, "paste", "ketchup"}

@@ -82,6 +82,8 @@ class PageSetup(NamedTuple):
     """Per cents are left for the pen."""
     ahead: tuple[Ahead, ...] = ()
     """What the work that the page is about wants made ahead, in whole batches."""
+    has_lye: bool = False
+    """The house mixes lye: its posted card says so, whatever this run bakes."""
 
 
 def fits_any(_: object) -> bool:

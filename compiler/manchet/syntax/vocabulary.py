@@ -42,6 +42,8 @@ class Verb(NamedTuple):
     """Puts something on the bread that is no dough, with its weight."""
     may_touch: bool = False
     """May do so, and need not: `wrap in cloth`, `wrap in marzipan 90 g each`."""
+    on_the_crust: bool = False
+    """What it puts on lies on the surface, and takes its heat."""
     opens_with: str = ""
     """`brush with` opens a step even where the line ends in a weight, as an ingredient's does."""
 
@@ -49,6 +51,8 @@ class Verb(NamedTuple):
     heated: str = ""
     """In the "oven", on a "plate" (griddle, frying fat) or in a "pot"."""
     boils: bool = False
+    in_fat: bool = False
+    """In hot fat."""
     cold: bool = False
     """Stands in fridge or freezer, whatever else is said."""
     in_fridge: bool = False
@@ -122,7 +126,7 @@ VERBS = (
     Verb("divide", "divide", divides=True, ends_mixing=True, for_oven=True),
     Verb("shape", "shape round", also=("mould", "mold"), gathers=True, for_oven=True),
     Verb("roll out", "roll out to 8 mm"),
-    Verb("roll in", "roll in poppy seeds 4 g each", touches=True, opens_with="in", at_the_door=True),
+    Verb("roll in", "roll in poppy seeds 4 g each", touches=True, on_the_crust=True, opens_with="in", at_the_door=True),
     Verb("roll", "roll", gathers=True),
     Verb("press", "press to 12 mm"),
     Verb("cut", 'cut "into squares"', divides=True, said_how=True),
@@ -131,12 +135,12 @@ VERBS = (
     Verb("fill", "fill with pear butter 40 g each", touches=True, opens_with="with"),
     Verb("spread", "spread with pear butter 40 g each", touches=True, opens_with="with", at_the_door=True),
     Verb("pipe", "pipe with pear butter 12 g each", touches=True, opens_with="with", at_the_door=True),
-    Verb("brush", "brush with egg wash 6 g each", touches=True, opens_with="with", at_the_door=True),
-    Verb("sprinkle", "sprinkle with hazelnuts 5 g each", touches=True, opens_with="with", at_the_door=True),
+    Verb("brush", "brush with egg wash 6 g each", touches=True, on_the_crust=True, opens_with="with", at_the_door=True),
+    Verb("sprinkle", "sprinkle with hazelnuts 5 g each", touches=True, on_the_crust=True, opens_with="with", at_the_door=True),
     Verb("top", "top with celeriac 40 g each", touches=True, opens_with="with", at_the_door=True),
-    Verb("dust", "dust with rice flour 6 g each", touches=True, opens_with="with", at_the_door=True),
-    Verb("dip", "dip in sesame 3 g each", touches=True, opens_with="in", at_the_door=True),
-    Verb("grease", "grease tins with sunflower oil 3 g each", touches=True),
+    Verb("dust", "dust with rice flour 6 g each", touches=True, on_the_crust=True, opens_with="with", at_the_door=True),
+    Verb("dip", "dip in sesame 3 g each", touches=True, on_the_crust=True, opens_with="in", at_the_door=True),
+    Verb("grease", "grease tins with sunflower oil 3 g each", touches=True, on_the_crust=True),
     Verb("place", "place in long tin", has_place=True, needs_place=True, holds_piece=True),
     Verb("wrap", "wrap in cloth", has_place=True, needs_place=True, wraps=True, may_touch=True, opens_with="in"),
     Verb("turn out", "turn out", has_place=True, at_the_door=True),
@@ -145,7 +149,7 @@ VERBS = (
     Verb("bake", "bake 30 min at 230 C", WAITING, needs_time=MINUTES, needs_heat="220 C", heated="oven", holds_piece=True, has_place=True),
     Verb("roast", "roast 10 min at 160 C", WAITING, needs_time=MINUTES, needs_heat="200 C", heated="oven", has_place=True),
     Verb("griddle", "griddle 2 min a side at 200 C", needs_time=MINUTES, needs_heat="200 C", heated="plate", has_place=True),
-    Verb("fry", "fry 100 s a side at 175 C, 4 at a time", needs_time=MINUTES, needs_heat="175 C", heated="plate", has_place=True),
+    Verb("fry", "fry 100 s a side at 175 C, 4 at a time", needs_time=MINUTES, needs_heat="175 C", heated="plate", in_fat=True, has_place=True),
     Verb("boil", "boil 30 s a side, 6 at a time", WAITING, needs_time=MINUTES, heated="pot", boils=True, has_place=True),
     Verb("simmer", "simmer 15 min", WAITING, needs_time=MINUTES, heated="pot", boils=True, has_place=True),
     Verb("steam", "steam 12 min", WAITING, needs_time=MINUTES, heated="pot", boils=True, has_place=True),
@@ -180,6 +184,7 @@ BAKES = frozenset(verb.word for verb in VERBS if verb.heated in ("oven", "plate"
 COOKS = BAKES | IN_POT
 DONE_BY_LOOK = COOKS - {"heat"}
 """Nobody is told to cut these short when it is late: what they end by is a look, or a core. What is heated is done when it is so warm."""
+IN_FAT = frozenset(verb.word for verb in VERBS if verb.in_fat)
 BOILS = frozenset(verb.word for verb in VERBS if verb.boils)
 COLD = frozenset(verb.word for verb in VERBS if verb.cold)
 SLOWED_BY_COLD = COLD | {"thaw"}
@@ -211,6 +216,7 @@ GATHERS = frozenset(verb.word for verb in VERBS if verb.gathers)
 FOR_OVEN = frozenset(verb.word for verb in VERBS if verb.for_oven)
 HOLDS_PIECE = frozenset(verb.word for verb in VERBS if verb.holds_piece)
 WRAPS = frozenset(verb.word for verb in VERBS if verb.wraps)
+ON_THE_CRUST = frozenset(verb.word for verb in VERBS if verb.on_the_crust)
 AT_THE_DOOR = frozenset(verb.word for verb in VERBS if verb.at_the_door)
 
 # ---- material

@@ -64,6 +64,12 @@ class Bakery:
         """What reading reports, and what the checks say."""
         return self._in_order(run_passes(self._reading, CHECKING, Memory()))
 
+    @cached_property
+    def cautions(self) -> tuple[Diagnostic, ...]:
+        """What can hurt, at the lines that cause it: beside the reports, and none of them."""
+        told = tuple(one for block in self._reading.bound for one in block.cautions())
+        return self._in_order(self._reading._replace(reports=told))
+
     def _in_order(self, reading: ReadSoFar) -> tuple[Diagnostic, ...]:
         only = reading.only
         wanted = (r for r in reading.reports if only is None or r.place.path in only or r.severity is Severity.ERROR)

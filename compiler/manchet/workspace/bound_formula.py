@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Set
 from functools import cached_property, partial
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, cast
 
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.batch.work import Work, work_of
@@ -95,6 +95,37 @@ class BoundFormula:
         broke_off = f"{self.formula.name} could not be checked"
         return kept_to(self.formula.place, broke_off, partial(check, work.value), lambda fault: (fault,))
 
+    @cached_property
+    def cautions(self) -> tuple[Diagnostic, ...]:
+        """What can hurt in it at the size its file asks for, but for what a check has told of in other words."""
+        if self.formula is None or not self.is_judged:
+            return ()
+        work = self.work(AS_WRITTEN, self.around.kitchen)
+        if work.value is None:
+            return ()
+        from manchet.cautions.gate import may_hurt
+
+        if not may_hurt(work.value):
+            return ()
+        from manchet.cautions.telling import cautions_told
+
+        told = {name for one in self.checking for name in TOLD_BY_CHECKS.get(one.name, ())}
+        broke_off = f"the cautions of {self.formula.name} could not be told"
+        made = kept_to(
+            self.formula.place, broke_off, lambda: tuple(cautions_told(cast(Work, work.value))), lambda fault: (fault,)
+        )
+        return tuple(one for one in made if one.name not in told)
+
+
+TOLD_BY_CHECKS: Mapping[str, tuple[str, ...]] = {
+    "kept-too-long": ("raw-egg-kept",),
+    "kept-too-warm": ("raw-egg-kept", "neither-cold-nor-hot"),
+    "lye-bath-strong": ("lye-too-strong",),
+    "raw-egg-on-baked": ("raw-egg-after-heat",),
+    "under-oil-too-long": ("plants-under-fat",),
+}
+"""What a check says that a caution would say again. Where such a report is allowed the caution is told: nobody can allow it."""
+
 
 def known_preparations(formulas: Iterable[Formula]) -> dict[str, Formula]:
     """By key; of two that claim one name the last."""
@@ -117,6 +148,11 @@ class BoundBlock(NamedTuple):
         first, *variants = self.formulas
         yield from first.reading
         yield from _with_variants([(one.written, one.reading) for one in variants], first.reading)
+
+    def cautions(self) -> Iterator[Diagnostic]:
+        first, *variants = self.formulas
+        yield from first.cautions
+        yield from _with_variants([(one.written, one.cautions) for one in variants], first.cautions)
 
     def checking(self) -> Iterator[Diagnostic]:
         first, *variants = self.formulas

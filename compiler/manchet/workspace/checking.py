@@ -94,7 +94,7 @@ def check_with_changes(selection: Selection, kitchen: str, swaps: tuple[str, ...
     not_refused(bakery)
     kitchen_of(bakery, kitchen, "")
     files = {file.path: file for file in selection.files}
-    wanted = wanted_of(bakery.diagnostics, selection, files, kitchen)
+    wanted = wanted_of((*bakery.diagnostics, *bakery.cautions), selection, files, kitchen)
     pictures = tuple(picture for formula in bakery.formulas for picture in pictures_named(formula))
     diagnostics = (*selection.diagnostics, *wanted, *_not_shown(pictures, selection, files))
     return Checked(diagnostics, len(selection.names) or len(bakery.formulas), len(selection.paths))
@@ -135,7 +135,7 @@ def look(bakery: OpenBakery, new: Sequence[str], kitchen: str) -> dict[str, str]
 
     found = bakery.read(new, kitchen)
     reports: dict[str, list[Diagnostic]] = {path: [] for path in new}
-    for diagnostic in found.diagnostics:
+    for diagnostic in (*found.diagnostics, *found.cautions):
         if diagnostic.place.path in reports:
             reports[diagnostic.place.path].append(diagnostic)
     pictures: dict[str, list[Picture]] = {path: [] for path in new}

@@ -314,7 +314,10 @@ def _parsed(source: SourceText) -> ParsedFile:
 
 def list_of_passes() -> str:
     """The passes, a line each."""
-    every = [*((one, "reading") for one in READING), *((one, "checking") for one in CHECKING)]
+    every = [
+        *((one, "reading") for one in READING),
+        *((one, "checking") for one in CHECKING),
+    ]
     return "\n".join(f"{kind:<9} {one.__name__:<20} {one.__doc__}" for one, kind in every)
 
 

@@ -9,6 +9,7 @@ from pathlib import PurePath
 
 from manchet.batch.order import Order
 from manchet.batch.work import Work, work_of
+from manchet.cautions.house import mixes_lye
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
@@ -43,6 +44,7 @@ def render_posted_cards(
     slug_of = slugs(kitchen.name for kitchen in kitchens)
     paths = [kitchen.place.path if kitchen.place else "" for kitchen in kitchens]
     version_of = file_versions(selection, paths)
+    lye = mixes_lye((*bakery.formulas, *bakery.preparations.values()))
     for kitchen, path in zip(kitchens, paths, strict=True):
         own = Baking(
             tuple(work for work in baking.works if work.kitchen == kitchen),
@@ -52,7 +54,7 @@ def render_posted_cards(
         made = kept_to(
             _place_of(kitchen, own),
             f"the cards of {kitchen.name or 'the kitchen'} could not be printed",
-            partial(_cards, kitchen, own, ahead, bakery.stock, options, version_of[path], press),
+            partial(_cards, kitchen, own, ahead, bakery.stock, options, version_of[path], press, lye),
             partial(_broken_off, kitchen.name),
         )
         if made.files or made.lacking or made.diagnostics:
@@ -127,11 +129,12 @@ def _cards(
     options: PrintOptions,
     version: Version,
     press: Press,
+    lye: bool,
 ) -> Rendered:
     pictures: Pictures = {} if options.pictures else None
     house = house_of(kitchen, options)
     day = _day(kitchen, baking.works, options, house)
-    page = PageSetup(issue_of(options, version), house, pictures, options.when)
+    page = PageSetup(issue_of(options, version), house, pictures, options.when, has_lye=lye)
     of_run = page._replace(issue=page.issue._replace(date=day))
     of_ahead = page._replace(issue=issue_of(options, ahead.version)._replace(date=day))
     bakehouse = Bakehouse(kitchen, baking.works, tuple(name for name, _ in baking.missing), ahead.preparations, stock)

@@ -1,4 +1,8 @@
-"""Cautions as they are printed: those of the formula at their step, those of the house on one posted card."""
+"""Cautions as they are printed: those of the formula at their step, those of the house on one posted card.
+
+What the file keeps to is a box for the pen at its step, and no sentence. A handout goes where no card hangs on the wall and
+nobody fills in boxes: there a limit is said in words, and what the card of a house says stands at its step.
+"""
 
 from __future__ import annotations
 
@@ -23,8 +27,51 @@ def cautions_of_stage(cautions: Sequence[Caution], key: str, m: Measures) -> tup
 def cautions_at_step(
     cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
 ) -> tuple[CautionNote, ...]:
-    """Those that one step causes: `step` of the steps of the stage of this key, or of a branch of `Formula.branches`."""
-    return _at(cautions, CautionPlace(key, step, branch), m)
+    """What is said of those that one step causes: `step` of the steps of the stage of this key, or of a branch of
+    `Formula.branches`."""
+    return tuple(note for note in _at(cautions, CautionPlace(key, step, branch), m) if note.level != "limit")
+
+
+def all_cautions_at_step(
+    cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
+) -> tuple[CautionNote, ...]:
+    """The same, and after it the boxes of the limits: for forms on which these have no place in the line of the step."""
+    return (
+        *cautions_at_step(cautions, key, step, m, branch),
+        *(note for note in _at(cautions, CautionPlace(key, step, branch), m) if note.level == "limit"),
+    )
+
+
+def limits_at_step(
+    cautions: Sequence[Caution], key: str, step: int, m: Measures, branch: int | None = None
+) -> tuple[Box, ...]:
+    """The boxes of the limits that a step keeps to."""
+    notes = _at(cautions, CautionPlace(key, step, branch), m)
+    return tuple(box for note in notes if note.level == "limit" for box in note.boxes)
+
+
+def read_once(boxes: Sequence[Box], limits: Sequence[Box], m: Measures) -> tuple[Box, ...]:
+    """The boxes of a step without the degrees that a limit beside them asks for."""
+    asked = any(m.degree() in box.label or box.unit == m.degree() for box in limits)
+    return tuple(box for box in boxes if not (asked and box.unit == m.degree()))
+
+
+def cautions_at_home(
+    cautions: Sequence[Caution], key: str, step: int | None, m: Measures, branch: int | None = None
+) -> tuple[CautionNote, ...]:
+    """Those that one step causes, or a stage as a whole, for who has neither a card on the wall nor a box to fill in."""
+    here = (c for c in cautions if c.of in ("formula", "hands") and c.at == CautionPlace(key, step, branch))
+    return tuple(_in_words(c, m) for c in here)
+
+
+def _in_words(c: Caution, m: Measures) -> CautionNote:
+    """A limit as a sentence: what it is of, and the figure."""
+    note = caution_note(c, m)
+    if c.level != "limit":
+        return note
+    said = c.said(m.house.words == "American")
+    limit = said_in_units(said.limit, m)
+    return note._replace(level="note", words=f"{c.hazard.catchword}.", limit=limit, boxes=(), source=c.hazard.source)
 
 
 def cautions_of_no_stage(cautions: Sequence[Caution], keys: Sequence[str], m: Measures) -> tuple[CautionNote, ...]:
@@ -40,11 +87,12 @@ def cautions_for_eaters(cautions: Sequence[Caution], m: Measures) -> tuple[Cauti
 def caution_note(c: Caution, m: Measures) -> CautionNote:
     """In the words and the units of the house; a source keeps its own words."""
     hazard = c.hazard
-    said = hazard.american if m.house.words == "American" else hazard.british
+    said = c.said(m.house.words == "American")
     words, limit, missed = (said_in_units(wording, m) for wording in (said.words, said.limit, said.if_missed))
     boxes = tuple(_pen_box(box, m) for box in said.boxes)
-    if c.again:
-        words, missed = f"{hazard.catchword}.", ""
+    if c.level == "limit":
+        words = limit = missed = ""
+        boxes = tuple(box._replace(wide=True) for box in boxes)
     step, branch = ("" if number is None else str(number + 1) for number in (c.at.step, c.at.branch))
     return CautionNote(
         c.level,
@@ -83,6 +131,7 @@ def _part(part: str | Measured | LocalWord, m: Measures) -> str:
 
 def _measured(figure: Measured, m: Measures) -> str:
     """Temperatures to the whole degree, lengths to half an inch, sacks to the pound."""
+    assert figure.low is not None, figure
     low, high = figure.low, figure.low if figure.high is None else figure.high
     ends = Range(low, high)
     match figure.unit:
@@ -93,7 +142,7 @@ def _measured(figure: Measured, m: Measures) -> str:
         case "min":
             return m.time(Range(low * 60, high * 60))
         case "days":
-            return m.words.say("caution.days", m.plain(ends))
+            return m.words.say("caution.day" if low == high == 1 else "caution.days", m.plain(ends))
         case "percent":
             return f"{m.plain(ends)}{NBSP}{m.words['units.percent']}"
         case "kg" if m.house.units == "US":

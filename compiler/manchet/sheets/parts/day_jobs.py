@@ -21,7 +21,7 @@ from manchet.records import NamedTuple
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage
+from manchet.sheets.parts.caution import all_cautions_at_step, cautions_of_stage
 from manchet.sheets.parts.day_clock import WallTime
 from manchet.sheets.parts.day_views import WorkClause, WorkLine
 from manchet.sheets.parts.joining import run_on
@@ -254,4 +254,6 @@ class JobWords(NamedTuple):
         for branch, steps in ways:
             for number, step in enumerate(steps):
                 if step in done:
-                    yield from cautions_at_step(mine, moment.stage.key, number, self.m, branch)
+                    yield from all_cautions_at_step(mine, moment.stage.key, number, self.m, branch)
+            if work.formula.preparation and steps and steps[-1] in done:
+                yield from all_cautions_at_step(mine, moment.stage.key, len(steps), self.m)

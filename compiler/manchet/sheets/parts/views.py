@@ -46,6 +46,8 @@ class Box(NamedTuple):
 
     label: str
     unit: str = ""
+    wide: bool = False
+    """Its label is a limit with what to do beyond it, and it is as wide as that."""
 
 
 class AheadItem(NamedTuple):
@@ -131,10 +133,10 @@ class BakePhase(NamedTuple):
 class CautionNote(NamedTuple):
     """A hazard directly above the step that causes it: the limit, a box for the reading, what to do when it goes wrong.
 
-    A warning is boxed, a note is a remark.
+    A top and a warning are framed, a note is a remark; of a limit there are the boxes for the pen and no words.
     """
 
-    level: Literal["warning", "note"]
+    level: Literal["top", "warning", "note", "limit"]
     words: str
     limit: str = ""
     if_missed: str = ""
@@ -158,7 +160,7 @@ class CautionNote(NamedTuple):
 
     @property
     def is_warning(self) -> bool:
-        return self.level == "warning"
+        return self.level in ("top", "warning")
 
 
 class OverallShare(NamedTuple):

@@ -64,7 +64,7 @@ def _cautions(plan: DayPlan, m: Measures) -> Iterator[CautionNote]:
                 at_bake = False
             if (one.name in AT_THE_DOOR or at_bake) and one.name not in seen:
                 seen.add(one.name)
-                yield caution_note(one._replace(again=False), m)
+                yield caution_note(one, m)
 
 
 def _oven(plan: DayPlan, one: OvenDay, m: Measures) -> OvenOfDay:

@@ -21,7 +21,7 @@ from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.approval import no_longer_approved, status_of
-from manchet.sheets.parts.caution import caution_note, cautions_at_step, cautions_of_no_stage, cautions_of_stage
+from manchet.sheets.parts.caution import all_cautions_at_step, caution_note, cautions_of_no_stage, cautions_of_stage
 from manchet.sheets.parts.make_ahead import make_ahead
 from manchet.sheets.parts.own_pictures import own_illustrations
 from manchet.sheets.parts.step_pictures import step_illustrations
@@ -128,7 +128,9 @@ class _Writer:
 
     def __init__(self, work: Work, page: PageSetup, m: Measures) -> None:
         self.work, self.page, self.m = work, page, m
-        self.cautions = cautions_of(work)
+        told = {part.caution.hazard for part in _of_parts(page.ahead, m)}
+        self.cautions = tuple(one for one in cautions_of(work) if one.name not in told)
+        """What stands above the plate already, at its part, is not said again in its row."""
         self.plates = work.batch.pieces[0].number
         self.parts = {one.part.key: one for one in parts_needed(work.batch)}
 
@@ -206,7 +208,7 @@ class _Writer:
             until=look(step, self.m),
             notes=notes(step, self.m),
             boxes=self._boxes(step),
-            cautions=cautions_at_step(self.cautions, key, at, self.m),
+            cautions=all_cautions_at_step(self.cautions, key, at, self.m),
             figures=figures,
         )
 

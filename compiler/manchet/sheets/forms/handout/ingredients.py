@@ -13,7 +13,7 @@ from manchet.sheets.forms.handout.view import HomeRow, HomeStage
 from manchet.sheets.forms.handout.water import home_water
 from manchet.sheets.page.measures import BOTH, Measures
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.caution import cautions_of_stage
+from manchet.sheets.parts.caution import cautions_at_home
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
 from manchet.sheets.parts.views import WeighRow
 
@@ -35,7 +35,7 @@ def _stage(bowl: Bowl, number: str, pictures: Pictures) -> HomeStage:
         water=home_water(home_waters(bowl.work).get(stage.key), m),
         rows=home_rows(bowl),
         notes=stage.notes,
-        cautions=cautions_of_stage(cautions_of(bowl.work), stage.key, m),
+        cautions=cautions_at_home(cautions_of(bowl.work), stage.key, None, m),
         figures=own_illustrations(stage.pictures, pictures),
     )
 

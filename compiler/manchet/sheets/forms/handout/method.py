@@ -21,7 +21,7 @@ from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.parts import wording
 from manchet.sheets.parts.bowl import Bowl
 from manchet.sheets.parts.by_hand import done_by_hand
-from manchet.sheets.parts.caution import cautions_at_step
+from manchet.sheets.parts.caution import cautions_at_home
 from manchet.sheets.parts.core_estimate import core_estimate
 from manchet.sheets.parts.joining import SHORT_REST, Joinable, lines_of, run_on, seconds_waited
 from manchet.sheets.parts.mixing import order_of_the_bowl
@@ -88,7 +88,7 @@ class HomeWriter(NamedTuple):
         cautions = cautions_of(self.work)
         drawn = step_illustrations(steps, noun, follow, self.work, self.pictures, self.m)
         for at, step in enumerate(steps):
-            above = cautions_at_step(cautions, key, at, self.m, branch)
+            above = cautions_at_home(cautions, key, at, self.m, branch)
             if step.verb == "bake":
                 if at and steps[at - 1].verb == "bake":
                     found[-1] = found[-1]._replace(cautions=(*found[-1].cautions, *above))

@@ -91,6 +91,8 @@ class MadeAhead(NamedTuple):
     rows: tuple[HomeRow, ...]
     steps: tuple[HomeStep, ...]
     good_for: str = ""
+    kept: tuple[CautionNote, ...] = ()
+    """The cautions on how it is kept."""
 
 
 class HomeTime(NamedTuple):

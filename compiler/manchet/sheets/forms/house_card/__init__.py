@@ -17,7 +17,7 @@ if TYPE_CHECKING:
 def render(kitchen: Kitchen, page: PageSetup) -> Outcome[View | None]:
     from manchet.sheets.forms.house_card.card import safety_card
 
-    return Outcome(safety_card(kitchen, page.issue, page.house))
+    return Outcome(safety_card(kitchen, page.issue, page.house, page.has_lye))
 
 
 FORM = Form(

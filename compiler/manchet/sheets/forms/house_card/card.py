@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from manchet.cautions.caution import DEFERS
 from manchet.cautions.house import house_hazards
 from manchet.kitchen.model import Kitchen
@@ -14,10 +16,11 @@ from manchet.sheets.parts.caution import caution_note, sources_once
 from manchet.sheets.parts.views import CautionNote
 
 
-def safety_card(kitchen: Kitchen, issue: Issue, house: House) -> SafetyCard:
+def safety_card(kitchen: Kitchen, issue: Issue, house: House, has_lye: bool = False) -> SafetyCard:
     words = words_of(house.words)
     m = Measures(house, words)
-    notes = sorted((caution_note(one, m) for one in house_hazards(kitchen)), key=lambda note: not note.is_warning)
+    notes = _help_once([caution_note(one, m) for one in house_hazards(kitchen, has_lye)])
+    notes = sorted(notes, key=lambda note: not note.is_warning)
     return SafetyCard(
         title=words["house.title"],
         kitchen=kitchen.name,
@@ -29,6 +32,18 @@ def safety_card(kitchen: Kitchen, issue: Issue, house: House) -> SafetyCard:
         sources=sources_once(notes),
         defers=DEFERS,
     )
+
+
+def _help_once(notes: Sequence[CautionNote]) -> list[CautionNote]:
+    """What to do when it has gone wrong, once where it is the same: with the last, nearest to what it is for. For a burn the card
+    has a row of its own."""
+    last = {note.if_missed: note.hazard for note in notes}
+    return [
+        note._replace(if_missed="")
+        if last[note.if_missed] != note.hazard or note.if_missed.startswith("Burn:")
+        else note
+        for note in notes
+    ]
 
 
 def _row(number: str, note: CautionNote) -> SafetyRow:

@@ -13,7 +13,7 @@ class SafetyRow(NamedTuple):
     """A hazard of the house: what it is called, what to do, the limit, and what to do when it has gone wrong."""
 
     number: str
-    level: Literal["warning", "note"]
+    level: Literal["top", "warning", "note", "limit"]
     catchword: str
     words: str
     limit: str
@@ -22,6 +22,10 @@ class SafetyRow(NamedTuple):
     """What is written down of it, each shift."""
     address: str = ""
     """Who says so, and where that is to be read."""
+
+    @property
+    def is_grave(self) -> bool:
+        return self.level in ("top", "warning")
 
 
 class SafetyCard(NamedTuple):

@@ -70,6 +70,7 @@ def _with(line: LeafLine, more: LeafLine) -> LeafLine:
     """What follows goes on in small letters; its boxes and its notes end the line."""
     clauses = (clause._replace(doing=run_on(clause.doing)) for clause in more.clauses)
     return line._replace(
+        limits=(*line.limits, *more.limits),
         clauses=(*line.clauses, *clauses),
         notes=(*line.notes, *more.notes),
         boxes=more.boxes or line.boxes,
@@ -83,7 +84,9 @@ def _fits(line: LeafLine) -> bool:
 
 def _is_open(last: Step, line: LeafLine) -> bool:
     """Whether more may follow in the line: it ends with hands at work, without a reading, a look or a note."""
-    return not line.notes and not has_reading(last) and not last.until and last.who is not Who.WAITING
+    return (
+        not line.notes and not line.limits and not has_reading(last) and not last.until and last.who is not Who.WAITING
+    )
 
 
 def _may_follow(step: Step, line: LeafLine, last: LeafLine) -> bool:

@@ -14,7 +14,7 @@ from manchet.sheets.forms.prep_sheet.leaf_lines import join_lines, leaf_line
 from manchet.sheets.forms.prep_sheet.view import IllustrationRow, LeafLine, StagePart, Steps, WayHeading
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.caution import cautions_at_step
+from manchet.sheets.parts.caution import all_cautions_at_step, cautions_at_step, limits_at_step, read_once
 from manchet.sheets.parts.far_from_written import far_step_notes
 from manchet.sheets.parts.mixing import mixing_notes
 from manchet.sheets.parts.own_pictures import Pictures, own_illustrations
@@ -70,7 +70,7 @@ class _Way:
                 yield self._bake(at, phases)
                 at += len(phases)
             else:
-                yield divide_list(step, self.work, self._notes(at), self._cautions(at), self.m)
+                yield divide_list(step, self.work, self._notes(at), self._all_cautions(at), self.m)
                 numbers = ()
                 at += 1
         if waiting:
@@ -83,7 +83,8 @@ class _Way:
         step = self.steps[at]
         figures, above = self._new(self.drawn[at]), self._cautions(at)
         line = leaf_line(step, self.adds, self._notes(at), figures, above, times, self.m, self._rounds(step))
-        return line._replace(boxes=(*self._on_top(at), *line.boxes))
+        limits = limits_at_step(cautions_of(self.work), self._key, at, self.m, self.branch)
+        return line._replace(boxes=(*self._on_top(at), *read_once(line.boxes, limits, self.m)), limits=limits)
 
     def _on_top(self, at: int) -> tuple[Box, ...]:
         """At the last mixing: how much went in that the flour asked for."""
@@ -108,8 +109,14 @@ class _Way:
         return (*far, *mixing_notes(step, self.stage, self.work, self.m))
 
     def _cautions(self, at: int) -> tuple[CautionNote, ...]:
-        key = self.work.dough.stage.key if self.stage is None else self.stage.stage.key
-        return cautions_at_step(cautions_of(self.work), key, at, self.m, self.branch)
+        return cautions_at_step(cautions_of(self.work), self._key, at, self.m, self.branch)
+
+    def _all_cautions(self, at: int) -> tuple[CautionNote, ...]:
+        return all_cautions_at_step(cautions_of(self.work), self._key, at, self.m, self.branch)
+
+    @property
+    def _key(self) -> str:
+        return self.work.dough.stage.key if self.stage is None else self.stage.stage.key
 
     def _bake(self, at: int, phases: tuple[Step, ...]) -> StagePart:
         is_last = not any(step.verb == "bake" for step in self.steps[at + len(phases) :])
@@ -117,7 +124,7 @@ class _Way:
         far = far_step_notes(self.work, "bake", self.stage, self.noun, self.m)
         shown = [one for n in range(at, at + len(phases)) for one in self.drawn[n]]
         figures = (*bake_illustration(phases, self.pictures, self.m), *self._new(tuple(shown)))
-        above = tuple(note for n in range(at, at + len(phases)) for note in self._cautions(n))
+        above = tuple(note for n in range(at, at + len(phases)) for note in self._all_cautions(n))
         return table._replace(notes=(*table.notes, *far), figures=figures, cautions=above)
 
     def _new(self, figures: tuple[Illustration, ...]) -> tuple[Illustration, ...]:

@@ -81,6 +81,8 @@ class LeafLine(NamedTuple):
     figures: tuple[Illustration, ...] = ()
     cautions: tuple[CautionNote, ...] = ()
     """What stands directly above it."""
+    limits: tuple[Box, ...] = ()
+    """For the readings that have a limit, which the file keeps to."""
 
     @property
     def text(self) -> str:

@@ -29,7 +29,7 @@ from manchet.sheets.page.measures import NBSP, Measures, Weight
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.bowl import Bowl
-from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage
+from manchet.sheets.parts.caution import cautions_at_step, cautions_of_stage, limits_at_step, read_once
 from manchet.sheets.parts.far_from_written import far_stage_notes
 from manchet.sheets.parts.good_for import good_for
 from manchet.sheets.parts.joining import Joinable, lines_of, run_on, seconds_waited
@@ -63,7 +63,7 @@ def _is_cautioned(block: PreparationBlock) -> bool:
     """Blocks with cautions are the high ones: after the others they fill the pages better, and nobody overlooks them there."""
     if block.cautions or any(stage.cautions for stage in block.stages):
         return True
-    steps = (*block.steps, *(step for stage in block.stages for step in stage.steps))
+    steps = (*block.steps, *block.kept, *(step for stage in block.stages for step in stage.steps))
     return any(step.cautions for step in steps)
 
 
@@ -117,6 +117,7 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
         pieces=", ".join(_pieces(piece, m) for piece in work.batch.pieces),
         ahead=tuple(_goes_in(work, m)),
         contains=allergen_line(work, m),
+        kept=tuple(_kept(work, m)),
     )
 
 
@@ -148,6 +149,16 @@ def _stage(bowl: Bowl, pictures: Pictures) -> PreparationStage:
     )
 
 
+def _kept(work: Work, m: Measures) -> Iterator[PreparationStep]:
+    """Its `good for` as a last step, with the cautions on it."""
+    stage, found = work.dough.stage, cautions_of(work)
+    above = cautions_at_step(found, stage.key, len(stage.steps), m)
+    limits = limits_at_step(found, stage.key, len(stage.steps), m)
+    if above or limits:
+        says = m.words.say("preparations.kept", good_for(work, m))
+        yield PreparationStep((PreparationClause(says),), (), above, (), limits)
+
+
 def _least(each: Ahead, m: Measures) -> str:
     match each.because:
         case Because.FILE:
@@ -172,8 +183,9 @@ def _steps(bowl: Bowl, batch: StageBatch, pictures: Pictures) -> tuple[Preparati
         adds = tuple(LaterRow(letters.get(row.name, ""), row) for row in line.adds)
         above = cautions_at_step(cautions, stage.key, at, m)
         clause = PreparationClause(done, adds, how, line.look, line.counts, line.notes)
-        singly.append(PreparationStep((clause,), line.boxes, above, drawn[at]))
-        reads = len(line.boxes) > 1 or bool(line.look or line.counts or line.notes)
+        limits = limits_at_step(cautions, stage.key, at, m)
+        singly.append(PreparationStep((clause,), read_once(line.boxes, limits, m), above, drawn[at], limits))
+        reads = len(line.boxes) > 1 or bool(line.look or line.counts or line.notes or limits)
         joinable.append(Joinable(_length(clause), seconds_waited(step), bool(above), reads, bool(drawn[at])))
     return tuple(_joined([singly[n] for n in line]) for line in lines_of(joinable, LINE))
 
@@ -183,7 +195,7 @@ def _joined(steps: Sequence[PreparationStep]) -> PreparationStep:
     first, *others = (clause for step in steps for clause in step.clauses)
     clauses = (first, *(clause._replace(done=run_on(clause.done)) for clause in others))
     figures = next((step.figures for step in steps if step.figures), ())
-    return PreparationStep(clauses, steps[-1].boxes, steps[0].cautions, figures)
+    return PreparationStep(clauses, steps[-1].boxes, steps[0].cautions, figures, steps[-1].limits)
 
 
 def _length(clause: PreparationClause) -> int:

@@ -57,6 +57,8 @@ class PreparationStep(NamedTuple):
     boxes: tuple[Box, ...] = ()
     cautions: tuple[CautionNote, ...] = ()
     figures: tuple[Illustration, ...] = ()
+    limits: tuple[Box, ...] = ()
+    """For the readings that have a limit, which the file keeps to."""
 
 
 class PreparationStage(NamedTuple):
@@ -99,6 +101,8 @@ class PreparationBlock(NamedTuple):
     ahead: tuple[AheadItem, ...] = ()
     """What of it is another preparation, made ahead."""
     contains: AllergenLine = AllergenLine()
+    kept: tuple[PreparationStep, ...] = ()
+    """How it is kept, where there is a caution on that."""
 
 
 class Preparations(NamedTuple):
