@@ -37,3 +37,14 @@ def test_what_is_remembered_of_a_plan_follows_its_breads(
     assert checked(capsys) == []
     Path("orders.bake").write_text(ORDERS.replace("Sat", "Mon"))
     assert sorted(checked(capsys, "day.bake")) == ["no-orders-that-day", "wanted-how-many"]
+
+
+def test_what_a_pattern_lends_is_told_once(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """No order falls on the pattern's day, nor on that of the plan that is like it: one line, one report."""
+    monkeypatch.chdir(tmp_path)
+    Path("loaf.bake").write_text(LOAF)
+    Path("orders.bake").write_text(ORDERS.replace("Sat", "Mon"))
+    Path("day.bake").write_text(DAY + "\nplan 2026-12-05 like Market\n")
+    assert checked(capsys, "day.bake") == ["no-orders-that-day"]

@@ -48,6 +48,8 @@ def plans_of(sources: PlanSources, on: date | None = None) -> Outcome[tuple[Plan
             continue
         kitchen = sources.kitchens.for_plan(block.line.path, sources.named)
         plan, found = plan_of(block, around, kitchen, on)
-        reports += found
+        # A line that a pattern lends is read for its own day and for each plan that is like it.
+        told = {(one.name, one.place) for one in reports}
+        reports += (one for one in found if (one.name, one.place) not in told)
         plans += [] if plan is None else [plan]
     return Outcome(tuple(plans), tuple(reports))

@@ -218,8 +218,8 @@ class Swapping:
         if target is not None:
             assert isinstance(target.node, nodes.MaterialNode)
             whole = of_all(target.node.basis, own)
-        if target is not None and whole:
-            assert isinstance(target.node, nodes.MaterialNode)
+            if not whole:
+                return lines  # a stage of no flour
             changed = more * of_all(node.basis, own) / whole
             left = figure_of(in_grams(target, self.bench)) + changed
             if left >= 0 or self._is_little(name, -left, target.node.amount.unit):
