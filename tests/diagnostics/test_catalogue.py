@@ -25,7 +25,6 @@ OTHER_MISTAKES = {
     "moved-by-rounding",
     "no-larder-line",
     "part-has-mistakes",
-    "plan-too-large",
     "too-deep",
     "too-many-mistakes",
     "too-small-to-weigh",

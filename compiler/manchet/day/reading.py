@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from datetime import date, timedelta
+from fractions import Fraction
 
 from manchet.day.breads import Menu
 from manchet.day.moments import DAYS, date_of, no_such_date
 from manchet.day.patterns import PlanName, laid_over, left_out, plan_name, same_bread
 from manchet.day.people import HouseReading, vans_with_nothing
-from manchet.day.said import Plan
+from manchet.day.said import Plan, Want
 from manchet.day.standing import DaysSaid, StandingOrder, bread_twice, days_said
 from manchet.day.wanted import BreadWanted, ForSomebody, customer_twice, wanted_of
 from manchet.day.wants import WantReading
@@ -24,8 +25,8 @@ from manchet.records import NamedTuple
 from manchet.syntax import plan_nodes as d
 from manchet.syntax.nodes import Entry, Unread
 
-MOST_BREADS = 100
-"""In one plan. A bakery's longest day has a third of that. Our rule."""
+MOST_BREADS, MOST_PIECES = 100, 10_000
+"""In one plan, and of one bread. A bakery's longest day has a third of that. Our rule."""
 
 ANY_MONDAY = date(2001, 1, 1)
 """A pattern that has no date is looked over as if it were of the week that begins here, in which no clock changes."""
@@ -185,6 +186,9 @@ def _read(
             report("plan-wants-nothing", block.line.place(), message, "write a bread and how many: `Ebb rye 14 loaves`")
         )
     wants = [breads.want(one, standing.get(fold(one.name), frozenset())) for one in wanted]
+    too_many = tuple(filter(None, map(_too_many, wants)))
+    if too_many:
+        return Outcome(None, (*reports, *breads.reports, *too_many))
     ordering = [order.customer for one in wanted for order in one.orders]
     around = house.with_stages(one.name for one in wanted)
     names = frozenset((*house.menu.names, *around.stages.values()))
@@ -204,6 +208,15 @@ def _read(
     )
     reports += [*breads.reports, *rest.reports, *vans_with_nothing(departures, ordering)]
     return Outcome(plan, tuple(reports))
+
+
+def _too_many(want: Want | None) -> Diagnostic | None:
+    """A slip of noughts, which would be planned for hours."""
+    number = sum((number for number, _ in want.pieces), Fraction(0)) if want is not None else 0
+    if want is None or number <= MOST_PIECES:
+        return None
+    message = f"{want.name}: {int(number):,} pieces are wanted, and {MOST_PIECES:,} of a bread are the most that one day is planned with"
+    return report("plan-too-large", want.place, message, "write fewer, or make two plans of it, each in its kitchen")
 
 
 Standing = dict[str, frozenset[str]]
