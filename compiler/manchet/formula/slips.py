@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
+from manchet.diagnostics.reports import report
 from manchet.syntax.mistakes.diagnosis import no_ingredient, no_name
 from manchet.syntax.mistakes.faults import Fault, as_report
 from manchet.syntax.mistakes.mending import mending
-from manchet.syntax.nodes import Entry, MaterialNode
+from manchet.syntax.nodes import Amount, Entry, MaterialNode
 
 
 def slip_in_a_name(entry: Entry) -> Iterator[Diagnostic]:
@@ -24,3 +25,10 @@ def slip_in_an_ingredient(node: MaterialNode, entry: Entry) -> Iterator[Diagnost
 def _told(fault: Fault | None, entry: Entry) -> Iterator[Diagnostic]:
     if fault is not None:
         yield as_report(mending(fault, entry.line.body, "stage"), entry.line)
+
+
+def share_of_none(share: Amount, name: str, entry: Entry) -> Diagnostic:
+    """`sponge with 0% of all flour`"""
+    message = f"`{entry.line.body[share.start : share.end]}` of the flour is none: nothing goes into the {name}"
+    help = f"write how much of the flour goes into it, or take out the {name} and the lines that name it"
+    return report("nothing-of-it", entry.line.place(share.start, share.end), message, help)

@@ -52,7 +52,9 @@ def draft_of(
         name, word = (head.name or head.word).text, fold(head.word.text)
         share = None if head.share is None else (head.share.low or Fraction(0)) / 100
         if share == 0 and head.share is not None and not shared:
-            reader.reports.append(_share_of_none(head.share, name, entry))
+            from manchet.formula.slips import share_of_none  # a sound file has no need of it
+
+            reader.reports.append(share_of_none(head.share, name, entry))
     draft = Draft(
         key=key,
         name=name,
@@ -80,12 +82,6 @@ def draft_of(
         listed = listed_as_of_stage(reader.sale_lines, name)
         return Outcome(draft._replace(listed_as=listed.value), (*reader.reports, *listed.diagnostics))
     return Outcome(draft, tuple(reader.reports))
-
-
-def _share_of_none(share: nodes.Amount, name: str, entry: Entry) -> Diagnostic:
-    message = f"`{entry.line.body[share.start : share.end]}` of the flour is none: nothing goes into the {name}"
-    help = f"write how much of the flour goes into it, or take out the {name} and the lines that name it"
-    return report("nothing-of-it", entry.line.place(share.start, share.end), message, help)
 
 
 class _Reader:
