@@ -12,7 +12,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from manchet.cautions.at import CautionPlace
-from manchet.cautions.hazard import Hazard, Level, PenBox, Said
+from manchet.cautions.hazard import Hazard, Level, Said
 from manchet.cautions.phrase import Measured, Unit, Wording, with_own
 from manchet.records import NamedTuple
 
@@ -49,7 +49,11 @@ class Caution(NamedTuple):
         hazard = self.hazard
         said, own = hazard.american if american else hazard.british, dict(self.own)
         limit = (with_own(said.own_limit, own) if own else ()) or with_own(said.limit, own)
-        boxes = tuple(PenBox(label, box.unit) for box in said.boxes if (label := with_own(box.label, own)))
+        boxes = tuple(
+            box._replace(label=label)
+            for box in said.boxes
+            if box.unless not in own and (label := with_own(box.label, own))
+        )
         return said._replace(
             words=with_own(said.words, own), limit=limit, if_missed=with_own(said.if_missed, own), boxes=boxes
         )

@@ -107,7 +107,8 @@ def _egg(vessel: FoodVessel, eggs: list[Foodstuff], work: Work, in_middle: bool 
             else ()
         ),
     )
-    yield caution("cook-egg-through", heated[0][1][-1].at, warning_unless(keeps), {"at-once": at_once}, why)
+    own = {"at-once": at_once} if at_once == figure("egg-held") else {}
+    yield caution("cook-egg-through", heated[0][1][-1].at, warning_unless(keeps), own, why)
 
 
 def is_egg_cooked(line: tuple[Leg, ...], markets: tuple[str, ...], in_middle: bool = False) -> bool:

@@ -18,6 +18,8 @@ class PenBox(NamedTuple):
 
     label: Wording
     unit: Literal["", "C", "percent"] = ""
+    unless: str = ""
+    """Left out where the step brings a figure of this name: another box has it."""
 
 
 class Said(NamedTuple):

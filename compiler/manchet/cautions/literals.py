@@ -59,7 +59,9 @@ def _said(entry: Mapping[str, Any]) -> Said:
     words, limit, own_limit, if_missed = (
         wording_of(entry.get(key, "")) for key in ("words", "limit", "own_limit", "if_missed")
     )
-    boxes = tuple(PenBox(wording_of(box["label"]), box.get("unit", "")) for box in entry.get("boxes", ()))
+    boxes = tuple(
+        PenBox(wording_of(box["label"]), box.get("unit", ""), box.get("unless", "")) for box in entry.get("boxes", ())
+    )
     return Said(words, limit, own_limit, if_missed, boxes)
 
 

@@ -14,11 +14,15 @@ from manchet.cautions.limits import figure
 from manchet.cautions.phrase import Wording
 from manchet.cautions.vessel import Foodstuff, FoodVessel, breads_of, vessels_of
 
+STUFFED_AT_ONCE = "US"
+"""Where what is stuffed has to be hot at once: US Food Code 3-401.11(A)(3)."""
+
 
 def meat_through(work: Work) -> Iterator[Caution]:
     """At the last heat of each thing that has raw meat or fish in it by then. What is filled or wrapped is stuffed."""
     markets = markets_of(work)
     hot = figure("meat-at-once", markets)
+    own = {"hot": hot} if STUFFED_AT_ONCE in markets else {}
     for vessel in (*vessels_of(work), *breads_of(work)):
         last = vessel.last_heat
         if last is None:
@@ -27,13 +31,15 @@ def meat_through(work: Work) -> Iterator[Caution]:
         raw = [food for food in inside if not _through(food.before, markets)]
         if raw and not all(_through(vessel.line(food), markets) for food in raw):
             why: Wording = (f"{raw[0].name}: no step says that its middle comes to ", celsius(hot))
-            yield caution("cook-meat-through", vessel.legs[last].at, "warning", {"hot": hot}, why)
+            yield caution("cook-meat-through", vessel.legs[last].at, "warning", own, why)
         elif raw:
-            yield caution("cook-meat-through", vessel.legs[last].at, "limit", {"hot": hot}, (f"raw {raw[0].name}",))
+            yield caution("cook-meat-through", vessel.legs[last].at, "limit", own, (f"raw {raw[0].name}",))
 
 
 def _through(line: tuple[Leg, ...], markets: tuple[str, ...]) -> bool:
     at_once = comes_to(line, figure("meat-at-once", markets), in_middle=True)
+    if STUFFED_AT_ONCE in markets:
+        return at_once
     return at_once or stays_at(line, figure("meat-held"), figure("held-for"), in_middle=True)
 
 

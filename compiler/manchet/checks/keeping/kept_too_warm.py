@@ -1,6 +1,7 @@
 """A preparation of egg, milk or vegetables whose keeping temperature lets germs grow."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.checks.looking import ingredients
@@ -11,6 +12,8 @@ from manchet.figures.limits.lookup import limit
 
 NAME = "kept-too-warm"
 ABOUT = ("good for",)
+COLD, UNDER_OIL = Fraction(5), Fraction(4)
+"""Degrees Celsius that the sheet prints; reported is what is warmer than any law has it."""
 PERISHABLE = frozenset({"egg", "dairy", "vegetable"})
 
 
@@ -21,5 +24,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
     perishable = next((i for i in ingredients(work.formula) if i.class_ in PERISHABLE), None)
     if perishable is not None:
         message = f"{work.formula.name} holds {perishable.name} and is to be kept at {degrees(work.kitchen, kept.celsius.likely)}"
-        help = f"keep it at {degrees(work.kitchen, most)} or colder; your own food law may ask for less"
+        cold = degrees(work.kitchen, COLD)
+        help = f"keep it at {cold} or colder, what is under oil at {degrees(work.kitchen, UNDER_OIL)}; law in Britain is {degrees(work.kitchen, most)}"
         yield report(NAME, work.formula.place, message, help)
