@@ -132,3 +132,46 @@ def test_no_ticket_says_that_something_is_not_in_it() -> None:
     plain = LOOSE.replace("white flour", "rice flour")
     said = text_of(printed(plain, "shelf")).lower()
     assert "contains" not in said and "free" not in said and "ask us about other allergens" in said
+
+
+TUB = """\
+kitchen Quay
+  sells in EU
+
+preparation egg wash
+  eggs                   500 g
+  milk                   100 g
+  whisk 2 min
+  strain into jug
+  good for 2 d at 4 C
+  good for 30 d at -18 C
+"""
+
+
+def test_a_tub_says_what_it_contains_how_cold_and_until_when() -> None:
+    """Without an hour two days from Saturday end on Sunday evening: Monday at the hour it was made is the latest that is meant."""
+    said = text_of(printed(TUB, "tub"))
+    for part in (
+        "egg wash",
+        "CONTAINS EGG, MILK",
+        "Sat 28 Nov",
+        "≤ 4 °C",
+        "Sun 29 Nov, evening",
+        "Sun 27 Dec, evening",
+    ):
+        assert part in said, part
+
+
+def test_no_date_stands_on_a_jar_that_is_to_be_kept_beyond_its_limit() -> None:
+    """National Center for Home Food Preservation, garlic in oil (2015): 4 days at 4 C."""
+    jar = "preparation garlic oil\n  garlic 100 g\n  sunflower oil 400 g\n  pack in jars\n  good for {} d at 4 C\n"
+    assert view_of(jar.format(9), "tub") is None
+    said = text_of(printed(jar.format(3), "tub"))
+    assert "Botulism" in said and "Mon 30 Nov, evening" in said
+
+
+def test_a_tub_of_which_something_is_not_known_says_so() -> None:
+    unknown = "larder Quay\n  sweet paste\n    class other\n\n" + TUB.replace(
+        "  milk  ", "  sweet paste 20 g\n  milk  "
+    )
+    assert "Not all its allergens are known: ask." in text_of(printed(unknown, "tub"))
