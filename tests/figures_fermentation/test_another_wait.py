@@ -235,8 +235,8 @@ def test_the_sheet_says_that_it_was_asked_for() -> None:
         moved_formula(PLAIN_POOLISH, "poolish 8 h at 24 C").moved, Measures(House(), words_of("British"))
     )
     assert line.replace("\u00a0", " ") == (
-        "poolish: 8 h at 24 °C, asked for instead of 12–14 h at 20 °C; so instant yeast × 1.51, 0.15 % of its flour "
-        "instead of 0.1 % (an estimate), in all 0.42 % of all flour instead of 0.4 %; flour and water as written"
+        "poolish: 8 h at 24 °C instead of 12–14 h at 20 °C; so instant yeast × 1.51, 0.15 % of its flour "
+        "instead of 0.1 % (estimate), 0.42 % of all flour in total instead of 0.4 %; flour and water as written"
     )
     fahrenheit = House("Letter", "US", "F", "American")
     (line,) = wait_lines(
@@ -249,7 +249,7 @@ def test_two_shares_that_are_near_have_digits_enough_to_tell_them_apart() -> Non
     text = PLAIN_POOLISH.replace("instant yeast          0.4%", "instant yeast          1%")
     (line,) = wait_lines(moved_formula(text, "poolish 12-15 h at 20 C").moved, Measures(House(), words_of("British")))
     said = line.replace("\u00a0", " ")
-    assert "in all 0.998 % of all flour instead of 1 %" in said, said
+    assert "0.998 % of all flour in total instead of 1 %" in said, said
 
 
 NAMES = ("poolish", "dough", "", "polish", "16 h")

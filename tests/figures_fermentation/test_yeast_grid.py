@@ -259,7 +259,7 @@ def test_weights_of_a_table_are_rounded_in_one_way() -> None:
         return {one.weight.partition(".")[2][:-2] for one in found.waits}, " ".join(found.notes)
 
     assert {len(decimals) for decimals in told("1")[0]} == {1}
-    assert "The scale shows 1\u00a0g: mix 10\u00a0g into 90\u00a0g of water; use 10 times" in told("1")[1]
+    assert "The scale reads 1\u00a0g: mix 10\u00a0g into 90\u00a0g of water; use 10 times" in told("1")[1]
     assert "scale" not in told("0.1")[1]
 
 

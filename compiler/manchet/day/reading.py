@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from datetime import date, timedelta
 from fractions import Fraction
 
@@ -186,7 +186,7 @@ def _read(
             report("plan-wants-nothing", block.line.place(), message, "write a bread and how many: `Ebb rye 14 loaves`")
         )
     wants = [breads.want(one, standing.get(fold(one.name), frozenset())) for one in wanted]
-    too_many = tuple(filter(None, map(_too_many, wants)))
+    too_many = tuple(_too_many(wants))
     if too_many:
         return Outcome(None, (*reports, *breads.reports, *too_many))
     ordering = [order.customer for one in wanted for order in one.orders]
@@ -210,13 +210,14 @@ def _read(
     return Outcome(plan, tuple(reports))
 
 
-def _too_many(want: Want | None) -> Diagnostic | None:
+def _too_many(wants: Iterable[Want | None]) -> Iterator[Diagnostic]:
     """A slip of noughts, which would be planned for hours."""
-    number = sum((number for number, _ in want.pieces), Fraction(0)) if want is not None else 0
-    if want is None or number <= MOST_PIECES:
-        return None
-    message = f"{want.name}: {int(number):,} pieces are wanted, and {MOST_PIECES:,} of a bread are the most that one day is planned with"
-    return report("plan-too-large", want.place, message, "write fewer, or make two plans of it, each in its kitchen")
+    for want in filter(None, wants):
+        number = sum((number for number, _ in want.pieces), Fraction(0))
+        if number > MOST_PIECES:
+            message = f"{want.name}: {int(number):,} pieces are wanted, and {MOST_PIECES:,} of a bread are the most that one day is planned with"
+            help = "write fewer, or make two plans of it, each in its kitchen"
+            yield report("plan-too-large", want.place, message, help)
 
 
 Standing = dict[str, frozenset[str]]
