@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import Done, done_in, where_kept
+from manchet.cautions.at import CautionPlace, Done, done_in, where_kept
 from manchet.cautions.caution import Caution, caution, celsius, duration
 from manchet.cautions.facts import WETS, is_wet_plant, sour_in_the_pieces, too_dry, ways_kept
 from manchet.cautions.hazard import Level
@@ -27,12 +27,23 @@ def plants_under_fat(work: Work) -> Iterator[Caution]:
     """Where they are packed, and where they are kept; where nothing is kept, at the last step. Then where a jar is opened."""
     for vessel in vessels_of(work):
         yield from _in_vessel(vessel, work)
+    for at, key in _opened(work):
+        if is_from_under_fat(key, work):
+            made = work.preparations[key]
+            yield caution("plants-under-fat", at, "top", _own(made), (f"{made.name} comes from under fat",))
+
+
+def _opened(work: Work) -> Iterator[tuple[CautionPlace, str]]:
+    """Where something made elsewhere is taken: the step that puts it on or adds it, or the weighing."""
     for stage in work.formula.stages:
-        for at, step in done_in(stage, work.formula):
-            if step.applied is not None and is_from_under_fat(step.applied.stage, work):
-                made = work.preparations[step.applied.stage]
-                why: Wording = (f"{made.name} comes from under fat",)
-                yield caution("plants-under-fat", at, "top", _own(made), why)
+        done = done_in(stage, work.formula)
+        for at, step in done:
+            if step.applied is not None:
+                yield at, step.applied.stage
+        for portion in stage.portions:
+            if portion.stage:
+                added = (at for at, step in done if any(goes.key == portion.key for goes in step.goes))
+                yield next(added, CautionPlace(stage.key)), portion.stage
 
 
 def plants_closed_in(vessel: FoodVessel) -> tuple[Foodstuff, ...]:

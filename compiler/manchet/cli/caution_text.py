@@ -31,7 +31,8 @@ def caution_lines(name: str, house: str = "") -> list[str]:
 
     words = words_of("")
     note = caution_note(caution(name), Measures(House(degrees="F" if house == "F" else "C"), words))
-    said = [f"{name} (caution, {note.level}): {note.catchword}", "", note.words]
+    level = "warning" if note.is_warning else note.level
+    said = [f"{name} (caution, {level}): {note.catchword}", "", note.words]
     said += [f"limit: {note.limit}"] * bool(note.limit)
     said += [f"{words['caution.if_missed']} {note.if_missed}"] * bool(note.if_missed)
     said += ["", f"source: {note.source}"]
