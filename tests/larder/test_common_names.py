@@ -8,7 +8,7 @@ from manchet.larder.book import builtin
 from manchet.larder.ingredient import Ingredient
 
 NAMES = """
-00 flour, active dry yeast, agave, agave nectar, allspice, almond extract, almond flour, almond meal, almond milk,
+00 flour, farina 00, active dry yeast, agave, agave nectar, allspice, almond extract, almond flour, almond meal, almond milk,
 almonds, apple, apple cider vinegar, apple juice, apple sauce, apples, applesauce, arrowroot, ascorbic acid, bacon,
 baking powder, baking soda, banana, bananas, barley flour, barley malt syrup, basil, beer, besan, bicarb, bicarbonate
 of soda, black olives, black pepper, black treacle, blue cheese, blueberries, boiled potatoes, boiling water, brandy,
@@ -67,3 +67,14 @@ def test_it_is_known_or_asked_about_and_has_a_weight(name: str) -> None:
     assert found is not None
     if isinstance(found, Ingredient) and found.class_ != "water" and found.name not in NEVER_IN_SPOONS:
         assert found.density is not None or found.whole is not None or found.density_span is not None
+
+
+@every(
+    ("tipo 0", "farina 0", "farina tipo 0", "flour 0", "tipo 1", "farina tipo 2", "farina 00", "type 00"), at_least=8
+)
+def test_italian_flours_are_known_by_their_type(name: str) -> None:
+    """The types of Italian wheat flour: decree DPR 187/2001, article 1; from memory."""
+    found = builtin().find(name)
+    assert isinstance(found, Ingredient)
+    assert found.class_ == "wheat flour"
+    assert found.name.split()[0] == name.split()[-1] or found.name == f"tipo {name.split()[-1]} flour"

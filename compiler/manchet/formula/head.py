@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
@@ -66,8 +67,12 @@ def head_of(entries: Iterable[Entry]) -> Outcome[Head]:
 
 def may_be_made_by_unread(entries: Iterable[Entry]) -> bool:
     """Whether a line of the head that could not be read may say what is made: then nothing is said to be missing."""
-    lines = (e.line.body.split()[0] for e in entries if isinstance(e.node, nodes.Unread) and not e.children)
-    return any(nearest(word, OPENINGS["formula"]) in ("makes", "from", None) for word in lines)
+    lines = [e.line.body for e in entries if isinstance(e.node, nodes.Unread) and not e.children]
+    weighed = any(_WEIGHT.search(line) for line in lines)
+    return weighed or any(nearest(line.split()[0], OPENINGS["formula"]) in ("makes", "from", None) for line in lines)
+
+
+_WEIGHT = re.compile(r"[0-9] ?(?:k?g|oz|lb)\b")
 
 
 def _with_line(head: Head, node: nodes.Node | nodes.Unread, line: Line) -> Outcome[Head]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
@@ -18,6 +19,10 @@ COLDEST, HOTTEST = Fraction(-60), Fraction(900)
 
 Lines = dict[str, tuple[Written, Setting]]
 """The lines of one thing by their words."""
+
+
+_BY_THE_DECK = re.compile(r" (?:per|each|every|a|on each|in each) \w+$", re.IGNORECASE)
+"""No part of a noun: what an oven `holds` is of each of its decks anyway."""
 
 
 class FigureReading:
@@ -58,6 +63,9 @@ class FigureReading:
                 or not noun
             ):
                 self._unfit(line, node, "24 loaves, or 6 rounds")
+                return ()
+            if (by := _BY_THE_DECK.search(noun)) is not None:
+                self._unfit(line, node, f"{amount.low} {noun[: by.start()]}")
                 return ()
             if any(fold(noun) == fold(held) for _, held in found):
                 message, help = f"`holds` says twice how many {noun}", "keep one figure for them"

@@ -8,12 +8,15 @@ high-gluten flour	wheat flour	very strong white flour, extra strong flour, very 
 medium-strong white flour	wheat flour	artisan white flour, medium-strong flour	water 317/25, protein 23/2, fat 29/20, saturates 67/250, carbohydrate 7141/100, sugars 28/25, fibre 12/5, sodium 1/500				wheat, gluten				14/25 3/5	USDA SR28 NDB 20636; absorbs water: from memory	listed : wheat flour
 cake flour	wheat flour	sponge flour, soft cake flour	water 1251/100, protein 41/5, fat 43/50, saturates 127/1000, carbohydrate 7633/100, sugars 31/100, fibre 17/10, sodium 1/500				wheat, gluten		29/50		1/2 27/50	USDA SR28 NDB 20084; absorbs water: from memory; density: USDA SR portion weights, from memory	listed : wheat flour | protein_factor 57/10
 pastry flour	wheat flour	soft white flour, soft flour, biscuit flour	water 119/10, protein 35/4, fat 41/25, sodium 1/1000				wheat, gluten		9/20		1/2 27/50	USDA FDC 1104913; absorbs water: from memory; density: USDA SR portion weights, from memory	listed : wheat flour
-00 flour	wheat flour	flour 00, tipo 00, doppio zero, pizza flour, Italian 00 flour	water 61/5, protein 57/5, fat 38/25, carbohydrate 3587/50, fibre 133/50, sodium 0				wheat, gluten		1/2		27/50 29/50	USDA FDC 2003586; absorbs water: from memory; density: common practice	listed : wheat flour | protein_factor 25/4
+00 flour	wheat flour	flour 00, tipo 00, farina 00, farina tipo 00, type 00, doppio zero, pizza flour, Italian 00 flour	water 61/5, protein 57/5, fat 38/25, carbohydrate 3587/50, fibre 133/50, sodium 0				wheat, gluten		1/2		27/50 29/50	USDA FDC 2003586; absorbs water: from memory; density: common practice	listed : wheat flour | protein_factor 25/4
 whole wheat flour	wheat flour	wholemeal flour, wholemeal, whole wheat, wholewheat flour, wholewheat, wholemeal wheat flour, graham flour, strong wholemeal flour, wholegrain wheat flour, stoneground wholemeal flour, atta, chakki atta	water 537/50, protein 1321/100, fat 5/2, saturates 43/100, carbohydrate 6127/100, sugars 41/100, fibre 107/10, sodium 1/500				wheat, gluten		51/100		31/50 17/25	USDA SR28 NDB 20080; absorbs water: from memory	listed : wholemeal wheat flour | protein_factor 583/100
 soft whole wheat flour	wheat flour	whole wheat pastry flour, soft wholemeal flour	water 621/50, protein 961/100, fat 39/20, saturates 43/100, carbohydrate 3069/50, sugars 51/50, fibre 131/10, sodium 3/1000				wheat, gluten				29/50 16/25	USDA SR28 NDB 20649; absorbs water: from memory	listed : wholemeal wheat flour
 high-extraction wheat flour	wheat flour	sifted wheat flour, bolted wheat flour, high extraction flour					wheat, gluten				29/50 31/50	common practice: about 80 to 85 parts of flour from 100 of wheat; absorbs water: from memory	
 malted flour	wheat flour	malted white flour		white flour 497/500, diastatic malt 3/500			wheat, gluten, barley				27/50 29/50	common practice: a little active malt to even out the falling number; absorbs water: as white flour	
 self-raising flour	wheat flour	self-rising flour, self raising white flour, SR flour	water 1059/100, protein 989/100, fat 97/100, saturates 77/500, carbohydrate 1788/25, sugars 11/50, fibre 27/10, sodium 1193/1000				wheat, gluten		53/100			USDA SR28 NDB 20082	protein_factor 57/10
+tipo 0 flour	wheat flour	tipo 0, farina 0, farina tipo 0, flour 0, Italian 0 flour					wheat, gluten					Italian decree DPR 187/2001, article 1 (ash in the dry matter at most 0.65 %), from memory	listed : wheat flour
+tipo 1 flour	wheat flour	tipo 1, farina 1, farina tipo 1, flour 1, Italian 1 flour					wheat, gluten					Italian decree DPR 187/2001, article 1 (ash in the dry matter at most 0.80 %), from memory	listed : wheat flour
+tipo 2 flour	wheat flour	tipo 2, farina 2, farina tipo 2, flour 2, Italian 2 flour					wheat, gluten					Italian decree DPR 187/2001, article 1 (ash in the dry matter at most 0.95 %), from memory	listed : wheat flour
 T45 flour	wheat flour	T45, type 45, flour T45, farine T45					wheat, gluten				13/25 14/25	French flour types by ash in the dry matter (about 0.45 %), from memory; absorbs water: from memory	
 T55 flour	wheat flour	T55, type 55, flour T55, farine T55					wheat, gluten				27/50 29/50	French flour types by ash in the dry matter (about 0.55 %), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)	
 T65 flour	wheat flour	T65, type 65, flour T65, farine T65					wheat, gluten				14/25 3/5	French flour types by ash in the dry matter (about 0.65 %), from memory; absorbs water: from memory	
@@ -548,6 +551,9 @@ biscuit flour	5
 00 flour	6
 flour 00	6
 tipo 00	6
+farina 00	6
+farina tipo 00	6
+type 00	6
 doppio zero	6
 pizza flour	6
 italian 00 flour	6
@@ -577,1718 +583,1736 @@ self raising flour	11
 self rising flour	11
 self raising white flour	11
 sr flour	11
-t45 flour	12
-t45	12
-type 45	12
-flour t45	12
-farine t45	12
-t55 flour	13
-t55	13
-type 55	13
-flour t55	13
-farine t55	13
-t65 flour	14
-t65	14
-type 65	14
-flour t65	14
-farine t65	14
-t80 flour	15
-t80	15
-type 80	15
-flour t80	15
-farine t80	15
-t110 flour	16
-t110	16
-type 110	16
-flour t110	16
-farine t110	16
-t150 flour	17
-t150	17
-type 150	17
-flour t150	17
-farine t150	17
-wheat 405	18
-type 405	18
-flour type 405	18
-wheat flour 405	18
-wheat flour type 405	18
-wheat 550	19
-wheat flour 550	19
-type 550	19
-flour type 550	19
-wheat flour type 550	19
-wheat 812	20
-type 812	20
-flour type 812	20
-wheat flour 812	20
-wheat flour type 812	20
-wheat 1050	21
-type 1050	21
-flour type 1050	21
-wheat flour 1050	21
-wheat flour type 1050	21
-wheat 1600	22
-type 1600	22
-flour type 1600	22
-wheat flour 1600	22
-semolina	23
-durum semolina	23
-fine semolina	23
-coarse semolina	23
-semola	23
-durum flour	24
-durum wheat flour	24
-durum	24
-semolina rimacinata	24
-rimacinata	24
-re milled semolina	24
-whole durum flour	25
-wholemeal durum flour	25
-whole grain durum flour	25
-spelt flour	26
-white spelt flour	26
-white spelt	26
-spelt	26
-light spelt flour	26
-spelt 630	26
-sifted spelt flour	26
-whole spelt flour	27
-wholemeal spelt flour	27
-wholemeal spelt	27
-whole spelt	27
-whole grain spelt flour	27
-wholegrain spelt flour	27
-emmer flour	28
-emmer	28
-whole emmer flour	28
-wholemeal emmer flour	28
-farro flour	28
-einkorn flour	29
-einkorn	29
-whole einkorn flour	29
-wholemeal einkorn flour	29
-khorasan flour	30
-khorasan	30
-khorasan wheat flour	30
-whole khorasan flour	30
-kamut flour	30
-khorasan wheat	30
-triticale flour	31
-triticale	31
-whole triticale flour	31
-sprouted wheat flour	32
-sprouted whole wheat flour	32
-wheat starch	33
-wheaten starch	33
-vital wheat gluten	34
-vital gluten	34
-wheat gluten	34
-gluten	34
-gluten powder	34
-wheat bran	35
-coarse bran	35
-fine bran	35
-miller bran	35
-wheat germ	36
-raw wheat germ	36
-toasted wheat germ	36
-wheatgerm	36
-wheat berry	37
-wheat grain	37
-wheat kernel	37
-whole wheat berry	37
-whole wheat grain	37
-cracked wheat	38
-wheat chop	38
-kibbled wheat	38
-wheat grit	38
-wheat meal coarse	38
-wheat flake	39
-rolled wheat	39
-flaked wheat	39
-malted wheat flake	40
-malted flake	40
-bulgur	41
-bulgur wheat	41
-bulghur	41
-burghul	41
-sprouted wheat	42
-wheat sprout	42
-sprouted wheat berry	42
-sprouted wheat grain	42
-spelt berry	43
-spelt grain	43
-spelt kernel	43
-spelt flake	44
-rolled spelt	44
-spelt chop	45
-cracked spelt	45
-kibbled spelt	45
-green spelt	46
-freekeh	46
-gruenkern	46
-grunkern	46
-couscous	47
-emmer berry	48
-emmer grain	48
-farro	48
-white rye flour	49
-white rye	49
-rye 815	49
-rye flour 815	49
-light rye flour	50
-light rye	50
-rye 997	50
-rye flour 997	50
-rye type 997	50
-type 997	50
-rye flour type 997	50
-medium rye flour	51
-medium rye	51
-rye 1150	51
-rye flour 1150	51
-rye type 1150	51
-type 1150	51
-rye flour type 1150	51
-t85 rye flour	51
-rye 1370	52
-rye flour 1370	52
-rye type 1370	52
-type 1370	52
-rye flour type 1370	52
-t130 rye flour	52
-dark rye flour	53
-dark rye	53
-rye 1740	53
-rye flour 1740	53
-rye type 1740	53
-t170 rye flour	53
-whole rye flour	54
-whole rye	54
-wholemeal rye flour	54
-wholemeal rye	54
-whole grain rye flour	54
-wholegrain rye flour	54
-rye wholemeal	54
-rye meal	54
-whole rye meal	54
-fine rye meal	54
-coarse rye meal	54
-pumpernickel flour	54
-pumpernickel meal	54
-rye chop	55
-cracked rye	55
-kibbled rye	55
-chopped rye	55
-rye grit	55
-coarse rye chop	55
-medium rye chop	55
-fine rye chop	55
-rye flake	56
-rolled rye	56
-flaked rye	56
-rye berry	57
-rye grain	57
-rye kernel	57
-whole rye berry	57
-whole rye grain	57
-rye bran	58
-sprouted rye	59
-rye sprout	59
-sprouted rye grain	59
-barley flour	60
-barley meal	60
-whole barley flour	60
-wholemeal barley flour	60
-bere meal	60
-oat flour	61
-whole oat flour	61
-oatmeal flour	61
-buckwheat flour	62
-whole buckwheat flour	62
-teff flour	63
-teff	63
-brown teff flour	63
-ivory teff flour	63
-rice flour	64
-white rice flour	64
-ground rice	64
-fine rice flour	64
-brown rice flour	65
-whole rice flour	65
-wholegrain rice flour	65
-glutinous rice flour	66
-sweet rice flour	66
-sticky rice flour	66
-maize flour	67
-yellow maize flour	67
-fine maize flour	67
-whole maize flour	67
-yellow corn flour	67
-whole corn flour	67
-corn flour whole grain	67
-cornmeal	68
-maize meal	68
-polenta	68
-yellow cornmeal	68
-fine cornmeal	68
-coarse cornmeal	68
-degermed cornmeal	68
-whole grain cornmeal	69
-whole cornmeal	69
-stoneground cornmeal	69
-masa harina	70
-masa flour	70
-nixtamalised maize flour	70
-nixtamalized corn flour	70
-millet flour	71
-whole millet flour	71
-sorghum flour	72
-jowar flour	72
-milo flour	72
-white sorghum flour	72
-quinoa flour	73
-whole quinoa flour	73
-amaranth flour	74
-whole amaranth flour	74
-chickpea flour	75
-gram flour	75
-besan	75
-garbanzo flour	75
-garbanzo bean flour	75
-chestnut flour	76
-soya flour	77
-soy flour	77
-full fat soya flour	77
-full fat soy flour	77
-defatted soya flour	78
-defatted soy flour	78
-lupin flour	79
-lupine flour	79
-bean flour	80
-broad bean flour	80
-fava bean flour	80
-faba bean flour	80
-pea flour	81
-yellow pea flour	81
-potato flour	82
-dried potato flour	82
-potato flake	83
-instant mashed potato	83
-dehydrated potato flake	83
-mashed potato flake	83
-instant potato flake	83
-potato starch	84
-potato starch flour	84
-fecule	84
-maize starch	85
-cornstarch	85
-corn starch	85
-maize cornflour	85
-cornflour starch	85
-tapioca starch	86
-tapioca flour	86
-tapioca	86
-cassava starch	86
-manioc starch	86
-rice starch	87
-arrowroot	88
-arrowroot starch	88
-arrowroot powder	88
-cassava flour	89
-manioc flour	89
-psyllium husk	90
-psyllium	90
-ispaghula	90
-whole psyllium husk	90
-psyllium powder	91
-psyllium husk powder	91
-ground psyllium	91
-xanthan gum	92
-xanthan	92
-e415	92
-guar gum	93
-guar	93
-e412	93
-rolled oat	94
-oat flake	94
-porridge oat	94
-old fashioned oat	94
-jumbo oat	94
-quick oat	94
-flaked oat	94
-large oat flake	94
-small oat flake	94
-instant oat	94
-oat groat	95
-whole oat	95
-whole oat groat	95
-oat berry	95
-steel cut oat	96
-pinhead oat	96
-cut oat	96
-coarse oatmeal	96
-pinhead oatmeal	96
-irish oatmeal	96
-oat bran	97
-barley flake	98
-rolled barley	98
-flaked barley	98
-pearl barley	99
-pearled barley	99
-hulled barley	100
-barley berry	100
-pot barley	100
-barley grain	100
-whole barley	100
-millet	101
-hulled millet	101
-whole millet	101
-millet grain	101
-proso millet	101
-buckwheat groat	102
-whole buckwheat	102
-roasted buckwheat	102
-kasha	102
-buckwheat	102
-quinoa	103
-whole quinoa	103
-white quinoa	103
-red quinoa	103
-amaranth	104
-whole amaranth	104
-amaranth seed	104
-cooked rice	105
-boiled rice	105
-rice	106
-white rice	106
-long grain rice	106
-popcorn maize	107
-maize grit	107
-corn grit	107
-hominy grit	107
-grit	107
-sunflower seed	108
-sunflower kernel	108
-hulled sunflower seed	108
-sunflower seed kernel	108
-sunflower	108
-toasted sunflower seed	108
-roasted sunflower seed	108
-pumpkin seed	109
-pumpkin kernel	109
-pepita	109
-toasted pumpkin seed	109
-roasted pumpkin seed	109
-sesame seed	110
-sesame	110
-white sesame	110
-unhulled sesame	110
-whole sesame seed	110
-brown sesame	110
-black sesame	110
-black sesame seed	110
-toasted sesame seed	110
-hulled sesame	111
-hulled sesame seed	111
-sesame kernel	111
-flaxseed	112
-linseed	112
-flax	112
-flax seed	112
-golden linseed	112
-golden flaxseed	112
-brown linseed	112
-brown flaxseed	112
-lin seed	112
-ground flaxseed	113
-ground linseed	113
-milled linseed	113
-milled flaxseed	113
-flax meal	113
-flaxmeal	113
-poppy seed	114
-poppy	114
-blue poppy seed	114
-white poppy seed	114
-ground poppy seed	115
-milled poppy seed	115
-chia seed	116
-chia	116
-hemp seed	117
-hulled hemp seed	117
-hemp heart	117
-nigella	118
-nigella seed	118
-black cumin	118
-kalonji	118
-black caraway	118
-onion seed	118
-hazelnut	119
-filbert	119
-roasted hazelnut	119
-chopped hazelnut	119
-whole hazelnut	119
-cobnut	119
-toasted hazelnut	119
-walnut	120
-walnut halve	120
-walnut piece	120
-chopped walnut	120
-english walnut	120
-toasted walnut	120
-almond	121
-whole almond	121
-chopped almond	121
-toasted almond	121
-roasted almond	121
-blanched almond	122
-flaked almond	123
-sliced almond	123
-toasted flaked almond	123
-almond flake	123
-slivered almond	124
-almond sliver	124
-nibbed almond	124
-ground almond	125
-almond flour	125
-almond meal	125
-pecan	126
-pecan nut	126
-pecan halve	126
-toasted pecan	126
-pistachio	127
-pistachio nut	127
-pistachio kernel	127
-cashew	128
-cashew nut	128
-macadamia	129
-macadamia nut	129
-brazil nut	130
-pine nut	131
-pine kernel	131
-pignoli	131
-peanut	132
-groundnut	132
-roasted peanut	132
-chestnut	133
-cooked chestnut	133
-peeled chestnut	133
-desiccated coconut	134
-dried coconut	134
-unsweetened coconut	134
-shredded coconut	134
-coconut flour	135
-marzipan	136
-almond paste	136
-praline paste	137
-hazelnut paste	137
-hazelnut praline	137
-raisin	138
-seedless raisin	138
-dark raisin	138
-sultana	139
-golden raisin	139
-golden sultana	139
-currant	140
-dried currant	140
-zante currant	140
-date	141
-dried date	141
-pitted date	141
-chopped date	141
-dried fig	142
-fresh fig	143
-ripe fig	143
-raw fig	143
-dried apricot	144
-dried cranberry	145
-sweetened dried cranberry	145
-fresh cranberry	146
-frozen cranberry	146
-raw cranberry	146
-prune	147
-dried plum	147
-pitted prune	147
-dried pear	148
-dried apple	149
-apple ring	149
-dried cherry	150
-sour cherry dried	150
-mixed dried fruit	151
-mixed vine fruit	151
-vine fruit	151
-candied fruit	152
-glace fruit	152
-tutti frutti	152
-candied peel	153
-mixed peel	153
-candied orange peel	153
-candied lemon peel	153
-candied orange	153
-candied citrus peel	153
-orangeat	153
-citronat	153
-succade	153
-glace cherry	154
-candied cherry	154
-maraschino cherry	154
-apple	155
-peeled apple	155
-diced apple	155
-cooking apple	155
-pear	156
-fresh pear	156
-blueberry	157
-bilberry	157
-fresh blueberry	157
-frozen blueberry	157
-raspberry	158
-frozen raspberry	158
-cherry	159
-fresh cherry	159
-pitted cherry	159
-sour cherry	159
-plum	160
-damson	160
-banana	161
-ripe banana	161
-mashed banana	161
-lemon zest	162
-lemon peel	162
-grated lemon peel	162
-lemon rind	162
-orange zest	163
-orange peel	163
-grated orange peel	163
-orange rind	163
-apple puree	164
-apple sauce	164
-applesauce	164
-stewed apple	164
-lemon juice	165
-fresh lemon juice	165
-orange juice	166
-fresh orange juice	166
-apple juice	167
-sweet cider	167
-jam	168
-fruit spread	168
-jelly jam	168
-marmalade	168
-boiled potato	169
-cooked potato	169
-potato	169
-mashed potato	169
-cooked mashed potato	169
-riced potato	169
-baked potato	170
-roast potato	170
-raw potato	171
-grated potato	171
-grated raw potato	171
-sweet potato	172
-cooked sweet potato	172
-mashed sweet potato	172
-onion	173
-raw onion	173
-sliced onion	173
-chopped onion	173
-yellow onion	173
-fried onion	174
-roasted onion	174
-caramelised onion	174
-caramelized onion	174
-crisp onion	174
-dried onion	175
-onion flake	175
-dehydrated onion	175
-garlic	176
-raw garlic	176
-garlic clove	176
-peeled garlic	176
-roasted garlic	177
-roast garlic	177
-tomato	178
-cherry tomato	178
-fresh tomato	178
-chopped tomato	178
-sun dried tomato	179
-dried tomato	179
-sundried tomato	179
-passata	180
-sieved tomato	180
-tomato passata	180
-tomato paste	181
-tomato concentrate	181
-double concentrate tomato	181
-carrot	182
-grated carrot	182
-raw carrot	182
-beetroot	183
-beet	183
-cooked beetroot	183
-red beet	183
-grated beetroot	183
-pumpkin puree	184
-squash puree	184
-canned pumpkin	184
-leek	185
-sliced leek	185
-celeriac	186
-celery root	186
-celeriac root	186
-celery	187
-celery stick	187
-celery stalk	187
-spinach	188
-spinach leave	188
-nettle	189
-nettle leave	189
-mushroom	190
-sliced mushroom	190
-sweet pepper	191
-bell pepper	191
-red pepper	191
-capsicum	191
-courgette	192
-zucchini	192
-grated courgette	192
-sauerkraut	193
-drained sauerkraut	193
-olive	194
-pitted olive	194
-black olive	194
-green olive	194
-ripe olive	194
-stoned olive	194
-kalamata olive	194
-caper	195
-pickled caper	195
-chive	196
-chopped chive	196
-spring onion	196
-scallion	196
-green onion	196
-water	197
-tap water	197
-warm water	197
-cold water	197
-boiling water	197
-hot water	197
-ice	197
-iced water	197
-ice water	197
-crushed ice	197
-lukewarm water	197
-h2o	197
-wasser	197
-eau	197
-acqua	197
-agua	197
-beer	198
-ale	198
-lager	198
-dark beer	198
-stout	198
-wheat beer	199
-weissbier	199
-hefeweizen	199
-witbier	199
-cloudy wheat beer	199
-hard cider	200
-dry cider	200
-still cider	200
-fermented cider	200
-kvass	201
-bread kvass	201
-wine	202
-red wine	202
-white wine	202
-rum	203
-dark rum	203
-brandy	203
-kirsch	203
-whiskey	203
-whisky	203
-coffee	204
-brewed coffee	204
-espresso	204
-distilled vinegar	205
-spirit vinegar	205
-white vinegar	205
-white distilled vinegar	205
-cider vinegar	206
-apple cider vinegar	206
-malt vinegar	207
-potato water	208
-potato cooking water	208
-coconut milk	209
-canned coconut milk	209
-oat drink	210
-oat milk	210
-soya drink	211
-soy milk	211
-soya milk	211
-soy drink	211
-almond drink	212
-almond milk	212
-milk	213
-whole milk	213
-full fat milk	213
-full cream milk	213
-fresh milk	213
-warm milk	213
-cold milk	213
-scalded milk	213
-lukewarm milk	213
-milch	213
-lait	213
-latte	213
-leche	213
-semi skimmed milk	214
-reduced fat milk	214
-half fat milk	214
-low fat milk	214
-skimmed milk	215
-skim milk	215
-nonfat milk	215
-fat free milk	215
-non fat milk	215
-evaporated milk	216
-unsweetened condensed milk	216
-sweetened condensed milk	217
-milk powder	218
-skimmed milk powder	218
-skim milk powder	218
-nonfat dry milk	218
-nonfat dry milk powder	218
-non fat dry milk	218
-nfdm	218
-dry milk	218
-dried milk	218
-milk solid	218
-nonfat milk powder	218
-dried skimmed milk	218
-high heat nonfat dry milk	218
-instant milk powder	219
-instant nonfat dry milk	219
-instant dry milk	219
-instant skimmed milk powder	219
-whole milk powder	220
-dried whole milk	220
-full fat milk powder	220
-dry whole milk	220
-full cream milk powder	220
-buttermilk	221
-cultured buttermilk	221
-low fat buttermilk	221
-buttermilk powder	222
-dried buttermilk	222
-dry buttermilk	222
-whey	223
-sweet whey	223
-fresh whey	223
-whey powder	224
-dried whey	224
-dry whey	224
-yoghurt	225
-yogurt	225
-natural yoghurt	225
-plain yogurt	225
-plain yoghurt	225
-whole milk yoghurt	225
-whole milk yogurt	225
-yoghourt	225
-strained yoghurt	226
-greek yoghurt	226
-greek yogurt	226
-strained yogurt	226
-kefir	227
-quark	228
-low fat quark	228
-curd cheese	228
-fromage frais	228
-fromage blanc	228
-cottage cheese	229
-ricotta	230
-ricotta cheese	230
-cream cheese	231
-full fat soft cheese	231
-heavy cream	232
-whipping cream	232
-heavy whipping cream	232
-double cream	233
-single cream	234
-light cream	234
-coffee cream	234
-table cream	234
-pouring cream	234
-half and half	235
-soured cream	236
-sour cream	236
-smetana	236
-smetena	236
-creme fraiche	237
-butter	238
-unsalted butter	238
-sweet cream butter	238
-sweet butter	238
-lactic butter	238
-cultured butter	238
-dairy butter	238
-soft butter	238
-melted butter	238
-cold butter	238
-softened butter	238
-diced butter	238
-beurre	238
-burro	238
-mantequilla	238
-salted butter	239
-lightly salted butter	239
-dry butter	240
-lamination butter	240
-tourage butter	240
-butter sheet	240
-roll in butter	240
-clarified butter	241
-ghee	241
-butter oil	241
-anhydrous butter	241
-butterfat	241
-browned butter	241
-cheddar	242
-cheddar cheese	242
-grated cheddar	242
-hard cheese	242
-grated cheese	242
-parmesan	243
-parmesan cheese	243
-grana	243
-hard grating cheese	243
-grated parmesan	244
-grated parmesan cheese	244
-gruyere	245
-gruyere cheese	245
-mozzarella	246
-mozzarella cheese	246
-low moisture mozzarella	246
-pizza mozzarella	246
-feta	247
-feta cheese	247
-blue cheese	248
-egg	249
-whole egg	249
-large egg	249
-beaten egg	249
-liquid egg	249
-liquid whole egg	249
-shell egg	249
-fresh egg	249
-hen egg	249
-room temperature egg	249
-uova	249
-huevo	249
-eier	249
-œuf	249
-egg yolk	250
-yolk	250
-liquid egg yolk	250
-liquid yolk	250
-sugared yolk	250
-egg white	251
-white	251
-albumen	251
-liquid egg white	251
-dried egg	252
-egg powder	252
-whole egg powder	252
-dried whole egg	252
-dry egg	252
-powdered egg	252
-powdered whole egg	252
-dried egg white	253
-egg white powder	253
-dried albumen	253
-meringue powder	253
-olive oil	254
-extra virgin olive oil	254
-virgin olive oil	254
-light olive oil	254
-evo oil	254
-olio evo	254
-olio doliva	254
-aceite de oliva	254
-sunflower oil	255
-sunflower seed oil	255
-cold pressed sunflower oil	255
-deodorised sunflower oil	255
-high oleic sunflower oil	256
-rapeseed oil	257
-canola oil	257
-canola	257
-colza oil	257
-cold pressed rapeseed oil	257
-soya oil	258
-soybean oil	258
-soy oil	258
-soya bean oil	258
-sesame oil	259
-toasted sesame oil	259
-pumpkin seed oil	260
-cold pressed pumpkin seed oil	260
-walnut oil	261
-linseed oil	262
-flaxseed oil	262
-maize oil	263
-corn oil	263
-coconut oil	264
-coconut fat	264
-virgin coconut oil	264
-palm fat	265
-palm oil	265
-hardened palm fat	265
-lard	266
-rendered pork fat	266
-pork lard	266
-strutto	266
-leaf lard	266
-beef dripping	267
-dripping	267
-tallow	267
-beef suet	268
-fresh suet	268
-raw suet	268
-block suet	268
-shredded suet	269
-packet suet	269
-suet pellet	269
-goose fat	270
-duck fat	270
-chicken fat	270
-schmaltz	270
-shortening	271
-vegetable shortening	271
-vegetable fat	271
-white vegetable fat	271
-emulsified shortening	271
-hydrogenated shortening	271
-all purpose shortening	271
-high ratio shortening	271
-margarine	272
-baking margarine	272
-block margarine	272
-stick margarine	272
-pastry margarine	272
-cake margarine	272
-sugar	273
-white sugar	273
-granulated sugar	273
-caster sugar	273
-castor sugar	273
-superfine sugar	273
-fine sugar	273
-table sugar	273
-cane sugar	273
-beet sugar	273
-crystal sugar	273
-baker sugar	273
-fine granulated sugar	273
-extra fine sugar	273
-zucker	273
-sucre	273
-zucchero	273
-azucar	273
-brown sugar	274
-light brown sugar	274
-dark brown sugar	274
-soft brown sugar	274
-light soft brown sugar	274
-dark soft brown sugar	274
-muscovado	274
-muscovado sugar	274
-demerara sugar	274
-raw cane sugar	274
-raw sugar	274
-turbinado sugar	274
-turbinado	274
-icing sugar	275
-powdered sugar	275
-confectioner sugar	275
-10x sugar	275
-pearl sugar	276
-nib sugar	276
-sugar nib	276
-hail sugar	276
-decorating sugar	276
-coarse sugar	276
-belgian pearl sugar	276
-preserving sugar	276
-vanilla sugar	277
-dextrose	278
-glucose powder	278
-corn sugar	278
-dextrose monohydrate	278
-honey	279
-clear honey	279
-runny honey	279
-blossom honey	279
-forest honey	279
-liquid honey	279
-malt syrup	280
-malt extract syrup	280
-barley malt syrup	280
-liquid malt	280
-liquid malt extract	280
-barley malt extract	280
-non diastatic malt syrup	280
-inactive malt syrup	280
-malt extract	280
-diastatic malt syrup	281
-active malt syrup	281
-diastatic malt extract	281
-beet syrup	282
-sugar beet syrup	282
-beet molasse	282
-molasse	283
-blackstrap molasse	283
-dark molasse	283
-light molasse	283
-cane molasse	283
-unsulphured molasse	283
-unsulfured molasse	283
-black treacle	284
-golden syrup	285
-light treacle	285
-refiner syrup	285
-maple syrup	286
-corn syrup	287
-light corn syrup	287
-glucose syrup	287
-liquid glucose	287
-invert syrup	288
-invert sugar	288
-invert sugar syrup	288
-trimoline	288
-agave syrup	289
-agave nectar	289
-agave	289
-rice syrup	290
-brown rice syrup	290
-date syrup	291
-date molasse	291
-silan	291
-apple syrup	292
-apple molasse	292
-pear syrup	292
-apple butter	293
-apple spread	293
-caramel colour	294
-caramel color	294
-burnt sugar	294
-caramel colouring	294
-caramel coloring	294
-diastatic malt	295
-diastatic malt flour	295
-active malt	295
-active malt flour	295
-enzyme active malt	295
-diastatic malt powder	295
-enzyme active malt flour	295
-barley malt flour	295
-active barley malt	295
-diastatic barley malt	295
-active malt powder	295
-rye malt	296
-active rye malt	296
-diastatic rye malt	296
-light rye malt	296
-pale rye malt	296
-non diastatic malt powder	297
-inactive malt powder	297
-non diastatic malt	297
-inactive malt	297
-dry malt extract	297
-dried malt extract	297
-nondiastatic malt powder	297
-inactive malt flour	297
-roasted malt	298
-roasted barley malt	298
-roast malt	298
-dark malt	298
-chocolate malt	298
-black malt	298
-roasted malt flour	298
-red rye malt	299
-red malt	299
-fermented rye malt	299
-fermented malt	299
-solod	299
-roasted rye malt	299
-dark rye malt	299
-crystal malt	300
-caramel malt	300
-toffee malt	300
-malted barley	301
-malted barley grain	301
-crushed malted barley	301
-fresh yeast	302
-compressed yeast	302
-cake yeast	302
-fresh compressed yeast	302
-baker compressed yeast	302
-block yeast	302
-wet yeast	302
-levadura fresca	302
-levure fraiche	302
-lievito fresco	302
-frischhefe	302
-active dry yeast	303
-active dried yeast	303
-ady	303
-traditional dried yeast	303
-dried active yeast	303
-instant yeast	304
-instant dry yeast	304
-instant dried yeast	304
-idy	304
-instant active dry yeast	304
-rapid rise yeast	304
-quick rise yeast	304
-bread machine yeast	304
-easy blend yeast	304
-easy blend dried yeast	304
-sweet dough yeast	305
-osmotolerant yeast	305
-osmotolerant instant yeast	305
-sweet dough instant yeast	305
-instant yeast for sweet dough	305
-osmotolerant instant dry yeast	305
-fresh sweet dough yeast	306
-osmotolerant fresh yeast	306
-fresh osmotolerant yeast	306
-compressed sweet dough yeast	306
-ripe rye starter	307
-rye starter	307
-rye sour starter	307
-rye sourdough starter	307
-rye culture	307
-medium rye starter	307
-rye mother	307
-ripe whole rye starter	308
-whole rye starter	308
-wholemeal rye starter	308
-whole rye culture	308
-stiff rye starter	309
-firm rye starter	309
-ripe wheat starter	310
-wheat starter	310
-white starter	310
-ripe white starter	310
-white wheat starter	310
-ripe levain starter	310
-levain culture	310
-wheat culture	310
-white culture	310
-ripe starter	310
-mature white starter	310
-wheat mother	310
-even starter	311
-starter of equal part	311
-ripe whole wheat starter	312
-whole wheat starter	312
-wholemeal starter	312
-wholewheat starter	312
-whole wheat culture	312
-wholemeal wheat starter	312
-ripe spelt starter	313
-spelt starter	313
-spelt culture	313
-ripe einkorn starter	314
-einkorn starter	314
-stiff starter	315
-stiff levain starter	315
-stiff wheat starter	315
-firm starter	315
-ripe stiff starter	315
-lievito madre	315
-pasta madre	315
-stiff levain culture	315
-liquid levain starter	316
-liquid levain culture	316
-liquid levain	316
-ripe liquid levain starter	316
-ripe rice starter	317
-rice starter	317
-gluten free starter	317
-ripe buckwheat starter	318
-buckwheat starter	318
-ripe teff starter	319
-teff starter	319
-ersho	319
-injera starter	319
-dried sourdough	320
-dry sourdough	320
-sourdough powder	320
-rye sourdough powder	320
-salt	321
-fine salt	321
-sea salt	321
-table salt	321
-cooking salt	321
-fine sea salt	321
-iodised salt	321
-iodized salt	321
-salz	321
-sel	321
-sale	321
-sal	321
-kosher salt	322
-flaky salt	323
-salt flake	323
-flaked salt	323
-finishing salt	323
-coarse salt	324
-pretzel salt	324
-rock salt	324
-coarse sea salt	324
-nib salt	324
-baking powder	325
-double acting baking powder	325
-phosphate baking powder	325
-bicarbonate of soda	326
-baking soda	326
-bicarb	326
-sodium bicarbonate	326
-bread soda	326
-bicarb of soda	326
-cream of tartar	327
-potassium bitartrate	327
-tartar	327
-baker ammonia	328
-ammonium carbonate	328
-hartshorn	328
-ammonium bicarbonate	328
-salt of hartshorn	328
-potash	329
-potassium carbonate	329
-pearl ash	329
-lye	330
-sodium hydroxide	330
-caustic soda	330
-food grade lye	330
-lye bead	330
-food grade sodium hydroxide	330
-lye solution	331
-washing soda	332
-sodium carbonate	332
-baked soda	332
-soda crystal	332
-kansui powder	332
-ascorbic acid	333
-vitamin c	333
-vitamin c powder	333
-e300	333
-citric acid	334
-e330	334
-lactic acid	335
-e270	335
-calcium propionate	336
-e282	336
-bread preservative	336
-preservative	336
-propionate	336
-yeast food	337
-mineral yeast food	337
-dough conditioner salt	337
-bread improver	338
-improver	338
-dough improver	338
-dough conditioner	338
-emulsifier	338
-datem	338
-dough strengthener	338
-soya lecithin	339
-soy lecithin	339
-sunflower lecithin	340
-rapeseed lecithin	340
-gelatine	341
-gelatin	341
-leaf gelatine	341
-sheet gelatin	341
-pectin	342
-inulin	343
-chicory fibre	343
-chicory fiber	343
-caraway	344
-caraway seed	344
-ground caraway	344
-whole caraway	344
-fennel seed	345
-fennel	345
-ground fennel	345
-ground fennel seed	345
-coriander seed	346
-coriander	346
-ground coriander	346
-cracked coriander	346
-crushed coriander	346
-coriander seed ground	346
-cumin seed	347
-cumin	347
-ground cumin	347
-anise seed	348
-aniseed	348
-anise	348
-ground aniseed	348
-ground anise	348
-cardamom	349
-ground cardamom	349
-cardamom seed	349
-green cardamom	349
-black cardamom	349
-cracked cardamom	349
-cinnamon	350
-ground cinnamon	350
-cassia	350
-black pepper	351
-pepper	351
-ground black pepper	351
-cracked pepper	351
-ground pepper	351
-mustard seed	352
-mustard powder	352
-ground mustard	352
-dry mustard	352
-mustard flour	352
-yellow mustard seed	352
-black mustard seed	352
-mustard	353
-prepared mustard	353
-yellow mustard	353
-rosemary	354
-dried rosemary	354
-fresh rosemary	354
-chopped rosemary	354
-rosemary leave	354
-thyme	355
-dried thyme	355
-fresh thyme	355
-oregano	356
-dried oregano	356
-marjoram	356
-sage	357
-fresh sage	357
-dried sage	357
-sage leave	357
-dill	358
-fresh dill	358
-dill weed	358
-dill tip	358
-dried dill	358
-dill seed	358
-bread clover	359
-blue fenugreek	359
-trigonella	359
-fenugreek	360
-fenugreek seed	360
-ground fenugreek	360
-star anise	361
-ground star anise	361
-nutmeg	362
-ground nutmeg	362
-mace	362
-grated nutmeg	362
-clove	363
-ground clove	363
-allspice	364
-ground allspice	364
-pimento	364
-ginger	365
-ground ginger	365
-fresh ginger	365
-grated ginger	365
-mixed spice	366
-gingerbread spice	366
-pumpkin pie spice	366
-lebkuchen spice	366
-speculaa spice	366
-bread spice	367
-brotgewurz	367
-saffron	368
-saffron thread	368
-turmeric	369
-ground turmeric	369
-paprika	370
-sweet paprika	370
-smoked paprika	370
-chilli	371
-chili	371
-chilli flake	371
-chili flake	371
-red pepper flake	371
-chile flake	371
-cayenne	371
-jalapeno	371
-zaatar	372
-zatar	372
-curry powder	373
-celery seed	374
-celery salt	375
-vanilla	376
-vanilla pod	376
-vanilla bean	376
-vanilla paste	376
-vanilla extract	376
-vanilla essence	376
-vanilla seed	376
-orange blossom water	377
-orange flower water	377
-rose water	377
-rosewater	377
-mahleb	378
-mahlab	378
-mahlepi	378
-mastic	379
-mastiha	379
-basil	380
-dried basil	380
-fresh basil	380
-basil leave	380
-parsley	381
-fresh parsley	381
-dried parsley	381
-chopped parsley	381
-almond extract	382
-almond essence	382
-bitter almond extract	382
-instant coffee	383
-coffee powder	383
-espresso powder	383
-instant coffee powder	383
-instant espresso	383
-food colouring	384
-food coloring	384
-food dye	384
-cocoa	385
-cocoa powder	385
-unsweetened cocoa	385
-natural cocoa	385
-baking cocoa	385
-alkalised cocoa	386
-dutch process cocoa	386
-dutched cocoa	386
-alkalized cocoa	386
-dutch cocoa	386
-black cocoa	386
-dark chocolate	387
-bittersweet chocolate	387
-chocolate chip	387
-dark chocolate chip	387
-chocolate drop	387
-chocolate baton	387
-chocolate stick	387
-semisweet chocolate	387
-couverture	387
-chocolate	387
-very dark chocolate	388
-extra dark chocolate	388
-plain chocolate	389
-plain dark chocolate	389
-unsweetened chocolate	390
-baking chocolate	390
-cocoa mass	390
-milk chocolate	391
-milk chocolate chip	391
-white chocolate	392
-white chocolate chip	392
-cocoa nib	393
-cacao nib	393
-old bread	394
-stale bread	394
-old bread soaked	394
-altus	394
-yesterday bread	394
-dry bread	394
-bread leftover	394
-returned bread	394
-old rye bread	395
-rye altus	395
-stale rye bread	395
-old rye	395
-breadcrumb	396
-bread crumb	396
-dried breadcrumb	396
-dry breadcrumb	396
-panko	396
-toasted breadcrumb	396
-rusk	396
-rusk crumb	396
-tahini	397
-sesame paste	397
-tahini paste	397
-peanut butter	398
-miso	399
-miso paste	399
-soy sauce	400
-soya sauce	400
-tamari	400
-bacon	401
-diced bacon	401
-lardon	401
-speck	401
-smoked bacon	401
-anchovy	402
-anchovy fillet	402
-ham	403
-cooked ham	403
-diced ham	403
-prosciutto	403
-sausage	404
-salami	404
-chorizo	404
-pesto	405
-squid ink	406
-cuttlefish ink	406
-activated charcoal	407
-vegetable charcoal	407
-vegetable carbon	407
-nutritional yeast	408
-yeast flake	408
-inactive yeast	408
-deactivated yeast	408
-wood ash	409
-custard	410
-pastry cream	410
-creme patissiere	410
-custard cream	410
-malted milk powder	411
-malted milk	411
-cornflake	412
-corn flake	412
-muesli	413
-granola	413
-muesli mix	413
-caramel	414
-caramel sauce	414
-toffee sauce	414
-dulce de leche	414
-mincemeat	415
-fruit mincemeat	415
-mince pie filling	415
-sprinkle	416
-hundred and thousand	416
-nonpareil	416
-sugar strand	416
-strawberry	417
-fresh strawberry	417
-lemon	418
-whole lemon	418
-orange	419
-whole orange	419
-candied ginger	420
-crystallised ginger	420
-crystallized ginger	420
-stem ginger	420
-kimchi	421
-tea	422
-brewed tea	422
-cold tea	422
-black tea	422
-mascarpone	423
-mascarpone cheese	423
-emmental	424
-emmenthal	424
-swiss cheese	424
-grated emmental	424
-goat cheese	425
-chevre	425
-halloumi	426
-halloumi cheese	426
-chocolate spread	427
-hazelnut spread	427
-chocolate hazelnut spread	427
-cornflour	428
-corn flour	429
-corn meal flour	430
-flour	431
-wheat flour	432
-brown flour	433
-rye flour	434
-rye	435
-barley	436
-oat	437
-oatmeal	438
-maize	439
-corn	440
-bran	441
-wheat	442
-wheatmeal	443
-gluten free flour	444
-starch	445
-soya	446
-yeast	447
-hefe	448
-levure	449
-lievito di birra	450
-levadura	451
-curd	452
-manteca	453
-dried yeast	454
-dry yeast	455
-fast action yeast	456
-fast acting yeast	457
-fast action dried yeast	458
-brewer yeast	459
-malt	460
-malt powder	461
-malt flour	462
-barley malt	463
-dried malt	464
-treacle	465
-syrup	466
-cream	467
-condensed milk	468
-powdered milk	469
-cheese	470
-soft cheese	471
-stick of butter	472
-soda	473
-bicarbonate	474
-tin release agent	475
-oil	476
-vegetable oil	477
-fat	478
-starter	479
-sourdough	480
-sourdough starter	481
-sourdough culture	482
-culture	483
-mother	484
-lecithin	485
-vinegar	486
-seed	487
-mixed seed	488
-seed mix	489
-nut	490
-mixed nut	491
-dried fruit	492
-crumb	493
-bread	494
-psyllium seed	495
-coconut	496
-glucose	497
-egg substitute	498
-discard	499
-sourdough discard	500
-chopped nut	501
-suet	502
-tomato puree	503
-cranberry	504
-fig	505
-pumpkin	506
-liquid starter	507
-baker yeast	508
-cider	509
+tipo 0 flour	12
+tipo 0	12
+farina 0	12
+farina tipo 0	12
+flour 0	12
+italian 0 flour	12
+tipo 1 flour	13
+tipo 1	13
+farina 1	13
+farina tipo 1	13
+flour 1	13
+italian 1 flour	13
+tipo 2 flour	14
+tipo 2	14
+farina 2	14
+farina tipo 2	14
+flour 2	14
+italian 2 flour	14
+t45 flour	15
+t45	15
+type 45	15
+flour t45	15
+farine t45	15
+t55 flour	16
+t55	16
+type 55	16
+flour t55	16
+farine t55	16
+t65 flour	17
+t65	17
+type 65	17
+flour t65	17
+farine t65	17
+t80 flour	18
+t80	18
+type 80	18
+flour t80	18
+farine t80	18
+t110 flour	19
+t110	19
+type 110	19
+flour t110	19
+farine t110	19
+t150 flour	20
+t150	20
+type 150	20
+flour t150	20
+farine t150	20
+wheat 405	21
+type 405	21
+flour type 405	21
+wheat flour 405	21
+wheat flour type 405	21
+wheat 550	22
+wheat flour 550	22
+type 550	22
+flour type 550	22
+wheat flour type 550	22
+wheat 812	23
+type 812	23
+flour type 812	23
+wheat flour 812	23
+wheat flour type 812	23
+wheat 1050	24
+type 1050	24
+flour type 1050	24
+wheat flour 1050	24
+wheat flour type 1050	24
+wheat 1600	25
+type 1600	25
+flour type 1600	25
+wheat flour 1600	25
+semolina	26
+durum semolina	26
+fine semolina	26
+coarse semolina	26
+semola	26
+durum flour	27
+durum wheat flour	27
+durum	27
+semolina rimacinata	27
+rimacinata	27
+re milled semolina	27
+whole durum flour	28
+wholemeal durum flour	28
+whole grain durum flour	28
+spelt flour	29
+white spelt flour	29
+white spelt	29
+spelt	29
+light spelt flour	29
+spelt 630	29
+sifted spelt flour	29
+whole spelt flour	30
+wholemeal spelt flour	30
+wholemeal spelt	30
+whole spelt	30
+whole grain spelt flour	30
+wholegrain spelt flour	30
+emmer flour	31
+emmer	31
+whole emmer flour	31
+wholemeal emmer flour	31
+farro flour	31
+einkorn flour	32
+einkorn	32
+whole einkorn flour	32
+wholemeal einkorn flour	32
+khorasan flour	33
+khorasan	33
+khorasan wheat flour	33
+whole khorasan flour	33
+kamut flour	33
+khorasan wheat	33
+triticale flour	34
+triticale	34
+whole triticale flour	34
+sprouted wheat flour	35
+sprouted whole wheat flour	35
+wheat starch	36
+wheaten starch	36
+vital wheat gluten	37
+vital gluten	37
+wheat gluten	37
+gluten	37
+gluten powder	37
+wheat bran	38
+coarse bran	38
+fine bran	38
+miller bran	38
+wheat germ	39
+raw wheat germ	39
+toasted wheat germ	39
+wheatgerm	39
+wheat berry	40
+wheat grain	40
+wheat kernel	40
+whole wheat berry	40
+whole wheat grain	40
+cracked wheat	41
+wheat chop	41
+kibbled wheat	41
+wheat grit	41
+wheat meal coarse	41
+wheat flake	42
+rolled wheat	42
+flaked wheat	42
+malted wheat flake	43
+malted flake	43
+bulgur	44
+bulgur wheat	44
+bulghur	44
+burghul	44
+sprouted wheat	45
+wheat sprout	45
+sprouted wheat berry	45
+sprouted wheat grain	45
+spelt berry	46
+spelt grain	46
+spelt kernel	46
+spelt flake	47
+rolled spelt	47
+spelt chop	48
+cracked spelt	48
+kibbled spelt	48
+green spelt	49
+freekeh	49
+gruenkern	49
+grunkern	49
+couscous	50
+emmer berry	51
+emmer grain	51
+farro	51
+white rye flour	52
+white rye	52
+rye 815	52
+rye flour 815	52
+light rye flour	53
+light rye	53
+rye 997	53
+rye flour 997	53
+rye type 997	53
+type 997	53
+rye flour type 997	53
+medium rye flour	54
+medium rye	54
+rye 1150	54
+rye flour 1150	54
+rye type 1150	54
+type 1150	54
+rye flour type 1150	54
+t85 rye flour	54
+rye 1370	55
+rye flour 1370	55
+rye type 1370	55
+type 1370	55
+rye flour type 1370	55
+t130 rye flour	55
+dark rye flour	56
+dark rye	56
+rye 1740	56
+rye flour 1740	56
+rye type 1740	56
+t170 rye flour	56
+whole rye flour	57
+whole rye	57
+wholemeal rye flour	57
+wholemeal rye	57
+whole grain rye flour	57
+wholegrain rye flour	57
+rye wholemeal	57
+rye meal	57
+whole rye meal	57
+fine rye meal	57
+coarse rye meal	57
+pumpernickel flour	57
+pumpernickel meal	57
+rye chop	58
+cracked rye	58
+kibbled rye	58
+chopped rye	58
+rye grit	58
+coarse rye chop	58
+medium rye chop	58
+fine rye chop	58
+rye flake	59
+rolled rye	59
+flaked rye	59
+rye berry	60
+rye grain	60
+rye kernel	60
+whole rye berry	60
+whole rye grain	60
+rye bran	61
+sprouted rye	62
+rye sprout	62
+sprouted rye grain	62
+barley flour	63
+barley meal	63
+whole barley flour	63
+wholemeal barley flour	63
+bere meal	63
+oat flour	64
+whole oat flour	64
+oatmeal flour	64
+buckwheat flour	65
+whole buckwheat flour	65
+teff flour	66
+teff	66
+brown teff flour	66
+ivory teff flour	66
+rice flour	67
+white rice flour	67
+ground rice	67
+fine rice flour	67
+brown rice flour	68
+whole rice flour	68
+wholegrain rice flour	68
+glutinous rice flour	69
+sweet rice flour	69
+sticky rice flour	69
+maize flour	70
+yellow maize flour	70
+fine maize flour	70
+whole maize flour	70
+yellow corn flour	70
+whole corn flour	70
+corn flour whole grain	70
+cornmeal	71
+maize meal	71
+polenta	71
+yellow cornmeal	71
+fine cornmeal	71
+coarse cornmeal	71
+degermed cornmeal	71
+whole grain cornmeal	72
+whole cornmeal	72
+stoneground cornmeal	72
+masa harina	73
+masa flour	73
+nixtamalised maize flour	73
+nixtamalized corn flour	73
+millet flour	74
+whole millet flour	74
+sorghum flour	75
+jowar flour	75
+milo flour	75
+white sorghum flour	75
+quinoa flour	76
+whole quinoa flour	76
+amaranth flour	77
+whole amaranth flour	77
+chickpea flour	78
+gram flour	78
+besan	78
+garbanzo flour	78
+garbanzo bean flour	78
+chestnut flour	79
+soya flour	80
+soy flour	80
+full fat soya flour	80
+full fat soy flour	80
+defatted soya flour	81
+defatted soy flour	81
+lupin flour	82
+lupine flour	82
+bean flour	83
+broad bean flour	83
+fava bean flour	83
+faba bean flour	83
+pea flour	84
+yellow pea flour	84
+potato flour	85
+dried potato flour	85
+potato flake	86
+instant mashed potato	86
+dehydrated potato flake	86
+mashed potato flake	86
+instant potato flake	86
+potato starch	87
+potato starch flour	87
+fecule	87
+maize starch	88
+cornstarch	88
+corn starch	88
+maize cornflour	88
+cornflour starch	88
+tapioca starch	89
+tapioca flour	89
+tapioca	89
+cassava starch	89
+manioc starch	89
+rice starch	90
+arrowroot	91
+arrowroot starch	91
+arrowroot powder	91
+cassava flour	92
+manioc flour	92
+psyllium husk	93
+psyllium	93
+ispaghula	93
+whole psyllium husk	93
+psyllium powder	94
+psyllium husk powder	94
+ground psyllium	94
+xanthan gum	95
+xanthan	95
+e415	95
+guar gum	96
+guar	96
+e412	96
+rolled oat	97
+oat flake	97
+porridge oat	97
+old fashioned oat	97
+jumbo oat	97
+quick oat	97
+flaked oat	97
+large oat flake	97
+small oat flake	97
+instant oat	97
+oat groat	98
+whole oat	98
+whole oat groat	98
+oat berry	98
+steel cut oat	99
+pinhead oat	99
+cut oat	99
+coarse oatmeal	99
+pinhead oatmeal	99
+irish oatmeal	99
+oat bran	100
+barley flake	101
+rolled barley	101
+flaked barley	101
+pearl barley	102
+pearled barley	102
+hulled barley	103
+barley berry	103
+pot barley	103
+barley grain	103
+whole barley	103
+millet	104
+hulled millet	104
+whole millet	104
+millet grain	104
+proso millet	104
+buckwheat groat	105
+whole buckwheat	105
+roasted buckwheat	105
+kasha	105
+buckwheat	105
+quinoa	106
+whole quinoa	106
+white quinoa	106
+red quinoa	106
+amaranth	107
+whole amaranth	107
+amaranth seed	107
+cooked rice	108
+boiled rice	108
+rice	109
+white rice	109
+long grain rice	109
+popcorn maize	110
+maize grit	110
+corn grit	110
+hominy grit	110
+grit	110
+sunflower seed	111
+sunflower kernel	111
+hulled sunflower seed	111
+sunflower seed kernel	111
+sunflower	111
+toasted sunflower seed	111
+roasted sunflower seed	111
+pumpkin seed	112
+pumpkin kernel	112
+pepita	112
+toasted pumpkin seed	112
+roasted pumpkin seed	112
+sesame seed	113
+sesame	113
+white sesame	113
+unhulled sesame	113
+whole sesame seed	113
+brown sesame	113
+black sesame	113
+black sesame seed	113
+toasted sesame seed	113
+hulled sesame	114
+hulled sesame seed	114
+sesame kernel	114
+flaxseed	115
+linseed	115
+flax	115
+flax seed	115
+golden linseed	115
+golden flaxseed	115
+brown linseed	115
+brown flaxseed	115
+lin seed	115
+ground flaxseed	116
+ground linseed	116
+milled linseed	116
+milled flaxseed	116
+flax meal	116
+flaxmeal	116
+poppy seed	117
+poppy	117
+blue poppy seed	117
+white poppy seed	117
+ground poppy seed	118
+milled poppy seed	118
+chia seed	119
+chia	119
+hemp seed	120
+hulled hemp seed	120
+hemp heart	120
+nigella	121
+nigella seed	121
+black cumin	121
+kalonji	121
+black caraway	121
+onion seed	121
+hazelnut	122
+filbert	122
+roasted hazelnut	122
+chopped hazelnut	122
+whole hazelnut	122
+cobnut	122
+toasted hazelnut	122
+walnut	123
+walnut halve	123
+walnut piece	123
+chopped walnut	123
+english walnut	123
+toasted walnut	123
+almond	124
+whole almond	124
+chopped almond	124
+toasted almond	124
+roasted almond	124
+blanched almond	125
+flaked almond	126
+sliced almond	126
+toasted flaked almond	126
+almond flake	126
+slivered almond	127
+almond sliver	127
+nibbed almond	127
+ground almond	128
+almond flour	128
+almond meal	128
+pecan	129
+pecan nut	129
+pecan halve	129
+toasted pecan	129
+pistachio	130
+pistachio nut	130
+pistachio kernel	130
+cashew	131
+cashew nut	131
+macadamia	132
+macadamia nut	132
+brazil nut	133
+pine nut	134
+pine kernel	134
+pignoli	134
+peanut	135
+groundnut	135
+roasted peanut	135
+chestnut	136
+cooked chestnut	136
+peeled chestnut	136
+desiccated coconut	137
+dried coconut	137
+unsweetened coconut	137
+shredded coconut	137
+coconut flour	138
+marzipan	139
+almond paste	139
+praline paste	140
+hazelnut paste	140
+hazelnut praline	140
+raisin	141
+seedless raisin	141
+dark raisin	141
+sultana	142
+golden raisin	142
+golden sultana	142
+currant	143
+dried currant	143
+zante currant	143
+date	144
+dried date	144
+pitted date	144
+chopped date	144
+dried fig	145
+fresh fig	146
+ripe fig	146
+raw fig	146
+dried apricot	147
+dried cranberry	148
+sweetened dried cranberry	148
+fresh cranberry	149
+frozen cranberry	149
+raw cranberry	149
+prune	150
+dried plum	150
+pitted prune	150
+dried pear	151
+dried apple	152
+apple ring	152
+dried cherry	153
+sour cherry dried	153
+mixed dried fruit	154
+mixed vine fruit	154
+vine fruit	154
+candied fruit	155
+glace fruit	155
+tutti frutti	155
+candied peel	156
+mixed peel	156
+candied orange peel	156
+candied lemon peel	156
+candied orange	156
+candied citrus peel	156
+orangeat	156
+citronat	156
+succade	156
+glace cherry	157
+candied cherry	157
+maraschino cherry	157
+apple	158
+peeled apple	158
+diced apple	158
+cooking apple	158
+pear	159
+fresh pear	159
+blueberry	160
+bilberry	160
+fresh blueberry	160
+frozen blueberry	160
+raspberry	161
+frozen raspberry	161
+cherry	162
+fresh cherry	162
+pitted cherry	162
+sour cherry	162
+plum	163
+damson	163
+banana	164
+ripe banana	164
+mashed banana	164
+lemon zest	165
+lemon peel	165
+grated lemon peel	165
+lemon rind	165
+orange zest	166
+orange peel	166
+grated orange peel	166
+orange rind	166
+apple puree	167
+apple sauce	167
+applesauce	167
+stewed apple	167
+lemon juice	168
+fresh lemon juice	168
+orange juice	169
+fresh orange juice	169
+apple juice	170
+sweet cider	170
+jam	171
+fruit spread	171
+jelly jam	171
+marmalade	171
+boiled potato	172
+cooked potato	172
+potato	172
+mashed potato	172
+cooked mashed potato	172
+riced potato	172
+baked potato	173
+roast potato	173
+raw potato	174
+grated potato	174
+grated raw potato	174
+sweet potato	175
+cooked sweet potato	175
+mashed sweet potato	175
+onion	176
+raw onion	176
+sliced onion	176
+chopped onion	176
+yellow onion	176
+fried onion	177
+roasted onion	177
+caramelised onion	177
+caramelized onion	177
+crisp onion	177
+dried onion	178
+onion flake	178
+dehydrated onion	178
+garlic	179
+raw garlic	179
+garlic clove	179
+peeled garlic	179
+roasted garlic	180
+roast garlic	180
+tomato	181
+cherry tomato	181
+fresh tomato	181
+chopped tomato	181
+sun dried tomato	182
+dried tomato	182
+sundried tomato	182
+passata	183
+sieved tomato	183
+tomato passata	183
+tomato paste	184
+tomato concentrate	184
+double concentrate tomato	184
+carrot	185
+grated carrot	185
+raw carrot	185
+beetroot	186
+beet	186
+cooked beetroot	186
+red beet	186
+grated beetroot	186
+pumpkin puree	187
+squash puree	187
+canned pumpkin	187
+leek	188
+sliced leek	188
+celeriac	189
+celery root	189
+celeriac root	189
+celery	190
+celery stick	190
+celery stalk	190
+spinach	191
+spinach leave	191
+nettle	192
+nettle leave	192
+mushroom	193
+sliced mushroom	193
+sweet pepper	194
+bell pepper	194
+red pepper	194
+capsicum	194
+courgette	195
+zucchini	195
+grated courgette	195
+sauerkraut	196
+drained sauerkraut	196
+olive	197
+pitted olive	197
+black olive	197
+green olive	197
+ripe olive	197
+stoned olive	197
+kalamata olive	197
+caper	198
+pickled caper	198
+chive	199
+chopped chive	199
+spring onion	199
+scallion	199
+green onion	199
+water	200
+tap water	200
+warm water	200
+cold water	200
+boiling water	200
+hot water	200
+ice	200
+iced water	200
+ice water	200
+crushed ice	200
+lukewarm water	200
+h2o	200
+wasser	200
+eau	200
+acqua	200
+agua	200
+beer	201
+ale	201
+lager	201
+dark beer	201
+stout	201
+wheat beer	202
+weissbier	202
+hefeweizen	202
+witbier	202
+cloudy wheat beer	202
+hard cider	203
+dry cider	203
+still cider	203
+fermented cider	203
+kvass	204
+bread kvass	204
+wine	205
+red wine	205
+white wine	205
+rum	206
+dark rum	206
+brandy	206
+kirsch	206
+whiskey	206
+whisky	206
+coffee	207
+brewed coffee	207
+espresso	207
+distilled vinegar	208
+spirit vinegar	208
+white vinegar	208
+white distilled vinegar	208
+cider vinegar	209
+apple cider vinegar	209
+malt vinegar	210
+potato water	211
+potato cooking water	211
+coconut milk	212
+canned coconut milk	212
+oat drink	213
+oat milk	213
+soya drink	214
+soy milk	214
+soya milk	214
+soy drink	214
+almond drink	215
+almond milk	215
+milk	216
+whole milk	216
+full fat milk	216
+full cream milk	216
+fresh milk	216
+warm milk	216
+cold milk	216
+scalded milk	216
+lukewarm milk	216
+milch	216
+lait	216
+latte	216
+leche	216
+semi skimmed milk	217
+reduced fat milk	217
+half fat milk	217
+low fat milk	217
+skimmed milk	218
+skim milk	218
+nonfat milk	218
+fat free milk	218
+non fat milk	218
+evaporated milk	219
+unsweetened condensed milk	219
+sweetened condensed milk	220
+milk powder	221
+skimmed milk powder	221
+skim milk powder	221
+nonfat dry milk	221
+nonfat dry milk powder	221
+non fat dry milk	221
+nfdm	221
+dry milk	221
+dried milk	221
+milk solid	221
+nonfat milk powder	221
+dried skimmed milk	221
+high heat nonfat dry milk	221
+instant milk powder	222
+instant nonfat dry milk	222
+instant dry milk	222
+instant skimmed milk powder	222
+whole milk powder	223
+dried whole milk	223
+full fat milk powder	223
+dry whole milk	223
+full cream milk powder	223
+buttermilk	224
+cultured buttermilk	224
+low fat buttermilk	224
+buttermilk powder	225
+dried buttermilk	225
+dry buttermilk	225
+whey	226
+sweet whey	226
+fresh whey	226
+whey powder	227
+dried whey	227
+dry whey	227
+yoghurt	228
+yogurt	228
+natural yoghurt	228
+plain yogurt	228
+plain yoghurt	228
+whole milk yoghurt	228
+whole milk yogurt	228
+yoghourt	228
+strained yoghurt	229
+greek yoghurt	229
+greek yogurt	229
+strained yogurt	229
+kefir	230
+quark	231
+low fat quark	231
+curd cheese	231
+fromage frais	231
+fromage blanc	231
+cottage cheese	232
+ricotta	233
+ricotta cheese	233
+cream cheese	234
+full fat soft cheese	234
+heavy cream	235
+whipping cream	235
+heavy whipping cream	235
+double cream	236
+single cream	237
+light cream	237
+coffee cream	237
+table cream	237
+pouring cream	237
+half and half	238
+soured cream	239
+sour cream	239
+smetana	239
+smetena	239
+creme fraiche	240
+butter	241
+unsalted butter	241
+sweet cream butter	241
+sweet butter	241
+lactic butter	241
+cultured butter	241
+dairy butter	241
+soft butter	241
+melted butter	241
+cold butter	241
+softened butter	241
+diced butter	241
+beurre	241
+burro	241
+mantequilla	241
+salted butter	242
+lightly salted butter	242
+dry butter	243
+lamination butter	243
+tourage butter	243
+butter sheet	243
+roll in butter	243
+clarified butter	244
+ghee	244
+butter oil	244
+anhydrous butter	244
+butterfat	244
+browned butter	244
+cheddar	245
+cheddar cheese	245
+grated cheddar	245
+hard cheese	245
+grated cheese	245
+parmesan	246
+parmesan cheese	246
+grana	246
+hard grating cheese	246
+grated parmesan	247
+grated parmesan cheese	247
+gruyere	248
+gruyere cheese	248
+mozzarella	249
+mozzarella cheese	249
+low moisture mozzarella	249
+pizza mozzarella	249
+feta	250
+feta cheese	250
+blue cheese	251
+egg	252
+whole egg	252
+large egg	252
+beaten egg	252
+liquid egg	252
+liquid whole egg	252
+shell egg	252
+fresh egg	252
+hen egg	252
+room temperature egg	252
+uova	252
+huevo	252
+eier	252
+œuf	252
+egg yolk	253
+yolk	253
+liquid egg yolk	253
+liquid yolk	253
+sugared yolk	253
+egg white	254
+white	254
+albumen	254
+liquid egg white	254
+dried egg	255
+egg powder	255
+whole egg powder	255
+dried whole egg	255
+dry egg	255
+powdered egg	255
+powdered whole egg	255
+dried egg white	256
+egg white powder	256
+dried albumen	256
+meringue powder	256
+olive oil	257
+extra virgin olive oil	257
+virgin olive oil	257
+light olive oil	257
+evo oil	257
+olio evo	257
+olio doliva	257
+aceite de oliva	257
+sunflower oil	258
+sunflower seed oil	258
+cold pressed sunflower oil	258
+deodorised sunflower oil	258
+high oleic sunflower oil	259
+rapeseed oil	260
+canola oil	260
+canola	260
+colza oil	260
+cold pressed rapeseed oil	260
+soya oil	261
+soybean oil	261
+soy oil	261
+soya bean oil	261
+sesame oil	262
+toasted sesame oil	262
+pumpkin seed oil	263
+cold pressed pumpkin seed oil	263
+walnut oil	264
+linseed oil	265
+flaxseed oil	265
+maize oil	266
+corn oil	266
+coconut oil	267
+coconut fat	267
+virgin coconut oil	267
+palm fat	268
+palm oil	268
+hardened palm fat	268
+lard	269
+rendered pork fat	269
+pork lard	269
+strutto	269
+leaf lard	269
+beef dripping	270
+dripping	270
+tallow	270
+beef suet	271
+fresh suet	271
+raw suet	271
+block suet	271
+shredded suet	272
+packet suet	272
+suet pellet	272
+goose fat	273
+duck fat	273
+chicken fat	273
+schmaltz	273
+shortening	274
+vegetable shortening	274
+vegetable fat	274
+white vegetable fat	274
+emulsified shortening	274
+hydrogenated shortening	274
+all purpose shortening	274
+high ratio shortening	274
+margarine	275
+baking margarine	275
+block margarine	275
+stick margarine	275
+pastry margarine	275
+cake margarine	275
+sugar	276
+white sugar	276
+granulated sugar	276
+caster sugar	276
+castor sugar	276
+superfine sugar	276
+fine sugar	276
+table sugar	276
+cane sugar	276
+beet sugar	276
+crystal sugar	276
+baker sugar	276
+fine granulated sugar	276
+extra fine sugar	276
+zucker	276
+sucre	276
+zucchero	276
+azucar	276
+brown sugar	277
+light brown sugar	277
+dark brown sugar	277
+soft brown sugar	277
+light soft brown sugar	277
+dark soft brown sugar	277
+muscovado	277
+muscovado sugar	277
+demerara sugar	277
+raw cane sugar	277
+raw sugar	277
+turbinado sugar	277
+turbinado	277
+icing sugar	278
+powdered sugar	278
+confectioner sugar	278
+10x sugar	278
+pearl sugar	279
+nib sugar	279
+sugar nib	279
+hail sugar	279
+decorating sugar	279
+coarse sugar	279
+belgian pearl sugar	279
+preserving sugar	279
+vanilla sugar	280
+dextrose	281
+glucose powder	281
+corn sugar	281
+dextrose monohydrate	281
+honey	282
+clear honey	282
+runny honey	282
+blossom honey	282
+forest honey	282
+liquid honey	282
+malt syrup	283
+malt extract syrup	283
+barley malt syrup	283
+liquid malt	283
+liquid malt extract	283
+barley malt extract	283
+non diastatic malt syrup	283
+inactive malt syrup	283
+malt extract	283
+diastatic malt syrup	284
+active malt syrup	284
+diastatic malt extract	284
+beet syrup	285
+sugar beet syrup	285
+beet molasse	285
+molasse	286
+blackstrap molasse	286
+dark molasse	286
+light molasse	286
+cane molasse	286
+unsulphured molasse	286
+unsulfured molasse	286
+black treacle	287
+golden syrup	288
+light treacle	288
+refiner syrup	288
+maple syrup	289
+corn syrup	290
+light corn syrup	290
+glucose syrup	290
+liquid glucose	290
+invert syrup	291
+invert sugar	291
+invert sugar syrup	291
+trimoline	291
+agave syrup	292
+agave nectar	292
+agave	292
+rice syrup	293
+brown rice syrup	293
+date syrup	294
+date molasse	294
+silan	294
+apple syrup	295
+apple molasse	295
+pear syrup	295
+apple butter	296
+apple spread	296
+caramel colour	297
+caramel color	297
+burnt sugar	297
+caramel colouring	297
+caramel coloring	297
+diastatic malt	298
+diastatic malt flour	298
+active malt	298
+active malt flour	298
+enzyme active malt	298
+diastatic malt powder	298
+enzyme active malt flour	298
+barley malt flour	298
+active barley malt	298
+diastatic barley malt	298
+active malt powder	298
+rye malt	299
+active rye malt	299
+diastatic rye malt	299
+light rye malt	299
+pale rye malt	299
+non diastatic malt powder	300
+inactive malt powder	300
+non diastatic malt	300
+inactive malt	300
+dry malt extract	300
+dried malt extract	300
+nondiastatic malt powder	300
+inactive malt flour	300
+roasted malt	301
+roasted barley malt	301
+roast malt	301
+dark malt	301
+chocolate malt	301
+black malt	301
+roasted malt flour	301
+red rye malt	302
+red malt	302
+fermented rye malt	302
+fermented malt	302
+solod	302
+roasted rye malt	302
+dark rye malt	302
+crystal malt	303
+caramel malt	303
+toffee malt	303
+malted barley	304
+malted barley grain	304
+crushed malted barley	304
+fresh yeast	305
+compressed yeast	305
+cake yeast	305
+fresh compressed yeast	305
+baker compressed yeast	305
+block yeast	305
+wet yeast	305
+levadura fresca	305
+levure fraiche	305
+lievito fresco	305
+frischhefe	305
+active dry yeast	306
+active dried yeast	306
+ady	306
+traditional dried yeast	306
+dried active yeast	306
+instant yeast	307
+instant dry yeast	307
+instant dried yeast	307
+idy	307
+instant active dry yeast	307
+rapid rise yeast	307
+quick rise yeast	307
+bread machine yeast	307
+easy blend yeast	307
+easy blend dried yeast	307
+sweet dough yeast	308
+osmotolerant yeast	308
+osmotolerant instant yeast	308
+sweet dough instant yeast	308
+instant yeast for sweet dough	308
+osmotolerant instant dry yeast	308
+fresh sweet dough yeast	309
+osmotolerant fresh yeast	309
+fresh osmotolerant yeast	309
+compressed sweet dough yeast	309
+ripe rye starter	310
+rye starter	310
+rye sour starter	310
+rye sourdough starter	310
+rye culture	310
+medium rye starter	310
+rye mother	310
+ripe whole rye starter	311
+whole rye starter	311
+wholemeal rye starter	311
+whole rye culture	311
+stiff rye starter	312
+firm rye starter	312
+ripe wheat starter	313
+wheat starter	313
+white starter	313
+ripe white starter	313
+white wheat starter	313
+ripe levain starter	313
+levain culture	313
+wheat culture	313
+white culture	313
+ripe starter	313
+mature white starter	313
+wheat mother	313
+even starter	314
+starter of equal part	314
+ripe whole wheat starter	315
+whole wheat starter	315
+wholemeal starter	315
+wholewheat starter	315
+whole wheat culture	315
+wholemeal wheat starter	315
+ripe spelt starter	316
+spelt starter	316
+spelt culture	316
+ripe einkorn starter	317
+einkorn starter	317
+stiff starter	318
+stiff levain starter	318
+stiff wheat starter	318
+firm starter	318
+ripe stiff starter	318
+lievito madre	318
+pasta madre	318
+stiff levain culture	318
+liquid levain starter	319
+liquid levain culture	319
+liquid levain	319
+ripe liquid levain starter	319
+ripe rice starter	320
+rice starter	320
+gluten free starter	320
+ripe buckwheat starter	321
+buckwheat starter	321
+ripe teff starter	322
+teff starter	322
+ersho	322
+injera starter	322
+dried sourdough	323
+dry sourdough	323
+sourdough powder	323
+rye sourdough powder	323
+salt	324
+fine salt	324
+sea salt	324
+table salt	324
+cooking salt	324
+fine sea salt	324
+iodised salt	324
+iodized salt	324
+salz	324
+sel	324
+sale	324
+sal	324
+kosher salt	325
+flaky salt	326
+salt flake	326
+flaked salt	326
+finishing salt	326
+coarse salt	327
+pretzel salt	327
+rock salt	327
+coarse sea salt	327
+nib salt	327
+baking powder	328
+double acting baking powder	328
+phosphate baking powder	328
+bicarbonate of soda	329
+baking soda	329
+bicarb	329
+sodium bicarbonate	329
+bread soda	329
+bicarb of soda	329
+cream of tartar	330
+potassium bitartrate	330
+tartar	330
+baker ammonia	331
+ammonium carbonate	331
+hartshorn	331
+ammonium bicarbonate	331
+salt of hartshorn	331
+potash	332
+potassium carbonate	332
+pearl ash	332
+lye	333
+sodium hydroxide	333
+caustic soda	333
+food grade lye	333
+lye bead	333
+food grade sodium hydroxide	333
+lye solution	334
+washing soda	335
+sodium carbonate	335
+baked soda	335
+soda crystal	335
+kansui powder	335
+ascorbic acid	336
+vitamin c	336
+vitamin c powder	336
+e300	336
+citric acid	337
+e330	337
+lactic acid	338
+e270	338
+calcium propionate	339
+e282	339
+bread preservative	339
+preservative	339
+propionate	339
+yeast food	340
+mineral yeast food	340
+dough conditioner salt	340
+bread improver	341
+improver	341
+dough improver	341
+dough conditioner	341
+emulsifier	341
+datem	341
+dough strengthener	341
+soya lecithin	342
+soy lecithin	342
+sunflower lecithin	343
+rapeseed lecithin	343
+gelatine	344
+gelatin	344
+leaf gelatine	344
+sheet gelatin	344
+pectin	345
+inulin	346
+chicory fibre	346
+chicory fiber	346
+caraway	347
+caraway seed	347
+ground caraway	347
+whole caraway	347
+fennel seed	348
+fennel	348
+ground fennel	348
+ground fennel seed	348
+coriander seed	349
+coriander	349
+ground coriander	349
+cracked coriander	349
+crushed coriander	349
+coriander seed ground	349
+cumin seed	350
+cumin	350
+ground cumin	350
+anise seed	351
+aniseed	351
+anise	351
+ground aniseed	351
+ground anise	351
+cardamom	352
+ground cardamom	352
+cardamom seed	352
+green cardamom	352
+black cardamom	352
+cracked cardamom	352
+cinnamon	353
+ground cinnamon	353
+cassia	353
+black pepper	354
+pepper	354
+ground black pepper	354
+cracked pepper	354
+ground pepper	354
+mustard seed	355
+mustard powder	355
+ground mustard	355
+dry mustard	355
+mustard flour	355
+yellow mustard seed	355
+black mustard seed	355
+mustard	356
+prepared mustard	356
+yellow mustard	356
+rosemary	357
+dried rosemary	357
+fresh rosemary	357
+chopped rosemary	357
+rosemary leave	357
+thyme	358
+dried thyme	358
+fresh thyme	358
+oregano	359
+dried oregano	359
+marjoram	359
+sage	360
+fresh sage	360
+dried sage	360
+sage leave	360
+dill	361
+fresh dill	361
+dill weed	361
+dill tip	361
+dried dill	361
+dill seed	361
+bread clover	362
+blue fenugreek	362
+trigonella	362
+fenugreek	363
+fenugreek seed	363
+ground fenugreek	363
+star anise	364
+ground star anise	364
+nutmeg	365
+ground nutmeg	365
+mace	365
+grated nutmeg	365
+clove	366
+ground clove	366
+allspice	367
+ground allspice	367
+pimento	367
+ginger	368
+ground ginger	368
+fresh ginger	368
+grated ginger	368
+mixed spice	369
+gingerbread spice	369
+pumpkin pie spice	369
+lebkuchen spice	369
+speculaa spice	369
+bread spice	370
+brotgewurz	370
+saffron	371
+saffron thread	371
+turmeric	372
+ground turmeric	372
+paprika	373
+sweet paprika	373
+smoked paprika	373
+chilli	374
+chili	374
+chilli flake	374
+chili flake	374
+red pepper flake	374
+chile flake	374
+cayenne	374
+jalapeno	374
+zaatar	375
+zatar	375
+curry powder	376
+celery seed	377
+celery salt	378
+vanilla	379
+vanilla pod	379
+vanilla bean	379
+vanilla paste	379
+vanilla extract	379
+vanilla essence	379
+vanilla seed	379
+orange blossom water	380
+orange flower water	380
+rose water	380
+rosewater	380
+mahleb	381
+mahlab	381
+mahlepi	381
+mastic	382
+mastiha	382
+basil	383
+dried basil	383
+fresh basil	383
+basil leave	383
+parsley	384
+fresh parsley	384
+dried parsley	384
+chopped parsley	384
+almond extract	385
+almond essence	385
+bitter almond extract	385
+instant coffee	386
+coffee powder	386
+espresso powder	386
+instant coffee powder	386
+instant espresso	386
+food colouring	387
+food coloring	387
+food dye	387
+cocoa	388
+cocoa powder	388
+unsweetened cocoa	388
+natural cocoa	388
+baking cocoa	388
+alkalised cocoa	389
+dutch process cocoa	389
+dutched cocoa	389
+alkalized cocoa	389
+dutch cocoa	389
+black cocoa	389
+dark chocolate	390
+bittersweet chocolate	390
+chocolate chip	390
+dark chocolate chip	390
+chocolate drop	390
+chocolate baton	390
+chocolate stick	390
+semisweet chocolate	390
+couverture	390
+chocolate	390
+very dark chocolate	391
+extra dark chocolate	391
+plain chocolate	392
+plain dark chocolate	392
+unsweetened chocolate	393
+baking chocolate	393
+cocoa mass	393
+milk chocolate	394
+milk chocolate chip	394
+white chocolate	395
+white chocolate chip	395
+cocoa nib	396
+cacao nib	396
+old bread	397
+stale bread	397
+old bread soaked	397
+altus	397
+yesterday bread	397
+dry bread	397
+bread leftover	397
+returned bread	397
+old rye bread	398
+rye altus	398
+stale rye bread	398
+old rye	398
+breadcrumb	399
+bread crumb	399
+dried breadcrumb	399
+dry breadcrumb	399
+panko	399
+toasted breadcrumb	399
+rusk	399
+rusk crumb	399
+tahini	400
+sesame paste	400
+tahini paste	400
+peanut butter	401
+miso	402
+miso paste	402
+soy sauce	403
+soya sauce	403
+tamari	403
+bacon	404
+diced bacon	404
+lardon	404
+speck	404
+smoked bacon	404
+anchovy	405
+anchovy fillet	405
+ham	406
+cooked ham	406
+diced ham	406
+prosciutto	406
+sausage	407
+salami	407
+chorizo	407
+pesto	408
+squid ink	409
+cuttlefish ink	409
+activated charcoal	410
+vegetable charcoal	410
+vegetable carbon	410
+nutritional yeast	411
+yeast flake	411
+inactive yeast	411
+deactivated yeast	411
+wood ash	412
+custard	413
+pastry cream	413
+creme patissiere	413
+custard cream	413
+malted milk powder	414
+malted milk	414
+cornflake	415
+corn flake	415
+muesli	416
+granola	416
+muesli mix	416
+caramel	417
+caramel sauce	417
+toffee sauce	417
+dulce de leche	417
+mincemeat	418
+fruit mincemeat	418
+mince pie filling	418
+sprinkle	419
+hundred and thousand	419
+nonpareil	419
+sugar strand	419
+strawberry	420
+fresh strawberry	420
+lemon	421
+whole lemon	421
+orange	422
+whole orange	422
+candied ginger	423
+crystallised ginger	423
+crystallized ginger	423
+stem ginger	423
+kimchi	424
+tea	425
+brewed tea	425
+cold tea	425
+black tea	425
+mascarpone	426
+mascarpone cheese	426
+emmental	427
+emmenthal	427
+swiss cheese	427
+grated emmental	427
+goat cheese	428
+chevre	428
+halloumi	429
+halloumi cheese	429
+chocolate spread	430
+hazelnut spread	430
+chocolate hazelnut spread	430
+cornflour	431
+corn flour	432
+corn meal flour	433
+flour	434
+wheat flour	435
+brown flour	436
+rye flour	437
+rye	438
+barley	439
+oat	440
+oatmeal	441
+maize	442
+corn	443
+bran	444
+wheat	445
+wheatmeal	446
+gluten free flour	447
+starch	448
+soya	449
+yeast	450
+hefe	451
+levure	452
+lievito di birra	453
+levadura	454
+curd	455
+manteca	456
+dried yeast	457
+dry yeast	458
+fast action yeast	459
+fast acting yeast	460
+fast action dried yeast	461
+brewer yeast	462
+malt	463
+malt powder	464
+malt flour	465
+barley malt	466
+dried malt	467
+treacle	468
+syrup	469
+cream	470
+condensed milk	471
+powdered milk	472
+cheese	473
+soft cheese	474
+stick of butter	475
+soda	476
+bicarbonate	477
+tin release agent	478
+oil	479
+vegetable oil	480
+fat	481
+starter	482
+sourdough	483
+sourdough starter	484
+sourdough culture	485
+culture	486
+mother	487
+lecithin	488
+vinegar	489
+seed	490
+mixed seed	491
+seed mix	492
+nut	493
+mixed nut	494
+dried fruit	495
+crumb	496
+bread	497
+psyllium seed	498
+coconut	499
+glucose	500
+egg substitute	501
+discard	502
+sourdough discard	503
+chopped nut	504
+suet	505
+tomato puree	506
+cranberry	507
+fig	508
+pumpkin	509
+liquid starter	510
+baker yeast	511
+cider	512
 """

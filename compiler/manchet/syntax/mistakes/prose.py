@@ -86,8 +86,21 @@ _TWO_VERBS = re.compile(
 )
 
 
+_AND_TIN = re.compile(
+    rf"(?P<one>(?:{_ANY_VERB})\b[^,0-9]*?),? (?:and|then|and then|&) (?P<two>(?:tin|pan)(?: up)?)", re.IGNORECASE
+)
+
+
 def two_verbs(t: LineTrouble) -> Fault | None:
-    """`fold and shape round`: a step a line."""
+    """`fold and shape round`: a step a line. `mould and tin` puts the pieces in the tin."""
+    tinned = _AND_TIN.fullmatch(t.body) if t.rule == "step" and len(t.body) < LONGEST else None
+    if tinned is not None:
+        one = normal_form(tinned["one"], t.context) or tinned["one"]
+        words = {
+            "text": short(t.body),
+            "form": f"write two lines: `{one}`, and under it `place in {tinned['two'][:3]}`",
+        }
+        return Fault("unreadable-line", 0, len(t.body), words)
     found = _TWO_VERBS.fullmatch(t.body) if t.rule == "step" and len(t.body) < LONGEST else None
     if found is None or '"' in t.body:
         return None
