@@ -40,7 +40,10 @@ def sample_of(form: Form, house: House = METRIC) -> View:
 def pages_of(form: Form, house: House = METRIC) -> Iterator[View]:
     """All pages of the form that the demo bakery has."""
     page = PageSetup(ISSUE, house, when=When(datetime(2026, 11, 28, 7, 0), True), benches=12)
-    views = (form.render(subject, page).value for subject in SUBJECTS[form.about]())
+    subjects = (
+        one for one in SUBJECTS[form.about]() if form.about is not Subject.FORMULA or form.prints(one.formula, True)
+    )
+    views = (form.render(subject, page).value for subject in subjects)
     return (view for view in views if view is not None)
 
 

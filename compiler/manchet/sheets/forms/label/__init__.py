@@ -34,6 +34,7 @@ FORM = Form(
     render=render,
     layouts=(PageLayout("normal"), PageLayout("close", 1), PageLayout("small", 1)),
     preparations=OfPreparations.ALWAYS,
+    dishes_too=True,
     is_label=True,
     none_made="no label was made: none of these says `sold prepacked`, or what its label must say is not known (`manchet check` says what)",
 )

@@ -33,6 +33,7 @@ FORM = Form(
     template="forms/shelf/template.html",
     render=render,
     layouts=(PageLayout("normal"), PageLayout("close", 1), PageLayout("small", 1)),
+    dishes_too=True,
     is_label=True,
     none_made="no shelf ticket was made: none of these says `sold loose`",
 )
