@@ -15,6 +15,8 @@ if TYPE_CHECKING:
 
 
 def render(work: Work, page: PageSetup) -> Outcome[View | None]:
+    if not work.formula.dish:
+        return Outcome(None)
     from manchet.sheets.forms.dish.dish import dish_sheet
 
     return Outcome(dish_sheet(work, page))
