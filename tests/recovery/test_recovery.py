@@ -52,7 +52,7 @@ def heard(rows: Sequence[str], mistakes: Sequence[Mistake]) -> Heard:
     bakery = bakery_of(text)
 
     def of(reports: Sequence[Diagnostic]) -> Iterator[tuple[Said, set[int]]]:
-        for one in reports:
+        for one in (one for one in reports if one.name not in OF_WHATEVER_MISTAKES):
             places = (one.place, *(related.place for related in one.related))
             lines = [origins[place.line - 1] for place in places]
             yield Said(one.name, lines[0]), set(lines)
@@ -60,6 +60,10 @@ def heard(rows: Sequence[str], mistakes: Sequence[Mistake]) -> Heard:
     read, all_ = [*of(bakery.mistakes)], [*of(bakery.diagnostics)]
     reading = Counter(said for said, _ in read)
     return Heard(reading, Counter(said for said, _ in all_) - reading, dict(all_))
+
+
+OF_WHATEVER_MISTAKES = frozenset({"part-has-mistakes"})
+"""Said of a dish because a part of it could not be put together: of what is said of the part, and not of a line of its own."""
 
 
 class Trial(NamedTuple):
@@ -162,7 +166,7 @@ def excluded(said: Said, of: Heard, others: Sequence[tuple[Mistake, Heard]], tri
     if any(min(map(place, over)) < at <= place(said.line) for at in stray):
         return "a line at the left edge, under which nothing is read, parts it from its formula"
     unread = {one.line for one in reports if REPORTS[one.name][1] == "syntax/reports"}
-    nearby = {line for at in unread for line in (at, *headings_over(at, trial.rows)) if line > 0}
+    nearby = {line for at in unread for line in (at, *headings_over(at, trial.rows)) if line >= 0}
     if (over & nearby or said.line in nearby) and REPORTS[said.name][1] in ("larder/reports", "kitchen/reports"):
         return "a heading in its entry cannot be read"
     unknown = unread | {one.line for one in reports if one.name == "unknown-ingredient"}
