@@ -22,7 +22,7 @@ cream of tartar, creme fraiche, crystallized ginger, cumin seeds, currant, curra
 dark rye flour, date syrup, dates, demerara sugar, desiccated coconut, diastatic malt powder, dill, discard, double
 cream, dried apricots, dried cherries, dried cranberries, dried figs, dried milk, dry milk, dulce de leche, egg, egg
 white, egg whites, egg yolk, egg yolks, eggs, einkorn flour, emmental, emmer flour, espresso powder, evaporated milk,
-extra virgin olive oil, fast action dried yeast, fennel seeds, feta, fine sea salt, flaked almonds, flaky salt, flax
+EVOO, extra virgin olive oil, fast action dried yeast, fennel seeds, feta, fine sea salt, flaked almonds, flaky salt, flax
 seeds, flaxseed, food colouring, fresh yeast, fried onions, full-fat milk, garlic, gelatin, ghee, ginger, glace
 cherries, gluten, goat cheese, golden raisins, golden syrup, graham flour, gram flour, granola, granulated sugar,
 grated carrot, grated cheddar, greek yoghurt, greek yogurt, ground almonds, ground cardamom, ground cinnamon, ground

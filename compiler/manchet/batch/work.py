@@ -106,11 +106,15 @@ def once(function: Callable[Concatenate[Work, P], T]) -> Callable[Concatenate[Wo
     @wraps(function)
     def remembered(work: Work, /, *args: P.args, **kwargs: P.kwargs) -> T:
         key = (function, *map(_key, args), *kwargs.items())
-        if key not in work.answers:
-            work.answers[key] = function(work, *args, **kwargs)
-        return work.answers[key]  # type: ignore[return-value]
+        answer = work.answers.get(key, _NOT_YET)
+        if answer is _NOT_YET:
+            answer = work.answers[key] = function(work, *args, **kwargs)
+        return answer  # type: ignore[return-value]
 
     return remembered
+
+
+_NOT_YET = object()
 
 
 def _key(argument: object) -> Hashable:

@@ -66,28 +66,36 @@ class BoundFormula:
             quiet = {one.name for one in self.formula.allowed} | set(around.kitchen.always_allow)
             found = tuple(_not_allowed(found, quiet))
         self.reading = (*written.diagnostics, *found)
-        self._works: dict[tuple[Order, Kitchen], Outcome[Work | None]] = {}
+        self._works: list[tuple[Order, Kitchen, Outcome[Work | None]]] = []
+        """A few: compared, for to hash all that a kitchen says takes longer than to size a dough."""
 
     def work(self, order: Order, kitchen: Kitchen) -> Outcome[Work | None]:
         """It at a size in a kitchen, the same Work each time; None, with the reason, where it cannot be sized."""
         formula = self.formula
         assert formula is not None
-        key = (order, kitchen)
-        if key not in self._works:
-            self._works[key] = kept_to(
-                formula.place,
-                f"{formula.name} could not be sized",
-                lambda: work_of(formula, order, kitchen, self.around.offered.larder, self.around.preparations),
-                _no_work,
-            )
-        return self._works[key]
+        for of, at, made in self._works:
+            if of == order and at == kitchen:
+                return made
+        made = kept_to(
+            formula.place,
+            f"{formula.name} could not be sized",
+            lambda: work_of(formula, order, kitchen, self.around.offered.larder, self.around.preparations),
+            _no_work,
+        )
+        self._works.append((order, kitchen, made))
+        return made
+
+    @cached_property
+    def as_written(self) -> Outcome[Work | None]:
+        """It at the size its file asks for, in the kitchen of its file."""
+        return self.work(AS_WRITTEN, self.around.kitchen)
 
     @cached_property
     def checking(self) -> tuple[Diagnostic, ...]:
         """What the checks say of it at the size its file asks for; or why it cannot be sized."""
         if self.formula is None or not self.is_judged:
             return ()
-        work = self.work(AS_WRITTEN, self.around.kitchen)
+        work = self.as_written
         if work.value is None:
             return work.diagnostics
         from manchet.checks.registry import check
@@ -100,7 +108,7 @@ class BoundFormula:
         """What can hurt in it at the size its file asks for, but for what a check has told of in other words."""
         if self.formula is None or not self.is_judged:
             return ()
-        work = self.work(AS_WRITTEN, self.around.kitchen)
+        work = self.as_written
         if work.value is None:
             return ()
         from manchet.cautions.gate import may_hurt

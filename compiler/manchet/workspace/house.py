@@ -116,10 +116,12 @@ def kitchens_of(entries: tuple[Entry, ...], for_plans: tuple[Entry, ...] = ()) -
 
 def _strange_zone(entry: Entry, zone: str) -> Iterator[Diagnostic]:
     """A zone that the machine does not know, or whose clock it cannot know, having no zone data."""
-    from manchet.timing.zones import zone_of, zones_known
-
     line = next((one.line for one in entry.children if getattr(one.node, "key", "") == "zone"), None)
-    if line is None or zone_of(zone) is not None:
+    if line is None:
+        return
+    from manchet.timing.zones import zone_of, zones_known  # dates and zones take longer to load than a kitchen to read
+
+    if zone_of(zone) is not None:
         return
     known = zones_known()
     if not known:
