@@ -82,7 +82,6 @@ def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
         "mouth-before-the-fire",
         "moved-by-rounding",
         "oven-falls-and-is-set",
-        "part-has-mistakes",
         "peel-beside-others",
         "per-cents-of-no-flour",
         "oven-falls-faster-when-colder",

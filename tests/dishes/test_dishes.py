@@ -149,11 +149,11 @@ def test_a_mistake_is_answered_once_with_what_to_type(line: str, name: str, word
     assert report.name == name and words in f"{report.help} {fixes}"
 
 
-def test_a_bread_with_mistakes_holds_up_its_dish_and_says_so_in_a_note() -> None:
+def test_a_bread_with_mistakes_holds_up_its_dish_and_says_so() -> None:
     found = reports_of(ALL.replace("white flour          100%", "white flour           90%"))
     assert [(one.name, one.severity.value) for one in found] == [
         ("flours-not-100", "error"),
-        ("part-has-mistakes", "note"),
+        ("part-has-mistakes", "error"),
     ]
 
 

@@ -228,7 +228,7 @@ REPORTS = {
     'oven-too-cold': ('warning', 'checks/baking'),
     'overnight': ('error', 'syntax/reports'),
     'packet': ('error', 'syntax/reports'),
-    'part-has-mistakes': ('note', 'formula/reports'),
+    'part-has-mistakes': ('error', 'formula/reports'),
     'part-not-weighed': ('error', 'larder/reports'),
     'part-of-a-number': ('error', 'syntax/reports'),
     'part-unknown': ('error', 'larder/reports'),

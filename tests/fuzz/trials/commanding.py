@@ -86,7 +86,8 @@ def printed_or_named(files: Iterable[Raw], built: CommandRun) -> None:
     shared = [one for one in told if not any(one[0] == path and block.holds(one[1]) for path, block in makes)]
     slug_of = slugs(block.name for _, block in makes)
     for path, block in makes:
-        printed = f"output/{slug_of[block.name]}.sheet.html" in built.out
+        form = "dish" if block.word == "assembly" else "sheet"
+        printed = f"output/{slug_of[block.name]}.{form}.html" in built.out
         named = bool(shared) or any(where == path and block.holds(line) for where, line in told)
         assert printed or named or block.word == "preparation", f"{block.name} is neither printed nor named"
 

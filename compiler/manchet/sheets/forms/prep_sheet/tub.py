@@ -46,7 +46,7 @@ def tub_of(bowl: Bowl) -> Tub | None:
 
 def _is_one_figure(table: Table, taken: _Taken) -> bool:
     """Whether what is in the tub and what is taken of it are apart by rounding alone: half of what the coarsest scale reads."""
-    step = max(taken.step, *(line.reading.step for line in table.lines))
+    step = max((taken.step, *(line.reading.step for line in table.lines)))
     return abs(taken.whole - table.total) * 2 <= step
 
 
