@@ -57,8 +57,8 @@ def test_at_home_the_tray_is_filled_again() -> None:
         assert view is not None
         return plain(" ".join(view.advice))
 
-    assert "Again 15 min after it went in." in advice(TWICE)
-    assert "after it went in" not in advice("steam, vent open after 20 min")
+    assert "Again 15 min after it goes in." in advice(TWICE)
+    assert "after it goes in" not in advice("steam, vent open after 20 min")
     assert "Do so 5 min after it went in." in advice("steam after 5 min, vent open after 20 min")
 
 

@@ -37,7 +37,7 @@ def test_a_row_is_a_clock_at_which_somebody_must_be_there() -> None:
 
 def test_an_estimate_is_marked_and_the_mark_explained() -> None:
     """A kitchen that times its own work is believed, and then nothing is marked."""
-    told = "~ nobody has timed some of this here: an estimate of ours."
+    told = "~ estimated: not all of it has been timed here."
     timed = "".join(f"  {work} 12 s each\n" for work in ("weigh", "divide", "shape", "load", "take out"))
     for kitchen, estimates in ((KITCHEN, told), (KITCHEN + timed, "")):
         view = card(POOLISH_LOAF + kitchen)
