@@ -54,11 +54,13 @@ def test_what_goes_cold_and_what_is_an_estimate_is_said() -> None:
 def test_a_caution_stands_in_its_row() -> None:
     found = [
         (row.clock, note.catchword)
-        for row in rows(pages(market())["Friday: Tom"]).values()
+        for row in rows(pages(market())["Friday: Ines"]).values()
         for line in row.lines
         for note in line.cautions
     ]
-    assert ("16:37", "Scald") in found and all(note for _, note in found)
+    assert ("08:17", "Warm soaker") in found and all(note for _, note in found), (
+        "a wait has its own with what begins it"
+    )
 
 
 def test_what_gives_changes_with_one_wait() -> None:

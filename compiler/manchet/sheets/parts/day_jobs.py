@@ -14,7 +14,7 @@ from manchet.day.model import DayLoad, Fire
 from manchet.day.pages.day_plan import DayPlan
 from manchet.day.pages.oven_settings import DeckTurn, OvenSetting, settings_of
 from manchet.day.pages.oven_turns import jobs_inside
-from manchet.formula.model import Step
+from manchet.formula.model import Step, Who
 from manchet.formula.nouns import noun_for, same_noun
 from manchet.quantities.printing import round_to
 from manchet.records import NamedTuple
@@ -241,9 +241,10 @@ class JobWords(NamedTuple):
     # ---- what can hurt
 
     def _cautions(self, moment: WorkMoment, work: Work) -> Iterator[CautionNote]:
-        """Those of the steps that are done, and of the stage where it is weighed."""
+        """Those of the steps that are done, of the waits that begin with them, and of the stage where it is weighed."""
         mine = cautions_of(work)
-        if any(part.does == "weigh" for part in moment.parts):
+        weighs = any(part.does == "weigh" for part in moment.parts)
+        if weighs:
             yield from cautions_of_stage(mine, moment.stage.key, self.m)
         ways: list[tuple[int | None, Sequence[Step]]] = [(None, moment.stage.steps)]
         if moment.stage == work.dough.stage:
@@ -252,8 +253,10 @@ class JobWords(NamedTuple):
             ]
         done = [part.step for part in moment.parts if part.step is not None]
         for branch, steps in ways:
+            begins = weighs and branch is None
             for number, step in enumerate(steps):
-                if step in done:
+                begins = step in done or (begins and step.who is Who.WAITING)
+                if begins:
                     yield from all_cautions_at_step(mine, moment.stage.key, number, self.m, branch)
-            if work.formula.preparation and steps and steps[-1] in done:
+            if work.formula.preparation and begins:
                 yield from all_cautions_at_step(mine, moment.stage.key, len(steps), self.m)
