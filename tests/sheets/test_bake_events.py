@@ -59,7 +59,7 @@ def test_at_home_the_tray_is_filled_again() -> None:
 
     assert "Again 15 min after it goes in." in advice(TWICE)
     assert "after it goes in" not in advice("steam, vent open after 20 min")
-    assert "Do so 5 min after it went in." in advice("steam after 5 min, vent open after 20 min")
+    assert "Do this 5 min after it goes in." in advice("steam after 5 min, vent open after 20 min")
 
 
 def test_the_day_counts_each_as_a_job_at_the_oven() -> None:

@@ -123,7 +123,7 @@ DIPPED = LOAF.format("Ring", 12, "dip in malt bath 4 g each")
     [
         ("20", "", "20.03 kg", ""),
         ("0.2", "", "1,000 g", "the usual least of a bath"),
-        ("0.2", "  never under 3 kg\n", "3,000 g", "the least that its vessel takes"),
+        ("0.2", "  never under 3 kg\n", "3,000 g", "the least its vessel takes"),
     ],
     at_least=3,
 )

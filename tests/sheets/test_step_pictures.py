@@ -77,7 +77,7 @@ def test_each_drawing_stands_beside_its_step() -> None:
     begin = [(text.split(",")[0].split(" at ")[0], [title[:24] for title in titles]) for text, titles in shown]
     assert begin == [
         ("Ferment covered 90 min", ["The dough in its tub, fro"[:24]]),
-        ("Shape round · rest covered 15 min", ["Shaped first, from above"]),
+        ("Shape round · rest covered 15 min", ["Pre-shaped, from above: "]),
         ("Shape long · place seam down in long tin", ["A long loaf from above, "]),
         ("Prove covered 60 min", ["A tin cut through, to sc", "A finger's mark in three"]),
         ("Score: one long cut", ["One long cut along the l"]),
