@@ -22,8 +22,9 @@ from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import in_brief, show
 from manchet.sheets.form import Form, OfPreparations, Subject
+from manchet.sheets.page.dates import printed_day
 from manchet.sheets.registry import FORMS
-from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions, printed_day
+from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions
 from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from datetime import datetime, time
 
 from manchet.batch.work import Work
 from manchet.day.pages.day_plan import DayPlan, works_of
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.records import NamedTuple
 from manchet.sheets.form import Form, PageSetup, Subject
+from manchet.sheets.page.dates import printed_day
 from manchet.sheets.parts.day_events import day_calendar
 from manchet.sheets.registry import form_called, forms_about
 from manchet.workspace.file_versions import file_versions
 from manchet.workspace.press import Press
-from manchet.workspace.print_options import PrintOptions, printed_day
+from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import house_of, in_formats, issue_of
 from manchet.workspace.selection import Selection
 from manchet.workspace.slugs import slugs
@@ -74,7 +74,7 @@ class _Printer:
     def page_of(self, path: str) -> PageSetup:
         """Of the plan's day, from the file at `path` as it is now."""
         issue = issue_of(self.options, self.versions[path])
-        day = printed_day(datetime.combine(self.plan.said.date, time()))
+        day = printed_day(self.plan.said.date)
         return PageSetup(issue._replace(date=day), house_of(self.plan.said.kitchen, self.options))
 
     def add(self, form: Form, about: DayPlan | Work, page: PageSetup, place: Place, ending: str) -> None:

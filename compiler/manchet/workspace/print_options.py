@@ -7,6 +7,7 @@ from datetime import date, datetime
 from manchet.batch.order import AS_WRITTEN, Order
 from manchet.records import NamedTuple
 from manchet.sheets.form import Form, Subject
+from manchet.sheets.page.dates import WEEKDAYS, printed_day
 from manchet.sheets.registry import FORMS, forms_about
 from manchet.timing.when import When
 
@@ -17,7 +18,6 @@ ON_DEMAND = tuple(form.name for form in BUILT if form.on_demand)
 """Printed only where it is asked for by name."""
 FORMATS = ("html", "pdf", "json", "csv")
 """CSV of forms that are a table."""
-DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 
 
 class PrintOptions(NamedTuple):
@@ -66,10 +66,4 @@ class PrintOptions(NamedTuple):
         if not self.dated or moment is None:
             return ""
         clock = f"{moment:%H:%M}"
-        return clock if moment.date() == heading.date() else f"{DAYS[moment.weekday()]} {clock}"
-
-
-def printed_day(moment: datetime) -> str:
-    """`Thu 26 Nov 2026`"""
-    months = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-    return f"{DAYS[moment.weekday()]} {moment.day} {months[moment.month - 1]} {moment.year}"
+        return clock if moment.date() == heading.date() else f"{WEEKDAYS[moment.weekday()]} {clock}"

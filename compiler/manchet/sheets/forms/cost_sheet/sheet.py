@@ -40,7 +40,7 @@ class _Sheet:
     def __init__(self, work: Work, cost: Cost, page: PageSetup, m: Measures) -> None:
         self.work, self.cost, self.page, self.m = work, cost, page, m
         self.words = m.words
-        self.printed_on = _day(page.issue.date)
+        self.printed_on = page.issue.made
 
     def money(self, amount: Fraction, more: int = 0) -> str:
         return money_text(amount, self.cost.currency, more)
@@ -253,14 +253,3 @@ class _Sheet:
             if not fire.currency:
                 yield words.say("cost.no_fire", self.oven(fire.oven))
         yield words["cost.rest"]
-
-
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-
-
-def _day(printed_day: str) -> date | None:
-    """The day that a page says it is of, `Thu 26 Nov 2026`; None where it says none."""
-    parts = printed_day.split()
-    if len(parts) != 4 or parts[2] not in _MONTHS or not (parts[1] + parts[3]).isdigit():
-        return None
-    return date(int(parts[3]), _MONTHS.index(parts[2]) + 1, int(parts[1]))

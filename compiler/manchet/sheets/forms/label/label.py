@@ -13,6 +13,7 @@ from manchet.label.markets import US, allergen_list
 from manchet.label.nutrition import Panel
 from manchet.quantities.printing import decimal
 from manchet.sheets.forms.label.view import LabelRun, Labels, PanelRow, SaleLabel
+from manchet.sheets.page.dates import day_month, day_month_year
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import DAY, NBSP, OUNCE, Measures
@@ -22,7 +23,6 @@ from manchet.sheets.parts.label_paper import label_paper
 PART_OF = frozenset({"saturates", "sugars"})
 VOLUNTARY = frozenset({"fibre"})
 """Left out where it cannot be said: Regulation (EU) 1169/2011, article 30."""
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 def labels(work: Work, issue: Issue, house: House) -> Labels | None:
@@ -61,9 +61,9 @@ def _label(declared: Declaration, piece: SoldPiece, made: date | None, m: Measur
         panel=tuple(_rows(declared.panel, m)) if declared.panel else (),
         net=_net(declared.net, is_us) or (m.words["label.to_weigh"] if declared.sold_by_weight else ""),
         date_word=m.words[f"label.{mark.word.replace(' ', '_')}"] if mark else "",
-        date=_day(made + timedelta(days=_days(mark.seconds))) if mark and made else "",
+        date=day_month_year(made + timedelta(days=_days(mark.seconds))) if mark and made else "",
         kept=tuple(_kept(declared, m)),
-        lot=f"{declared.name}, {made.day} {MONTHS[made.month - 1]}" if made else "",
+        lot=f"{declared.name}, {day_month(made)}" if made else "",
         address=declared.address,
         approved=declared.is_approved,
         mark=declared.mark,
@@ -90,10 +90,6 @@ def _net(grams: Fraction | None, is_us: bool) -> str:
 def _days(seconds: Fraction) -> int:
     """Whole days, so that no date promises more than the file."""
     return int(seconds // DAY)
-
-
-def _day(day: date) -> str:
-    return f"{day.day} {MONTHS[day.month - 1]} {day.year}"
 
 
 def _kept(declared: Declaration, m: Measures) -> Sequence[str]:

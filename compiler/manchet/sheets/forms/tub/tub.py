@@ -8,6 +8,7 @@ from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
 from manchet.formula.model import KeptFor
 from manchet.sheets.forms.tub.view import KeepingWay, TubLabel, TubLabels
+from manchet.sheets.page.dates import printed_day, weekday_day
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import DAY, Measures
@@ -20,9 +21,6 @@ from manchet.sheets.parts.wording import single
 WHILE_IT_IS_KEPT = frozenset({"plants-under-fat", "lye-kept"})
 """Hazards that go with the tub wherever it stands."""
 
-WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-
 
 def tub_labels(work: Work, issue: Issue, house: House) -> TubLabels:
     words = words_of(house.words)
@@ -33,7 +31,7 @@ def tub_labels(work: Work, issue: Issue, house: House) -> TubLabels:
         name,
         allergens,
         bool(allergens.unknown),
-        _day(issue.made) if issue.made else "",
+        weekday_day(issue.made) if issue.made else "",
         tuple(_way(kept, issue.made, m) for kept in work.formula.kept),
         tuple(caution_note(one, m) for one in grave.values()),
     )
@@ -51,10 +49,5 @@ def _way(kept: KeptFor, made: date | None, m: Measures) -> KeepingWay:
     if kept.seconds < DAY or made is None:
         return KeepingWay(at, m.words.say("tub.within", m.time(single(kept.seconds))))
     last = made + timedelta(days=int(kept.seconds // DAY) - 1)
-    return KeepingWay(at, m.words.say("tub.evening", _day(last, made)))
-
-
-def _day(day: date, beside: date | None = None) -> str:
-    """`Sat 28 Nov`; with its year where that is another than that of the day beside it."""
-    year = f" {day.year}" if beside is not None and day.year != beside.year else ""
-    return f"{WEEKDAYS[day.weekday()]} {day.day} {MONTHS[day.month - 1]}{year}"
+    day = printed_day(last) if last.year != made.year else weekday_day(last)
+    return KeepingWay(at, m.words.say("tub.evening", day))
