@@ -4,8 +4,9 @@ from fractions import Fraction
 
 from hypothesis import given, strategies as st
 
-from manchet.costing.closing import closing_figures, half_up
+from manchet.costing.closing import closing_figures
 from manchet.quantities.money import decimals
+from manchet.quantities.printing import round_to
 from manchet.sheets.parts.money import money_column, money_text
 
 CENTS = st.lists(st.fractions(min_value=0, max_value=10**6, max_denominator=10**4), max_size=30)
@@ -14,13 +15,13 @@ CENTS = st.lists(st.fractions(min_value=0, max_value=10**6, max_denominator=10**
 @given(CENTS, st.integers(0, 3))
 def test_a_table_closes_on_its_total(figures: list[Fraction], places: int) -> None:
     parts = closing_figures(figures, places)
-    assert sum(parts) == half_up(sum(figures, Fraction(0)), places)
+    assert sum(parts) == round_to(sum(figures, Fraction(0)), places)
     assert all(abs(part - figure) < Fraction(1, 10**places) for part, figure in zip(parts, figures, strict=True))
 
 
 def test_a_half_goes_up() -> None:
-    assert half_up(Fraction("0.125"), 2) == Fraction("0.13")
-    assert half_up(Fraction("-0.125"), 2) == Fraction("-0.13")
+    assert round_to(Fraction("0.125"), 2) == Fraction("0.13")
+    assert round_to(Fraction("-0.125"), 2) == Fraction("-0.13")
     assert money_text(Fraction("1234.505"), "EUR") == "1,234.51"
 
 

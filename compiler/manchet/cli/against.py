@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from manchet.diagnostics.terminal import show
+from manchet.quantities.printing import decimal
 
 if TYPE_CHECKING:
     from manchet.costing.before_and_after import Difference, PieceState
@@ -74,22 +75,18 @@ def _list(words: Sequence[str]) -> str:
 
 
 def _grams(grams: Fraction | None) -> str:
-    from manchet.costing.closing import half_up
-
-    return "not known" if grams is None else f"{float(half_up(grams, 1)):g} g"
+    return "not known" if grams is None else f"{decimal(grams, 1)} g"
 
 
 def _money(amount: Fraction | None, currency: str) -> str:
-    from manchet.costing.closing import half_up
-    from manchet.quantities.money import decimals
+    from manchet.sheets.parts.money import money_text
 
     if amount is None:
         return "not known in full"
-    places = decimals(currency) + 1  # a tenth of a cent is a euro on a thousand loaves
-    return f"{float(half_up(amount, places)):.{places}f} {currency}"
+    return f"{money_text(amount, currency, 1)} {currency}"  # a tenth of a cent is a euro on a thousand loaves
 
 
 def _sold(sold: tuple[Fraction, str] | None) -> str:
-    from manchet.quantities.money import decimals
+    from manchet.sheets.parts.money import money_text
 
-    return "no price" if sold is None else f"{float(sold[0]):.{decimals(sold[1])}f} {sold[1]}"
+    return "no price" if sold is None else f"{money_text(*sold)} {sold[1]}"

@@ -120,7 +120,7 @@ def json_text(name: str, used: list[UsedIn], placed: list[PlacedIn]) -> str:
 
 def _figure(value: Fraction, places: int) -> str:
     """Rounded half up, thousands parted."""
-    from manchet.costing.closing import half_up
+    from manchet.quantities.printing import round_to
 
-    rounded = half_up(value, places)
+    rounded = round_to(value, places)
     return f"{int(rounded):,}" if rounded.denominator == 1 and not places else f"{float(rounded):,.{places}f}"

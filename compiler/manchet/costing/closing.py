@@ -5,20 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from fractions import Fraction
 
-
-def half_up(figure: Fraction, decimals: int) -> Fraction:
-    """The figure in so many decimals, a half away from nothing."""
-    scale = 10**decimals
-    whole = abs(figure) * scale
-    rounded = (2 * whole.numerator + whole.denominator) // (2 * whole.denominator)
-    return Fraction(rounded if figure >= 0 else -rounded, scale)
+from manchet.quantities.printing import round_to
 
 
 def closing_figures(figures: Sequence[Fraction], decimals: int) -> tuple[Fraction, ...]:
     """Figures, none below 0, in so many decimals, whose sum is their exact sum rounded half up. Each is rounded down, and what the
     total still wants goes, a unit each, to those that lost most; of equals to the larger, then to the first."""
     scale = 10**decimals
-    total = half_up(sum(figures, Fraction(0)), decimals) * scale
+    total = round_to(sum(figures, Fraction(0)), decimals) * scale
     down = [figure * scale // 1 for figure in figures]
     lost = [figure * scale - whole for figure, whole in zip(figures, down, strict=True)]
     wants = int(total) - sum(down)

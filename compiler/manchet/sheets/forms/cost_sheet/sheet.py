@@ -9,11 +9,11 @@ from fractions import Fraction
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work
 from manchet.costing.charges import TOUCHING
-from manchet.costing.closing import half_up
 from manchet.costing.cost import Cost, CostLine
 from manchet.formula.nouns import same_noun, singular
 from manchet.formula.sale import SellsAt
 from manchet.larder.ingredient import Price
+from manchet.quantities.printing import round_to
 from manchet.sheets.form import PageSetup
 from manchet.sheets.forms.cost_sheet.view import CostRow, CostSheet, MoneyRow, PieceMoney, PriceRow
 from manchet.sheets.page.issue import running_head
@@ -161,7 +161,7 @@ class _Sheet:
             sold = self.sold(piece)
             hundred = "" if not each.finished else self.money(each.money / each.finished * 100, 1)
             in_all = self.whole_cost(piece)
-            leaves = "" if sold is None or not cost.is_whole else f"{half_up((1 - in_all / sold[1]) * 100, 0)}{NBSP}%"
+            leaves = "" if sold is None or not cost.is_whole else f"{round_to((1 - in_all / sold[1]) * 100, 0)}{NBSP}%"
             yield PieceMoney(
                 singular(piece.noun),
                 self.money(each.money),

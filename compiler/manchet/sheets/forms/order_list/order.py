@@ -7,12 +7,12 @@ from fractions import Fraction
 from itertools import groupby
 
 from manchet.batch.work import Work
-from manchet.costing.closing import half_up
 from manchet.costing.ordering import Bought, ordering
 from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.stocktake import Stock
 from manchet.quantities.money import decimals
+from manchet.quantities.printing import round_to
 from manchet.sheets.form import Bakehouse, PageSetup
 from manchet.sheets.forms.order_list.view import OrderList, OrderRow, SellerOrder
 from manchet.sheets.page.issue import running_head
@@ -93,7 +93,7 @@ def _total(bought: Iterable[Bought], m: Measures) -> str:
     if not currencies:
         return ""
     (currency,) = currencies
-    sums = (half_up(one.money, decimals(currency)) for one in bought if one.money is not None)
+    sums = (round_to(one.money, decimals(currency)) for one in bought if one.money is not None)
     whole = all(one.money is not None for one in bought)
     money = money_text(sum(sums, Fraction(0)), currency)
     return m.words.say("order.total" if whole else "order.at_least", money, currency)
@@ -105,7 +105,7 @@ def _mass(grams: Fraction, m: Measures) -> str:
 
 def _exact(grams: Fraction) -> str:
     """Grams in decimals, to a tenth: what a spreadsheet reads."""
-    tenths = int(half_up(grams, 1) * 10)
+    tenths = int(round_to(grams, 1) * 10)
     return f"{tenths // 10}.{tenths % 10}" if tenths % 10 else str(tenths // 10)
 
 

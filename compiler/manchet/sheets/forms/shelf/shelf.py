@@ -12,10 +12,10 @@ from manchet.sheets.forms.shelf.view import ShelfTicket, ShelfTickets
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue, running_head
 from manchet.sheets.page.measures import Measures
-from manchet.sheets.page.money import per_kilo, price_tag
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.allergens import allergens_of_piece
 from manchet.sheets.parts.label_paper import label_paper
+from manchet.sheets.parts.money import price_tag
 
 KILO = 1000
 
@@ -63,4 +63,4 @@ def _about(finished: Fraction | None, sells: SellsAt | None, m: Measures) -> str
     about = m.words.say("shelf.about", m.about(finished))
     if sells is None or sells.grams is not None:
         return about
-    return f"{about} · {m.words.say('shelf.kilo', price_tag(per_kilo(sells.price, finished)))}"
+    return f"{about} · {m.words.say('shelf.kilo', price_tag(sells.price._replace(amount=sells.price.amount * KILO / finished)))}"
