@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from hashlib import sha256
 
-from manchet.account.piece import SoldPiece
-from manchet.batch.work import Work
+from manchet.account.piece import SoldPiece, sold_pieces
+from manchet.batch.work import Work, once
 from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
 from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, findings
 from manchet.label.contact import may_contain
@@ -90,6 +90,19 @@ class Declaration(NamedTuple):
         ]  # fmt: skip
         digest = sha256(repr(said).encode()).hexdigest()
         return digest[:MARK_LENGTH].translate(_LETTERS)
+
+
+class Labelled(NamedTuple):
+    """What a work makes of one sort, with its labels."""
+
+    piece: SoldPiece
+    labels: tuple[Declaration, ...]
+
+
+@once
+def labelled_pieces(work: Work) -> tuple[Labelled, ...]:
+    """Each sort of piece that a work makes, with those labels that it is sold with."""
+    return tuple(Labelled(piece, tuple(declarations(work, piece))) for piece in sold_pieces(work))
 
 
 def declarations(work: Work, piece: SoldPiece) -> Iterator[Declaration]:

@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator
 
-from manchet.account.piece import SoldPiece, sold_pieces
+from manchet.account.piece import SoldPiece
 from manchet.batch.work import Work
 from manchet.checks.bringing import line_that_brings
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import list_of_words, report
-from manchet.label.declaration import declarations
+from manchet.label.declaration import labelled_pieces
 
 NAME = "label-allergen-unknown"
 ABOUT = ("sold",)
@@ -15,9 +15,9 @@ ABOUT = ("sold",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     told: set[str] = set()
-    for piece in sold_pieces(work):
+    for piece, labels in labelled_pieces(work):
         unknown: dict[str, dict[str, str]] = {}
-        for label in declarations(work, piece):
+        for label in labels:
             for finding in label.unknown:
                 for because in finding.because:
                     unknown.setdefault(because.ingredient.name, {})[finding.allergen] = because.why

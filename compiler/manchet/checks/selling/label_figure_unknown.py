@@ -2,12 +2,11 @@
 
 from collections.abc import Iterator
 
-from manchet.account.piece import sold_pieces
 from manchet.batch.work import Work
 from manchet.checks.bringing import line_that_brings
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import list_of_words, report
-from manchet.label.declaration import declarations
+from manchet.label.declaration import labelled_pieces
 from manchet.label.nutrition import PanelLine
 from manchet.quantities.printing import decimal
 
@@ -17,9 +16,9 @@ ABOUT = ("sold",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     told: set[str] = set()
-    for piece in sold_pieces(work):
+    for piece, labels in labelled_pieces(work):
         widest: dict[str, list[PanelLine]] = {}
-        for label in declarations(work, piece):
+        for label in labels:
             for line in () if label.panel is None else label.panel.lines:
                 if not line.is_known and line.name not in told:
                     told.add(line.name)

@@ -2,22 +2,22 @@
 
 from collections.abc import Iterator
 
-from manchet.account.piece import sold_pieces
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import list_of_words, report
-from manchet.label.declaration import declarations
+from manchet.label.declaration import labelled_pieces
 
 NAME = "label-lacks"
 ABOUT = ("sold",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    for piece in sold_pieces(work):
-        lacks = {lack: label.way.place for label in declarations(work, piece) for lack in label.lacks}
+    sorts = labelled_pieces(work)
+    for piece, labels in sorts:
+        lacks = {lack: label.way.place for label in labels for lack in label.lacks}
         if not lacks:
             continue
-        what = f"{work.formula.name}, {piece.noun}" if piece.noun and len(sold_pieces(work)) > 1 else work.formula.name
+        what = f"{work.formula.name}, {piece.noun}" if piece.noun and len(sorts) > 1 else work.formula.name
         here = tuple(f"`{lack.write}`" for lack in lacks if not lack.in_kitchen)
         there = tuple(f"`{lack.write}`" for lack in lacks if lack.in_kitchen)
         told = [f"write {list_of_words(here, 'and')}"] if here else []

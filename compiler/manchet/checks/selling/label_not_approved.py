@@ -2,18 +2,17 @@
 
 from collections.abc import Iterator
 
-from manchet.account.piece import sold_pieces
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
-from manchet.label.declaration import declarations
+from manchet.label.declaration import labelled_pieces
 
 NAME = "label-not-approved"
 ABOUT = ("sold",)
 
 
 def check(work: Work) -> Iterator[Diagnostic]:
-    labels = [one for piece in sold_pieces(work) for one in declarations(work, piece) if not one.is_withheld]
+    labels = [one for sort in labelled_pieces(work) for one in sort.labels if not one.is_withheld]
     wanting = [one for one in labels if not one.is_approved]
     if not wanting:
         return

@@ -6,9 +6,9 @@ from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
 from fractions import Fraction
 
-from manchet.account.piece import SoldPiece, sold_pieces
+from manchet.account.piece import SoldPiece
 from manchet.batch.work import Work
-from manchet.label.declaration import Declaration, declarations
+from manchet.label.declaration import Declaration, labelled_pieces
 from manchet.label.markets import US, allergen_list
 from manchet.label.nutrition import Panel
 from manchet.quantities.printing import decimal
@@ -31,8 +31,8 @@ def labels(work: Work, issue: Issue, house: House) -> Labels | None:
     m = Measures(house, words)
     made = [
         _label(declared, piece, issue.made, m)
-        for piece in sold_pieces(work)
-        for declared in {one.mark: one for one in declarations(work, piece) if not one.is_withheld}.values()
+        for piece, declarations in labelled_pieces(work)
+        for declared in {one.mark: one for one in declarations if not one.is_withheld}.values()
     ]
     if not made:
         return None
