@@ -12,7 +12,6 @@ from manchet.label.markets import MOST_SULPHITES, allergen_list, sulphite_limit
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.joining import OF_CLASS
-from manchet.quantities.printing import decimal
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
@@ -65,11 +64,6 @@ def contains(piece: SoldPiece, market: str) -> tuple[str, ...]:
     """The allergens for a line `Contains …`, as the market names them; not those of which nobody knows."""
     names = allergen_list(market)
     return tuple(names.name(one.allergen) for one in findings(piece, market) if one.answer is AllergenAnswer.HAS)
-
-
-def contained_allergens(piece: SoldPiece) -> tuple[str, ...]:
-    """Every allergen that is in a food by what the larder says, whatever the market; gluten is named by its cereal."""
-    return tuple(one.allergen for one in all_findings(piece) if one.answer is AllergenAnswer.HAS)
 
 
 def not_known(piece: SoldPiece) -> tuple[Ingredient, ...]:
@@ -151,22 +145,6 @@ def _sulphites(piece: SoldPiece, market: str) -> AllergenFinding:
     if _is_declared((least + most) / weight * MILLION, market):
         return AllergenFinding("sulphites", AllergenAnswer.NOT_KNOWN, _once(unknown))
     return AllergenFinding("sulphites", AllergenAnswer.HAS_NOT)
-
-
-def not_known_said(piece: SoldPiece, allergen: str, carried: CarriedBy) -> str:
-    """Why a food cannot be labelled, in words for the ingredient's own line: what it may bring, and what answers it."""
-    entry = carried.ingredient
-    why = f": {carried.why}" if carried.why else ""
-    answer = f"write `allergens {allergen}` or `no {allergen}` in its larder entry"
-    if allergen != "sulphites":
-        return f"{entry.name}: {allergen} not known{why}; {answer}"
-    grams = sum((one.grams for one in piece.mixture.holds.values() if one.ingredient.name == entry.name), NOTHING)
-    share = grams / piece.mixture.weight if piece.mixture.weight else NOTHING
-    brings = decimal(share * MOST_SULPHITES, 0)
-    return (
-        f"{entry.name}: sulphites not known{why}. At {decimal(share * 100, 1)} % and up to {MOST_SULPHITES:,} mg/kg it brings "
-        f"{brings} mg/kg; over 10 is declared. {answer[0].upper()}{answer[1:]}"
-    )
 
 
 def _is_declared(milligrams: Fraction, market: str) -> bool:

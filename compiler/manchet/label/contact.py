@@ -7,7 +7,6 @@ from manchet.batch.work import Work
 from manchet.formula.nouns import same_noun
 from manchet.label.allergens import AllergenAnswer, all_findings, every_content
 from manchet.larder.allergens import ALLERGENS
-from manchet.larder.selling import Contact
 from manchet.records import NamedTuple
 
 
@@ -47,13 +46,6 @@ def kept_apart(work: Work, piece: SoldPiece) -> tuple[Judged, ...]:
     others = _in_it(piece) | {one.allergen for one in may_contain(work, piece)} | open_ones
     found = _stated(work, piece, apart=True)
     return _in_order({allergen: because for allergen, because in found.items() if allergen not in others})
-
-
-def fallen(work: Work, piece: SoldPiece) -> tuple[tuple[Contact, str], ...]:
-    """Statements that a food is kept apart from what is in it: each with the allergen. Nothing of that is printed."""
-    there = _in_it(piece)
-    own = () if work.formula.sale is None else work.formula.sale.contacts
-    return tuple((one, word) for one in own if one.apart for word in one.allergens if word in there)
 
 
 def _stated(work: Work, piece: SoldPiece, apart: bool) -> dict[str, str]:

@@ -62,13 +62,18 @@ class PanelLine(NamedTuple):
         return tuple(sorted((one for one in self.shares if one.span.width), key=lambda one: -one.span.width))
 
     @property
+    def between(self) -> str:
+        """`3.1 to 9.0 g`, what it lies between."""
+        low, high = (decimal(end, 0 if self.unit in ("kJ", "kcal") else 1) for end in self.span)
+        return f"{low} to {high} {self.unit}"
+
+    @property
     def why_not(self) -> str:
         """`fibre: 3.1 to 9.0 g. medium rye flour (5.7): write its "per 100 g" from the mill's sheet`"""
         if self.is_known:
             return ""
-        ends = " to ".join(decimal(end, 0 if self.unit in ("kJ", "kcal") else 1, 0) for end in self.span)
         names = ", ".join(f"{one.ingredient.name} ({decimal(one.span.width, 1)})" for one in self.wide[:3])
-        return f"{self.name}: {ends} {self.unit}. {names}: write its `per 100 g` from the maker's sheet"
+        return f"{self.name}: {self.between}. {names}: write its `per 100 g` from the maker's sheet"
 
 
 class Panel(NamedTuple):
@@ -145,12 +150,21 @@ def _part(name: str, bounds: Bounds) -> LowHigh:
 
 
 def _line(name: str, unit: str, per_100_g: list[LowHigh], counted: list[PanelEntry], market: str) -> PanelLine:
-    shares = tuple(
-        Brought(one.entry, _brought(name, span, one, market)) for span, one in zip(per_100_g, counted, strict=True)
-    )
-    span = _sum(share.span for share in shares)
-    line = "energy" if name in ENERGY_LINES else name
-    return PanelLine(name, unit, span, _said(line, span), _by_entry(shares))
+    shares = _shares(name, per_100_g, counted, market)
+    span = _sum(shares)
+    return PanelLine(name, unit, span, _said("energy" if name in ENERGY_LINES else name, span), shares)
+
+
+def _shares(
+    name: str, per_100_g: list[LowHigh], counted: list[PanelEntry], market: str, scale: Fraction = Fraction(1)
+) -> tuple[Brought, ...]:
+    """What each ingredient brings to 100 g of the food, so many times, each once."""
+    found: dict[str, Brought] = {}
+    for span, one in zip(per_100_g, counted, strict=True):
+        brought = _brought(name, span, one, market).times(scale)
+        there = found.get(one.entry.name)
+        found[one.entry.name] = Brought(one.entry, brought if there is None else there.span.plus(brought))
+    return tuple(found.values())
 
 
 def _brought(name: str, span: LowHigh, one: PanelEntry, market: str) -> LowHigh:
@@ -171,19 +185,11 @@ def _brought(name: str, span: LowHigh, one: PanelEntry, market: str) -> LowHigh:
     return LowHigh(max(low - gone, NOTHING), high)
 
 
-def _sum(spans: Iterator[LowHigh]) -> LowHigh:
+def _sum(shares: tuple[Brought, ...]) -> LowHigh:
     found = NONE_OF_IT
-    for span in spans:
-        found = found.plus(span)
-    return found
-
-
-def _by_entry(shares: tuple[Brought, ...]) -> tuple[Brought, ...]:
-    found: dict[str, Brought] = {}
     for share in shares:
-        there = found.get(share.ingredient.name)
-        found[share.ingredient.name] = share if there is None else share._replace(span=there.span.plus(share.span))
-    return tuple(found.values())
+        found = found.plus(share.span)
+    return found
 
 
 def _said(line: str, span: LowHigh) -> str:
@@ -220,15 +226,9 @@ def _us_part(name: str, bounds: Bounds) -> LowHigh:
 def _us_line(
     name: str, unit: str, per_100_g: list[LowHigh], counted: list[PanelEntry], servings: Fraction
 ) -> PanelLine:
-    scale = servings * (MILLIGRAMS if unit == "mg" else 1)
-    shares = tuple(
-        Brought(one.entry, _brought(name, span, one, US).times(scale))
-        for span, one in zip(per_100_g, counted, strict=True)
-    )
-    span = _sum(share.span for share in shares)
-    return PanelLine(
-        name, unit, span, _us_said("calories" if name in ENERGY_LINES else name, span, servings), _by_entry(shares)
-    )
+    shares = _shares(name, per_100_g, counted, US, servings * (MILLIGRAMS if unit == "mg" else 1))
+    span = _sum(shares)
+    return PanelLine(name, unit, span, _us_said("calories" if name in ENERGY_LINES else name, span, servings), shares)
 
 
 def _us_said(line: str, span: LowHigh, servings: Fraction) -> str:

@@ -8,7 +8,6 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.label.declaration import labelled_pieces
 from manchet.label.nutrition import PanelLine
-from manchet.quantities.printing import decimal
 
 NAME = "label-figure-unknown"
 ABOUT = ("sold",)
@@ -24,13 +23,9 @@ def check(work: Work) -> Iterator[Diagnostic]:
                     told.add(line.name)
                     widest.setdefault(line.wide[0].ingredient.name, []).append(line)
         for name, lines in widest.items():
-            words = list_of_words(tuple(_between(line) for line in lines), "and")
+            words = list_of_words(
+                tuple(f"{line.name.removesuffix(' kj').removesuffix(' kcal')} {line.between}" for line in lines), "and"
+            )
             message = f"the label leaves a figure open: per 100 g {words}, because of {name}"
             help = f"write the `per 100 g` of {name} in the larder, from its maker's sheet"
             yield report(NAME, line_that_brings(work, piece, name), message, help)
-
-
-def _between(line: PanelLine) -> str:
-    places = 0 if line.unit in ("kJ", "kcal") else 1
-    low, high = (decimal(end, places) for end in line.span)
-    return f"{line.name.removesuffix(' kj').removesuffix(' kcal')} {low} to {high} {line.unit}"

@@ -7,6 +7,10 @@ from fractions import Fraction
 from manchet.kitchen.model import LabelStock
 from manchet.quantities.printing import decimal
 from manchet.records import NamedTuple
+from manchet.sheets.page.layouts import PageLayout
+
+LABEL_LAYOUTS = (PageLayout("normal"), PageLayout("close", 1), PageLayout("small", 1))
+"""The letters as large as there is room for: each is tried where the one before it has none."""
 
 USUAL_ROLL = LabelStock(roll=Fraction(62))
 """Where a kitchen does not say: a common width of a counter's printer. Our own rule."""

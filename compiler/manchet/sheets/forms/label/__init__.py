@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Form, OfPreparations, PageSetup, Subject
 from manchet.sheets.forms.label.view import Labels
-from manchet.sheets.page.layouts import PageLayout
+from manchet.sheets.parts.label_paper import LABEL_LAYOUTS
 
 if TYPE_CHECKING:
     from manchet.batch.work import Work
@@ -32,7 +32,7 @@ FORM = Form(
     view=Labels,
     template="forms/label/template.html",
     render=render,
-    layouts=(PageLayout("normal"), PageLayout("close", 1), PageLayout("small", 1)),
+    layouts=LABEL_LAYOUTS,
     preparations=OfPreparations.ALWAYS,
     dishes_too=True,
     is_label=True,

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 from manchet.diagnostics.outcome import Outcome
 from manchet.sheets.form import Form, PageSetup, Subject
 from manchet.sheets.forms.tub.view import TubLabels
-from manchet.sheets.page.layouts import PageLayout
+from manchet.sheets.parts.label_paper import LABEL_LAYOUTS
 
 if TYPE_CHECKING:
     from manchet.batch.work import Work
@@ -32,7 +32,7 @@ FORM = Form(
     template="forms/tub/template.html",
     render=render,
     on_demand=True,
-    layouts=(PageLayout("normal"), PageLayout("close", 1), PageLayout("small", 1)),
+    layouts=LABEL_LAYOUTS,
     is_label=True,
     none_made=(
         "no tub label was made: none of these is a preparation that says how long it is good for, or it is of plants under fat that are"
