@@ -28,6 +28,9 @@ FOLDERS = sorted(file.parent for file in Path(manchet.sheets.forms.__path__[0]).
 SCHEMA = jsonschema.Draft202012Validator(schema())
 
 each_form = pytest.mark.parametrize("form", FORMS, ids=lambda form: form.name)
+PAGES = [form for form in FORMS if not form.is_label]
+each_page = pytest.mark.parametrize("form", PAGES, ids=lambda form: form.name)
+"""Labels are printed on a roll, or on sheets of labels: see `test_labels`."""
 
 
 def test_a_folder_is_a_form() -> None:
@@ -87,10 +90,8 @@ def test_a_hostile_name_stays_text(form: Form) -> None:
     assert HOSTILE in seen(html_of(hostile)).text
 
 
-@each_form
+@each_page
 def test_it_is_printed_on_the_paper_of_its_house(form: Form) -> None:
-    if form.is_label:
-        return  # on a roll, or on sheets of labels: see test_labels
     for house, short, long in ((METRIC, 595, 842), (US, 612, 792)):
         made = pdf_of(html_of(sample_of(form, house)))
         assert isinstance(made, Pdf) and made.faults == () and made.missing == ()

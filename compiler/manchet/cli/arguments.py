@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from collections.abc import Callable, Sequence
 from functools import partial
@@ -103,6 +104,17 @@ def some_of(*choices: str) -> Callable[[str], tuple[str, ...]]:
 
     chosen.choices = choices  # type: ignore[attr-defined]
     return chosen
+
+
+def processes(parser: argparse.ArgumentParser) -> None:
+    """`--jobs N`, of commands that look at many formulas."""
+    parser.add_argument(
+        "--jobs",
+        type=whole_number(1, 64),
+        default=os.cpu_count() or 1,
+        metavar="N",
+        help="number of processes, at most",
+    )
 
 
 def whole_number(least: int, most: int) -> Callable[[str], int]:

@@ -16,7 +16,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from manchet.cli import sizing
-from manchet.cli.arguments import one_of, some_of, whole_number
+from manchet.cli.arguments import one_of, processes, some_of, whole_number
 from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
@@ -63,13 +63,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         metavar="REV",
         help="write nothing: list what has changed since a commit in ingredients, allergens, weight, price and cost",
     )
-    parser.add_argument(
-        "--jobs",
-        type=whole_number(1, 64),
-        default=os.cpu_count() or 1,
-        metavar="N",
-        help="number of processes, at most",
-    )
+    processes(parser)
 
 
 def printing(parser: argparse.ArgumentParser) -> None:

@@ -10,11 +10,10 @@ tab. Each file is rewritten whole or not at all, and means the same afterwards.
 from __future__ import annotations
 
 import argparse
-import os
 import sys
 
 from manchet.cli import sizing
-from manchet.cli.arguments import one_of, whole_number
+from manchet.cli.arguments import one_of, processes
 from manchet.cli.screen import columns, paint
 from manchet.cli.status import ERRORS, FINE
 from manchet.diagnostics.diagnostic import Diagnostic, Severity
@@ -41,13 +40,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--kitchen", default="", metavar="NAME", help="which kitchen to check against, if there are several"
     )
-    parser.add_argument(
-        "--jobs",
-        type=whole_number(1, 64),
-        default=os.cpu_count() or 1,
-        metavar="N",
-        help="number of processes, at most",
-    )
+    processes(parser)
     sizing.swapping(parser)
     parser.add_argument(
         "--mend", action="store_true", help="make the corrections that cannot change what you mean, then check"
