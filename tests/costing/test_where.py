@@ -35,3 +35,63 @@ def test_what_it_costs_is_a_share_of_the_ingredients() -> None:
 def test_a_tin_is_found_where_pieces_are_put_into_it() -> None:
     text = (LARDER + BREAD).replace("    prove 1 h", "    place in long tin\n    prove 1 h")
     assert [(one.name, one.stage) for one in placed_in(works(bakery_of(text)), "long tin")] == [("Loaf", "dough")]
+
+
+SOLD = """\
+kitchen Quay
+  sells in EU
+
+formula Loaf
+  kind hearth loaf
+  makes 10 loaves at 500 g dough
+  bake loss 12%
+  called "Wheat bread with sunflower seeds"
+
+  overall
+    white flour          100%
+    water                 70%
+    sunflower seeds       10%
+    salt                   2%
+
+  dough
+    everything else
+    mix slow 8 min to 25 C
+    divide
+    bake 40 min at 230 C
+    cool 2 h
+    slice into 20 slices, loses 5%
+
+"""
+PRICES = """\
+larder Quay
+  white flour
+    price         1 EUR for 1 kg
+  sunflower seeds
+    price         4 EUR for 1 kg
+  salt
+    price         1 EUR for 1 kg
+
+"""
+
+
+def test_what_a_label_and_a_cost_sheet_would_say_without_it() -> None:
+    """500 g are 182 parts, 10 of them seeds; 440 g baked, 418 g sliced. A slice is the twentieth part."""
+    (found,) = used_in(works(bakery_of(PRICES + SOLD)), "sunflower seeds")
+    assert found.without is not None
+    (now,), (without,) = found.now.markets, found.without.markets
+    assert now.ingredients == "WHEAT flour (62 %), water, sunflower seeds (6.2 %), salt"
+    assert without.ingredients == "WHEAT flour (66 %), water, salt"
+    assert found.now.finished == 418 and found.now.slice_grams == Fraction("20.9")
+    assert found.without.finished == 418 * Fraction(172, 182)
+    assert found.now.cost == Fraction(500, 182) * Fraction("0.142")  # 100 + 2 parts at 0.001, 10 at 0.004
+    assert found.without.cost == Fraction(500, 182) * Fraction("0.102")
+    assert found.now.slice_cost == found.now.cost / 20
+    fat = next(figure for figure in now.panel if figure.name == "fat")
+    less = next(figure for figure in without.panel if figure.name == "fat")
+    assert float(fat.per_100_g) > float(less.per_100_g) and float(fat.per_slice) > 0
+    energy = next(figure for figure in now.panel if figure.name == "energy kj")
+    assert abs(float(energy.per_slice) - float(energy.per_100_g) * 0.209) < 1
+
+
+def test_without_all_that_it_is_made_of_there_is_nothing() -> None:
+    assert used_in(works(bakery_of("preparation bath\n  water 960 g\n  stir 3 min\n")), "water")[0].without is None

@@ -107,6 +107,8 @@ def test_the_command_says_before_and_after(
     )
     assert command(["build", "--against", "HEAD"]) == 0
     told = capsys.readouterr().out
-    assert "contains gluten, wheat → gluten, milk, wheat" in told
+    assert "contains WHEAT → WHEAT, MILK" in told
+    assert "  list WHEAT flour, water, salt, yeast\n     → WHEAT flour, water, butter (MILK), salt, yeast" in told
+    assert "per 100 g energy " in told and "fat 0.7 → 3.3 g" in told
     assert "1 is as it was" in told
     assert not (tmp_path / "bakery" / "output").exists()

@@ -52,6 +52,14 @@ def sold_pieces(work: Work) -> tuple[SoldPiece, ...]:
     return tuple(found)
 
 
+def slices_of(work: Work, noun: str) -> int | None:
+    """Into how many slices its own file cuts one piece of a noun; None where it does not. A dish that cuts it says so itself."""
+    if work.formula.dish:
+        return None
+    cut = (step.slices for step in work.formula.way_of(noun))
+    return next((number for number in cut if number is not None), None)
+
+
 @once
 def makings_of(work: Work) -> Makings:
     return Makings(work.formula, Stores(work.larder, work.preparations))

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from fractions import Fraction
+from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from manchet.cli.label_changes import changes
 from manchet.diagnostics.terminal import show
-from manchet.quantities.printing import decimal
 
 if TYPE_CHECKING:
-    from manchet.costing.before_and_after import Difference, PieceState
+    from manchet.costing.before_and_after import Difference
     from manchet.workspace.selection import Selection
 
 
@@ -47,46 +46,12 @@ def differences_against(selection: Selection, revision: str, kitchen: str) -> It
 
 
 def _lines(one: Difference) -> Iterator[str]:
+    from manchet.formula.nouns import singular
+
     called = show(f"{one.name} {one.noun}".strip())
     if one.before is None or one.after is None:
         yield f"{called}: {'new' if one.before is None else 'gone'}"
         return
     yield called
-    yield from (f"  {line}" for line in _changes(one.before, one.after, "of one cost" if one.noun else "cost"))
-
-
-def _changes(before: PieceState, after: PieceState, cost: str) -> Iterator[str]:
-    if before.allergens != after.allergens:
-        yield f"contains {_list(before.allergens)} → {_list(after.allergens)}"
-    if before.unknown != after.unknown:
-        yield f"allergens not known of {_list(before.unknown)} → {_list(after.unknown)}"
-    if before.ingredients != after.ingredients:
-        yield f"ingredients by weight {_list(before.ingredients)} → {_list(after.ingredients)}"
-    if before.finished != after.finished:
-        yield f"finished {_grams(before.finished)} → {_grams(after.finished)}"
-    if before.sold != after.sold:
-        yield f"sold at {_sold(before.sold)} → {_sold(after.sold)}"
-    if (before.cost, before.currency) != (after.cost, after.currency):
-        yield f"ingredients {cost} {_money(before.cost, before.currency)} → {_money(after.cost, after.currency)}"
-
-
-def _list(words: Sequence[str]) -> str:
-    return show(", ".join(words)) or "none listed"
-
-
-def _grams(grams: Fraction | None) -> str:
-    return "not known" if grams is None else f"{decimal(grams, 1)} g"
-
-
-def _money(amount: Fraction | None, currency: str) -> str:
-    from manchet.sheets.parts.money import money_text
-
-    if amount is None:
-        return "not known in full"
-    return f"{money_text(amount, currency, 1)} {currency}"  # a tenth of a cent is a euro on a thousand loaves
-
-
-def _sold(sold: tuple[Fraction, str] | None) -> str:
-    from manchet.sheets.parts.money import money_text
-
-    return "no price" if sold is None else f"{money_text(*sold)} {sold[1]}"
+    of_one = f"a {singular(one.noun)}" if one.noun else "all of it"
+    yield from (f"  {line}" for line in changes(one.before, one.after, of_one))

@@ -1,7 +1,7 @@
 """Show where something is used: an ingredient, a preparation, a stage, a bread in a dish, a tin or a place.
 
-For what is eaten: its share of each finished piece, how it gets there (cultures and dishes included), and what would change
-without it: the allergens that it alone brings, and its part of the cost. Last comes the total weight used, at written sizes.
+For what is eaten: its share of each finished piece, how it gets there (cultures and dishes included), its part of the cost, and what
+label and cost would be without it: list, allergens, panel and cost before and after. Last comes the total weight used, at written sizes.
 """
 
 from __future__ import annotations
@@ -62,7 +62,9 @@ def run(options: argparse.Namespace) -> int:
 
 def text(name: str, used: list[UsedIn], placed: list[PlacedIn]) -> str:
     """A block for each piece that holds it, a line for each step that names it."""
+    from manchet.cli.label_changes import changes
     from manchet.diagnostics.terminal import show
+    from manchet.formula.nouns import singular
 
     lines = []
     for one in used:
@@ -81,6 +83,10 @@ def text(name: str, used: list[UsedIn], placed: list[PlacedIn]) -> str:
             says.append(f"{_figure(one.money * 100, 1)}% of what the ingredients cost")
         if says:
             lines.append(f"  {', '.join(says)}")
+        if one.without is not None:
+            of_one = f"a {singular(one.noun)}" if one.noun else "all of it"
+            lines.append("  with it → without it")
+            lines += [f"    {line}" for line in changes(one.now, one.without, of_one)]
     lines += [f"{show(one.name)}  {show(one.stage)}  ({show(one.place.where)})" for one in placed]
     weighed = sum({one.name: one.weighed for one in used}.values(), Fraction(0))  # of two sorts from one dough once
     if weighed:
@@ -94,6 +100,8 @@ def json_text(name: str, used: list[UsedIn], placed: list[PlacedIn]) -> str:
     """The same as data; weights in grams, shares of 1."""
     import json
 
+    from manchet.cli.label_changes import state_data
+
     found: dict[str, Any] = {
         "name": name,
         "used": [
@@ -106,6 +114,8 @@ def json_text(name: str, used: list[UsedIn], placed: list[PlacedIn]) -> str:
                 "allergens_by_it_alone": list(one.allergens),
                 "share_of_cost": None if one.money is None else float(round(one.money, 6)),
                 "weighed_grams": float(round(one.weighed, 3)),
+                "now": state_data(one.now),
+                "without_it": None if one.without is None else state_data(one.without),
                 "file": one.place.path,
                 "line": one.place.line,
             }

@@ -85,7 +85,13 @@ class Cost(NamedTuple):
 @once
 def cost_of(work: Work) -> Outcome[Cost | None]:
     """The cost of a work; None where no ingredient of it has a price, and, with the reason, where prices do not add."""
+    return cost_without(work, lambda _: False)
+
+
+def cost_without(work: Work, is_left_out: Callable[[Charge], bool]) -> Outcome[Cost | None]:
+    """The same, had some of what is weighed been left out."""
     charges = charges_of(work)
+    charges = charges._replace(lines=tuple(line for line in charges.lines if not is_left_out(line)))
     prices = {key(line.ingredient.name): gram_price(line.ingredient, work.larder) for line in charges.lines}
     known = [price for price in prices.values() if price is not None]
     if not known:
@@ -100,7 +106,7 @@ def cost_of(work: Work) -> Outcome[Cost | None]:
     water = any(line.money is None and line.ingredient.class_ == "water" for line in lines)
 
     def worth(some: Iterable[Charge]) -> Fraction:
-        found = ((line.grams, prices[key(line.ingredient.name)]) for line in some)
+        found = ((line.grams, prices[key(line.ingredient.name)]) for line in some if not is_left_out(line))
         return sum((grams * price.money.amount for grams, price in found if price is not None), NOTHING)
 
     places = dict.fromkeys(line.where for line in charges.lines)

@@ -8,11 +8,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from manchet.account.mixture import Component, Content
+from manchet.account.mixture import Component
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.batch.work import Work
 from manchet.costing.charges import charges_of
 from manchet.costing.cost import cost_of
+from manchet.costing.piece_state import PieceState, is_of, state_of, state_without
 from manchet.diagnostics.diagnostic import Place
 from manchet.diagnostics.suggest import fold
 from manchet.larder.ingredient import Ingredient
@@ -31,7 +32,8 @@ class UseWay(NamedTuple):
 class UsedIn(NamedTuple):
     """A piece that holds it: grams of it as it was put in, and its share of the finished piece, None where nobody has weighed that.
 
-    `allergens` are those that the piece has by it alone, `money` what it costs of the ingredients of all of them, as a share.
+    `allergens` are those that the piece has by it alone, `money` what it costs of the ingredients of all of them, as a share; `now` is what
+    label and cost sheet say of the piece, and `without` what they would say without it, None where nothing else is in it.
     """
 
     name: str
@@ -43,6 +45,8 @@ class UsedIn(NamedTuple):
     money: Fraction | None
     weighed: Fraction
     """Grams weighed for the written size, of all pieces: of an ingredient alone, else 0."""
+    now: PieceState
+    without: PieceState | None
     place: Place
 
 
@@ -75,13 +79,13 @@ def _key(work: Work, wanted: str) -> str:
 def _in_piece(work: Work, piece: SoldPiece, key: str) -> UsedIn | None:
     if fold(work.formula.name) == key:
         return None
-    mine = [held for held in piece.mixture.holds.values() if _is(held, key)]
+    mine = [held for held in piece.mixture.holds.values() if is_of(held, key)]
     grams = sum((held.grams for held in mine), NOTHING)
     if not grams:
         return None
-    others = [held for held in piece.mixture.holds.values() if not _is(held, key)]
-    kept = {one for held in others for one in held.ingredient.allergens or ()}
-    lost = dict.fromkeys(one for held in mine for one in held.ingredient.allergens or () if one not in kept)
+    now, without = state_of(work, piece), state_without(work, piece, key)
+    had = {one for market in now.markets for one in market.contains}
+    kept = set() if without is None else {one for market in without.markets for one in market.contains}
     ways: dict[tuple[str, ...], Fraction] = {}
     for held in mine:
         through = _through(held.way, key)
@@ -94,15 +98,13 @@ def _in_piece(work: Work, piece: SoldPiece, key: str) -> UsedIn | None:
         grams=grams,
         share=grams / finished if finished else None,
         ways=tuple(UseWay(through, part) for through, part in ways.items()),
-        allergens=tuple(lost),
+        allergens=tuple(sorted(had - kept)),
         money=_money(work, key),
         weighed=sum(weighed, NOTHING),
+        now=now,
+        without=without,
         place=work.formula.place,
     )
-
-
-def _is(held: Content, key: str) -> bool:
-    return fold(held.ingredient.name) == key or any(fold(one.name) == key for one in held.way)
 
 
 def _through(way: tuple[Component, ...], key: str) -> tuple[str, ...]:

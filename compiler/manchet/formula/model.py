@@ -28,6 +28,7 @@ from manchet.formula.step import (
     Wait as Wait,
     Who as Who,
 )
+from manchet.formula.what_goes import LossOf, loss_of
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import COOKS, KIND, NO_KIND, Kind
@@ -326,9 +327,10 @@ class Formula(NamedTuple):
 
     def piece_loss(self, noun: str) -> Fraction | None:
         """What a divided piece has lost when it is bread, as a share of it: the head's bake loss and what the steps after
-        dividing lose, one after another. None where neither says any."""
+        dividing lose, one after another. None where neither says any, or only what is cut off it, and not what its heat takes."""
         steps = self.losing_steps(noun)
-        if self.bake_loss is None and not steps:
+        is_heated = any(step.verb in COOKS for step in self.way_of(noun))
+        if self.bake_loss is None and not any(not is_heated or loss_of(step) is not LossOf.STUFF for step in steps):
             return None
         left = 1 - (self.bake_loss or Fraction(0))
         for step in steps:

@@ -203,6 +203,14 @@ def _said(line: str, span: LowHigh) -> str:
     return eu_text(line, middle) if span.width / 2 <= tolerance_of(line, middle) * WIDTH_OF_TOLERANCE else ""
 
 
+def figure_in(line: PanelLine, market: str, grams: Fraction) -> str:
+    """A figure that is known for 100 g, for so many grams: worked out from the figure as it is, then rounded."""
+    middle = line.span.middle * grams / 100
+    if market == US:
+        return us_text("calories" if line.name in ENERGY_LINES else line.name, middle)
+    return eu_text("energy" if line.name in ENERGY_LINES else line.name, middle)
+
+
 # ---- the United States ------------------------------------------------------------------------------
 
 
