@@ -104,7 +104,7 @@ def test_where_none_is_hot_enough_the_hottest_tap_is_told() -> None:
     assert re.search(r"hotter than the tap: water at 60 °C: about \d+ °C", plain(printed.spread))
     never = view(kitchen=cold.replace("-10", "-60"), loaf=LOAF.replace("to 24 C", "to 40 C"))
     assert never.figure == "not even hot tap water" and "water at 60 °C" in plain(never.spread)
-    assert "into the warm" in never.spread and never.rows[1].cells[1].figure == "not reachable: too cold"
+    assert "warm the flour" in never.spread and never.rows[1].cells[1].figure == "not reachable: too cold"
 
 
 SCALD = """\
