@@ -28,6 +28,7 @@ def all_generated() -> tuple[Generated, ...]:
         Generated(PACKAGE / "checks" / "index.py", _checks),
         Generated(GRAMMAR / "tables.py", _grammar),
         Generated(PACKAGE / "larder" / "builtin.py", _larder),
+        Generated(PACKAGE / "syntax" / "mistakes" / "several_kinds.py", _several_kinds),
         Generated(PACKAGE / "figures" / "limits" / "thresholds.py", _thresholds),
         Generated(PACKAGE / "cautions" / "hazards.py", _hazards),
         Generated(PACKAGE / "cautions" / "limit_figures.py", _caution_limits),
@@ -58,6 +59,12 @@ def _larder() -> str:
     from manchet.larder.compile import module_of
 
     return module_of(_text(PACKAGE / "larder" / "builtin.bake"))
+
+
+def _several_kinds() -> str:
+    from manchet.larder.compile import kinds_module_of
+
+    return kinds_module_of(_text(PACKAGE / "larder" / "builtin.bake"))
 
 
 def _thresholds() -> str:

@@ -57,7 +57,7 @@ CHECKS = {
     'never-divided': Listed('pieces', ('undivided',), False),
     'never-ferments': Listed('fermentation', (), False),
     'not-as-warm-as-its-place': Listed('temperature', ('kitchen cold',), False),
-    'not-in-the-kitchen': Listed('pieces', ('kitchen',), False),
+    'not-in-the-kitchen': Listed('pieces', ('kitchen', 'a third speed'), False),
     'nothing-raises-it': Listed('fermentation', ('unraised',), False),
     'nothing-sets-the-dough': Listed('temperature', ('kitchen air',), False),
     'oven-fahrenheit-for-celsius': Listed('baking', ('in the oven',), False),

@@ -27,6 +27,8 @@ def traits_of(work: Work) -> frozenset[str]:
             found.add("applied")
         if step.loses is not None:
             found.add("loses")
+        if step.speed is not None and step.speed > 2:
+            found.add("a third speed")
         for reach in step.reaches:
             found.add("level" if reach.what in ("below rim", "volume") else reach.what)
     if any(portion.celsius is not None for portion in portions(formula)) or "in the pot" in found:

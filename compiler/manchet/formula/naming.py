@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.fixes import exchange_of, one_of
 from manchet.diagnostics.outcome import Outcome
-from manchet.diagnostics.reports import report
+from manchet.diagnostics.reports import list_of_words, report
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.parts import NO_PARTS, DishPart, Parts, Slicing
 from manchet.larder.book import Larder
@@ -102,7 +102,10 @@ class Names(NamedTuple):
         if near is None:
             near, meant = slip_of(fold(first), phrases), first
         message = f"`{word.text}` is neither a stage of this formula nor the beginning of a step"
-        help = f"did you mean `{near}`?" if near else f"an ingredient needs an amount: `{word.text} {amount}`"
+        asked = self.larder.find(word.text)
+        kinds = asked.choices if isinstance(asked, Question) else (word.text,)
+        with_amount = list_of_words(tuple(f"`{kind} {amount}`" for kind in kinds))
+        help = f"did you mean `{near}`?" if near else f"an ingredient needs an amount: {with_amount}"
         place = line.place(word.start, word.end)
         fixes = exchange_of(place, meant, as_name(near)) if near else ()
         return report("neither-stage-nor-step", place, message, help, fixes=fixes)

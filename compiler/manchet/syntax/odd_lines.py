@@ -28,7 +28,7 @@ LOOSE_OPENINGS = frozenset(
         "1", "a", "allow", "and", "blast", "bulk", "coil", "cool", "de-pan", "de-tin", "deep-fry", "demold",
         "demould", "depan", "fold", "hold", "holdback", "keep", "knead",
         "leave", "let", "load", "move", "next", "now", "pan", "poach", "pre", "pre-shape", "preshape", "put",
-        "remove", "reserve", "set", "slash", "stretch", "then", "tip", "transfer", "unmold",
+        "remove", "reserve", "set", "shock", "slash", "stretch", "then", "tip", "transfer", "unmold",
         "unmould", "withhold",
     }
 )  # fmt: skip
@@ -68,7 +68,7 @@ def is_odd(node: Any) -> bool:
             return True
         if first in _VERBS and (" until" in name or " to" in name):
             return True  # `prove until 80%`
-        return _is_odd_name(name) or "(" in name or " at " in name or " a " in name or " à " in name
+        return _is_odd_name(name) or "(" in name or "@" in name or " at " in name or " a " in name or " à " in name
     if kind is TakeAll or kind is TakeLeft:
         return node.at is None and node.name.text.partition(" ")[0].lower() in HEATED
     if kind is StepNode:

@@ -15,7 +15,7 @@ from manchet.syntax.things import THING
 from manchet.syntax.vocabulary import IN_OVEN
 
 NAME = "not-in-the-kitchen"
-ABOUT = ("kitchen",)
+ABOUT = ("kitchen", "a third speed")
 
 EXAMPLES = {
     "tin": "volume 1900 ml",
@@ -36,7 +36,7 @@ IN_AN_OVEN = (
 
 def check(work: Work) -> Iterator[Diagnostic]:
     told = set()
-    for step in work.formula.steps:
+    for step in work.formula.steps if work.kitchen.place is not None else ():
         named = step.where[1] if step.where is not None else ""
         kind = _kind_of(step, work) if named and fold(named) not in told else ""
         if not kind or _is_there(work.kitchen, step, named) or near_name(work.kitchen, named) is not None:
@@ -99,12 +99,12 @@ def _speeds(work: Work) -> Iterator[Diagnostic]:
     for step in by_machine(work.formula.steps):
         said = f"speed {step.speed}" if (step.speed or 0) > MOST_SPEEDS else "fast" if is_fast(step) else "slow"
         lacking = all(not (mixer.fast_turns if said == "fast" else mixer.slow_turns) for mixer in mixers)
-        if not mixers or said in told or not (said.startswith("speed") or lacking):
+        if said in told or not (said.startswith("speed") or (mixers and lacking)):
             continue
         told.add(said)
-        name = mixers[0].name or "the mixer"
+        name = (mixers[0].name if mixers else "") or "the mixer"
         if said.startswith("speed"):
-            message = f"a mixer has two speeds to the kitchen, slow and fast: {said} of {name} is counted as fast"
+            message = f"a mixer has two speeds here, slow and fast: {said} of {name} is counted as fast"
             yield report(
                 NAME,
                 step.place,

@@ -22,9 +22,10 @@ def beside(text: str) -> str:
 
 
 def _warm(text: str) -> str:
-    """`water 300 g (28 C)`, `water at 28 C 300 g`, `water 300 g 28 C`: a temperature behind a liquid is its own."""
+    """`water 300 g (28 C)`, `water at 28 C 300 g`, `water @ 28 C 300 g`, `water 300 g 28 C`: a temperature behind a liquid is its own."""
     match = re.fullmatch(
-        r"(?P<name>[^\d,]*?[^\W\d_]),? ?(?:at )?(?P<warm><n> [CF]),? (?P<amount>.*[^CF\s])".replace("<n>", NUMBER), text
+        r"(?P<name>[^\d,@]*?[^\W\d_]),? ?(?:at |@ ?)?(?P<warm><n> [CF]),? (?P<amount>.*[^CF\s])".replace("<n>", NUMBER),
+        text,
     )
     if match is None:
         match = re.fullmatch(

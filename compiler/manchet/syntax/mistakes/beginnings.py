@@ -7,7 +7,8 @@ from itertools import takewhile
 
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
 from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place
-from manchet.syntax.mistakes.lookalikes import INSTEAD, OF_A_KITCHEN, TWINS, answer_to, lookalike, of_a_kitchen
+from manchet.syntax.mistakes.kitchen_words import OF_A_KITCHEN, of_a_kitchen
+from manchet.syntax.mistakes.lookalikes import INSTEAD, TWINS, answer_to, lookalike
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
 from manchet.syntax.tokens import WEIGHTS, pieces

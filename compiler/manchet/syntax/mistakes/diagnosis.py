@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator
 from itertools import islice, pairwise
 
 from manchet.diagnostics.reports import list_of_words
+from manchet.diagnostics.suggest import fold
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.loose.normal import LONGEST
 from manchet.syntax.mistakes.beginnings import (
@@ -53,6 +54,7 @@ from manchet.syntax.mistakes.prose import (
     until_unquoted,
 )
 from manchet.syntax.mistakes.repeated import fold_after, folds_alone, folds_without_a_count, steam_again, turns_alone
+from manchet.syntax.mistakes.several_kinds import KINDS
 from manchet.syntax.mistakes.shares import (
     dough_made,
     held_at_once,
@@ -259,6 +261,7 @@ def _by_feel(t: LineTrouble) -> Fault | None:
 
 def _no_amount(t: LineTrouble, start: int, end: int) -> Fault:
     name = t.body[:start].strip(" ,") or re.sub("^of ", "", t.body[end:].strip()) or "salt"
+    name = KINDS.get(fold(name), (name,))[0]
     return Fault("by-feel-amount", start, end, {"written": t.body[start:end], "name": short(name)})
 
 

@@ -15,12 +15,13 @@ class LineFix(NamedTuple):
     """A fix of one line: in each part body[start:end] of it a text is typed instead."""
 
     parts: tuple[tuple[int, int, str], ...]
-    """In order, apart from each other. A text that begins with the end of a line comes in as a line under this one."""
+    """In order, apart from each other. A text that begins with the end of a line comes in as a line under this one, two steps
+    deeper; what stands behind one inside of a text is a line of its own."""
     title: str
     safe: bool = False
 
     def of(self, body: str) -> str:
-        """The body as it then stands, without a line that comes in under it."""
+        """The body as it then stands, without a line that comes in below it."""
         for start, end, text in reversed(self.parts):
             body = body[: max(start, 0)] + text + body[max(end, 0) :]
         return body.partition("\n")[0]
@@ -29,6 +30,11 @@ class LineFix(NamedTuple):
 def in_place(start: int, end: int, text: str, safe: bool = False, title: str = "") -> LineFix:
     """`text` in place of body[start:end]."""
     return LineFix(((start, end, text),), title or f"write `{text}`", safe)
+
+
+def two_lines(body: str, first: str, second: str) -> LineFix:
+    """The line written as two."""
+    return LineFix(((0, len(body), f"{first}\n{second}"),), f"write two lines: `{first}`, and under it `{second}`")
 
 
 def choices(start: int, end: int, *texts: str) -> tuple[LineFix, ...]:
@@ -98,6 +104,6 @@ def _fix(fix: LineFix, line: Line) -> Fix:
 
 def _edit(start: int, end: int, text: str, line: Line) -> Edit:
     if not text.startswith("\n"):
-        return Edit(line.place(start, end), text)
+        return Edit(line.place(start, end), text.replace("\n", f"\n{' ' * line.indent}"))
     after = len(line.raw) - line.indent  # behind the remark of the line, if it has one
     return Edit(line.place(after, after), f"\n{' ' * (line.indent + 2)}{text[1:]}")

@@ -17,6 +17,9 @@ from manchet.syntax.tokens import RawToken
 _SAID_IN_REST = "say it in the rest it belongs to: `ferment 2 h with a fold after {TIME|60 min}`"
 _REST = "write `rest {TIME|20 min}`"
 _RISE = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}` for the whole dough, `prove {TIME|60 min} at {TEMPERATURE|28 C}` for the pieces"
+_COLD = "write `chill {TIME|2 h} at {TEMPERATURE|4 C}`, or `retard {TIME|12 h} at {TEMPERATURE|4 C}` for dough that goes on fermenting"
+_FROZEN = "write `freeze {TIME|40 min} at {TEMPERATURE|-30 C}`"
+_CHILLED = "write `chill {TIME|20 min} at {TEMPERATURE|2 C}`"
 _MAKES = "write `makes {NUMBER|14} loaves at {MASS|900 g} dough`"
 _TOP = "write `top with {REST|celeriac 40 g each}`"
 _DIVIDE = "write `divide`: the weight of a piece stands in the `makes` line"
@@ -118,9 +121,19 @@ TWINS: dict[str, str] = {
     "let it rise": _RISE,
     "let the dough rise": _RISE,
     "leave to rise": _RISE,
-    "refrigerate": "write `chill {TIME|2 h} at {TEMPERATURE|4 C}`, or `retard {TIME|12 h} at {TEMPERATURE|4 C}` for dough that goes "
-    "on fermenting",
+    "refrigerate": _COLD,
     "retarder": "write `retard {TIME|12 h} at {TEMPERATURE|4 C}`",
+    "blast chiller": _CHILLED,
+    "blast chilling": _CHILLED,
+    "shock chiller": _CHILLED,
+    "blast freezer": _FROZEN,
+    "blast freezing": _FROZEN,
+    "shock freezer": _FROZEN,
+    "in the fridge": _COLD,
+    "into the fridge": _COLD,
+    "into fridge": _COLD,
+    "fridge": _COLD,
+    "freezer": "write `freeze {TIME|12 h} at {TEMPERATURE|-18 C}`",
     "pour": "write `add {REST|water}`",
     "throw": "write `add {REST|salt}`",
     "combine": "write `mix slow {TIME|3 min}`, or `whisk {TIME|2 min}`",
@@ -206,55 +219,6 @@ NEVER_WEIGHED = frozenset(
 )  # fmt: skip
 """Words before a weight that name no ingredient anywhere."""
 
-OF_A_KITCHEN: dict[str, dict[str, str]] = {
-    "kitchen": {
-        "room temperature": "air",
-        "room temp": "air",
-        "ambient temp": "air",
-        "ambient temperature": "air",
-        "tap temp": "tap",
-        "tap temperature": "tap",
-        "water temp": "tap",
-        "water temperature": "tap",
-        "flour temp": "flour",
-        "room": "air",
-        "ambient": "air",
-        "tap water": "tap",
-        "flour temperature": "flour",
-        "retarder": "fridge",
-        "retarder prover": "prover",
-        "cooler": "fridge",
-        "walk in": "fridge",
-        "walk-in": "fridge",
-        "cold room": "fridge",
-        "blast chiller": "fridge",
-        "blast freezer": "freezer",
-        "deck oven": "oven",
-        "banneton": "basket",
-        "brotform": "basket",
-        "staff": "hands",
-    },
-    "thing": {
-        "opens": "door",
-        "opening": "door",
-        "max": "hottest",
-        "maximum": "hottest",
-        "max temp": "hottest",
-        "max temperature": "hottest",
-        "maximum temp": "hottest",
-        "maximum temperature": "hottest",
-        "capacity": "holds",
-        "preheat": "heats in",
-        "preheats": "heats in",
-        "preheats in": "heats in",
-        "preheat in": "heats in",
-    },
-}
-"""The same of a kitchen's own lines: what stands for the words, with the rest of the line as it is."""
-
-BY_WEIGHT = {"capacity": "takes"}
-"""What stands for them before a weight: a mixer takes dough, an oven holds loaves."""
-
 INSTEAD: dict[str, str] = {
     "knead": "mix by hand, mix slow",
     "cook": "simmer, heat",
@@ -284,6 +248,17 @@ INSTEAD: dict[str, str] = {
     "autolyse": "rest covered",
     "autolyze": "rest covered",
     "retarder": "retard",
+    "blast chiller": "chill",
+    "blast chilling": "chill",
+    "shock chiller": "chill",
+    "blast freezer": "freeze",
+    "blast freezing": "freeze",
+    "shock freezer": "freeze",
+    "fridge": "chill, retard",
+    "in the fridge": "chill, retard",
+    "into the fridge": "chill, retard",
+    "into fridge": "chill, retard",
+    "freezer": "freeze",
     "let rise": "ferment, prove",
     "let it rise": "ferment, prove",
     "let the dough rise": "ferment, prove",
@@ -359,24 +334,16 @@ where the line can then be read, the likeliest first."""
 
 def lookalike(words: list[str]) -> str | None:
     """The longest twin a line's words (in lower case) begin with."""
-    return _longest(words, TWINS)
+    return longest(words, TWINS)
 
 
 def never_weighed(name: str) -> bool:
     """Whether what stands before a weight is no ingredient, but a word of the trade: `hydration 70%`, `scale 450 g`."""
-    return _longest(name.lower().split(), NEVER_WEIGHED) is not None
+    return longest(name.lower().split(), NEVER_WEIGHED) is not None
 
 
-def of_a_kitchen(words: list[str], context: str, weighed: bool = False) -> tuple[str, str] | None:
-    """The words a kitchen's line begins with, and what stands for them; `weighed` where a weight is told of."""
-    table = OF_A_KITCHEN.get(context, {})
-    found = _longest(words, table)
-    if found is None:
-        return None
-    return found, BY_WEIGHT.get(found, table[found]) if weighed else table[found]
-
-
-def _longest(words: list[str], table: Container[str]) -> str | None:
+def longest(words: list[str], table: Container[str]) -> str | None:
+    """The longest phrase of the table that the words begin with, of four words at most."""
     for size in (4, 3, 2, 1):
         written = " ".join(words[:size]).rstrip(".")
         if len(words) >= size and written in table:

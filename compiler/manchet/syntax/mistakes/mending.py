@@ -26,10 +26,13 @@ def _mended(fix: LineFix, body: str, context: str, allowed: Set[str]) -> LineFix
     """The fix, if the line can then be read and lacks nothing; in its normal form where it could only be read loosely."""
     typed = fix.of(body)
     found = read_line(typed, context)
+    more = [text.split("\n")[1:] for _, _, text in fix.parts if text.find("\n") > 0]
+    if any(read_line(line, context).trouble is not None for lines in more for line in lines):
+        return None
     if found.trouble is not None or (type(found.node) is StepNode and lacking(found.node, (), typed) is not None):
         return None
     if all(fault.name in allowed for fault in found.faults):
         return fix
-    if len(found.faults) == 1 and found.faults[0].name == "read-as" and fix.title.startswith("write"):
+    if not more and len(found.faults) == 1 and found.faults[0].name == "read-as" and fix.title.startswith("write"):
         return in_place(0, len(body), found.faults[0].fixes[0].of(typed))
     return None

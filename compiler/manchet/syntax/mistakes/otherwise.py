@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import re
 
+from manchet.diagnostics.reports import list_of_words
+from manchet.diagnostics.suggest import fold
 from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
 from manchet.syntax.loose.words import NUMBERS
-from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines
 from manchet.syntax.mistakes.heats import with_scale
 from manchet.syntax.mistakes.odd_figures import range_as_amount, short
+from manchet.syntax.mistakes.several_kinds import KINDS
 from manchet.syntax.openings import WEIGHS
 from manchet.syntax.plan_tokens import WEEKDAYS
 from manchet.syntax.tokens import WEIGHTS, pieces
@@ -25,7 +28,7 @@ _TWO_SCALES = re.compile(r"([0-9]+(?:-[0-9]+)?) ?[°º]? ?([CF])(?: ?/ ?| ?\()([
 _CLOCK = re.compile(r"(?<![\w:.])([0-9]{1,2}):([0-5][0-9])(?![\w:])")
 _PACKET = re.compile(
     r"(?:^|\s)([0-9]+|an?|one|half an?) ?(?:small |large )?"
-    r"(packets?|packages?|sachets?|cubes?|sticks?|cans?|jars?|tins?|bags?|bottles?|packs?|würfel|päckchen|bustina|bustine|cubetto)\b",
+    r"(packets?|packages?|pkgs?\.?|pkts?\.?|envelopes?|sachets?|cubes?|sticks?|cans?|jars?|tins?|bags?|bottles?|packs?|würfel|päckchen|bustina|bustine|cubetto)(?!\w)",
     re.IGNORECASE,
 )
 _DEGREES = re.compile(r"\b([0-9]+(?:-[0-9]+)?) ?(?:degrees?|deg\b\.?|[°º])(?! ?[CF]\b)", re.IGNORECASE)
@@ -91,11 +94,20 @@ def packet(t: LineTrouble) -> Fault | None:
     found = _PACKET.search(t.body) if len(t.body) < LONGEST else None
     if found is None:
         return None
-    name = f"{t.body[: found.start()]} {t.body[found.end() :]}".strip(" ,.")
-    name = re.sub(r"^(?:of )", "", name) or "yeast"
-    offer = f"write what one weighs, as printed on the {found[2].lower().rstrip('s')}"
-    words = {"written": found[0].strip(), "offer": offer, "name": short(name)}
-    return Fault("packet", *found.span(), words)
+    written = found[0].strip()
+    name = (
+        re.sub(r"^(?:of )", "", f"{t.body[: found.start()]} {t.body[found.end() :]}".strip(" ,.")).partition(",")[0]
+        or "yeast"
+    )
+    typed = list_of_words(tuple(f"`{short(kind)} … g`" for kind in KINDS.get(fold(name), (name,))))
+    it = "what one weighs" if found[1].lower() in ("1", "a", "an", "one") else f"the weight of `{written}`"
+    box = _SHORT.get(box := found[2].lower().rstrip("s."), box)
+    return Fault(
+        "packet", *found.span(), {"written": written, "offer": f"write {it}, as printed on the {box}: {typed}"}
+    )
+
+
+_SHORT = {"pkg": "packet", "pkt": "packet", "bustine": "bustina"}
 
 
 def degrees_of_no_scale(t: LineTrouble) -> Fault | None:
@@ -145,8 +157,8 @@ def two_steps(t: LineTrouble) -> Fault | None:
     heat = re.search(r"\bat [0-9]+ [CF]\b", first)
     if verb in IN_OVEN and heat is not None and not re.search(r"[0-9] [CF]\b", second):
         second = f"{second} {heat[0]}"
-    words = {"text": short(t.body), "form": f"write two lines: `{first}`, and under it `{second}`"}
-    return Fault("unreadable-line", 0, len(t.body), words)
+    fix = two_lines(t.body, first, second)
+    return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
 
 
 def _normal(step: str, context: str) -> str:
@@ -159,8 +171,8 @@ def _added(body: str, found: re.Match[str]) -> Fault:
     before, after = (how, how) if verb.lower() != "mix" or how not in ("", "slow") else ("slow", "fast")
     first = " ".join(filter(None, (verb, before, f"{found['one']} {found['unit']}", *_AROUND.findall(rest))))
     second = " ".join(filter(None, (verb, after, f"{found['two']} {found['unit']}", rest.strip())))
-    words = {"text": short(body), "form": f"write two lines: `{first}`, and under it `{second}`"}
-    return Fault("unreadable-line", 0, len(body), words)
+    fix = two_lines(body, first, second)
+    return Fault("unreadable-line", 0, len(body), {"text": short(body), "form": fix.title}, (fix,))
 
 
 _ADDED = re.compile(

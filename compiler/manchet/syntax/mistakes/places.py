@@ -8,10 +8,12 @@ from __future__ import annotations
 import re
 
 from manchet.syntax import nodes as n
-from manchet.syntax.mistakes.faults import Fault, LineFix, in_place
+from manchet.syntax.mistakes.faults import Fault, LineFix, in_place, two_lines
 from manchet.syntax.vocabulary import VERB
 
+_ADDED = ("write `add ", "write two lines: `add ")
 _VESSEL = re.compile(r"\b(?:tin|pan|tray|basket|banneton|couche)s?\b", re.IGNORECASE)
+_MACHINE = re.compile(r"\b(?:spiral|mixer|machine|planetary|bowl)\b", re.IGNORECASE)
 _IN_THREE = frozenset({"half", "halves", "two", "third", "thirds", "three layers"})
 _IN_FOUR = frozenset({"quarter", "quarters", "fourths", "a book", "book"})
 
@@ -24,7 +26,12 @@ def no_place(where: n.Where, step: n.StepNode, body: str) -> Fault:
     written = body[start : where.place.end]
     bare = re.sub(r"^(?:the|an?|some) ", "", name)
     fixes = tuple(_meant(verb, where.preposition, name, bare, written, start, where.place.end, body))
-    words = {"written": f"{body[: step.verb.end]} {written}", "verb": verb}
+    words = {"written": f"{body[: step.verb.end]} {written}", "verb": verb, "offer": ""}
+    if fixes and fixes[0].title.startswith(_ADDED):
+        weighed = ", ".join(f"`{one} … g`" for one in re.split(r", | and ", bare))
+        words["offer"] = (
+            f"weigh {bare} with the materials and hold back what goes in now ({weighed}, `hold back {bare}`); then {fixes[0].title}"
+        )
     return Fault("no-place", start, where.place.end, words, fixes)
 
 
@@ -63,4 +70,8 @@ def _meant(
         return [instead(alone)]
     if re.match(r"an? ", name):
         return [instead(f'{alone} until "{name}"')]
-    return [instead(f"add {bare}", " where it is weighed above and held back"), instead(alone)]
+    if _MACHINE.search(bare):
+        return [instead(alone)]
+    if re.search("[0-9]", alone):
+        return [two_lines(body, f"add {bare}", alone), instead(alone)]
+    return [instead(f"add {bare}")]

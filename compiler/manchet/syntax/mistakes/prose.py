@@ -8,7 +8,7 @@ from decimal import Decimal
 from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
 from manchet.syntax.loose.words import NUMBERS
-from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
 from manchet.syntax.tokens import pieces
@@ -96,17 +96,14 @@ def two_verbs(t: LineTrouble) -> Fault | None:
     tinned = _AND_TIN.fullmatch(t.body) if t.rule == "step" and len(t.body) < LONGEST else None
     if tinned is not None:
         one = normal_form(tinned["one"], t.context) or tinned["one"]
-        words = {
-            "text": short(t.body),
-            "form": f"write two lines: `{one}`, and under it `place in {tinned['two'][:3]}`",
-        }
-        return Fault("unreadable-line", 0, len(t.body), words)
+        fix = two_lines(t.body, one, f"place in {tinned['two'][:3].lower()}")
+        return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
     found = _TWO_VERBS.fullmatch(t.body) if t.rule == "step" and len(t.body) < LONGEST else None
     if found is None or '"' in t.body:
         return None
     one, two = (normal_form(found[part], t.context) or found[part] for part in ("one", "two"))
-    words = {"text": short(t.body), "form": f"write two lines: `{one}`, and under it `{two}`"}
-    return Fault("unreadable-line", 0, len(t.body), words)
+    fix = two_lines(t.body, one, two)
+    return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
 
 
 _SPEED = r"(?:on |at |in )?(?:the )?(?:{}|{} ?(?:speed|gear|gang|vitesse|velocit[àa]|velocidad)|(?:speed|gear|gang|vitesse|v) ?{})"
@@ -146,8 +143,8 @@ def speeds(t: LineTrouble) -> Fault | None:
     if len(lines) < 2:
         fixes = choices(0, len(t.body), lines[0])
         return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": f"write `{lines[0]}`"}, fixes)
-    words = {"text": short(t.body), "form": f"write two lines: `{lines[0]}`, and under it `{lines[1]}`"}
-    return Fault("unreadable-line", 0, len(t.body), words)
+    fix = two_lines(t.body, lines[0], lines[1])
+    return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
 
 
 _SLOW_FAST = re.compile(
@@ -161,10 +158,10 @@ def slow_and_fast(t: LineTrouble) -> Fault | None:
     if found is None:
         return None
     low, high = sorted((int(found["one"]), int(found["two"])))
-    two = f"`mix slow {found['one']} min`, and under it `mix fast {found['two']} min{found['rest']}`"
-    either = f"mix slow {low}-{high} min{found['rest']}"
-    words = {"text": short(t.body), "form": f"write two lines: {two}; or, of one speed, `{either}`"}
-    return Fault("unreadable-line", 0, len(t.body), words)
+    two = two_lines(t.body, f"mix slow {found['one']} min", f"mix fast {found['two']} min{found['rest']}")
+    either = in_place(0, len(t.body), f"mix slow {low}-{high} min{found['rest']}")
+    words = {"text": short(t.body), "form": f"{two.title}; or, of one speed, {either.title.removeprefix('write ')}"}
+    return Fault("unreadable-line", 0, len(t.body), words, (two, either))
 
 
 _STEAM_FIRST = re.compile(
@@ -206,7 +203,7 @@ def of_a_fruit(t: LineTrouble) -> Fault | None:
         return None
     fruit = found["fruit"].split()[-1].lower().rstrip("s")
     part = "juice" if "juic" in found["part"].lower() else "zest"
-    words = {"written": t.body, "offer": "weigh it once", "name": f"{fruit} {part}"}
+    words = {"written": t.body, "offer": f"weigh it once, and write `{fruit} {part} … g`"}
     return Fault("packet", 0, len(t.body), words)
 
 
