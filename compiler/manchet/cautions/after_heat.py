@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.cautions.at import CautionPlace
@@ -24,6 +25,7 @@ from manchet.cautions.limits import figure
 from manchet.cautions.phrase import Wording
 from manchet.cautions.under_fat import is_from_under_fat
 from manchet.cautions.vessel import Foodstuff, FoodVessel, breads_of, vessel_called
+from manchet.formula.ranges import Range
 from manchet.larder.foods import grows_wet
 
 
@@ -53,15 +55,20 @@ def after_the_last_heat(work: Work) -> Iterator[Caution]:
 
 def is_sold_cold(work: Work, at: CautionPlace) -> bool:
     """Whether what is sold says by when and how cold, or is served soon; a `best before` is for what keeps without."""
-    formula = work.formula
+    formula, cold = work.formula, figure("cold", markets_of(work))
     if formula.serve_within is not None and formula.serve_within <= figure("served-within"):
+        return True
+    if any(kept.celsius is not None and _warmest(kept.celsius) <= cold for kept in formula.kept):
         return True
     branch = formula.branches[at.branch].sale if at.branch is not None else None
     mark = next((sale.date_mark for sale in (branch, formula.sale) if sale is not None and sale.date_mark), None)
     if mark is None or mark.word != "use by" or mark.celsius is None:
         return False
-    warmest = mark.celsius.high if mark.celsius.high is not None else mark.celsius.likely
-    return warmest <= figure("cold", markets_of(work))
+    return _warmest(mark.celsius) <= cold
+
+
+def _warmest(celsius: Range) -> Fraction:
+    return celsius.high if celsius.high is not None else celsius.likely
 
 
 def _by_step(bread: FoodVessel, last: int | None) -> dict[int, list[Foodstuff]]:

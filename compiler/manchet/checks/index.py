@@ -30,6 +30,7 @@ CHECKS = {
     'ice-not-enough': Listed('temperature', ('kitchen air',), False),
     'ice-past-a-third': Listed('temperature', ('kitchen air',), False),
     'inclusions-in-first-mix': Listed('mixing', ('class fruit', 'class nut', 'class vegetable', 'class dairy', 'class other'), False),
+    'keeps-longer-than-its-part': Listed('keeping', ('preparation',), False),
     'kept-too-long': Listed('keeping', ('good for',), False),
     'kept-too-warm': Listed('keeping', ('good for',), False),
     'kind-against-flour': Listed('composition', ('class rye flour', 'a rye loaf'), False),

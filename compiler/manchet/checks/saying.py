@@ -8,6 +8,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.formula.durations import duration as duration, span as span
+from manchet.formula.model import KeptFor
 from manchet.kitchen.model import Kitchen
 from manchet.quantities.printing import decimal, telling
 from manchet.quantities.units import in_fahrenheit
@@ -48,6 +49,11 @@ def fahrenheit(value: Fraction) -> str:
 def degrees(kitchen: Kitchen, value: Fraction) -> str:
     """A temperature as the kitchen writes its own: `26 C`, `79 F`."""
     return fahrenheit(value) if kitchen.degrees == "F" else celsius(value)
+
+
+def time_kept(kitchen: Kitchen, one: KeptFor) -> str:
+    """How long something is good for: `3 d at 4 C`, `2 h`."""
+    return duration(one.seconds) + (f" at {degrees(kitchen, one.celsius.likely)}" if one.celsius is not None else "")
 
 
 def other_warmth(kitchen: Kitchen, name: str, value: Fraction, cooler: bool) -> str:

@@ -7,6 +7,9 @@ from collections.abc import Iterable, Iterator, Mapping
 from manchet.changes.variants import full_name, rewrite_variant, variants_of, without_variants
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.formula.head import head_of, may_be_made_by_unread
+from manchet.formula.measures import celsius, seconds
+from manchet.formula.model import KeptFor
+from manchet.formula.names_taken import all_lines, names_taken
 from manchet.formula.nouns import same_noun
 from manchet.formula.ranges import Range
 from manchet.records import NamedTuple
@@ -31,6 +34,15 @@ class Offer(NamedTuple):
     is_preparation: bool = False
     is_whole: bool = True
     is_dish: bool = False
+    kept: tuple[KeptFor, ...] = ()
+    """How long it is good for, each way of keeping it."""
+    takes: frozenset[str] = frozenset()
+    """The folded names that its lines may mean."""
+
+    @property
+    def keeps(self) -> KeptFor | None:
+        """The way of keeping it for longest."""
+        return max(self.kept, key=lambda one: one.seconds, default=None)
 
     def noun(self, said: str) -> str | None:
         """The noun of the formula for that of the plan: `loaves` for `loaf`."""
@@ -82,7 +94,16 @@ def _offer_of(name: str, block: Entry, variant: Entry | None) -> Offer:
         is_preparation,
         not unsaid and not may_be_made_by_unread(entry.children),
         isinstance(block.node, nodes.BlockHead) and block.node.word == "assembly",
+        tuple(_kept(entry)),
+        frozenset(names_taken(entry)),
     )
+
+
+def _kept(block: Entry) -> Iterator[KeptFor]:
+    for entry in all_lines(block):
+        if isinstance(entry.node, nodes.GoodFor):
+            time, at = entry.node
+            yield KeptFor(seconds(time).likely, celsius(at) if at else None, entry.line.place())
 
 
 def _may_be_overall(entries: Iterable[Entry]) -> bool:

@@ -23,6 +23,10 @@ class DayClock(NamedTuple):
         """The minute at which the clock shows what a file says, rounded down."""
         return int((on_the_wall(said, self.zone, bool(said.fold)) - self.zero) // timedelta(minutes=1))
 
+    def between(self, start: datetime | None, end: datetime) -> int:
+        """Minutes from one moment to another; 0 where there is no other."""
+        return 0 if start is None else self.minute(end) - self.minute(start)
+
 
 def clock_from(said: datetime, zone: tzinfo | None) -> DayClock:
     """A clock whose minute 0 is the full hour at or before that moment."""

@@ -12,6 +12,7 @@ from manchet.day.patterns import PlanName, laid_over, left_out, plan_name, same_
 from manchet.day.people import HouseReading, vans_with_nothing
 from manchet.day.said import Plan, Want
 from manchet.day.standing import DaysSaid, StandingOrder, bread_twice, days_said
+from manchet.day.too_old import too_old
 from manchet.day.wanted import BreadWanted, ForSomebody, customer_twice, wanted_of
 from manchet.day.wants import WantReading
 from manchet.diagnostics.diagnostic import Diagnostic, Place, Severity
@@ -206,7 +207,7 @@ def _read(
         appointments=rest.appointments(lines, house.menu, [one.name for one in wanted]),
         takes_orders=takes_orders,
     )
-    reports += [*breads.reports, *rest.reports, *vans_with_nothing(departures, ordering)]
+    reports += [*breads.reports, *rest.reports, *vans_with_nothing(departures, ordering), *too_old(plan, house.menu)]
     return Outcome(plan, tuple(reports))
 
 

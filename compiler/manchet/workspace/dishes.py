@@ -11,6 +11,7 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
+from manchet.formula.names_taken import names_taken
 from manchet.formula.order_of_work import circle, users_last
 from manchet.formula.parts import DishPart, Parts
 from manchet.syntax import nodes
@@ -28,7 +29,7 @@ def bind_dishes_of(sources: DishSources, memory: Memory) -> Outcome[tuple[BoundB
     """The dishes that are asked for and those they are built on, each after what it takes. One that is built on itself is
     reported, and none of its circle is bound."""
     dishes = {fold(name_of(block)): block for block in _wanted(sources.blocks, sources.only)}
-    uses = {key: tuple(one for one in _named_in(block) if one in dishes) for key, block in dishes.items()}
+    uses = {key: tuple(one for one in names_taken(block) if one in dishes) for key, block in dishes.items()}
     reports = []
     while (order := users_last(uses)) is None:
         going_round = circle(uses)[:-1]
@@ -50,7 +51,7 @@ def _bind(
 ) -> BoundBlock:
     path = block.line.path
     kitchen = sources.kitchens.nearest(path, sources.named)
-    named = set(_named_in(block))
+    named = set(names_taken(block))
     taken = [(part, formula) for part, formula in made.values() if part.key in named or part.formula in named]
     own = Parts(tuple(part for part, _ in taken))
     known = {**sources.preparations, **{part.key: formula for part, formula in taken if formula is not None}}
@@ -66,7 +67,7 @@ def _bind(
 
 def drawn_on_by_dishes(blocks: TopBlocks, only: frozenset[str]) -> frozenset[tuple[str, int]]:
     """Path and line of the formulas that the dishes in some files are built on."""
-    named = {name for dish in _wanted(blocks, only) for name in _named_in(dish)}
+    named = {name for dish in _wanted(blocks, only) for name in names_taken(dish)}
     drawn = (block.line for block in blocks.formulas if any(name in named for name in _names_of(block)))
     return frozenset((line.path, line.number) for line in drawn)
 
@@ -87,24 +88,8 @@ def _wanted(blocks: TopBlocks, only: frozenset[str] | None) -> tuple[Entry, ...]
         key = waiting.pop()
         if key not in found:
             found[key] = known[key]
-            waiting += [name for name in _named_in(known[key]) if name in known]
+            waiting += [name for name in names_taken(known[key]) if name in known]
     return tuple(block for block in blocks.assemblies if found.get(fold(name_of(block))) is block)
-
-
-def _named_in(block: Entry) -> Iterator[str]:
-    """The folded names on the lines of a dish, and each without its last words: `causeway` of `causeway rolls`."""
-    for entry in _entries(block):
-        node = entry.node
-        for one in node.clauses if isinstance(node, nodes.StepNode) else (node,):
-            if isinstance(one, nodes.MaterialNode | nodes.AppliedClause):
-                words = fold(one.name.text).split(" ")
-                yield from (" ".join(words[:end]) for end in range(len(words), 0, -1))
-
-
-def _entries(block: Entry) -> Iterator[Entry]:
-    for entry in block.children:
-        yield entry
-        yield from _entries(entry)
 
 
 def _parts_of_block(block: BoundBlock) -> Iterator[tuple[DishPart, Formula | None]]:

@@ -177,7 +177,7 @@ class _Assembly:
             return
         self.at[work.bread, moment.key] = len(self.jobs)
         minutes = self._minutes(moment)
-        earliest, latest = self._appointed(moment) or (begins, ends - minutes)
+        earliest, latest = self._appointed(moment) or (begins, self._first_plate(work, moment) or ends - minutes)
         does = ", ".join(dict.fromkeys(part.does for part in moment.parts))
         self.jobs.append(DayJob(key, (work.bread,), does, minutes, earliest, latest, mixer=moment.mixer))
         self.moments.append(moment)
@@ -187,6 +187,18 @@ class _Assembly:
         share = 1 - self.kitchen.busy
         seconds = sum((p.seconds if p.is_machine else p.seconds / share for p in moment.parts), NOTHING)
         return max(minutes_up(seconds), 1)
+
+    def _first_plate(self, work: WorkOfDay, moment: WorkMoment) -> int | None:
+        """The minute at which the building of a dish begins at the latest: what is on it is there when the first guests are."""
+        want = self._dish_of(work.bread)
+        if want is None or want.end.not_before is None:
+            return None
+        first = next(one for one in work.moments if one.stage is moment.stage)
+        is_dish = moment.stage is next(one.work.formula.dough for one in self.breads if one.want is want)
+        return self.clock.minute(want.end.not_before) if is_dish and moment is first else None
+
+    def _dish_of(self, bread: str) -> Want | None:
+        return next((one.want for one in self.breads if one.work.formula.dish and one.want.name == bread), None)
 
     def _appointed(self, moment: WorkMoment) -> tuple[int, int] | None:
         """A fixed appointment: the step that it names begins then."""
@@ -208,10 +220,12 @@ class _Assembly:
                 before, after = self.at[work.bread, gap.before], self.at[work.bread, gap.after]
                 yield _wait(gap, before, after, self.jobs[before].minutes, moments[gap.before].seconds)
             for using in work.uses:
-                yield from self._preparation_first(using.preparation, self.at[work.bread, using.moment])
+                yield from self._preparation_first(using.preparation, self.at[work.bread, using.moment], work.bread)
 
-    def _preparation_first(self, key: str, user: int) -> Iterator[DayWait]:
-        """A preparation is made before it is used, and no sooner than it keeps."""
+    def _preparation_first(self, key: str, user: int, bread: str) -> Iterator[DayWait]:
+        """A preparation is made before it is used, and no sooner than it keeps: on a dish up to the last plate."""
+        want = self._dish_of(bread)
+        served = 0 if want is None else self.clock.between(want.end.not_before, want.end.by)
         for work in (*self.preparations, *(one.work for one in self.breads)):
             if fold(work.formula.name) != self._made_by(key):
                 continue
@@ -221,7 +235,7 @@ class _Assembly:
                 last = self.at[made.bread, end.moment]
                 least = self.jobs[last].minutes + minutes_up(end.cools)
                 most = least + self._keeps(work) if good is None else minutes_down(good.seconds)
-                yield DayWait(last, user, least, max(most, least), what=work.formula.name)
+                yield DayWait(last, user, least, max(most - served, least), what=work.formula.name)
 
     def _made_by(self, key: str) -> str:
         """The folded name of what makes a thing that a work uses: of a dish's rolls the formula that makes rolls and loaves."""
