@@ -162,6 +162,7 @@ REPORTS = {
     'market-unknown': ('error', 'larder/reports'),
     'measure-of-no-country': ('error', 'larder/reports'),
     'measured-by-spoon': ('warning', 'larder/reports'),
+    'merge-unfinished': ('error', 'source/reports'),
     'minutes-for-hours': ('warning', 'checks/fermentation'),
     'missing-unit': ('error', 'syntax/reports'),
     'mix-too-hot-for-yeast': ('error', 'checks/temperature'),

@@ -14,6 +14,7 @@ from manchet.normal.columns import column_of
 from manchet.normal.line import normal_line
 from manchet.source.mending import mend
 from manchet.source.text import Line, SourceText
+from manchet.source.unmerged import is_unmerged
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import (
     BlockHead,
@@ -38,6 +39,8 @@ MOST_ROUNDS = 100
 def normal_text(source: SourceText, words: str = "") -> str:
     """The text in its normal form, in the English of a house's `words` ("American", else British). In time linear in its
     length, as many times as there are rounds of fixes. Never raises."""
+    if is_unmerged(source.text):
+        return source.text  # whoever joins the two versions finds them as git left them
     american = words == "American"
     text, read = source, parse(source, ALL)
     for _ in range(MOST_ROUNDS):

@@ -10,6 +10,7 @@ from typing import Any
 from manchet.diagnostics.diagnostic import Diagnostic, Edit
 from manchet.diagnostics.outcome import Outcome
 from manchet.source.text import Line, SourceText, lines_of
+from manchet.source.unmerged import is_unmerged, ours_of, reports_of_unmerged
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.line import read_line
@@ -87,8 +88,15 @@ class _Reports:
 
 def parse(source: SourceText, most: int = MOST_REPORTS) -> Outcome[File]:
     """The tree of a file, and a report for each of its mistakes, of `most` of them in full; in time linear in its length.
-    Never raises."""
+    Of a half-finished merge our version is the tree, and nothing but the merge is reported. Never raises."""
     lines = lines_of(source)
+    if is_unmerged(source.text) and (unmerged := reports_of_unmerged(lines)):
+        tree = _tree(ours_of(lines), source.path, most).value
+        return Outcome(tree._replace(lines=lines), unmerged)
+    return _tree(lines, source.path, most)
+
+
+def _tree(lines: tuple[Line, ...], path: str, most: int) -> Outcome[File]:
     reports = _Reports(most)
     root = _Open(None, None, -1, "top")
     stack = [root]
@@ -173,7 +181,7 @@ def parse(source: SourceText, most: int = MOST_REPORTS) -> Outcome[File]:
         stack.append(_Open(line, node, depth, context))
     while len(stack) > 1:
         reports.add(*_close(stack))
-    return Outcome(File(source.path, lines, tuple(root.children), tuple(contexts)), reports.all())
+    return Outcome(File(path, lines, tuple(root.children), tuple(contexts)), reports.all())
 
 
 def _diagnosis(trouble: LineTrouble, odd: bool, line: Line, above: list[_Open]) -> Fault | None:

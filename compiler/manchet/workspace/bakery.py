@@ -15,6 +15,7 @@ from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder, builtin
 from manchet.source.text import SourceText
+from manchet.source.unmerged import UNMERGED
 from manchet.syntax.parsed_headings import name_of
 from manchet.workspace.bound_formula import BoundFormula, known_preparations
 from manchet.workspace.changes import NO_CHANGES, Changes
@@ -73,6 +74,9 @@ class Bakery:
     def _in_order(self, reading: ReadSoFar) -> tuple[Diagnostic, ...]:
         only = reading.only
         wanted = (r for r in reading.reports if only is None or r.place.path in only or r.severity is Severity.ERROR)
+        unmerged = {one.place.path for one in reading.reports if one.name == UNMERGED}
+        if unmerged:
+            wanted = (one for one in wanted if one.name == UNMERGED or one.place.path not in unmerged)
         return tuple(sorted(dict.fromkeys(wanted), key=_by_place))
 
     def plans_on(self, day: date) -> tuple[Plan, ...]:

@@ -16,6 +16,7 @@ from manchet.formula.model import Formula
 from manchet.larder.book import Larder, builtin
 from manchet.records import NamedTuple
 from manchet.source.text import Line, SourceText
+from manchet.source.unmerged import UNMERGED
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.parser import parse
@@ -88,7 +89,7 @@ class ParsedFile(NamedTuple):
     file: File
     blocks: TopBlocks
     unread: frozenset[Line]
-    """The headings that could not be read."""
+    """The headings that could not be read; of a half-finished merge, all of them."""
     reports: tuple[Diagnostic, ...]
 
 
@@ -308,7 +309,8 @@ def _parse(source: SourceText) -> ParsedFile:
 
 def _parsed(source: SourceText) -> ParsedFile:
     file, reports = parse(source)
-    unread = frozenset(entry.line for entry in file.entries if isinstance(entry.node, nodes.Unread))
+    unmerged = any(one.name == UNMERGED for one in reports)
+    unread = frozenset(entry.line for entry in file.entries if unmerged or isinstance(entry.node, nodes.Unread))
     return ParsedFile(file, blocks_of(file), unread, reports)
 
 
