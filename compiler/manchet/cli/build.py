@@ -61,7 +61,7 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--against",
         metavar="REV",
-        help="write nothing: list what has changed since a commit: list, allergens, nutrition, weight, price and cost",
+        help="write nothing; say what has changed since a commit in ingredients, allergens, nutrition, weight, price and cost",
     )
     processes(parser)
 

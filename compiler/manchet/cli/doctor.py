@@ -2,6 +2,9 @@
 
 One line for each thing manchet needs: whether it is there, what it is for, and what to type if it is not. Exits with
 status 4 if something is missing.
+
+`--git` is about the clone this folder is in: it shows what git has to be told so that changes and merges of formulas read well,
+and writes that into this clone's own settings. Nothing of it is committed; git never takes commands from a repository.
 """
 
 from __future__ import annotations
@@ -13,7 +16,7 @@ from collections.abc import Callable
 from manchet.cli.status import FINE, MISSING
 from manchet.records import NamedTuple
 
-EXAMPLES = ("manchet doctor",)
+EXAMPLES = ("manchet doctor", "manchet doctor --git")
 
 
 class Finding(NamedTuple):
@@ -26,10 +29,14 @@ class Finding(NamedTuple):
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
-    """It takes none."""
+    parser.add_argument(
+        "--git", action="store_true", help="show and write the settings of this clone's git for .bake files"
+    )
 
 
 def run(options: argparse.Namespace) -> int:
+    if options.git:
+        return _set_git_up()
     findings = [finding for look in LOOKS for finding in look()]
     longest = max(len(finding.what) for finding in findings)
     for finding in findings:
@@ -39,6 +46,22 @@ def run(options: argparse.Namespace) -> int:
     missing = sum(finding.state == "missing" for finding in findings)
     print("everything is there" if not missing else f"{missing} missing")
     return MISSING if missing else FINE
+
+
+def _set_git_up() -> int:
+    from manchet.workspace.git_settings import ATTRIBUTES, SETTINGS, git_state, write_git_settings
+
+    before = git_state(".")
+    for one in SETTINGS:
+        print(f"git config {one.key} '{one.value}'")
+        print(f"    {one.does}{'; set already' if one.key in before.has else ''}")
+    write_git_settings(".")
+    print("written into this clone's own settings" if len(before.has) < len(SETTINGS) else "nothing to write")
+    if not before.attributes:
+        print(
+            f"\n.gitattributes does not send .bake files there yet: add this line to it, and commit it\n    {ATTRIBUTES}"
+        )
+    return FINE
 
 
 def _python() -> list[Finding]:

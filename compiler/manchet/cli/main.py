@@ -19,6 +19,7 @@ COMMANDS = {
     "watch": "rebuild whenever a file is saved",
     "plan": "plan a day: who does what when, and what is in the oven",
     "tidy": "write files in their normal form",
+    "merge": "join two versions of a file, as git does when it merges",
     "figures": "print a formula's figures as text, JSON or CSV",
     "trace": "show where a figure comes from",
     "where": "show where an ingredient, a preparation or a tin is used",

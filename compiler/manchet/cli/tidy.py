@@ -2,7 +2,8 @@
 
 With no name given, tidies every file in this folder and below; with - reads standard input and writes standard output. What a
 file says never changes, and its remarks stay. A line that cannot be read is left as it is, so a file with mistakes can be
-tidied too. `proof` or `prove`, `pan` or `tin` follows the `words` line of the nearest kitchen; without a kitchen, British.
+tidied too. `--stdout` writes the normal form of one file to standard output and leaves the file alone, as git wants it to show
+changes. `proof` or `prove`, `pan` or `tin` follows the `words` line of the nearest kitchen; without a kitchen, British.
 """
 
 from __future__ import annotations
@@ -26,6 +27,7 @@ EXAMPLES = (
     "manchet tidy --check",
     "manchet tidy recipes --diff",
     "manchet tidy - < tern-loaf.bake",
+    "manchet tidy --stdout tern-loaf.bake",
 )
 INPUT = "standard input"
 
@@ -38,6 +40,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
         "--check", action="store_true", help="write nothing; exit with status 1 if a file is not in normal form"
     )
     parser.add_argument("--diff", action="store_true", help="write nothing; show the lines that would change")
+    parser.add_argument(
+        "--stdout", action="store_true", help="write the normal form of one file to standard output, not into the file"
+    )
 
 
 def run(options: argparse.Namespace) -> int:
@@ -49,6 +54,8 @@ def run(options: argparse.Namespace) -> int:
 
     if "-" in options.what:
         return _standard_input(options)
+    if options.stdout:
+        return _one_to_standard_output(options)
     files: list[TidyFile] = []
     reports: list[Diagnostic] = []
     for selection in selections(options.what):
@@ -107,6 +114,23 @@ def _standard_input(options: argparse.Namespace) -> int:
     elif not file.was_tidy:
         sys.stdout.writelines(f"{line}\n" for line in _shown(file, options))
     return ERRORS if options.check and not file.was_tidy else FINE
+
+
+def _one_to_standard_output(options: argparse.Namespace) -> int:
+    """A file of any name, in the English of the folder the command runs in: git hands over a copy without a house around it.
+    What is no text is written as it is."""
+    from manchet.source.files import bytes_of
+    from manchet.workspace.tidying import tidy_bytes, words_here
+
+    if len(options.what) != 1 or options.check or options.diff:
+        raise Unknown("--stdout is for one file, without --check or --diff", "manchet tidy --stdout tern-loaf.bake")
+    (name,) = options.what
+    data = bytes_of(name, name)
+    if data.value is None:
+        raise Unknown(f"{name}: {data.diagnostics[0].message}", data.diagnostics[0].help)
+    tidy = tidy_bytes(name, data.value, words_here()).value
+    _put_out(data.value if tidy is None else tidy)
+    return FINE
 
 
 def _put_out(data: bytes) -> None:

@@ -63,10 +63,15 @@ def tidy_bytes(path: str, data: bytes, words: str) -> Outcome[bytes | None]:
 
 def words_here() -> str:
     """The English of a file that would lie in the folder the command runs in."""
-    here = os.path.realpath(os.getcwd())
-    premises = premises_of(os.path.join(here, "-"))
-    inside = os.path.relpath(here, premises.root).replace(os.sep, "/")
-    return _kitchens(OpenBakery(premises).files).nearest("" if inside == "." else f"{inside}/").words
+    return words_at("-")
+
+
+def words_at(path: str) -> str:
+    """The English of a file that lies, or would lie, there."""
+    place = os.path.realpath(path)
+    premises = premises_of(place)
+    inside = os.path.relpath(place, premises.root).replace(os.sep, "/")
+    return _kitchens(OpenBakery(premises).files).nearest(inside).words
 
 
 def _kitchens(files: Iterable[Raw]) -> Kitchens:
