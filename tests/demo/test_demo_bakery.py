@@ -37,13 +37,13 @@ def test_only_honest_notes() -> None:
     assert {d.name for d in notes} == HONEST_NOTES
 
 
-def test_ten_formulas_three_preparations_three_kitchens_four_plans() -> None:
+def test_ten_formulas_three_preparations_three_kitchens_five_plans() -> None:
     demo = _demo()
     formulas = [formula for formula in demo.formulas if not formula.preparation]
     assert len(formulas) >= 10
     assert len(demo.formulas) - len(formulas) >= 3
     assert len(demo.kitchens) == 3
-    assert len(demo.plans) == 4
+    assert len(demo.plans) == 5
     assert len({formula.kind for formula in formulas}) >= 10
     assert {formula.way for formula in formulas} == set(type(formulas[0].way))
 

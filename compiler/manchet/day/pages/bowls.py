@@ -47,6 +47,8 @@ def sittings(plan: DayPlan, system: System = System.METRIC) -> tuple[WeighingSit
             continue
         breads = plan.day.jobs[job].breads
         for bread in breads:
+            if works[bread].formula.dish and moment.stage == works[bread].dough.stage:
+                continue  # a plate is built by count, on its own sheet
             key = (bread, moment.stage.key)
             if key in seen:
                 shift, bowl = found[seen[key]]

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from manchet.day.pages.day_plan import DayPlan
+from manchet.day.pages.day_plan import DayPlan, works_of
+from manchet.day.said import Finish
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import DIVIDES
@@ -21,9 +22,12 @@ class Dividing(NamedTuple):
 def dividings(plan: DayPlan) -> tuple[Dividing, ...]:
     """By the clock."""
     found = []
+    works = works_of(plan)
     for job, moment in enumerate(plan.of.moments):
         before = Fraction(0)
-        for part in () if moment is None else moment.parts:
+        if moment is None or works[moment.bread].formula.preparation:
+            continue
+        for part in moment.parts:
             if part.step is not None and part.step.verb in DIVIDES:
                 found.append(Dividing(job, plan.begins(job) + int(before // 60)))
             before += part.seconds
@@ -41,6 +45,8 @@ class PackedFor(NamedTuple):
     spare: Fraction
     by: int
     """When it is wanted, in minutes of the day."""
+    begins: int
+    """When the first of it is wanted: of a dish that is served for some hours another time."""
 
 
 def pieces_to_pack(plan: DayPlan) -> tuple[PackedFor, ...]:
@@ -57,7 +63,9 @@ def pieces_to_pack(plan: DayPlan) -> tuple[PackedFor, ...]:
                         each[order.customer] = each.get(order.customer, Fraction(0)) + some
             spare = sum((some for some, of in want.spare if same_noun(of, noun)), Fraction(0))
             by = plan.of.clock.minute(want.end.by)
-            found.append(PackedFor(want.name, noun, number, tuple(each.items()), spare, by))
+            first = want.end.not_before if want.end.how is Finish.SERVED else None
+            begins = by if first is None else plan.of.clock.minute(first)
+            found.append(PackedFor(want.name, noun, number, tuple(each.items()), spare, by, begins))
     return tuple(found)
 
 

@@ -38,6 +38,10 @@ class WallTime(NamedTuple):
         one, other = self.clock(first), self.clock(last)
         return one if one == other else self.m.words.say("day.span", one, other)
 
+    def moments(self, first: int, last: int) -> str:
+        """`Fri 12:00 – 14:00`, or one moment where both are alike."""
+        return self.moment(first).replace(self.clock(first), self.span(first, last))
+
     def minutes(self, minutes: int) -> str:
         """`35 min`, `2 h 5 min`"""
         return self.m.duration(Fraction(minutes * 60))

@@ -144,6 +144,8 @@ class JobWords(NamedTuple):
         for part in moment.parts:
             if part.does == SET:
                 yield WorkClause(self._next_heat(job), strong=True)
+            elif part.does == "weigh" and work.formula.dish and moment.stage == work.dough.stage:
+                yield WorkClause(self.m.words.say("day_does.lay", self._laid(work)))
             elif part.step is None:
                 yield self._unwritten(job, part)
             elif (said := self._step(part.step, moment, work)).do:
@@ -153,6 +155,9 @@ class JobWords(NamedTuple):
     def _unwritten(self, job: int, part: MomentPart) -> WorkClause:
         words, day = self.m.words, self.plan.day
         load = next((load for load in day.loads if job in (load.put, load.take)), None)
+        if part.does in ("load", "take out") and load is not None and not load.pieces:
+            heat = self._floor(load) if part.does == "load" else ""
+            return WorkClause(words["day_does." + part.does], heat, strong=True)
         if part.does in ("load", "take out") and load is not None:
             alike = [one for one in day.loads if one.bread == load.bread and same_noun(one.noun, load.noun)]
             all_of = sum(one.pieces for one in alike)
@@ -165,6 +170,13 @@ class JobWords(NamedTuple):
         number, of = self._counted(job, part.does)
         said = words.known("day_does", part.does) or wording.verb_alone(part.does, self.m)
         return WorkClause(words.say("day.counted", said, str(number), str(of)) if of > 1 else said)
+
+    def _laid(self, work: Work) -> str:
+        """`Ebb rye 2 slices each`: what a dish is built on."""
+        plates = work.batch.pieces[0].number
+        lines = ((one.portion, one.grams / plates) for one in work.dough.weighed)
+        said = ((one.name, wording.amount_each(one.counted, grams, True, self.m)) for one, grams in lines)
+        return ", ".join(f"{name} {amount}" for name, amount in said)
 
     def _floor(self, load: DayLoad) -> str:
         """`floor about 270 °C` of an oven that falls, `at 230 °C` of one that is set."""

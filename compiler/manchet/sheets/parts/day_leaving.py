@@ -24,7 +24,11 @@ def before_you_go(plan: DayPlan, shift: int, m: Measures) -> tuple[str, ...]:
     for wait in left.stands:
         line = words.line(wait.before)
         whose = " ".join(filter(None, (line.bread, line.stage)))
-        said.append(m.words.say("go.stands", whose, waits_said(wait.what, m), wall.moment(plan.begins(wait.after))))
+        until = wall.moment(plan.begins(wait.after))
+        if wait.what == line.bread:
+            said.append(m.words.say("go.for", whose, words.line(wait.after).bread, until))
+        else:
+            said.append(m.words.say("go.stands", whose, waits_said(wait.what, m), until))
     said += [fire_laid(plan, fire, m) for fire in left.fires]
     if left.next_shift >= 0:
         clock = wall.moment(plan.begins(left.next_job))

@@ -53,7 +53,9 @@ def _late(plan: DayPlan, one: RunningLate, m: Measures) -> LateJobs:
     wall, say = WallTime(plan, m), m.words.say
     if not one.minutes:
         return LateJobs(say("day.from", wall.clock(one.first)), m.words["day.nothing_gives"])
-    gives = say("day.up_to", wall.minutes(one.minutes), waits_said(one.shorter, m))
+    late = wall.minutes(one.minutes)
+    stands_ready = one.shorter == one.bread
+    gives = say("day.ready_for_it", late) if stands_ready else say("day.up_to", late, waits_said(one.shorter, m))
     if one.may:
         gives = say("day.look_first", gives, waits_said(one.before, m), wall.minutes(one.may))
     return LateJobs(wall.span(one.first, one.last), gives)

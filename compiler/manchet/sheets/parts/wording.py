@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.formula.bake_events import BakeEvent
-from manchet.formula.model import Folds, Goes, Range, Reach, Step, Who
+from manchet.formula.model import CountedAmount, Folds, Goes, Range, Reach, Step, Who
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.views import BakePhase, Box
 from manchet.syntax.vocabulary import VERB
@@ -73,11 +73,22 @@ def what_is_applied(step: Step, m: Measures) -> tuple[str, str]:
     if step.applied is None:
         return "", ""
     a = step.applied
-    amount = m.words.say("say.each" if a.each else "say.in_all", m.each(a.grams))
+    amount = amount_each(a.counted, a.grams, a.each, m)
     if step.verb == "grease":
         onto = (m.words.known("nouns", a.onto) or a.onto) if a.onto else ""
         return f"{onto} {m.words.say('say.with', a.name)}".strip(), amount
     return f"{m.words['where.in']} {a.name}" if VERB[step.verb].may_touch else a.name, amount
+
+
+def amount_each(counted: CountedAmount | None, grams: Fraction, each: bool, m: Measures) -> str:
+    """`6 g each`, `90 g in all`; of what is counted `2 slices each`, `2 each`."""
+    amount = m.each(grams)
+    if counted is not None:
+        number = grams / counted.grams
+        amount = m.plain(single(number), 2)
+        if counted.unit == "slices":
+            amount = f"{amount} {m.words['say.slice' if number == 1 else 'say.slices']}"
+    return m.words.say("say.each" if each else "say.in_all", amount)
 
 
 def place(step: Step, m: Measures) -> list[str]:

@@ -57,9 +57,12 @@ def _sentence(said: Iterator[str]) -> str:
 
 def _makes(plan: DayPlan, wall: WallTime) -> Iterator[str]:
     say = wall.m.words.say
-    pieces = sum(end.pieces for end in plan.day.ends)
-    breads = [one for one in plan.of.breads if not one.work.formula.preparation]
-    yield say("chart.makes", str(len(breads)), str(pieces))
+    breads = {one.want.name for one in plan.of.breads if not one.work.formula.preparation}
+    dishes = {one.want.name for one in plan.of.breads if one.work.formula.dish}
+    for one, several, made in (("chart.bread", "chart.breads", breads), ("chart.dish", "chart.dishes", dishes)):
+        pieces = str(sum(end.pieces for end in plan.day.ends if end.bread in made))
+        if made:
+            yield say(one, pieces) if len(made) == 1 else say(several, str(len(made)), pieces)
     for departure in plan.said.departures:
         yield say("chart.leaves", departure.name, wall.moment(plan.of.clock.minute(departure.at)))
     names = dict.fromkeys(shift.name for shift in plan.day.shifts)

@@ -153,7 +153,7 @@ def _row(plan: DayPlan, one: OvenDay, row: OvenLoad, m: Measures) -> OvenRow:
         clock=wall.clock(row.into),
         floor="" if row.floor is None else _fives(row.floor, m),
         bread=load.bread,
-        pieces=number_beside(load.bread, load.pieces, load.noun),
+        pieces=number_beside(load.bread, load.pieces, load.noun) if load.pieces else "",
         deck=say("day.deck", str(plan.timetable.decks[row.load] + 1)) if one.oven.decks > 1 else "",
         beside=say("loads.beside", m.words["day.and"].join(map(str, row.beside))) if row.beside else "",
         bounds=" · ".join(bounds),

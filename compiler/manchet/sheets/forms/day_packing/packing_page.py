@@ -39,7 +39,7 @@ def packing_page(plan: DayPlan, issue: Issue, house: House) -> PackingPage:
         language=words["language"],
         paper=house.paper,
         running=running_head(plan.said.name, "", issue),
-        divide=tuple(_divide(plan, one, works, m) for one in dividings(plan)),
+        divide=_with_days([_divide(plan, one, works, m) for one in dividings(plan)]),
         customers=tuple(PackedCustomer(name, wall.moment(at)) for name, at in who),
         has_spare=has_spare,
         pack=tuple(_pack(row, [name for name, _ in who], wall) for row in rows),
@@ -48,7 +48,7 @@ def packing_page(plan: DayPlan, issue: Issue, house: House) -> PackingPage:
 
 
 def _divide(plan: DayPlan, one: Dividing, works: dict[str, Work], m: Measures) -> DoughDivided:
-    moment = plan.of.moments[one.job]
+    wall, moment = WallTime(plan, m), plan.of.moments[one.job]
     assert moment is not None
     work = works[moment.bread]
     mixes = work.mixes.number
@@ -59,13 +59,22 @@ def _divide(plan: DayPlan, one: Dividing, works: dict[str, Work], m: Measures) -
             count = m.words.say("packing.piece", m.plain(single(number), 1), str(m.piece(piece.grams)))
             pieces.append(m.words.say("packing.with_noun", count, noun_for(number, piece.noun)))
     return DoughDivided(
-        clock=WallTime(plan, m).clock(one.minute),
+        clock=wall.clock(one.minute),
+        day=wall.weekday(one.minute),
         bread=moment.bread,
         mix=m.words.say("packing.mix", str(moment.mix), str(mixes)) if moment.mix and mixes > 1 else "",
         dough=str(m.weight(work.batch.divided / (mixes if moment.mix else 1), TENS, in_kg=_is_large(works))),
         pieces=tuple(pieces),
         to=_to(work, m),
     )
+
+
+def _with_days(rows: list[DoughDivided]) -> tuple[DoughDivided, ...]:
+    """The weekday stands where it is another than in the row before; nowhere on the page of one day."""
+    if len({row.day for row in rows}) <= 1:
+        return tuple(row._replace(day="") for row in rows)
+    before = ["", *(row.day for row in rows)]
+    return tuple(row._replace(day="" if row.day == last else row.day) for row, last in zip(rows, before, strict=False))
 
 
 def _is_large(works: dict[str, Work]) -> bool:
@@ -102,7 +111,7 @@ def _pack(row: PackedFor, who: list[str], wall: WallTime) -> PackRow:
         cells=tuple(PackCell(_number(each.get(name, Fraction(0)), m)) for name in who),
         spare=_number(row.spare, m),
         in_all=_number(row.number, m),
-        by=wall.moment(row.by),
+        by=wall.moments(row.begins, row.by),
     )
 
 

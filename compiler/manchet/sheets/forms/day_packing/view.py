@@ -20,6 +20,8 @@ class DoughDivided(NamedTuple):
     """`16 × 850 g loaves`"""
     to: str
     """Where they go: `shape round, rest, shape long, on linen`."""
+    day: str = ""
+    """The weekday, where it is another than of the dough before; "" on the page of one day."""
 
 
 class PackCell(NamedTuple):

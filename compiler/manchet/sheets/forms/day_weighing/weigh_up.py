@@ -57,13 +57,21 @@ def _bowl(one: BowlOfDay, wall: WallTime) -> DayBowl:
     return DayBowl(
         clocks=tuple(wall.clock(minute) for minute in one.wanted),
         bread=work.formula.name,
-        stage=m.words["kinds.dough"] if is_dough else stage.stage.name or stage.stage.word,
+        stage=_stage_of(one, is_dough, m),
         note=", ".join(notes),
         rows=bowl.rows(held=False),
         later=bowl.later(),
         holds=_holds(bowl, m),
         cautions=cautions_of_stage(cautions_of(work), stage.stage.key, m),
     )
+
+
+def _stage_of(one: BowlOfDay, is_dough: bool, m: Measures) -> str:
+    """ "" of a preparation: its name is said, and it is no dough."""
+    stage = one.table.making.stage.stage
+    if is_dough:
+        return "" if one.work.formula.preparation else m.words["kinds.dough"]
+    return stage.name or stage.word
 
 
 def _holds(bowl: Bowl, m: Measures) -> str:
