@@ -48,8 +48,8 @@ def test_slices_are_laid_out_and_not_weighed() -> None:
 
 def test_what_is_made_ahead_says_for_whom() -> None:
     text = str(shift_pages(lunch(), ISSUE, METRIC))
-    assert "celeriac under oil: for Herring on rye, Fri 12:00" in text
-    assert "shorter celeriac" not in text
+    assert "Ebb rye: for Herring on rye, Fri 12:00" in text
+    assert "shorter Ebb rye" not in text
 
 
 def test_no_pieces_are_none_and_not_nought() -> None:
