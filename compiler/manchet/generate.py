@@ -33,6 +33,7 @@ def all_generated() -> tuple[Generated, ...]:
         Generated(PACKAGE / "cautions" / "hazards.py", _hazards),
         Generated(PACKAGE / "cautions" / "limit_figures.py", _caution_limits),
         Generated(PACKAGE / "sheets" / "sheet.schema.json", _schema),
+        Generated(GRAMMAR / "editors" / "bake.tmLanguage", _colours),
         Generated(PROJECT, _packages),
     )
 
@@ -83,6 +84,14 @@ def _caution_limits() -> str:
     from manchet.cautions.literals import limits_module_of
 
     return limits_module_of(_text(PACKAGE / "cautions" / "limits.toml"))
+
+
+def _colours() -> str:
+    """The same colours in the notation that Sublime Text reads: a property list."""
+    import json
+    import plistlib
+
+    return plistlib.dumps(json.loads(_text(GRAMMAR / "editors" / "bake.tmLanguage.json")), sort_keys=False).decode()
 
 
 def _schema() -> str:
