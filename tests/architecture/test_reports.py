@@ -55,8 +55,9 @@ def test_how_grave_a_report_is_stands_in_its_case_alone() -> None:
     }
 
 
-RESULTS = frozenset({"Diagnostic", "Iterator[Diagnostic]", "tuple[Diagnostic, ...]"})
-"""One report that is made, reports out of an iterator, or the reports of a piece of work that is done."""
+RESULTS = frozenset({"Diagnostic", "Iterator[Diagnostic]", "tuple[Diagnostic, ...]", "lsp.Diagnostic"})
+"""One report that is made, reports out of an iterator, or the reports of a piece of work that is done; and what an editor is
+told of one."""
 
 
 def test_a_report_travels_in_an_iterator_or_beside_its_value_in_an_outcome() -> None:

@@ -24,6 +24,7 @@ COMMANDS = {
     "trace": "show where a figure comes from",
     "where": "show where an ingredient, a preparation or a tin is used",
     "explain": "explain a report and how to put it right",
+    "editor": "serve an editor: reports, fixes, figures as you type",
     "new": "start a formula, or import one from a table",
     "doctor": "show what is installed on this machine and what is missing",
     "completion": "print a completion script for your shell",

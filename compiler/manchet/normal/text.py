@@ -52,6 +52,16 @@ def normal_text(source: SourceText, words: str = "") -> str:
     return text.text
 
 
+def normal_row(file: File, number: int, american: bool = False) -> str:
+    """The line of this number (from 1) in its normal form, without its end; as it is where it cannot be read."""
+    per_100_g = False
+    for line, context in zip(file.lines[: number - 1], file.contexts, strict=False):
+        if context == "entry":
+            per_100_g = _opens_per_100_g(line, context)
+    line, context = file.lines[number - 1], file.contexts[number - 1]
+    return _row(line, context, per_100_g, american).text
+
+
 def _if_it_says_the_same(text: SourceText, read: Outcome[File], changed: str) -> tuple[SourceText, Outcome[File]]:
     if changed == text.text:
         return text, read
@@ -84,11 +94,15 @@ def _laid_out(file: File, american: bool) -> str:
     per_100_g = False
     for line, context in zip(file.lines, file.contexts, strict=True):
         if context == "entry":
-            node = read_line(line.body, context).node
-            per_100_g = isinstance(node, Setting) and node.key == "per 100 g"
+            per_100_g = _opens_per_100_g(line, context)
         rows.append(_row(line, context, per_100_g, american))
     lines = well_spaced(rows)
     return "\n".join([*lines, ""]) if lines else ""
+
+
+def _opens_per_100_g(line: Line, context: str) -> bool:
+    node = read_line(line.body, context).node
+    return isinstance(node, Setting) and node.key == "per 100 g"
 
 
 def _row(line: Line, context: str, per_100_g: bool, american: bool) -> LaidLine:

@@ -27,6 +27,8 @@ if TYPE_CHECKING:
     from manchet.batch.order import Order
     from manchet.batch.work import Work
     from manchet.formula.model import Formula
+    from manchet.source.text import SourceText
+    from manchet.syntax.nodes import File
     from manchet.workspace.bakery import Bakery
 
 
@@ -112,11 +114,18 @@ class OpenBakery:
 
             paths = self.needed(only)
             needed = [file for file in self.files if file.path in paths]
-            texts = [self._memory.answer(("text", f.path), f.data, lambda f=f: text_of(f.path, f.data)) for f in needed]  # type: ignore[misc]
+            texts = [self._text(file) for file in needed]
             sources = (one.value for one in texts if one.value is not None)
             unreadable = tuple(report for one in texts for report in one.diagnostics)
             self._read[key] = read(sources, only, kitchen, changes, self._memory, unreadable, self.names)
         return self._read[key]
+
+    def tree(self, path: str) -> File | None:
+        """A file as it is now, parsed; None where there is no such file, or it is no text."""
+        from manchet.workspace.passes import parsed_file
+
+        text = next((self._text(file).value for file in self.files if file.path == path), None)
+        return None if text is None else parsed_file(text, self._memory).file
 
     def reports(self, paths: Iterable[str] | None = None, kitchen: str = "") -> tuple[Diagnostic, ...]:
         """What reading and checking say of these files, or of all."""
@@ -145,6 +154,9 @@ class OpenBakery:
     def shared(self) -> tuple[tuple[str, Block], ...]:
         """The blocks that formulas in other files can draw on or clash with, and the path of each."""
         return self._state.shared
+
+    def _text(self, file: Raw) -> Outcome[SourceText | None]:
+        return self._memory.answer(("text", file.path), file.data, lambda: text_of(file.path, file.data))
 
     def _changed(self) -> None:
         gone = {file.path for file in self.files}

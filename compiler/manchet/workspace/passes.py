@@ -95,10 +95,7 @@ class ParsedFile(NamedTuple):
 
 def parse_texts(reading: ReadSoFar, memory: Memory) -> ReadSoFar:
     """Each text becomes lines, each line is read by itself, and indentation makes a tree of them."""
-    parsed = tuple(
-        memory.answer(("file", source.path), source, lambda source=source: _parse(source))  # type: ignore[misc]
-        for source in reading.sources
-    )
+    parsed = tuple(parsed_file(source, memory) for source in reading.sources)
     return reading._replace(parsed=parsed).reporting(one for each in parsed for one in each.reports)
 
 
@@ -298,6 +295,11 @@ def _shared(entries: Sequence[Entry], what: str, read: Callable[[], Outcome[T]],
         return read()
     broke_off = f"this {what} and others could not be read to the end"
     return kept_to(entries[0].line.place(), broke_off, read, lambda fault: Outcome(nothing, (fault,)))
+
+
+def parsed_file(source: SourceText, memory: Memory) -> ParsedFile:
+    """A text as it is parsed, once for the same text."""
+    return memory.answer(("file", source.path), source, lambda: _parse(source))
 
 
 def _parse(source: SourceText) -> ParsedFile:

@@ -1,0 +1,85 @@
+"""The talk itself: how it begins, in which units it counts, and how it ends."""
+
+from __future__ import annotations
+
+import subprocess
+import sys
+from pathlib import Path
+
+from editor.client import ABLE, client
+from editor.houses import LOAF, write_house
+
+
+def test_columns_are_counted_in_utf_16(tmp_path: Path) -> None:
+    """A character beyond the basic plane takes two units, before the line and on it."""
+    text = "# 🥖 𝒶\n" + LOAF.replace("white flour ", '"🥐 𝒶 flower" ')
+    with client(write_house(tmp_path)) as editor:
+        (report,) = editor.open("breads/plain.bake", text)
+        start, end = report["range"]["start"], report["range"]["end"]
+        line = text.split("\n")[start["line"]]
+        marked = line.encode("utf-16-le")[2 * start["character"] : 2 * end["character"]].decode("utf-16-le")
+        assert marked == '"🥐 𝒶 flower"'
+
+
+def test_columns_are_counted_as_the_client_wishes(tmp_path: Path) -> None:
+    text = LOAF.replace("white flour ", '"🥐 flower" ')
+    able = {**ABLE, "general": {"positionEncodings": ["utf-32", "utf-16"]}}
+    with client(write_house(tmp_path), able=able) as editor:
+        (report,) = editor.open("breads/plain.bake", text)
+        start, end = report["range"]["start"], report["range"]["end"]
+        assert text.split("\n")[start["line"]][start["character"] : end["character"]] == '"🥐 flower"'
+
+
+def test_lines_end_where_the_protocol_ends_them(tmp_path: Path) -> None:
+    """And at no other character, whatever some libraries take for the end of a line."""
+    text = "# a\u2028b\x0bc\x0cd\x85e\r\n\r" + LOAF.replace("white flour ", "whit flower ")
+    with client(write_house(tmp_path)) as editor:
+        reports = editor.open("breads/plain.bake", text)
+        unknown = [one for one in reports if one["code"] == "unknown-ingredient"]
+        assert [one["range"]["start"]["line"] for one in unknown] == [7]
+
+
+def test_a_half_typed_file_is_answered(tmp_path: Path) -> None:
+    """Every beginning of a file, a character more each time, and what follows it."""
+    with client(write_house(tmp_path)) as editor:
+        editor.open("breads/plain.bake", "")
+        for end in range(0, len(LOAF), 7):
+            editor.type("breads/plain.bake", LOAF[:end])
+        for odd in ("\ud83e", "\0", "\ufeff" + LOAF, "\t\t\t", '"', "formula", "  " * 100 + "x", "\r\r\n\n"):
+            editor.type("breads/plain.bake", odd)
+        assert editor.type("breads/plain.bake", LOAF) == []
+        assert [one for one in editor.asked if one["method"] == "window/logMessage"] == []
+
+
+def test_it_ends_when_it_is_asked_to(tmp_path: Path) -> None:
+    with client(write_house(tmp_path)) as editor:
+        editor.open("breads/plain.bake")
+        assert editor.close() == 0
+        assert editor.process.stderr is not None
+        assert editor.process.stderr.read() == b""
+
+
+def test_it_ends_when_the_editor_is_gone(tmp_path: Path) -> None:
+    with client(write_house(tmp_path)) as editor:
+        editor.open("breads/plain.bake")
+        assert editor.process.stdin is not None
+        editor.process.stdin.close()
+        assert editor.process.wait(30) == 0
+        assert editor.process.stderr is not None
+        assert editor.process.stderr.read() == b""
+
+
+def test_without_pygls_it_says_what_to_install() -> None:
+    probe = (
+        "import sys\n"
+        "sys.modules['pygls'] = None\n"
+        "sys.argv = ['manchet', 'editor']\n"
+        "from manchet.cli.main import run\n"
+        "sys.exit(run())\n"
+    )
+    done = subprocess.run([sys.executable, "-c", probe], capture_output=True, text=True, stdin=subprocess.DEVNULL)
+    assert done.returncode == 4
+    assert (
+        done.stderr
+        == "manchet: an editor cannot be served here: pygls is not installed\n  pip install 'manchet[editor]'\n"
+    )
