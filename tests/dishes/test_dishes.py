@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 import pytest
+from day.market import demo
 from dishes.bread import ALL, LOAF, PASTE, TOAST
 from works import bakery_of, reports_of
 
@@ -168,3 +169,25 @@ def test_a_dish_in_a_dish_is_made_ahead_and_never_in_a_circle() -> None:
 def test_names_of_slices_elsewhere_stay_nouns() -> None:
     tray = LOAF.replace("10 loaves at", "10 slices at")
     assert reports_of(tray) == ()
+
+
+@pytest.mark.parametrize(
+    ("have", "whole", "plates"),
+    [
+        (("celeriac under oil", 2000), False, 50),
+        (("butter", 72), False, 12),
+        (("Ebb rye", 2), True, 22),  # 22 slices a loaf, two to a plate
+        (("pickled herring", 899), False, 14),
+    ],
+)
+def test_a_dish_is_made_of_what_there_is_of_a_topping(have: tuple[str, int], whole: bool, plates: int) -> None:
+    herring = next(one for one in demo().formulas if one.name == "Herring on rye")
+    order = Order(have=(have[0], Fraction(have[1])), have_whole=whole)
+    work = demo().work(herring, order).value
+    assert work is not None and work.batch.pieces[0].number == plates
+
+
+def test_less_than_a_plate_takes_is_told() -> None:
+    herring = next(one for one in demo().formulas if one.name == "Herring on rye")
+    made = demo().work(herring, Order(have=("butter", Fraction(5))))
+    assert made.value is None and "5 g of butter is not enough for one plate, which takes 6 g" in str(made.diagnostics)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.batching import batch_of
+from manchet.batch.dish_uses import dish_of_all
 from manchet.batch.model import Batch
 from manchet.batch.order import Order
 from manchet.batch.pieces import PieceWeights
@@ -82,6 +83,8 @@ class _Sizing(NamedTuple):
             return Outcome(order.flour / own if formula.preparation and own else order.flour)
         if order.dough is not None:
             return Outcome(order.dough / formula.dough_share)
+        if order.have is not None and formula.dish:
+            return dish_of_all(formula, *order.have, order.have_whole)
         if order.have is not None:
             return _least(formula, *order.have, order.have_whole)
         written, reports = weights.written_flour()
@@ -102,8 +105,11 @@ class _Sizing(NamedTuple):
 
     def as_many_as_it_gives(self, makes: tuple[Makes, ...], flour: Fraction) -> tuple[Makes, ...]:
         """How many whole pieces a given dough makes: of one sort as many as it gives, of several in the file's proportion."""
-        dough = self._divided(flour)
-        written = self.weights.dough(makes).value
+        own = self.weights.formula.own_flour
+        is_dish = (
+            self.weights.formula.dish
+        )  # a plate has its share of what is laid down, whatever that loses in the pan
+        dough, written = (flour, own) if is_dish else (self._divided(flour), self.weights.dough(makes).value)
         if not written:
             return makes
         return tuple(

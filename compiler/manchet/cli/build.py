@@ -22,7 +22,6 @@ from manchet.cli.screen import Progress
 from manchet.cli.status import ERRORS, FINE, MISSING
 from manchet.diagnostics.terminal import in_brief, show
 from manchet.sheets.form import Form, OfPreparations, Subject
-from manchet.sheets.page.dates import printed_day
 from manchet.sheets.registry import FORMS
 from manchet.workspace.print_options import FORMATS, KINDS, ON_DEMAND, PrintOptions
 from manchet.workspace.trouble import Unknown
@@ -217,7 +216,6 @@ def print_options_of(options: argparse.Namespace) -> PrintOptions:
         words=options.words or "",
         when=_when(options, now),
         dated=bool(options.start or options.ready),
-        today=printed_day(now),
         made=now.date(),
         swaps=tuple(getattr(options, "swap", ())),
         pictures=not options.no_pictures,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic
@@ -44,10 +45,15 @@ def overall_called(formula: Formula, name: str) -> Outcome[tuple[OverallLine, ..
     )
     if sum((line.share for line in lines), Fraction(0)):
         return Outcome(lines)
-    names = dict.fromkeys(line.name for line in formula.overall)
-    near = nearest(wanted, [fold(name) for name in names])
-    help = f"did you mean {near}?" if near else f"it has {', '.join(names)}"
-    return Outcome((), (report("unknown-ingredient", formula.place, f"{formula.name} has no {name}", help),))
+    return Outcome((), (not_in_it(formula, name, (line.name for line in formula.overall)),))
+
+
+def not_in_it(formula: Formula, name: str, names: Iterable[str]) -> Diagnostic:
+    """The report for a name that is none of what a formula is made of, which are `names`."""
+    known = tuple(dict.fromkeys(names))
+    near = nearest(fold(name), [fold(one) for one in known])
+    help = f"did you mean {near}?" if near else f"it has {', '.join(known)}"
+    return report("unknown-ingredient", formula.place, f"{formula.name} has no {name}", help)
 
 
 def made_of_nothing(formula: Formula) -> Diagnostic:

@@ -38,10 +38,8 @@ class PrintOptions(NamedTuple):
     """What the timing card counts from."""
     dated: bool = False
     """Whether that was said; else the day is the day of printing, and the sheet promises no hour."""
-    today: str = ""
-    """As it is printed."""
     made: date | None = None
-    """The same, for dates that are counted from it."""
+    """The day of printing; None where nobody says."""
     swaps: tuple[str, ...] = ()
     """What is swapped in every formula: `fresh yeast for instant yeast`."""
     waits: tuple[str, ...] = ()
@@ -56,6 +54,11 @@ class PrintOptions(NamedTuple):
     def forms(self, about: Subject) -> tuple[Form, ...]:
         """The forms about one sort of thing that are to be printed."""
         return tuple(form for form in forms_about(about) if form.name in self.kinds)
+
+    @property
+    def today(self) -> str:
+        """The day of printing, as it is printed."""
+        return "" if self.made is None else printed_day(self.made)
 
     def day_of(self, moment: datetime) -> str:
         """The day of a run at that moment."""

@@ -55,16 +55,12 @@ def preparations(ahead: Sequence[Ahead], issue: Issue, house: House, pictures: P
         paper=house.paper,
         running=running_head(words["preparations.title"], "", issue),
         ahead=tuple(_row(each, m) for each in ahead) if listed else (),
-        blocks=tuple(sorted((_block(each, pictures, m) for each in ahead), key=_is_cautioned)),
+        blocks=tuple(sorted((_block(each, pictures, m) for each in ahead), key=lambda block: block.is_steep)),
     )
 
 
-def _is_cautioned(block: PreparationBlock) -> bool:
-    """Blocks with cautions are the high ones: after the others they fill the pages better, and nobody overlooks them there."""
-    if block.cautions or any(stage.cautions for stage in block.stages):
-        return True
-    steps = (*block.steps, *block.kept, *(step for stage in block.stages for step in stage.steps))
-    return any(step.cautions for step in steps)
+def _is_cautioned(stage: PreparationStage) -> bool:
+    return any(step.cautions for step in stage.steps)
 
 
 def _row(each: Ahead, m: Measures) -> AheadRow:
@@ -94,9 +90,9 @@ def _holds(bowl: Bowl) -> str:
 
 def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
     work, formula = each.work, each.work.formula
-    *before, table = weighings(work, m.system).value
-    bowl, stage = Bowl(table, work, m), table.making.stage
+    *before, own = (_stage(Bowl(table, work, m), pictures) for table in weighings(work, m.system).value)
     made = _mass(work.batch.dough, m)
+    stages = (*before, own._replace(title=formula.name, steps=(*own.steps, *_kept(work, m))))
     return PreparationBlock(
         title=formula.name,
         about=formula.about,
@@ -104,20 +100,13 @@ def _block(each: Ahead, pictures: Pictures, m: Measures) -> PreparationBlock:
         unit=made.unit,
         good_for=good_for(work, m),
         least=_least(each, m),
-        rows=bowl.rows(held=False),
-        holds=_holds(bowl),
-        later=tuple(LaterRow(row.letter, row._replace(letter="")) for row in bowl.later()),
-        cautions=cautions_of_stage(cautions_of(work), stage.stage.key, m),
-        steps=_steps(bowl, stage, pictures),
-        notes=(*far_stage_notes(stage, m), *stage.stage.notes),
+        stages=stages,
+        is_steep=any(map(_is_cautioned, stages)),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         blanks=m.words.several("preparations.blanks"),
-        figures=own_illustrations((*formula.pictures, *stage.stage.pictures), pictures),
-        stages=tuple(_stage(Bowl(one, work, m), pictures) for one in before),
         pieces=", ".join(_pieces(piece, m) for piece in work.batch.pieces),
         ahead=tuple(_goes_in(work, m)),
         contains=allergen_line(work, m),
-        kept=tuple(_kept(work, m)),
     )
 
 
@@ -137,6 +126,7 @@ def _goes_in(work: Work, m: Measures) -> Iterator[AheadItem]:
 
 def _stage(bowl: Bowl, pictures: Pictures) -> PreparationStage:
     m, batch = bowl.m, bowl.table.making.stage
+    of_all = bowl.work.formula.pictures if batch is bowl.work.dough else ()
     return PreparationStage(
         title=batch.stage.name,
         rows=bowl.rows(held=False),
@@ -145,7 +135,7 @@ def _stage(bowl: Bowl, pictures: Pictures) -> PreparationStage:
         cautions=cautions_of_stage(cautions_of(bowl.work), batch.stage.key, m),
         steps=_steps(bowl, batch, pictures),
         notes=(*far_stage_notes(batch, m), *batch.stage.notes),
-        figures=own_illustrations(batch.stage.pictures, pictures),
+        figures=own_illustrations((*of_all, *batch.stage.pictures), pictures),
     )
 
 

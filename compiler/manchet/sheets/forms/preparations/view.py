@@ -62,13 +62,15 @@ class PreparationStep(NamedTuple):
 
 
 class PreparationStage(NamedTuple):
-    """What is made apart and goes in by its name: a slurry, an oil that takes a flavour."""
+    """What is weighed into one vessel and done with it: the preparation itself, or what is made apart and goes in by its name (a
+    slurry, an oil that takes a flavour)."""
 
     title: str
     rows: tuple[WeighRow, ...]
     holds: str
     later: tuple[LaterRow, ...]
     cautions: tuple[CautionNote, ...]
+    """Those of the weighing."""
     steps: tuple[PreparationStep, ...]
     notes: tuple[str, ...]
     figures: tuple[Illustration, ...]
@@ -84,25 +86,17 @@ class PreparationBlock(NamedTuple):
     good_for: str
     least: str
     """Why more is made than is wanted, or ""."""
-    rows: tuple[WeighRow, ...]
-    holds: str
-    later: tuple[LaterRow, ...]
-    cautions: tuple[CautionNote, ...]
-    """Those of the weighing."""
-    steps: tuple[PreparationStep, ...]
-    notes: tuple[str, ...]
+    stages: tuple[PreparationStage, ...]
+    """In the order they are made: itself last, behind what goes into it."""
     swapped: tuple[str, ...]
     blanks: tuple[str, ...]
-    figures: tuple[Illustration, ...] = ()
-    stages: tuple[PreparationStage, ...] = ()
-    """In the order they are made, before what they go into."""
+    is_steep: bool = False
+    """What is done takes much more room than what is weighed: a caution stands there."""
     pieces: str = ""
     """`30 patties × 60 g` as they are weighed off."""
     ahead: tuple[AheadItem, ...] = ()
     """What of it is another preparation, made ahead."""
     contains: AllergenLine = AllergenLine()
-    kept: tuple[PreparationStep, ...] = ()
-    """How it is kept, where there is a caution on that."""
 
 
 class Preparations(NamedTuple):
