@@ -11,7 +11,7 @@ from manchet.figures.water.dough_temperature import balance
 from manchet.figures.water.friction import friction_of
 from manchet.figures.water.heat import WETTING
 from manchet.figures.water.ice import ALL_ICE, ice_in
-from manchet.figures.water.water_grid import DoughWater, water_of
+from manchet.figures.water.water_grid import DoughWater, WaterGridRow, water_grid, water_of
 from manchet.kitchen.model import Mixer
 
 LOAF = """\
@@ -71,6 +71,12 @@ def water(room: int = 21, flour: int = 20, tap: int = 12, kitchen: bool = True, 
     return water_of(work)
 
 
+def grid(room: int, flour: int, tap: int) -> tuple[WaterGridRow, ...]:
+    return water_grid(
+        first_work(LOAF.format(**USUAL).replace("    \n", "") + KITCHEN.format(room=room, flour=flour, tap=tap))
+    )
+
+
 def likely(**asked: object) -> Fraction:
     found = water(**asked)  # type: ignore[arg-type]
     assert found is not None
@@ -127,12 +133,12 @@ def test_a_degree_of_flour_is_less_than_one_of_water() -> None:
 
 
 def test_flour_and_room_make_a_grid_with_ice_where_the_tap_is_too_warm() -> None:
-    found = water(room=27, flour=26, tap=18)
+    found, rows = water(room=27, flour=26, tap=18), grid(room=27, flour=26, tap=18)
     assert found is not None and found.assumed
-    assert [row.flour for row in found.grid] == [22, 26, 30]
-    assert [cell.room for cell in found.grid[0].cells] == [23, 27, 31]
-    assert found.grid[1].cells[1].celsius == found.celsius.likely
-    for row in found.grid:
+    assert [row.flour for row in rows] == [22, 26, 30]
+    assert [cell.room for cell in rows[0].cells] == [23, 27, 31]
+    assert rows[1].cells[1] == found.here and rows[1].cells[1].celsius == found.celsius.likely
+    for row in rows:
         for cell in row.cells:
             assert cell.can_be and cell.ice is not None
             assert (cell.ice > 0) == (cell.celsius < 18)
@@ -143,7 +149,8 @@ def test_flour_and_room_make_a_grid_with_ice_where_the_tap_is_too_warm() -> None
 def test_a_house_without_temperatures_gets_a_base_and_no_figure() -> None:
     found = water(kitchen=False)
     assert found is not None and not found.assumed and not found.known
-    assert found.readings == 4 and found.grid == () and found.ice is None
+    assert found.readings == 4 and found.here is None and found.ice is None
+    assert water_grid(first_work(LOAF.format(**USUAL).replace("    \n", ""))) == ()
     assert 60 < found.base < 110
 
 
@@ -174,7 +181,7 @@ formula Milk loaf
     asked = water_of(work)
     assert asked is not None and asked.liquid == "milk" and asked.tap is None and asked.readings == 3
     assert 22 < asked.celsius.likely < 34
-    assert all(cell.ice is None for row in asked.grid for cell in row.cells)
+    assert all(cell.ice is None for row in water_grid(work) for cell in row.cells)
 
 
 @pytest.mark.parametrize(

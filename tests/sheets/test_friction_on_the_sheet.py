@@ -10,7 +10,7 @@ from every import every
 from works import first_work, reports_of
 
 from manchet.figures.derived import figures_of
-from manchet.figures.water.water_grid import water_of
+from manchet.figures.water.water_grid import water_grid, water_of
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.page.issue import Issue
 from manchet.workspace.print_options import PrintOptions
@@ -96,9 +96,10 @@ def test_of_the_dough_counts_once_for_each_reading(case: dict[str, Any]) -> None
 
 
 def test_another_room_goes_by_the_same_rule() -> None:
-    water = water_of(first_work(text_of(PRINTED["rule"][2], "friction 8 F in the sum")))
+    work = first_work(text_of(PRINTED["rule"][2], "friction 8 F in the sum"))
+    water = water_of(work)
     assert water is not None and water.friction is not None
-    for row in water.grid:
+    for row in water_grid(work):
         for cell in row.cells:
             moved = (row.flour - water.flour) + (cell.room - water.room)
             assert cell.celsius == water.celsius.likely - moved

@@ -11,7 +11,6 @@ from manchet.sheets.forms.prep_sheet.water_panel import water_panel
 from manchet.sheets.page.house import House
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.page.words import words_of
-from manchet.sheets.parts.dough_ice import STEP
 from manchet.source.text import SourceText
 from manchet.workspace.bakery import read
 
@@ -27,9 +26,9 @@ AMERICAN = House("Letter", "US", "F", "American")
 def view(house: House = METRIC, kitchen: str = WARM_HOUSE, loaf: str = LOAF) -> WaterPanel:
     bakery = read([SourceText("loaf.bake", loaf + kitchen)])
     work = work_in(bakery, bakery.formulas[0])
-    water = water_of(work, STEP[house.degrees])
+    water = water_of(work)
     assert water is not None
-    return water_panel(water, Measures(house, words_of(house.words)))
+    return water_panel(water, work, Measures(house, words_of(house.words)))
 
 
 def figures(text: str) -> list[int]:

@@ -72,9 +72,8 @@ class DoughWater(NamedTuple):
     """The kitchen gives temperatures. If not, the base was made at 20 C, and there are no figure and no grid to print."""
     known: bool
     """The kitchen gives a temperature or a mixer's warming; if not, all of this is assumed, and none of it is printed."""
-    ice: Fraction | None
-    """Grams, as in `Cell`."""
-    grid: tuple[WaterGridRow, ...]
+    here: WaterGridCell | None
+    """At that flour and room; None where nothing is assumed."""
     friction: SaidFriction | None = None
     """By what the rule leads; None where the balance does."""
     hot: tuple[MixInput, ...] = ()
@@ -88,6 +87,11 @@ class DoughWater(NamedTuple):
         return self.balance.coldest <= self.celsius.likely < BOILING
 
     @property
+    def ice(self) -> Fraction | None:
+        """Grams, as in the cell."""
+        return None if self.here is None else self.here.ice
+
+    @property
     def readings(self) -> int:
         return 3 if self.preferment is None else 4
 
@@ -98,47 +102,18 @@ class DoughWater(NamedTuple):
 
 
 @once
-def water_of(work: Work, step: Fraction = STEP) -> DoughWater | None:
-    """The water of the dough; None where its mix is to reach no temperature, or all it is made with has one.
-
-    `step` is what the grid goes by, in Celsius.
-    """
+def water_of(work: Work) -> DoughWater | None:
+    """The water of the dough; None where its mix is to reach no temperature, or all it is made with has one."""
     batch, kitchen, mixes, place = work.batch, work.kitchen, work.mixes, surroundings(work)
-
-    def at(flour: Fraction, room: Fraction) -> Balance | None:
-        now = place._replace(flour=flour, air=room)
-        return balance_of(work.dough.stage, work, now, mixes.mixer)
-
-    balance = at(place.flour, place.air)
+    balance = _balance_at(work, place.flour, place.air)
     if balance is None or not balance.free:
         return None
     grams = sum((thing.portion.share for thing in balance.free), Fraction(0)) * batch.flour / mixes.number
     tap = kitchen.tap if balance.of_water else None
-
     hot = tuple(t for t in balance.rest if t.portion.stage and t.celsius - place.air >= HOTTER)
     leads = None if hot or mixes.mixer is None or not _by_machine(work) else mixes.mixer.friction
-
-    def asked(there: Balance, flour: Fraction, room: Fraction) -> Estimate:
-        if leads is None:
-            return there.water()
-        preferment = _preferment(there, batch)
-        others = [flour, room] if preferment is None else [flour, room, preferment]
-        taken = leads.celsius if leads.in_the_sum else in_the_sum(leads.celsius, len(others) + 1)
-        return exactly(water_by_rule(there.wanted, others, taken))
-
-    def cell(flour: Fraction, room: Fraction) -> WaterGridCell:
-        there = at(flour, room)
-        assert there is not None
-        celsius = asked(there, flour, room).likely
-        can_be = there.coldest <= celsius < BOILING
-        return WaterGridCell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
-
+    celsius = _asked(balance, batch, leads, place.flour, place.air)
     assumed = kitchen.air is not None or kitchen.flour is not None
-    spread = (-step, Fraction(0), step)
-    grid = tuple(
-        WaterGridRow(place.flour + warmer, tuple(cell(place.flour + warmer, place.air + air) for air in spread))
-        for warmer in spread
-    )
     return DoughWater(
         balance=balance,
         liquid=balance.liquid,
@@ -148,16 +123,57 @@ def water_of(work: Work, step: Fraction = STEP) -> DoughWater | None:
         flour=place.flour,
         room=place.air,
         tap=tap,
-        celsius=asked(balance, place.flour, place.air),
+        celsius=celsius,
         assumed=assumed,
         known=assumed
         or kitchen.tap is not None
         or (mixes.mixer is not None and warmed_in_all(mixes.mixer, readings=3) is not None),
-        ice=grid[1].cells[1].ice if assumed else None,
-        grid=grid if assumed else (),
+        here=_cell(balance, celsius.likely, place.air, grams, tap) if assumed else None,
         friction=leads,
         hot=hot,
     )
+
+
+@once
+def water_grid(work: Work, step: Fraction = STEP) -> tuple[WaterGridRow, ...]:
+    """The water where flour and room are a step colder or warmer, in Celsius; () where the kitchen gives no temperatures. Its middle
+    is where they are as the kitchen says."""
+    water = water_of(work)
+    if water is None or not water.assumed:
+        return ()
+    spread = (-step, Fraction(0), step)
+    return tuple(
+        WaterGridRow(
+            water.flour + warmer, tuple(_met(work, water, water.flour + warmer, water.room + air) for air in spread)
+        )
+        for warmer in spread
+    )
+
+
+def _met(work: Work, water: DoughWater, flour: Fraction, room: Fraction) -> WaterGridCell:
+    there = _balance_at(work, flour, room)
+    assert there is not None
+    celsius = _asked(there, work.batch, water.friction, flour, room).likely
+    return _cell(there, celsius, room, water.grams, water.tap)
+
+
+def _balance_at(work: Work, flour: Fraction, room: Fraction) -> Balance | None:
+    now = surroundings(work)._replace(flour=flour, air=room)
+    return balance_of(work.dough.stage, work, now, work.mixes.mixer)
+
+
+def _asked(there: Balance, batch: Batch, leads: SaidFriction | None, flour: Fraction, room: Fraction) -> Estimate:
+    if leads is None:
+        return there.water()
+    preferment = _preferment(there, batch)
+    others = [flour, room] if preferment is None else [flour, room, preferment]
+    taken = leads.celsius if leads.in_the_sum else in_the_sum(leads.celsius, len(others) + 1)
+    return exactly(water_by_rule(there.wanted, others, taken))
+
+
+def _cell(there: Balance, celsius: Fraction, room: Fraction, grams: Fraction, tap: Fraction | None) -> WaterGridCell:
+    can_be = there.coldest <= celsius < BOILING
+    return WaterGridCell(room, celsius, ice_in(grams, tap, celsius) if tap is not None and can_be else None, can_be)
 
 
 def _by_machine(work: Work) -> bool:

@@ -10,17 +10,14 @@ from manchet.figures.water.water_grid import DoughWater, WaterGridCell, water_of
 from manchet.sheets.page.measures import Measures
 from manchet.sheets.parts.water import degrees, to_fives, whole_degrees
 
-STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
-"""Degrees Celsius between the rows and columns of the grid of the water's heat: four, or eight of Fahrenheit."""
 
-
-def dough_water(work: Work, m: Measures) -> DoughWater | None:
-    return None if work.formula.preparation else water_of(work, STEP[m.house.degrees])
+def dough_water(work: Work) -> DoughWater | None:
+    return None if work.formula.preparation else water_of(work)
 
 
 def ice_in_the_dough(work: Work, m: Measures) -> Mapping[str, Fraction]:
     """Grams in one bowl of dough, by the key of the liquid: where one line holds it all."""
-    water = dough_water(work, m)
+    water = dough_water(work)
     if water is None or len(water.balance.free) != 1:
         return {}
     return {water.balance.free[0].portion.key: _for_the_kitchen(water, m)}
@@ -29,8 +26,8 @@ def ice_in_the_dough(work: Work, m: Measures) -> Mapping[str, Fraction]:
 def degrees_of_the_dough(work: Work, m: Measures) -> Mapping[str, str]:
     """`about 18 °C`, by the key of the liquid: where one line holds it all, for the flour and the room that the kitchen gives.
     Below freezing the ice alone says it."""
-    water = dough_water(work, m)
-    cell = None if water is None or len(water.balance.free) != 1 else _cell_of_the_kitchen(water)
+    water = dough_water(work)
+    cell = None if water is None or len(water.balance.free) != 1 else water.here
     if water is None or cell is None or not cell.can_be or (grams_of_ice(cell, water, m) and cell.celsius < 0):
         return {}
     return {water.balance.free[0].portion.key: m.words.say("water.about", degrees(cell.celsius, m))}
@@ -38,15 +35,7 @@ def degrees_of_the_dough(work: Work, m: Measures) -> Mapping[str, str]:
 
 def _for_the_kitchen(water: DoughWater, m: Measures) -> Fraction:
     """Grams for the flour and the room that the kitchen gives."""
-    cell = _cell_of_the_kitchen(water)
-    return Fraction(0) if cell is None else grams_of_ice(cell, water, m)
-
-
-def _cell_of_the_kitchen(water: DoughWater) -> WaterGridCell | None:
-    if not water.assumed:
-        return None
-    here = water.grid[len(water.grid) // 2]
-    return here.cells[len(here.cells) // 2]
+    return Fraction(0) if water.here is None else grams_of_ice(water.here, water, m)
 
 
 def grams_of_ice(cell: WaterGridCell, water: DoughWater, m: Measures) -> Fraction:

@@ -60,7 +60,7 @@ def prep_sheet(
     words = words_of(house.words)
     m = Measures(house, words)
     tables, cautions = weighings(work, m.system).value, cautions_of(work)
-    water, pages = dough_water(work, m), Pages(work, pictures, m)
+    water, pages = dough_water(work), Pages(work, pictures, m)
     formula, number = work.batch.formula, work.mixes.number
     wanted = None if formula.preparation else wanted_of(work.dough.stage.steps)
     overall = overall_shares(formula, before, m)
@@ -90,7 +90,7 @@ def prep_sheet(
         totals=() if formula.preparation else _not_twice(total_facts(work.totals, m), overall),
         flours=flours_line(formula, m),
         lots=(words["sheet.lot"],) if formula.preparation else words.several("sheet.lots"),
-        water=standing_panel(work, m) if water is None else water_panel(water, m) if water.known else None,
+        water=standing_panel(work, m) if water is None else water_panel(water, work, m) if water.known else None,
         waits=() if formula.preparation else other_waits(work, m),
         swapped=(*swap_lines(formula.swapped, m), *wait_lines(formula.moved, m)),
         figures=own_illustrations(formula.pictures, pictures),

@@ -10,7 +10,7 @@ from manchet.figures.water.dough_temperature import capacity
 from manchet.figures.water.ice import ice_in
 from manchet.figures.water.mix_inputs import MixInput
 from manchet.figures.water.mix_temperature import dough_balance
-from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell, WaterGridRow
+from manchet.figures.water.water_grid import BOILING, HOT_TAP, DoughWater, WaterGridCell, water_grid
 from manchet.figures.water.way_out import WayOut, misses, way_out, way_out_with_water
 from manchet.formula.model import Range
 from manchet.quantities.printing import round_to
@@ -23,25 +23,30 @@ APART = {"C": Fraction(5), "F": Fraction(10)}
 """Degrees of the house for which it is said what a hotter stage does to the water."""
 
 
-def water_panel(water: DoughWater, m: Measures) -> WaterPanel:
+STEP = {"C": Fraction(4), "F": Fraction(40, 9)}
+"""Degrees Celsius between the rows and columns of the grid of the water's heat: four, or eight of Fahrenheit."""
+
+
+def water_panel(water: DoughWater, work: Work, m: Measures) -> WaterPanel:
+    grid = water_grid(work, STEP[m.house.degrees])
     words, name = m.words, water.liquid
     others = [water.flour, water.room] if water.preferment is None else [water.flour, water.room, water.preferment]
     base = sum((whole_degrees(reading, m) for reading in (water.celsius.likely, *others)), Fraction(0))
     base_text = degrees_between(base, m)
     rule = "water.rule" if water.preferment is None else "water.rule_preferment"
-    iced = any(_ice(cell, water, m) for row in water.grid for cell in row.cells)
+    iced = any(_ice(cell, water, m) for row in grid for cell in row.cells)
     bowl = words.say("water.ice_is_part", name) if iced else ""
     return WaterPanel(
         rule=words.say(rule, name, base_text) if water.can_be and water.celsius.likely >= 0 else "",
         liquid=name,
-        figure=_figure(water, m) if water.assumed else "",
+        figure=_figure(water.here, water, m) if water.here is not None else "",
         flour=degrees(water.flour, m) if water.assumed else "",
         room=degrees(water.room, m) if water.assumed else "",
         spread=_spread(water, m) if water.assumed else "",
-        rooms=tuple(degrees(cell.room, m) for cell in water.grid[0].cells) if water.grid else (),
+        rooms=tuple(degrees(cell.room, m) for cell in grid[0].cells) if grid else (),
         rows=tuple(
-            WaterRow(degrees(row.flour, m), tuple(_cell(cell, row, water, m) for cell in row.cells))
-            for row in water.grid
+            WaterRow(degrees(row.flour, m), tuple(_cell(cell, row.flour, water, m) for cell in row.cells))
+            for row in grid
         ),
         notes=tuple(note for note in (_by_friction(water, m), bowl, words["water.estimate"]) if note),
         hot=tuple(_hot(thing, water, m) for thing in water.hot),
@@ -104,12 +109,10 @@ def _hot(thing: MixInput, water: DoughWater, m: Measures) -> HotStage:
     return HotStage(thing.portion.name, words.say(taken, degrees(thing.celsius, m)), "; ".join(beside))
 
 
-def _figure(water: DoughWater, m: Measures) -> str:
-    here = water.grid[len(water.grid) // 2]
-    middle = here.cells[len(here.cells) // 2]
-    if not middle.can_be:
-        return m.words["water.none_cold" if middle.celsius < BOILING else "water.none_hot"]
-    cell = _cell(middle, here, water, m)
+def _figure(here: WaterGridCell, water: DoughWater, m: Measures) -> str:
+    if not here.can_be:
+        return m.words["water.none_cold" if here.celsius < BOILING else "water.none_hot"]
+    cell = _cell(here, water.flour, water, m)
     return " + ".join(part for part in (cell.figure, cell.ice) if part)
 
 
@@ -141,9 +144,9 @@ def _ice_between(low: Fraction, high: Fraction, water: DoughWater, m: Measures) 
     return m.words.say("water.ice_between", m.mass(least), m.mass(most))
 
 
-def _cell(cell: WaterGridCell, row: WaterGridRow, water: DoughWater, m: Measures) -> WaterCell:
+def _cell(cell: WaterGridCell, flour: Fraction, water: DoughWater, m: Measures) -> WaterCell:
     """`12 °C`; with ice `8 °C` and `72 g ice`; below freezing the ice alone says it."""
-    assumed = (row.flour, cell.room) == (water.flour, water.room)
+    assumed = (flour, cell.room) == (water.flour, water.room)
     if not cell.can_be:
         return WaterCell(m.words["water.too_warm" if cell.celsius < BOILING else "water.too_cold"], "", assumed)
     ice = _ice(cell, water, m)
