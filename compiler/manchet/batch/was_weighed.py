@@ -8,6 +8,12 @@ from fractions import Fraction
 from manchet.batch.weighed_table import WeighedLine
 from manchet.batch.work import Work
 from manchet.diagnostics.suggest import fold
+from manchet.formula.model import Formula
+
+
+def shares_by_name(formula: Formula) -> Mapping[str, Fraction]:
+    """The overall formula, as a version before is remembered: grams per gram of all flour, by the folded name of the line."""
+    return {fold(line.name): line.share for line in formula.overall}
 
 
 def was_weighed(line: WeighedLine, work: Work, before: Mapping[str, Fraction]) -> Fraction | None:

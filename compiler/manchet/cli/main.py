@@ -18,6 +18,7 @@ COMMANDS = {
     "build": "write prep sheets and timing cards",
     "watch": "rebuild whenever a file is saved",
     "plan": "plan a day: who does what when, and what is in the oven",
+    "compare": "show what is otherwise in a bread, in a baker's terms",
     "tidy": "write files in their normal form",
     "merge": "join two versions of a file, as git does when it merges",
     "figures": "print a formula's figures as text, JSON or CSV",

@@ -82,6 +82,14 @@ class Cost(NamedTuple):
         return (self.hands.money or NOTHING) + sum((fire.money for fire in self.fires), NOTHING)
 
 
+def cost_of_one(cost: Cost, noun: str) -> Fraction | None:
+    """What the ingredients of one cost, of all where nothing is counted; None where a price is missing."""
+    if not cost.is_whole:
+        return None
+    each = next((one for one in cost.pieces if one.piece.noun == noun), None)
+    return cost.ingredients if each is None else each.money
+
+
 @once
 def cost_of(work: Work) -> Outcome[Cost | None]:
     """The cost of a work; None where no ingredient of it has a price, and, with the reason, where prices do not add."""

@@ -10,7 +10,7 @@ from manchet.account.mixture import Content, Mixture
 from manchet.account.piece import SoldPiece, slices_of
 from manchet.batch.work import Work
 from manchet.costing.charges import Charge
-from manchet.costing.cost import Cost, cost_of, cost_without
+from manchet.costing.cost import Cost, cost_of, cost_of_one, cost_without
 from manchet.diagnostics.suggest import fold
 from manchet.formula.sale import Sale
 from manchet.label.allergens import contains, not_known
@@ -96,16 +96,12 @@ def _state(work: Work, piece: SoldPiece, cost: Cost | None) -> PieceState:
     sale = sale_of_noun(work.formula, piece.noun)
     slices = slices_of(work, piece.noun)
     grams = None if piece.finished is None or slices is None else piece.finished / slices
-    own = None
-    if cost is not None and cost.is_whole:
-        each = next((one for one in cost.pieces if one.piece.noun == piece.noun), None)
-        own = cost.ingredients if each is None else each.money
     return PieceState(
         tuple(_of_market(piece, market, sale, grams) for market in markets_of(work.kitchen)),
         tuple(ingredient.name for ingredient in not_known(piece)),
         piece.finished,
         slices,
-        own,
+        None if cost is None else cost_of_one(cost, piece.noun),
         cost.currency if cost is not None else "",
         None if sale.sells_at is None else (sale.sells_at.price.amount, sale.sells_at.price.currency),
     )

@@ -97,6 +97,8 @@ class Verb(NamedTuple):
     """Its line names a material or a stage and has a rule of its own in the grammar."""
     brings_in: bool = False
     """What it moves goes into the dough."""
+    keeps: bool = False
+    """Says how much of a stage is kept for next time, or that the rest of it is thrown away."""
 
 
 VERBS = (
@@ -167,8 +169,8 @@ VERBS = (
     Verb("add", moves=True, brings_in=True),
     Verb("lock in", moves=True, brings_in=True, on_bench=True),
     Verb("return", moves=True),
-    Verb("keep", moves=True),
-    Verb("discard", moves=True),
+    Verb("keep", moves=True, keeps=True),
+    Verb("discard", moves=True, keeps=True),
     Verb("top up", moves=True),
     Verb("pour off", moves=True),
 )  # fmt: skip
@@ -224,6 +226,7 @@ AT_THE_DOOR = frozenset(verb.word for verb in VERBS if verb.at_the_door)
 POURS_OFF = frozenset(verb.word for verb in VERBS if verb.pours_off)
 OF_THE_FIRST = frozenset(verb.word for verb in VERBS if verb.of_the_first)
 BRINGS_IN = frozenset(verb.word for verb in VERBS if verb.brings_in)
+KEEPS = frozenset(verb.word for verb in VERBS if verb.keeps)
 MOVES_OUT = frozenset(verb.word for verb in VERBS if verb.moves) - BRINGS_IN
 ON_BENCH = frozenset(verb.word for verb in VERBS if verb.on_bench)
 AT_THE_BOWL = (SETS_WARMTH | BRINGS_IN) - ON_BENCH

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
+from manchet.batch.was_weighed import shares_by_name
 from manchet.diagnostics.suggest import fold
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
@@ -30,7 +31,7 @@ def former_overalls(selection: Selection, edited: Mapping[str, bool]) -> Mapping
     files = (Raw(file.path, old[file.path]) if file.path in old else file for file in selection.files)
     then = OpenBakery(files=files).read(old)
     return {
-        (formula.place.path, fold(formula.name)): {fold(line.name): line.share for line in formula.overall}
+        (formula.place.path, fold(formula.name)): shares_by_name(formula)
         for formula in then.formulas
         if formula.place.path in old
     }

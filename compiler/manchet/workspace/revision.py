@@ -30,10 +30,9 @@ def bakery_at(root: str, prefix: str, revision: str) -> Revision:
         raise Unknown(
             f"{revision} cannot be looked up: this folder is in no git checkout", "commit the bakery once with git"
         )
-    commit = git(root, "rev-parse", "--verify", "--quiet", "--short", "--end-of-options", f"{revision}^{{commit}}")
-    if commit is None:
+    name = commit_of(root, revision)
+    if not name:
         raise Unknown(f"git knows no revision {revision}", "name a commit, a tag or a branch, as in HEAD~2")
-    name = commit.strip()
     listed = git_bytes(
         root, b"", "ls-tree", "-r", "-z", "--format=%(objectmode) %(objectname) %(objectsize)%x09%(path)", name
     )
@@ -46,6 +45,14 @@ def bakery_at(root: str, prefix: str, revision: str) -> Revision:
         raise Unknown(f"git cannot read the files of {revision}", "`git fsck` says why")
     raws = [Raw(prefix + one.path, data) for one, data in zip(files, _contents(contents), strict=True)]
     return Revision(name, OpenBakery(prefix=prefix, files=raws))
+
+
+def commit_of(root: str, revision: str) -> str:
+    """The short commit that a word names; "" where there is no git, or it names none."""
+    if not in_checkout(root):
+        return ""
+    commit = git(root, "rev-parse", "--verify", "--quiet", "--short", "--end-of-options", f"{revision}^{{commit}}")
+    return (commit or "").strip()
 
 
 class _Listed(NamedTuple):

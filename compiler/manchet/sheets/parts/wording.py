@@ -151,9 +151,7 @@ def targets(step: Step, m: Measures) -> list[str]:
 
 
 def more(step: Step, m: Measures) -> list[str]:
-    said = [humidity(step, m), *events(step, m), _lid(step, m)]
-    if step.at_a_time is not None:
-        said.append(m.words.say("say.at_a_time", str(step.at_a_time)))
+    said = [humidity(step, m), *events(step, m), lid(step, m), at_a_time(step, m)]
     return [part for part in said if part]
 
 
@@ -180,8 +178,24 @@ def event_said(event: BakeEvent, m: Measures) -> str:
     return m.words["say." + event.what]
 
 
-def _lid(step: Step, m: Measures) -> str:
+def lid(step: Step, m: Measures) -> str:
     return "" if step.lid is None else m.words["say.lid_on" if step.lid else "say.lid_off"]
+
+
+def at_a_time(step: Step, m: Measures) -> str:
+    return "" if step.at_a_time is None else m.words.say("say.at_a_time", str(step.at_a_time))
+
+
+def may_wait(step: Step, m: Measures) -> str:
+    """`may wait 20 min`, `may wait 4 h at 4 °C`; "" where the step does not say."""
+    if step.may_wait is None:
+        return ""
+    time, celsius = m.time(step.may_wait.seconds), step.may_wait.celsius
+    return (
+        m.words.say("say.may_wait", time)
+        if celsius is None
+        else m.words.say("say.may_wait_at", time, m.degrees(celsius))
+    )
 
 
 def look(step: Step, m: Measures) -> str:
@@ -200,10 +214,7 @@ def notes(step: Step, m: Measures) -> tuple[str, ...]:
     if step.turn_after is not None:
         said.append(m.words.say("say.turn_after", m.duration(step.turn_after)))
     if step.may_wait is not None:
-        time, at = m.time(step.may_wait.seconds), step.may_wait.celsius
-        said.append(
-            m.words.say("say.may_wait", time) if at is None else m.words.say("say.may_wait_at", time, m.degrees(at))
-        )
+        said.append(may_wait(step, m))
     if step.if_late:
         said.append(m.words.say("say.if_late", step.if_late))
     if step.loses is not None:
@@ -254,9 +265,7 @@ def phase(step: Step, m: Measures) -> BakePhase:
     """One phase of a bake, for its table."""
     core = next((m.degrees(r.value) for r in step.reaches if r.what == "core"), "")
     minutes = " ".join(how_long(step, m))
-    beside = [" ".join(place(step, m)), _lid(step, m)]
-    if step.at_a_time is not None:
-        beside.append(m.words.say("say.at_a_time", str(step.at_a_time)))
+    beside = [" ".join(place(step, m)), lid(step, m), at_a_time(step, m)]
     said = ", ".join(part for part in beside if part)
     return BakePhase(
         minutes, heats(step, m), events(step, m), core, look(step, m),

@@ -120,7 +120,7 @@ def how_said(step: Step, m: Measures) -> str:
     additions = [words.say("say.additions", str(step.additions))] if step.additions else []
     place = wording.place(step, m)
     said = " ".join([*covers, *additions, *_applied(step, m), *place, wording.around_to(step, m)]).strip()
-    tail = [wording.humidity(step, m), *_events(step, m), _lid(step, m), _at_a_time(step, m)]
+    tail = [wording.humidity(step, m), *_events(step, m), wording.lid(step, m), wording.at_a_time(step, m)]
     said = ", ".join(filter(None, (said, *tail)))
     if step.how and step.verb != "do":
         said = ": ".join(filter(None, (said, step.how))) if said else f": {step.how}"
@@ -146,14 +146,6 @@ def _events(step: Step, m: Measures) -> list[str]:
     return [wording.event_said(event, m) for event in step.events if not event.after]
 
 
-def _lid(step: Step, m: Measures) -> str:
-    return "" if step.lid is None else m.words["say.lid_on" if step.lid else "say.lid_off"]
-
-
-def _at_a_time(step: Step, m: Measures) -> str:
-    return "" if step.at_a_time is None else m.words.say("say.at_a_time", str(step.at_a_time))
-
-
 # ---- small remarks --------------------------------------------------------------------------------
 
 
@@ -176,15 +168,7 @@ def _rounds(row: CardRow, m: Measures) -> str:
 
 
 def _may_wait(row: CardRow, m: Measures) -> str:
-    wait = row.step.may_wait if row.step is not None and row.job == "step" else None
-    if wait is None:
-        return ""
-    time = m.time(wait.seconds)
-    return (
-        m.words.say("say.may_wait", time)
-        if wait.celsius is None
-        else m.words.say("say.may_wait_at", time, m.degrees(wait.celsius))
-    )
+    return wording.may_wait(row.step, m) if row.step is not None and row.job == "step" else ""
 
 
 def _in_room(row: CardRow, m: Measures) -> str:

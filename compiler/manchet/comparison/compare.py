@@ -1,0 +1,210 @@
+"""Two breads, or one at two times: what is otherwise, the gravest first, and no consequence beside its cause."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from fractions import Fraction
+
+from manchet.batch.order import AS_WRITTEN
+from manchet.batch.totals import stage_prefermented
+from manchet.batch.work import Work, work_of
+from manchet.comparison.allergens import allergen_changes
+from manchet.comparison.head import head_changes
+from manchet.comparison.made_with import made_with
+from manchet.comparison.materials import exchanges, materials_of, share_changes
+from manchet.comparison.portions import kept_changes, stage_changes, warmth_changes
+from manchet.comparison.size import at_the_size_of, size_changes
+from manchet.comparison.stages import StagePairs, paired_stages
+from manchet.comparison.steps import step_changes
+from manchet.comparison.totals import total_changes, with_prefermented
+from manchet.comparison.values import (
+    Change,
+    ExchangedFor,
+    FlourChange,
+    LossChange,
+    MadeWith,
+    MakesChange,
+    OptionalChange,
+    ShareChange,
+    StageCalled,
+    StageComesOrGoes,
+    StageShare,
+    WeighedOtherwise,
+)
+from manchet.comparison.worth import cost_changes, hours_change
+from manchet.formula.model import Branch, Formula, Stage
+from manchet.formula.nouns import same_noun
+from manchet.records import NamedTuple
+from manchet.syntax.vocabulary import PREFERMENTS
+
+OF_A_SIZE = (MakesChange, FlourChange, LossChange)
+
+
+class Comparison(NamedTuple):
+    """Two works, each as its file says, and what of the one is otherwise than in the other."""
+
+    before: Work
+    after: Work
+    changes: tuple[Change, ...]
+
+    @property
+    def is_same(self) -> bool:
+        return not self.changes
+
+
+def comparison_of(before: Work, after: Work) -> Comparison:
+    """The changes in the order they are told in; none where both are the same bread."""
+    old = at_the_size_of(before, after)
+    pairs = paired_stages(old, after)
+    materials = tuple(_of_materials(old, after, pairs))
+    found = [
+        *allergen_changes(old, after),
+        *size_changes(before, after),
+        *materials,
+        *_of_work(old, after, pairs, materials),
+        *cost_changes(old, after),
+        *hours_change(old, after),
+        *head_changes(old, after),
+    ]
+    return Comparison(before, after, tuple(sorted(found, key=lambda one: one.rank)))
+
+
+# ---- materials ------------------------------------------------------------------------------------
+
+
+def _of_materials(before: Work, after: Work, pairs: StagePairs) -> Iterator[Change]:
+    """What is weighed otherwise, and what that comes to."""
+    old, new = before.formula, after.formula
+    exchanged = exchanges(before, after)
+    shares = tuple(share_changes(before, after, exchanged))
+    told: list[Change] = list(_in_file_order(new, shares, exchanged))
+    told += _stage_shares(before, after, pairs)
+    known = frozenset(key for one in told for key in _keys(one))
+    names = {**pairs.now_called, **{one.key_before: one.key_after for one in exchanged}}
+    for a, b in pairs.same[:-1]:
+        told += stage_changes(a, b, names, known)
+    for was, now in _branch_pairs(before, after):
+        told += stage_changes(_as_stage(old, was), _as_stage(new, now), names, known)
+    for a, b in pairs.same:
+        told += kept_changes(a, b)
+    told += total_changes(before.totals, after.totals, told, _classes(before, after, known))
+    told = list(with_prefermented(before.totals, after.totals, told))
+    yield from told or _weighed_otherwise(pairs)
+    yield from _prepared_otherwise(before, after)
+
+
+def _in_file_order(
+    formula: Formula, shares: Sequence[ShareChange | OptionalChange], exchanged: Sequence[ExchangedFor]
+) -> list[Change]:
+    places = {key: at for at, key in enumerate(materials_of(formula))}
+    names = {material.name: key for key, material in materials_of(formula).items()}
+
+    def place(change: ShareChange | OptionalChange | ExchangedFor) -> int:
+        key = change.key if isinstance(change, ShareChange) else names.get(_name_after(change), "")
+        return places.get(key, len(places))
+
+    return [*sorted((*shares, *exchanged), key=place)]
+
+
+def _name_after(change: OptionalChange | ExchangedFor) -> str:
+    return change.after if isinstance(change, ExchangedFor) else change.name
+
+
+def _keys(change: Change) -> tuple[str, ...]:
+    """Of the ingredients that a change of the overall formula is about."""
+    if isinstance(change, ShareChange):
+        return (change.key,)
+    return (change.key_before, change.key_after) if isinstance(change, ExchangedFor) else ()
+
+
+def _classes(before: Work, after: Work, keys: Iterable[str]) -> frozenset[str]:
+    known = materials_of(before.formula) | materials_of(after.formula)
+    return frozenset(known[key].class_ for key in keys)
+
+
+def _stage_shares(before: Work, after: Work, pairs: StagePairs) -> Iterator[StageShare | StageComesOrGoes]:
+    """In the order of the newer formula; what is gone after it."""
+    partner = {new.key: old for old, new in pairs.same}
+    for stage in after.formula.stages[:-1]:
+        old = partner.get(stage.key)
+        now = _flour_in(stage, after)
+        if old is None:
+            yield StageComesOrGoes(stage.name, None, now, stage.word in PREFERMENTS)
+            continue
+        said = old.flour_share is not None and stage.flour_share is not None
+        was, now = (old.flour_share, stage.flour_share) if said else (_computed(old, before), _computed(stage, after))  # type: ignore[assignment]
+        if was != now and was is not None:
+            yield StageShare(stage.name, was, now, stage.word in PREFERMENTS)
+    for stage in pairs.gone:
+        yield StageComesOrGoes(stage.name, _flour_in(stage, before), None, stage.word in PREFERMENTS)
+
+
+def _flour_in(stage: Stage, work: Work) -> Fraction:
+    return _computed(stage, work) if stage.flour_share is None else stage.flour_share
+
+
+def _computed(stage: Stage, work: Work) -> Fraction:
+    return stage_prefermented(stage, work.larder)
+
+
+def _weighed_otherwise(pairs: StagePairs) -> Iterator[WeighedOtherwise]:
+    for old, new in pairs.same:
+        if old.into_share != new.into_share or old.reaching != new.reaching:
+            yield WeighedOtherwise(new.name, old.into_share, new.into_share)
+
+
+def _prepared_otherwise(before: Work, after: Work) -> Iterator[MadeWith]:
+    """By whatever is otherwise in a preparation but its size."""
+    for key in made_with(after.formula):
+        old, new = before.preparations.get(key), after.preparations.get(key)
+        if old is None or new is None or key not in made_with(before.formula):
+            continue
+        works = [
+            work_of(formula, AS_WRITTEN, work.kitchen, work.larder, work.preparations).value
+            for formula, work in ((old, before), (new, after))
+        ]
+        if works[0] is not None and works[1] is not None:
+            changes = comparison_of(works[0], works[1]).changes
+            if any(not isinstance(one, OF_A_SIZE) for one in changes):
+                yield MadeWith(new.name)
+
+
+# ---- what is done ---------------------------------------------------------------------------------
+
+
+def _of_work(before: Work, after: Work, pairs: StagePairs, materials: Sequence[Change]) -> Iterator[Change]:
+    names: Mapping[str, str] = {
+        **pairs.now_called,
+        **{one.key_before: one.key_after for one in materials if isinstance(one, ExchangedFor)},
+    }
+    one_sided = {
+        one.key
+        for one in materials
+        if isinstance(one, ShareChange) and not one.stage and (one.before is None or one.after is None)
+    }
+    without = frozenset(one_sided | {stage.key for stage in (*pairs.gone, *pairs.new)})
+    for old, new in pairs.same:
+        yield from warmth_changes(old, new, names)
+        yield from step_changes(new.name, old.steps, new.steps, names, without)
+        if (old.key, old.word) != (new.key, new.word):
+            yield StageCalled(old.name, new.name, old.word, new.word)
+    for was, now in _branch_pairs(before, after):
+        yield from step_changes(now.noun, was.steps, now.steps, names, without)
+
+
+def _branch_pairs(before: Work, after: Work) -> Iterator[tuple[Branch, Branch]]:
+    """What is done to pieces of one noun; of a noun that only one side makes, the size tells. Where only one side parts its dough,
+    nothing stands on the other."""
+    old = list(before.formula.branches)
+    for branch in after.formula.branches:
+        was = next((one for one in old if one.noun == branch.noun or same_noun(one.noun, branch.noun)), None)
+        if was is not None:
+            old.remove(was)
+        yield was or Branch(branch.noun, (), ()), branch
+    for branch in old:
+        yield branch, Branch(branch.noun, (), ())
+
+
+def _as_stage(formula: Formula, branch: Branch) -> Stage:
+    """What is worked into the dough of one sort, as a stage is compared."""
+    return formula.dough._replace(name=branch.noun, word="stage", portions=branch.added, keeps=())

@@ -1,0 +1,64 @@
+"""How much is made, and the older formula at the size of the newer: a changed size is told once, and moves nothing else."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from manchet.batch.work import Work, work_of
+from manchet.comparison.values import FlourChange, LossChange, MadePieces, MakesChange
+from manchet.formula.model import Formula, Way
+from manchet.formula.nouns import same_noun
+
+
+def size_changes(before: Work, after: Work) -> Iterator[MakesChange | FlourChange | LossChange]:
+    """Pieces, then what the head says is lost."""
+    old, new = list(_made(before)), list(_made(after))
+    pairs: list[tuple[MadePieces | None, MadePieces | None]] = []
+    for piece in new:
+        was = next((one for one in old if _is_one_sort(one, piece)), None)
+        if was is None and len(old) == len(new) == 1:
+            was = old[0]
+        if was is not None:
+            old.remove(was)
+        pairs.append((was, piece))
+    pairs += [(piece, None) for piece in old]
+    changes = [MakesChange(a, b) for a, b in pairs if a != b]
+    yield from changes
+    by_weight = before.formula.way is after.formula.way is Way.BY_WEIGHT
+    if by_weight and not changes and before.batch.flour != after.batch.flour:
+        yield FlourChange(before.batch.flour, after.batch.flour)
+    for what, a, b in (
+        ("dough loss", before.formula.dough_loss, after.formula.dough_loss),
+        ("bake loss", before.formula.bake_loss, after.formula.bake_loss),
+    ):
+        if a != b:
+            yield LossChange(what, a, b)
+
+
+def _made(work: Work) -> Iterator[MadePieces]:
+    for piece in work.batch.pieces:
+        yield MadePieces(piece.number, piece.noun, piece.grams, piece.tin)
+    if not work.batch.pieces:
+        yield MadePieces(Fraction(1), "", work.batch.dough)
+
+
+def _is_one_sort(one: MadePieces, other: MadePieces) -> bool:
+    return one.noun == other.noun or (bool(one.noun) and bool(other.noun) and same_noun(one.noun, other.noun))
+
+
+def at_the_size_of(before: Work, after: Work) -> Work:
+    """The older formula making what the newer makes; as it is written where it can't."""
+    old, new = before.formula, after.formula
+    sized = old._replace(makes=new.makes, from_flour=new.from_flour)
+    if old.way is Way.BY_WEIGHT and old.own_flour is not None:
+        sized = sized._replace(own_flour=_same_dough(old, before, after))
+    made = work_of(sized, after.order, before.kitchen, before.larder, before.preparations).value
+    return before if made is None else made
+
+
+def _same_dough(old: Formula, before: Work, after: Work) -> Fraction:
+    """Grams of flour that a file by weight would weigh for the dough of the other side."""
+    if not before.batch.dough or not old.dough_share:
+        return before.batch.flour
+    return after.batch.dough / old.dough_share
