@@ -33,6 +33,9 @@ def divided_line(p: PieceBatch, formula: Formula, m: Measures) -> str:
 def pieces_line(p: PieceBatch, formula: Formula, m: Measures) -> str:
     """`2 loaves × 850 g → about 730 g baked`"""
     number, weight = m.plain(single(p.number), 1), m.with_ounces(p.grams)
+    if formula.dish:
+        said = f"{number} {noun_for(p.number, p.noun)}"
+        return said if p.baked_grams is None else m.words.say("head.plates", said, m.about(p.baked_grams))
     if not p.noun:
         return m.words.say("head.whole_dough", weight)
     return m.words.say("head.pieces", number, noun_for(p.number, p.noun), weight) + about_baked_phrase(p, formula, m)

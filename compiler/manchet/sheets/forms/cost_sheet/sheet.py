@@ -111,7 +111,8 @@ class _Sheet:
     def stages(self) -> tuple[MoneyRow, ...]:
         shares = [share for share in self.cost.by_stage if share.grams]
         money = money_column([share.money for share in shares], self.cost.currency)
-        names = [self.words["cost.touching"] if share.name == TOUCHING else share.name for share in shares]
+        touching = self.words["cost.topping" if self.work.formula.dish else "cost.touching"]
+        names = [touching if share.name == TOUCHING else share.name for share in shares]
         return tuple(
             MoneyRow(one, name, self.m.mass(share.grams)) for one, name, share in zip(money, names, shares, strict=True)
         )
@@ -162,15 +163,25 @@ class _Sheet:
             hundred = "" if not each.finished else self.money(each.money / each.finished * 100, 1)
             in_all = self.whole_cost(piece)
             leaves = "" if sold is None or not cost.is_whole else f"{round_to((1 - in_all / sold[1]) * 100, 0)}{NBSP}%"
+            work = (
+                *((self.share(piece, hands),) if hands else ()),
+                *((self.share(piece, self.fire()),) if has_fire else ()),
+            )
+            own, *others = money_column((each.money, *work), cost.currency)
             yield PieceMoney(
-                singular(piece.noun),
-                self.money(each.money),
+                self.words.say("cost.a_piece", singular(piece.noun)),
+                own,
+                others[0] if hands else "",
+                others[-1] if has_fire else "",
+                self.money(in_all) if others else "",
                 hundred,
-                "" if not hands else self.money(self.share(piece, hands)),
-                self.money(self.share(piece, self.fire())) if has_fire else "",
                 "" if sold is None else self.money(sold[0]),
+                "" if sold is None else self.taxed(self.tax(self.sells_at(piece))),
                 leaves,
             )
+
+    def taxed(self, tax: Fraction) -> str:
+        return self.words.say("cost.tax", self.m.percent(tax)) if tax else self.words["cost.no_tax"]
 
     def whole_cost(self, piece: PieceBatch) -> Fraction:
         own = next(each.money for each in self.cost.pieces if each.piece == piece)
@@ -221,10 +232,7 @@ class _Sheet:
         which = {(True, True): "parts", (True, False): "parts_hands", (False, True): "parts_oven"}
         parts = self.words[f"cost.{which.get((has_hands, has_fire), 'parts_none')}"]
         taxes = {self.tax(self.sells_at(piece)) for piece in self.work.batch.pieces}
-        taxed = ", ".join(
-            self.words.say("cost.tax", self.m.percent(tax)) if tax else self.words["cost.no_tax"]
-            for tax in sorted(taxes)
-        )
+        taxed = ", ".join(self.taxed(tax) for tax in sorted(taxes))
         return f"{self.words.say('cost.over', parts)}, {taxed}" if taxed else self.words.say("cost.over", parts)
 
     def moves(self) -> Iterator[MoneyRow]:

@@ -29,14 +29,20 @@ class MoneyRow(NamedTuple):
 
 
 class PieceMoney(NamedTuple):
-    """What one piece costs: its ingredients, 100 g of it, hands and oven; what it is sold at, and what that leaves."""
+    """What one piece costs: its ingredients, hands and oven, which add up to the whole; 100 g of its ingredients; what it is sold
+    at, and what that leaves."""
 
     name: str
+    """`per loaf`"""
     ingredients: str
-    hundred_grams: str
     hands: str
     oven: str
+    whole: str
+    """"" where there is nothing to add up."""
+    hundred_grams: str
     sold: str
+    taxed: str
+    """`incl. 10 % tax`"""
     leaves: str
 
 

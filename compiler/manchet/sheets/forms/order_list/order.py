@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
 from itertools import groupby
 
 from manchet.batch.work import Work
 from manchet.costing.ordering import Bought, ordering
 from manchet.diagnostics.suggest import fold
+from manchet.formula.nouns import noun_beside, noun_for
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.stocktake import Stock
 from manchet.quantities.money import decimals
@@ -19,7 +20,7 @@ from manchet.sheets.page.issue import running_head
 from manchet.sheets.page.measures import NBSP, Measures
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.money import money_text
-from manchet.sheets.parts.pieces_line import made_lines
+from manchet.sheets.parts.wording import single
 
 
 def order_list(bakehouse: Bakehouse, stock: Stock, page: PageSetup) -> OrderList:
@@ -37,7 +38,7 @@ def order_list(bakehouse: Bakehouse, stock: Stock, page: PageSetup) -> OrderList
         running=running_head(words["order.title"], "", page.issue),
         total=_total(order.bought, m),
         makes=(
-            *(words.say("order.of_it", work.formula.name, ", ".join(made_lines(work, m))) for work in works),
+            *(words.say("order.of_it", work.formula.name, ", ".join(_made(work, m))) for work in works),
             *(words.say("order.missing", name) for name in bakehouse.missing),
         ),
         counted=words.say("order.counted", stock.date),
@@ -48,6 +49,16 @@ def order_list(bakehouse: Bakehouse, stock: Stock, page: PageSetup) -> OrderList
         ),
         unsaid=tuple(words.say("order.wanted", one.ingredient.name, _mass(one.grams, m)) for one in order.unsaid),
     )
+
+
+def _made(work: Work, m: Measures) -> Iterator[str]:
+    """`10 loaves`, `24 rolls`; of what is not made by the piece how much of it there is."""
+    if not work.batch.pieces or not work.batch.pieces[0].noun:
+        yield m.mass(work.batch.dough)
+        return
+    for piece in work.batch.pieces:
+        noun = noun_beside(work.formula.name, noun_for(piece.number, piece.noun))
+        yield f"{m.plain(single(piece.number), 1)}{NBSP}{noun}".strip()
 
 
 def _works(bakehouse: Bakehouse) -> tuple[Work, ...]:
@@ -63,15 +74,15 @@ def _seller(seller: str, rows: Sequence[Bought], m: Measures) -> SellerOrder:
 
 def _row(one: Bought, m: Measures) -> OrderRow:
     words, wanted = m.words, one.wanted
-    left = one.left
+    left, lacks = one.left, wanted.grams - (wanted.stock or Fraction(0))
     money = "" if one.money is None else money_text(one.money, one.currency)
     return OrderRow(
-        packs=words.say("order.times", str(one.packs), one.packed_as.replace(" ", NBSP)) if one.pack else "",
+        packs=words.say("order.times", str(one.packs), one.packed_as.replace(" ", NBSP))
+        if one.pack
+        else _mass(lacks, m),
         name=wanted.ingredient.name,
         allergens=_allergens(wanted.ingredient),
-        needed=_mass(wanted.grams, m),
-        stock=words["order.not_counted"] if wanted.stock is None else _mass(wanted.stock, m),
-        left="" if left is None else _mass(left, m),
+        why=_why(one, m),
         money=money,
         number=str(one.packs) if one.pack else "",
         pack=one.packed_as,
@@ -80,6 +91,17 @@ def _row(one: Bought, m: Measures) -> OrderRow:
         left_grams="" if left is None else _exact(left),
         currency=one.currency,
     )
+
+
+def _why(one: Bought, m: Measures) -> str:
+    """`1,440 g wanted, none here, 60 g over`"""
+    say, stock = m.words.say, one.wanted.stock
+    here = (
+        say("order.here", m.mass(stock)) if stock else m.words["order.not_counted" if stock is None else "order.none"]
+    )
+    parts = [say("order.needed", m.mass(one.wanted.grams)), here]
+    parts.append(m.words["order.no_pack"] if not one.pack else say("order.over", _mass(one.left or Fraction(0), m)))
+    return ", ".join(parts)
 
 
 def _total(bought: Iterable[Bought], m: Measures) -> str:

@@ -12,13 +12,12 @@ class OrderRow(NamedTuple):
     """One thing to buy. The exact figures are for the table of a spreadsheet: grams, and money in decimals."""
 
     packs: str
-    """`3 × 5 kg`; "" where the larder knows no pack of it."""
+    """`3 × 5 kg`; how much, where the larder knows no pack of it."""
     name: str
     allergens: str
     """In capitals; with `?` where the larder does not know."""
-    needed: str
-    stock: str
-    left: str
+    why: str
+    """`1,440 g wanted, none here, 60 g over`"""
     money: str
     number: str
     pack: str
