@@ -166,3 +166,47 @@ formula Two
     assert loaf.sells_at is not None and loaf.sells_at.price.amount == 5
     assert roll.sells_at is not None and roll.sells_at.price.amount == 1
     assert roll.called is not None and roll.called.text == "Wheat bread"
+
+
+def asked(lines: str, more: str = "") -> list[str]:
+    """What a check says of a labelled loaf with some more in it."""
+    text = more + LABELLED.replace("    salt ", f"{lines}    salt ")
+    return [f"{one.name}: {one.message}" for one in bakery_of(text).diagnostics if one.name.startswith("label-")]
+
+
+def test_a_lecithin_of_which_nobody_says_what_it_comes_from_withholds_the_label() -> None:
+    """Regulation (EU) 1169/2011, Annex II, no. 6; Annex VII, part C."""
+    entry = "larder Quay\n  lecithin powder\n    class other\n    no allergens\n{}\n"
+    line = "    lecithin powder 1%\n"
+    (bare,) = labels(entry.format("") + LABELLED.replace("    salt ", f"{line}    salt "))
+    assert bare.is_withheld and [one.name for one in bare.sourceless] == ["lecithin powder"]
+    told = [one for one in asked(line, entry.format("")) if "comes from" in one]
+    assert told == ["label-source-unknown: lecithin powder: nobody says what it comes from, so no label can be printed"]
+    for source, text, contains in (
+        ("soya", "emulsifier (SOYA lecithins)", ("wheat", "soya")),
+        ("sunflower", "emulsifier (sunflower lecithins)", ("wheat",)),
+        ("egg", "emulsifier (EGG lecithins)", ("wheat", "egg")),
+    ):
+        named = entry.replace("    no allergens\n", "").format(f"    from {source}\n")
+        (label,) = labels(named + LABELLED.replace("    salt ", f"{line}    salt "))
+        assert not label.is_withheld, source
+        assert text in label.ingredients.text and label.contains == contains, source
+
+
+def test_fat_of_plants_is_listed_with_its_plants() -> None:
+    """Regulation (EU) 1169/2011, Annex VII, part A, no. 9."""
+    entry = "larder Quay\n  vegetable fat\n    class fat\n    no allergens\n{}\n"
+    added = LABELLED.replace("    salt ", "    vegetable fat 3%\n    salt ")
+    assert labels(entry.format("") + added)[0].is_withheld
+    (label,) = labels(entry.format("    from palm, rapeseed\n") + added)
+    assert "vegetable fat (palm, rapeseed)" in label.ingredients.text and not label.is_withheld
+
+
+def test_what_is_not_known_of_sulphites_is_told_with_how_much_they_can_be() -> None:
+    """Regulation (EU) 1169/2011, Annex II, no. 12: above 10 mg/kg. 8 of 189.5 parts of dough, less 13 %: 4.9 %, at 2,000 mg/kg 97 mg/kg."""
+    (told,) = (one for one in asked("    dried pears 8%\n") if "sulphites" in one)
+    assert (
+        "at 4.9% of the food, and up to 2,000 mg/kg in it, it brings up to 97 mg/kg of sulphites, and over 10 is declared"
+        in told
+    )
+    assert not [one for one in asked("    dried pears 0.75%\n") if "sulphites" in one]  # 9.5 mg/kg

@@ -39,6 +39,7 @@ CHECKS = {
     'label-figure-unknown': Listed('selling', ('sold',), False),
     'label-lacks': Listed('selling', ('sold',), False),
     'label-not-approved': Listed('selling', ('sold',), False),
+    'label-source-unknown': Listed('selling', ('sold',), False),
     'laminated-proof-warm': Listed('temperature', ('verb lock in',), False),
     'laminated-without-cold': Listed('temperature', ('verb lock in',), False),
     'levain-unripe': Listed('preferments', ('class culture',), False),

@@ -128,6 +128,7 @@ REPORTS = {
     'label-figure-unknown': ('note', 'checks/selling'),
     'label-lacks': ('warning', 'checks/selling'),
     'label-not-approved': ('note', 'checks/selling'),
+    'label-source-unknown': ('warning', 'checks/selling'),
     'label-too-small': ('warning', 'workspace/reports'),
     'laminated-proof-warm': ('warning', 'checks/temperature'),
     'laminated-without-cold': ('warning', 'checks/temperature'),

@@ -12,6 +12,7 @@ from manchet.label.markets import MOST_SULPHITES, allergen_list, sulphite_limit
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.joining import OF_CLASS
+from manchet.larder.sources import allergens_of_source, is_lecithin
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
@@ -47,10 +48,13 @@ def answer_of(ingredient: Ingredient, allergen: str) -> tuple[AllergenAnswer, st
         return AllergenAnswer.HAS, ""
     if allergen in ingredient.has_not:
         return AllergenAnswer.HAS_NOT, ""
+    if ingredient.allergens is None and allergen in allergens_of_source(ingredient):
+        return AllergenAnswer.HAS, ""
     for word, why in ingredient.asked:
         if word == allergen:
             return AllergenAnswer.NOT_KNOWN, why
-    if ingredient.allergens is not None or ingredient.asked or ingredient.class_ == "packaging":
+    is_told = ingredient.allergens is not None or ingredient.asked or ingredient.class_ == "packaging"
+    if is_told or (ingredient.made_from and is_lecithin(ingredient)):
         return AllergenAnswer.HAS_NOT, ""
     return AllergenAnswer.NOT_KNOWN, "its entry says nothing of allergens"
 
@@ -145,6 +149,20 @@ def _sulphites(piece: SoldPiece, market: str) -> AllergenFinding:
     if _is_declared((least + most) / weight * MILLION, market):
         return AllergenFinding("sulphites", AllergenAnswer.NOT_KNOWN, _once(unknown))
     return AllergenFinding("sulphites", AllergenAnswer.HAS_NOT)
+
+
+class SulphitesBrought(NamedTuple):
+    """What an ingredient can bring at the most: its share of the food, and milligrams in a kilogram of that."""
+
+    share: Fraction
+    milligrams: Fraction
+
+
+def sulphites_at_most(piece: SoldPiece, name: str) -> SulphitesBrought:
+    """Of an ingredient by its name, where nobody knows how much it has."""
+    grams = sum((one.grams for one in every_content(piece.mixture) if one.ingredient.name == name), NOTHING)
+    share = grams / piece.mixture.weight
+    return SulphitesBrought(share, share * MOST_SULPHITES)
 
 
 def _is_declared(milligrams: Fraction, market: str) -> bool:

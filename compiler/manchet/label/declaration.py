@@ -14,12 +14,14 @@ from hashlib import sha256
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.batch.work import Work, once
 from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
-from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, findings
+from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, every_content, findings
 from manchet.label.contact import may_contain
 from manchet.label.how_sold import sale_of_noun
 from manchet.label.ingredients import IngredientList, ingredient_list
 from manchet.label.markets import EU, US, allergen_list
 from manchet.label.nutrition import Panel, panel_of
+from manchet.larder.ingredient import Ingredient
+from manchet.larder.sources import lacks_source
 from manchet.records import NamedTuple
 
 _LETTERS = str.maketrans("0123456789abcdef", "bcdfghjkmnpqrstv")
@@ -60,6 +62,8 @@ class Declaration(NamedTuple):
     """Its price is for a weight, so that what each weighs is written on it when it is weighed."""
     unknown: tuple[AllergenFinding, ...] = ()
     """Allergens of which nobody knows whether it has them."""
+    sourceless: tuple[Ingredient, ...] = ()
+    """Ingredients of which the list has to say what they come from, and nobody has."""
 
     @property
     def net(self) -> Fraction | None:
@@ -68,7 +72,7 @@ class Declaration(NamedTuple):
     @property
     def is_withheld(self) -> bool:
         """It cannot be printed: something that it must say is missing."""
-        return bool(self.lacks or self.unknown)
+        return bool(self.lacks or self.unknown or self.sourceless)
 
     @property
     def is_approved(self) -> bool:
@@ -140,7 +144,9 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
     )
     unknown = tuple(one for one in findings(piece, market) if one.answer is AllergenAnswer.NOT_KNOWN) if market else ()
     by_weight = sale.sells_at is not None and sale.sells_at.grams is not None
-    declared = declared._replace(sold_by_weight=whole and by_weight, unknown=unknown)
+    held = {content.ingredient.name: content.ingredient for content in every_content(piece.mixture)}
+    sourceless = tuple(one for one in held.values() if lacks_source(one))
+    declared = declared._replace(sold_by_weight=whole and by_weight, unknown=unknown, sourceless=sourceless)
     return declared._replace(lacks=tuple(_lacks(declared, piece)))
 
 

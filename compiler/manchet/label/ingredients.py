@@ -18,6 +18,7 @@ from manchet.label.markets import US
 from manchet.label.names import Run, Runs, listed_name, plain, set_off
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.names import key
+from manchet.larder.sources import with_source
 from manchet.quantities.printing import decimal, round_to
 from manchet.records import NamedTuple
 
@@ -133,6 +134,7 @@ class _Making(NamedTuple):
             at = next((n for n in range(depth, len(content.way)) if content.way[n].listed_as), None)
             if at is None:
                 name = listed_name(content.ingredient.name, content.ingredient.listed_as, self.market)
+                name = with_source(name, content.ingredient)
                 alone.setdefault(WATER if content.ingredient.class_ == "water" else name, []).append(content)
             else:
                 compound.setdefault(content.way[at], []).append((content, at + 1))

@@ -345,7 +345,9 @@ calcium propionate	other	E282, bread preservative, preservative, propionate	wate
 yeast food	other	mineral yeast food, dough conditioner salts					?					common practice	ask wheat: may be let down with wheat flour, or coated with it: the packet says | ask soya: by its emulsifier or fat: the packet says
 bread improver	other	improver, dough improver, dough conditioner, emulsifier, DATEM, dough strengthener					?					common practice: read its own label, for soya, wheat, milk and malt	ask wheat: may be let down with wheat flour, or coated with it: the packet says | ask soya: by its emulsifier or fat: the packet says | ask milk: the packet says
 soya lecithin	other	soy lecithin					soya					common practice	listed : emulsifier (soya lecithins)
-sunflower lecithin	other	rapeseed lecithin										common practice	listed : emulsifier (sunflower lecithins)
+sunflower lecithin	other											common practice	listed : emulsifier (sunflower lecithins)
+rapeseed lecithin	other	canola lecithin										common practice	listed : emulsifier (rapeseed lecithins)
+egg lecithin	other	egg yolk lecithin					egg					common practice	listed : emulsifier (egg lecithins)
 gelatine	other	gelatin, leaf gelatine, sheet gelatin					?		17/25			common practice; density: common practice	ask fish: may be of fish
 pectin	other											common practice	listed : gelling agent (pectins)
 inulin	other	chicory fibre, chicory fiber										common practice	
@@ -490,7 +492,7 @@ chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			c
 ?	sourdough culture	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	culture	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	mother	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
-?	lecithin	soya lecithin, sunflower lecithin	soya is an allergen; the label says which
+?	lecithin	soya lecithin, sunflower lecithin, rapeseed lecithin, egg lecithin	soya and egg are allergens; the packet says which it comes from
 ?	vinegar	distilled vinegar, cider vinegar, malt vinegar	malt vinegar is made of barley
 ?	seeds	sunflower seeds, pumpkin seeds, sesame seeds, flaxseed	sesame is an allergen, flaxseed drinks three times its weight
 ?	mixed seeds	sunflower seeds, pumpkin seeds, sesame seeds, flaxseed	write its parts: sesame is an allergen
@@ -1937,383 +1939,386 @@ dough strengthener	341
 soya lecithin	342
 soy lecithin	342
 sunflower lecithin	343
-rapeseed lecithin	343
-gelatine	344
-gelatin	344
-leaf gelatine	344
-sheet gelatin	344
-pectin	345
-inulin	346
-chicory fibre	346
-chicory fiber	346
-caraway	347
-caraway seed	347
-ground caraway	347
-whole caraway	347
-fennel seed	348
-fennel	348
-ground fennel	348
-ground fennel seed	348
-coriander seed	349
-coriander	349
-ground coriander	349
-cracked coriander	349
-crushed coriander	349
-coriander seed ground	349
-cumin seed	350
-cumin	350
-ground cumin	350
-anise seed	351
-aniseed	351
-anise	351
-ground aniseed	351
-ground anise	351
-cardamom	352
-ground cardamom	352
-cardamom seed	352
-green cardamom	352
-black cardamom	352
-cracked cardamom	352
-cinnamon	353
-ground cinnamon	353
-cassia	353
-black pepper	354
-pepper	354
-ground black pepper	354
-cracked pepper	354
-ground pepper	354
-mustard seed	355
-mustard powder	355
-ground mustard	355
-dry mustard	355
-mustard flour	355
-yellow mustard seed	355
-black mustard seed	355
-mustard	356
-prepared mustard	356
-yellow mustard	356
-rosemary	357
-dried rosemary	357
-fresh rosemary	357
-chopped rosemary	357
-rosemary leave	357
-thyme	358
-dried thyme	358
-fresh thyme	358
-oregano	359
-dried oregano	359
-marjoram	359
-sage	360
-fresh sage	360
-dried sage	360
-sage leave	360
-dill	361
-fresh dill	361
-dill weed	361
-dill tip	361
-dried dill	361
-dill seed	361
-bread clover	362
-blue fenugreek	362
-trigonella	362
-fenugreek	363
-fenugreek seed	363
-ground fenugreek	363
-star anise	364
-ground star anise	364
-nutmeg	365
-ground nutmeg	365
-mace	365
-grated nutmeg	365
-clove	366
-ground clove	366
-allspice	367
-ground allspice	367
-pimento	367
-ginger	368
-ground ginger	368
-fresh ginger	368
-grated ginger	368
-mixed spice	369
-gingerbread spice	369
-pumpkin pie spice	369
-lebkuchen spice	369
-speculaa spice	369
-bread spice	370
-brotgewurz	370
-saffron	371
-saffron thread	371
-turmeric	372
-ground turmeric	372
-paprika	373
-sweet paprika	373
-smoked paprika	373
-chilli	374
-chili	374
-chilli flake	374
-chili flake	374
-red pepper flake	374
-chile flake	374
-cayenne	374
-jalapeno	374
-zaatar	375
-zatar	375
-curry powder	376
-celery seed	377
-celery salt	378
-vanilla	379
-vanilla pod	379
-vanilla bean	379
-vanilla paste	379
-vanilla extract	379
-vanilla essence	379
-vanilla seed	379
-orange blossom water	380
-orange flower water	380
-rose water	380
-rosewater	380
-mahleb	381
-mahlab	381
-mahlepi	381
-mastic	382
-mastiha	382
-basil	383
-dried basil	383
-fresh basil	383
-basil leave	383
-parsley	384
-fresh parsley	384
-dried parsley	384
-chopped parsley	384
-almond extract	385
-almond essence	385
-bitter almond extract	385
-instant coffee	386
-coffee powder	386
-espresso powder	386
-instant coffee powder	386
-instant espresso	386
-food colouring	387
-food coloring	387
-food dye	387
-cocoa	388
-cocoa powder	388
-unsweetened cocoa	388
-natural cocoa	388
-baking cocoa	388
-alkalised cocoa	389
-dutch process cocoa	389
-dutched cocoa	389
-alkalized cocoa	389
-dutch cocoa	389
-black cocoa	389
-dark chocolate	390
-bittersweet chocolate	390
-chocolate chip	390
-dark chocolate chip	390
-chocolate drop	390
-chocolate baton	390
-chocolate stick	390
-semisweet chocolate	390
-couverture	390
-chocolate	390
-very dark chocolate	391
-extra dark chocolate	391
-plain chocolate	392
-plain dark chocolate	392
-unsweetened chocolate	393
-baking chocolate	393
-cocoa mass	393
-milk chocolate	394
-milk chocolate chip	394
-white chocolate	395
-white chocolate chip	395
-cocoa nib	396
-cacao nib	396
-old bread	397
-stale bread	397
-old bread soaked	397
-altus	397
-yesterday bread	397
-dry bread	397
-bread leftover	397
-returned bread	397
-old rye bread	398
-rye altus	398
-stale rye bread	398
-old rye	398
-breadcrumb	399
-bread crumb	399
-dried breadcrumb	399
-dry breadcrumb	399
-panko	399
-toasted breadcrumb	399
-rusk	399
-rusk crumb	399
-tahini	400
-sesame paste	400
-tahini paste	400
-peanut butter	401
-miso	402
-miso paste	402
-soy sauce	403
-soya sauce	403
-tamari	403
-bacon	404
-diced bacon	404
-lardon	404
-speck	404
-smoked bacon	404
-anchovy	405
-anchovy fillet	405
-ham	406
-cooked ham	406
-diced ham	406
-prosciutto	406
-sausage	407
-salami	407
-chorizo	407
-pesto	408
-squid ink	409
-cuttlefish ink	409
-activated charcoal	410
-vegetable charcoal	410
-vegetable carbon	410
-nutritional yeast	411
-yeast flake	411
-inactive yeast	411
-deactivated yeast	411
-wood ash	412
-custard	413
-pastry cream	413
-creme patissiere	413
-custard cream	413
-malted milk powder	414
-malted milk	414
-cornflake	415
-corn flake	415
-muesli	416
-granola	416
-muesli mix	416
-caramel	417
-caramel sauce	417
-toffee sauce	417
-dulce de leche	417
-mincemeat	418
-fruit mincemeat	418
-mince pie filling	418
-sprinkle	419
-hundred and thousand	419
-nonpareil	419
-sugar strand	419
-strawberry	420
-fresh strawberry	420
-lemon	421
-whole lemon	421
-orange	422
-whole orange	422
-candied ginger	423
-crystallised ginger	423
-crystallized ginger	423
-stem ginger	423
-kimchi	424
-tea	425
-brewed tea	425
-cold tea	425
-black tea	425
-mascarpone	426
-mascarpone cheese	426
-emmental	427
-emmenthal	427
-swiss cheese	427
-grated emmental	427
-goat cheese	428
-chevre	428
-halloumi	429
-halloumi cheese	429
-chocolate spread	430
-hazelnut spread	430
-chocolate hazelnut spread	430
-cornflour	431
-corn flour	432
-corn meal flour	433
-flour	434
-wheat flour	435
-brown flour	436
-rye flour	437
-rye	438
-barley	439
-oat	440
-oatmeal	441
-maize	442
-corn	443
-bran	444
-wheat	445
-wheatmeal	446
-gluten free flour	447
-starch	448
-soya	449
-yeast	450
-hefe	451
-levure	452
-lievito di birra	453
-levadura	454
-curd	455
-manteca	456
-dried yeast	457
-dry yeast	458
-fast action yeast	459
-fast acting yeast	460
-fast action dried yeast	461
-brewer yeast	462
-malt	463
-malt powder	464
-malt flour	465
-barley malt	466
-dried malt	467
-treacle	468
-syrup	469
-cream	470
-condensed milk	471
-powdered milk	472
-cheese	473
-soft cheese	474
-stick of butter	475
-soda	476
-bicarbonate	477
-tin release agent	478
-oil	479
-vegetable oil	480
-fat	481
-starter	482
-sourdough	483
-sourdough starter	484
-sourdough culture	485
-culture	486
-mother	487
-lecithin	488
-vinegar	489
-seed	490
-mixed seed	491
-seed mix	492
-nut	493
-mixed nut	494
-dried fruit	495
-crumb	496
-bread	497
-psyllium seed	498
-coconut	499
-glucose	500
-egg substitute	501
-discard	502
-sourdough discard	503
-chopped nut	504
-suet	505
-tomato puree	506
-cranberry	507
-fig	508
-pumpkin	509
-liquid starter	510
-baker yeast	511
-cider	512
+rapeseed lecithin	344
+canola lecithin	344
+egg lecithin	345
+egg yolk lecithin	345
+gelatine	346
+gelatin	346
+leaf gelatine	346
+sheet gelatin	346
+pectin	347
+inulin	348
+chicory fibre	348
+chicory fiber	348
+caraway	349
+caraway seed	349
+ground caraway	349
+whole caraway	349
+fennel seed	350
+fennel	350
+ground fennel	350
+ground fennel seed	350
+coriander seed	351
+coriander	351
+ground coriander	351
+cracked coriander	351
+crushed coriander	351
+coriander seed ground	351
+cumin seed	352
+cumin	352
+ground cumin	352
+anise seed	353
+aniseed	353
+anise	353
+ground aniseed	353
+ground anise	353
+cardamom	354
+ground cardamom	354
+cardamom seed	354
+green cardamom	354
+black cardamom	354
+cracked cardamom	354
+cinnamon	355
+ground cinnamon	355
+cassia	355
+black pepper	356
+pepper	356
+ground black pepper	356
+cracked pepper	356
+ground pepper	356
+mustard seed	357
+mustard powder	357
+ground mustard	357
+dry mustard	357
+mustard flour	357
+yellow mustard seed	357
+black mustard seed	357
+mustard	358
+prepared mustard	358
+yellow mustard	358
+rosemary	359
+dried rosemary	359
+fresh rosemary	359
+chopped rosemary	359
+rosemary leave	359
+thyme	360
+dried thyme	360
+fresh thyme	360
+oregano	361
+dried oregano	361
+marjoram	361
+sage	362
+fresh sage	362
+dried sage	362
+sage leave	362
+dill	363
+fresh dill	363
+dill weed	363
+dill tip	363
+dried dill	363
+dill seed	363
+bread clover	364
+blue fenugreek	364
+trigonella	364
+fenugreek	365
+fenugreek seed	365
+ground fenugreek	365
+star anise	366
+ground star anise	366
+nutmeg	367
+ground nutmeg	367
+mace	367
+grated nutmeg	367
+clove	368
+ground clove	368
+allspice	369
+ground allspice	369
+pimento	369
+ginger	370
+ground ginger	370
+fresh ginger	370
+grated ginger	370
+mixed spice	371
+gingerbread spice	371
+pumpkin pie spice	371
+lebkuchen spice	371
+speculaa spice	371
+bread spice	372
+brotgewurz	372
+saffron	373
+saffron thread	373
+turmeric	374
+ground turmeric	374
+paprika	375
+sweet paprika	375
+smoked paprika	375
+chilli	376
+chili	376
+chilli flake	376
+chili flake	376
+red pepper flake	376
+chile flake	376
+cayenne	376
+jalapeno	376
+zaatar	377
+zatar	377
+curry powder	378
+celery seed	379
+celery salt	380
+vanilla	381
+vanilla pod	381
+vanilla bean	381
+vanilla paste	381
+vanilla extract	381
+vanilla essence	381
+vanilla seed	381
+orange blossom water	382
+orange flower water	382
+rose water	382
+rosewater	382
+mahleb	383
+mahlab	383
+mahlepi	383
+mastic	384
+mastiha	384
+basil	385
+dried basil	385
+fresh basil	385
+basil leave	385
+parsley	386
+fresh parsley	386
+dried parsley	386
+chopped parsley	386
+almond extract	387
+almond essence	387
+bitter almond extract	387
+instant coffee	388
+coffee powder	388
+espresso powder	388
+instant coffee powder	388
+instant espresso	388
+food colouring	389
+food coloring	389
+food dye	389
+cocoa	390
+cocoa powder	390
+unsweetened cocoa	390
+natural cocoa	390
+baking cocoa	390
+alkalised cocoa	391
+dutch process cocoa	391
+dutched cocoa	391
+alkalized cocoa	391
+dutch cocoa	391
+black cocoa	391
+dark chocolate	392
+bittersweet chocolate	392
+chocolate chip	392
+dark chocolate chip	392
+chocolate drop	392
+chocolate baton	392
+chocolate stick	392
+semisweet chocolate	392
+couverture	392
+chocolate	392
+very dark chocolate	393
+extra dark chocolate	393
+plain chocolate	394
+plain dark chocolate	394
+unsweetened chocolate	395
+baking chocolate	395
+cocoa mass	395
+milk chocolate	396
+milk chocolate chip	396
+white chocolate	397
+white chocolate chip	397
+cocoa nib	398
+cacao nib	398
+old bread	399
+stale bread	399
+old bread soaked	399
+altus	399
+yesterday bread	399
+dry bread	399
+bread leftover	399
+returned bread	399
+old rye bread	400
+rye altus	400
+stale rye bread	400
+old rye	400
+breadcrumb	401
+bread crumb	401
+dried breadcrumb	401
+dry breadcrumb	401
+panko	401
+toasted breadcrumb	401
+rusk	401
+rusk crumb	401
+tahini	402
+sesame paste	402
+tahini paste	402
+peanut butter	403
+miso	404
+miso paste	404
+soy sauce	405
+soya sauce	405
+tamari	405
+bacon	406
+diced bacon	406
+lardon	406
+speck	406
+smoked bacon	406
+anchovy	407
+anchovy fillet	407
+ham	408
+cooked ham	408
+diced ham	408
+prosciutto	408
+sausage	409
+salami	409
+chorizo	409
+pesto	410
+squid ink	411
+cuttlefish ink	411
+activated charcoal	412
+vegetable charcoal	412
+vegetable carbon	412
+nutritional yeast	413
+yeast flake	413
+inactive yeast	413
+deactivated yeast	413
+wood ash	414
+custard	415
+pastry cream	415
+creme patissiere	415
+custard cream	415
+malted milk powder	416
+malted milk	416
+cornflake	417
+corn flake	417
+muesli	418
+granola	418
+muesli mix	418
+caramel	419
+caramel sauce	419
+toffee sauce	419
+dulce de leche	419
+mincemeat	420
+fruit mincemeat	420
+mince pie filling	420
+sprinkle	421
+hundred and thousand	421
+nonpareil	421
+sugar strand	421
+strawberry	422
+fresh strawberry	422
+lemon	423
+whole lemon	423
+orange	424
+whole orange	424
+candied ginger	425
+crystallised ginger	425
+crystallized ginger	425
+stem ginger	425
+kimchi	426
+tea	427
+brewed tea	427
+cold tea	427
+black tea	427
+mascarpone	428
+mascarpone cheese	428
+emmental	429
+emmenthal	429
+swiss cheese	429
+grated emmental	429
+goat cheese	430
+chevre	430
+halloumi	431
+halloumi cheese	431
+chocolate spread	432
+hazelnut spread	432
+chocolate hazelnut spread	432
+cornflour	433
+corn flour	434
+corn meal flour	435
+flour	436
+wheat flour	437
+brown flour	438
+rye flour	439
+rye	440
+barley	441
+oat	442
+oatmeal	443
+maize	444
+corn	445
+bran	446
+wheat	447
+wheatmeal	448
+gluten free flour	449
+starch	450
+soya	451
+yeast	452
+hefe	453
+levure	454
+lievito di birra	455
+levadura	456
+curd	457
+manteca	458
+dried yeast	459
+dry yeast	460
+fast action yeast	461
+fast acting yeast	462
+fast action dried yeast	463
+brewer yeast	464
+malt	465
+malt powder	466
+malt flour	467
+barley malt	468
+dried malt	469
+treacle	470
+syrup	471
+cream	472
+condensed milk	473
+powdered milk	474
+cheese	475
+soft cheese	476
+stick of butter	477
+soda	478
+bicarbonate	479
+tin release agent	480
+oil	481
+vegetable oil	482
+fat	483
+starter	484
+sourdough	485
+sourdough starter	486
+sourdough culture	487
+culture	488
+mother	489
+lecithin	490
+vinegar	491
+seed	492
+mixed seed	493
+seed mix	494
+nut	495
+mixed nut	496
+dried fruit	497
+crumb	498
+bread	499
+psyllium seed	500
+coconut	501
+glucose	502
+egg substitute	503
+discard	504
+sourdough discard	505
+chopped nut	506
+suet	507
+tomato puree	508
+cranberry	509
+fig	510
+pumpkin	511
+liquid starter	512
+baker yeast	513
+cider	514
 """
