@@ -12,8 +12,9 @@ from works import bakery_of, work_in
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.label.allergens import AllergenAnswer, contains, findings
 from manchet.label.conventions import eu_text, us_text
-from manchet.label.ingredients import how_much, ingredient_list
+from manchet.label.ingredients import ListLine, how_much, ingredient_list
 from manchet.label.markets import BRITAIN, EU, US
+from manchet.label.named import named_lines
 from manchet.label.nutrition import panel_of
 
 HOUSE = """
@@ -222,3 +223,30 @@ def test_a_pine_nut_is_a_tree_nut_in_the_united_states_alone() -> None:
     loaf = piece_of(text)
     assert contains(loaf, US) == ("wheat", "pine nut")
     assert contains(loaf, EU) == contains(loaf, BRITAIN) == ("wheat", "rye")
+
+
+@pytest.mark.parametrize(
+    ("called", "named"),
+    [
+        ("Wheat bread", {"wheat flour", "wholemeal wheat flour"}),
+        ("Wholemeal bread", {"wholemeal wheat flour"}),
+        ("Wholemeal wheat bread with oats", {"wholemeal wheat flour", "rolled oats"}),
+        ("Rolls with coarse salt", {"coarse salt"}),
+        ("Salted butter brioche", {"butter (milk)"}),
+        ("Fruit loaf", {"raisins", "dried pears"}),
+        ("Raisin bread", {"raisins"}),
+        ("Seeded loaf", {"sunflower seeds", "flaxseed"}),
+        ("Bread with sunflower seeds", {"sunflower seeds"}),
+        ("Cheese scone", {"cheddar (milk)"}),
+        ("Country loaf", set()),
+    ],
+)
+def test_a_name_asks_how_much_of_what_it_names(called: str, named: set[str]) -> None:
+    """Regulation (EU) 1169/2011, article 22(1)(a): an ingredient, or a category of ingredients, in the name of the food."""
+    flours = {"wheat flour": "wheat flour", "wholemeal wheat flour": "wheat flour"}
+    classes = {
+        **flours, "rolled oats": "grain", "salt": "salt", "coarse salt": "salt", "butter (milk)": "dairy", "raisins": "fruit",
+        "dried pears": "fruit", "sunflower seeds": "seed", "flaxseed": "seed", "cheddar (milk)": "dairy", "wheat gluten": "other",
+    }  # fmt: skip
+    lines = [ListLine(name, (), Fraction(1), None, classes=frozenset({class_})) for name, class_ in classes.items()]
+    assert named_lines(lines, called) == named

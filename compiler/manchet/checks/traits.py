@@ -5,6 +5,7 @@ from __future__ import annotations
 from manchet.batch.work import Work
 from manchet.checks.looking import ingredients, portions
 from manchet.formula.model import Way
+from manchet.larder.selling import Contact
 from manchet.syntax.vocabulary import BY_YEAST, CHILLS, FERMENTS, HOLDS_WATER, IN_OVEN, IN_POT
 
 RAISING = frozenset({"class yeast", "class sweet-dough yeast", "class culture", "class raising agent"})
@@ -57,6 +58,7 @@ def traits_of(work: Work) -> frozenset[str]:
             ("good for", formula.good_for is not None),
             ("preparation", formula.preparation),
             ("sold", formula.sale is not None or any(branch.sale is not None for branch in formula.branches)),
+            ("kept apart", any(one.apart for one in _contacts(work))),
             ("kitchen mixer", kitchen.mixers),
             ("kitchen oven", kitchen.ovens),
             ("kitchen vessel", kitchen.vessels),
@@ -67,3 +69,9 @@ def traits_of(work: Work) -> frozenset[str]:
         if true
     }
     return frozenset(found)
+
+
+def _contacts(work: Work) -> tuple[Contact, ...]:
+    sales = (work.formula.sale, *(branch.sale for branch in work.formula.branches))
+    own = (contact for sale in sales if sale is not None for contact in sale.contacts)
+    return (*own, *work.kitchen.selling.contacts)

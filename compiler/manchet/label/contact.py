@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from manchet.account.piece import SoldPiece
 from manchet.batch.work import Work
 from manchet.formula.nouns import same_noun
 from manchet.label.allergens import AllergenAnswer, all_findings, every_content
 from manchet.larder.allergens import ALLERGENS
+from manchet.larder.selling import Contact
 from manchet.records import NamedTuple
 
 
@@ -48,19 +51,57 @@ def kept_apart(work: Work, piece: SoldPiece) -> tuple[Judged, ...]:
     return _in_order({allergen: because for allergen, because in found.items() if allergen not in others})
 
 
+class Fallen(NamedTuple):
+    """A statement `kept apart from …` that does not hold of a food, and is printed nowhere: its own packets or lines say otherwise."""
+
+    contact: Contact
+    of_kitchen: bool
+    allergen: str
+    brought_by: str
+    """The ingredient that has it, or of which nobody knows whether it does; "" where it may be in it, as is stated."""
+    why: str
+
+
+def fallen(work: Work, piece: SoldPiece) -> Iterator[Fallen]:
+    answers = {one.allergen: one for one in all_findings(piece)}
+    may = {one.allergen: one for one in may_contain(work, piece)}
+    of_kitchen = {one.place for one in work.kitchen.selling.contacts}
+    told: set[str] = set()
+    for contact in _contacts(work, piece):
+        for allergen in contact.allergens if contact.apart else ():
+            if allergen in told or allergen not in answers:
+                continue
+            told.add(allergen)
+            finding = answers[allergen]
+            brought_by, why = "", ""
+            if finding.answer is AllergenAnswer.HAS:
+                brought_by = finding.because[0].ingredient.name
+                why = f"{brought_by} brings it in"
+            elif allergen in may:
+                why = f"it may be in it: {may[allergen].because}"
+            elif finding.answer is AllergenAnswer.NOT_KNOWN:
+                brought_by = finding.because[0].ingredient.name
+                why = f"nobody knows whether {brought_by} has it"
+            if why:
+                yield Fallen(contact, contact.place in of_kitchen, allergen, brought_by, why)
+
+
 def _stated(work: Work, piece: SoldPiece, apart: bool) -> dict[str, str]:
     """By allergen; what is said of a sort of piece before what is said of the formula, and that before the kitchen's."""
-    formula = work.formula
-    branch = next((one for one in formula.branches if one.noun and same_noun(one.noun, piece.noun)), None)
-    sales = (None if branch is None else branch.sale, formula.sale)
-    contacts = [one for sale in sales if sale is not None for one in sale.contacts]
-    contacts += work.kitchen.selling.contacts
     found: dict[str, str] = {}
-    for one in contacts:
+    for one in _contacts(work, piece):
         if one.apart is apart:
             for allergen in one.allergens:
                 found.setdefault(allergen, one.because)
     return found
+
+
+def _contacts(work: Work, piece: SoldPiece) -> list[Contact]:
+    formula = work.formula
+    branch = next((one for one in formula.branches if one.noun and same_noun(one.noun, piece.noun)), None)
+    sales = (None if branch is None else branch.sale, formula.sale)
+    contacts = [one for sale in sales if sale is not None for one in sale.contacts]
+    return contacts + list(work.kitchen.selling.contacts)
 
 
 def _in_it(piece: SoldPiece) -> frozenset[str]:

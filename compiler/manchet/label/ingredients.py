@@ -6,7 +6,6 @@ Regulation (EU) 1169/2011, articles 18, 21 and 22, Annex VII part A and Annex VI
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from fractions import Fraction
 
@@ -15,6 +14,7 @@ from manchet.account.piece import SoldPiece
 from manchet.diagnostics.suggest import fold
 from manchet.label.allergens import AllergenAnswer, all_findings, answer_in_its_way
 from manchet.label.markets import US
+from manchet.label.named import named_lines
 from manchet.label.names import Run, Runs, listed_name, plain, set_off
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.names import key
@@ -48,6 +48,8 @@ class ListLine(NamedTuple):
     """Nobody has weighed how much of it the food takes up: `grams` is what it can hardly pass."""
     how_much: str = ""
     """`24 %`, or `300 g per 100 g`, where it has to be said."""
+    classes: frozenset[str] = frozenset()
+    """Of what it stands for; of a compound one none."""
 
     @property
     def text(self) -> str:
@@ -93,7 +95,7 @@ def ingredient_list(
     piece: SoldPiece, market: str, called: str = "", how_much_of: tuple[str, ...] = ()
 ) -> IngredientList:
     """The list of a food for a market. `called` is the name of the food, of whose words those that are ingredients have their share
-    told; `how_much_of` names more of them."""
+    told, but for the United States, where no law asks it; `how_much_of` names more of them."""
     weight = piece.finished
     sulphited = {
         because.ingredient.name
@@ -115,7 +117,7 @@ def ingredient_list(
     elif water is not None:
         dry.append(water)
     dry += [line for one in piece.mixture.taken_up for line in making.of_bath(one, dry)]
-    asked = _asked_for(dry, called, how_much_of)
+    asked = _asked_for(dry, "" if market == US else called, how_much_of)
     told = _told(dry, asked, piece)
     ordered = sorted(told, key=lambda line: (line.at_most, -line.grams, fold(line.name)))
     return IngredientList(market, tuple(ordered), left_out, weight is not None)
@@ -151,9 +153,9 @@ class _Making(NamedTuple):
         grams = sum((content.grams for content in held), NOTHING)
         allergens = tuple(word for word in ALLERGENS if any(self._has(content, word) for content in held))
         is_water = name == WATER and all(content.ingredient.class_ == "water" for content in held)
-        return ListLine(
-            name, set_off(name, allergens, self.market), grams, self._share(grams), allergens, is_water=is_water
-        )
+        classes = frozenset(content.ingredient.class_ for content in held)
+        runs = set_off(name, allergens, self.market)
+        return ListLine(name, runs, grams, self._share(grams), allergens, is_water=is_water, classes=classes)
 
     def _has(self, content: Content, allergen: str) -> bool:
         if allergen == "gluten":
@@ -183,24 +185,9 @@ def how_much(line: ListLine, piece: SoldPiece) -> Fraction | None:
 
 
 def _asked_for(lines: list[ListLine], called: str, more: tuple[str, ...]) -> set[str]:
-    words = {key(word) for word in re.findall(r"\w+", called)}
     wanted = {key(name) for name in more}
-    return {
-        line.name for line in lines if not line.is_water and (_is_named(line.name, words) or key(line.name) in wanted)
-    }
-
-
-def _is_named(name: str, words: set[str]) -> bool:
-    """Whether the name of a food names an ingredient: by all its words, or by those that tell it from others of its sort."""
-    own = [key(word) for word in re.findall(r"\w+", name)]
-    telling = [word for word in own if word not in _SORTS]
-    return bool(telling) and all(word in words for word in telling)
-
-
-_SORTS = frozenset(
-    key(word) for word in ("flour", "seed", "seeds", "dried", "fresh", "whole", "ground", "syrup", "powder")
-)
-"""Words of an ingredient's name that say its form: a rye bread is named for its rye flour."""
+    there = [line for line in lines if not line.is_water]
+    return named_lines(there, called) | {line.name for line in there if key(line.name) in wanted}
 
 
 def _told(lines: list[ListLine], asked: set[str], piece: SoldPiece) -> list[ListLine]:

@@ -231,13 +231,11 @@ AIR = Fraction(6, 10), Fraction(14, 10)
 
 
 def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple[str, Figure]]:
-    if not formula.bread.loaf or not KEPT_LEAST <= weight.value <= KEPT_MOST:
-        return
     for hours in DAYS:
-        share = shelf_loss(Fraction(hours))
-        assert share is not None
-        skins = sorted((Fraction(1), more_skin(weight.value)))
-        light, heavy = (weight.value * (1 - share * skins[end] * AIR[end]) for end in (1, 0))
+        share, kept = shelf_loss(Fraction(hours)), kept_weight(formula, weight.value, Fraction(hours))
+        if share is None or kept is None:
+            return
+        light, heavy = kept
         name = f"weight after {hours} h unwrapped"
         rule = (
             f"an estimate, {decimal(to_tens(light), 0)} to {decimal(to_tens(heavy), 0)} g: baked weight x (1 - what a 4 lb loaf lost), "
@@ -245,6 +243,16 @@ def _kept(formula: Formula, piece: PieceBatch, weight: Figure) -> Iterator[tuple
         )
         lost = Given("a 4 lb loaf lost", round_to(share * 100, 1), "%", "1.25 oz of 64 in 24 h, 5 oz in 48 h")
         yield name, Figure(name, round_to((light + heavy) / 10, 0) * 5, "g", rule, (weight, lost), GODDARD)
+
+
+def kept_weight(formula: Formula, grams: Fraction, hours: Fraction) -> tuple[Fraction, Fraction] | None:
+    """Grams that a loaf of so many may weigh when it has stood unwrapped for so many hours, least and most; None where the one loaf that
+    was weighed tells nothing of it: of rolls, and after 70 h."""
+    share = shelf_loss(hours)
+    if share is None or not formula.bread.loaf or not KEPT_LEAST <= grams <= KEPT_MOST:
+        return None
+    skins = sorted((Fraction(1), more_skin(grams)))
+    return grams * (1 - share * skins[1] * AIR[1]), grams * (1 - share * skins[0] * AIR[0])
 
 
 GODDARD = "Goddard, grocers' guide: a 4 lb loaf weighed from day to day"
