@@ -409,8 +409,8 @@ peanut butter	nut						peanut		109/100			common practice; density: USDA SR porti
 miso	other	miso paste					soya					common practice; may hold barley	ask barley: may be brewed with barley | ask wheat: may be let down with wheat flour, or coated with it: the packet says
 soy sauce	liquid	soya sauce, tamari	water 71, salt 14				soya, wheat, gluten					about 71 g water and 14 g salt in 100 g, from memory	
 bacon	meat	diced bacon, lardons, speck, smoked bacon					?					common practice; may hold milk, soya or mustard: read its label	ask milk: the packet says | ask soya: by its emulsifier or fat: the packet says
-anchovies	fish	anchovy fillets					fish					common practice: salted fillets	
-ham	meat	cooked ham, diced ham, prosciutto					?		59/100			common practice; density: USDA SR portion weights, from memory; may hold milk, soya or mustard: read its label	ask milk: the packet says | ask soya: by its emulsifier or fat: the packet says | ask mustard: the packet says
+anchovies	fish	anchovy fillets					fish					common practice: salted fillets	is ready to eat
+ham	meat	cooked ham, diced ham, prosciutto					?		59/100			common practice; density: USDA SR portion weights, from memory; may hold milk, soya or mustard: read its label	ask milk: the packet says | ask soya: by its emulsifier or fat: the packet says | ask mustard: the packet says | is ready to eat
 sausage	other	salami, chorizo					?					common practice	ask wheat: may be let down with wheat flour, or coated with it: the packet says | ask soya: by its emulsifier or fat: the packet says | ask mustard: the packet says | ask celery: the packet says | ask milk: the packet says
 pesto	other						milk		53/50			common practice; holds milk and nuts; density: common practice	ask cashew: often in place of pine nuts | ask pine nut: the packet says
 squid ink	other	cuttlefish ink					molluscs					common practice	

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.saying import celsius
+from manchet.checks.saying import celsius, degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
@@ -20,6 +20,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
         if step.verb != "fry" or not step.heats or least <= step.heats[0].celsius.likely <= most:
             continue
         heat = step.heats[0].celsius.likely
-        message = f"frying at {celsius(heat)}; doughs are fried at {celsius(least)} to {celsius(most)}"
+        message = f"frying at {degrees(work.kitchen, heat)}; doughs are fried at {degrees(work.kitchen, least)} to {degrees(work.kitchen, most)}"
         help = f"{celsius(heat)[:-2]} F is {celsius((heat - 32) * 5 / 9)}" if heat > most else "check the figure"
         yield report(NAME, step.place, message, help)

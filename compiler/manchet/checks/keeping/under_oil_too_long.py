@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from manchet.batch.work import Work
 from manchet.checks.looking import WETS, fat_share, portions
-from manchet.checks.saying import duration, percent
+from manchet.checks.saying import degrees, duration, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
@@ -16,7 +16,8 @@ ABOUT = ("good for",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     formula, most, much = work.formula, limit("under-oil-longest"), limit("under-oil-fat-least")
-    if most is None or much is None or formula.good_for is None or formula.good_for.seconds <= most:
+    cold = limit("under-oil-cold")
+    if most is None or much is None or cold is None or formula.good_for is None or formula.good_for.seconds <= most:
         return
     there = tuple(portions(formula))
     soaked = any(p.ingredient and p.ingredient.class_ in WETS for p in there)
@@ -26,6 +27,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     message = (
         f"{plant.name} under fat ({percent(fat)} of it) kept {duration(formula.good_for.seconds)}; "
-        f"public advice is {duration(most)} at 4 C"
+        f"public advice is {duration(most)} at {degrees(work.kitchen, cold)}"
     )
     yield report(NAME, formula.place, message, "make less at a time, or freeze it; your own food law may ask for less")

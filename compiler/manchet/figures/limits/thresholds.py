@@ -126,6 +126,7 @@ THRESHOLDS = {
     "kept-cold-most": Limit(F(8), {}, "chilled food 8 C or below: UK Food Hygiene Regulations 2013, schedule 4; 5 C: US Food Code 3-501.16"),
     "kept-hot-least": Limit(F(57), {}, "hot holding 135 F (57 C) or above: US Food Code 2022, 3-501.16; 63 C: UK Food Hygiene Regulations 2013, schedule 4, which the caution of its market asks for"),
     "under-oil-longest": Limit(F(345600), {}, "garlic and herbs in oil 4 d at 40 F: National Center for Home Food Preservation, 2015; others say 2 to 7"),
+    "under-oil-cold": Limit(F(4), {}, "40 F: National Center for Home Food Preservation, 2015"),
     "under-oil-fat-least": Limit(F(1, 4), {}, "our rule"),
     "tin-fill-least": Limit(None, {"hearth loaf": F(3, 20), "rye hearth loaf": F(3, 20), "soft": F(9, 50), "gluten-free": F(7, 25)}, "g of dough for 1 ml of tin or basket: our rule, far under the published tins below"),
     "tin-fill-most": Limit(None, {"soft": F(3, 5), "gluten-free": F(4, 5), "hearth loaf": F(17, 20), "rye hearth loaf": F(17, 20)}, "g of dough for 1 ml of tin or basket: our rule, far over the published tins below"),
