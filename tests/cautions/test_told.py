@@ -122,3 +122,32 @@ def test_no_tub_says_by_when_where_that_would_be_our_word() -> None:
     assert [withheld(GARLIC.format(f"{days} d at {at} C")) for days, at in ((4, 4), (5, 4), (3, 6), (60, -18))] == [
         False, True, True, False,
     ]  # fmt: skip
+
+
+def test_the_reports_of_checks_have_the_degrees_of_the_kitchen_too() -> None:
+    kitchen = "kitchen House\n  air 70 F\n  measures US\n\n"
+    oil = "preparation garlic oil\n  olive oil 300 g\n  garlic 100 g\n  pack in jars\n  good for 9 d at 39 F\n"
+    (one,) = (one for one in bakery_of(kitchen + oil).diagnostics if one.name == "under-oil-too-long")
+    assert one.message == "garlic under fat (75% of it) kept 9 d; public advice is 4 d at 39 F"
+
+
+def test_with_raw_meat_inside_one_core_is_named() -> None:
+    """FSA: 75 C in the middle; how done a crumb is says nothing of what lies in it."""
+    pork = "larder House\n  pork\n    class meat\n\n"
+    bun = GLAZED.format(allow="", after="").replace("preparation glaze", "preparation other")
+    filled = bun.replace("    shape round\n", "    shape round\n    fill with pork 40 g each\n").replace(
+        "97 C core", "70 C core"
+    )
+    bakery = bakery_of(pork + filled)
+    assert "core-low" not in {one.name for one in bakery.diagnostics}
+    (one,) = (one for one in bakery.cautions if one.name == "cook-meat-through")
+    assert one.message.endswith("comes to 75 C")
+    assert "core-low" in {one.name for one in bakery_of(bun.replace("97 C core", "70 C core")).diagnostics}
+
+
+def test_a_best_before_on_food_that_has_to_stay_cold_says_what_to_write() -> None:
+    cream = GLAZED.format(
+        allow="  sold loose\n  best before 1 d\n", after="cool 2 h\n    fill with heavy cream 30 g each"
+    )
+    one = told(cream)["keep-filling-cold"]
+    assert "a `best before` is for what keeps without the cold: write `use by … at 5 C` or colder" in one.message

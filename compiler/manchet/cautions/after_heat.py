@@ -6,17 +6,20 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work
-from manchet.cautions.at import CautionPlace
+from manchet.cautions.at import CautionPlace, where_kept
 from manchet.cautions.caution import Caution, caution, celsius, warning_unless
 from manchet.cautions.cooked import is_egg_cooked
 from manchet.cautions.facts import (
     is_cut_leaf,
     is_dairy,
+    is_kept_by_itself,
     is_meat_or_fish,
     is_raw_egg,
     is_raw_flour,
     is_sour,
+    is_wet,
     markets_of,
+    perishes_cooked,
     too_dry,
     water_in,
 )
@@ -24,8 +27,9 @@ from manchet.cautions.legs import was_heated
 from manchet.cautions.limits import figure
 from manchet.cautions.phrase import Wording
 from manchet.cautions.under_fat import is_from_under_fat
-from manchet.cautions.vessel import Foodstuff, FoodVessel, breads_of, vessel_called
+from manchet.cautions.vessel import Foodstuff, FoodVessel, breads_of, vessel_called, vessels_of
 from manchet.formula.ranges import Range
+from manchet.formula.sale import DateMark
 from manchet.larder.foods import grows_wet
 
 
@@ -42,11 +46,7 @@ def after_the_last_heat(work: Work) -> Iterator[Caution]:
                 keeps = is_sold_cold(work, at)
                 why: Wording = (f"{cold.name}, on after the last heat",)
                 if not keeps:
-                    why += (
-                        "; no `use by` at ",
-                        celsius(figure("cold", markets_of(work))),
-                        " or colder",
-                    )
+                    why += _not_cold(_mark(work, at), work)
                 yield caution("keep-filling-cold", at, warning_unless(keeps), why=why)
             flour = next((food for food in foods if is_raw_flour(food) and not was_heated(food.before)), None)
             if flour is not None:
@@ -58,10 +58,11 @@ def is_sold_cold(work: Work, at: CautionPlace) -> bool:
     formula, cold = work.formula, figure("cold", markets_of(work))
     if formula.serve_within is not None and formula.serve_within <= figure("served-within"):
         return True
+    mark = _mark(work, at)
+    if mark is not None and mark.word == "best before":
+        return False
     if any(kept.celsius is not None and _warmest(kept.celsius) <= cold for kept in formula.kept):
         return True
-    branch = formula.branches[at.branch].sale if at.branch is not None else None
-    mark = next((sale.date_mark for sale in (branch, formula.sale) if sale is not None and sale.date_mark), None)
     if mark is None or mark.word != "use by" or mark.celsius is None:
         return False
     return _warmest(mark.celsius) <= cold
@@ -69,6 +70,37 @@ def is_sold_cold(work: Work, at: CautionPlace) -> bool:
 
 def _warmest(celsius: Range) -> Fraction:
     return celsius.high if celsius.high is not None else celsius.likely
+
+
+def _mark(work: Work, at: CautionPlace) -> DateMark | None:
+    formula = work.formula
+    branch = formula.branches[at.branch].sale if at.branch is not None else None
+    return next((sale.date_mark for sale in (branch, formula.sale) if sale is not None and sale.date_mark), None)
+
+
+def _not_cold(mark: DateMark | None, work: Work) -> Wording:
+    """What its date says instead: Regulation (EU) 1169/2011, article 24(1), asks a `use by` of what perishes fast."""
+    cold = celsius(figure("cold", markets_of(work)))
+    if mark is not None and mark.word == "best before":
+        return ("; a `best before` is for what keeps without the cold: write `use by … at ", cold, "` or colder")
+    return ("; no `use by` at ", cold, " or colder")
+
+
+def best_before_of_cold_food(work: Work) -> Iterator[Caution]:
+    """A preparation that is sold, and has to stay cold, with the date of what keeps without."""
+    formula = work.formula
+    at = where_kept(formula)
+    mark = _mark(work, at)
+    if not is_kept_by_itself(formula) or mark is None or mark.word != "best before":
+        return
+    (vessel,) = vessels_of(work)[-1:]
+    food = next((food for food in vessel.foods if _perishes(food, vessel)), None)
+    if food is not None and is_wet(vessel):
+        yield caution("keep-filling-cold", at, "warning", why=(food.name, *_not_cold(mark, work)))
+
+
+def _perishes(food: Foodstuff, vessel: FoodVessel) -> bool:
+    return stays_cold(food) or (perishes_cooked(food) and not is_sour(food) and was_heated(vessel.line(food)))
 
 
 def _by_step(bread: FoodVessel, last: int | None) -> dict[int, list[Foodstuff]]:
@@ -98,8 +130,6 @@ def _has_its_own(bread: FoodVessel, since: int, work: Work) -> bool:
 
 def _is_sweet_or_dry(bread: FoodVessel, since: int, work: Work) -> bool:
     """Whether what goes on there is kept by its sugar, or has too little water for germs: caramel, butter cream of sugar."""
-    from manchet.cautions.facts import is_wet
-
     goods = bread.legs[since].step.applied
     made = vessel_called(work, goods.stage) if goods is not None else None
     if made is not None:

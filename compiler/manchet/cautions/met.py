@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.cautions.after_heat import after_the_last_heat
+from manchet.cautions.after_heat import after_the_last_heat, best_before_of_cold_food
 from manchet.cautions.burns import burns_of_the_house, hands_in_the_mixer, hot_fat, hot_sugar
 from manchet.cautions.caution import Caution
 from manchet.cautions.cooked import cooled_fast, egg_through, heated_again
@@ -31,6 +31,7 @@ OF_FORMULA = (
     meat_through,
     fish_never_cooked,
     after_the_last_heat,
+    best_before_of_cold_food,
     standing_warm,
     rope_in_warm_weather,
     wrapped_warm,

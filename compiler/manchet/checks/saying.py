@@ -42,8 +42,8 @@ def celsius(value: Fraction) -> str:
 
 
 def fahrenheit(value: Fraction) -> str:
-    """A Celsius figure said in Fahrenheit."""
-    return f"{_figure(in_fahrenheit(value))} F"
+    """A Celsius figure said in Fahrenheit, to the degree: two of them are finer than a thermometer."""
+    return f"{decimal(in_fahrenheit(value), 0)} F"
 
 
 def degrees(kitchen: Kitchen, value: Fraction) -> str:
