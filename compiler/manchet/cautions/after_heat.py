@@ -16,13 +16,13 @@ from manchet.cautions.facts import (
     is_meat_or_fish,
     is_raw_egg,
     is_raw_flour,
-    is_sour,
     is_wet,
     markets_of,
+    needs_no_cold,
     perishes_cooked,
-    too_dry,
     water_in,
 )
+from manchet.cautions.kill import is_heated_through
 from manchet.cautions.legs import was_heated
 from manchet.cautions.limits import figure
 from manchet.cautions.phrase import Wording
@@ -31,6 +31,7 @@ from manchet.cautions.vessel import Foodstuff, FoodVessel, breads_of, vessel_cal
 from manchet.formula.ranges import Range
 from manchet.formula.sale import DateMark
 from manchet.larder.foods import grows_wet
+from manchet.syntax.vocabulary import WRAPS
 
 
 def after_the_last_heat(work: Work) -> Iterator[Caution]:
@@ -48,7 +49,14 @@ def after_the_last_heat(work: Work) -> Iterator[Caution]:
                 if not keeps:
                     why += _not_cold(_mark(work, at), work)
                 yield caution("keep-filling-cold", at, warning_unless(keeps), why=why)
-            flour = next((food for food in foods if is_raw_flour(food) and not was_heated(food.before)), None)
+            flour = next(
+                (
+                    food
+                    for food in foods
+                    if is_raw_flour(food) and not (was_heated(food.before) and is_heated_through(food.before))
+                ),
+                None,
+            )
             if flour is not None:
                 yield caution("raw-flour-after-heat", at, "warning", why=(f"{flour.name}, on after the last heat",))
 
@@ -100,7 +108,15 @@ def best_before_of_cold_food(work: Work) -> Iterator[Caution]:
 
 
 def _perishes(food: Foodstuff, vessel: FoodVessel) -> bool:
-    return stays_cold(food) or (perishes_cooked(food) and not is_sour(food) and was_heated(vessel.line(food)))
+    return stays_cold(food) or (
+        perishes_cooked(food) and was_heated(vessel.line(food)) and not needs_no_cold(food, _is_packed(vessel))
+    )
+
+
+def _is_packed(vessel: FoodVessel) -> bool:
+    """Into something, after its last heat."""
+    last = vessel.last_heat
+    return last is not None and any(leg.step.verb in WRAPS for leg in vessel.legs[last + 1 :])
 
 
 def _by_step(bread: FoodVessel, last: int | None) -> dict[int, list[Foodstuff]]:
@@ -113,7 +129,7 @@ def _by_step(bread: FoodVessel, last: int | None) -> dict[int, list[Foodstuff]]:
 
 def stays_cold(food: Foodstuff) -> bool:
     """Milk, cream, cheese, egg, meat, fish; what was cooked of vegetables, starch or grain and is wet; what is cut and raw."""
-    if too_dry(food) or is_sour(food):
+    if needs_no_cold(food):
         return False
     if food.ingredient.class_ == "egg" or is_dairy(food) or is_meat_or_fish(food) or is_cut_leaf(food):
         return True

@@ -8,6 +8,7 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.cautions.legs import NOT_SAID, ROOM
 from manchet.cautions.limits import figure
+from manchet.cautions.stable import keeps_without_cold
 from manchet.cautions.vessel import Foodstuff, FoodVessel
 from manchet.formula.model import Formula, Range
 from manchet.larder.book import DRY_BELOW
@@ -153,6 +154,6 @@ def too_dry(food: Foodstuff) -> bool:
     return activity is not None and activity <= figure("too-dry-for-germs")
 
 
-def is_sour(food: Foodstuff) -> bool:
-    """Too sour for the germs that cold is against, as the larder says of it: US Food Code, table B of 1-201.10."""
-    return food.ingredient.ph is not None and food.ingredient.ph < figure("sour-in-the-pieces")
+def needs_no_cold(food: Foodstuff, heated_and_packed: bool = False) -> bool:
+    """Too sour or too dry for the germs that cold is against, as the larder says of it."""
+    return keeps_without_cold(food.ingredient.ph, food.ingredient.water_activity, heated_and_packed)

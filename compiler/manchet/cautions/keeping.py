@@ -15,6 +15,7 @@ from manchet.cautions.facts import (
     is_raw_egg,
     is_wet,
     markets_of,
+    needs_no_cold,
     perishes_cooked,
     ways_kept,
 )
@@ -36,10 +37,13 @@ def neither_cold_nor_hot(work: Work) -> Iterator[Caution]:
     foods = [
         food
         for food in vessel.foods
-        if food.ingredient.class_ == "egg"
-        or is_dairy(food)
-        or is_meat_or_fish(food)
-        or (perishes_cooked(food) and was_heated(vessel.line(food)))
+        if not needs_no_cold(food)
+        and (
+            food.ingredient.class_ == "egg"
+            or is_dairy(food)
+            or is_meat_or_fish(food)
+            or (perishes_cooked(food) and was_heated(vessel.line(food)))
+        )
     ]
     raw_egg = any(is_raw_egg(food) for food in vessel.foods) and vessel.last_heat is None
     if not foods or raw_egg or not is_wet(vessel) or plants_closed_in(vessel):
