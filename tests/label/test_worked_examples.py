@@ -11,6 +11,7 @@ from works import bakery_of, work_in
 
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.label.allergens import AllergenAnswer, contains, findings
+from manchet.label.bread_names import LEAST_SOLIDS, bread_or_roll, misnamed, solids_of
 from manchet.label.conventions import eu_text, us_text
 from manchet.label.ingredients import ListLine, how_much, ingredient_list
 from manchet.label.markets import BRITAIN, EU, US
@@ -250,3 +251,61 @@ def test_a_name_asks_how_much_of_what_it_names(called: str, named: set[str]) -> 
     }  # fmt: skip
     lines = [ListLine(name, (), Fraction(1), None, classes=frozenset({class_})) for name, class_ in classes.items()]
     assert named_lines(lines, called) == named
+
+
+# ---- names that the law keeps -----------------------------------------------------------------------
+
+MOIST = """
+larder Test
+  test flour
+    class         wheat flour
+    per 100 g
+      water         14 g
+    allergens     wheat, gluten
+  test yeast
+    class         yeast
+    per 100 g
+      water         70 g
+    no allergens
+"""
+
+
+def test_w10_solids_of_a_bread_in_the_united_states() -> None:
+    """21 CFR 136.110: at least 62 % solids. 860 + 20 + 3 g of W1 in 1,504.8 g."""
+    loaf = piece_of(LOAF, MOIST)
+    assert solids_of(loaf) == 883
+    assert round(float(883 / (loaf.finished or 1)) * 100, 1) == 58.7
+    assert round(float(883 / LEAST_SOLIDS), 1) == 1424.2
+
+
+def test_w10_is_told_as_a_note_with_the_weight_that_would_do() -> None:
+    sold = "kitchen Quay\n  sells in US\n\n" + MOIST + "\n"
+    named = LOAF.replace("  kind rolls\n", '  kind rolls\n  sold prepacked at 1500 g net\n  called "Wheat bread"\n')
+    (one,) = (one for one in bakery_of(sold + named).diagnostics if one.name == "bread-moist-for-us")
+    assert "is 41.3% water" in one.message and "1424.2 g" in one.help
+    drier = named.replace("bake loss 12%", "bake loss 17%").replace("1500 g net", "1400 g net")
+    assert not [one for one in bakery_of(sold + drier).diagnostics if one.name == "bread-moist-for-us"]
+
+
+@pytest.mark.parametrize(("grams", "name"), [("226.7", "roll"), ("226.8", "bread")])
+def test_w11_half_a_pound_is_bread(grams: str, name: str) -> None:
+    """21 CFR 136.3; half a pound is 226.796185 g."""
+    assert bread_or_roll(Fraction(grams)) == name
+
+
+@pytest.mark.parametrize(
+    ("market", "called", "white", "word"),
+    [
+        (BRITAIN, "Half-and-half wholemeal loaf", 500, "wholemeal"), (BRITAIN, "Wholemeal loaf", 0, None),
+        (BRITAIN, "Half-and-half loaf", 500, None), (EU, "Half-and-half wholemeal loaf", 500, None),
+        (US, "Whole wheat bread", 500, "whole wheat"), (US, "Whole wheat bread", 0, None),
+        (US, "Half-and-half wholemeal loaf", 500, None),
+    ],
+)  # fmt: skip
+def test_w17_wholemeal_is_all_wholemeal(market: str, called: str, white: int, word: str | None) -> None:
+    """Bread and Flour Regulations 1998, reg. 6; 21 CFR 136.180."""
+    flours = f"    wholemeal flour {1000 - white} g\n" + (f"    white flour {white} g\n" if white else "")
+    loaf = piece_of(baked(f"{flours}    water 680 g", "1680 g", "12%"))
+    found = misnamed(loaf, market, called)
+    assert (None if found is None else found.word) == word
+    assert found is None or found.flours == ("white flour",)

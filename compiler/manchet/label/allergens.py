@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from enum import Enum
 from fractions import Fraction
 
 from manchet.account.mixture import Content, Mixture
 from manchet.account.piece import SoldPiece
-from manchet.label.markets import MOST_SULPHITES, allergen_list, sulphite_limit
+from manchet.label.markets import MOST_SULPHITES, US, allergen_list, sulphite_limit
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.joining import OF_CLASS
@@ -67,7 +68,18 @@ def findings(piece: SoldPiece, market: str) -> tuple[AllergenFinding, ...]:
 def contains(piece: SoldPiece, market: str) -> tuple[str, ...]:
     """The allergens for a line `Contains …`, as the market names them; not those of which nobody knows."""
     names = allergen_list(market)
-    return tuple(names.name(one.allergen) for one in findings(piece, market) if one.answer is AllergenAnswer.HAS)
+    has = (one for one in findings(piece, market) if one.answer is AllergenAnswer.HAS)
+    return tuple(f"{names.name(one.allergen)}{_by_species(one) if market == US else ''}" for one in has)
+
+
+def _by_species(finding: AllergenFinding) -> str:
+    """`fish (sardines)`: the species is named there, FD&C Act 403(w)(2); where an ingredient's class says that it is one."""
+    species = (one.ingredient for one in finding.because if finding.allergen == one.ingredient.class_ == "fish")
+    named = dict.fromkeys(_NO_SPECIES.sub("", one.name) for one in species)
+    return f" ({', '.join(named)})" if named else ""
+
+
+_NO_SPECIES = re.compile(r"\b(?:tinned|canned|smoked|pickled|salted|fresh|frozen|raw) ")
 
 
 def not_known(piece: SoldPiece) -> tuple[Ingredient, ...]:

@@ -15,6 +15,7 @@ from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.batch.work import Work, once
 from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
 from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, every_content, findings
+from manchet.label.bread_names import Misnamed, misnamed
 from manchet.label.contact import may_contain
 from manchet.label.how_sold import sale_of_noun
 from manchet.label.ingredients import IngredientList, ingredient_list
@@ -64,6 +65,8 @@ class Declaration(NamedTuple):
     """Allergens of which nobody knows whether it has them."""
     sourceless: tuple[Ingredient, ...] = ()
     """Ingredients of which the list has to say what they come from, and nobody has."""
+    misnamed: Misnamed | None = None
+    """What the law has against its names."""
 
     @property
     def net(self) -> Fraction | None:
@@ -72,7 +75,7 @@ class Declaration(NamedTuple):
     @property
     def is_withheld(self) -> bool:
         """It cannot be printed: something that it must say is missing."""
-        return bool(self.lacks or self.unknown or self.sourceless)
+        return bool(self.lacks or self.unknown or self.sourceless or self.misnamed)
 
     @property
     def is_approved(self) -> bool:
@@ -146,7 +149,12 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
     by_weight = sale.sells_at is not None and sale.sells_at.grams is not None
     held = {content.ingredient.name: content.ingredient for content in every_content(piece.mixture)}
     sourceless = tuple(one for one in held.values() if lacks_source(one))
-    declared = declared._replace(sold_by_weight=whole and by_weight, unknown=unknown, sourceless=sourceless)
+    declared = declared._replace(
+        sold_by_weight=whole and by_weight,
+        unknown=unknown,
+        sourceless=sourceless,
+        misnamed=misnamed(piece, market, called, work.formula.name),
+    )
     return declared._replace(lacks=tuple(_lacks(declared, piece)))
 
 

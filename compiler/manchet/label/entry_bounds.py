@@ -87,6 +87,10 @@ def _known(entry: Ingredient) -> dict[str, Fraction]:
             else salt / SALT_OF_SODIUM
         )
         known["sodium"] = max(sodium or NOTHING, as_salt)
+    if (
+        "carbohydrate" in known and "sugars" in known
+    ):  # milk's by difference is a little less than the sugars measured in it
+        known["carbohydrate"] = max(known["carbohydrate"], known["sugars"])
     if "starch" in entry.composition and "carbohydrate" not in known and "sugars" in known:
         known["carbohydrate"] = known["sugars"] + entry.composition["starch"]
     return known

@@ -21,7 +21,7 @@ _GRADES = frozenset(
     key(word)
     for word in (
         "wholemeal", "whole", "wholegrain", "white", "strong", "plain", "soft", "brown", "light", "medium", "dark", "coarse", "fine",
-        "flaky", "rolled", "roasted", "toasted", "salted", "unsalted", "smoked", "skimmed", "semi", "organic",
+        "flaky", "rolled", "roasted", "toasted", "salted", "unsalted", "smoked", "skimmed", "semi", "organic", "tinned", "canned", "cooked", "frozen", "raw", "minced",
     )
 )  # fmt: skip
 """Words that tell one of a kind from another of it: `oats` names rolled oats too, `coarse salt` no other salt."""

@@ -10,6 +10,8 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
+from manchet.records import NamedTuple
+
 _ERRORS = (
     (50, "0.09", ""),
     (100, "", "4.5"),
@@ -29,3 +31,19 @@ def tolerable_error(declared: Fraction) -> Fraction:
         if declared <= most:
             return Fraction(grams) if grams else Fraction(ceil(declared * Fraction(share) * 10), 10)
     return Fraction(ceil(declared * Fraction(_ERRORS[-1][1]) * 10), 10)
+
+
+class Shortfall(NamedTuple):
+    """How far a package is under what it declares. `errors` is how many tolerable errors that is over: 0, 1 or 2."""
+
+    grams: Fraction
+    errors: int
+
+
+def shortfall(declared: Fraction, weighs: Fraction) -> Shortfall | None:
+    """None where it is not short. Over one error only 1 package in 40 may be, over two none."""
+    short = declared - weighs
+    if short <= 0:
+        return None
+    error = tolerable_error(declared)
+    return Shortfall(short, 2 if short > 2 * error else 1 if short > error else 0)

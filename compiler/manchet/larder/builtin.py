@@ -409,6 +409,14 @@ peanut butter	nut						peanut		109/100			common practice; density: USDA SR porti
 miso	other	miso paste					soya					common practice; may hold barley	ask barley: may be brewed with barley | ask wheat: may be let down with wheat flour, or coated with it: the packet says
 soy sauce	liquid	soya sauce, tamari	water 71, salt 14				soya, wheat, gluten					about 71 g water and 14 g salt in 100 g, from memory	
 bacon	meat	diced bacon, lardons, speck, smoked bacon					?					common practice; may hold milk, soya or mustard: read its label	ask milk: the packet says | ask soya: by its emulsifier or fat: the packet says
+Worcestershire sauce	liquid	Worcester sauce	water 787/10				fish					fish: the FSA's chart of 14 allergens; water: USDA SR28 NDB 06971	ask barley: may be made with malt vinegar: the packet says | ask wheat: may hold soy sauce: the packet says | ask soya: may hold soy sauce: the packet says
+tinned sardines	fish	canned sardines, sardines in oil	water 5961/100, protein 1231/50, fat 229/20, saturates 191/125, carbohydrate 0, sugars 0, fibre 0				fish					USDA SR28 NDB 15088, in oil, drained; its sodium is by the tin	is ready to eat
+tinned tuna	fish	canned tuna					fish					common practice	is ready to eat
+mayonnaise	other						egg					common practice	ask mustard: the packet says
+tofu	other	bean curd					soya					common practice	
+piccalilli	other						mustard					common practice	ask sulphites: often sulphited to keep | ask wheat: may be thickened with wheat flour: the packet says
+stock cube	other	bouillon					?					common practice	ask celery: the packet says | ask wheat: the packet says | ask milk: the packet says | ask soya: the packet says | ask egg: the packet says
+pickled onions	other						?					common practice; up to 100 mg/kg of sulphites: Regulation (EC) 1333/2008, Annex II, from memory	ask sulphites: often sulphited to keep | ask barley: may be made with malt vinegar: the packet says
 anchovies	fish	anchovy fillets					fish					common practice: salted fillets	is ready to eat
 ham	meat	cooked ham, diced ham, prosciutto					?		59/100			common practice; density: USDA SR portion weights, from memory; may hold milk, soya or mustard: read its label	ask milk: the packet says | ask soya: by its emulsifier or fat: the packet says | ask mustard: the packet says | is ready to eat
 sausage	other	salami, chorizo					?					common practice	ask wheat: may be let down with wheat flour, or coated with it: the packet says | ask soya: by its emulsifier or fat: the packet says | ask mustard: the packet says | ask celery: the packet says | ask milk: the packet says
@@ -2169,156 +2177,170 @@ diced bacon	406
 lardon	406
 speck	406
 smoked bacon	406
-anchovy	407
-anchovy fillet	407
-ham	408
-cooked ham	408
-diced ham	408
-prosciutto	408
-sausage	409
-salami	409
-chorizo	409
-pesto	410
-squid ink	411
-cuttlefish ink	411
-activated charcoal	412
-vegetable charcoal	412
-vegetable carbon	412
-nutritional yeast	413
-yeast flake	413
-inactive yeast	413
-deactivated yeast	413
-wood ash	414
-custard	415
-pastry cream	415
-creme patissiere	415
-custard cream	415
-malted milk powder	416
-malted milk	416
-cornflake	417
-corn flake	417
-muesli	418
-granola	418
-muesli mix	418
-caramel	419
-caramel sauce	419
-toffee sauce	419
-dulce de leche	419
-mincemeat	420
-fruit mincemeat	420
-mince pie filling	420
-sprinkle	421
-hundred and thousand	421
-nonpareil	421
-sugar strand	421
-strawberry	422
-fresh strawberry	422
-lemon	423
-whole lemon	423
-orange	424
-whole orange	424
-candied ginger	425
-crystallised ginger	425
-crystallized ginger	425
-stem ginger	425
-kimchi	426
-tea	427
-brewed tea	427
-cold tea	427
-black tea	427
-mascarpone	428
-mascarpone cheese	428
-emmental	429
-emmenthal	429
-swiss cheese	429
-grated emmental	429
-goat cheese	430
-chevre	430
-halloumi	431
-halloumi cheese	431
-chocolate spread	432
-hazelnut spread	432
-chocolate hazelnut spread	432
-cornflour	433
-corn flour	434
-corn meal flour	435
-flour	436
-wheat flour	437
-brown flour	438
-rye flour	439
-rye	440
-barley	441
-oat	442
-oatmeal	443
-maize	444
-corn	445
-bran	446
-wheat	447
-wheatmeal	448
-gluten free flour	449
-starch	450
-soya	451
-yeast	452
-hefe	453
-levure	454
-lievito di birra	455
-levadura	456
-curd	457
-manteca	458
-dried yeast	459
-dry yeast	460
-fast action yeast	461
-fast acting yeast	462
-fast action dried yeast	463
-brewer yeast	464
-malt	465
-malt powder	466
-malt flour	467
-barley malt	468
-dried malt	469
-treacle	470
-syrup	471
-cream	472
-condensed milk	473
-powdered milk	474
-cheese	475
-soft cheese	476
-stick of butter	477
-soda	478
-bicarbonate	479
-tin release agent	480
-oil	481
-vegetable oil	482
-fat	483
-starter	484
-sourdough	485
-sourdough starter	486
-sourdough culture	487
-culture	488
-mother	489
-lecithin	490
-vinegar	491
-seed	492
-mixed seed	493
-seed mix	494
-nut	495
-mixed nut	496
-dried fruit	497
-crumb	498
-bread	499
-psyllium seed	500
-coconut	501
-glucose	502
-egg substitute	503
-discard	504
-sourdough discard	505
-chopped nut	506
-suet	507
-tomato puree	508
-cranberry	509
-fig	510
-pumpkin	511
-liquid starter	512
-baker yeast	513
-cider	514
+worcestershire sauce	407
+worcester sauce	407
+tinned sardine	408
+canned sardine	408
+sardine in oil	408
+tinned tuna	409
+canned tuna	409
+mayonnaise	410
+tofu	411
+bean curd	411
+piccalilli	412
+stock cube	413
+bouillon	413
+pickled onion	414
+anchovy	415
+anchovy fillet	415
+ham	416
+cooked ham	416
+diced ham	416
+prosciutto	416
+sausage	417
+salami	417
+chorizo	417
+pesto	418
+squid ink	419
+cuttlefish ink	419
+activated charcoal	420
+vegetable charcoal	420
+vegetable carbon	420
+nutritional yeast	421
+yeast flake	421
+inactive yeast	421
+deactivated yeast	421
+wood ash	422
+custard	423
+pastry cream	423
+creme patissiere	423
+custard cream	423
+malted milk powder	424
+malted milk	424
+cornflake	425
+corn flake	425
+muesli	426
+granola	426
+muesli mix	426
+caramel	427
+caramel sauce	427
+toffee sauce	427
+dulce de leche	427
+mincemeat	428
+fruit mincemeat	428
+mince pie filling	428
+sprinkle	429
+hundred and thousand	429
+nonpareil	429
+sugar strand	429
+strawberry	430
+fresh strawberry	430
+lemon	431
+whole lemon	431
+orange	432
+whole orange	432
+candied ginger	433
+crystallised ginger	433
+crystallized ginger	433
+stem ginger	433
+kimchi	434
+tea	435
+brewed tea	435
+cold tea	435
+black tea	435
+mascarpone	436
+mascarpone cheese	436
+emmental	437
+emmenthal	437
+swiss cheese	437
+grated emmental	437
+goat cheese	438
+chevre	438
+halloumi	439
+halloumi cheese	439
+chocolate spread	440
+hazelnut spread	440
+chocolate hazelnut spread	440
+cornflour	441
+corn flour	442
+corn meal flour	443
+flour	444
+wheat flour	445
+brown flour	446
+rye flour	447
+rye	448
+barley	449
+oat	450
+oatmeal	451
+maize	452
+corn	453
+bran	454
+wheat	455
+wheatmeal	456
+gluten free flour	457
+starch	458
+soya	459
+yeast	460
+hefe	461
+levure	462
+lievito di birra	463
+levadura	464
+curd	465
+manteca	466
+dried yeast	467
+dry yeast	468
+fast action yeast	469
+fast acting yeast	470
+fast action dried yeast	471
+brewer yeast	472
+malt	473
+malt powder	474
+malt flour	475
+barley malt	476
+dried malt	477
+treacle	478
+syrup	479
+cream	480
+condensed milk	481
+powdered milk	482
+cheese	483
+soft cheese	484
+stick of butter	485
+soda	486
+bicarbonate	487
+tin release agent	488
+oil	489
+vegetable oil	490
+fat	491
+starter	492
+sourdough	493
+sourdough starter	494
+sourdough culture	495
+culture	496
+mother	497
+lecithin	498
+vinegar	499
+seed	500
+mixed seed	501
+seed mix	502
+nut	503
+mixed nut	504
+dried fruit	505
+crumb	506
+bread	507
+psyllium seed	508
+coconut	509
+glucose	510
+egg substitute	511
+discard	512
+sourdough discard	513
+chopped nut	514
+suet	515
+tomato puree	516
+cranberry	517
+fig	518
+pumpkin	519
+liquid starter	520
+baker yeast	521
+cider	522
 """

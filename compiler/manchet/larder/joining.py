@@ -13,9 +13,20 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import list_of_words, report
 from manchet.larder.allergens import ALLERGENS
 from manchet.larder.circles import without_circles
-from manchet.larder.ingredient import CLASSES, POURED_CLASSES, Blend, Buying, Ingredient, Question, names_of, place_of
+from manchet.larder.ingredient import (
+    CLASSES,
+    POURED_CLASSES,
+    Blend,
+    Buying,
+    Ingredient,
+    ListedAs,
+    Question,
+    names_of,
+    place_of,
+)
 from manchet.larder.inherited import composition_on_top, factor_on_top
 from manchet.larder.names import key
+from manchet.larder.sources import allergens_of_source
 
 if TYPE_CHECKING:
     from manchet.larder.near import NamesToCompare
@@ -73,7 +84,7 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
     says_what_it_is = bool(entry.composition or entry.made_of)
     same = key(below.name) == key(entry.name)
     inherits = entry.allergens is None and not _is_otherwise(entry, below)
-    allergens = below.allergens if inherits else entry.allergens
+    allergens = _inherited_allergens(entry, below) if inherits else entry.allergens
     asked = (*entry.asked, *(below.asked if inherits else ()))
     return entry._replace(
         class_=entry.class_ or below.class_,
@@ -94,7 +105,7 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         asked=tuple(one for one in asked if one[0] not in (*entry.has_not, *(allergens or ()))),
         has_not=entry.has_not or (below.has_not if inherits else ()),
         sulphites=below.sulphites if entry.sulphites is None and inherits else entry.sulphites,
-        listed_as=entry.listed_as or (() if _is_otherwise(entry, below) else below.listed_as),
+        listed_as=_listed(entry, below),
         made_from=entry.made_from or below.made_from,
         facts=entry.facts or below.facts,
         ph=below.ph if entry.ph is None else entry.ph,
@@ -102,6 +113,21 @@ def _with_what_is_unsaid(entry: Entry, below: Entry | None) -> Entry:
         source=_source(entry, below),
         takes_water=below.takes_water if entry.takes_water is None else entry.takes_water,
     )
+
+
+def _inherited_allergens(entry: Ingredient, below: Ingredient) -> tuple[str, ...] | None:
+    """An entry that asks of some allergens knows of all others that it has them not: still so once the house has answered."""
+    if below.allergens is not None or not below.asked:
+        return below.allergens
+    return (*OF_CLASS.get(below.class_, ()), *allergens_of_source(entry))
+
+
+def _listed(entry: Ingredient, below: Ingredient) -> tuple[ListedAs, ...]:
+    """What the house says for one market leaves the name for the others; what it says for all replaces them."""
+    own = {one.market for one in entry.listed_as}
+    if "" in own or _is_otherwise(entry, below):
+        return entry.listed_as
+    return (*entry.listed_as, *(one for one in below.listed_as if one.market not in own))
 
 
 def _bought(own: Buying, below: Buying) -> Buying:

@@ -11,7 +11,7 @@ from manchet.diagnostics.reports import report
 from manchet.figures.losses.bake_loss import kept_weight
 from manchet.formula.sale import SoldAs
 from manchet.label.how_sold import sale_of_noun
-from manchet.label.net_weight import tolerable_error
+from manchet.label.net_weight import shortfall, tolerable_error
 from manchet.quantities.printing import decimal
 from manchet.syntax.vocabulary import WRAPS
 
@@ -44,10 +44,17 @@ def check(work: Work) -> Iterator[Diagnostic]:
 
 
 def _short_when_cooled(work: Work, way: SoldAs, net: Fraction, weighs: Fraction) -> Diagnostic:
-    single = tolerable_error(net)
+    short, single = shortfall(net, weighs), tolerable_error(net)
+    over = 0 if short is None else short.errors
+    allowed = (
+        f"on average none may be short, and about one in forty by up to {grams(single)}"
+        if not over
+        else f"that is over the {grams(single)} by which one in forty may be short"
+        if over == 1
+        else f"that is over {grams(2 * single)}, by which none may be short"
+    )
     message = (
-        f"the label says {grams(net)}, and a cooled piece of {work.formula.name} weighs {grams(weighs)}; on average none may be"
-        f" short, and about one in forty by up to {grams(single)}"
+        f"the label says {grams(net)}, and a cooled piece of {work.formula.name} weighs {grams(weighs)}; {allowed}"
     )
     help = f"declare {grams(weighs)} or less, with what it still loses on the shelf taken off, or divide heavier"
     return report(NAME, way.place, message, help)
