@@ -52,10 +52,11 @@ class Bounds(NamedTuple):
 
     @property
     def carbohydrate_by_difference(self) -> LowHigh:
-        """Carbohydrate less what protein by 6.25 is more than the table's: the table's is what all else leaves of 100 g."""
+        """Carbohydrate, no less than its sugars, less what protein by 6.25 is more than the table's: the table's is what all else leaves of 100 g."""
         protein, carbohydrate = self.held["protein"], self.held["carbohydrate"]
         more = LowHigh(protein.low * (NITROGEN / self.factor.high - 1), protein.high * (NITROGEN / self.factor.low - 1))
-        return LowHigh(max(carbohydrate.low - more.high, NOTHING), max(carbohydrate.high - more.low, NOTHING))
+        sugars = self.held["sugars"]  # of which they are a part
+        return LowHigh(max(carbohydrate.low - more.high, sugars.low), max(carbohydrate.high - more.low, sugars.high))
 
 
 @cache

@@ -39,7 +39,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'glucose': ('corn syrup', 'dextrose'),
     'gluten-free flour': ('rice flour', 'maize starch', 'tapioca starch'),
     'hefe': ('fresh yeast', 'active dry yeast', 'instant yeast'),
-    'lecithin': ('soya lecithin', 'sunflower lecithin'),
+    'lecithin': ('soya lecithin', 'sunflower lecithin', 'rapeseed lecithin', 'egg lecithin'),
     'levadura': ('fresh yeast', 'active dry yeast', 'instant yeast'),
     'levure': ('fresh yeast', 'active dry yeast', 'instant yeast'),
     'lievito di birra': ('fresh yeast', 'active dry yeast', 'instant yeast'),
