@@ -51,8 +51,8 @@ def test_w13_equal_heats(celsius: int, seconds: int, is_killed: bool) -> None:
 
 
 def test_w13_between_two_rows_the_logarithm_goes_by_the_degrees_and_never_outside() -> None:
-    assert abs(float(seconds_at(Fraction("67.5")) or 0) - (600 * 120) ** 0.5) < 0.01
-    assert abs(float(seconds_at(Fraction("62.5")) or 0) - (2700 * 600) ** 0.5) < 0.01
+    assert seconds_at(Fraction("67.5")) == 269  # the root of 600 x 120 is 268.3
+    assert seconds_at(Fraction("62.5")) == 1273  # that of 2700 x 600 is 1272.8
     assert seconds_at(Fraction("59.9")) is None and seconds_at(Fraction(90)) == 6
 
 

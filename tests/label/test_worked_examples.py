@@ -11,7 +11,7 @@ from works import bakery_of, work_in
 
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.label.allergens import AllergenAnswer, contains, findings
-from manchet.label.bread_names import LEAST_SOLIDS, bread_or_roll, misnamed, solids_of
+from manchet.label.bread_names import LEAST_SOLIDS, bread_or_roll, misnaming_of, solids_of
 from manchet.label.conventions import eu_text, us_text
 from manchet.label.ingredients import ListLine, how_much, ingredient_list
 from manchet.label.markets import BRITAIN, EU, US
@@ -306,6 +306,6 @@ def test_w17_wholemeal_is_all_wholemeal(market: str, called: str, white: int, wo
     """Bread and Flour Regulations 1998, reg. 6; 21 CFR 136.180."""
     flours = f"    wholemeal flour {1000 - white} g\n" + (f"    white flour {white} g\n" if white else "")
     loaf = piece_of(baked(f"{flours}    water 680 g", "1680 g", "12%"))
-    found = misnamed(loaf, market, called)
+    found = misnaming_of(loaf, market, called)
     assert (None if found is None else found.word) == word
     assert found is None or found.flours == ("white flour",)

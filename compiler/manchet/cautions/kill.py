@@ -6,6 +6,7 @@ seconds, 80 for 6. Between two rows the logarithm of the time goes by the degree
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from fractions import Fraction
 from itertools import pairwise
@@ -20,19 +21,22 @@ AT_ONCE = Fraction(75)
 
 def kills(celsius: Fraction, seconds: Fraction) -> bool:
     """Whether so long at so many degrees, in the middle, is one of the equals or more. Hotter than the last row counts as that row."""
-    needed = seconds_at(celsius)
-    return needed is not None and seconds >= needed
+    if celsius >= EQUALS[-1][0]:
+        return seconds >= EQUALS[-1][1]
+    for (low, longer), (high, shorter) in pairwise(EQUALS):
+        if low <= celsius <= high:
+            between = Fraction(celsius - low) / (high - low)
+            up, of = between.as_integer_ratio()  # longer x (shorter / longer) ** (up / of), without its root
+            reached: Fraction = seconds**of
+            return reached >= longer ** (of - up) * shorter**up
+    return False
 
 
 def seconds_at(celsius: Fraction) -> Fraction | None:
-    """Seconds that are needed at so many degrees; None below the first row, where nothing is known."""
+    """Whole seconds that are enough at so many degrees; None below the first row, where nothing is known."""
     if celsius < EQUALS[0][0]:
         return None
-    for (low, longer), (high, shorter) in pairwise(EQUALS):
-        if low <= celsius <= high:
-            share = float((celsius - low) / (high - low))
-            return Fraction(longer * (shorter / longer) ** share).limit_denominator(10**6)
-    return Fraction(EQUALS[-1][1])
+    return Fraction(bisect_left(range(EQUALS[0][1]), True, key=lambda n: kills(celsius, Fraction(n))))
 
 
 def is_heated_through(legs: Sequence[Leg]) -> bool:

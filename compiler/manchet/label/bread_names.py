@@ -50,7 +50,7 @@ class Misnamed(NamedTuple):
     rule: WholeFlourName
 
 
-def misnamed(piece: SoldPiece, market: str, *names: str) -> Misnamed | None:
+def misnaming_of(piece: SoldPiece, market: str, *names: str) -> Misnamed | None:
     """What the law of a market has against the names of a bread; the first word of them."""
     for rule in WHOLE_FLOUR_NAMES:
         word = next((one for one in rule.words for name in names if re.search(rf"\b{one}\b", name.casefold())), None)

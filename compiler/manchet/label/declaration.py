@@ -15,7 +15,7 @@ from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.batch.work import Work, once
 from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
 from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, every_content, findings
-from manchet.label.bread_names import Misnamed, misnamed
+from manchet.label.bread_names import Misnamed, misnaming_of
 from manchet.label.contact import may_contain
 from manchet.label.how_sold import sale_of_noun
 from manchet.label.ingredients import IngredientList, ingredient_list
@@ -153,7 +153,7 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
         sold_by_weight=whole and by_weight,
         unknown=unknown,
         sourceless=sourceless,
-        misnamed=misnamed(piece, market, called, work.formula.name),
+        misnamed=misnaming_of(piece, market, called, work.formula.name),
     )
     return declared._replace(lacks=tuple(_lacks(declared, piece)))
 

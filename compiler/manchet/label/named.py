@@ -44,7 +44,7 @@ _CHEESES = frozenset(
 )  # fmt: skip
 
 
-class Listed(Protocol):
+class NamedLine(Protocol):
     """A line of a list of ingredients, with the classes of what it stands for."""
 
     @property
@@ -53,7 +53,7 @@ class Listed(Protocol):
     def classes(self) -> frozenset[str]: ...
 
 
-def named_lines(lines: Iterable[Listed], called: str) -> set[str]:
+def named_lines(lines: Iterable[NamedLine], called: str) -> set[str]:
     """The names of the lines that a name of a food names."""
     said = [key(word) for word in re.findall(r"\w+", called)]
     there = tuple(lines)
@@ -63,11 +63,11 @@ def named_lines(lines: Iterable[Listed], called: str) -> set[str]:
     return {line.name for line in there if _is_named(line, said)}
 
 
-def _words(line: Listed) -> list[str]:
+def _words(line: NamedLine) -> list[str]:
     return [key(word) for word in re.findall(r"\w+", re.sub(r"\(.*\)", "", line.name))]
 
 
-def _is_named(line: Listed, said: list[str]) -> bool:
+def _is_named(line: NamedLine, said: list[str]) -> bool:
     own = _words(line)
     grades = {word for word in own if word in _GRADES}
     telling = [word for word in own if word not in _SORTS and word not in _GRADES]
