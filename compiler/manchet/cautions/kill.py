@@ -28,7 +28,8 @@ def kills(celsius: Fraction, seconds: Fraction) -> bool:
             between = Fraction(celsius - low) / (high - low)
             up, of = between.as_integer_ratio()  # longer x (shorter / longer) ** (up / of), without its root
             reached: Fraction = seconds**of
-            return reached >= longer ** (of - up) * shorter**up
+            needed: int = longer ** (of - up) * shorter**up
+            return reached >= needed
     return False
 
 
