@@ -1,11 +1,13 @@
 """Allergens on paper: what is in it, what nobody knows, what was judged; and never what is not in it."""
 
+import io
 import json
 import re
 from pathlib import Path
 
 import pytest
-from works import bakery_of, work_in
+from pypdf import PdfReader
+from works import bakery_of, work_in, works
 
 from manchet.sheets.form import Bakehouse
 from manchet.sheets.forms.allergens.card import allergen_card
@@ -13,10 +15,11 @@ from manchet.sheets.forms.allergens.view import AllergenCard
 from manchet.sheets.page.house import House
 from manchet.sheets.page.issue import Issue
 from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.pdf import Pdf, pdf_of
 from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.allergens import allergen_line
 from manchet.sheets.parts.views import AllergenLine
-from manchet.sheets.registry import html_of
+from manchet.sheets.registry import form_called, html_of
 from manchet.workspace.bakery import Bakery
 from manchet.workspace.selection import selections
 
@@ -183,3 +186,18 @@ def test_nothing_on_the_card_says_what_is_not_in_a_food() -> None:
     for words in ("does not contain", "In nothing", "contains no", "safe"):
         assert words not in body
     assert json.dumps(card_of(selection.bakery.read(None))._asdict(), default=str)
+
+
+def test_a_card_of_many_columns_lies_down_and_breaks_no_word() -> None:
+    nuts = ("almonds", "walnuts", "hazelnuts", "pecans", "pistachios", "cashews", "brazil nuts", "macadamia nuts")
+    others = ("milk", "eggs", "sesame seeds", "soya flour", "mustard", "celeriac", "peanuts", "lupin flour")
+    loaf = "formula Loaf {}\n  makes 10 loaves at 900 g dough\n  dough\n    white flour 4000 g\n    water 2600 g\n    {} 200 g\n"
+    loaf += "    mix slow 8 min to 26 C\n    divide\n    bake 35 min at 220 C\n    cool 2 h\n\n"
+    made = works(bakery_of("".join(loaf.format(n, what) for n, what in enumerate((*nuts, *others)))))
+    card = allergen_card(Bakehouse(made[0].kitchen, made), Issue(), HOUSE._replace(paper="Letter"))
+    assert card is not None and card.landscape and len(card.columns) > 14
+    pdf = pdf_of(html_of(card), form_called("allergens").layouts)
+    assert isinstance(pdf, Pdf) and pdf.faults == ()
+    text = " ".join(page.extract_text() for page in PdfReader(io.BytesIO(pdf.content)).pages)
+    key = 1  # what YES says is said once
+    assert text.split().count("YES") == key + sum(row.cells.count("yes") for row in card.rows)

@@ -99,9 +99,16 @@ def _reasons(foods: Sequence[Food], bakehouse: Bakehouse, words: Words, m: Measu
         for judged, said in ((may_contain(food.work, food.piece), may), (kept_apart(food.work, food.piece), apart)):
             for one in judged:
                 said.setdefault((called_in(food.work, one.allergen), one.because), []).append(food.name)
+    has = {
+        called_in(food.work, allergen): len([1 for one in foods if allergen in one.answers(AllergenAnswer.HAS)])
+        for food in foods
+        for allergen in food.answers(AllergenAnswer.HAS)
+    }
     for said, key in ((may, "allergens.may_because"), (apart, "allergens.apart_because")):
         for (allergen, because), names in said.items():
-            yield words.say(key, allergen, because, "; ".join(names))
+            without = len(foods) - has.get(allergen, 0)
+            whole = words["allergens.all_others" if has.get(allergen) else "allergens.all"]
+            yield words.say(key, allergen, because, whole if 1 < without == len(names) else "; ".join(names))
     yield from _unknown(foods, words)
     handled = bakehouse.kitchen.selling.handles
     if handled:
