@@ -8,23 +8,22 @@ from heapq import heappop, heappush
 from manchet.day.goals import beyond, minutes_late
 from manchet.day.model import Day, Timetable
 from manchet.day.posting.choices import Choice
-from manchet.day.posting.decks import decks_of, shared_out
+from manchet.day.posting.decks import Decks, decks_of, shared_out
 from manchet.day.posting.giving_way import Give, gives, least_give, with_give
 from manchet.day.posting.hands import shifts_of
 from manchet.day.posting.outset import Leave, net_of, no_leave, outset_of
 from manchet.day.posting.search import Quest, Search, Worth, room_left, rules_of, share_of_room
+from manchet.day.posting.sorting import sorting_rules
 
 MANNERS: tuple[tuple[int | None, Worth], ...] = (
-    (30, share_of_room),
-    (20, share_of_room),
+    (0, share_of_room),
     (None, room_left),
-    (100, share_of_room),
-    (30, room_left),
-    (8, share_of_room),
+    (1, share_of_room),
     (None, share_of_room),
+    *((number, share_of_room) for number in range(2, 8)),
 )
-"""The manners of planning, in the order they are tried: how much an empty deck weighs where every load gets its turn (None:
-no turns, decks are seen to clash by clash as all else), and how dear a way out is."""
+"""The manners of planning, in the order they are tried: how decks are sorted first (None: they are not, but seen to clash one by
+one as all else), and how dear a way out is."""
 FAILS = 60
 """So many choices that cannot hold before the next manner is tried."""
 LONG_MANNERS, LONG = 3, 75_000
@@ -49,13 +48,14 @@ class Planner:
     def __init__(self, day: Day) -> None:
         self._day, self._outset = day, outset_of(day)
         decks = decks_of(day)
-        with_turns = any(not each.falls and len(each.loads) > 1 for each in decks)
-        self._searches = [
-            Search(self._outset, rules_of(day, decks, weight), worth)
-            for weight, worth in MANNERS
-            if with_turns or weight is None
-        ]
-        self._last = self._searches[-1]
+        is_sorted = any(not each.falls and len(each.loads) > 1 for each in decks)
+        manners = [manner for manner in MANNERS if is_sorted or manner[0] is None]
+        self._searches = [self._search(decks, number, worth) for number, worth in manners]
+        self._last = self._searches[manners.index((None, share_of_room))]
+
+    def _search(self, decks: Sequence[Decks], number: int | None, worth: Worth) -> Search:
+        turns = () if number is None else sorting_rules(self._outset, decks, number)
+        return Search(self._outset, rules_of(self._day, decks, turns), worth)
 
     def plan(self) -> Quest:
         """A plan with as little lateness, and then as little `may wait`, as is found to be needed; or why there is none."""

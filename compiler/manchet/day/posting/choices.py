@@ -16,7 +16,6 @@ class TurnTaken(NamedTuple):
     """-1: a fire is lit."""
     beside: bool = False
     at_the_mouth: bool = False
-    deck: int = 0
     fire: int = -1
 
 

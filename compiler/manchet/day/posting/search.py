@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 
 from manchet.day.model import Day
 from manchet.day.posting.choices import Choice, Rule, SoFar
-from manchet.day.posting.decks import Decks, deck_rules, heating_rules, turn_rules
+from manchet.day.posting.decks import Decks, deck_rules, heating_rules
 from manchet.day.posting.falling import falling_rules
 from manchet.day.posting.giving_way import Give, least_give
 from manchet.day.posting.hands import breaks_rule, hands_rules
@@ -17,12 +17,12 @@ from manchet.day.posting.places import place_rules
 from manchet.records import NamedTuple
 
 
-def rules_of(day: Day, decks: Sequence[Decks], weight: int | None = None) -> tuple[Rule, ...]:
-    """What is scarcest first: ovens, then mixers and places, then hands."""
+def rules_of(day: Day, decks: Sequence[Decks], turns: Sequence[Rule] = ()) -> tuple[Rule, ...]:
+    """What is scarcest first: ovens, by turns or clash by clash, then mixers and places, then hands."""
     rules = (
         *falling_rules(day),
         *heating_rules(day),
-        *(turn_rules(decks, weight) if weight is not None else ()),
+        *turns,
         *deck_rules(decks),
         *mixer_rules(day),
         *place_rules(day),
