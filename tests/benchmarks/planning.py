@@ -16,31 +16,36 @@ from manchet.day.posting import plan_by_hand
 T = TypeVar("T")
 SIZES = (5, 10, 20, 40)
 HOPED = {5: 0.15, 10: 0.15, 20: 0.15, 40: 1.0}
-SEEDS = range(8)
+SEEDS = range(16)
+BY_SOLVER = range(2)
+"""Bakeries of each size and kind that the solver plans, too, from the plan by hand on."""
 
 
 def planning(_: Namespace) -> Iterator[tuple[str, float, str]]:
-    """Of eight bakeries of each size: seconds of the middle and of the slowest, then the solver's for the first of them."""
+    """Of sixteen bakeries of each size, and of sixteen more whose ovens are fuller: each that is late or waits beyond a range, and
+    a few of the others, by hand and by the solver; then the seconds by hand of the middle one and of the slowest."""
+    for breads in SIZES:
+        for crowded in (False, True):
+            taken = []
+            for seed in SEEDS:
+                day = grown_day(breads, seed, crowded)
+                seconds, found = _timed(lambda day=day: _by_hand(day))  # type: ignore[misc]
+                taken.append(seconds)
+                if seed in BY_SOLVER or not _is_on_time(day, found):
+                    name = f"{breads} breads{' crowded' if crowded else ''}, bakery {seed}"
+                    yield f"{name} by hand: {_words(day, found)}", seconds, ""
+                    yield _by_solver(name, day, found)
+            words = f"{breads} breads{' crowded' if crowded else ''} by hand"
+            yield f"{words}: the middle", sorted(taken)[len(taken) // 2], f"{HOPED[breads]}"
+            yield f"{words}: the slowest", max(taken), ""
+
+
+def _by_solver(name: str, day: Day, found: Planned | None) -> tuple[str, float, str]:
     from manchet.day.solving.search import Limits, planned_by_solver
 
-    for breads in SIZES:
-        days = [grown_day(breads, seed) for seed in SEEDS]
-        taken = []
-        for seed, day in enumerate(days):
-            seconds, found = _timed(lambda day=day: _by_hand(day))  # type: ignore[misc]
-            taken.append(seconds)
-            if not _is_on_time(day, found):
-                yield f"{breads} breads, bakery {seed}: {_words(day, found)}", seconds, ""
-        yield (
-            f"{breads} breads by hand, {len(days[0].jobs)} jobs: the middle",
-            sorted(taken)[len(taken) // 2],
-            f"{HOPED[breads]}",
-        )
-        yield f"{breads} breads by hand: the slowest", max(taken), ""
-        first = _by_hand(days[0])
-        known = first.timetable if first else None
-        seconds, answer = _timed(lambda day=days[0], known=known: planned_by_solver(day, known, Limits(then=0)))  # type: ignore[misc]
-        yield f"{breads} breads by the solver: {_words(days[0], answer.planned)}", seconds, ""
+    known = found.timetable if found else None
+    seconds, answer = _timed(lambda: planned_by_solver(day, known, Limits(then=0)))
+    return f"{name} by the solver: {_words(day, answer.planned)}", seconds, ""
 
 
 def _by_hand(day: Day) -> Planned | None:

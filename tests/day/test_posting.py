@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from benchmarks.grown_days import grown_day
 from day.brute_force import best_plan, tiny_day
 from day.days import FIRE_NIGHT, MORNING, Draft, Made, curve, heats
 from day.market import market_day
@@ -265,9 +266,16 @@ def test_a_day_is_planned_no_worse_than_it_was_thought_out(made: Made) -> None:
     assert reached(made.day) <= (late(made.day, made.plan), may_wait(made.day, made.plan))
 
 
-@every(range(10), at_least=10)
+@every((*range(10), 1032), at_least=11)
 def test_a_hurried_day_is_planned(seed: int) -> None:
+    """In the last one the order of a falling oven is begun anew in its middle: what goes in later finds another floor."""
     planned(hurried_day(seed).day)
+
+
+@every([(seed, crowded) for seed in (1, 3, 14) for crowded in (False, True)], at_least=6)
+def test_forty_breads_of_two_decks_are_on_time(seed: int, crowded: bool) -> None:
+    """The solver finds none of the first, crowded or not, within a minute."""
+    assert reached(grown_day(40, seed, crowded)) == (0, 0)
 
 
 def test_the_market_saturday_is_on_time() -> None:

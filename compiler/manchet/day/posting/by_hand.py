@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from heapq import heappop, heappush
 
 from manchet.day.goals import beyond, minutes_late
@@ -38,6 +38,9 @@ AGAIN = 12
 """So often a plan is begun again with something a quarter of an hour later."""
 BRANCHES = 3
 """From so many dead ends a plan is looked for that gives way."""
+ANEW = 5
+"""So many choices that cannot hold, and so many things that give way, where part of a plan is decided anew."""
+BACK_STEPS = 3000
 STEPS = 1500
 """So many choices, all together, before it is no longer tried what needn't have given way."""
 
@@ -51,7 +54,9 @@ class Planner:
         is_sorted = any(not each.falls and len(each.loads) > 1 for each in decks)
         manners = [manner for manner in MANNERS if is_sorted or manner[0] is None]
         self._searches = [self._search(decks, number, worth) for number, worth in manners]
-        self._last = self._searches[manners.index((None, share_of_room))]
+        self._clash_by_clash = [
+            search for search, (number, _) in zip(self._searches, manners, strict=True) if number is None
+        ]
 
     def _search(self, decks: Sequence[Decks], number: int | None, worth: Worth) -> Search:
         turns = () if number is None else sorting_rules(self._outset, decks, number)
@@ -157,22 +162,58 @@ class Planner:
         return search.run(net_of(self._outset, leave, taken), leave, taken, fails)
 
     def _taken_back(self, way: Quest) -> Quest:
-        """The same with as little given as is found to be needed. Each thing that gave way, what is late before what waits and
-        the longest first, is tried without, in the order found and in others; then with as little as that order allows."""
+        """The same with as little given as is found to be needed. Each thing that gave way, what is late before what waits and the
+        longest first, is tried without, and then with as little as will do; what stands against that is decided anew."""
+        until = self._steps + BACK_STEPS
         needed: set[tuple[bool, int]] = set()
-        while (given := self._longest(way, needed)) is not None and self._steps < STEPS:
+        while (given := self._longest(way, needed)) is not None and self._steps < until:
             is_late, minutes, at = given
             for less in (minutes, *(minutes >> by for by in range(1, minutes.bit_length()))):
-                leave = with_give(self._used(way), Give(is_late, -less, at))
-                tried = self._go_on(self._last, leave, way.taken, FAILS // 4)
-                if not tried.found and less == minutes:
-                    tried, _ = self._look(leave, longer=False)
-                if tried.found and self._price(tried) < self._price(way):
+                tried = self._anew(way, with_give(self._used(way), Give(is_late, -less, at)))
+                if tried is not None:
                     way = tried
                     break
             else:
                 needed.add((is_late, at))
         return way
+
+    def _anew(self, way: Quest, leave: Leave) -> Quest | None:
+        """A cheaper plan, in which what cannot hold with this leave is undone; a few other things may give way instead."""
+        price = self._price(way)
+        taken = self._that_can_hold(way.taken, leave)
+        if taken is None:
+            return None
+        for search in self._clash_by_clash:
+            given = leave
+            tried = self._go_on(search, given, taken, ANEW)
+            for _ in range(ANEW):
+                if tried.found or tried.give is None:
+                    break
+                given = with_give(given, tried.give)
+                if (sum(given.late), sum(given.may)) >= price[1:]:
+                    break
+                tried = self._go_on(search, given, tried.taken, ANEW)
+            if tried.found and self._price(tried) < price:
+                return tried
+        return None
+
+    def _that_can_hold(self, taken: tuple[Choice, ...], leave: Leave) -> tuple[Choice, ...] | None:
+        """These choices but for those that have a part in what cannot hold; None where that is none of theirs."""
+        while (conflict := net_of(self._outset, leave, taken).conflict) is not None:
+            if not conflict.choices:
+                return None
+            taken = tuple(self._left_of(taken, conflict.choices))
+        return taken
+
+    def _left_of(self, taken: Sequence[Choice], undone: frozenset[int]) -> Iterator[Choice]:
+        """Without these, and in a falling oven without all that went in after one of them: on another floor."""
+        ovens: set[int] = set()
+        for at, choice in enumerate(taken):
+            turn = choice.turn
+            if at in undone and turn and self._day.ovens[turn.oven].curve:
+                ovens.add(turn.oven)
+            if at not in undone and not (turn and turn.oven in ovens):
+                yield choice
 
     def _longest(self, way: Quest, needed: set[tuple[bool, int]]) -> tuple[bool, int, int] | None:
         """What gave way most, but for what was found to be needed: (is late, minutes, number)."""

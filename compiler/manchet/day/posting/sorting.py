@@ -2,7 +2,7 @@
 
 The oven is what a day has least of, and its order is found far sooner alone than between mixers and hands. A row of loads is
 begun by their hours; then one load after the other goes to the place in the row where most is gained, and where no move gains
-anything a few are moved as it happens, from which the row is made better again.
+anything a few are moved blindly, from which the row is made better again.
 """
 
 from __future__ import annotations
@@ -10,7 +10,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from functools import cached_property
 from itertools import permutations
-from random import Random
 
 from manchet.day.model import Day
 from manchet.day.posting.choices import Choice, Rule, SoFar, TurnTaken
@@ -28,7 +27,7 @@ NEAR = 60
 ROWS = 100
 """For each load so many rows are looked at."""
 SHAKEN = 3
-"""So many loads are moved as it happens."""
+"""So many loads are moved blindly."""
 
 
 def sorting_rules(outset: Outset, decks: Sequence[Decks], number: int) -> tuple[Rule, ...]:
@@ -62,7 +61,7 @@ class Sorting:
     def __init__(self, outset: Outset, decks: Decks, number: int) -> None:
         self._outset, self._decks, self.jobs = outset, decks, decks.jobs
         self._together = tuple(_together(outset.day, decks))
-        self._number, self._random = number, Random(number)
+        self._number, self._drawn = number, number
 
     def next_load(self, now: SoFar) -> tuple[Choice, ...] | None:
         placed = {turn.load for turn in now.turns(self._decks.number)}
@@ -140,9 +139,15 @@ class Sorting:
 
     def _shaken(self, row: Row) -> Row:
         for _ in range(SHAKEN):
-            moved = tuple(self._moves(row, self._random.choice(self._decks.loads)))
-            row = self._random.choice(moved) if moved else row
+            moved = tuple(self._moves(row, self._decks.loads[self._draw(len(self._decks.loads))]))
+            row = moved[self._draw(len(moved))] if moved else row
         return row
+
+    def _draw(self, below: int) -> int:
+        """A number that has nothing to do with the one before, yet the same each time: the generator that the C standard (ISO 9899,
+        rand) gives as its example."""
+        self._drawn = (self._drawn * 1103515245 + 12345) % (1 << 31)
+        return (self._drawn >> 16) % below
 
     def _moves(self, row: Row, load: int) -> Iterator[Row]:
         """The row with this load elsewhere, the latest places first: in the first sorting rather beside others, in the next ones rather by itself."""
