@@ -34,6 +34,7 @@ def all_generated() -> tuple[Generated, ...]:
         Generated(PACKAGE / "cautions" / "limit_figures.py", _caution_limits),
         Generated(PACKAGE / "sheets" / "sheet.schema.json", _schema),
         Generated(GRAMMAR / "editors" / "bake.tmLanguage", _colours),
+        Generated(PACKAGE / "comparison" / "comparison.schema.json", _comparison),
         Generated(PROJECT, _packages),
     )
 
@@ -96,6 +97,12 @@ def _colours() -> str:
 
 def _schema() -> str:
     from manchet.sheets.published import schema_text
+
+    return schema_text()
+
+
+def _comparison() -> str:
+    from manchet.comparison.schema import schema_text
 
     return schema_text()
 

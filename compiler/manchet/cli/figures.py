@@ -1,7 +1,7 @@
 """Print a formula as computed: every material of every stage, and the totals.
 
 As text to read, as JSON (exact values as strings beside rounded numbers, and for every figure its rule, inputs and
-source), or as CSV for a spreadsheet.
+source; the steps with their times, heats and places, pieces, allergens, hours), or as CSV for a spreadsheet.
 """
 
 from __future__ import annotations
@@ -41,9 +41,11 @@ def run(options: argparse.Namespace) -> int:
     found = figures_for(options)
     if found is None:
         return ERRORS
-    _, figures = found
-    writers = {"text": text, "json": json_text, "csv": csv_text}
-    sys.stdout.write(writers[options.format](figures))
+    work, figures = found
+    if options.format == "json":
+        sys.stdout.write(json_text(figures, work))
+    else:
+        sys.stdout.write(text(figures) if options.format == "text" else csv_text(figures))
     return FINE
 
 
@@ -79,12 +81,13 @@ def figures_for(options: argparse.Namespace) -> tuple[Work, Figures] | None:
     return kept_to(found.formula.place, f"{found.formula.name} could not be worked out", worked_out, broken_off)
 
 
-def json_text(figures: Figures) -> str:
+def json_text(figures: Figures, work: Work) -> str:
     import json
 
-    from manchet.figures.report import report_of
+    from manchet.figures.report import full_report
+    from manchet.timing.card.card import course_of
 
-    return json.dumps(report_of(figures), indent=2, ensure_ascii=True) + "\n"
+    return json.dumps(full_report(figures, work, course_of(work).total), indent=2, ensure_ascii=True) + "\n"
 
 
 def csv_text(figures: Figures) -> str:

@@ -32,7 +32,7 @@ from manchet.comparison.values import (
     WeighedOtherwise,
 )
 from manchet.comparison.worth import cost_changes, hours_change
-from manchet.formula.model import Branch, Formula, Stage
+from manchet.formula.model import Branch, Formula, Stage, Step
 from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import PREFERMENTS
@@ -177,32 +177,54 @@ def _of_work(before: Work, after: Work, pairs: StagePairs, materials: Sequence[C
         **pairs.now_called,
         **{one.key_before: one.key_after for one in materials if isinstance(one, ExchangedFor)},
     }
-    one_sided = {
-        one.key
-        for one in materials
-        if isinstance(one, ShareChange) and not one.stage and (one.before is None or one.after is None)
-    }
-    without = frozenset(one_sided | {stage.key for stage in (*pairs.gone, *pairs.new)})
+    stages = {stage.key for stage in (*pairs.gone, *pairs.new)}
+    one_sided = [one for one in materials if isinstance(one, ShareChange) and (one.before is None or one.after is None)]
+
+    def without(stage: str) -> frozenset[str]:
+        return frozenset(stages | {one.key for one in one_sided if one.stage in ("", stage)})
+
     for old, new in pairs.same:
         yield from warmth_changes(old, new, names)
-        yield from step_changes(new.name, old.steps, new.steps, names, without)
+        was, now = (old.steps, new.steps) if new is not after.formula.dough else _dough_steps(before, after)
+        yield from step_changes(new.name, was, now, names, without(new.name))
         if (old.key, old.word) != (new.key, new.word):
             yield StageCalled(old.name, new.name, old.word, new.word)
-    for was, now in _branch_pairs(before, after):
-        yield from step_changes(now.noun, was.steps, now.steps, names, without)
+    for branch, other in _branch_pairs(before, after):
+        yield from step_changes(other.noun, branch.steps, other.steps, names, without(other.noun))
 
 
 def _branch_pairs(before: Work, after: Work) -> Iterator[tuple[Branch, Branch]]:
-    """What is done to pieces of one noun; of a noun that only one side makes, the size tells. Where only one side parts its dough,
-    nothing stands on the other."""
-    old = list(before.formula.branches)
+    """What is done to pieces of one noun, where both sides part their dough. Of a noun that only one side makes the size tells."""
+    if before.formula.is_parted != after.formula.is_parted:
+        return
     for branch in after.formula.branches:
-        was = next((one for one in old if one.noun == branch.noun or same_noun(one.noun, branch.noun)), None)
-        if was is not None:
-            old.remove(was)
-        yield was or Branch(branch.noun, (), ()), branch
-    for branch in old:
-        yield branch, Branch(branch.noun, (), ())
+        was = _of_one_noun(branch.noun, before.formula.branches)
+        if was is not None or not branch.noun:
+            yield was or Branch("", (), ()), branch
+    for branch in before.formula.branches:
+        if not branch.noun and _of_one_noun("", after.formula.branches) is None:
+            yield branch, Branch("", (), ())
+
+
+def _of_one_noun(noun: str, branches: Iterable[Branch]) -> Branch | None:
+    return next((one for one in branches if one.noun == noun or same_noun(one.noun, noun)), None)
+
+
+def _dough_steps(before: Work, after: Work) -> tuple[tuple[Step, ...], tuple[Step, ...]]:
+    """All that is done to the dough; where only one side parts it, with what that does to the pieces that the other makes."""
+    old, new = before.formula, after.formula
+    if old.is_parted == new.is_parted:
+        return old.dough.steps, new.dough.steps
+    noun = (new if old.is_parted else old).ways[0][0]
+    return _way_of(before, noun), _way_of(after, noun)
+
+
+def _way_of(work: Work, noun: str) -> tuple[Step, ...]:
+    formula = work.formula
+    if not formula.is_parted:
+        return formula.dough.steps
+    branch = _of_one_noun(noun, formula.branches) or formula.branches[0]
+    return formula.dough.steps + branch.steps
 
 
 def _as_stage(formula: Formula, branch: Branch) -> Stage:

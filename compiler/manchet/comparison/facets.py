@@ -14,7 +14,7 @@ FACETS: Mapping[str, Callable[[Step], object]] = MappingProxyType(
     {
         "manner": lambda step: (step.manner, step.speed, step.shape),
         "who": lambda step: step.who,
-        "goes": lambda step: tuple((goes.key, goes.share, goes.of_dough, goes.by_feel, goes.beyond) for goes in step.goes),
+        "goes": lambda step: tuple((goes.key, goes.share, goes.by_feel, goes.beyond) for goes in step.goes),
         "additions": lambda step: step.additions,
         "poured": lambda step: step.poured and (step.poured.name, step.poured.share),
         "applied": lambda step: step.applied and (fold(step.applied.name), step.applied.onto),

@@ -18,9 +18,13 @@ FORMAT, VERSION = "manchet-comparison", 1
 def change_data(change: Change) -> dict[str, Any]:
     """`kind` is the class of the change in words, `rank` how soon it is told; then its fields. Shares are of 1, times seconds, weights
     grams."""
-    kind = re.sub(r"(?<=[a-z])(?=[A-Z])", " ", type(change).__name__).lower()
     fields = {name: _plain(value) for name, value in change._asdict().items() if name != "rank"}
-    return {"kind": kind, "rank": change.rank.name.lower(), **fields}
+    return {"kind": kind_of(type(change)), "rank": change.rank.name.lower(), **fields}
+
+
+def kind_of(change: type) -> str:
+    """`share change` for `ShareChange`."""
+    return re.sub(r"(?<=[a-z])(?=[A-Z])", " ", change.__name__).lower()
 
 
 def _plain(value: Any) -> Any:

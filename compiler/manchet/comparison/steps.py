@@ -43,10 +43,11 @@ def step_changes(
             continue
         while gone and gone[0] < at and at in pairs:
             yield StepChange(stage, old[gone.pop(0)].written, None, (), Rank.STEPS)
-        if at in moved:
-            yield StepMoved(stage, old[at].written, one.written, new[j - 1].written if j else None)
         facets = facets_apart(old[at].step, one.step)
-        if facets:
+        if at in moved:
+            rank = min(Rank.STEPS, rank_of(old[at].step, one.step, facets)) if facets else Rank.STEPS
+            yield StepMoved(stage, old[at].written, one.written, new[j - 1].written if j else None, facets, rank)
+        elif facets:
             yield StepChange(stage, old[at].written, one.written, facets, rank_of(old[at].step, one.step, facets))
     yield from (StepChange(stage, old[at].written, None, (), Rank.STEPS) for at in gone)
 

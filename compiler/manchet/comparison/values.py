@@ -274,16 +274,15 @@ class StepChange(NamedTuple):
 
 
 class StepMoved(NamedTuple):
-    """A step that is done at another time. `follows` is what comes before it now, None where it comes first."""
+    """A step that is done at another time, and what else of it is otherwise. `follows` is what comes before it now, None where it comes
+    first."""
 
     stage: str
     before: Step
     after: Step
     follows: Step | None
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.STEPS
+    facets: tuple[str, ...]
+    rank: Rank
 
 
 class HoursChange(NamedTuple):

@@ -1,4 +1,4 @@
-"""The figures of a batch as plain data, in the documented and versioned shape of `figures --format json`.
+"""The figures of a batch as plain data, in the documented and versioned shape of `figures --format json`: `figures.schema.json`.
 
 Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of materials), `stages` (a list of stages, each
 with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
@@ -7,14 +7,20 @@ with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `ke
 may be left out. A figure is an object: `exact` (a finite decimal as a string, else
 "a/b"), `rounded` (a number with at most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with
 `where`) and `source`.
+
+With the work beside the figures (`full_report`) a stage has `held_back` and `steps` too, and the whole has `pieces`, `branches`
+(what each part of the divided dough goes on to be), `allergens` and `hours`.
 """
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Any
 
+from manchet.batch.work import Work
 from manchet.figures.derived import Figures, MaterialFigures, StageFigures
 from manchet.figures.figure import Figure, Given
+from manchet.figures.work_report import stage_work, work_report
 from manchet.quantities.printing import exact_text, rounded_number
 
 FORMAT, VERSION = "manchet-figures", 1
@@ -31,6 +37,17 @@ def report_of(figures: Figures) -> dict[str, Any]:
         "totals": {name: _figure(f) for name, f in figures.totals.items()},
         "estimates": {name: _figure(f) for name, f in figures.estimates.items()},
         "contents": {name: _figure(f) for name, f in figures.contents.items()},
+    }
+
+
+def full_report(figures: Figures, work: Work, seconds: Fraction) -> dict[str, Any]:
+    """The figures with what is done, made and in it. `seconds`: from the first job to the bread that is ready."""
+    report = report_of(figures)
+    stages = zip(report["stages"], work.formula.stages, strict=True)
+    return {
+        **report,
+        "stages": [{**said, **stage_work(stage)} for said, stage in stages],
+        **work_report(work, seconds),
     }
 
 

@@ -44,7 +44,6 @@ def _phrase(change: AllergenChange) -> str:
 
 
 def _because(phrase: str, reasons: str, m: Measures) -> str:
-    if phrase in ("was_may", "may_contain", "may_no_longer"):
-        return reasons
+    """Where it comes from, or came from; of what nobody knows, and of what may be, the reason alone."""
     known = {"now_contains": "compared.because", "no_longer": "compared.because_was"}
-    return m.words.say(known.get(phrase, "compared.because_unknown"), reasons)
+    return m.words.say(known[phrase], reasons) if phrase in known else reasons

@@ -27,7 +27,7 @@ def figures_line(what: str, was: str, now: str, m: Measures, one_unit: bool = Tr
 
 
 def sided_line(what: str, was: str | None, now: str | None, m: Measures) -> ChangedLine:
-    """The same of what one side may not say: `best before 4 d, new`, `no longer best before 4 d`."""
+    """The same of what one side may not say: `best before 4 d, new`, `best before 4 d, no longer said`."""
     if was is not None and now is not None:
         return figures_line(what, was, now, m)
     if now is not None:

@@ -31,6 +31,7 @@ from manchet.comparison.values import (
     UnknownAllergens,
     WeighedOtherwise,
 )
+from manchet.formula.model import Step
 from manchet.formula.nouns import noun_for, singular
 from manchet.sheets.comparison.allergen_words import allergen_line, unknown_line
 from manchet.sheets.comparison.facet_words import facet_said, step_name, whole_step
@@ -78,8 +79,8 @@ def _line(change: Change, comparison: Comparison, m: Measures) -> ChangedLine:
             return words_line(say("compared.optional_now" if now else "compared.optional_no_longer", name))
         case KeptChange():
             return _kept(change, m)
-        case WeighedOtherwise(stage):
-            return words_line(say("compared.weighed_otherwise", stage))
+        case WeighedOtherwise():
+            return _weighed(change, comparison, m)
         case MadeWith(name):
             return words_line(say("compared.made_with", name))
         case CostChange(noun, was, now, currency):
@@ -209,6 +210,15 @@ def _kept_how(how: str, grams: Fraction | None, m: Measures) -> str:
     return m.words[f"compared.kept_{how or 'nothing'}"] if grams is None else m.mass(grams)
 
 
+def _weighed(change: WeighedOtherwise, comparison: Comparison, m: Measures) -> ChangedLine:
+    flour = comparison.after.batch.flour
+    was, now = m.mass(change.before * flour), m.mass(change.after * flour)
+    if was == now:
+        return words_line(m.words.say("compared.goes_on", change.stage))
+    line = figures_line(m.words.say("compared.weighed_in", change.stage), was, now, m)
+    return line._replace(text=m.words.say("compared.today", line.text))
+
+
 # ---- what is done ---------------------------------------------------------------------------------
 
 
@@ -221,8 +231,7 @@ def _step(change: StepChange, m: Measures) -> ChangedLine:
         return words_line(say("compared.in_stage", stage, say("compared.step_gone", whole_step(was, m))))
     assert was is not None and now is not None
     name = say("compared.in_stage", stage, step_name(now, m, change.facets))
-    old, new = ([facet_said(facet, step, m) for facet in change.facets] for step in (was, now))
-    told_old, told_new = _joined(old), _joined(new)
+    told_old, told_new = (_facets(change.facets, step, m) for step in (was, now))
     if not told_old:
         return words_line(say("compared.now_also", name, told_new))
     if not told_new:
@@ -230,8 +239,8 @@ def _step(change: StepChange, m: Measures) -> ChangedLine:
     return figures_line(name, told_old, told_new, m, one_unit=False)
 
 
-def _joined(said: Sequence[str]) -> str:
-    return ", ".join(part for part in said if part)
+def _facets(facets: Sequence[str], step: Step, m: Measures) -> str:
+    return ", ".join(said for facet in facets if (said := facet_said(facet, step, m)))
 
 
 def _moved(change: StepMoved, m: Measures) -> ChangedLine:
@@ -240,6 +249,9 @@ def _moved(change: StepMoved, m: Measures) -> ChangedLine:
         said = say("compared.moved_first", name)
     else:
         said = say("compared.moved", name, step_name(change.follows, m))
+    if change.facets:
+        was, now = (_facets(change.facets, step, m) for step in (change.before, change.after))
+        said = say("compared.moved_and", said, from_to(was, now, m, one_unit=False) if was and now else now or was)
     return words_line(say("compared.in_stage", change.stage, said))
 
 
