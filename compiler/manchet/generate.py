@@ -104,7 +104,7 @@ def _schema() -> str:
 def _comparison() -> str:
     from manchet.comparison.schema import schema_text
 
-    return schema_text()
+    return schema_text(_text(PACKAGE / "figures" / "figures.schema.json"))
 
 
 def _packages() -> str:

@@ -6,7 +6,6 @@ import json
 from collections.abc import Set
 from enum import IntEnum
 from fractions import Fraction
-from importlib.resources import files
 from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
@@ -23,13 +22,12 @@ _REFERS: dict[type, str] = {Fraction: "number", Range: "range", Step: "step"}
 _PLAIN: dict[type, str] = {str: "string", int: "integer", bool: "boolean", NoneType: "null"}
 
 
-def schema_text() -> str:
-    """The whole schema, as text."""
-    return json.dumps(_schema(), ensure_ascii=False, indent=2) + "\n"
+def schema_text(figures_schema: str) -> str:
+    """The whole schema, as text. `figures_schema` is the text of that of figures."""
+    return json.dumps(_schema(json.loads(figures_schema)["$defs"]), ensure_ascii=False, indent=2) + "\n"
 
 
-def _schema() -> Schema:
-    figures = json.loads(files("manchet.figures").joinpath("figures.schema.json").read_text("utf-8"))["$defs"]
+def _schema(figures: Schema) -> Schema:
     number = {"exact": {"$ref": "#/$defs/exact"}, "rounded": {"type": "number"}}
     shared = {name: figures[name] for name in _SHARED}
     bread = {
