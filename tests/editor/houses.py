@@ -23,6 +23,9 @@ larder Test
     allergens     wheat, gluten
     source        "the sack"
 
+  strong bran
+    class         grain
+
   ripe pot
     class         culture
     made of

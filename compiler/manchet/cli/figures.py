@@ -10,7 +10,7 @@ import argparse
 import sys
 from typing import TYPE_CHECKING
 
-from manchet.cli import degrees, sizing
+from manchet.cli import sizing
 from manchet.cli.arguments import one_of
 from manchet.cli.reporting import UNEXPLAINED, write_reports
 from manchet.cli.status import ERRORS, FINE
@@ -21,7 +21,6 @@ if TYPE_CHECKING:
     from manchet.batch.work import Work
     from manchet.diagnostics.diagnostic import Diagnostic
     from manchet.figures.derived import Figures, MaterialFigures
-    from manchet.figures.figure import Figure
 
 EXAMPLES = (
     "manchet figures 'Tern loaf'",
@@ -116,6 +115,8 @@ def csv_text(figures: Figures) -> str:
 
 def text(figures: Figures) -> str:
     from manchet.diagnostics.terminal import show, width
+    from manchet.figures.degrees import beside
+    from manchet.figures.explaining import spelling_of
     from manchet.quantities.printing import decimal, telling
 
     lines = [show(figures.name)]
@@ -132,7 +133,7 @@ def text(figures: Figures) -> str:
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
         said = f"    {spelling_of(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}"
-        lines.append((said + degrees.beside(figure, figures.degrees)).rstrip())
+        lines.append((said + beside(figure, figures.degrees)).rstrip())
     return "\n".join(lines) + "\n"
 
 
@@ -145,11 +146,6 @@ def _beside(material: MaterialFigures) -> str:
     if material.optional:
         said.append("optional")
     return f"   {', '.join(said)}" if said else ""
-
-
-def spelling_of(name: str, figure: Figure) -> str:
-    """A total's name in words. What one piece weighs says so, among figures of the whole."""
-    return figure.name if name == "baked_grams" else name.replace("_", " ")
 
 
 def _tables(figures: Figures) -> list[tuple[str, tuple[MaterialFigures, ...]]]:

@@ -10,19 +10,13 @@ from __future__ import annotations
 import argparse
 import re
 import sys
-from collections.abc import Iterable, Iterator, Mapping
-from fractions import Fraction
-from typing import TYPE_CHECKING
+from collections.abc import Iterable
 
-from manchet.cli import degrees, sizing
+from manchet.cli import sizing
 from manchet.cli.caution_text import caution_lines, where_met
-from manchet.cli.figures import figures_for, spelling_of
+from manchet.cli.figures import figures_for
 from manchet.cli.status import ERRORS, FINE
 from manchet.workspace.trouble import Unknown
-
-if TYPE_CHECKING:
-    from manchet.figures.derived import Figures
-    from manchet.figures.figure import Figure, Given
 
 MOST_NAMED = 12
 """Figures named in an answer: as many as are read at a glance."""
@@ -60,8 +54,10 @@ def run(options: argparse.Namespace) -> int:
         return FINE
     from manchet.diagnostics.suggest import fold, nearest
     from manchet.diagnostics.terminal import show
+    from manchet.figures.degrees import beside, with_fahrenheit
+    from manchet.figures.explaining import chain, every_figure, spelling_of, value_text
 
-    named = _named(figures)
+    named = every_figure(figures)
     known = {fold(name.replace("_", " ")): (name, figure) for name, figure in named.items()}
     # As the sheet heads it: `sour first: water` for `first: water`; and a total as the data call it.
     also = {
@@ -73,9 +69,7 @@ def run(options: argparse.Namespace) -> int:
     if not options.figure:
         for name, figure in known.values():
             house = figures.degrees
-            print(
-                f"{show(degrees.with_fahrenheit(name, house))}  {_value(figure, options.exact)}{degrees.beside(figure, house)}"
-            )
+            print(f"{show(with_fahrenheit(name, house))}  {value_text(figure, options.exact)}{beside(figure, house)}")
         return FINE
     wanted = fold(options.figure.replace("_", " "))
     wanted = wanted if wanted in known else also.get(wanted, wanted)
@@ -102,56 +96,3 @@ def _with_the_words(wanted: str, known: Iterable[str]) -> list[str]:
         name for name in known
         if all(any(word.startswith(part) for word in re.findall(r"\w+", name)) for part in wanted.split())
     ]  # fmt: skip
-
-
-def chain(
-    figure: Figure | Given, exact: bool, house: str = "", depth: int = 0, seen: frozenset[str] = frozenset()
-) -> Iterator[str]:
-    """The lines that explain a figure, what it is made of one step deeper each time."""
-    from manchet.diagnostics.terminal import show
-    from manchet.figures.figure import Given
-
-    margin = "  " * depth
-    line = f"{margin}{show(degrees.with_fahrenheit(figure.name, house))}  {_value(figure, exact)}{degrees.beside(figure, house)}"
-    if isinstance(figure, Given):
-        yield f"{line}  ({show(figure.where)})"
-        return
-    yield line
-    key = f"{figure.name} {figure.value} {figure.unit}"
-    if key in seen:
-        return
-    yield f"{margin}  rule: {show(degrees.with_fahrenheit(figure.rule, house))}"
-    if figure.source:
-        yield f"{margin}  source: {show(figure.source)}"
-    for given in figure.inputs:
-        yield from chain(given, exact, house, depth + 1, seen | {key})
-
-
-def _named(figures: Figures) -> Mapping[str, Figure]:
-    named = {spelling_of(name, figure): figure for name, figure in figures.totals.items()}
-    for material in figures.overall:
-        named[f"overall: {material.name}"] = material.grams
-        if material.more is not None:
-            named[f"overall: {material.more.name}"] = material.more
-    for stage in figures.stages:
-        for material in stage.materials:
-            named[f"{stage.name}: {material.name}"] = material.grams
-            if material.more is not None:
-                named[f"{stage.name}: {material.more.name}"] = material.more
-        for what in ("total", "out", "flour_share", "kept", "returned", "lost", "discarded"):
-            figure: Figure = getattr(stage, what)
-            if figure.value or what in ("total", "flour_share"):
-                named[f"{stage.name}: {what.replace('_', ' ')}"] = figure
-    return {**named, **figures.estimates, **figures.contents}
-
-
-def _value(figure: Figure | Given, exact: bool) -> str:
-    """`23.14 g`; with `exact` also `(162/7 g)` where that is rounded. What is small keeps three figures."""
-    from manchet.quantities.printing import decimal, exact_text
-
-    places = 2
-    while places < 6 and 0 < abs(figure.value) < Fraction(1, 10 ** (places - 2)):
-        places += 1
-    plain, whole = decimal(figure.value, places), exact_text(figure.value)
-    said = f"{plain} {figure.unit}".rstrip()
-    return f"{said} ({whole})" if exact and whole != plain else said

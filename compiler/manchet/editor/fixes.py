@@ -7,11 +7,11 @@ from collections.abc import Iterable, Iterator
 from manchet.diagnostics.diagnostic import Diagnostic, Edit, Place
 from manchet.editor.differences import edits_between
 from manchet.editor.reports import may_be_allowed, reports_on
+from manchet.editor.standing import block_around, last_line
 from manchet.records import NamedTuple
 from manchet.source.files import rough_text_of
 from manchet.syntax import nodes as n
-from manchet.syntax.block import FORMULAS
-from manchet.syntax.nodes import Entry, File
+from manchet.syntax.nodes import File
 from manchet.workspace.folder import Premises
 from manchet.workspace.mending import mend_files
 from manchet.workspace.open_bakery import OpenBakery
@@ -59,7 +59,7 @@ def _allow(file: File, report: Diagnostic) -> Iterator[Repair]:
     for child in block.children:
         if not isinstance(child.node, _OF_THE_HEAD):
             break
-        anchor = _last_line(child).line
+        anchor = last_line(child)
     begins = f'allow {report.name} because "'
     spaces = " " * (block.line.indent + 2)
     at = anchor.place()._replace(column=len(anchor.raw) + 1, end_column=len(anchor.raw) + 1)
@@ -69,24 +69,3 @@ def _allow(file: File, report: Diagnostic) -> Iterator[Repair]:
 
 
 _OF_THE_HEAD = (n.About, n.KindNode, n.MakesNode, n.FromFlour, n.Sold, n.Loss, n.OnDoughFlour, n.Status, n.Allow)
-
-
-def block_around(file: File, line: int) -> Entry | None:
-    """The formula, preparation or assembly that a line belongs to; of a variant's lines, the variant."""
-    found = None
-    for entry in file.entries:
-        if entry.line.number > line:
-            break
-        found = entry
-    if found is None or not (isinstance(found.node, n.BlockHead) and found.node.word in FORMULAS):
-        return None
-    for child in found.children:
-        if isinstance(child.node, n.VariantHead) and child.line.number <= line <= _last_line(child).line.number:
-            return child
-    return found
-
-
-def _last_line(entry: Entry) -> Entry:
-    while entry.children:
-        entry = entry.children[-1]
-    return entry

@@ -6,8 +6,10 @@ import logging
 import os
 import sys
 
-from manchet.editor.answers import answering
+from manchet.editor.corrections import correcting
 from manchet.editor.notices import listening
+from manchet.editor.overviews import overlooking
+from manchet.editor.questions import answering
 from manchet.editor.session import EditorServer
 from manchet.editor.settings import ReadOrder
 
@@ -16,7 +18,8 @@ def server_of(read_order: ReadOrder) -> EditorServer:
     """A server that knows how to answer. `read_order` reads the options of a command that say how much is wanted."""
     server = EditorServer(read_order)
     listening(server)
-    answering(server)
+    for taught in (correcting, answering, overlooking):
+        taught(server)
     return server
 
 

@@ -14,6 +14,7 @@ from functools import wraps
 from typing import Any, Concatenate, ParamSpec, TypeVar
 
 from lsprotocol import types as lsp
+from pygls.exceptions import JsonRpcException
 from pygls.lsp.server import LanguageServer
 from pygls.uris import from_fs_path, to_fs_path
 
@@ -58,6 +59,12 @@ class EditorServer(LanguageServer):
 
     def opened(self, name: str) -> OpenText | None:
         return self.desk.at(name)
+
+    def bakeries(self) -> tuple[OpenBakery, ...]:
+        """Those of the folders that the editor works in, and of what is open beside them."""
+        folders = [self.desk.bakery_of(folder) for folder in self.desk.folders]
+        every = [*folders, *(one.bakery for one in self.desk)]
+        return tuple({id(one): one for one in every}.values())
 
     def name_in(self, bakery: OpenBakery) -> Callable[[str], str]:
         """The address of each file of a bakery: as the editor wrote it, where it is open."""
@@ -241,6 +248,8 @@ def calm(
     def answered(ls: EditorServer, /, *args: P.args, **kwargs: P.kwargs) -> T | None:
         try:
             return handler(ls, *args, **kwargs)
+        except JsonRpcException:
+            raise  # no, in so many words
         except Exception as fault:
             say_calmly(ls, fault)
             return None

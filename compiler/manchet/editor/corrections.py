@@ -1,4 +1,4 @@
-"""What the editor asks, each answered by a function of this room and said in the words of the protocol."""
+"""What the editor can type for a person, asked for by the editor: fixes, and the normal form."""
 
 from __future__ import annotations
 
@@ -15,12 +15,9 @@ FIX_ALL = "source.fixAll.manchet"
 PUT_CURSOR = "manchet.putCursor"
 
 
-def answering(server: EditorServer) -> None:
-    """Has the server answer."""
-    _typing(server)
+def correcting(server: EditorServer) -> None:
+    """Has the server answer what can be typed: fixes, and the normal form."""
 
-
-def _typing(server: EditorServer) -> None:
     @server.feature(
         lsp.TEXT_DOCUMENT_CODE_ACTION,
         lsp.CodeActionOptions([lsp.CodeActionKind.QuickFix, FIX_ALL], resolve_provider=True),

@@ -1,0 +1,107 @@
+"""Where something is named: where it is made or entered, and every place that draws on it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from manchet.diagnostics.diagnostic import Place
+from manchet.editor.names import (
+    Meant,
+    Name,
+    NamingLine,
+    made_blocks,
+    meaning,
+    meant_at,
+    naming_lines,
+    own_stages,
+    pattern_of,
+    shared_stages,
+)
+from manchet.larder.ingredient import Ingredient
+from manchet.records import NamedTuple
+from manchet.source.files import rough_text_of
+from manchet.source.text import line_of
+from manchet.syntax.block import Block
+from manchet.workspace.open_bakery import OpenBakery
+from manchet.workspace.raw_files import Raw
+
+
+class Occurrence(NamedTuple):
+    """A place where something is named, with the name as it stands there."""
+
+    there: NamingLine
+    name: Name
+
+    @property
+    def place(self) -> Place:
+        return self.there.line.place(self.name.word.start, self.name.word.end)
+
+
+def definition(bakery: OpenBakery, path: str, line: int, column: int) -> Place | None:
+    """Where what is named at a position is made or entered; None for what the built-in larder has."""
+    found = meant_at(bakery, path, line, column)
+    return None if found is None else place_of_definition(bakery, found[2])
+
+
+def place_of_definition(bakery: OpenBakery, meant: Meant) -> Place | None:
+    """Where it is made or entered in a file of the house."""
+    if meant.sort == "ingredient":
+        known = bakery.read([]).larder.find(meant.key)
+        return known.place if isinstance(known, Ingredient) else None
+    if meant.sort in ("made", "shared stage"):
+        blocks = made_blocks(bakery) if meant.sort == "made" else shared_stages(bakery)
+        return _head(bakery, *blocks[meant.key]) if meant.key in blocks else None
+    if meant.sort == "stage":
+        path, line = meant.scope
+        file = next(file for file in bakery.files if file.path == path)
+        block = next(block for block in file.blocks if block.line == line)
+        return _line(file, own_stages(block)[meant.key])
+    return next((one.place for one in occurrences(bakery, meant) if one.name.defines), None)
+
+
+def references(bakery: OpenBakery, path: str, line: int, column: int, with_definition: bool) -> tuple[Place, ...]:
+    """Every place in the bakery where that is named which is named at a position."""
+    found = meant_at(bakery, path, line, column)
+    if found is None:
+        return ()
+    places = (one for one in occurrences(bakery, found[2]) if with_definition or not one.name.defines)
+    return tuple(dict.fromkeys(one.place for one in places))
+
+
+def occurrences(bakery: OpenBakery, meant: Meant) -> Iterator[Occurrence]:
+    """Every place where it is named, file by file."""
+    wanted = pattern_of(_spellings(bakery, meant))
+    path, first = meant.scope
+    for file in bakery.files:
+        if path and file.path != path:
+            continue
+        for there in naming_lines(file, wanted):
+            if path and (there.block is None or there.block.line != first):
+                continue
+            for name in there.names:
+                if _may_mean(name, meant) and _same(meaning(bakery, there, name), meant):
+                    yield Occurrence(there, name)
+
+
+def _may_mean(name: Name, meant: Meant) -> bool:
+    return (name.sort == "thing") == (meant.sort == "thing") and (name.sort == "variant") == (meant.sort == "variant")
+
+
+def _same(one: Meant | None, other: Meant) -> bool:
+    return one is not None and (one.sort, one.key, one.scope) == (other.sort, other.key, other.scope)
+
+
+def _spellings(bakery: OpenBakery, meant: Meant) -> list[str]:
+    """The names under which it goes."""
+    if meant.sort != "ingredient":
+        return [meant.key]
+    known = bakery.read([]).larder.find(meant.key)
+    return [known.name, *known.aliases] if isinstance(known, Ingredient) else [meant.key]
+
+
+def _head(bakery: OpenBakery, path: str, block: Block) -> Place:
+    return _line(next(file for file in bakery.files if file.path == path), block.line)
+
+
+def _line(file: Raw, number: int) -> Place:
+    return line_of(file.path, number, rough_text_of(file.data).split("\n")[number - 1]).place()
