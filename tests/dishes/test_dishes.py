@@ -81,7 +81,7 @@ def test_one_plate_from_the_bottom_up_each_part_with_what_is_done_with_it() -> N
         ("1", "2", "Plain loaf", "48", "Slice into 22"),
         ("2", "", "", "", "Griddle 1\N{NO-BREAK SPACE}min a side"),
         ("3", "6", "butter", "144\N{NO-BREAK SPACE}g", "Spread"),
-        ("4", "40", "bean paste", "960\N{NO-BREAK SPACE}g", "Top"),
+        ("4", "40", "bean paste", "960\N{NO-BREAK SPACE}g", "Put on"),
     ]
     assert view.amount == "24 plates" and view.limit == "Serve within 10\N{NO-BREAK SPACE}min"
     assert view.rounds == "4 rounds of 6 plates"

@@ -148,9 +148,18 @@ preparation egg wash
 """
 
 
+PASTEURISED = """
+larder Quay
+  pasteurised eggs
+    class egg
+    pasteurised
+    allergens egg
+"""
+
+
 def test_a_tub_says_what_it_contains_how_cold_and_until_when() -> None:
     """Without an hour two days from Saturday end on Sunday evening: Monday at the hour it was made is the latest that is meant."""
-    said = text_of(printed(TUB, "tub"))
+    said = text_of(printed(TUB.replace("  eggs  ", "  pasteurised eggs  ") + PASTEURISED, "tub"))
     for part in (
         "egg wash",
         "CONTAINS EGG, MILK",
@@ -160,6 +169,11 @@ def test_a_tub_says_what_it_contains_how_cold_and_until_when() -> None:
         "Sun 27 Dec, evening",
     ):
         assert part in said, part
+
+
+def test_a_tub_of_raw_egg_has_the_limit_where_its_file_is_laxer() -> None:
+    said = text_of(printed(TUB, "tub"))
+    assert "Sat 28 Nov, evening" in said and "Sun 29 Nov" not in said, "24 h of raw egg, not the two days of the file"
 
 
 def test_no_date_stands_on_a_jar_that_is_to_be_kept_beyond_its_limit() -> None:

@@ -200,7 +200,8 @@ class _Writer:
         done, how = done_and_how(bare, self.m)
         if step.applied is not None:
             verb = self.m.words["verbs." + step.verb]
-            done = _capital(verb_alone(step.verb, self.m)) + done[len(verb) :]
+            alone = self.m.words["dish.put_on"] if step.verb == "top" else verb_alone(step.verb, self.m)
+            done = _capital(alone) + done[len(verb) :]
         figures = step_illustrations(steps, "", (), self.work, self.page.pictures, self.m)[at]
         return row._replace(
             done=done,

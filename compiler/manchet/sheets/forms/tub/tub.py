@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 
 from manchet.batch.work import Work
+from manchet.cautions.kept_within import kept_within
 from manchet.cautions.registry import cautions_of
 from manchet.formula.model import KeptFor
 from manchet.sheets.forms.tub.view import KeepingWay, TubLabel, TubLabels
@@ -32,7 +33,7 @@ def tub_labels(work: Work, issue: Issue, house: House) -> TubLabels:
         allergens,
         bool(allergens.unknown),
         weekday_day(issue.made) if issue.made else "",
-        tuple(_way(kept, issue.made, m) for kept in work.formula.kept),
+        tuple(_way(kept, issue.made, m) for kept in kept_within(work)),
         tuple(caution_note(one, m) for one in grave.values()),
     )
     paper = label_paper(work.kitchen.selling.labels, house.paper)
