@@ -6,6 +6,8 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterable, Sequence
+from typing import TypeVar
 
 from hypothesis import settings
 
@@ -15,6 +17,16 @@ IS_LONG = bool(os.environ.get("CI"))
 def at_length(long: int, short: int) -> int:
     """How many examples, characters, lines or seconds of it."""
     return long if IS_LONG else short
+
+
+T = TypeVar("T")
+U = TypeVar("U")
+
+
+def turn_of(one: T, among: Iterable[T], of: Sequence[U]) -> list[U]:
+    """Of what is tried in several ways, what is tried in this one: each thing once, the ways in turn."""
+    ways = list(among)
+    return list(of[ways.index(one) :: len(ways)])
 
 
 EXAMPLES = settings(deadline=None, max_examples=at_length(150, 25), derandomize=IS_LONG, print_blob=IS_LONG)

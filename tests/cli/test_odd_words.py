@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import os
 import signal
-import time
 from collections.abc import Iterator
 from fractions import Fraction
 from pathlib import Path
@@ -223,11 +222,9 @@ def test_what_there_is_of_a_name_with_a_figure(said: str, means: tuple[str, Frac
 @pytest.mark.parametrize("form", ["handout", "class", "card"])
 def test_an_amount_of_loads_without_end_is_counted_and_not_laid_out(form: str, within_time: None) -> None:
     Path("kitchen.bake").write_text("kitchen Row\n  oven deck\n    holds 20 loaves\n")
-    started = time.process_time()
     said = calm(manchet(["build", "Plain loaf", "--jobs", "1", "--only", f"html,{form}", "--dough", "900000 kg"]), 0, 1)
     assert said.count("[past-a-day]") == 1, said
     assert not list(Path("output").glob(f"plain-loaf.{form}.*"))
-    assert time.process_time() - started < 5
 
 
 def test_a_card_that_is_left_out_is_told_where_its_report_is_allowed() -> None:

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from axe_playwright_python.base import AXE_SCRIPT
 from playwright.sync_api import sync_playwright
-from run_length import IS_LONG
+from run_length import IS_LONG, turn_of
 from sheets.each_form import pages_of
 
 from manchet.sheets.form import Form
@@ -63,16 +63,16 @@ def looked_over(screen: Any, html: str, width: int) -> list[str]:
     return list(found["said"])
 
 
-def tried(form: Form) -> list[str]:
-    """Its pages: each in the long run, else the one with most to go wrong."""
-    pages = [html_of(view) for view in pages_of(form)]
-    return pages if IS_LONG else [max(pages, key=len)]
+def tried(form: Form, width: int) -> list[str]:
+    """The page with most to go wrong; in the long run the others too, each at one width in turn."""
+    first, *others = sorted((html_of(view) for view in pages_of(form)), key=len, reverse=True)
+    return [first, *turn_of(width, WIDTHS.values(), others)] if IS_LONG else [first]
 
 
 @pytest.mark.parametrize("width", WIDTHS.values(), ids=WIDTHS)
 @pytest.mark.parametrize("form", FORMS, ids=lambda form: form.name)
 def test_axe_finds_nothing(form: Form, width: int, screen: Any) -> None:
-    findings = {said for html in tried(form) for said in looked_over(screen, html, width)}
+    findings = {said for html in tried(form, width) for said in looked_over(screen, html, width)}
     assert findings == set()
 
 

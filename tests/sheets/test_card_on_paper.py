@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 from loaves import PLAIN_LOAF, POOLISH_LOAF, vary
 from pypdf import PdfReader
-from run_length import IS_LONG
+from run_length import IS_LONG, turn_of
 from sheets.each_form import demo
 from sheets.paper import placed
 from sheets.samples_card import night_card
@@ -44,10 +44,10 @@ GOLDEN = Path(__file__).parent / "golden"
 TRIED = HOUSES if IS_LONG else {name: HOUSES[name] for name in ("A4", "Letter, US")}
 
 
-def works() -> Iterator[Work]:
-    """The demo's breads; in a long run the sound formulas of every school too."""
+def works(house: House) -> Iterator[Work]:
+    """The demo's breads; in a long run the sound formulas of every school too, each in one house in turn."""
     yield from (work_in(demo(), formula) for formula in demo().formulas if not formula.preparation)
-    for case in sorted(CORPUS.glob("*.bake")) if IS_LONG else ():
+    for case in turn_of(house, HOUSES.values(), sorted(CORPUS.glob("*.bake"))) if IS_LONG else ():
         bakery = bakery_of(case.read_text(encoding="utf-8"))
         yield from (work_in(bakery, formula) for formula in bakery.formulas)
 
@@ -67,7 +67,7 @@ def large(name: str, *pieces: tuple[int, str]) -> Work:
 
 @pytest.mark.parametrize("house", TRIED.values(), ids=TRIED.keys())
 def test_one_side_for_nearly_all_and_never_more_than_two(house: House) -> None:
-    sides = {work.formula.name: printed(work, house).sides for work in works()}
+    sides = {work.formula.name: printed(work, house).sides for work in works(house)}
     assert len(sides) >= 20
     table = "\n".join(f"{number}  {name}" for name, number in sides.items() if number > 1)
     assert max(sides.values()) <= 2, table

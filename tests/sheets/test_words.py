@@ -70,6 +70,7 @@ def source() -> str:
     return "\n".join(file.read_text(encoding="utf-8") for file in files)
 
 
+@cache
 def named() -> set[str]:
     return {name for found in NAME.findall(source()) for name in found if name}
 
