@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 import pytest
 from every import every
 from run_length import at_length
