@@ -48,13 +48,17 @@ class Slip(NamedTuple):
     hunks: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...]
 
 
+HIDING = frozenset({"merge-unfinished"})
+"""What is said of a text alone until it is put right: it means to hide all else."""
+
+
 @cache
 def slips() -> tuple[Slip, ...]:
     """Those of the cases that are told by a few lines: most."""
     found = []
     for name in names():
         case = explain(name)
-        if case is not None and case.mistake and case.put_right:
+        if case is not None and case.mistake and case.put_right and name not in HIDING:
             right, wrong = case.put_right.split("\n"), case.mistake.split("\n")
             hunks = tuple(_hunks(right, wrong))
             if sum(len(out) + len(put) for _, out, put in hunks) <= 8:

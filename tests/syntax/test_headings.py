@@ -9,6 +9,7 @@ from hypothesis import given, strategies as st
 
 from manchet.source.files import text_of
 from manchet.source.text import SourceText
+from manchet.source.unmerged import is_unmerged
 from manchet.syntax.block import Heading
 from manchet.syntax.headings import blocks, headings, holds_house
 from manchet.syntax.parsed_headings import headings_of
@@ -82,7 +83,8 @@ def of_tree(text: str) -> tuple[Heading, ...]:
 def test_of_every_file(file: Path) -> None:
     source = text_of(str(file), file.read_bytes()).value
     assert source is not None
-    assert headings(source.text) == of_tree(source.text)
+    if not is_unmerged(source.text):  # of a half-finished merge nothing is read but our version
+        assert headings(source.text) == of_tree(source.text)
 
 
 @every(LINES, at_least=50)

@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
+from manchet.syntax.mistakes.blame import a_step_loosely
 from manchet.syntax.mistakes.diagnosis import no_ingredient, no_name
 from manchet.syntax.mistakes.faults import Fault, as_report
 from manchet.syntax.mistakes.mending import mending
@@ -14,7 +15,7 @@ from manchet.syntax.nodes import Amount, Entry, MaterialNode
 
 def slip_in_a_name(entry: Entry) -> Iterator[Diagnostic]:
     """Of a line that is only words: `salt 2`, `knead`, a pinch."""
-    return _told(no_name(entry.line.body), entry)
+    return _told(a_step_loosely(entry.line.body) or no_name(entry.line.body), entry)
 
 
 def slip_in_an_ingredient(node: MaterialNode, entry: Entry) -> Iterator[Diagnostic]:

@@ -23,10 +23,10 @@ T65 flour	wheat flour	T65, type 65, flour T65, farine T65					wheat, gluten				1
 T80 flour	wheat flour	T80, type 80, flour T80, farine T80					wheat, gluten				29/50 31/50	French flour types by ash in the dry matter (about 0.80 %), from memory; absorbs water: from memory	
 T110 flour	wheat flour	T110, type 110, flour T110, farine T110					wheat, gluten				3/5 16/25	French flour types by ash in the dry matter (about 1.10 %), from memory; absorbs water: from memory	
 T150 flour	wheat flour	T150, type 150, flour T150, farine T150					wheat, gluten				31/50 17/25	French flour types by ash in the dry matter (1.40 % and more), from memory; absorbs water: from memory	
-wheat 405	wheat flour	type 405, flour type 405, wheat flour 405, wheat flour type 405					wheat, gluten				13/25 14/25	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
-wheat 550	wheat flour	wheat flour 550, type 550, flour type 550, wheat flour type 550					wheat, gluten				27/50 29/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)	
-wheat 812	wheat flour	type 812, flour type 812, wheat flour 812, wheat flour type 812					wheat, gluten				14/25 3/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
-wheat 1050	wheat flour	type 1050, flour type 1050, wheat flour 1050, wheat flour type 1050					wheat, gluten				29/50 31/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+wheat 405	wheat flour	type 405, flour type 405, wheat flour 405, wheat flour type 405, Weizenmehl 405, Weizenmehl Type 405					wheat, gluten				13/25 14/25	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+wheat 550	wheat flour	wheat flour 550, type 550, flour type 550, wheat flour type 550, Weizenmehl 550, Weizenmehl Type 550					wheat, gluten				27/50 29/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: German net dough yields 154 to 158 for wheat and toast (encyclopaedia, Teigausbeute)	
+wheat 812	wheat flour	type 812, flour type 812, wheat flour 812, wheat flour type 812, Weizenmehl 812, Weizenmehl Type 812					wheat, gluten				14/25 3/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
+wheat 1050	wheat flour	type 1050, flour type 1050, wheat flour 1050, wheat flour type 1050, Weizenmehl 1050, Weizenmehl Type 1050					wheat, gluten				29/50 31/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
 wheat 1600	wheat flour	type 1600, flour type 1600, wheat flour 1600					wheat, gluten				31/50 33/50	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: from memory	
 semolina	wheat flour	durum semolina, fine semolina, coarse semolina, semola	water 1267/100, protein 317/25, fat 21/20, saturates 3/20, carbohydrate 6893/100, fibre 39/10, sodium 1/1000				wheat, gluten		71/100		29/50 16/25	USDA SR28 NDB 20466; absorbs water: from memory	listed : durum wheat semolina | protein_factor 57/10
 durum flour	wheat flour	durum wheat flour, durum, semolina rimacinata, rimacinata, re-milled semolina	water 547/50, protein 342/25, fat 247/100, saturates 227/500, sodium 1/500				wheat, gluten				29/50 16/25	milled durum wheat, common practice; absorbs water: from memory	listed : durum wheat flour | protein_factor 57/10
@@ -55,9 +55,9 @@ green spelt	grain	freekeh, gruenkern, grünkern					wheat, gluten					unripe dri
 couscous	grain						wheat, gluten					common practice	
 emmer berries	grain	emmer grains, farro					wheat, gluten					common practice	
 white rye flour	rye flour	white rye, rye 815, rye flour 815					rye, gluten				17/25 18/25	the whitest rye flour, common practice; absorbs water: rye baking tests, 70 % for type 815 (samartha.net), give or take two	listed : rye flour
-light rye flour	rye flour	light rye, rye 997, rye flour 997, rye type 997, type 997, rye flour type 997	water 57/5, protein 491/50, fat 133/100, saturates 3/20, carbohydrate 1717/25, sugars 93/100, fibre 8, sodium 1/500				rye, gluten		43/100		71/100 3/4	USDA SR28 NDB 20065; absorbs water: rye baking tests, 73 % for type 997 (samartha.net), give or take two	listed : rye flour | protein_factor 583/100
-medium rye flour	rye flour	medium rye, rye 1150, rye flour 1150, rye type 1150, type 1150, rye flour type 1150, T85 rye flour	water 1097/100, protein 272/25, fat 38/25, saturates 9/50, carbohydrate 6363/100, sugars 11/10, fibre 59/5, sodium 1/500				rye, gluten		43/100		73/100 77/100	USDA SR28 NDB 20064; absorbs water: rye baking tests, 75 % for type 1150 (samartha.net), give or take two	listed : rye flour | protein_factor 583/100
-rye 1370	rye flour	rye flour 1370, rye type 1370, type 1370, rye flour type 1370, T130 rye flour					rye, gluten				19/25 4/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: rye baking tests, 78 % for type 1370 (samartha.net), give or take two	
+light rye flour	rye flour	light rye, rye 997, rye flour 997, rye type 997, type 997, rye flour type 997, Roggenmehl 997, Roggenmehl Type 997	water 57/5, protein 491/50, fat 133/100, saturates 3/20, carbohydrate 1717/25, sugars 93/100, fibre 8, sodium 1/500				rye, gluten		43/100		71/100 3/4	USDA SR28 NDB 20065; absorbs water: rye baking tests, 73 % for type 997 (samartha.net), give or take two	listed : rye flour | protein_factor 583/100
+medium rye flour	rye flour	medium rye, rye 1150, rye flour 1150, rye type 1150, type 1150, rye flour type 1150, Roggenmehl 1150, Roggenmehl Type 1150, T85 rye flour	water 1097/100, protein 272/25, fat 38/25, saturates 9/50, carbohydrate 6363/100, sugars 11/10, fibre 59/5, sodium 1/500				rye, gluten		43/100		73/100 77/100	USDA SR28 NDB 20064; absorbs water: rye baking tests, 75 % for type 1150 (samartha.net), give or take two	listed : rye flour | protein_factor 583/100
+rye 1370	rye flour	rye flour 1370, rye type 1370, type 1370, rye flour type 1370, Roggenmehl 1370, Roggenmehl Type 1370, T130 rye flour					rye, gluten				19/25 4/5	German flour types, DIN 10355 (mg of ash in 100 g dry flour), from memory; absorbs water: rye baking tests, 78 % for type 1370 (samartha.net), give or take two	
 dark rye flour	rye flour	dark rye, rye 1740, rye flour 1740, rye type 1740, T170 rye flour	water 43/4, protein 1591/100, fat 111/50, saturates 269/1000, carbohydrate 4483/100, sugars 231/100, fibre 119/5, sodium 1/500				rye, gluten		27/50		19/25 4/5	USDA SR28 NDB 20063; absorbs water: from memory	listed : rye flour | protein_factor 583/100
 whole rye flour	rye flour	whole rye, wholemeal rye flour, wholemeal rye, whole grain rye flour, wholegrain rye flour, rye wholemeal, rye meal, whole rye meal, fine rye meal, coarse rye meal, pumpernickel flour, pumpernickel meal	water 53/5, protein 517/50, fat 163/100, saturates 197/1000, carbohydrate 1519/25, sugars 49/50, fibre 151/10, sodium 1/500				rye, gluten		27/50		19/25 4/5	USDA SR28 NDB 20062 (the whole grain; milling takes nothing away); absorbs water: German net dough yields 176 to 180 for wholegrain (encyclopaedia, Teigausbeute); density: USDA SR portion weights, from memory	listed : wholemeal rye flour | protein_factor 583/100
 rye chops	grain	cracked rye, kibbled rye, chopped rye, rye grits, coarse rye chops, medium rye chops, fine rye chops	water 53/5, protein 517/50, fat 163/100, saturates 197/1000, carbohydrate 1519/25, sugars 49/50, fibre 151/10, sodium 1/500				rye, gluten					broken rye grain, common practice; composition: USDA SR28 NDB 20062, of the whole grain	protein_factor 583/100
@@ -307,7 +307,7 @@ roasted malt	other	roasted barley malt, roast malt, dark malt, chocolate malt, b
 red rye malt	other	red malt, fermented rye malt, fermented malt, solod, roasted rye malt, dark rye malt					rye, gluten					common practice: stewed and dried so hot that no enzymes are left	
 crystal malt	other	caramel malt, toffee malt					barley, gluten					common practice: stewed and kilned so hot that no enzymes are left	
 malted barley	grain	malted barley grains, crushed malted barley					barley, gluten					common practice	
-fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast, levadura fresca, levure fraîche, lievito fresco, Frischhefe	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon	listed : yeast | protein_factor 31/5
+fresh yeast	yeast	compressed yeast, cake yeast, fresh compressed yeast, baker's compressed yeast, block yeast, wet yeast, levadura fresca, levure fraîche, lievito fresco, Frischhefe, Backhefe	water 69, protein 42/5, fat 19/10, saturates 243/1000, carbohydrate 10, sugars 0, fibre 81/10, sodium 3/100						31/50			USDA SR28 NDB 18374; density: Cotswold Flour, grams to teaspoons, 3.1 g a level teaspoon	listed : yeast | protein_factor 31/5
 active dry yeast	yeast	active dried yeast, ADY, traditional dried yeast, dried active yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						81/100			USDA SR28 NDB 18375	listed : yeast | protein_factor 25/4
 instant yeast	yeast	instant dry yeast, instant dried yeast, IDY, instant active dry yeast, rapid-rise yeast, quick-rise yeast, bread machine yeast, easy-blend yeast, easy-blend dried yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						16/25			about 5 g water in 100 g; 9.5 g a tablespoon, household tables; common practice; composition: USDA SR28 NDB 18375, active dry yeast	listed : yeast | protein_factor 25/4
 sweet-dough yeast	sweet-dough yeast	osmotolerant yeast, osmotolerant instant yeast, sweet-dough instant yeast, instant yeast for sweet doughs, osmotolerant instant dry yeast	water 127/25, protein 1011/25, fat 761/100, saturates 1001/1000, carbohydrate 358/25, sugars 0, fibre 269/10, sodium 51/1000						16/25			instant yeast of a strain that bears sugar; common practice; composition: USDA SR28 NDB 18375, active dry yeast	listed : yeast | protein_factor 25/4
@@ -321,7 +321,7 @@ ripe whole wheat starter	culture	whole wheat starter, wholemeal starter, wholewh
 ripe spelt starter	culture	spelt starter, spelt culture		spelt flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water	
 ripe einkorn starter	culture	einkorn starter		einkorn flour 1/2, water 1/2			wheat, gluten					common practice: kept on its own weight of water	
 stiff starter	culture	stiff levain starter, stiff wheat starter, firm starter, ripe stiff starter, lievito madre, pasta madre, stiff levain culture		white flour 2/3, water 1/3			wheat, gluten					common practice: 50 parts of water to 100 of flour	
-liquid levain starter	culture	liquid levain culture, liquid levain, ripe liquid levain starter		white flour 4/9, water 5/9			wheat, gluten					common practice: 125 parts of water to 100 of flour	
+liquid levain starter	culture	liquid levain culture, liquid levain, levain liquide, ripe liquid levain starter		white flour 4/9, water 5/9			wheat, gluten					common practice: 125 parts of water to 100 of flour	
 ripe rice starter	culture	rice starter, gluten-free starter		brown rice flour 1/2, water 1/2								common practice: kept on its own weight of water	
 ripe buckwheat starter	culture	buckwheat starter		buckwheat flour 1/2, water 1/2								common practice: kept on its own weight of water	
 ripe teff starter	culture	teff starter, ersho, injera starter		teff flour 2/5, water 3/5								common practice	
@@ -497,6 +497,9 @@ chocolate spread	other	hazelnut spread, chocolate hazelnut spread					?		5/4			c
 ?	starter	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	sourdough	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	sourdough starter	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
+?	Sauerteig	ripe rye starter, ripe wheat starter, stiff starter	flour and water of the starter count in the formula
+?	Anstellgut	ripe rye starter, ripe wheat starter, stiff starter	flour and water of the starter count in the formula
+?	malto	diastatic malt, malt syrup, non-diastatic malt powder	only diastatic malt still works on starch
 ?	sourdough culture	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	culture	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
 ?	mother	ripe wheat starter, ripe rye starter, stiff starter	flour and water of the starter count in the formula
@@ -646,21 +649,29 @@ type 405	21
 flour type 405	21
 wheat flour 405	21
 wheat flour type 405	21
+weizenmehl 405	21
+weizenmehl type 405	21
 wheat 550	22
 wheat flour 550	22
 type 550	22
 flour type 550	22
 wheat flour type 550	22
+weizenmehl 550	22
+weizenmehl type 550	22
 wheat 812	23
 type 812	23
 flour type 812	23
 wheat flour 812	23
 wheat flour type 812	23
+weizenmehl 812	23
+weizenmehl type 812	23
 wheat 1050	24
 type 1050	24
 flour type 1050	24
 wheat flour 1050	24
 wheat flour type 1050	24
+weizenmehl 1050	24
+weizenmehl type 1050	24
 wheat 1600	25
 type 1600	25
 flour type 1600	25
@@ -777,6 +788,8 @@ rye flour 997	53
 rye type 997	53
 type 997	53
 rye flour type 997	53
+roggenmehl 997	53
+roggenmehl type 997	53
 medium rye flour	54
 medium rye	54
 rye 1150	54
@@ -784,12 +797,16 @@ rye flour 1150	54
 rye type 1150	54
 type 1150	54
 rye flour type 1150	54
+roggenmehl 1150	54
+roggenmehl type 1150	54
 t85 rye flour	54
 rye 1370	55
 rye flour 1370	55
 rye type 1370	55
 type 1370	55
 rye flour type 1370	55
+roggenmehl 1370	55
+roggenmehl type 1370	55
 t130 rye flour	55
 dark rye flour	56
 dark rye	56
@@ -1779,6 +1796,7 @@ levadura fresca	305
 levure fraiche	305
 lievito fresco	305
 frischhefe	305
+backhefe	305
 active dry yeast	306
 active dried yeast	306
 ady	306
@@ -1853,6 +1871,7 @@ stiff levain culture	318
 liquid levain starter	319
 liquid levain culture	319
 liquid levain	319
+levain liquide	319
 ripe liquid levain starter	319
 ripe rice starter	320
 rice starter	320
@@ -2315,32 +2334,35 @@ fat	491
 starter	492
 sourdough	493
 sourdough starter	494
-sourdough culture	495
-culture	496
-mother	497
-lecithin	498
-vinegar	499
-seed	500
-mixed seed	501
-seed mix	502
-nut	503
-mixed nut	504
-dried fruit	505
-crumb	506
-bread	507
-psyllium seed	508
-coconut	509
-glucose	510
-egg substitute	511
-discard	512
-sourdough discard	513
-chopped nut	514
-suet	515
-tomato puree	516
-cranberry	517
-fig	518
-pumpkin	519
-liquid starter	520
-baker yeast	521
-cider	522
+sauerteig	495
+anstellgut	496
+malto	497
+sourdough culture	498
+culture	499
+mother	500
+lecithin	501
+vinegar	502
+seed	503
+mixed seed	504
+seed mix	505
+nut	506
+mixed nut	507
+dried fruit	508
+crumb	509
+bread	510
+psyllium seed	511
+coconut	512
+glucose	513
+egg substitute	514
+discard	515
+sourdough discard	516
+chopped nut	517
+suet	518
+tomato puree	519
+cranberry	520
+fig	521
+pumpkin	522
+liquid starter	523
+baker yeast	524
+cider	525
 """

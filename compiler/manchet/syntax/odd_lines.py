@@ -29,7 +29,7 @@ LOOSE_OPENINGS = frozenset(
         "demould", "depan", "fold", "hold", "holdback", "keep", "knead",
         "leave", "let", "load", "move", "next", "now", "pan", "poach", "pre", "pre-shape", "preshape", "put",
         "remove", "reserve", "set", "shock", "slash", "stretch", "then", "tip", "transfer", "unmold",
-        "unmould", "withhold",
+        "unmould", "work", "withhold",
     }
 )  # fmt: skip
 """First words of lines that a stage's name could be, and that may be a loose spelling of a step (`loose.words`)."""
@@ -54,6 +54,9 @@ _VERBS = frozenset(OPENINGS[UNLESS_WEIGHED])
 _UNIT_BEFORE = (" g", " g.", " gr", " gr.", " kg", " kg.", " ml", " l")
 """What stands before a figure where it is written `kg 1`."""
 
+_NO_PLACE = re.compile(r"\b(?:overnight$|(?:until|till) )", re.IGNORECASE)
+"""What is in no place's name, and said of it all the same: `in fridge overnight`, `in tub until doubled`."""
+_SCALES = (" C", " F")
 _HEAT = re.compile(r"(?:at |@ ?)?-?[0-9]+ ?°?[CF]", re.IGNORECASE)
 
 
@@ -68,7 +71,15 @@ def is_odd(node: Any) -> bool:
             return True
         if first in _VERBS and (" until" in name or " to" in name):
             return True  # `prove until 80%`
-        return _is_odd_name(name) or "(" in name or "@" in name or " at " in name or " a " in name or " à " in name
+        return (
+            _is_odd_name(name)
+            or name[-2:] in _SCALES
+            or "(" in name
+            or "@" in name
+            or " at " in name
+            or " a " in name
+            or " à " in name
+        )
     if kind is TakeAll or kind is TakeLeft:
         return node.at is None and node.name.text.partition(" ")[0].lower() in HEATED
     if kind is StepNode:
@@ -102,7 +113,7 @@ def is_unmeant(node: Any) -> bool:
     """Whether the line is to be asked about where no loose spelling of it can be read either: a stage called `(20% of flour)`, a
     fridge called `3 C`, a place called `fridge overnight`."""
     if type(node) is StepNode:
-        return any(type(clause) is Where and clause.place.text.lower().endswith("overnight") for clause in node.clauses)
+        return any(type(clause) is Where and _NO_PLACE.search(clause.place.text) for clause in node.clauses)
     return type(node) in (StageHead, Setting) and is_odd(node)
 
 
@@ -115,7 +126,7 @@ def _is_odd_step(step: StepNode) -> bool:
             if clause.name.text.startswith(("a ", "an ", "the ")):
                 return True
         elif isinstance(clause, Where):
-            if clause.place.text.lower().endswith("overnight"):
+            if _NO_PLACE.search(clause.place.text):
                 return True
         elif isinstance(clause, To) and clause.what == "length" and step.verb.text == "roll":
             return True

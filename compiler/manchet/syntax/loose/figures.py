@@ -42,7 +42,7 @@ FIGURES: tuple[Rewriter, ...] = (
         rf"(<n>) ?({any_of(UNITS_WRITTEN)})\b\.?(?!\w)",
         lambda m: f"{m[1]} {UNITS_WRITTEN[m[2].lower()]}",
     ),
-    rule(r"(<n>) (g|kg|lb|oz|ml|l|h|min|s)\.(?=\s|$)", r"\1 \2"),
+    rule(r"(<n>) ?(g|kg|lb|oz|ml|l|h|min|s|cups?|tbsps?|tsps?|tbs)\.(?=\s|$)", r"\1 \2"),
     rule(r"(<n>) ?(kg|g|lb|oz|ml|l|cl|dl|min|h|s|C|F)(?=[\s,;/)-]|$)", r"\1 \2"),
     rule(r"(<n>)#(?=\s|$)", r"\1 lb"),
     rule(r"(<n>)\s*(?:per cent|percent|pct)\b", r"\1%"),

@@ -49,7 +49,7 @@ def _amount_first(text: str) -> str:
     if figure is None or figure.length == len(text):
         return text
     amount, rest = text[: figure.length], text[figure.length :].lstrip(" ,")
-    rest = re.sub(r"^of (?:the )?", "", rest)
+    rest = re.sub(r"^(?:of (?:the )?|de |d['’]|di |von )", "", rest)
     kind = KINDS[figure.unit]
     if kind == "WHOLE" and rest.split(" ")[-1].rstrip("s") in _WHOLE:
         return f"{rest} {amount}"
@@ -66,6 +66,28 @@ def _amount_first(text: str) -> str:
 
 
 _WHOLE = ("egg", "yolk", "egg white")
+
+
+def _out_of_its_packet(text: str) -> str:
+    """`7g sachet instant yeast`, `1 x 7 g sachet of instant yeast`: what one weighs is said."""
+    match = re.fullmatch(
+        rf"(?:1 ?x ?)?(<n> ?(?:k?g|oz|lb|ml)) {PACKED} (?:of )?([^\W\d_].*)".replace("<n>", NUMBER), text, re.IGNORECASE
+    )
+    return f"{match[2]} {match[1]}" if match else text
+
+
+PACKED = r"(?:packets?|packages?|pkgs?\.?|sachets?|envelopes?|cubes?|cans?|jars?|tins?|bags?|bottles?)"
+"""What things are sold in."""
+
+_KIND_BEHIND = re.compile(
+    r"(yeast) (.*[0-9] ?(?:%|k?g|oz|tsp|tbsp)),? \(?(fresh|instant|active dry|dry|dried)\)?", re.IGNORECASE
+)
+
+
+def _kind_behind(text: str) -> str:
+    """`yeast 0.3% fresh`: the one word without which its name is a question."""
+    match = _KIND_BEHIND.fullmatch(text)
+    return f"{match[3].lower()} {match[1]} {match[2]}" if match and _is_amount(match[2]) else text
 
 
 def _amount_after_at(text: str) -> str:
@@ -177,5 +199,5 @@ ASKED: tuple[Rewriter, ...] = (
 )
 
 MATERIALS: tuple[Rewriter, ...] = (
-    *COUNTS, *OPTIONAL, *ASKED, _amount_after_at, _amount_first, _amount_in_its_place, _warm, _described,
+    *COUNTS, *OPTIONAL, *ASKED, _amount_after_at, _out_of_its_packet, _kind_behind, _amount_first, _amount_in_its_place, _warm, _described,
 )  # fmt: skip

@@ -38,6 +38,8 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     rule(r"^mix quickly\b", "mix fast"),
     rule(r"^mix (?:with (?:the )?)?hands?\b", "mix by hand"),
     # shapes
+    rule(r"\bseam[- ]?side[- ](up|down)\b|\bseam-(up|down)\b", lambda m: f"seam {(m[1] or m[2]).lower()}"),
+    rule(r"^shape to (?=(?:an? )?[^\W\d_])", "shape into "),
     rule(r"^shape (?:(?:into|in|as) )?(?:a )?(?:round|rounds|ball|balls)$", "shape round"),
     rule(rf"^shape (?:into|as) (?:an? )?(?!.*\b{VESSELS}\b)(?=\w)", "shape as "),
     rule(
@@ -70,6 +72,7 @@ STEP_WORDS: tuple[Rewriter, ...] = (
         r"\b(?:without (?:a |the )?lid|(?:with (?:the )?)?lid (?:removed|taken off)|with (?:the )?lid off)\b", "lid off"
     ),
     rule(r",? (?:without|no) steam\b", ""),
+    rule(r"\bwith (?:schwaden|buée|buee|vapeur|vapore|vapor|dampf)\b", "with steam"),
     rule(r"\bsteam at (?:the )?(?:start|beginning|loading)(?: and (?:again )?(?=after\b))", "steam, steam "),
     rule(r"\bsteam at (?:the )?(?:start|beginning|loading)\b", "steam"),
     rule(r"\bsteamed$", "steam"),

@@ -109,7 +109,7 @@ _WITHIN: tuple[Rewriter, ...] = (
     rule(r"(?:\b(at|in) )?(<n> min)(?: intervals| apart)\b", r"every \2"),
     rule(r"(?<!with)(,?) ([0-9]+ (?:folds|turns|stirs)) (?=every\b)", r"\1 with \2 "),
     rule(r"(?:\bwith )?(?:[0-9]+ )?folds after ((?:<n>(?:, | and ))+<n>) min\b", lambda m: _folds_after(m[1])),
-    rule(r"(?<=\w)(,?) (?:with )?(?:an? |1 |one )?fold (?=after <n> (?:min|h)\b)", r"\1 with a fold "),
+    rule(r"(?<=\w)(,?) (?:with )?(?:an? |1 |one )?(fold|turn) (?=after <n> (?:min|h)\b)", r"\1 with a \2 "),
 )
 
 

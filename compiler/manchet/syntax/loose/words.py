@@ -44,7 +44,7 @@ OPENING_PHRASES = {
     for ours, listed in {
         "ferment": "bulk ferment, bulk fermentation, bulk rise, bulk proof, bulk prove, first rise, first fermentation, "
         "primary fermentation, let ferment, leave to ferment, allow to ferment, let it ferment",
-        "prove": "final proof, final prove, final rise, final fermentation, second rise, let prove, leave to prove, let proof, "
+        "prove": "piece proof, final proof, final prove, final rise, final fermentation, second rise, let prove, leave to prove, let proof, "
         "leave to proof, allow to prove, allow to proof",
         "rest": "bench rest, intermediate proof, let rest, leave to rest, allow to rest, let it rest, let the dough rest, "
         "let stand, leave to stand, let it stand",
@@ -57,13 +57,14 @@ OPENING_PHRASES = {
         "mix by hand": "hand mix, knead by hand",
         "mix slow": "knead slow, knead slowly",
         "mix fast": "knead fast",
-        "shape round": "pre-shape round, preshape round, pre shape round",
-        "shape long": "final shape long",
+        "shape round": "pre-shape round, preshape round, pre shape round, work up round",
+        "shape long": "work up long, final shape long",
         "shape oval": "final shape oval",
         "fold": "stretch and fold, stretch & fold, coil fold",
         "fold in three": "single fold, letter fold, a single fold, 1 single fold, simple fold",
         "fold in four": "double fold, book fold, a double fold, 1 double fold, 1 book fold",
         "turn out": "depan, de-pan, demould, demold, unmould, unmold, de-tin, remove from tin, remove from tins, tip out",
+        "turn out onto": "tip onto, tip it onto, tip out onto, tip the dough onto",
         "hold back": "reserve, set aside, withhold, keep back, holdback",
         "score": "slash",
         "fry": "deep-fry, deep fry",

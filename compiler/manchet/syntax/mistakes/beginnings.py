@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from itertools import takewhile
 
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
 from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place
 from manchet.syntax.mistakes.kitchen_words import OF_A_KITCHEN, of_a_kitchen
-from manchet.syntax.mistakes.lookalikes import INSTEAD, TWINS, answer_to, lookalike
+from manchet.syntax.mistakes.lookalikes import AS_A_FOLD, TWINS, answer_to, in_an_oven, lookalike
+from manchet.syntax.mistakes.meant import INSTEAD
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
 from manchet.syntax.tokens import WEIGHTS, pieces
@@ -17,7 +19,7 @@ from manchet.syntax.vocabulary import VERB
 
 def of_another_trade(t: LineTrouble) -> Fault | None:
     """A word of the trade that is not one of this language, or a slip of one, and what to write instead."""
-    words = [raw.text for raw in takewhile(lambda raw: raw.kind == "WORD", t.raws[:4])]
+    words = [raw.text.rstrip(":") for raw in takewhile(lambda raw: raw.kind == "WORD", t.raws[:4])]
     if (
         t.context in OF_A_KITCHEN
         and t.rule in ("bare_name", "setting")
@@ -41,8 +43,12 @@ def of_another_trade(t: LineTrouble) -> Fault | None:
     weight = next((raw.text for raw in t.raws if raw.kind == "MASS"), None)
     if TWINS["scale"] in offer and weight is not None:
         offer = pieces_of(weight)
-    rest = t.body[len(written) :]
-    fixes = tuple(in_place(0, len(t.body), f"{ours}{rest}") for ours in INSTEAD.get(meant, "").split(", ") if ours)
+    rest, instead = t.body[len(written) :], INSTEAD.get(meant, "")
+    if meant == "knead" and " by hand" in rest:
+        rest, instead = rest.replace(" by hand", ""), "mix by hand"
+    if meant == "cook" and in_an_oven(t.raws, rest):
+        instead = "bake"
+    fixes = tuple(in_place(0, len(t.body), f"{ours}{rest}") for ours in instead.split(", ") if ours)
     return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer}, fixes)
 
 
@@ -68,6 +74,16 @@ def after_a_name(name: str, weight: str) -> str:
 def _offer(written: str, meant: str, t: LineTrouble) -> str:
     from manchet.syntax.loose.normal import normal_form
 
+    _, and_, then = t.body.partition(" and ")
+    if (
+        and_ and meant in AS_A_FOLD and re.search("[0-9]", then)
+    ):  # `knock back and rest 10 min`: the figure is of the second
+        second = normal_form(then, t.context) or then
+        twin = None if second.partition(" ")[0] in VERB else lookalike(then.lower().split())
+        if twin is not None and twin in INSTEAD:
+            then = f"{INSTEAD[twin].partition(', ')[0]}{then[len(twin) :]}"
+            second = normal_form(then, t.context) or then
+        return f"{answer_to(meant, (), '')}; what follows it is a line of its own: `{second}`"
     body = normal_form(t.body, t.context) or t.body
     ours = (
         f"{INSTEAD.get(meant, '').partition(', ')[0]}{t.body[len(written) :]}"  # `rise 1:30` is of hours, as a wait is

@@ -10,17 +10,13 @@ from manchet.diagnostics.reports import list_of_words
 from manchet.diagnostics.suggest import fold
 from manchet.quantities.units import LONG_FORMS, UNITS
 from manchet.syntax.loose.normal import LONGEST
-from manchet.syntax.mistakes.beginnings import (
-    of_another_trade,
-    outside,
-    pieces_of,
-    unknown,
-)
+from manchet.syntax.mistakes.beginnings import of_another_trade, outside, pieces_of, unknown
 from manchet.syntax.mistakes.characters import other_digit
 from manchet.syntax.mistakes.days import DAY_REASONS
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineTrouble, choices, in_place, left_out
+from manchet.syntax.mistakes.for_the_bench import for_the_bench
 from manchet.syntax.mistakes.forms import BY_EXAMPLE, FORMS, makes_of
-from manchet.syntax.mistakes.heats import falling, in_oven, kept_at
+from manchet.syntax.mistakes.heats import between_two_warmths, falling, in_oven, kept_at
 from manchet.syntax.mistakes.lacking import LOOSE
 from manchet.syntax.mistakes.lookalikes import never_weighed
 from manchet.syntax.mistakes.odd_figures import fault_of, short, units_of, written_out
@@ -50,8 +46,10 @@ from manchet.syntax.mistakes.prose import (
     speeds,
     steam_first,
     sum_of_two,
+    two_things,
     two_verbs,
     until_unquoted,
+    vent_at_the_end,
 )
 from manchet.syntax.mistakes.repeated import fold_after, folds_alone, folds_without_a_count, steam_again, turns_alone
 from manchet.syntax.mistakes.several_kinds import KINDS
@@ -110,6 +108,8 @@ def no_ingredient(node: MaterialNode, line: str) -> Fault | None:
     whole_line = LineTrouble(line, tuple(pieces(line)), "stage", "material", ((0, len(line)),), 1, ())
     if (other := eggs_weighed(whole_line) or until_unquoted(whole_line)) is not None:
         return other
+    if (warm := between_two_warmths(line)) is not None:
+        return warm
     parted = re.search(r"([^\W\d_] +)([0-9]{1,3}) ([0-9]{3}(?:\.[0-9]+)?) ?(g|ml)\b", line)
     if parted is None:
         return None
@@ -205,7 +205,7 @@ def _about(t: LineTrouble) -> Fault | None:
 
 
 def _loose_offer(raw: RawToken, rule: str) -> str:
-    if raw.kind == "WORD" or rule in ("step", "clause_line"):
+    if raw.kind in ("WORD", "TIME", "TEMPERATURE") or rule in ("step", "clause_line"):
         return f"write `{raw.text.lstrip('~≈±')}`, or a range with both its ends"
     if raw.kind in WEIGHTS:
         return f"write `{raw.text}`; what is by feel is `add water as needed`, or `, to taste`"
@@ -273,8 +273,7 @@ def _amount_first(t: LineTrouble) -> Fault | None:
         unit = t.raws[1].text
         if unit.rstrip("s.") in UNITS or unit in LONG_FORMS:
             return None
-    rest = t.body[first.end :].strip()
-    rest = rest[3:] if rest.startswith("of ") else rest
+    rest = re.sub(r"^(?:of |de |d['’]|di |von )", "", t.body[first.end :].strip())
     if any(raw.kind in WEIGHTS for raw in t.raws[1:]):
         return None
     name = re.split(r"\s*,|\s+(?=at\s|of all flour)", rest, maxsplit=1)[0]
@@ -377,7 +376,7 @@ def _generic(t: LineTrouble) -> Fault:
 _QUOTED = ("called", "store", "opened", "listed as", "name and address")
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, kept_at, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, held_at_once, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, until_unquoted, two_verbs, steam_first, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
+    _unclosed, _digits, kept_at, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, held_at_once, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, until_unquoted, two_verbs, two_things, steam_first, vent_at_the_end, for_the_bench, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
     folds_alone, turns_alone, fold_after, folds_without_a_count, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, said_how, units, unreadable_part, unknown,
 )  # fmt: skip
@@ -387,7 +386,7 @@ OF_A_DAY_LINE: tuple[Reason, ...] = (_unclosed, _digits, _figures, *DAY_REASONS)
 """Of a plan's or an order's line: what is odd in a dough's means something there."""
 
 _OF_A_NAME: tuple[Reason, ...] = (
-    _overnight, of_the_flour, of_a_fruit, dough_yield, speeds, adverb_before, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
+    _overnight, of_the_flour, of_a_fruit, for_the_bench, dough_yield, speeds, adverb_before, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
 )  # fmt: skip
 
 

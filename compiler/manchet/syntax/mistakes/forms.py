@@ -83,4 +83,11 @@ def makes_of(body: str) -> str:
         return FORMS["makes"]
     noun = "loaves" if own["noun"] in (None, "at", "in", "of", "dough", "baked") else own["noun"]
     form = re.sub(r"\b(?:14|6) loaves\b", f"{own[1]} {noun}", FORMS["makes"])
-    return form.replace("900 g", own["weight"] or own["each"] or "900 g")
+    usual = "90 g" if noun.rpartition(" ")[2].lower() in _SMALL else "900 g"
+    return form.replace("900 g", own["weight"] or own["each"] or usual)
+
+
+_SMALL = frozenset(
+    {"rolls", "buns", "bagels", "croissants", "baps", "pretzels", "scones", "doughnuts", "donuts", "brioches"}
+)
+"""Pieces of which nobody makes one of 900 g."""

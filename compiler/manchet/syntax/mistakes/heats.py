@@ -115,3 +115,20 @@ def kept_at(t: LineTrouble) -> Fault | None:
     )
     words = {"text": found["rest"].strip(), "form": f"write `{found['thing']}`, and under it `{line}`"}
     return Fault("unreadable-line", found.start("rest") + 1, len(t.body), words, (fix,))
+
+
+_BETWEEN = re.compile(
+    r"(?P<name>[^\W\d_][^\d,(]*?),? ?\(?(?:at )?(?P<low>[0-9]+)(?: ?[-–] ?| to )(?P<high>[0-9]+) ?[°º]? ?(?P<scale>[CF])\)? (?P<amount>[0-9½¼¾].*)"
+)
+
+
+def between_two_warmths(line: str) -> Fault | None:
+    """`warm water (40-43 C) 250 g`: the balance of the dough goes by one."""
+    found = _BETWEEN.fullmatch(line)
+    if found is None:
+        return None
+    ways = (f"{found['name']} {found['amount']} at {found[end]} {found['scale']}" for end in ("low", "high"))
+    written = f"{found['low']}-{found['high']} {found['scale']}"
+    return Fault(
+        "range-as-number", found.start("low"), found.end("scale"), {"written": written}, choices(0, len(line), *ways)
+    )

@@ -35,9 +35,12 @@ _FOLD = "write `fold in three` for a single fold, `fold in four` for a double on
 _FERMENT = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}`"
 _PROVE = "write `prove {TIME|60 min} at {TEMPERATURE|28 C}`"
 _MIX = "write `mix slow {TIME|5 min}`, or `mix fast {TIME|5 min}`"
+_BAKE_AGAIN = "write a line of its own: `bake {TIME|20 min} at {TEMPERATURE|200 C}`"
+_LID_OFF = "write a line of its own: `bake {TIME|20 min} at {TEMPERATURE|230 C}, lid off`"
 _AS_MIXED = "say it where the mixing ends: `mix slow 5 min to {TEMPERATURE|25 C}`"
 _CORE = "say it in the bake: `bake 30 min at 230 C to {TEMPERATURE|97 C} core`"
 
+AS_A_FOLD = ("knock back", "knock down", "knock", "punch", "degas")
 TWINS: dict[str, str] = {
     "knead": "write `mix by hand {TIME|10 min}`, or `mix slow {TIME|8 min}` for a machine",
     "ddt": _AS_MIXED,
@@ -45,6 +48,39 @@ TWINS: dict[str, str] = {
     "desired dough temp": _AS_MIXED,
     "dough temperature": _AS_MIXED,
     "dough temp": _AS_MIXED,
+    "teigtemperatur": _AS_MIXED,
+    "closing temperature": _AS_MIXED,
+    "close the dough": _AS_MIXED,
+    "finished dough temperature": _AS_MIXED,
+    "kerntemperatur": _CORE,
+    "temperatura al cuore": _CORE,
+    "lievitazione": _RISE,
+    "prima lievitazione": _FERMENT,
+    "seconda lievitazione": _PROVE,
+    "ressuage": "write `cool {TIME|2 h}`",
+    "abkühlen": "write `cool {TIME|2 h}`",
+    "enfournement": "say it in the bake: `bake 30 min at 230 C, steam`",
+    **dict.fromkeys(
+        (
+            "turn oven down",
+            "turn the oven down",
+            "turn down the oven",
+            "turn down",
+            "reduce oven",
+            "reduce the oven",
+            "reduce heat",
+            "reduce temperature",
+            "lower the oven",
+            "lower oven",
+        ),
+        _BAKE_AGAIN,
+    ),
+    **dict.fromkeys(("remove lid", "remove the lid", "take off the lid", "take lid off", "uncover"), _LID_OFF),
+    "spritz": "write `brush with water 5 g each`; steam is said in the bake: `bake 30 min at 230 C, steam`",
+    "spray": "write `brush with water 5 g each`; steam is said in the bake: `bake 30 min at 230 C, steam`",
+    "mist": "write `brush with water 5 g each`; steam is said in the bake: `bake 30 min at 230 C, steam`",
+    "division": _DIVIDE,
+    "teigeinlage": _DIVIDE,
     "base temperature": "leave it out: how warm the water is to be is worked out from the kitchen's air, flour and mixer",
     "base temp": "leave it out: how warm the water is to be is worked out from the kitchen's air, flour and mixer",
     "internal temperature": _CORE,
@@ -96,11 +132,7 @@ TWINS: dict[str, str] = {
     "coat with": "write `sprinkle with {REST|sesame seeds 3 g each}`, `roll in {REST|sesame seeds 3 g each}` or `brush with` …",
     "butter the": "write `grease tins with butter 3 g each`",
     "oil the": "write `grease tins with sunflower oil 3 g each`",
-    "knock back": _SAID_IN_REST,
-    "knock down": _SAID_IN_REST,
-    "knock": _SAID_IN_REST,
-    "punch": _SAID_IN_REST,
-    "degas": _SAID_IN_REST,
+    **dict.fromkeys(AS_A_FOLD, _SAID_IN_REST),
     "half fold": _FOLD,
     "give": _FOLD,
     "autolyse": "write `mix slow 3 min`, then `rest covered {TIME|30 min}`, with salt and yeast held back",
@@ -190,9 +222,7 @@ TWINS: dict[str, str] = {
     "the rest": "write `everything else`",
     "rest of everything": "write `everything else`",
     "rest of it": "write `everything else`",
-    "rest of the": _EVERYTHING,
-    "remaining": _EVERYTHING,
-    "all remaining": _EVERYTHING,
+    **dict.fromkeys(("rest of the", "remaining", "all remaining"), _EVERYTHING),
     "all that is left": "write `everything else`",
     "discard rest": "write `discard what is left`",
     "discard the rest": "write `discard what is left`",
@@ -202,6 +232,7 @@ TWINS: dict[str, str] = {
     "main dough": "write `dough`",
     "yield": _MAKES,
     "yields": _MAKES,
+    "servings": "say what is made: `makes 1 loaf at {MASS|900 g} dough`, or of a dish `makes {NUMBER|8} plates`",
     "serves": "say what is made: `makes 1 loaf at {MASS|900 g} dough`, or of a dish `makes {NUMBER|8} plates`",
     "recipe": "write `formula {REST|NAME}`",
     "sub-recipe": "write `preparation {REST|NAME}`",
@@ -213,123 +244,11 @@ TWINS: dict[str, str] = {
 
 NEVER_WEIGHED = frozenset(
     {
-        "scale", "portion", "weigh off", "hydration", "divide", "bassinage", "staglio", "tdw", "total dough weight", "batch size",
+        "scale", "portion", "weigh off", "hydration", "division", "teigeinlage", "divide", "bassinage", "staglio", "tdw", "total dough weight", "batch size",
         "base temp", "base temperature",
     }
 )  # fmt: skip
 """Words before a weight that name no ingredient anywhere."""
-
-INSTEAD: dict[str, str] = {
-    "knead": "mix by hand, mix slow",
-    "cook": "simmer, heat",
-    "toast": "roast",
-    "stand": "rest",
-    "bench": "rest",
-    "slowly add": "add",
-    "leave": "rest",
-    "let": "rest",
-    "wait": "rest",
-    "relax": "rest",
-    "rise": "ferment, prove",
-    "raise": "ferment, prove",
-    "refrigerate": "chill, retard",
-    "pour": "add",
-    "combine": "mix slow, whisk",
-    "dissolve": "whisk, stir",
-    "beat": "mix fast, whisk",
-    "whip": "whisk",
-    "incorporate": "add",
-    "work in": "add",
-    "beat in": "add",
-    "throw": "add",
-    "gradually add": "add",
-    "prick": "dock",
-    "dough rest": "rest",
-    "autolyse": "rest covered",
-    "autolyze": "rest covered",
-    "retarder": "retard",
-    "blast chiller": "chill",
-    "blast chilling": "chill",
-    "shock chiller": "chill",
-    "blast freezer": "freeze",
-    "blast freezing": "freeze",
-    "shock freezer": "freeze",
-    "fridge": "chill, retard",
-    "in the fridge": "chill, retard",
-    "into the fridge": "chill, retard",
-    "into fridge": "chill, retard",
-    "freezer": "freeze",
-    "let rise": "ferment, prove",
-    "let it rise": "ferment, prove",
-    "let the dough rise": "ferment, prove",
-    "leave to rise": "ferment, prove",
-    "sheeter": "roll out to",
-    "half fold": "fold in three, fold in four",
-    "coat with": "sprinkle with, roll in, brush with",
-    "lay": "top with",
-    "garnish": "top with",
-    "garnish with": "top with",
-    "layer": "top with",
-    "discard rest": "discard what is left",
-    "discard the rest": "discard what is left",
-    "all remaining": "everything else",
-    "sheet": "roll out",
-    "round": "shape round",
-    "preshape": "shape round",
-    "pre-shape": "shape round",
-    "plait": "shape as plait",
-    "braid": "shape as braid",
-    "load": "bake",
-    "transfer": "place",
-    "put": "place",
-    "set": "place, rest",
-    "ferment overnight": "ferment 8-12 h",
-    "sourdough": "levain, sour",
-    "starter": "levain",
-    "mother": "levain",
-    "pate fermentee": "old dough",
-    "pâte fermentée": "old dough",
-    "tangzhong": "scald",
-    "yudane": "scald",
-    "roux": "scald",
-    "the rest": "everything else",
-    "rest of everything": "everything else",
-    "rest of it": "everything else",
-    "remaining": "everything else",
-    "all that is left": "everything else",
-    "ingredients": "overall",
-    "final dough": "dough",
-    "main dough": "dough",
-    "final mix": "dough",
-    "bf": "ferment",
-    "pointage": "ferment",
-    "puntata": "ferment",
-    "stockgare": "ferment",
-    "apprêt": "prove",
-    "appret": "prove",
-    "appretto": "prove",
-    "stückgare": "prove",
-    "leudar": "ferment, prove",
-    "détente": "rest",
-    "detente": "rest",
-    "frasage": "mix slow",
-    "pétrissage": "mix slow, mix fast",
-    "petrissage": "mix slow, mix fast",
-    "pirlare": "shape round",
-    "pirlatura": "shape round",
-    "bolear": "shape round",
-    "yield": "makes",
-    "yields": "makes",
-    "serves": "makes",
-    "recipe": "formula",
-    "sub-recipe": "preparation",
-    "description": "about",
-    "notes": "note",
-    "comment": "note",
-    "type": "kind",
-}
-"""What may stand for the words of a twin alone, where the rest of the line stays as it is: each is offered
-where the line can then be read, the likeliest first."""
 
 
 def lookalike(words: list[str]) -> str | None:
@@ -362,6 +281,21 @@ def answer_to(twin: str, raws: Sequence[RawToken], rest: str) -> str:
     own = {"REST": re.sub(r"^(?:in |with |the |of )+", "", rest.strip())}
     for raw in raws:
         own.setdefault(raw.kind, raw.text)
+    if twin == "hydration" and raws and raws[-1].kind == "NUMBER":
+        own.setdefault("PERCENT", f"{raws[-1].text}%")
+    if (degrees := re.search(r"([0-9]+) ?[°º](?! ?[CF])", rest)) is not None:
+        own.setdefault("TEMPERATURE", f"{degrees[1]} C")  # of a dough: no Fahrenheit is so written
+    if twin == "cook" and in_an_oven(raws, rest):
+        own.setdefault("TEMPERATURE", f"{own.get('NUMBER')} C")
+        return _OWN.sub(lambda match: own.get(match[1]) or match[2], TWINS["load"])
     if raws and raws[-1].kind == "NUMBER":
         own.setdefault("TIME", f"{raws[-1].text} min")  # `bench 20`
     return _OWN.sub(lambda match: own.get(match[1]) or match[2], TWINS[twin])
+
+
+def in_an_oven(raws: Sequence[RawToken], rest: str) -> bool:
+    """Whether the line names a heat that no pot has: `cook 22 min at 250 C`, `cook 22 min at 250°`."""
+    if re.search(r"[1-9][0-9]{2} ?[°º](?! ?[CF])", rest):
+        return True
+    heats = (raw for raw in raws if raw.kind in ("TEMPERATURE", "NUMBER"))
+    return any((raw.low or 0) >= (250 if raw.unit == "F" else 120) for raw in heats)

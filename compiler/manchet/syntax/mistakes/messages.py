@@ -69,7 +69,7 @@ MESSAGES: dict[str, tuple[str, str]] = {
     ),
     "gas-mark": (
         "`{written}` is a mark on a domestic gas oven; a bakery oven has none",
-        "write `{instead}`, which is about the same",
+        "{offer}",
     ),
     "two-scales": ("`{written}`: one temperature in two scales, and they never agree to the degree", ""),
     "clock-or-minutes": ("`{written}`: hours and minutes, or minutes and seconds?", ""),

@@ -45,8 +45,20 @@ def gas_mark(t: LineTrouble) -> Fault | None:
     found = _GAS.search(t.body) if len(t.body) < LONGEST else None
     if found is None:
         return None
+    if re.search(r"[0-9] ?[°º]? ?[CF]\b", t.body[: found.start()]):
+        start = len(t.body[: found.start()].rstrip(" /,("))
+        end = found.end() + len(re.match(r"\)?", t.body[found.end() :])[0])  # type: ignore[index]
+        fix = LineFix(((start, end, ""),), f"leave out `{found[0]}`")
+        return Fault(
+            "gas-mark", *found.span(), {"written": found[0], "offer": "leave it out: the degrees say it"}, (fix,)
+        )
     degrees = f"at {GAS_MARKS[found[1]]} C"
-    return Fault("gas-mark", *found.span(), {"written": found[0], "instead": degrees}, choices(*found.span(), degrees))
+    return Fault(
+        "gas-mark",
+        *found.span(),
+        {"written": found[0], "offer": f"write `{degrees}`, which is about the same"},
+        choices(*found.span(), degrees),
+    )
 
 
 def two_scales(t: LineTrouble) -> Fault | None:
@@ -293,6 +305,14 @@ def weighed_twice(t: LineTrouble) -> Fault | None:
     if len(weights) != 2 or plain == t.body or not weights[0].start:
         return None
     one, two = weights
+    if "hydration" in t.body.lower():
+        name = plain[: one.start].strip(" ,")
+        words = {
+            "first": one.text,
+            "second": two.text,
+            "offer": f"`{one.text}`: hydration follows from what is weighed",
+        }
+        return Fault("weight-twice", two.start, two.end, words, choices(0, len(t.body), f"{name} {one.text}"))
     name = plain[: one.start].strip(" ,")
     fixes: tuple[LineFix, ...] = choices(0, len(t.body), f"{name} {one.text}", f"{name} {two.text}")
     words = {"first": one.text, "second": two.text, "offer": f"`{one.text}` or `{two.text}`"}

@@ -5,20 +5,29 @@ from __future__ import annotations
 import re
 from decimal import Decimal
 
+from manchet.diagnostics.reports import list_of_words
+from manchet.quantities.units import UNITS
 from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
 from manchet.syntax.loose.words import NUMBERS
 from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines
 from manchet.syntax.mistakes.odd_figures import short
-from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
+from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS
 from manchet.syntax.tokens import pieces
-from manchet.syntax.vocabulary import VERB, VERBS
+from manchet.syntax.vocabulary import IN_OVEN, VERB, VERBS
 
 _FIRST_WORDS = frozenset(OPENINGS[UNLESS_WEIGHED])
 _ANY_VERB = any_of({verb.word for verb in VERBS} | {other for verb in VERBS for other in verb.also} | {"add"})
 
 _UNTIL = re.compile(
-    r"\b(?:until|'?till?) (?!\")(?P<look>(?:(?!,? ?[0-9]+(?:-[0-9]+)? ?(?:min|h|hrs?|hours?|C|F)\b)[^\"])+)"
+    r"\b(?:(?:or )?until|'?till?) (?!\")(?P<look>(?:(?!,? ?[0-9]+(?:-[0-9]+)? ?(?:min|h|hrs?|hours?|C|F)\b)[^\"])+)"
+)
+
+
+_CORE = re.compile(
+    r"\b(?:until|'?till?|to|or until) (?:it |the )?(?:reads |(?:(?:internal|core|inside|inner) )(?:temp(?:erature|\.)? )?"
+    r"(?:is |reaches |of |hits |at |reads |registers )*)(?P<heat>[0-9]+(?:-[0-9]+)?) ?[°º]?(?: ?degrees)? ?(?P<scale>[CF])?\b",
+    re.IGNORECASE,
 )
 
 
@@ -26,13 +35,23 @@ def until_unquoted(t: LineTrouble) -> Fault | None:
     """`prove till doubled`, `prove until 80%`: read as a weight, it would be a thing called `prove until`."""
     if t.raws[0].text not in _FIRST_WORDS or len(t.body) >= LONGEST:
         return None
+    if t.raws[0].text in IN_OVEN and (core := _CORE.search(t.body)) is not None:
+        ways = [f"to {core['heat']} {scale} core" for scale in (core["scale"] or "CF").upper()]
+        words = {"text": short(core[0]), "form": f"write {list_of_words(tuple(f'`{way}`' for way in ways))}"}
+        return Fault("unreadable-line", *core.span(), words, choices(*core.span(), *ways))
     found = _UNTIL.search(t.body)
-    if found is None or (t.rule == "step" and found[0].startswith("until ")):
+    if found is None or (t.rule == "step" and t.at and found[0].startswith("until ")):
         return None
     instead = f'until "{found["look"].strip(" ,")}"'
     end = found.start("look") + len(found["look"].rstrip(" ,"))
     fix = in_place(found.start(), end, instead)
-    return Fault("quotes-missing", found.start(), end, {"word": found[0].split()[0], "instead": instead}, (fix,))
+    return Fault(
+        "quotes-missing",
+        found.start(),
+        end,
+        {"word": found[0].removeprefix("or ").split()[0], "instead": instead},
+        (fix,),
+    )
 
 
 _ADVERB = re.compile(
@@ -82,7 +101,8 @@ def add_after(t: LineTrouble) -> Fault | None:
 
 
 _TWO_VERBS = re.compile(
-    rf"(?P<one>(?:{_ANY_VERB})\b[^,0-9]*?),? (?:and|then|and then) (?P<two>(?:{_ANY_VERB})\b.*)", re.IGNORECASE
+    rf"(?P<one>(?:{_ANY_VERB})\b[^,0-9]*?)(?:,? (?:and|then|and then)|,(?= (?:{_ANY_VERB}) [0-9])) (?P<two>(?:{_ANY_VERB})\b.*)",
+    re.IGNORECASE,
 )
 
 
@@ -98,7 +118,7 @@ def two_verbs(t: LineTrouble) -> Fault | None:
         one = normal_form(tinned["one"], t.context) or tinned["one"]
         fix = two_lines(t.body, one, f"place in {tinned['two'][:3].lower()}")
         return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
-    found = _TWO_VERBS.fullmatch(t.body) if t.rule == "step" and len(t.body) < LONGEST else None
+    found = _TWO_VERBS.fullmatch(t.body) if t.rule in ("step", "add") and len(t.body) < LONGEST else None
     if found is None or '"' in t.body:
         return None
     one, two = (normal_form(found[part], t.context) or found[part] for part in ("one", "two"))
@@ -106,20 +126,21 @@ def two_verbs(t: LineTrouble) -> Fault | None:
     return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
 
 
+_MIXING = "mixing|kneading|kneten|impasto|pétrissage|petrissage|mélange|amasado"
 _SPEED = r"(?:on |at |in )?(?:the )?(?:{}|{} ?(?:speed|gear|gang|vitesse|velocit[àa]|velocidad)|(?:speed|gear|gang|vitesse|v) ?{})"
 _FIRST = _SPEED.format(
-    "slow|low|1st|first|1(?=$|,| min| for| [0-9]+ min)",
+    "slow|low|langsam|lent|lente|lento|1st|first|1(?=$|,| min| for| [0-9]+ min)",
     r"(?:1st|first|1[.ªa]?|1[èe]re|prima|primera|erster|slow|low)",
     "1",
 )
 _SECOND = _SPEED.format(
-    "fast|high|2nd|second|2(?=$|,| min| for| [0-9]+ min)",
+    "fast|high|schnell|rapide|veloce|2nd|second|2(?=$|,| min| for| [0-9]+ min)",
     r"(?:2nd|second|2[.ªa]?|2[èe]me|seconda|segunda|zweiter|fast|high)",
     "2",
 )
 _TIME = r"(?:for )?(?P<{}>[0-9]+(?:-[0-9]+)?) ?(?:min(?:ute)?[snun]?|mn|m|')?\.?"
 _MIXES = tuple(
-    re.compile(rf"(?:(?:mix|knead) )?(?:{one})(?:,? ?(?:then |and |\+ ?|/ ?)*(?:{two}))?", re.IGNORECASE)
+    re.compile(rf"(?:(?:mix|knead|{_MIXING}):? )?(?:{one})(?:,? ?(?:then |and |\+ ?|/ ?)*(?:{two}))?", re.IGNORECASE)
     for one, two in (
         (f"{_TIME.format('a')},? {_FIRST}", f"{_TIME.format('b')},? {_SECOND}"),
         (f"{_FIRST}:? {_TIME.format('a')}", f"{_SECOND}:? {_TIME.format('b')}"),
@@ -136,7 +157,9 @@ def speeds(t: LineTrouble) -> Fault | None:
     found = next((match for pattern in _MIXES if (match := pattern.fullmatch(t.body.strip(" .")))), None)
     if found is None:
         return None
-    words_of_speed = re.search(r"\b(?:slow|low|fast|high)\b", t.body, re.IGNORECASE)
+    words_of_speed = re.search(
+        r"\b(?:slow|low|fast|high|langsam|schnell|lente?|lento|rapide|veloce)\b", t.body, re.IGNORECASE
+    )
     first, second = ("slow", "fast") if words_of_speed else ("speed 1", "speed 2")
     at = {"a": first, "b": second, "c": second, "d": first}
     lines = [f"mix {at[name]} {time} min" for name, time in found.groupdict().items() if time]
@@ -148,7 +171,8 @@ def speeds(t: LineTrouble) -> Fault | None:
 
 
 _SLOW_FAST = re.compile(
-    r"(?:mix|knead) (?P<one>[0-9]+) ?/ ?(?P<two>[0-9]+)(?: ?min\w*)?(?P<rest>(?: to .*)?)", re.IGNORECASE
+    rf"(?:mix|knead|{_MIXING}):? (?P<one>[0-9]+) ?[/+] ?(?P<two>[0-9]+)(?: ?min\w*)?(?P<rest>(?: to .*)?)",
+    re.IGNORECASE,
 )
 
 
@@ -178,6 +202,43 @@ def steam_first(t: LineTrouble) -> Fault | None:
     instead = f"steam, vent open after {found['number']} {found['unit'] or 'min'}"
     words = {"text": found[0], "form": f"write `{instead}`, if the vent then lets it out"}
     return Fault("unreadable-line", *found.span(), words, choices(*found.span(), instead))
+
+
+_VENT_LAST = re.compile(
+    r"\b(?:with )?(?:(?:open (?:the )?(?:vent|damper|valve)|(?:vent|damper|valve) (?:opened|open))(?: for| in)?(?: the)? last) "
+    r"(?P<number>[0-9]+)(?: ?(?:min|m)[a-z]*)?",
+    re.IGNORECASE,
+)
+
+
+def vent_at_the_end(t: LineTrouble) -> Fault | None:
+    """`bake 30 min at 230 C, vent open last 5 min`: it is told from when the bread goes in."""
+    found = _VENT_LAST.search(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    times = re.findall(r"(?<![-0-9])([0-9]+) ?(?:min|m\b)", t.body[: found.start()])
+    after = int(times[0]) - int(found["number"]) if len(times) == 1 else 0
+    instead = f"vent open after {after} min"
+    form = f"write `{instead}`" if after > 0 else "write `vent open after 20 min`, counted from when the bread goes in"
+    fixes = choices(*found.span(), instead) if after > 0 else ()
+    return Fault("unreadable-line", *found.span(), {"text": found[0], "form": form}, fixes)
+
+
+_TWO_THINGS = re.compile(r"(?P<one>[0-9½¼¾].*?[^\W\d_]) ?(?:\+|&|and|plus) ?(?P<two>[0-9½¼¾].*[^\W\d_])")
+
+
+def two_things(t: LineTrouble) -> Fault | None:
+    """`1 egg yolk + 1 tbsp milk`: an ingredient a line."""
+    if t.context not in WEIGHS or t.rule == "step" or len(t.body) >= LONGEST:
+        return None
+    found = _TWO_THINGS.fullmatch(t.body)
+    if found is None or found["two"].rpartition(" ")[2].rstrip(".").lower() in UNITS:
+        return None
+    one, two = (normal_form(found[part], t.context) for part in ("one", "two"))
+    if one is None or two is None:
+        return None
+    fix = two_lines(t.body, one, two)
+    return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": fix.title}, (fix,))
 
 
 _PARTS_OF = r"(?P<part>(?:grated |finely grated )?(?:zest|rind|peel|juice)(?: and (?:zest|juice))?)"

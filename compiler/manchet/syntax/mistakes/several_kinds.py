@@ -2,6 +2,7 @@
 
 # fmt: off
 KINDS: dict[str, tuple[str, ...]] = {
+    'anstellgut': ('ripe rye starter', 'ripe wheat starter', 'stiff starter'),
     "baker's yeast": ('fresh yeast', 'active dry yeast', 'instant yeast'),
     'barley': ('barley flour', 'pearl barley', 'hulled barley'),
     'barley malt': ('diastatic malt', 'malt syrup', 'malted barley'),
@@ -48,6 +49,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'malt': ('diastatic malt', 'malt syrup', 'roasted malt', 'non-diastatic malt powder'),
     'malt flour': ('diastatic malt', 'roasted malt', 'red rye malt'),
     'malt powder': ('diastatic malt', 'non-diastatic malt powder', 'roasted malt'),
+    'malto': ('diastatic malt', 'malt syrup', 'non-diastatic malt powder'),
     'manteca': ('lard', 'butter'),
     'mixed nuts': ('hazelnuts', 'walnuts', 'almonds', 'pecans'),
     'mixed seeds': ('sunflower seeds', 'pumpkin seeds', 'sesame seeds', 'flaxseed'),
@@ -61,6 +63,7 @@ KINDS: dict[str, tuple[str, ...]] = {
     'pumpkin': ('pumpkin puree', 'pumpkin seeds'),
     'rye': ('medium rye flour', 'whole rye flour', 'rye berries'),
     'rye flour': ('white rye flour', 'light rye flour', 'medium rye flour', 'dark rye flour', 'whole rye flour'),
+    'sauerteig': ('ripe rye starter', 'ripe wheat starter', 'stiff starter'),
     'seed mix': ('sunflower seeds', 'pumpkin seeds', 'sesame seeds', 'flaxseed'),
     'seeds': ('sunflower seeds', 'pumpkin seeds', 'sesame seeds', 'flaxseed'),
     'soda': ('bicarbonate of soda', 'washing soda', 'lye'),

@@ -82,8 +82,8 @@ def pieces_made(t: LineTrouble) -> Fault | None:
 
 
 _PIECES = re.compile(
-    r"([0-9]+) ((?:[a-z]+ )?(?:loaves|rolls|buns|pieces|rounds|baguettes|boules|batards|sticks|pizzas|bases|bagels|croissants|cobs|baps))"
-    r",? ?(?:at|of|x|×|@|à)? ?([0-9.]+) ?(k?g|oz|lb)",
+    r"(?:makes?:? |yields?:? )?([0-9]+) ((?:[a-z]+ )?(?:loaves|rolls|buns|pieces|rounds|baguettes|boules|batards|sticks|pizzas|bases|bagels|croissants|cobs|baps))"
+    r",? ?\(?(?:at|of|x|×|@|à)? ?([0-9.]+) ?(k?g|oz|lb)(?: each| apiece)?\)?",
     re.IGNORECASE,
 )
 
