@@ -40,6 +40,7 @@ from manchet.formula.shares import Drafts, Shares, has_errors, is_flour, overrul
 from manchet.formula.stage_reading import draft_of
 from manchet.formula.too_many import MOST_BREADS, MOST_STAGES, breads_at, breads_too_many, stages_too_many
 from manchet.formula.unread_lines import may_be_flour
+from manchet.formula.uses import elses_twice
 from manchet.formula.with_overall import shares_with_overall
 from manchet.formula.without_overall import shares_without_overall
 from manchet.larder.book import Larder
@@ -126,6 +127,7 @@ class _Binder:
         order = users_last(self._uses())
         if order is None:
             self.reports += circle_reports(self.drafts, self._uses(), self.offered.larder, self.reports)
+            self.reports += elses_twice(self.drafts.values())
             return None
         ordered = {key: self.drafts[key] for key in order if key != last.key} | {last.key: last}
         if self.dish:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
@@ -46,7 +46,13 @@ def everything_else_missing(dough: Draft, left: list[Item]) -> Diagnostic:
     )
 
 
-def everything_else_twice(item: Item, first: Draft) -> Diagnostic:
+def elses_twice(drafts: Iterable[Draft]) -> Iterator[Diagnostic]:
+    """Each `everything else` after the first, in the order of the work."""
+    takers = [(draft, item) for draft in drafts for item in draft.items if item.how == "else"]
+    return (_everything_else_twice(item, takers[0][0]) for _, item in takers[1:])
+
+
+def _everything_else_twice(item: Item, first: Draft) -> Diagnostic:
     message = f"`everything else` is in {first.name} already, so nothing is left here"
     help = "leave out one of the two lines"
     fixes = (without_line(item.place, "leave out this line"),)

@@ -70,9 +70,8 @@ class _OverallWay:
         for draft in self.drafts.stages.values():
             self._book(draft)
         self._take_left()
-        takers = [(d, i) for d in self.drafts.stages.values() for i in d.items if i.how == "else"]
-        self.reports += [uses.everything_else_twice(item, takers[0][0]) for _, item in takers[1:]]
-        self.forgotten = self._forgotten(bool(takers))
+        self.reports += uses.elses_twice(self.drafts.stages.values())
+        self.forgotten = self._forgotten(any(i.how == "else" for d in self.drafts.stages.values() for i in d.items))
         stages = {key: self._everything_else(draft) for key, draft in self.drafts.stages.items()}
         for key, draft in stages.items():
             self._fill(key, draft)
