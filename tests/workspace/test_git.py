@@ -195,3 +195,39 @@ def test_the_hook_that_tidies_stops_at_what_is_not_tidy() -> None:
 def test_a_version_that_is_not_there_is_named() -> None:
     said = run("manchet", "merge", "none.bake", "loaf.bake", "loaf.bake", status=2)
     assert "none.bake" in said and Path("loaf.bake").read_text(encoding="utf-8") == LOOSE
+
+
+def test_difftool_says_it_in_bakers_terms() -> None:
+    committed("less salt", ("salt 2%", "salt 1.8%"))
+    said = run("git", "difftool", "-y", "-t", "bake", "HEAD~1", "HEAD")
+    assert "Plain loaf: before → after\n  salt 2 → 1.8 %: 104 g → 93 g today\n" in said
+    written(("water 68%", "water 70%"))
+    assert "  water 68 → 70 %" in run("git", "difftool", "-y", "-t", "bake")
+
+
+def test_difftool_of_a_new_file_and_of_one_that_is_gone() -> None:
+    Path("loaf.bake").rename("other.bake")
+    run("git", "add", "-A")
+    said = run("git", "difftool", "-y", "-t", "bake", "--no-renames", "HEAD")
+    assert "Plain loaf: only in before\n" in said and "Plain loaf: only in after\n" in said
+
+
+def test_difftool_of_a_larder_says_what_that_does_to_each_bread() -> None:
+    larder = "larder House\n  butter\n    class fat\n    per 100 g\n      fat 82 g\n    no allergens\n"
+    Path("larder.bake").write_text(larder, encoding="utf-8")
+    run("git", "add", ".")
+    run("git", "commit", "-qm", "larder")
+    Path("larder.bake").write_text(larder.replace("no allergens", "allergens milk"), encoding="utf-8")
+    said = run("git", "difftool", "-y", "-t", "bake")
+    assert "Plain loaf: before → after\n  now contains MILK (from butter)\n" in said
+
+
+def test_as_an_external_diff_of_git_log() -> None:
+    committed("less salt", ("salt 2%", "salt 1.8%"))
+    said = run("git", "-c", "diff.bake.command=manchet compare --git", "log", "-p", "--ext-diff", "-1")
+    assert "  salt 2 → 1.8 %" in said and "less salt" in said
+
+
+def test_compare_is_told_what_git_hands_over() -> None:
+    assert "--git takes a path and two files" in run("manchet", "compare", "--git", "loaf.bake", status=2)
+    assert "none.bake" in run("manchet", "compare", "--git", "loaf.bake", "none.bake", "loaf.bake", status=2)

@@ -8,17 +8,22 @@ compared with its last commit. Ends with status 0 if nothing is otherwise, 1 if 
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from typing import TYPE_CHECKING
 
 from manchet.cli.arguments import one_of
 from manchet.cli.status import ERRORS, FINE
+from manchet.workspace.trouble import Unknown
 
 if TYPE_CHECKING:
     from manchet.comparison.compare import Comparison
     from manchet.diagnostics.diagnostic import Diagnostic
     from manchet.sheets.comparison.view import ComparedBread
     from manchet.workspace.comparing import BreadPair, ComparedSides
+
+DIFFTOOL, EXTERNAL_DIFF = 3, 7
+"""How many words git calls it with."""
 
 EXAMPLES = (
     "manchet compare HEAD~2",
@@ -35,19 +40,38 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--all", action="store_true", help="every line, however many there are")
     parser.add_argument("--format", type=one_of("text", "json", "html"), default="text", help="text, json or html")
+    parser.add_argument(
+        "--git", action="store_true", help="as git calls it: PATH BEFORE AFTER, or the seven words of an external diff"
+    )
     parser.add_argument("--quiet", action="store_true", help="print nothing: the exit status tells")
 
 
 def run(options: argparse.Namespace) -> int:
     from manchet.workspace.comparing import compared_sides
 
-    sides = compared_sides(options.what)
+    sides = _of_git(options.what) if options.git else compared_sides(options.what)
     wanted = [pair for pair in sides.pairs if len(sides.pairs) == 1 or not pair.is_same_mistake]
     found = [_one(pair, sides.called, options.all or options.format == "json") for pair in wanted]
     otherwise = [one for one in found if one[0] is not None]
     if not options.quiet:
         sys.stdout.write(_written(options.format, sides, otherwise, len(found) - len(otherwise)))
-    return ERRORS if otherwise else FINE
+    # git takes any other status of a diff for a failure.
+    return ERRORS if otherwise and not options.git else FINE
+
+
+def _of_git(words: list[str]) -> ComparedSides:
+    """The path, and the two files in which git holds what was there and is there: of `git difftool` these three, of an external diff
+    with their hashes and modes between (git(1), GIT_EXTERNAL_DIFF)."""
+    from manchet.workspace.comparing import compared_file
+    from manchet.workspace.named_places import bytes_named
+
+    if len(words) == EXTERNAL_DIFF:
+        path, before, _, _, after, _, _ = words
+    elif len(words) == DIFFTOOL:
+        path, before, after = words
+    else:
+        raise Unknown("--git takes a path and two files, as git hands them over", "manchet doctor --git sets git up")
+    return compared_file(path, *(None if name == os.devnull else bytes_named(name) for name in (before, after)))
 
 
 Found = tuple["ComparedBread | None", "Comparison | None"]

@@ -26,11 +26,12 @@ def arguments(parser: argparse.ArgumentParser) -> None:
 def run(options: argparse.Namespace) -> int:
     from manchet.cli.reporting import write_reports
     from manchet.workspace.merging import Versions, merge, mistakes_of_joining
+    from manchet.workspace.named_places import bytes_named
     from manchet.workspace.tidying import words_at
     from manchet.workspace.writing import write
 
     path = options.path or options.ours
-    versions = Versions(*(_bytes(name) for name in (options.base, options.ours, options.theirs)))
+    versions = Versions(*(bytes_named(name) for name in (options.base, options.ours, options.theirs)))
     merged = merge(versions, path, words_at(path))
     write(options.ours, merged.data)
     if merged.meetings:
@@ -44,13 +45,3 @@ def run(options: argparse.Namespace) -> int:
     if mistakes:
         print(f"{path}: each side is sound by itself, and both together are not", file=sys.stderr)
     return ERRORS if mistakes else FINE
-
-
-def _bytes(name: str) -> bytes:
-    from manchet.source.files import bytes_of
-    from manchet.workspace.trouble import Unknown
-
-    read = bytes_of(name, name)
-    if read.value is None:
-        raise Unknown(f"{name}: {read.diagnostics[0].message}", read.diagnostics[0].help)
-    return read.value

@@ -13,9 +13,13 @@ from manchet.source.files import SUFFIX
 from manchet.syntax.block import FORMULAS, Block
 from manchet.workspace.compared_sides import AskedSide, asked_sides, root_of
 from manchet.workspace.open_bakery import OpenBakery
+from manchet.workspace.raw_files import Raw
 from manchet.workspace.revision import bakery_at
 from manchet.workspace.selection import Selection, selections
 from manchet.workspace.trouble import Unknown
+
+BEFORE, AFTER = "before", "after"
+"""What the sides are called where git hands over two files and does not say of when."""
 
 
 class SideBread(NamedTuple):
@@ -72,12 +76,36 @@ def compared_sides(words: Sequence[str]) -> ComparedSides:
     old, new = asked_sides(words)
     (here,) = selections([])
     before, after = _opened(old, new, here), _opened(new, old, here)
-    pairs = _pairs(before, after)
-    if not pairs:
+    found = _beside(before, after)
+    if not found.pairs:
         raise _on_neither_side(before, after)
+    return found
+
+
+def compared_file(path: str, before: bytes | None, after: bytes | None) -> ComparedSides:
+    """One file of the bakery that stands at `path`, as it was and as it is (None: not there): its breads, with the house around it as
+    that is now. Of a file without any, such as a larder, all the breads of the bakery."""
+    around = selections([os.path.dirname(os.path.realpath(path))])[0]
+    place = os.path.relpath(os.path.realpath(path), around.root).replace(os.sep, "/")
+    sides = [
+        _Side(AskedSide(called, os.path.realpath(path)), _with_file(around, place, data), around.prefix, around.root)
+        for called, data in ((BEFORE, before), (AFTER, after))
+    ]
+    if not any(_asked_for(side) for side in sides):
+        sides = [side._replace(asked=side.asked._replace(what=around.root)) for side in sides]
+    return _beside(*sides)
+
+
+def _with_file(around: Selection, place: str, data: bytes | None) -> OpenBakery:
+    others = [file for file in around.files if file.path.removeprefix(around.prefix) != place]
+    return OpenBakery(files=others if data is None else [*others, Raw(around.prefix + place, data)])
+
+
+def _beside(before: _Side, after: _Side) -> ComparedSides:
+    pairs = _pairs(before, after)
     read_old, read_new = _SideReader(before, [a for a, _ in pairs]), _SideReader(after, [b for _, b in pairs])
-    breads = (BreadPair(read_old.bread(a), read_new.bread(b)) for a, b in pairs)
-    return ComparedSides((old.called, new.called), tuple(breads))
+    breads = tuple(BreadPair(read_old.bread(a), read_new.bread(b)) for a, b in pairs)
+    return ComparedSides((before.asked.called, after.asked.called), breads)
 
 
 def _opened(side: AskedSide, other: AskedSide, here: Selection) -> _Side:

@@ -8,7 +8,7 @@ from collections.abc import Container, Iterable, Iterator
 from manchet.diagnostics.diagnostic import Diagnostic, Place
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.suggest import nearest
-from manchet.source.files import SUFFIX
+from manchet.source.files import SUFFIX, bytes_of
 from manchet.workspace.folder import premises_of
 from manchet.workspace.links import loose_link
 from manchet.workspace.trouble import Unknown
@@ -39,6 +39,14 @@ def unread(places: Iterable[str], read: Container[str], root: str, prefix: str) 
         if loose is not None:
             shown = prefix + os.path.relpath(place, root).replace(os.sep, "/")
             yield report("link-not-followed", Place(shown, 1, 1, 1, 1), loose.message, loose.help)
+
+
+def bytes_named(name: str) -> bytes:
+    """What a file holds that is no part of a bakery, as git hands it over. Raises `Unknown` where it cannot be read."""
+    read = bytes_of(name, name)
+    if read.value is None:
+        raise Unknown(f"{name}: {read.diagnostics[0].message}", read.diagnostics[0].help)
+    return read.value
 
 
 def no_such_path(word: str) -> Unknown:
