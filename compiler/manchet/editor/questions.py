@@ -8,6 +8,7 @@ from lsprotocol import types as lsp
 from pygls.exceptions import JsonRpcException
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.editor.completion import Offer, completion
 from manchet.editor.documents import OpenText
 from manchet.editor.hover import hover
 from manchet.editor.references import definition, references
@@ -29,6 +30,21 @@ def answering(server: EditorServer) -> None:
         if told is None:
             return None
         return lsp.Hover(lsp.MarkupContent(lsp.MarkupKind.Markdown, told.text), ls.wire.range(told.place))
+
+    @server.feature(lsp.TEXT_DOCUMENT_COMPLETION, lsp.CompletionOptions(trigger_characters=[" "]))
+    @calm
+    def on_completion(ls: EditorServer, params: lsp.CompletionParams) -> lsp.CompletionList:
+        opened = ls.opened(params.text_document.uri)
+        if opened is None:
+            return lsp.CompletionList(is_incomplete=False, items=[])
+        line, column = ls.wire.at(opened.lines, params.position)
+        written = opened.lines[line - 1]
+        by_itself = params.context is not None and params.context.trigger_character == " "
+        if by_itself and not written[: column - 1].strip():
+            return lsp.CompletionList(is_incomplete=False, items=[])  # a line is being indented
+        offers = completion(opened.bakery, opened.path, opened.text, line, column)
+        items = [_item(ls, one, number, line, column, written) for number, one in enumerate(offers.items)]
+        return lsp.CompletionList(is_incomplete=not offers.is_whole, items=items)
 
     @server.feature(lsp.TEXT_DOCUMENT_DEFINITION)
     @calm
@@ -72,6 +88,33 @@ def answering(server: EditorServer) -> None:
         except Trouble as trouble:
             raise _refused(trouble) from None
         return ls.wire.workspace_edit(edits, ls.name_in(opened.bakery))
+
+
+_KINDS = {
+    "word": lsp.CompletionItemKind.Keyword,
+    "verb": lsp.CompletionItemKind.Function,
+    "ingredient": lsp.CompletionItemKind.Variable,
+    "stage": lsp.CompletionItemKind.Method,
+    "made": lsp.CompletionItemKind.Class,
+    "thing": lsp.CompletionItemKind.Constant,
+    "unit": lsp.CompletionItemKind.Unit,
+    "figure": lsp.CompletionItemKind.Value,
+    "report": lsp.CompletionItemKind.Event,
+    "kind": lsp.CompletionItemKind.EnumMember,
+}
+
+
+def _item(ls: EditorServer, offer: Offer, number: int, line: int, column: int, written: str) -> lsp.CompletionItem:
+    """An offer in our order, which the editor keeps by `sort_text`, and that stands the editor's own filter."""
+    place = lsp.Range(ls.wire.position(line, offer.start, written), ls.wire.position(line, column, written))
+    return lsp.CompletionItem(
+        offer.text,
+        kind=_KINDS[offer.sort],
+        detail=offer.says or None,
+        sort_text=f"{number:03}",
+        filter_text=written[offer.start - 1 : column - 1] or None,
+        text_edit=lsp.TextEdit(place, offer.text),
+    )
 
 
 def _refused(trouble: Trouble) -> JsonRpcException:
