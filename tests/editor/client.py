@@ -7,6 +7,7 @@ import queue
 import subprocess
 import sys
 import threading
+import time
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from pathlib import Path
@@ -139,6 +140,15 @@ class Client:
     def _next(self) -> None:
         told = self._reports.get(timeout=PATIENCE)
         self._last[told["uri"]] = told
+
+    def told(self, method: str) -> Any:
+        """Waits until the server asks or tells this, and gives it."""
+        for _ in range(PATIENCE * 20):
+            for one in self.asked:
+                if one["method"] == method:
+                    return one["params"]
+            time.sleep(0.05)
+        raise AssertionError(f"{method} does not come")
 
     def at(self, path: str, line: int, character: int) -> dict[str, Any]:
         """A document and a position in it, as most requests want it."""

@@ -11,7 +11,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.suggest import fold
 from manchet.editor.names import made_blocks, own_stages, shared_stages
 from manchet.editor.reports import may_be_allowed, reports_on
-from manchet.editor.typed import Typed, typed
+from manchet.editor.typed import Typed, typed_at
 from manchet.larder.ingredient import CLASSES, Ingredient
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
@@ -25,11 +25,11 @@ from manchet.syntax.vocabulary import KIND, VERB
 from manchet.workspace.open_bakery import OpenBakery
 
 MOST = 120
-"""Offers at once; with more typed there are fewer."""
+"""Proposals at once; with more typed there are fewer."""
 MOST_HEATS = 5
 
 
-class Offer(NamedTuple):
+class Proposal(NamedTuple):
     """Something to type. `sort`: "word", "verb", "ingredient", "stage", "made", "thing", "unit", "figure", "report" or "kind";
     `says` stands beside it. It takes the place of the line from column `start` (from 1) to the cursor."""
 
@@ -39,29 +39,29 @@ class Offer(NamedTuple):
     says: str = ""
 
 
-class Offers(NamedTuple):
+class Proposals(NamedTuple):
     """The best first. `is_whole`: no more would be offered for what is typed."""
 
-    items: tuple[Offer, ...] = ()
+    items: tuple[Proposal, ...] = ()
     is_whole: bool = True
 
 
-NOTHING = Offers()
+NOTHING = Proposals()
 _IN_ORDER = {word: number for number, word in enumerate(VERB)}
 """Verbs in the order of the work, as the vocabulary has them; they come before all other words."""
 
 
-def completion(bakery: OpenBakery, path: str, text: str, line: int, column: int) -> Offers:
+def completion(bakery: OpenBakery, path: str, text: str, line: int, column: int) -> Proposals:
     """What could be typed at a position of a text."""
-    at = typed(path, text, line, column)
+    at = typed_at(path, text, line, column)
     if at is None or not at.context or at.context == "skipped":
         return NOTHING
     offers = dict.fromkeys(_offers(bakery, at))
     items = tuple({fold(one.text): one for one in reversed(offers)}.values())[::-1]
-    return Offers(items[:MOST], len(items) <= MOST)
+    return Proposals(items[:MOST], len(items) <= MOST)
 
 
-def _offers(bakery: OpenBakery, at: Typed) -> Iterator[Offer]:
+def _offers(bakery: OpenBakery, at: Typed) -> Iterator[Proposal]:
     if at.unit is not None:
         yield from _units(at, at.unit)
         return
@@ -112,7 +112,7 @@ def _opening(at: Typed) -> OpeningLine | None:
 # ---- what goes on from what is typed --------------------------------------------------------------
 
 
-def _begun(at: Typed, offered: Iterable[tuple[str, str, str]], after: str = "") -> Iterator[Offer]:
+def _begun(at: Typed, offered: Iterable[tuple[str, str, str]], after: str = "") -> Iterator[Proposal]:
     """Of these texts, with their sort and what they say, those that begin with what is typed since `after`; then those of
     which a later word does."""
     begins = len(at.body[: len(after)]) + (1 if after else 0)
@@ -122,9 +122,9 @@ def _begun(at: Typed, offered: Iterable[tuple[str, str, str]], after: str = "") 
     for text, sort, says in offered:
         folded = fold(text)
         if folded.startswith(wanted):
-            yield Offer(text, sort, start, says)
+            yield Proposal(text, sort, start, says)
         elif wanted and f" {wanted}" in f" {folded}":
-            later.append(Offer(text, sort, start, says))
+            later.append(Proposal(text, sort, start, says))
     yield from later
 
 
@@ -210,7 +210,7 @@ def _things(bakery: OpenBakery, at: Typed) -> Iterator[tuple[str, str, str]]:
             yield oven.name, "thing", "oven"
 
 
-def _units(at: Typed, begun: str) -> Iterator[Offer]:
+def _units(at: Typed, begun: str) -> Iterator[Proposal]:
     """The units that a figure may have where it stands, as far as that can be told from the words before it."""
     figure = at.body[: len(at.body) - len(begun)]
     wanted = _dimensions(at, figure)
@@ -218,7 +218,7 @@ def _units(at: Typed, begun: str) -> Iterator[Offer]:
     for unit in (*(["%"] if not wanted or "percent" in wanted else []), *UNITS):
         dimension = "percent" if unit == "%" else UNITS[unit].dimension
         if unit and unit.lower().startswith(begun.lower()) and (not wanted or dimension in wanted):
-            yield Offer(unit, "unit", start)
+            yield Proposal(unit, "unit", start)
 
 
 def _dimensions(at: Typed, figure: str) -> frozenset[str]:
@@ -236,7 +236,7 @@ def _dimensions(at: Typed, figure: str) -> frozenset[str]:
     return frozenset(kinds)
 
 
-def _heats(bakery: OpenBakery, verb: str, at: Typed) -> Iterator[Offer]:
+def _heats(bakery: OpenBakery, verb: str, at: Typed) -> Iterator[Proposal]:
     """The heats that this house writes after `at` for a verb, the most usual first; else that of the language's own example."""
     spelt = VERB[verb]
     words = "|".join(re.escape(word) for word in (spelt.word, *spelt.also)).encode()
@@ -250,17 +250,17 @@ def _heats(bakery: OpenBakery, verb: str, at: Typed) -> Iterator[Offer]:
     start = at.begins + len(at.body) - len(at.word)
     for heat in usual:
         if heat.startswith(at.word):
-            yield Offer(heat, "figure", start, f"{counted[heat]} times in this house" if counted[heat] > 1 else "")
+            yield Proposal(heat, "figure", start, f"{counted[heat]} times in this house" if counted[heat] > 1 else "")
 
 
-def _clauses(at: Typed) -> Iterator[Offer]:
+def _clauses(at: Typed) -> Iterator[Proposal]:
     """What may follow in a step."""
     start = at.begins + len(at.body) - len(at.word)
     for first, group in CLAUSES.items():
         for phrase in group:
             text = " ".join((first, *phrase.rest))
             if at.word and fold(text).startswith(fold(at.word)) and phrase.canonical in (text, *_AS_WRITTEN):
-                yield Offer(text, "word", start)
+                yield Proposal(text, "word", start)
 
 
 _AS_WRITTEN = frozenset(
@@ -269,17 +269,17 @@ _AS_WRITTEN = frozenset(
 """What phrases are called that are written longer: the others with another name are older or looser spellings."""
 
 
-def _reports(bakery: OpenBakery, at: Typed) -> Iterator[Offer]:
+def _reports(bakery: OpenBakery, at: Typed) -> Iterator[Proposal]:
     """What is reported of this formula and may be allowed; then whatever else may be, once something is typed."""
     start = at.begins + len(at.body) - len(at.word)
     block = at.block
     wanted = fold(at.word)
     for one in _without_line(bakery, at):
         if block is not None and block.holds(one.place.line) and may_be_allowed(one) and one.name.startswith(wanted):
-            yield Offer(f'{one.name} because ""', "report", start, one.message)
+            yield Proposal(f'{one.name} because ""', "report", start, one.message)
     for name in report_names() if at.word else ():
         if name.startswith(wanted) and (case := explain(name)) is not None and case.severity in ("warning", "note"):
-            yield Offer(f'{name} because ""', "report", start, case.title)
+            yield Proposal(f'{name} because ""', "report", start, case.title)
 
 
 def _without_line(bakery: OpenBakery, at: Typed) -> tuple[Diagnostic, ...]:

@@ -8,7 +8,7 @@ from lsprotocol import types as lsp
 from pygls.exceptions import JsonRpcException
 
 from manchet.diagnostics.diagnostic import Place
-from manchet.editor.completion import Offer, completion
+from manchet.editor.completion import Proposal, completion
 from manchet.editor.documents import OpenText
 from manchet.editor.hover import hover
 from manchet.editor.references import definition, references
@@ -104,7 +104,7 @@ _KINDS = {
 }
 
 
-def _item(ls: EditorServer, offer: Offer, number: int, line: int, column: int, written: str) -> lsp.CompletionItem:
+def _item(ls: EditorServer, offer: Proposal, number: int, line: int, column: int, written: str) -> lsp.CompletionItem:
     """An offer in our order, which the editor keeps by `sort_text`, and that stands the editor's own filter."""
     place = lsp.Range(ls.wire.position(line, offer.start, written), ls.wire.position(line, column, written))
     return lsp.CompletionItem(

@@ -6,6 +6,7 @@ import logging
 import os
 import sys
 
+from manchet.editor.beside import showing_beside
 from manchet.editor.corrections import correcting
 from manchet.editor.notices import listening
 from manchet.editor.overviews import overlooking
@@ -18,7 +19,7 @@ def server_of(read_order: ReadOrder) -> EditorServer:
     """A server that knows how to answer. `read_order` reads the options of a command that say how much is wanted."""
     server = EditorServer(read_order)
     listening(server)
-    for taught in (correcting, answering, overlooking):
+    for taught in (correcting, answering, overlooking, showing_beside):
         taught(server)
     return server
 

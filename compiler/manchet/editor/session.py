@@ -11,7 +11,7 @@ import gc
 from asyncio.subprocess import DEVNULL, PIPE
 from collections.abc import Callable, Iterable, Mapping
 from functools import wraps
-from typing import Any, Concatenate, ParamSpec, TypeVar
+from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
 
 from lsprotocol import types as lsp
 from pygls.exceptions import JsonRpcException
@@ -27,6 +27,9 @@ from manchet.editor.whole_folder import command_for, read_answer
 from manchet.editor.wire import Wire
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.trouble import Trouble
+
+if TYPE_CHECKING:
+    from tempfile import TemporaryDirectory
 
 P = ParamSpec("P")
 T = TypeVar("T")
@@ -50,6 +53,7 @@ class EditorServer(LanguageServer):
         self._due: dict[str, None] = {}
         self._wake: asyncio.Event | None = None
         self._tasks: dict[str, asyncio.Task[None]] = {}
+        self._sheets: TemporaryDirectory[str] | None = None
         self._told: dict[str, Mapping[str, tuple[Diagnostic, ...]]] = {}
         """By the folder of a bakery: the reports on its files, as they are saved."""
 
@@ -74,6 +78,14 @@ class EditorServer(LanguageServer):
             return self.desk.name_of(bakery, path) or (from_fs_path(place_of(root, path)) or "" if root else path)
 
         return name_of
+
+    def folder_for_sheets(self) -> str:
+        """A folder that lasts as long as the talk, for pages that are shown."""
+        if self._sheets is None:
+            from tempfile import TemporaryDirectory
+
+            self._sheets = TemporaryDirectory(prefix="manchet-")
+        return self._sheets.name
 
     # ---- what is typed
 

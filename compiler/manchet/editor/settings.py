@@ -16,6 +16,8 @@ ReadOrder = Callable[[str], Order]
 class Settings(NamedTuple):
     orders: Mapping[str, Order] = {}
     """What is wanted today, by the folded name of a formula; of all others, what the file says."""
+    spelt: Mapping[str, str] = {}
+    """The same, in the options of a command."""
     hints: bool = True
     wrong: tuple[str, ...] = ()
     """What could not be understood of them, in words."""
@@ -23,6 +25,10 @@ class Settings(NamedTuple):
     def order(self, formula: str) -> Order:
         """How much is wanted of a formula today."""
         return self.orders.get(fold(formula), AS_WRITTEN)
+
+    def words(self, formula: str) -> str:
+        """What is wanted of a formula today, in the options of a command; "" for what its file says."""
+        return self.spelt.get(fold(formula), "")
 
     def is_today(self, formula: str) -> bool:
         """Whether today's amount was set, and is not just the file's."""
@@ -36,10 +42,12 @@ def settings_of(value: Any, read_order: ReadOrder) -> Settings:
         return Settings()
     wanted = value.get("today")
     orders: dict[str, Order] = {}
+    spelt: dict[str, str] = {}
     wrong: list[str] = []
     for name, words in wanted.items() if isinstance(wanted, dict) else ():
         try:
             orders[fold(str(name))] = read_order(str(words))
+            spelt[fold(str(name))] = str(words)
         except Exception as error:
             wrong.append(f"manchet.today: {name}: {getattr(error, 'message', None) or error}")
-    return Settings(orders, value.get("hints") is not False, tuple(wrong))
+    return Settings(orders, spelt, value.get("hints") is not False, tuple(wrong))

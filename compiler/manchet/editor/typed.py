@@ -43,7 +43,7 @@ class Typed(NamedTuple):
         return found[2] if found is not None else None
 
 
-def typed(path: str, text: str, line: int, column: int) -> Typed | None:
+def typed_at(path: str, text: str, line: int, column: int) -> Typed | None:
     """What stands before the cursor; None in a remark and in words for people, where nothing is to be offered."""
     rows = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
     if not 1 <= line <= len(rows):
