@@ -16,6 +16,7 @@ from manchet.records import NamedTuple
 from manchet.source.text import Line
 from manchet.syntax.nodes import Word
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
+from manchet.syntax.vocabulary import STAGE
 
 
 class Meaning(NamedTuple):
@@ -88,6 +89,10 @@ class Names(NamedTuple):
         if self.parts is not NO_PARTS:
             where = "no bread, preparation or dish of this bakery, no stage of this dish and not in the larder"
         message = f"`{word.text}` is {where}"
+        if fold(word.text) in STAGE:
+            place = line.place(word.start, word.end)
+            help = f"write what it is made of under a heading of its own: `{fold(word.text)}`, two spaces further out, above the dough"
+            return report("unknown-ingredient", place, message, help)
         help = f"{offer} it under a `larder` heading with its class: `{word.text}`, and below it `class …`"
         place = line.place(word.start, word.end)
         return report("unknown-ingredient", place, message, help, fixes=one_of(place, map(as_name, near)))

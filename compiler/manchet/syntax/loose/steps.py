@@ -26,6 +26,7 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     ),
     rule(r"^hold (.+) back$", r"hold back \1"),
     rule(r"\bw/ ?(?=[^\W\d_])(?!o\b)", "with "),
+    rule(r"(?<= )w (?=(?:steam|lid|folds?)\b)", "with "),
     rule(r"\bw/o (?=[^\W\d_])", "without "),
     # the mixer's speeds
     rule(r"^mix (?:on|in|at) speed (?=[0-9])", "mix speed "),
@@ -43,7 +44,7 @@ STEP_WORDS: tuple[Rewriter, ...] = (
     rule(r"^shape (?:(?:into|in|as) )?(?:a )?(?:round|rounds|ball|balls)$", "shape round"),
     rule(rf"^shape (?:into|as) (?:an? )?(?!.*\b{VESSELS}\b)(?=\w)", "shape as "),
     rule(
-        r"^shape (boules?|batards?|bâtards?|baguettes?|rings?|knots?|plaits?|batons?|bloomers?|wreaths?)$",
+        r"^shape ((?:(?:tight|loose|small|large|short|long) )?(?:boules?|batards?|bâtards?|baguettes?|rings?|knots?|plaits?|batons?|bloomers?|wreaths?))$",
         r"shape as \1",
     ),
     rule(r"^(shape (?:round|long|oval|flat)) and then\b", r"\1"),

@@ -31,6 +31,8 @@ TIMES: tuple[Rewriter, ...] = (
     rule(r"\bsteam (after <n> (?:min|s)),? (?:for|with) (<n> (?:s|ml))\b", r"steam \2 \1"),
     rule(r"(?<!good )\bfor (?=(?:at least |at most )?<n>(?:-<n>)? <time><end>)", ""),
     rule(r"\bup to (?=<n> <time><end>)", "at most "),
+    rule(r"(<n>) more (?=<time><end>)", r"\1 "),
+    rule(r"(<n> <time>) more<end>", r"\1"),
     rule(r"\b(?:min\.|minimum) (?=<n> <time><end>)", "at least "),
     rule(r"\b(?:max\.|maximum) (?=<n> <time><end>)", "at most "),
     rule(r"(<n> <time>) (?:per|each|on each|on every) side\b", r"\1 a side"),
@@ -101,6 +103,8 @@ HEAT: tuple[Rewriter, ...] = (
 )
 
 _WITHIN: tuple[Rewriter, ...] = (
+    rule(r"\b(fold\w*|turn\w*) hourly\b", r"\1 every 1 h"),
+    rule(r"\b(fold\w*|turn\w*) (?:half-hourly|every half hour)\b", r"\1 every 30 min"),
     rule(r"\b([0-9]+) (?:sets of )?(?:stretch(?:es)? and |coil |sets of )?folds\b", r"\1 folds"),
     rule(
         r"^(?!stretch\b|coil\b)(.*\w)(,?) (?:and )?fold(?:ing|ed)? ([0-9]+) times (?=every\b)",

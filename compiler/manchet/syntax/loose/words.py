@@ -42,9 +42,9 @@ UNITS_WRITTEN = (
 OPENING_PHRASES = {
     written: ours
     for ours, listed in {
-        "ferment": "bulk ferment, bulk fermentation, bulk rise, bulk proof, bulk prove, first rise, first fermentation, "
+        "ferment": "first prove, first proof, bulk ferment, bulk fermentation, bulk rise, bulk proof, bulk prove, first rise, first fermentation, "
         "primary fermentation, let ferment, leave to ferment, allow to ferment, let it ferment",
-        "prove": "piece proof, final proof, final prove, final rise, final fermentation, second rise, let prove, leave to prove, let proof, "
+        "prove": "piece proof, second prove, second proof, final proof, final prove, final rise, final fermentation, second rise, let prove, leave to prove, let proof, "
         "leave to proof, allow to prove, allow to proof",
         "rest": "bench rest, intermediate proof, let rest, leave to rest, allow to rest, let it rest, let the dough rest, "
         "let stand, leave to stand, let it stand",

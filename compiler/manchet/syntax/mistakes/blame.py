@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
+
 from manchet.syntax.line import read_strictly
 from manchet.syntax.loose.normal import normal_form
 from manchet.syntax.mistakes.diagnosis import first_reason
 from manchet.syntax.mistakes.faults import REMARKS, Fault, LineFix, LineTrouble
+from manchet.syntax.mistakes.in_a_row import steps_in_a_row
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.nodes import BareName, StepNode
 from manchet.syntax.odd_lines import is_unmeant
@@ -16,7 +19,7 @@ from manchet.syntax.tokens import pieces
 def diagnose(trouble: LineTrouble) -> Fault:
     """The one report of a line that could not be read."""
     fault = first_reason(trouble)
-    return (_beyond_what_is_loose(trouble) or fault) if fault.name in _OF_A_PART else fault
+    return (steps_in_a_row(trouble) or _beyond_what_is_loose(trouble) or fault) if fault.name in _OF_A_PART else fault
 
 
 _OF_A_PART = frozenset({"unreadable-line", "unknown-unit", "line-unfinished", "makes-unclear", "unknown-word"})
@@ -46,8 +49,12 @@ def _beyond_what_is_loose(t: LineTrouble) -> Fault | None:
         fault = first_reason(LineTrouble(normal, tuple(pieces(normal)), t.context, rule, ((0, len(normal)),), at, ()))
     else:
         fault = next((fault for fault in found.faults if fault.name not in REMARKS), None)
-    if fault is None or fault.name == "missing-unit":  # a number that was in words
-        return None
+    number = re.search(r"[0-9.]+", normal[fault.start : fault.end]) if fault is not None else None
+    if fault is None or (
+        fault.name == "missing-unit"
+        and (number is None or not re.search(rf"(?<![0-9.]){re.escape(number[0])}(?![0-9])", t.body))
+    ):
+        return None  # a number that was in words
     blamed = normal[fault.start : fault.end]
     start = t.body.casefold().find(blamed.casefold())
     if start < 0 and blamed != normal and not turned:

@@ -29,7 +29,7 @@ _EVERYTHING = "write `everything else`, or `what is left of the water`"
 _ADD = "write `add {REST|butter}`, then `mix slow 4 min`"
 _SIFT = 'write `do "sift" 2 min hands-on`'
 _WATER = "hydration follows from the lines: write `water {PERCENT|70%}` under `overall` or in the dough"
-_VENT = "say it in the bake: `bake 30 min at 230 C, vent open after 20 min`"
+_VENT = "say it in the bake: `bake 30 min at 230 C, vent open after {TIME|20 min}`"
 _FOLD = "write `fold in three` for a single fold, `fold in four` for a double one"
 
 _FERMENT = "write `ferment {TIME|2 h} at {TEMPERATURE|25 C}`"
@@ -76,6 +76,8 @@ TWINS: dict[str, str] = {
         _BAKE_AGAIN,
     ),
     **dict.fromkeys(("remove lid", "remove the lid", "take off the lid", "take lid off", "uncover"), _LID_OFF),
+    "flip": "say it in the bake: `bake {TIME|2 min} a side at {TEMPERATURE|250 C}`",
+    "wash with": "write `brush with {REST|egg} 6 g each`",
     "spritz": "write `brush with water 5 g each`; steam is said in the bake: `bake 30 min at 230 C, steam`",
     "spray": "write `brush with water 5 g each`; steam is said in the bake: `bake 30 min at 230 C, steam`",
     "mist": "write `brush with water 5 g each`; steam is said in the bake: `bake 30 min at 230 C, steam`",

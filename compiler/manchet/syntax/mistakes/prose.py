@@ -17,7 +17,7 @@ from manchet.syntax.tokens import pieces
 from manchet.syntax.vocabulary import IN_OVEN, VERB, VERBS
 
 _FIRST_WORDS = frozenset(OPENINGS[UNLESS_WEIGHED])
-_ANY_VERB = any_of({verb.word for verb in VERBS} | {other for verb in VERBS for other in verb.also} | {"add"})
+ANY_VERB = any_of({verb.word for verb in VERBS} | {other for verb in VERBS for other in verb.also} | {"add"})
 
 _UNTIL = re.compile(
     r"\b(?:(?:or )?until|'?till?) (?!\")(?P<look>(?:(?!,? ?[0-9]+(?:-[0-9]+)? ?(?:min|h|hrs?|hours?|C|F)\b)[^\"])+)"
@@ -55,7 +55,7 @@ def until_unquoted(t: LineTrouble) -> Fault | None:
 
 
 _ADVERB = re.compile(
-    rf"(?P<how>(?:very |more )?(?:[a-z]+ly|carefully|slowly|well)(?:,? (?:and |but )?[a-z]+ly)?),? (?P<step>(?:{_ANY_VERB})\b.*)",
+    rf"(?P<how>(?:very |more )?(?:[a-z]+ly|carefully|slowly|well)(?:,? (?:and |but )?[a-z]+ly)?),? (?P<step>(?:{ANY_VERB})\b.*)",
     re.IGNORECASE,
 )
 
@@ -101,13 +101,33 @@ def add_after(t: LineTrouble) -> Fault | None:
 
 
 _TWO_VERBS = re.compile(
-    rf"(?P<one>(?:{_ANY_VERB})\b[^,0-9]*?)(?:,? (?:and|then|and then)|,(?= (?:{_ANY_VERB}) [0-9])) (?P<two>(?:{_ANY_VERB})\b.*)",
+    rf"(?P<one>(?:{ANY_VERB})\b[^,0-9]*?)(?:,? (?:and|then|and then)|,(?= (?:{ANY_VERB}) [0-9])) (?P<two>(?:{ANY_VERB})\b.*)",
     re.IGNORECASE,
 )
 
 
+_ADD_WHEN = re.compile(
+    r"(?P<add>add [^\d]+?),? (?:at the (?:end|last minute|very end|start|beginning)|last minute|last|first|at last|towards the end)",
+    re.IGNORECASE,
+)
+
+
+def add_when(t: LineTrouble) -> Fault | None:
+    """`add salt at the end`: lines follow each other, so its place says when."""
+    found = _ADD_WHEN.fullmatch(t.body) if len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    add = normal_form(found["add"], t.context) or found["add"]
+    words = {
+        "text": t.body[found.end("add") :].strip(" ,"),
+        "form": f"its place among the lines says when: write `{add}`",
+    }
+    start = found.end("add") + len(t.body[found.end("add") :]) - len(t.body[found.end("add") :].lstrip(" ,"))
+    return Fault("unreadable-line", start, len(t.body), words, choices(0, len(t.body), add))
+
+
 _AND_TIN = re.compile(
-    rf"(?P<one>(?:{_ANY_VERB})\b[^,0-9]*?),? (?:and|then|and then|&) (?P<two>(?:tin|pan)(?: up)?)", re.IGNORECASE
+    rf"(?P<one>(?:{ANY_VERB})\b[^,0-9]*?),? (?:and|then|and then|&) (?P<two>(?:tin|pan)(?: up)?)", re.IGNORECASE
 )
 
 
