@@ -308,4 +308,17 @@ def test_w17_wholemeal_is_all_wholemeal(market: str, called: str, white: int, wo
     loaf = piece_of(baked(f"{flours}    water 680 g", "1680 g", "12%"))
     found = misnaming_of(loaf, market, called)
     assert (None if found is None else found.word) == word
-    assert found is None or found.flours == ("white flour",)
+    assert found is None or found.why.endswith(": white flour")
+
+
+@pytest.mark.parametrize(
+    ("called", "word"),
+    [
+        ("Gluten-free seed bread", "gluten-free"), ("Dairy free bun", "dairy free"), ("Free from nuts", "free from"),
+        ("Brioche with free-range eggs", None), ("Our free-form hearth loaf", None), ("Seed bread", None),
+    ],
+)  # fmt: skip
+def test_no_label_says_that_a_food_is_free_from_anything(called: str, word: str | None) -> None:
+    """Regulation (EU) 828/2014; 21 CFR 101.91: by a test, which no formula is."""
+    found = misnaming_of(piece_of(LOAF), EU, called)
+    assert (None if found is None else found.word) == word

@@ -2,7 +2,8 @@
 
 Great Britain: the Bread and Flour Regulations 1998, reg. 6 (quoted at sustainweb.org, May 2025): `wholemeal` in the name of a bread where all its flour is
 wholemeal. United States: 21 CFR 136.180 the same of `whole wheat`; 136.110 bread, rolls and buns of at least 62 % solids; 136.3 half a pound and
-more is bread, less a roll or a bun.
+more is bread, less a roll or a bun. Nowhere is a food called free from something here: that depends on a test of it, and on the place it is made in
+(Regulation (EU) 828/2014: 20 mg/kg of gluten; 21 CFR 101.91).
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from fractions import Fraction
 
 from manchet.account.mixture import by_ingredient
 from manchet.account.piece import SoldPiece
+from manchet.diagnostics.reports import list_of_words
 from manchet.label.markets import BRITAIN, US
 from manchet.larder.ingredient import Ingredient
 from manchet.records import NamedTuple
@@ -43,15 +45,23 @@ _WHOLE = re.compile(r"\bwhole(?:meal|wheat|grain)?\b")
 
 
 class Misnamed(NamedTuple):
-    """A word of its name that the law keeps for another bread, and the flours for which it may not stand there."""
+    """A word of its names that may not stand there, and why."""
 
     word: str
-    flours: tuple[str, ...]
-    rule: WholeFlourName
+    why: str
+    source: str
+
+
+_FREE = re.compile(r"\b\w+[- ]free\b(?!-\w|[- ]range)|\bfree[- ]from\b", re.IGNORECASE)
+FREE_SOURCE = "Regulation (EU) 828/2014; 21 CFR 101.91"
 
 
 def misnaming_of(piece: SoldPiece, market: str, *names: str) -> Misnamed | None:
-    """What the law of a market has against the names of a bread; the first word of them."""
+    """What there is against the names of a bread in a market; the first word of them."""
+    claim = next((found for name in names if (found := _FREE.search(name))), None)
+    if claim is not None:
+        why = "that depends on a test of the food and on the place it is made in, and no label of ours says it"
+        return Misnamed(claim[0].casefold(), why, FREE_SOURCE)
     for rule in WHOLE_FLOUR_NAMES:
         word = next((one for one in rule.words for name in names if re.search(rf"\b{one}\b", name.casefold())), None)
         if rule.market == market and word is not None:
@@ -61,7 +71,7 @@ def misnaming_of(piece: SoldPiece, market: str, *names: str) -> Misnamed | None:
                 if one.ingredient.class_ in _FLOURS and not _is_whole(one.ingredient)
             )
             if others:
-                return Misnamed(word, others, rule)
+                return Misnamed(word, f"not all its flour is {word}: {list_of_words(others, 'and')}", rule.source)
     return None
 
 

@@ -1,12 +1,13 @@
-"""A bread whose label is called by a name that the law keeps for another: `wholemeal`, with a flour in it that is not."""
+"""A food whose label is called by a name that it may not have: `wholemeal`, with a flour in it that is not; `gluten-free`."""
 
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
 from manchet.diagnostics.diagnostic import Diagnostic
-from manchet.diagnostics.reports import list_of_words, report
+from manchet.diagnostics.reports import report
 from manchet.label.declaration import labelled_pieces
 from manchet.label.how_sold import sale_of_noun
+from manchet.label.markets import US
 
 NAME = "label-name-unlawful"
 ABOUT = ("sold",)
@@ -21,10 +22,10 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if found is None or found.word in told:
                 continue
             told.add(found.word)
-            flours = list_of_words(found.flours, "and")
+            where = "the United States" if label.market == US else label.market
             message = (
-                f"`{found.word}` stands in the name of {work.formula.name}, and not all its flour is {found.word}: {flours}; in"
-                f" {'the United States' if label.market == 'US' else label.market} no label of it can be printed ({found.rule.source})"
+                f"`{found.word}` stands in the name of {work.formula.name}; {found.why}. For {where} no label of it is printed"
+                f" ({found.source})"
             )
-            help = f"leave `{found.word}` out of its names; `says how much of …` tells of it in the list"
+            help = f"leave `{found.word}` out of its names"
             yield report(NAME, work.formula.place if called is None else called.place, message, help)
