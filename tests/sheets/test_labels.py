@@ -189,3 +189,19 @@ def test_a_tub_of_which_something_is_not_known_says_so() -> None:
         "  milk  ", "  sweet paste 20 g\n  milk  "
     )
     assert "Not all its allergens are known: ask." in text_of(printed(unknown, "tub"))
+
+
+SLICED = LABELLED.replace("740 g net", "680 g net") + "    slice into 20 slices, loses 5%\n    pack in bags\n"
+
+
+def test_what_is_sold_sliced_says_its_figures_of_a_slice_too() -> None:
+    """Regulation (EU) 1169/2011, article 33: per portion beside per 100 g, where the portion and how many there are is said. 748.2 g
+    less 5 % are 710.8 g, a twentieth 35.5 g."""
+    text = text_of(printed(SLICED))
+    assert "1 of 20 slices, 36 g" in text
+    (label,) = labels(SLICED)
+    assert label.panel is not None and label.slice_grams is not None
+    energy = label.panel.line("energy kj").span.middle
+    assert f"{round(energy * label.slice_grams / 100)} kJ" in text
+    assert "slices" not in text_of(printed(LABELLED))
+    assert labels(SLICED.replace("into 20", "into 19"))[0].mark != label.mark

@@ -42,6 +42,7 @@ CHECKS = {
     'label-lacks': Listed('selling', ('sold',), False),
     'label-name-unlawful': Listed('selling', ('sold',), False),
     'label-not-approved': Listed('selling', ('sold',), False),
+    'label-parts-unlisted': Listed('selling', ('sold',), False),
     'label-source-unknown': Listed('selling', ('sold',), False),
     'laminated-proof-warm': Listed('temperature', ('verb lock in',), False),
     'laminated-without-cold': Listed('temperature', ('verb lock in',), False),

@@ -131,6 +131,7 @@ REPORTS = {
     'label-lacks': ('warning', 'checks/selling'),
     'label-name-unlawful': ('warning', 'checks/selling'),
     'label-not-approved': ('note', 'checks/selling'),
+    'label-parts-unlisted': ('note', 'checks/selling'),
     'label-source-unknown': ('warning', 'checks/selling'),
     'label-too-small': ('warning', 'workspace/reports'),
     'laminated-proof-warm': ('warning', 'checks/temperature'),

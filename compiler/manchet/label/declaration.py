@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from hashlib import sha256
 
-from manchet.account.piece import SoldPiece, sold_pieces
+from manchet.account.piece import SoldPiece, slices_of, sold_pieces
 from manchet.batch.work import Work, once
 from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
 from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, every_content, findings
@@ -65,6 +65,9 @@ class Declaration(NamedTuple):
     """Allergens of which nobody knows whether it has them."""
     sourceless: tuple[Ingredient, ...] = ()
     """Ingredients of which the list has to say what they come from, and nobody has."""
+    slices: int | None = None
+    """Slices that it is cut into, as its file says: the panel is told of one too (Regulation (EU) 1169/2011, article 33)."""
+    slice_grams: Fraction | None = None
     misnamed: Misnamed | None = None
     """What the law has against its names."""
 
@@ -94,6 +97,7 @@ class Declaration(NamedTuple):
         said = [
             self.name, self.way.way, self.called, self.ingredients.text, self.contains, self.may_contain, panel,
             str(self.net), dated, self.store, self.opened, self.address,
+            *(() if self.slices is None else (self.slices,)),
         ]  # fmt: skip
         digest = sha256(repr(said).encode()).hexdigest()
         return digest[:MARK_LENGTH].translate(_LETTERS)
@@ -146,6 +150,7 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
         sale.approved,
     )
     unknown = tuple(one for one in findings(piece, market) if one.answer is AllergenAnswer.NOT_KNOWN) if market else ()
+    slices = slices_of(work, piece.noun)
     by_weight = sale.sells_at is not None and sale.sells_at.grams is not None
     held = {content.ingredient.name: content.ingredient for content in every_content(piece.mixture)}
     sourceless = tuple(one for one in held.values() if lacks_source(one))
@@ -153,6 +158,8 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
         sold_by_weight=whole and by_weight,
         unknown=unknown,
         sourceless=sourceless,
+        slices=slices,
+        slice_grams=piece.finished / slices if piece.finished and slices else None,
         misnamed=misnaming_of(piece, market, called, work.formula.name),
     )
     return declared._replace(lacks=tuple(_lacks(declared, piece)))

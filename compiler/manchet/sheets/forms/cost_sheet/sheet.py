@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from datetime import date
 from fractions import Fraction
 
+from manchet.account.piece import slices_of
 from manchet.batch.model import PieceBatch
 from manchet.batch.work import Work
 from manchet.costing.charges import TOUCHING
@@ -161,6 +162,7 @@ class _Sheet:
             piece = each.piece
             sold = self.sold(piece)
             hundred = "" if not each.finished else self.money(each.money / each.finished * 100, 1)
+            slices = slices_of(self.work, piece.noun)
             in_all = self.whole_cost(piece)
             leaves = "" if sold is None or not cost.is_whole else f"{round_to((1 - in_all / sold[1]) * 100, 0)}{NBSP}%"
             work = (
@@ -175,6 +177,7 @@ class _Sheet:
                 others[-1] if has_fire else "",
                 self.money(in_all) if others else "",
                 hundred,
+                "" if slices is None else self.money(each.money / slices, 1),
                 "" if sold is None else self.money(sold[0]),
                 "" if sold is None else self.taxed(self.tax(self.sells_at(piece))),
                 leaves,

@@ -40,6 +40,8 @@ class PieceMoney(NamedTuple):
     whole: str
     """"" where there is nothing to add up."""
     hundred_grams: str
+    slice: str
+    """Of one, where its file cuts it: what slicing loses is spread over all slices."""
     sold: str
     taxed: str
     """`incl. 10 % tax`"""

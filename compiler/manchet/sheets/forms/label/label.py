@@ -10,7 +10,7 @@ from manchet.account.piece import SoldPiece
 from manchet.batch.work import Work
 from manchet.label.declaration import Declaration, labelled_pieces
 from manchet.label.markets import US, allergen_list
-from manchet.label.nutrition import Panel
+from manchet.label.nutrition import Panel, figure_in
 from manchet.quantities.printing import decimal
 from manchet.sheets.forms.label.view import LabelRun, Labels, PanelRow, SaleLabel
 from manchet.sheets.page.dates import day_month, day_month_year
@@ -58,7 +58,8 @@ def _label(declared: Declaration, piece: SoldPiece, made: date | None, m: Measur
         ),
         allergens=m.words["label.see"] if marked and not is_us else "",
         may_contain=", ".join(may),
-        panel=tuple(_rows(declared.panel, m)) if declared.panel else (),
+        panel=tuple(_rows(declared, declared.panel, m)) if declared.panel else (),
+        slice=_slice_head(declared, m) if declared.panel else "",
         net=_net(declared.net, is_us) or (m.words["label.to_weigh"] if declared.sold_by_weight else ""),
         date_word=m.words[f"label.{mark.word.replace(' ', '_')}"] if mark else "",
         date=day_month_year(made + timedelta(days=_days(mark.seconds))) if mark and made else "",
@@ -71,12 +72,22 @@ def _label(declared: Declaration, piece: SoldPiece, made: date | None, m: Measur
     )
 
 
-def _rows(panel: Panel, m: Measures) -> Iterator[PanelRow]:
+def _slice_head(declared: Declaration, m: Measures) -> str:
+    if declared.slices is None or declared.slice_grams is None:
+        return ""
+    return m.words.say("label.per_slice", str(declared.slices), f"{decimal(declared.slice_grams, 0)}{NBSP}g")
+
+
+def _rows(declared: Declaration, panel: Panel, m: Measures) -> Iterator[PanelRow]:
     for line in panel.lines:
         if not line.text and line.name in VOLUNTARY:
             continue
         figure = f"{line.text}{NBSP}{line.unit}" if line.text else m.words["label.unknown"]
-        yield PanelRow(m.words.table["label"]["lines"][line.name], figure, line.name in PART_OF)
+        grams = declared.slice_grams
+        of_slice = (
+            "" if grams is None or not line.text else f"{figure_in(line, declared.market, grams)}{NBSP}{line.unit}"
+        )
+        yield PanelRow(m.words.table["label"]["lines"][line.name], figure, line.name in PART_OF, of_slice)
 
 
 def _net(grams: Fraction | None, is_us: bool) -> str:

@@ -22,6 +22,8 @@ class PanelRow(NamedTuple):
     name: str
     figure: str
     indented: bool = False
+    of_slice: str = ""
+    """The same of one slice, where it is sold sliced."""
 
 
 class SaleLabel(NamedTuple):
@@ -36,6 +38,8 @@ class SaleLabel(NamedTuple):
     """How allergens are set off in the list."""
     may_contain: str
     panel: tuple[PanelRow, ...]
+    slice: str
+    """What stands over the figures of a slice: `1 of 20 slices, 21 g`; "" where it is not sold sliced."""
     net: str
     date_word: str
     date: str
