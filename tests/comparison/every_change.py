@@ -123,5 +123,10 @@ EVERY_CHANGE: dict[str, Case] = {
         ("6.40", "6.80"), ("  best before 4 d\n", "  best before 5 d\n  sold prepacked at 700 g net\n"), ("Wheat bread", "Emmer bread"),
         told=['sells at 6.40 → 6.80 EUR', 'best before 4 → 5 d', 'sold prepacked now', 'called “Wheat bread” → “Emmer bread”'],
     ),
+    "more held back": case(
+        edited(PLAIN_LOAF, ("    mix slow 8", "    hold back water 4%\n    mix slow 4 min\n    add water\n    mix slow 8")),
+        ("hold back water 4%", "hold back water 6%"),
+        told=["dough: water held back 4 → 6 %"],
+    ),
     "words": case(GULL, ("Wheat and emmer with", "Emmer and wheat with"), ('"two long cuts"', '"three cuts"'), told=['dough: score “two long cuts” → “three cuts”', 'about “Wheat and emmer with a poolish, a firm levain and cooked millet.” → “Emmer and wheat with a poolish, a firm levain and cooked millet.”']),
 }  # fmt: skip

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 from axe_playwright_python.base import AXE_SCRIPT
+from comparison.pages import comparison_of_many
 from playwright.sync_api import sync_playwright
 from run_length import IS_LONG, turn_of
 from sheets.each_form import pages_of
@@ -81,3 +82,8 @@ def test_axe_finds_what_is_wrong(screen: Any) -> None:
     plain = "<!doctype html><title>A</title><h1>A</h1><ul><li>one</li></ul><p>two <a href='#b'>three</a></p>"
     odd = looked_over(screen, f"{plain}<p><img role='img'></p>", 390)
     assert {said.split(":")[0] for said in odd} >= {"html-has-lang", "image-alt", "region"}
+
+
+@pytest.mark.parametrize("width", WIDTHS.values(), ids=WIDTHS)
+def test_axe_finds_nothing_on_a_comparison(width: int, screen: Any) -> None:
+    assert looked_over(screen, comparison_of_many(), width) == []

@@ -12,7 +12,7 @@ from manchet.comparison.allergens import allergen_changes
 from manchet.comparison.head import head_changes
 from manchet.comparison.made_with import made_with
 from manchet.comparison.materials import exchanges, materials_of, share_changes
-from manchet.comparison.portions import kept_changes, stage_changes, warmth_changes
+from manchet.comparison.portions import held_changes, kept_changes, stage_changes, warmth_changes
 from manchet.comparison.size import at_the_size_of, size_changes
 from manchet.comparison.stages import StagePairs, paired_stages
 from manchet.comparison.steps import step_changes
@@ -185,6 +185,7 @@ def _of_work(before: Work, after: Work, pairs: StagePairs, materials: Sequence[C
 
     for old, new in pairs.same:
         yield from warmth_changes(old, new, names)
+        yield from held_changes(old, new, names)
         was, now = (old.steps, new.steps) if new is not after.formula.dough else _dough_steps(before, after)
         yield from step_changes(new.name, was, now, names, without(new.name))
         if (old.key, old.word) != (new.key, new.word):

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Set
 from fractions import Fraction
 
 from manchet.comparison.materials import LEAVENS
-from manchet.comparison.values import KeptChange, LiquidWarmth, ShareChange
+from manchet.comparison.values import HeldBack, KeptChange, LiquidWarmth, ShareChange
 from manchet.formula.model import Portion, Stage
 from manchet.records import NamedTuple
 
@@ -52,6 +52,24 @@ def warmth_changes(before: Stage, after: Stage, names: Mapping[str, str]) -> Ite
         was, now = (old[key].portion.celsius if key in old else None), line.portion.celsius
         if key in old and was != now:
             yield LiquidWarmth(after.name, line.portion.name, was, now)
+
+
+def held_changes(before: Stage, after: Stage, names: Mapping[str, str]) -> Iterator[HeldBack]:
+    """How much of a thing is held back, where both sides hold some of it and one of them not all. That it is held back at all the step says
+    that adds it."""
+    old, new = _held(before, names), _held(after, {})
+    for key, (name, now) in new.items():
+        if key in old and old[key][1] != now:
+            yield HeldBack(after.name, name, old[key][1], now)
+
+
+def _held(stage: Stage, names: Mapping[str, str]) -> dict[str, tuple[str, Fraction | None]]:
+    held: dict[str, tuple[str, Fraction | None]] = {}
+    for portion in stage.portions:
+        if portion.held:
+            whole = all(one.held for one in stage.portions if one.key == portion.key)
+            held[names.get(portion.key, portion.key)] = portion.name, None if whole else portion.share
+    return held
 
 
 def _lines(stage: Stage, names: Mapping[str, str]) -> dict[str, StageLine]:

@@ -263,6 +263,19 @@ class LiquidWarmth(NamedTuple):
         return Rank.TIMES
 
 
+class HeldBack(NamedTuple):
+    """How much of an ingredient is held back at the start, per gram of all flour; None where that is all of it."""
+
+    stage: str
+    name: str
+    before: Fraction | None
+    after: Fraction | None
+
+    @property
+    def rank(self) -> Rank:
+        return Rank.STEPS
+
+
 class StepChange(NamedTuple):
     """One step of a stage, and what of it is otherwise: the names of `facets.FACETS`. None on the side that has no such step."""
 
@@ -340,6 +353,7 @@ Change: TypeAlias = (
     | MadeWith
     | CostChange
     | LiquidWarmth
+    | HeldBack
     | StepChange
     | StepMoved
     | HoursChange

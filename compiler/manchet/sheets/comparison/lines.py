@@ -13,6 +13,7 @@ from manchet.comparison.values import (
     ExchangedFor,
     FlourChange,
     HeadChange,
+    HeldBack,
     HoursChange,
     KeptChange,
     LiquidWarmth,
@@ -93,6 +94,9 @@ def _line(change: Change, comparison: Comparison, m: Measures) -> ChangedLine:
         case LiquidWarmth(stage, name, was, now):
             stood, stands = (None if at is None else m.degrees(single(at)) for at in (was, now))
             return sided_line(say("compared.in_stage", stage, say("compared.warm", name)), stood, stands, m)
+        case HeldBack(stage, name, was, now):
+            held, holds = (words["compared.all_of_it"] if share is None else m.percent(share) for share in (was, now))
+            return figures_line(say("compared.in_stage", stage, say("compared.held_back", name)), held, holds, m)
         case StepChange():
             return _step(change, m)
         case StepMoved():
