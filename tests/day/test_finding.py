@@ -5,15 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
-from day.days import MORNING
+from day.days import MORNING, Draft
 
 from manchet.day import finding, posting
 from manchet.day.again.fixing import Again, day_again
 from manchet.day.again.news import LateBy, News
 from manchet.day.again.planning import plan_again
+from manchet.day.breaks import breaks_in_the_middle
 from manchet.day.checking import check, check_planned
 from manchet.day.finding import find_plan, find_plan_soon
-from manchet.day.model import Day, Planned, Timetable
+from manchet.day.model import Day, Planned, Shift, Timetable
 from manchet.day.posting import NotPlanned, plan_by_hand
 from manchet.day.solving import search
 from manchet.day.solving.search import Answer
@@ -58,7 +59,8 @@ def test_a_broken_plan_of_the_solver_leaves_the_one_by_hand(breaks: Breaks, monk
     assert isinstance(MADE, Planned)
     in_its_stead(monkeypatch, solver=Answer(breaks(MADE), is_impossible=False))
     found = find_plan(MORNING.day)
-    assert found.planned == MADE and found.refused
+    parted = MADE._replace(timetable=breaks_in_the_middle(MORNING.day, MADE.timetable))
+    assert found.planned == parted and found.refused
 
 
 def test_a_broken_plan_that_should_be_on_time_is_none_to_begin_with(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -107,3 +109,17 @@ def test_nobody_looks_for_what_sums_rule_out(monkeypatch: pytest.MonkeyPatch) ->
     assert find_plan_soon(MORNING.day._replace(ends=ends)) == (None, ())
     with pytest.raises(AssertionError, match="looked for"):
         find_plan_soon(MORNING.day)
+
+
+@pytest.mark.parametrize("with_solver", [False, True])
+def test_a_break_parts_the_work_of_its_shift(with_solver: bool) -> None:
+    """In the middle of it, or as near as what comes out of the oven and the hands leave it."""
+    draft = Draft(0, 900)
+    draft.shifts.append(Shift("Ines", "Ines", 1, 0, 900))
+    first, last = draft.job("rye/feed", 10, 300, 300), draft.job("tin/feed", 10, 690, 690)
+    rest = draft.job("Ines/break", 30, shift="Ines", is_break=True)
+    starts = find_plan(draft.day(), with_solver).planned.timetable.starts  # type: ignore[union-attr]
+    assert (starts[first], starts[rest], starts[last]) == (300, 485, 690)
+    draft.job("rye/fold", 20, 490, 490)
+    starts = find_plan(draft.day(), with_solver).planned.timetable.starts  # type: ignore[union-attr]
+    assert starts[rest] == 460

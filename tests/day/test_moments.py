@@ -153,6 +153,12 @@ def test_of_several_mixes_each_has_its_own_baskets() -> None:
     assert held == [(5, "Plain/divide/mix 1", "Plain/score"), (5, "Plain/divide/mix 2", "Plain/score")]
 
 
+def test_the_second_mix_does_not_come_before_the_first() -> None:
+    day = apart(LOAF + KITCHEN.replace("1-45 kg", "1-6 kg"))
+    (order,) = (gap for gap in day.gaps if gap.after.endswith("mix 2") and gap.before.endswith("mix 1"))
+    assert (order.before, order.after, order.least, order.most) == ("Plain/weigh/mix 1", "Plain/weigh/mix 2", 0, None)
+
+
 def test_a_dough_keeps_the_bowl_while_it_rests_between_two_mixes() -> None:
     rested = LOAF.replace("    mix slow 5 min\n", "    mix slow 5 min\n    rest covered 20 min\n    mix fast 3 min\n")
     (bowl,) = apart(rested + KITCHEN).bowls

@@ -9,6 +9,8 @@ from sheets.each_form import ISSUE, METRIC, US
 
 from manchet.day.model import Planned
 from manchet.day.pages.day_plan import DayPlan, works_of
+from manchet.day.pages.oven_settings import DeckTurn, settings_of
+from manchet.day.pages.shift_moments import moments_of
 from manchet.day.posting import plan_by_hand
 from manchet.sheets.forms.day_oven.ovens_page import ovens_page
 from manchet.sheets.forms.day_oven.view import OvenOfDay, OvenRow
@@ -153,19 +155,51 @@ def test_two_loads_on_one_deck_are_told_one_heat_that_suits_both() -> None:
     assert max(one.low, cooler.low) <= Fraction(row("Ebb rye", plan).floor) <= min(one.high, cooler.high)
 
 
-def test_the_next_heat_within_a_bake_is_said_with_its_figure() -> None:
+def thursday() -> DayPlan:
     said = next(plan for plan in demo().plans if plan.name == "Thursday")
     of = day_planned(said, demo()).value
     assert of is not None
     planned = plan_by_hand(of.day)
     assert isinstance(planned, Planned)
-    plan = DayPlan(said, of, planned)
+    return DayPlan(said, of, planned)
+
+
+def test_the_next_heat_within_a_bake_is_said_with_its_figure() -> None:
+    plan = thursday()
     words = JobWords(plan, works_of(plan), Measures(METRIC, words_of("British")))
-    told = [(line.bread, clause.do) for line in map(words.line, range(len(of.day.jobs))) for clause in line.clauses]
+    told = [(line.bread, clause.do) for line in map(words.line, range(len(plan.day.jobs))) for clause in line.clauses]
     assert ("Ebb rye", f"set deck to 230{NBSP}°C falling to 205{NBSP}°C") in told
     assert not any("next heat" in does for _, does in told)
-    switched = {does for _, does in told if does.startswith("switch")}
-    assert switched == {f"switch deck on, to 260{NBSP}°C", "switch deck off"}
+    assert {f"switch deck on, to 260{NBSP}°C", "switch deck off"} <= {does for _, does in told}
+
+
+def test_a_deck_is_off_where_it_would_be_empty_for_long_and_is_on_again_in_time() -> None:
+    """On and off by turns, hot for every load, and off for no less than it takes to be hot again."""
+    plan = thursday()
+    (heats,) = {fire.heats for fire in plan.day.fires}
+    switched = [one for one in settings_of(plan) if one.turn is not DeckTurn.TO]
+    ons, offs = switched[::2], switched[1::2]
+    assert {one.turn for one in ons} == {DeckTurn.ON} and {one.turn for one in offs} == {DeckTurn.OFF}
+    assert len(ons) == len(offs) > 1
+    for on in ons:
+        assert plan.begins(on.job) + heats <= plan.begins(plan.day.loads[on.load].put)
+    for off, on in zip(offs, ons[1:], strict=False):
+        assert plan.begins(on.job) - plan.begins(off.job) >= heats
+    for load in plan.day.loads:
+        assert sum(plan.begins(one.job) <= plan.begins(load.put) for one in ons) - 1 == sum(
+            plan.begins(one.job) < plan.begins(load.take) for one in offs
+        )
+
+
+def test_what_a_deck_is_switched_on_beside_begins_no_later_than_the_deck_must() -> None:
+    plan = thursday()
+    again = [one for one in settings_of(plan) if one.by is not None]
+    assert again
+    for one in again:
+        (moment,) = (
+            each for shift in range(len(plan.day.shifts)) for each in moments_of(plan, shift) if one.job in each.jobs
+        )
+        assert plan.begins(one.job) + moment.slip <= (one.by or 0)
 
 
 def test_what_can_hurt_at_the_door_is_said_once_with_its_source() -> None:

@@ -26,6 +26,15 @@ def test_what_stands_overnight_is_said_with_its_end() -> None:
     assert "Tern loaf poolish: ripening until Fri 08:31" in later.before_you_go
 
 
+def test_what_two_mixes_take_of_is_said_once_with_the_first_of_them() -> None:
+    day, poolish = market().day, number_of(market(), "Tern loaf/poolish/weigh")
+    wait = next(wait for wait in day.waits if wait.before == poolish)
+    second = wait._replace(after=number_of(market(), "Tern loaf/divide"))
+    twice = with_day(market(), day._replace(waits=(second, *day.waits)))
+    said = [line for line in page(twice).before_you_go if "poolish" in line]
+    assert said == [line for line in page().before_you_go if "poolish" in line]
+
+
 def test_a_wait_that_is_gone_takes_its_sentence_with_it() -> None:
     day, poolish = market().day, number_of(market(), "Tern loaf/poolish/weigh")
     without = with_day(market(), day._replace(waits=tuple(wait for wait in day.waits if wait.before != poolish)))

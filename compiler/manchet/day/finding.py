@@ -5,6 +5,7 @@ from __future__ import annotations
 from importlib.util import find_spec
 
 from manchet.day.again.planning import Betters
+from manchet.day.breaks import breaks_in_the_middle
 from manchet.day.found import FoundPlan, that_holds
 from manchet.day.goals import cost, late
 from manchet.day.model import Day, Planned
@@ -26,10 +27,19 @@ def has_solver() -> bool:
 def find_plan(day: Day, with_solver: bool = True) -> FoundPlan:
     """A plan without the solver, made better with it where it is installed."""
     from manchet.day.clashes.sums import cannot_be
-    from manchet.day.posting import plan_by_hand
 
     if cannot_be(day):
         return FoundPlan(None)  # however late anything were: nobody looks for what sums rule out
+    found = _find(day, with_solver)
+    if found.planned is None or not any(job.is_break for job in day.jobs):
+        return found
+    parted = found.planned._replace(timetable=breaks_in_the_middle(day, found.planned.timetable))
+    return that_holds(day, parted).or_else(found)
+
+
+def _find(day: Day, with_solver: bool) -> FoundPlan:
+    from manchet.day.posting import plan_by_hand
+
     by_hand = plan_by_hand(day)
     found = that_holds(day, by_hand if isinstance(by_hand, Planned) else None)
     if not with_solver or not has_solver():

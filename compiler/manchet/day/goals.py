@@ -89,10 +89,14 @@ def age(day: Day, timetable: Timetable) -> int:
 
 
 def early(day: Day, timetable: Timetable) -> int:
-    """The beginnings of all jobs, in minutes from the day's own: of two plans alike, the earlier. Of a fire the minutes from its
-    lighting to the end of the day: an oven is not lit before it need be."""
+    """The beginnings of all jobs but breaks, in minutes from the day's own: of two plans alike, the earlier. Of a fire the minutes
+    from its lighting to the end of the day: an oven is not lit before it need be."""
     fires = {fire.light for fire in day.fires}
-    return sum(day.finishes - start if at in fires else start - day.begins for at, start in enumerate(timetable.starts))
+    return sum(
+        day.finishes - start if at in fires else start - day.begins
+        for at, start in enumerate(timetable.starts)
+        if not day.jobs[at].is_break
+    )
 
 
 def minute_of_curve(day: Day, timetable: Timetable, load: DayLoad) -> int | None:

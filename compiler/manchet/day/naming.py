@@ -6,10 +6,12 @@ import re
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from manchet.day.model import Day, DayJob
+from manchet.day.model import Day, DayJob, DayLoad, DayWait
 from manchet.diagnostics.suggest import fold, nearest
 from manchet.records import NamedTuple
 
+MOST_SHOWN = 8
+"""Things that words may mean which are shown. Our own rule."""
 LATE_BY = re.compile(r"(?P<words>.*?)[\s,]+(?:by\s+)?(?P<number>\d{1,4})\s*(?P<unit>min|mins|minutes|h|hours?)")
 
 
@@ -49,13 +51,27 @@ def thing_named(day: Day, text: str) -> Named | Unnamed:
 
 
 def _named(day: Day) -> Iterator[Named]:
-    jobs = [f"{_whose(job)}: {job.does}" for job in day.jobs]
-    yield from (Named(name, job=at) for at, name in enumerate(_numbered(jobs)))
-    for at, wait in enumerate(day.waits):
-        if wait.what:
-            yield Named(f"{_whose(day.jobs[wait.before])}: {wait.what}", wait=at)
-    for at, load in enumerate(day.loads):
-        yield Named(f"{load.bread}, {load.pieces} {load.noun}: bake", load=at)
+    """No two by the same words: each can be typed as it is called."""
+    things = [
+        *(Named(f"{_whose(job)}: {job.does}", job=at) for at, job in enumerate(day.jobs)),
+        *(Named(_of_wait(day, wait), wait=at) for at, wait in enumerate(day.waits) if wait.what),
+        *(Named(_of_load(load), load=at) for at, load in enumerate(day.loads)),
+    ]
+    names = _numbered([fold(one.words) for one in things])
+    return (
+        one._replace(words=f"{one.words} {number}" if number else one.words)
+        for one, number in zip(things, names, strict=True)
+    )
+
+
+def _of_wait(day: Day, wait: DayWait) -> str:
+    """By what the dough does in it; of what is kept until it is used by the word for that."""
+    whose = _whose(day.jobs[wait.before])
+    return f"{whose}: {'wait' if wait.what == whose else wait.what}"
+
+
+def _of_load(load: DayLoad) -> str:
+    return f"{load.bread}, {load.pieces} {load.noun}: bake" if load.pieces else f"{load.bread}: bake"
 
 
 def _whose(job: DayJob) -> str:
@@ -69,20 +85,21 @@ def _of_key(job: DayJob) -> str:
     return "".join(f", {part}" for part in parts)
 
 
-def _numbered(names: Sequence[str]) -> Iterator[str]:
-    """Those that are called alike, with which of them each is."""
-    met: Counter[str] = Counter()
+def _numbered(names: Sequence[str]) -> Iterator[int]:
+    """Of those that are called alike, which of them each is; 0 for all others."""
+    all_met, met = Counter(names), Counter[str]()
     for name in names:
         met[name] += 1
-        yield f"{name} {met[name]}" if names.count(name) > 1 else name
+        yield met[name] if all_met[name] > 1 else 0
 
 
 def _one_of(day: Day, text: str, things: Sequence[Named]) -> Named | Unnamed:
-    words = fold(text).split()
+    words = _parts(text)
     found = [one for one in things if _fits(words, one.words)]
     if len(found) > 1:
-        # What is called by nothing but these words goes before what has them among others.
+        # What is called by nothing but these words goes before what has them among others, and just so before any.
         found = [one for one in found if len(_parts(one.words)) == len(words)] or found
+        found = [one for one in found if _parts(one.words) == words] or found
     if len(found) == 1:
         return found[0]
     if not found:
@@ -91,9 +108,9 @@ def _one_of(day: Day, text: str, things: Sequence[Named]) -> Named | Unnamed:
         theirs = [
             one.words
             for bread in day.breads
-            if _fits(fold(bread).split(), text)
+            if _fits(_parts(bread), text)
             for one in things
-            if _fits(fold(bread).split(), one.words)
+            if _fits(_parts(bread), one.words)
         ]
         help = f"breads of this plan: {', '.join(day.breads)}"
         if theirs:
@@ -101,8 +118,8 @@ def _one_of(day: Day, text: str, things: Sequence[Named]) -> Named | Unnamed:
         if known:
             help = f"did you mean `{known}`?"
         return Unnamed(f"nothing in this plan is called `{text}`", help)
-    shown = "; ".join(f"`{one.words}`" for one in found[:6])
-    more = f" and {len(found) - 6} more" if len(found) > 6 else ""
+    shown = "; ".join(f"`{one.words}`" for one in found[:MOST_SHOWN])
+    more = f" and {len(found) - MOST_SHOWN} more" if len(found) > MOST_SHOWN else ""
     return Unnamed(f"`{text}` fits {len(found)} things", f"say which: {shown}{more}")
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from fractions import Fraction
+from itertools import pairwise
 
 from manchet.batch.model import StageBatch
 from manchet.batch.work import Work
@@ -283,7 +284,7 @@ class Moments:
             )
             for key, draft in self.drafts.items()
         )
-        gaps = (*(gap for way in self.ways for gap in self._gaps(way)), *self.fixed)
+        gaps = (*(gap for way in self.ways for gap in self._gaps(way)), *self.fixed, *_mix_after_mix(moments))
         bowls = tuple(_bowls(moments, gaps))
         return WorkOfDay(
             bread, moments, gaps, tuple(self.loads), tuple(self.standings), bowls, finished, tuple(self.using)
@@ -351,6 +352,19 @@ def _bowls(moments: Iterable[WorkMoment], gaps: Iterable[Gap]) -> Iterator[BowlH
                 first = moment
             before = moment
         yield BowlHeld(first.mixer, first.key, before.key)
+
+
+def _mix_after_mix(moments: Iterable[WorkMoment]) -> Iterator[Gap]:
+    """Mixes of one stage are weighed and mixed in the order of their numbers: on paper the second never comes before the first."""
+    makings: dict[str, dict[int, list[WorkMoment]]] = {}
+    for moment in moments:
+        if moment.mix and not moment.branch:
+            makings.setdefault(moment.stage.key, {}).setdefault(moment.mix, []).append(moment)
+    for mixes in makings.values():
+        for one, other in pairwise(sorted(mixes)):
+            last = max((at for at, moment in enumerate(mixes[other]) if moment.mixer), default=0)
+            for before, after in zip(mixes[one], mixes[other][: last + 1], strict=False):
+                yield Gap(before.key, after.key, NOTHING, None, NOTHING, "", False)
 
 
 def _suits(step: Step, cold: Cold) -> bool:

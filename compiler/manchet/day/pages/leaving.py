@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from fractions import Fraction
 
 from manchet.day.model import DayWait, Fire
@@ -21,7 +22,7 @@ class Leaving(NamedTuple):
     fires: tuple[Fire, ...]
     """Lit before whoever comes next has gone again."""
     stands: tuple[DayWait, ...]
-    """What stands by itself while nobody is there, by its end."""
+    """What stands by itself while nobody is there, each once, by its end."""
     next_shift: int
     """-1 after the last."""
     next_job: int
@@ -44,11 +45,19 @@ def leaving(plan: DayPlan, shift: int) -> Leaving:
     return Leaving(
         tuple((at, part) for at in plan.of_shift(shift) for part in _put_back(plan, at)),
         tuple(fire for fire in day.fires if after >= 0 and plan.timetable.shifts[fire.light] == after),
-        tuple(sorted(stands, key=lambda wait: plan.begins(wait.after))),
+        _once(sorted(stands, key=lambda wait: plan.begins(wait.after))),
         after,
         -1 if after < 0 else _first_work(plan, after),
         back,
     )
+
+
+def _once(waits: Iterable[DayWait]) -> tuple[DayWait, ...]:
+    """What stands from one job on, to whichever is the first that takes of it: one poolish for two mixes is one tub."""
+    first: dict[int, DayWait] = {}
+    for wait in waits:
+        first.setdefault(wait.before, wait)
+    return tuple(first.values())
 
 
 def _first_work(plan: DayPlan, shift: int) -> int:

@@ -31,11 +31,13 @@ class OvenSetting(NamedTuple):
     """From 0."""
     turn: DeckTurn
     job: int
-    """The job with which it is done: that lights, or that takes out the load before."""
+    """The job with which it is done: that lights, that takes out the load before, or, to switch it on again, any other."""
     celsius: Fraction | None
     """What it is set to; None where no file says, and of `OFF`."""
     load: int
     """The number of the load that it is set for; -1 of `OFF`."""
+    by: int | None = None
+    """The last minute for it where it is switched on again beside a job of another kind: the deck is hot in time from then on."""
 
 
 def settings_of(plan: DayPlan) -> tuple[OvenSetting, ...]:
@@ -45,32 +47,69 @@ def settings_of(plan: DayPlan) -> tuple[OvenSetting, ...]:
 
 
 def _of_oven(plan: DayPlan, oven: str) -> Iterator[OvenSetting]:
-    day, timetable = plan.day, plan.timetable
-    fires = sorted((fire.light for fire in day.fires if fire.oven == oven), key=plan.begins)
-    for deck in sorted({on for one, on in zip(day.loads, timetable.decks, strict=True) if one.oven == oven}):
-        groups = _groups(plan, oven, deck)
+    fires = _fires(plan, oven)
+    decks = (deck for one, deck in zip(plan.day.loads, plan.timetable.decks, strict=True) if one.oven == oven)
+    for deck in sorted(set(decks)):
         before: tuple[DayLoad, ...] = ()
-        for group in groups:
-            celsius = _to_fives(floor_at(day, timetable, group[0]))
-            load = day.loads.index(group[0])
-            lit = [fire for fire in fires if plan.begins(fire) <= plan.begins(group[0].put)]
-            anew = lit and (not before or plan.begins(lit[-1]) >= plan.begins(_last_out(plan, before)))
-            if anew:
-                if before:
-                    yield OvenSetting(oven, deck, DeckTurn.OFF, _last_out(plan, before), None, -1)
-                yield OvenSetting(oven, deck, DeckTurn.ON, lit[-1], celsius, load)
-            elif (
-                before
-                and celsius is not None
-                and (
-                    celsius != _to_fives(heat_for_all(before, lambda one: one.leaves))
-                    or plan.begins(group[0].put) - plan.begins(_last_out(plan, before)) >= STAYS_ON
-                )
-            ):
-                yield OvenSetting(oven, deck, DeckTurn.TO, _last_out(plan, before), celsius, load)
+        for group in _groups(plan, oven, deck):
+            lights = _switched_on(plan, oven, before, group)
+            yield from _for_group(plan, _Deck(oven, deck), lights, before, group)
             before = group
         if before and fires:
             yield OvenSetting(oven, deck, DeckTurn.OFF, _last_out(plan, before), None, -1)
+
+
+class _Deck(NamedTuple):
+    oven: str
+    deck: int
+
+
+def _for_group(
+    plan: DayPlan, on: _Deck, lights: int | None, before: tuple[DayLoad, ...], group: tuple[DayLoad, ...]
+) -> Iterator[OvenSetting]:
+    """What is done for one group of loads, after another."""
+    celsius = _to_fives(floor_at(plan.day, plan.timetable, group[0]))
+    load = plan.day.loads.index(group[0])
+    if lights is not None:
+        if before:
+            yield OvenSetting(*on, DeckTurn.OFF, _last_out(plan, before), None, -1)
+        by = (
+            None if not before or lights in _fires(plan, on.oven) else plan.begins(group[0].put) - _heats(plan, on.oven)
+        )
+        yield OvenSetting(*on, DeckTurn.ON, lights, celsius, load, by)
+    elif before and celsius is not None:
+        apart = plan.begins(group[0].put) - plan.begins(_last_out(plan, before))
+        if apart >= STAYS_ON or celsius != _to_fives(heat_for_all(before, lambda one: one.leaves)):
+            yield OvenSetting(*on, DeckTurn.TO, _last_out(plan, before), celsius, load)
+
+
+def _switched_on(plan: DayPlan, oven: str, before: tuple[DayLoad, ...], group: tuple[DayLoad, ...]) -> int | None:
+    """The job with which a deck is switched on for a group: the plan's own, else, where it would be off for as long as it heats at
+    least, the last that anybody does before it has to be. None where it stays on."""
+    into = plan.begins(group[0].put)
+    lit = [fire for fire in _fires(plan, oven) if plan.begins(fire) <= into]
+    if not lit:
+        return None
+    if not before or plan.begins(lit[-1]) >= plan.begins(_last_out(plan, before)):
+        return lit[-1]
+    heats = _heats(plan, oven)
+    first, last = plan.begins(_last_out(plan, before)) + heats, into - heats
+    mine = [
+        job
+        for job, shift in enumerate(plan.timetable.shifts)
+        if shift >= 0 and not plan.day.jobs[job].is_break and first <= plan.begins(job) <= last
+    ]
+    return max(mine, key=lambda job: (plan.begins(job), -job), default=None)
+
+
+def _fires(plan: DayPlan, oven: str) -> list[int]:
+    """The jobs that light it, as they begin."""
+    return sorted((fire.light for fire in plan.day.fires if fire.oven == oven), key=plan.begins)
+
+
+def _heats(plan: DayPlan, oven: str) -> int:
+    """Minutes that it takes to be hot."""
+    return max(fire.heats for fire in plan.day.fires if fire.oven == oven)
 
 
 def _groups(plan: DayPlan, oven: str, deck: int) -> list[tuple[DayLoad, ...]]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from manchet.day.pages.day_plan import DayPlan
+from manchet.day.pages.oven_settings import settings_of
 from manchet.day.pages.slip import slip
 from manchet.records import NamedTuple
 
@@ -30,12 +31,15 @@ class ShiftMoment(NamedTuple):
 
 def moments_of(plan: DayPlan, shift: int) -> tuple[ShiftMoment, ...]:
     """In the order they begin."""
+    switched = [(one.job, one.by) for one in settings_of(plan) if one.by is not None]
     return tuple(
         ShiftMoment(
             tuple(jobs),
             plan.begins(jobs[0]),
             max(plan.ends(at) for at in jobs),
-            slip(plan.day, plan.timetable, jobs),
+            min(
+                [slip(plan.day, plan.timetable, jobs), *(by - plan.begins(job) for job, by in switched if job in jobs)]
+            ),
         )
         for jobs in _joined(plan, plan.of_shift(shift))
     )

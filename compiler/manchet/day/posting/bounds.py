@@ -28,4 +28,10 @@ def _bounds(day: Day, timetable: Timetable) -> tuple[int, ...]:
     is_late = cost(day, timetable)[0]
     held = net_of(outset_of(day), Leave((is_late,) * len(day.ends), all_may))
     age = sum(max(end.due - held.high[end.job] - day.jobs[end.job].minutes, 0) for end in day.ends)
-    return late, 0, 0, 0, age, sum(held.low[:-1]) - day.begins * len(day.jobs)
+    fires = {fire.light for fire in day.fires}
+    early = sum(
+        day.finishes - held.high[at] if at in fires else held.low[at] - day.begins
+        for at, job in enumerate(day.jobs)
+        if not job.is_break
+    )
+    return late, 0, 0, 0, age, early

@@ -148,7 +148,9 @@ def _minutes_old(frame: Frame, end: End) -> Callable[[Timetable], int]:
 def early_aim(frame: Frame) -> Aim:
     fires = {fire.light for fire in frame.day.fires}
     value = sum(
-        frame.day.finishes - start if at in fires else start - frame.day.begins for at, start in enumerate(frame.starts)
+        frame.day.finishes - start if at in fires else start - frame.day.begins
+        for at, start in enumerate(frame.starts)
+        if not frame.day.jobs[at].is_break
     )
     return Aim("early", value, 0, [], lambda timetable: goals.early(frame.day, timetable))
 

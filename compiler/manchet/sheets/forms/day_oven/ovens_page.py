@@ -118,13 +118,13 @@ def _acts(plan: DayPlan, one: OvenDay, m: Measures) -> Iterator[tuple[int, OvenA
 def _settings(plan: DayPlan, one: OvenDay, m: Measures) -> Iterator[tuple[int, OvenAct]]:
     wall, words = WallTime(plan, m), JobWords(plan, works_of(plan), m)
     numbers = {row.load: row for row in one.loads}
-    heats = {fire.light: wall.minutes(fire.heats) for fire in one.fires}
+    heats = wall.minutes(max((fire.heats for fire in one.fires), default=0))
     for setting in settings_of(plan):
         if setting.oven != one.oven.name:
             continue
         does, minute = words.setting(setting), plan.begins(setting.job)
         if setting.turn is DeckTurn.ON:
-            does = m.words.say("loads.hot_after", does, heats[setting.job])
+            does = m.words.say("loads.hot_after", does, heats)
         elif setting.turn is DeckTurn.TO:
             row = numbers[setting.load]
             does = m.words.say("loads.for_load", does, str(row.number), wall.moment(row.into))
