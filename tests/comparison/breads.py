@@ -149,7 +149,7 @@ def work_of_text(text: str) -> Work:
     """The first formula of a text, at its size."""
     bakery = bakery_of(text)
     assert bakery.formulas, [one.message for one in bakery.mistakes]
-    return work_in(bakery, bakery.formulas[0])
+    return work_in(bakery, min(bakery.formulas, key=lambda formula: formula.place.line))
 
 
 def compared(before: str, after: str) -> Comparison:

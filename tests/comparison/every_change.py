@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from comparison.breads import EIDER, GULL, edited
+from dishes.bread import LOAF, PASTE, TOAST
 from loaves import LOAF_BY_WEIGHT, LOAVES_AND_ROLLS, NUTTY_ROLLS, PLAIN_LOAF, POOLISH_LOAF
 
 LARDER = """\
@@ -27,7 +28,7 @@ larder House
 
 """
 
-PASTE = """\
+WASH = """\
 
 preparation wash
   eggs                   500 g
@@ -36,7 +37,7 @@ preparation wash
   good for 1 d at 4 C
 """
 
-WASHED = edited(PLAIN_LOAF, ("    prove", "    brush with wash 6 g each\n    prove")) + PASTE
+WASHED = edited(PLAIN_LOAF, ("    prove", "    brush with wash 6 g each\n    prove")) + WASH
 
 SOAKED = edited(
     LOAF_BY_WEIGHT,
@@ -44,6 +45,8 @@ SOAKED = edited(
 )  # fmt: skip
 
 LATER = "      may wait 20 min\n"
+
+DISH = TOAST + LOAF + PASTE
 
 Case = tuple[str, str, list[str]]
 
@@ -128,5 +131,10 @@ EVERY_CHANGE: dict[str, Case] = {
         ("hold back water 4%", "hold back water 6%"),
         told=["dough: water held back 4 → 6 %"],
     ),
+    "a plate with a slice more": case(
+        DISH, ("2 slices each", "3 slices each"), ("24 plates", "30 plates"),
+        told=["makes 24 plates → 30 plates", "Plain loaf 2 → 3 slices a plate"],
+    ),
+    "the bread of a dish": case(DISH, ("water                 68%", "water                 70%"), told=["Plain loaf is itself made otherwise"]),
     "words": case(GULL, ("Wheat and emmer with", "Emmer and wheat with"), ('"two long cuts"', '"three cuts"'), told=['dough: score “two long cuts” → “three cuts”', 'about “Wheat and emmer with a poolish, a firm levain and cooked millet.” → “Emmer and wheat with a poolish, a firm levain and cooked millet.”']),
 }  # fmt: skip

@@ -9,6 +9,7 @@ from manchet.batch.order import AS_WRITTEN
 from manchet.batch.totals import stage_prefermented
 from manchet.batch.work import Work, work_of
 from manchet.comparison.allergens import allergen_changes
+from manchet.comparison.dishes import counted_changes
 from manchet.comparison.head import head_changes
 from manchet.comparison.made_with import made_with
 from manchet.comparison.materials import exchanges, materials_of, share_changes
@@ -78,6 +79,7 @@ def _of_materials(before: Work, after: Work, pairs: StagePairs) -> Iterator[Chan
     exchanged = exchanges(before, after)
     shares = tuple(share_changes(before, after, exchanged))
     told: list[Change] = list(_in_file_order(new, shares, exchanged))
+    told += counted_changes(before, after)
     told += _stage_shares(before, after, pairs)
     known = frozenset(key for one in told for key in _keys(one))
     names = {**pairs.now_called, **{one.key_before: one.key_after for one in exchanged}}

@@ -25,7 +25,7 @@ def size_changes(before: Work, after: Work) -> Iterator[MakesChange | FlourChang
     pairs += [(piece, None) for piece in old]
     changes = [MakesChange(a, b) for a, b in pairs if a != b]
     yield from changes
-    by_weight = before.formula.way is after.formula.way is Way.BY_WEIGHT
+    by_weight = before.formula.way is after.formula.way is Way.BY_WEIGHT and not after.formula.dish
     if by_weight and not changes and before.batch.flour != after.batch.flour:
         yield FlourChange(before.batch.flour, after.batch.flour)
     for what, a, b in (
@@ -38,7 +38,9 @@ def size_changes(before: Work, after: Work) -> Iterator[MakesChange | FlourChang
 
 def _made(work: Work) -> Iterator[MadePieces]:
     for piece in work.batch.pieces:
-        yield MadePieces(piece.number, piece.noun, piece.grams, piece.tin)
+        # What a plate weighs follows from what is on it.
+        grams = Fraction(0) if work.formula.dish else piece.grams
+        yield MadePieces(piece.number, piece.noun, grams, piece.tin)
     if not work.batch.pieces:
         yield MadePieces(Fraction(1), "", work.batch.dough)
 
@@ -58,7 +60,10 @@ def at_the_size_of(before: Work, after: Work) -> Work:
 
 
 def _same_dough(old: Formula, before: Work, after: Work) -> Fraction:
-    """Grams of flour that a file by weight would weigh for the dough of the other side."""
+    """Grams of flour that a file by weight would weigh for the dough of the other side; of a dish, of all that is laid down for its plates."""
+    if old.dish:
+        plates = [sum((piece.number for piece in work.batch.pieces), Fraction(0)) for work in (before, after)]
+        return before.batch.flour * plates[1] / plates[0] if plates[0] else before.batch.flour
     if not before.batch.dough or not old.dough_share:
         return before.batch.flour
     return after.batch.dough / old.dough_share

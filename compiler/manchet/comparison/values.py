@@ -67,7 +67,7 @@ class UnknownAllergens(NamedTuple):
 
 
 class MadePieces(NamedTuple):
-    """`grams` is dough for one as weighed off; of what is not counted all of it, with a `number` of 1 and no noun."""
+    """`grams` is dough for one as weighed off; of what is not counted all of it, with a `number` of 1 and no noun; of a dish 0."""
 
     number: Fraction
     noun: str
@@ -195,6 +195,21 @@ class OptionalChange(NamedTuple):
     name: str
     before: bool
     after: bool
+
+    @property
+    def rank(self) -> Rank:
+        return Rank.MATERIALS
+
+
+class CountedChange(NamedTuple):
+    """How many slices, or whole ones, a plate takes of a bread, a preparation or another dish. None on the side that takes none. A unit is
+    "slices" or "whole"."""
+
+    name: str
+    before: Fraction | None
+    after: Fraction | None
+    unit_before: str
+    unit_after: str
 
     @property
     def rank(self) -> Rank:
@@ -348,6 +363,7 @@ Change: TypeAlias = (
     | StageComesOrGoes
     | TotalChange
     | OptionalChange
+    | CountedChange
     | KeptChange
     | WeighedOtherwise
     | MadeWith

@@ -10,6 +10,7 @@ from manchet.comparison.values import (
     AllergenChange,
     Change,
     CostChange,
+    CountedChange,
     ExchangedFor,
     FlourChange,
     HeadChange,
@@ -78,6 +79,8 @@ def _line(change: Change, comparison: Comparison, m: Measures) -> ChangedLine:
             return figures_line(name, *percents(was, now, m, worked_out=True), m)
         case OptionalChange(name, _, now):
             return words_line(say("compared.optional_now" if now else "compared.optional_no_longer", name))
+        case CountedChange():
+            return _counted(change, m)
         case KeptChange():
             return _kept(change, m)
         case WeighedOtherwise():
@@ -132,6 +135,8 @@ def _pieces(made: MadePieces, m: Measures) -> str:
     if not made.noun:
         return m.words.say("compared.whole", m.mass(made.grams))
     number, noun = m.plain(single(made.number), 1), noun_for(made.number, made.noun)
+    if not made.grams:
+        return m.words.say("compared.number", number, noun)
     said = m.words.say("compared.pieces", number, noun, m.each(made.grams))
     return m.words.say("compared.in_stage", said, made.tin) if made.tin else said
 
@@ -202,6 +207,23 @@ def _stage_alone(change: StageComesOrGoes, m: Measures) -> ChangedLine:
     share = change.after if change.before is None else change.before
     name = m.words.say("compared.stage_with", change.stage, m.worked_out(share)) if share else change.stage
     return words_line(m.words.say("compared.stage_new" if change.before is None else "compared.stage_gone", name))
+
+
+def _counted(change: CountedChange, m: Measures) -> ChangedLine:
+    """`Ebb rye 2 → 3 slices`"""
+    was, now = (
+        None if number is None else m.words.say(f"counted.{unit}", m.plain(single(number), 2))
+        for number, unit in ((change.before, change.unit_before), (change.after, change.unit_after))
+    )
+    if now is None:
+        return words_line(m.words.say("compared.gone", change.name, was or ""))
+    if was is None:
+        return words_line(m.words.say("compared.new", change.name, now))
+    line = figures_line(change.name, was, now, m)
+    if change.unit_before != change.unit_after or change.before is None or change.after is None:
+        return line
+    numbers = from_to(m.plain(single(change.before), 2), m.plain(single(change.after), 2), m)
+    return line._replace(text=f"{change.name} {m.words.say(f'counted.{change.unit_after}', numbers)}")
 
 
 def _kept(change: KeptChange, m: Measures) -> ChangedLine:
