@@ -148,3 +148,57 @@ def test_what_comes_from_nobody_knows_where_withholds_the_label(line: str) -> No
     """Annex VII, part A, nos 8 and 9, and part E."""
     label = label_of(EU, "Wheat buns", f"white flour 600 g, water 330 g, {line}, salt 10 g")
     assert label.is_withheld and [one.name for one in label.sourceless] == [line.rsplit(" ", 2)[0]]
+
+
+SANDWICH = """\
+kitchen Quay
+  sells in Britain
+
+larder Quay
+  white flour
+    listed as "fortified wheat flour (wheat flour, calcium carbonate, iron, niacin, thiamin)" in Britain
+
+formula Tin loaf
+  kind tin loaf
+  makes 4 loaves at 900 g dough
+  bake loss 10%
+  listed as "white bread"
+  dough
+    white flour 2100 g
+    water 1380 g
+    salt 42 g
+    butter 60 g
+    instant yeast 18 g
+    mix slow 8 min to 25 C
+    divide
+    bake 35 min at 220 C
+    cool 3 h
+
+assembly Sandwich
+  makes 10 sandwiches
+  sold prepacked for direct sale
+  called "Cheddar sandwich on white bread"
+  use by 1 d at 4 C
+  Tin loaf 2 slices each
+  slice into 18 slices, loses 6%
+  spread with butter 10 g each
+  top with cheddar 80 g each
+  top with lettuce 10.4 g each
+"""
+
+
+def test_a_bread_in_a_sandwich_is_a_compound_by_its_weight_when_it_is_baked() -> None:
+    """Annex VII, part E, and Annex VIII: its overall weight as it was used. Two of 18 slices of 810 g less 6 % are 84.6 g of 185 g, 46 %, where the dough
+    of it would be 51 %; England has all of it listed on what is packed for direct sale."""
+    bakery = bakery_of(SANDWICH)
+    formula = bakery.formula("Sandwich")
+    assert formula is not None, bakery.diagnostics
+    work = work_in(bakery, formula)
+    (piece,) = sold_pieces(work)
+    (label,) = declarations(work, piece)
+    assert piece.finished == 185
+    assert label.ingredients.text == (
+        "white bread (46 %) (fortified WHEAT flour (WHEAT flour, calcium carbonate, iron, niacin, thiamin), water, butter (MILK), salt, yeast),"
+        " cheddar (MILK) (43 %), lettuce, butter (MILK)"
+    )
+    assert label.contains == ("wheat", "milk") and not label.is_withheld

@@ -31,6 +31,8 @@ class Component(NamedTuple):
     """What a blend or culture states of itself; None where it leaves that to what it is made of."""
     contacts: tuple[Contact, ...] = ()
     """What its own head states of contact: that goes with it into everything it goes into."""
+    left: Fraction = ONE
+    """What it weighed when it went in, as a share of all that was put into it: a bread in a dish is lighter than its dough."""
 
 
 class Content(NamedTuple):
@@ -103,6 +105,8 @@ class Mixture(NamedTuple):
 
     def came_in(self, component: Component) -> Mixture:
         """The same as what went in with it."""
+        if self.put_in:
+            component = component._replace(left=self.weight / self.put_in)
         holds: dict[Key, Content] = {}
         for (name, way), held in self.holds.items():
             longer = (component, *way)

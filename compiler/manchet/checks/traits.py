@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from manchet.batch.work import Work
 from manchet.checks.looking import ingredients, portions
 from manchet.formula.model import Way
-from manchet.larder.selling import Contact
 from manchet.syntax.vocabulary import BY_YEAST, CHILLS, FERMENTS, HOLDS_WATER, IN_OVEN, IN_POT
+
+if TYPE_CHECKING:
+    from manchet.larder.selling import Contact
 
 RAISING = frozenset({"class yeast", "class sweet-dough yeast", "class culture", "class raising agent"})
 VERBS = {"chills": CHILLS, "ferments": FERMENTS, "in the oven": IN_OVEN, "in the pot": IN_POT}

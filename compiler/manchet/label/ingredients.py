@@ -144,8 +144,8 @@ class _Making(NamedTuple):
         for component, inside in compound.items():
             lines = self.lines(inside)
             name = listed_name(component.name, component.listed_as, self.market)
-            grams = sum((line.grams for line in lines), NOTHING)
-            inner = tuple(sorted(lines, key=lambda line: (-line.grams, fold(line.name))))
+            grams = sum((content.grams for content, _ in inside), NOTHING) * component.left
+            inner = tuple(sorted(_with_water_left(lines, grams), key=lambda line: (-line.grams, fold(line.name))))
             found.append(ListLine(name, (Run(name),), grams, self._share(grams), inside=inner))
         return found
 
@@ -172,6 +172,13 @@ class _Making(NamedTuple):
         named = {line.name for line in there}
         lines = self.lines((content, 0) for content in taken.mixture.times(taken.most).holds.values())
         return [line._replace(at_most=True) for line in lines if not line.is_water and line.name not in named]
+
+
+def _with_water_left(lines: list[ListLine], grams: Fraction) -> list[ListLine]:
+    """The lines of a compound one that weighs so much: its water by what is left of it, and not listed where none is."""
+    dry = [line for line in lines if not line.is_water]
+    left = grams - sum((line.grams for line in dry), NOTHING)
+    return [*dry, *(line._replace(grams=left) for line in lines if line.is_water and left > 0)]
 
 
 # ---- how much of it ---------------------------------------------------------------------------------

@@ -174,6 +174,9 @@ lemon juice	liquid	fresh lemon juice	water 9231/100, protein 7/20, fat 6/25, sat
 orange juice	liquid	fresh orange juice	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
 apple juice	liquid	sweet cider	water 88						21/20			about 88 g water in 100 g, from memory; density: USDA SR portion weights, from memory	
 jam	other	fruit spread, jelly jam, marmalade							27/20			common practice; density: USDA SR portion weights, from memory	ask sulphites: may be sulphited
+lettuce	vegetable	salad leaves										common practice	
+rocket	vegetable	arugula										common practice	
+cucumber	vegetable											common practice	
 boiled potatoes	vegetable	cooked potatoes, potatoes, mashed potato, cooked mashed potato, riced potatoes	water 3873/50, protein 171/100, fat 1/10, saturates 13/500, carbohydrate 1821/100, sugars 89/100, fibre 9/5, sodium 1/200						33/50			USDA SR28 NDB 11367; density: USDA SR portion weights, from memory	protein_factor 25/4
 baked potatoes	vegetable	roast potatoes	water 7543/100, protein 21/10, fat 3/20, saturates 11/500, carbohydrate 949/50, sugars 153/100, fibre 21/10, sodium 7/1000									USDA SR28 NDB 11357	
 raw potatoes	vegetable	grated potatoes, grated raw potato	water 317/4, protein 41/20, fat 9/100, saturates 1/40, carbohydrate 1539/100, sugars 41/50, fibre 21/10, sodium 3/500									USDA SR28 NDB 11352	protein_factor 25/4
@@ -1227,1142 +1230,1147 @@ jam	171
 fruit spread	171
 jelly jam	171
 marmalade	171
-boiled potato	172
-cooked potato	172
-potato	172
-mashed potato	172
-cooked mashed potato	172
-riced potato	172
-baked potato	173
-roast potato	173
-raw potato	174
-grated potato	174
-grated raw potato	174
-sweet potato	175
-cooked sweet potato	175
-mashed sweet potato	175
-onion	176
-raw onion	176
-sliced onion	176
-chopped onion	176
-yellow onion	176
-fried onion	177
-roasted onion	177
-caramelised onion	177
-caramelized onion	177
-crisp onion	177
-dried onion	178
-onion flake	178
-dehydrated onion	178
-garlic	179
-raw garlic	179
-garlic clove	179
-peeled garlic	179
-roasted garlic	180
-roast garlic	180
-tomato	181
-cherry tomato	181
-fresh tomato	181
-chopped tomato	181
-sun dried tomato	182
-dried tomato	182
-sundried tomato	182
-passata	183
-sieved tomato	183
-tomato passata	183
-tomato paste	184
-tomato concentrate	184
-double concentrate tomato	184
-carrot	185
-grated carrot	185
-raw carrot	185
-beetroot	186
-beet	186
-cooked beetroot	186
-red beet	186
-grated beetroot	186
-pumpkin puree	187
-squash puree	187
-canned pumpkin	187
-leek	188
-sliced leek	188
-celeriac	189
-celery root	189
-celeriac root	189
-celery	190
-celery stick	190
-celery stalk	190
-spinach	191
-spinach leave	191
-nettle	192
-nettle leave	192
-mushroom	193
-sliced mushroom	193
-sweet pepper	194
-bell pepper	194
-red pepper	194
-capsicum	194
-courgette	195
-zucchini	195
-grated courgette	195
-sauerkraut	196
-drained sauerkraut	196
-olive	197
-pitted olive	197
-black olive	197
-green olive	197
-ripe olive	197
-stoned olive	197
-kalamata olive	197
-caper	198
-pickled caper	198
-chive	199
-chopped chive	199
-spring onion	199
-scallion	199
-green onion	199
-water	200
-tap water	200
-warm water	200
-cold water	200
-boiling water	200
-hot water	200
-ice	200
-iced water	200
-ice water	200
-crushed ice	200
-lukewarm water	200
-h2o	200
-wasser	200
-eau	200
-acqua	200
-agua	200
-beer	201
-ale	201
-lager	201
-dark beer	201
-stout	201
-wheat beer	202
-weissbier	202
-hefeweizen	202
-witbier	202
-cloudy wheat beer	202
-hard cider	203
-dry cider	203
-still cider	203
-fermented cider	203
-kvass	204
-bread kvass	204
-wine	205
-red wine	205
-white wine	205
-rum	206
-dark rum	206
-brandy	206
-kirsch	206
-whiskey	206
-whisky	206
-coffee	207
-brewed coffee	207
-espresso	207
-distilled vinegar	208
-spirit vinegar	208
-white vinegar	208
-white distilled vinegar	208
-cider vinegar	209
-apple cider vinegar	209
-malt vinegar	210
-potato water	211
-potato cooking water	211
-coconut milk	212
-canned coconut milk	212
-oat drink	213
-oat milk	213
-soya drink	214
-soy milk	214
-soya milk	214
-soy drink	214
-almond drink	215
-almond milk	215
-milk	216
-whole milk	216
-full fat milk	216
-full cream milk	216
-fresh milk	216
-warm milk	216
-cold milk	216
-scalded milk	216
-lukewarm milk	216
-milch	216
-lait	216
-latte	216
-leche	216
-semi skimmed milk	217
-reduced fat milk	217
-half fat milk	217
-low fat milk	217
-skimmed milk	218
-skim milk	218
-nonfat milk	218
-fat free milk	218
-non fat milk	218
-evaporated milk	219
-unsweetened condensed milk	219
-sweetened condensed milk	220
-milk powder	221
-skimmed milk powder	221
-skim milk powder	221
-nonfat dry milk	221
-nonfat dry milk powder	221
-non fat dry milk	221
-nfdm	221
-dry milk	221
-dried milk	221
-milk solid	221
-nonfat milk powder	221
-dried skimmed milk	221
-high heat nonfat dry milk	221
-instant milk powder	222
-instant nonfat dry milk	222
-instant dry milk	222
-instant skimmed milk powder	222
-whole milk powder	223
-dried whole milk	223
-full fat milk powder	223
-dry whole milk	223
-full cream milk powder	223
-buttermilk	224
-cultured buttermilk	224
-low fat buttermilk	224
-buttermilk powder	225
-dried buttermilk	225
-dry buttermilk	225
-whey	226
-sweet whey	226
-fresh whey	226
-whey powder	227
-dried whey	227
-dry whey	227
-yoghurt	228
-yogurt	228
-natural yoghurt	228
-plain yogurt	228
-plain yoghurt	228
-whole milk yoghurt	228
-whole milk yogurt	228
-yoghourt	228
-strained yoghurt	229
-greek yoghurt	229
-greek yogurt	229
-strained yogurt	229
-kefir	230
-quark	231
-low fat quark	231
-curd cheese	231
-fromage frais	231
-fromage blanc	231
-cottage cheese	232
-ricotta	233
-ricotta cheese	233
-cream cheese	234
-full fat soft cheese	234
-heavy cream	235
-whipping cream	235
-heavy whipping cream	235
-double cream	236
-single cream	237
-light cream	237
-coffee cream	237
-table cream	237
-pouring cream	237
-half and half	238
-soured cream	239
-sour cream	239
-smetana	239
-smetena	239
-creme fraiche	240
-butter	241
-unsalted butter	241
-sweet cream butter	241
-sweet butter	241
-lactic butter	241
-cultured butter	241
-dairy butter	241
-soft butter	241
-melted butter	241
-cold butter	241
-softened butter	241
-diced butter	241
-beurre	241
-burro	241
-mantequilla	241
-salted butter	242
-lightly salted butter	242
-dry butter	243
-lamination butter	243
-tourage butter	243
-butter sheet	243
-roll in butter	243
-clarified butter	244
-ghee	244
-butter oil	244
-anhydrous butter	244
-butterfat	244
-browned butter	244
-cheddar	245
-cheddar cheese	245
-grated cheddar	245
-hard cheese	245
-grated cheese	245
-parmesan	246
-parmesan cheese	246
-grana	246
-hard grating cheese	246
-grated parmesan	247
-grated parmesan cheese	247
-gruyere	248
-gruyere cheese	248
-mozzarella	249
-mozzarella cheese	249
-low moisture mozzarella	249
-pizza mozzarella	249
-feta	250
-feta cheese	250
-blue cheese	251
-egg	252
-whole egg	252
-large egg	252
-beaten egg	252
-liquid egg	252
-liquid whole egg	252
-shell egg	252
-fresh egg	252
-hen egg	252
-room temperature egg	252
-uova	252
-huevo	252
-eier	252
-œuf	252
-egg yolk	253
-yolk	253
-liquid egg yolk	253
-liquid yolk	253
-sugared yolk	253
-egg white	254
-white	254
-albumen	254
-liquid egg white	254
-dried egg	255
-egg powder	255
-whole egg powder	255
-dried whole egg	255
-dry egg	255
-powdered egg	255
-powdered whole egg	255
-dried egg white	256
-egg white powder	256
-dried albumen	256
-meringue powder	256
-olive oil	257
-extra virgin olive oil	257
-evoo	257
-virgin olive oil	257
-light olive oil	257
-evo oil	257
-olio evo	257
-olio doliva	257
-aceite de oliva	257
-sunflower oil	258
-sunflower seed oil	258
-cold pressed sunflower oil	258
-deodorised sunflower oil	258
-high oleic sunflower oil	259
-rapeseed oil	260
-canola oil	260
-canola	260
-colza oil	260
-cold pressed rapeseed oil	260
-soya oil	261
-soybean oil	261
-soy oil	261
-soya bean oil	261
-sesame oil	262
-toasted sesame oil	262
-pumpkin seed oil	263
-cold pressed pumpkin seed oil	263
-walnut oil	264
-linseed oil	265
-flaxseed oil	265
-maize oil	266
-corn oil	266
-coconut oil	267
-coconut fat	267
-virgin coconut oil	267
-palm fat	268
-palm oil	268
-hardened palm fat	268
-lard	269
-rendered pork fat	269
-pork lard	269
-strutto	269
-leaf lard	269
-beef dripping	270
-dripping	270
-tallow	270
-beef suet	271
-fresh suet	271
-raw suet	271
-block suet	271
-shredded suet	272
-packet suet	272
-suet pellet	272
-goose fat	273
-duck fat	273
-chicken fat	273
-schmaltz	273
-shortening	274
-vegetable shortening	274
-vegetable fat	274
-white vegetable fat	274
-emulsified shortening	274
-hydrogenated shortening	274
-all purpose shortening	274
-high ratio shortening	274
-margarine	275
-baking margarine	275
-block margarine	275
-stick margarine	275
-pastry margarine	275
-cake margarine	275
-sugar	276
-white sugar	276
-granulated sugar	276
-caster sugar	276
-castor sugar	276
-superfine sugar	276
-fine sugar	276
-table sugar	276
-cane sugar	276
-beet sugar	276
-crystal sugar	276
-baker sugar	276
-fine granulated sugar	276
-extra fine sugar	276
-zucker	276
-sucre	276
-zucchero	276
-azucar	276
-brown sugar	277
-light brown sugar	277
-dark brown sugar	277
-soft brown sugar	277
-light soft brown sugar	277
-dark soft brown sugar	277
-muscovado	277
-muscovado sugar	277
-demerara sugar	277
-raw cane sugar	277
-raw sugar	277
-turbinado sugar	277
-turbinado	277
-icing sugar	278
-powdered sugar	278
-confectioner sugar	278
-10x sugar	278
-pearl sugar	279
-nib sugar	279
-sugar nib	279
-hail sugar	279
-decorating sugar	279
-coarse sugar	279
-belgian pearl sugar	279
-preserving sugar	279
-vanilla sugar	280
-dextrose	281
-glucose powder	281
-corn sugar	281
-dextrose monohydrate	281
-honey	282
-clear honey	282
-runny honey	282
-blossom honey	282
-forest honey	282
-liquid honey	282
-malt syrup	283
-malt extract syrup	283
-barley malt syrup	283
-liquid malt	283
-liquid malt extract	283
-barley malt extract	283
-non diastatic malt syrup	283
-inactive malt syrup	283
-malt extract	283
-diastatic malt syrup	284
-active malt syrup	284
-diastatic malt extract	284
-beet syrup	285
-sugar beet syrup	285
-beet molasse	285
-molasse	286
-blackstrap molasse	286
-dark molasse	286
-light molasse	286
-cane molasse	286
-unsulphured molasse	286
-unsulfured molasse	286
-black treacle	287
-golden syrup	288
-light treacle	288
-refiner syrup	288
-maple syrup	289
-corn syrup	290
-light corn syrup	290
-glucose syrup	290
-liquid glucose	290
-invert syrup	291
-invert sugar	291
-invert sugar syrup	291
-trimoline	291
-agave syrup	292
-agave nectar	292
-agave	292
-rice syrup	293
-brown rice syrup	293
-date syrup	294
-date molasse	294
-silan	294
-apple syrup	295
-apple molasse	295
-pear syrup	295
-apple butter	296
-apple spread	296
-caramel colour	297
-caramel color	297
-burnt sugar	297
-caramel colouring	297
-caramel coloring	297
-diastatic malt	298
-diastatic malt flour	298
-active malt	298
-active malt flour	298
-enzyme active malt	298
-diastatic malt powder	298
-enzyme active malt flour	298
-barley malt flour	298
-active barley malt	298
-diastatic barley malt	298
-active malt powder	298
-rye malt	299
-active rye malt	299
-diastatic rye malt	299
-light rye malt	299
-pale rye malt	299
-non diastatic malt powder	300
-inactive malt powder	300
-non diastatic malt	300
-inactive malt	300
-dry malt extract	300
-dried malt extract	300
-nondiastatic malt powder	300
-inactive malt flour	300
-roasted malt	301
-roasted barley malt	301
-roast malt	301
-dark malt	301
-chocolate malt	301
-black malt	301
-roasted malt flour	301
-red rye malt	302
-red malt	302
-fermented rye malt	302
-fermented malt	302
-solod	302
-roasted rye malt	302
-dark rye malt	302
-crystal malt	303
-caramel malt	303
-toffee malt	303
-malted barley	304
-malted barley grain	304
-crushed malted barley	304
-fresh yeast	305
-compressed yeast	305
-cake yeast	305
-fresh compressed yeast	305
-baker compressed yeast	305
-block yeast	305
-wet yeast	305
-levadura fresca	305
-levure fraiche	305
-lievito fresco	305
-frischhefe	305
-backhefe	305
-active dry yeast	306
-active dried yeast	306
-ady	306
-traditional dried yeast	306
-dried active yeast	306
-instant yeast	307
-instant dry yeast	307
-instant dried yeast	307
-idy	307
-instant active dry yeast	307
-rapid rise yeast	307
-quick rise yeast	307
-bread machine yeast	307
-easy blend yeast	307
-easy blend dried yeast	307
-sweet dough yeast	308
-osmotolerant yeast	308
-osmotolerant instant yeast	308
-sweet dough instant yeast	308
-instant yeast for sweet dough	308
-osmotolerant instant dry yeast	308
-fresh sweet dough yeast	309
-osmotolerant fresh yeast	309
-fresh osmotolerant yeast	309
-compressed sweet dough yeast	309
-ripe rye starter	310
-rye starter	310
-rye sour starter	310
-rye sourdough starter	310
-rye culture	310
-medium rye starter	310
-rye mother	310
-ripe whole rye starter	311
-whole rye starter	311
-wholemeal rye starter	311
-whole rye culture	311
-stiff rye starter	312
-firm rye starter	312
-ripe wheat starter	313
-wheat starter	313
-white starter	313
-ripe white starter	313
-white wheat starter	313
-ripe levain starter	313
-levain culture	313
-wheat culture	313
-white culture	313
-ripe starter	313
-mature white starter	313
-wheat mother	313
-even starter	314
-starter of equal part	314
-ripe whole wheat starter	315
-whole wheat starter	315
-wholemeal starter	315
-wholewheat starter	315
-whole wheat culture	315
-wholemeal wheat starter	315
-ripe spelt starter	316
-spelt starter	316
-spelt culture	316
-ripe einkorn starter	317
-einkorn starter	317
-stiff starter	318
-stiff levain starter	318
-stiff wheat starter	318
-firm starter	318
-ripe stiff starter	318
-lievito madre	318
-pasta madre	318
-stiff levain culture	318
-liquid levain starter	319
-liquid levain culture	319
-liquid levain	319
-levain liquide	319
-ripe liquid levain starter	319
-ripe rice starter	320
-rice starter	320
-gluten free starter	320
-ripe buckwheat starter	321
-buckwheat starter	321
-ripe teff starter	322
-teff starter	322
-ersho	322
-injera starter	322
-dried sourdough	323
-dry sourdough	323
-sourdough powder	323
-rye sourdough powder	323
-salt	324
-fine salt	324
-sea salt	324
-table salt	324
-cooking salt	324
-fine sea salt	324
-iodised salt	324
-iodized salt	324
-salz	324
-sel	324
-sale	324
-sal	324
-kosher salt	325
-flaky salt	326
-salt flake	326
-flaked salt	326
-finishing salt	326
-coarse salt	327
-pretzel salt	327
-rock salt	327
-coarse sea salt	327
-nib salt	327
-baking powder	328
-double acting baking powder	328
-phosphate baking powder	328
-bicarbonate of soda	329
-baking soda	329
-bicarb	329
-sodium bicarbonate	329
-bread soda	329
-bicarb of soda	329
-cream of tartar	330
-potassium bitartrate	330
-tartar	330
-baker ammonia	331
-ammonium carbonate	331
-hartshorn	331
-ammonium bicarbonate	331
-salt of hartshorn	331
-potash	332
-potassium carbonate	332
-pearl ash	332
-lye	333
-sodium hydroxide	333
-caustic soda	333
-food grade lye	333
-lye bead	333
-food grade sodium hydroxide	333
-lye solution	334
-washing soda	335
-sodium carbonate	335
-baked soda	335
-soda crystal	335
-kansui powder	335
-ascorbic acid	336
-vitamin c	336
-vitamin c powder	336
-e300	336
-citric acid	337
-e330	337
-lactic acid	338
-e270	338
-calcium propionate	339
-e282	339
-bread preservative	339
-preservative	339
-propionate	339
-yeast food	340
-mineral yeast food	340
-dough conditioner salt	340
-bread improver	341
-improver	341
-dough improver	341
-dough conditioner	341
-emulsifier	341
-datem	341
-dough strengthener	341
-soya lecithin	342
-soy lecithin	342
-sunflower lecithin	343
-rapeseed lecithin	344
-canola lecithin	344
-egg lecithin	345
-egg yolk lecithin	345
-gelatine	346
-gelatin	346
-leaf gelatine	346
-sheet gelatin	346
-pectin	347
-inulin	348
-chicory fibre	348
-chicory fiber	348
-caraway	349
-caraway seed	349
-ground caraway	349
-whole caraway	349
-fennel seed	350
-fennel	350
-ground fennel	350
-ground fennel seed	350
-coriander seed	351
-coriander	351
-ground coriander	351
-cracked coriander	351
-crushed coriander	351
-coriander seed ground	351
-cumin seed	352
-cumin	352
-ground cumin	352
-anise seed	353
-aniseed	353
-anise	353
-ground aniseed	353
-ground anise	353
-cardamom	354
-ground cardamom	354
-cardamom seed	354
-green cardamom	354
-black cardamom	354
-cracked cardamom	354
-cinnamon	355
-ground cinnamon	355
-cassia	355
-black pepper	356
-pepper	356
-ground black pepper	356
-cracked pepper	356
-ground pepper	356
-mustard seed	357
-mustard powder	357
-ground mustard	357
-dry mustard	357
-mustard flour	357
-yellow mustard seed	357
-black mustard seed	357
-mustard	358
-prepared mustard	358
-yellow mustard	358
-rosemary	359
-dried rosemary	359
-fresh rosemary	359
-chopped rosemary	359
-rosemary leave	359
-thyme	360
-dried thyme	360
-fresh thyme	360
-oregano	361
-dried oregano	361
-marjoram	361
-sage	362
-fresh sage	362
-dried sage	362
-sage leave	362
-dill	363
-fresh dill	363
-dill weed	363
-dill tip	363
-dried dill	363
-dill seed	363
-bread clover	364
-blue fenugreek	364
-trigonella	364
-fenugreek	365
-fenugreek seed	365
-ground fenugreek	365
-star anise	366
-ground star anise	366
-nutmeg	367
-ground nutmeg	367
-mace	367
-grated nutmeg	367
-clove	368
-ground clove	368
-allspice	369
-ground allspice	369
-pimento	369
-ginger	370
-ground ginger	370
-fresh ginger	370
-grated ginger	370
-mixed spice	371
-gingerbread spice	371
-pumpkin pie spice	371
-lebkuchen spice	371
-speculaa spice	371
-bread spice	372
-brotgewurz	372
-saffron	373
-saffron thread	373
-turmeric	374
-ground turmeric	374
-paprika	375
-sweet paprika	375
-smoked paprika	375
-chilli	376
-chili	376
-chilli flake	376
-chili flake	376
-red pepper flake	376
-chile flake	376
-cayenne	376
-jalapeno	376
-zaatar	377
-zatar	377
-curry powder	378
-celery seed	379
-celery salt	380
-vanilla	381
-vanilla pod	381
-vanilla bean	381
-vanilla paste	381
-vanilla extract	381
-vanilla essence	381
-vanilla seed	381
-orange blossom water	382
-orange flower water	382
-rose water	382
-rosewater	382
-mahleb	383
-mahlab	383
-mahlepi	383
-mastic	384
-mastiha	384
-basil	385
-dried basil	385
-fresh basil	385
-basil leave	385
-parsley	386
-fresh parsley	386
-dried parsley	386
-chopped parsley	386
-almond extract	387
-almond essence	387
-bitter almond extract	387
-instant coffee	388
-coffee powder	388
-espresso powder	388
-instant coffee powder	388
-instant espresso	388
-food colouring	389
-food coloring	389
-food dye	389
-cocoa	390
-cocoa powder	390
-unsweetened cocoa	390
-natural cocoa	390
-baking cocoa	390
-alkalised cocoa	391
-dutch process cocoa	391
-dutched cocoa	391
-alkalized cocoa	391
-dutch cocoa	391
-black cocoa	391
-dark chocolate	392
-bittersweet chocolate	392
-chocolate chip	392
-dark chocolate chip	392
-chocolate drop	392
-chocolate baton	392
-chocolate stick	392
-semisweet chocolate	392
-couverture	392
-chocolate	392
-very dark chocolate	393
-extra dark chocolate	393
-plain chocolate	394
-plain dark chocolate	394
-unsweetened chocolate	395
-baking chocolate	395
-cocoa mass	395
-milk chocolate	396
-milk chocolate chip	396
-white chocolate	397
-white chocolate chip	397
-cocoa nib	398
-cacao nib	398
-old bread	399
-stale bread	399
-old bread soaked	399
-altus	399
-yesterday bread	399
-dry bread	399
-bread leftover	399
-returned bread	399
-old rye bread	400
-rye altus	400
-stale rye bread	400
-old rye	400
-breadcrumb	401
-bread crumb	401
-dried breadcrumb	401
-dry breadcrumb	401
-panko	401
-toasted breadcrumb	401
-rusk	401
-rusk crumb	401
-tahini	402
-sesame paste	402
-tahini paste	402
-peanut butter	403
-miso	404
-miso paste	404
-soy sauce	405
-soya sauce	405
-tamari	405
-bacon	406
-diced bacon	406
-lardon	406
-speck	406
-smoked bacon	406
-worcestershire sauce	407
-worcester sauce	407
-tinned sardine	408
-canned sardine	408
-sardine in oil	408
-tinned tuna	409
-canned tuna	409
-mayonnaise	410
-tofu	411
-bean curd	411
-piccalilli	412
-stock cube	413
-bouillon	413
-pickled onion	414
-anchovy	415
-anchovy fillet	415
-ham	416
-cooked ham	416
-diced ham	416
-prosciutto	416
-sausage	417
-salami	417
-chorizo	417
-pesto	418
-squid ink	419
-cuttlefish ink	419
-activated charcoal	420
-vegetable charcoal	420
-vegetable carbon	420
-nutritional yeast	421
-yeast flake	421
-inactive yeast	421
-deactivated yeast	421
-wood ash	422
-custard	423
-pastry cream	423
-creme patissiere	423
-custard cream	423
-malted milk powder	424
-malted milk	424
-cornflake	425
-corn flake	425
-muesli	426
-granola	426
-muesli mix	426
-caramel	427
-caramel sauce	427
-toffee sauce	427
-dulce de leche	427
-mincemeat	428
-fruit mincemeat	428
-mince pie filling	428
-sprinkle	429
-hundred and thousand	429
-nonpareil	429
-sugar strand	429
-strawberry	430
-fresh strawberry	430
-lemon	431
-whole lemon	431
-orange	432
-whole orange	432
-candied ginger	433
-crystallised ginger	433
-crystallized ginger	433
-stem ginger	433
-kimchi	434
-tea	435
-brewed tea	435
-cold tea	435
-black tea	435
-mascarpone	436
-mascarpone cheese	436
-emmental	437
-emmenthal	437
-swiss cheese	437
-grated emmental	437
-goat cheese	438
-chevre	438
-halloumi	439
-halloumi cheese	439
-chocolate spread	440
-hazelnut spread	440
-chocolate hazelnut spread	440
-cornflour	441
-corn flour	442
-corn meal flour	443
-flour	444
-wheat flour	445
-brown flour	446
-rye flour	447
-rye	448
-barley	449
-oat	450
-oatmeal	451
-maize	452
-corn	453
-bran	454
-wheat	455
-wheatmeal	456
-gluten free flour	457
-starch	458
-soya	459
-yeast	460
-hefe	461
-levure	462
-lievito di birra	463
-levadura	464
-curd	465
-manteca	466
-dried yeast	467
-dry yeast	468
-fast action yeast	469
-fast acting yeast	470
-fast action dried yeast	471
-brewer yeast	472
-malt	473
-malt powder	474
-malt flour	475
-barley malt	476
-dried malt	477
-treacle	478
-syrup	479
-cream	480
-condensed milk	481
-powdered milk	482
-cheese	483
-soft cheese	484
-stick of butter	485
-soda	486
-bicarbonate	487
-tin release agent	488
-oil	489
-vegetable oil	490
-fat	491
-starter	492
-sourdough	493
-sourdough starter	494
-sauerteig	495
-anstellgut	496
-malto	497
-sourdough culture	498
-culture	499
-mother	500
-lecithin	501
-vinegar	502
-seed	503
-mixed seed	504
-seed mix	505
-nut	506
-mixed nut	507
-dried fruit	508
-crumb	509
-bread	510
-psyllium seed	511
-coconut	512
-glucose	513
-egg substitute	514
-discard	515
-sourdough discard	516
-chopped nut	517
-suet	518
-tomato puree	519
-cranberry	520
-fig	521
-pumpkin	522
-liquid starter	523
-baker yeast	524
-cider	525
+lettuce	172
+salad leave	172
+rocket	173
+arugula	173
+cucumber	174
+boiled potato	175
+cooked potato	175
+potato	175
+mashed potato	175
+cooked mashed potato	175
+riced potato	175
+baked potato	176
+roast potato	176
+raw potato	177
+grated potato	177
+grated raw potato	177
+sweet potato	178
+cooked sweet potato	178
+mashed sweet potato	178
+onion	179
+raw onion	179
+sliced onion	179
+chopped onion	179
+yellow onion	179
+fried onion	180
+roasted onion	180
+caramelised onion	180
+caramelized onion	180
+crisp onion	180
+dried onion	181
+onion flake	181
+dehydrated onion	181
+garlic	182
+raw garlic	182
+garlic clove	182
+peeled garlic	182
+roasted garlic	183
+roast garlic	183
+tomato	184
+cherry tomato	184
+fresh tomato	184
+chopped tomato	184
+sun dried tomato	185
+dried tomato	185
+sundried tomato	185
+passata	186
+sieved tomato	186
+tomato passata	186
+tomato paste	187
+tomato concentrate	187
+double concentrate tomato	187
+carrot	188
+grated carrot	188
+raw carrot	188
+beetroot	189
+beet	189
+cooked beetroot	189
+red beet	189
+grated beetroot	189
+pumpkin puree	190
+squash puree	190
+canned pumpkin	190
+leek	191
+sliced leek	191
+celeriac	192
+celery root	192
+celeriac root	192
+celery	193
+celery stick	193
+celery stalk	193
+spinach	194
+spinach leave	194
+nettle	195
+nettle leave	195
+mushroom	196
+sliced mushroom	196
+sweet pepper	197
+bell pepper	197
+red pepper	197
+capsicum	197
+courgette	198
+zucchini	198
+grated courgette	198
+sauerkraut	199
+drained sauerkraut	199
+olive	200
+pitted olive	200
+black olive	200
+green olive	200
+ripe olive	200
+stoned olive	200
+kalamata olive	200
+caper	201
+pickled caper	201
+chive	202
+chopped chive	202
+spring onion	202
+scallion	202
+green onion	202
+water	203
+tap water	203
+warm water	203
+cold water	203
+boiling water	203
+hot water	203
+ice	203
+iced water	203
+ice water	203
+crushed ice	203
+lukewarm water	203
+h2o	203
+wasser	203
+eau	203
+acqua	203
+agua	203
+beer	204
+ale	204
+lager	204
+dark beer	204
+stout	204
+wheat beer	205
+weissbier	205
+hefeweizen	205
+witbier	205
+cloudy wheat beer	205
+hard cider	206
+dry cider	206
+still cider	206
+fermented cider	206
+kvass	207
+bread kvass	207
+wine	208
+red wine	208
+white wine	208
+rum	209
+dark rum	209
+brandy	209
+kirsch	209
+whiskey	209
+whisky	209
+coffee	210
+brewed coffee	210
+espresso	210
+distilled vinegar	211
+spirit vinegar	211
+white vinegar	211
+white distilled vinegar	211
+cider vinegar	212
+apple cider vinegar	212
+malt vinegar	213
+potato water	214
+potato cooking water	214
+coconut milk	215
+canned coconut milk	215
+oat drink	216
+oat milk	216
+soya drink	217
+soy milk	217
+soya milk	217
+soy drink	217
+almond drink	218
+almond milk	218
+milk	219
+whole milk	219
+full fat milk	219
+full cream milk	219
+fresh milk	219
+warm milk	219
+cold milk	219
+scalded milk	219
+lukewarm milk	219
+milch	219
+lait	219
+latte	219
+leche	219
+semi skimmed milk	220
+reduced fat milk	220
+half fat milk	220
+low fat milk	220
+skimmed milk	221
+skim milk	221
+nonfat milk	221
+fat free milk	221
+non fat milk	221
+evaporated milk	222
+unsweetened condensed milk	222
+sweetened condensed milk	223
+milk powder	224
+skimmed milk powder	224
+skim milk powder	224
+nonfat dry milk	224
+nonfat dry milk powder	224
+non fat dry milk	224
+nfdm	224
+dry milk	224
+dried milk	224
+milk solid	224
+nonfat milk powder	224
+dried skimmed milk	224
+high heat nonfat dry milk	224
+instant milk powder	225
+instant nonfat dry milk	225
+instant dry milk	225
+instant skimmed milk powder	225
+whole milk powder	226
+dried whole milk	226
+full fat milk powder	226
+dry whole milk	226
+full cream milk powder	226
+buttermilk	227
+cultured buttermilk	227
+low fat buttermilk	227
+buttermilk powder	228
+dried buttermilk	228
+dry buttermilk	228
+whey	229
+sweet whey	229
+fresh whey	229
+whey powder	230
+dried whey	230
+dry whey	230
+yoghurt	231
+yogurt	231
+natural yoghurt	231
+plain yogurt	231
+plain yoghurt	231
+whole milk yoghurt	231
+whole milk yogurt	231
+yoghourt	231
+strained yoghurt	232
+greek yoghurt	232
+greek yogurt	232
+strained yogurt	232
+kefir	233
+quark	234
+low fat quark	234
+curd cheese	234
+fromage frais	234
+fromage blanc	234
+cottage cheese	235
+ricotta	236
+ricotta cheese	236
+cream cheese	237
+full fat soft cheese	237
+heavy cream	238
+whipping cream	238
+heavy whipping cream	238
+double cream	239
+single cream	240
+light cream	240
+coffee cream	240
+table cream	240
+pouring cream	240
+half and half	241
+soured cream	242
+sour cream	242
+smetana	242
+smetena	242
+creme fraiche	243
+butter	244
+unsalted butter	244
+sweet cream butter	244
+sweet butter	244
+lactic butter	244
+cultured butter	244
+dairy butter	244
+soft butter	244
+melted butter	244
+cold butter	244
+softened butter	244
+diced butter	244
+beurre	244
+burro	244
+mantequilla	244
+salted butter	245
+lightly salted butter	245
+dry butter	246
+lamination butter	246
+tourage butter	246
+butter sheet	246
+roll in butter	246
+clarified butter	247
+ghee	247
+butter oil	247
+anhydrous butter	247
+butterfat	247
+browned butter	247
+cheddar	248
+cheddar cheese	248
+grated cheddar	248
+hard cheese	248
+grated cheese	248
+parmesan	249
+parmesan cheese	249
+grana	249
+hard grating cheese	249
+grated parmesan	250
+grated parmesan cheese	250
+gruyere	251
+gruyere cheese	251
+mozzarella	252
+mozzarella cheese	252
+low moisture mozzarella	252
+pizza mozzarella	252
+feta	253
+feta cheese	253
+blue cheese	254
+egg	255
+whole egg	255
+large egg	255
+beaten egg	255
+liquid egg	255
+liquid whole egg	255
+shell egg	255
+fresh egg	255
+hen egg	255
+room temperature egg	255
+uova	255
+huevo	255
+eier	255
+œuf	255
+egg yolk	256
+yolk	256
+liquid egg yolk	256
+liquid yolk	256
+sugared yolk	256
+egg white	257
+white	257
+albumen	257
+liquid egg white	257
+dried egg	258
+egg powder	258
+whole egg powder	258
+dried whole egg	258
+dry egg	258
+powdered egg	258
+powdered whole egg	258
+dried egg white	259
+egg white powder	259
+dried albumen	259
+meringue powder	259
+olive oil	260
+extra virgin olive oil	260
+evoo	260
+virgin olive oil	260
+light olive oil	260
+evo oil	260
+olio evo	260
+olio doliva	260
+aceite de oliva	260
+sunflower oil	261
+sunflower seed oil	261
+cold pressed sunflower oil	261
+deodorised sunflower oil	261
+high oleic sunflower oil	262
+rapeseed oil	263
+canola oil	263
+canola	263
+colza oil	263
+cold pressed rapeseed oil	263
+soya oil	264
+soybean oil	264
+soy oil	264
+soya bean oil	264
+sesame oil	265
+toasted sesame oil	265
+pumpkin seed oil	266
+cold pressed pumpkin seed oil	266
+walnut oil	267
+linseed oil	268
+flaxseed oil	268
+maize oil	269
+corn oil	269
+coconut oil	270
+coconut fat	270
+virgin coconut oil	270
+palm fat	271
+palm oil	271
+hardened palm fat	271
+lard	272
+rendered pork fat	272
+pork lard	272
+strutto	272
+leaf lard	272
+beef dripping	273
+dripping	273
+tallow	273
+beef suet	274
+fresh suet	274
+raw suet	274
+block suet	274
+shredded suet	275
+packet suet	275
+suet pellet	275
+goose fat	276
+duck fat	276
+chicken fat	276
+schmaltz	276
+shortening	277
+vegetable shortening	277
+vegetable fat	277
+white vegetable fat	277
+emulsified shortening	277
+hydrogenated shortening	277
+all purpose shortening	277
+high ratio shortening	277
+margarine	278
+baking margarine	278
+block margarine	278
+stick margarine	278
+pastry margarine	278
+cake margarine	278
+sugar	279
+white sugar	279
+granulated sugar	279
+caster sugar	279
+castor sugar	279
+superfine sugar	279
+fine sugar	279
+table sugar	279
+cane sugar	279
+beet sugar	279
+crystal sugar	279
+baker sugar	279
+fine granulated sugar	279
+extra fine sugar	279
+zucker	279
+sucre	279
+zucchero	279
+azucar	279
+brown sugar	280
+light brown sugar	280
+dark brown sugar	280
+soft brown sugar	280
+light soft brown sugar	280
+dark soft brown sugar	280
+muscovado	280
+muscovado sugar	280
+demerara sugar	280
+raw cane sugar	280
+raw sugar	280
+turbinado sugar	280
+turbinado	280
+icing sugar	281
+powdered sugar	281
+confectioner sugar	281
+10x sugar	281
+pearl sugar	282
+nib sugar	282
+sugar nib	282
+hail sugar	282
+decorating sugar	282
+coarse sugar	282
+belgian pearl sugar	282
+preserving sugar	282
+vanilla sugar	283
+dextrose	284
+glucose powder	284
+corn sugar	284
+dextrose monohydrate	284
+honey	285
+clear honey	285
+runny honey	285
+blossom honey	285
+forest honey	285
+liquid honey	285
+malt syrup	286
+malt extract syrup	286
+barley malt syrup	286
+liquid malt	286
+liquid malt extract	286
+barley malt extract	286
+non diastatic malt syrup	286
+inactive malt syrup	286
+malt extract	286
+diastatic malt syrup	287
+active malt syrup	287
+diastatic malt extract	287
+beet syrup	288
+sugar beet syrup	288
+beet molasse	288
+molasse	289
+blackstrap molasse	289
+dark molasse	289
+light molasse	289
+cane molasse	289
+unsulphured molasse	289
+unsulfured molasse	289
+black treacle	290
+golden syrup	291
+light treacle	291
+refiner syrup	291
+maple syrup	292
+corn syrup	293
+light corn syrup	293
+glucose syrup	293
+liquid glucose	293
+invert syrup	294
+invert sugar	294
+invert sugar syrup	294
+trimoline	294
+agave syrup	295
+agave nectar	295
+agave	295
+rice syrup	296
+brown rice syrup	296
+date syrup	297
+date molasse	297
+silan	297
+apple syrup	298
+apple molasse	298
+pear syrup	298
+apple butter	299
+apple spread	299
+caramel colour	300
+caramel color	300
+burnt sugar	300
+caramel colouring	300
+caramel coloring	300
+diastatic malt	301
+diastatic malt flour	301
+active malt	301
+active malt flour	301
+enzyme active malt	301
+diastatic malt powder	301
+enzyme active malt flour	301
+barley malt flour	301
+active barley malt	301
+diastatic barley malt	301
+active malt powder	301
+rye malt	302
+active rye malt	302
+diastatic rye malt	302
+light rye malt	302
+pale rye malt	302
+non diastatic malt powder	303
+inactive malt powder	303
+non diastatic malt	303
+inactive malt	303
+dry malt extract	303
+dried malt extract	303
+nondiastatic malt powder	303
+inactive malt flour	303
+roasted malt	304
+roasted barley malt	304
+roast malt	304
+dark malt	304
+chocolate malt	304
+black malt	304
+roasted malt flour	304
+red rye malt	305
+red malt	305
+fermented rye malt	305
+fermented malt	305
+solod	305
+roasted rye malt	305
+dark rye malt	305
+crystal malt	306
+caramel malt	306
+toffee malt	306
+malted barley	307
+malted barley grain	307
+crushed malted barley	307
+fresh yeast	308
+compressed yeast	308
+cake yeast	308
+fresh compressed yeast	308
+baker compressed yeast	308
+block yeast	308
+wet yeast	308
+levadura fresca	308
+levure fraiche	308
+lievito fresco	308
+frischhefe	308
+backhefe	308
+active dry yeast	309
+active dried yeast	309
+ady	309
+traditional dried yeast	309
+dried active yeast	309
+instant yeast	310
+instant dry yeast	310
+instant dried yeast	310
+idy	310
+instant active dry yeast	310
+rapid rise yeast	310
+quick rise yeast	310
+bread machine yeast	310
+easy blend yeast	310
+easy blend dried yeast	310
+sweet dough yeast	311
+osmotolerant yeast	311
+osmotolerant instant yeast	311
+sweet dough instant yeast	311
+instant yeast for sweet dough	311
+osmotolerant instant dry yeast	311
+fresh sweet dough yeast	312
+osmotolerant fresh yeast	312
+fresh osmotolerant yeast	312
+compressed sweet dough yeast	312
+ripe rye starter	313
+rye starter	313
+rye sour starter	313
+rye sourdough starter	313
+rye culture	313
+medium rye starter	313
+rye mother	313
+ripe whole rye starter	314
+whole rye starter	314
+wholemeal rye starter	314
+whole rye culture	314
+stiff rye starter	315
+firm rye starter	315
+ripe wheat starter	316
+wheat starter	316
+white starter	316
+ripe white starter	316
+white wheat starter	316
+ripe levain starter	316
+levain culture	316
+wheat culture	316
+white culture	316
+ripe starter	316
+mature white starter	316
+wheat mother	316
+even starter	317
+starter of equal part	317
+ripe whole wheat starter	318
+whole wheat starter	318
+wholemeal starter	318
+wholewheat starter	318
+whole wheat culture	318
+wholemeal wheat starter	318
+ripe spelt starter	319
+spelt starter	319
+spelt culture	319
+ripe einkorn starter	320
+einkorn starter	320
+stiff starter	321
+stiff levain starter	321
+stiff wheat starter	321
+firm starter	321
+ripe stiff starter	321
+lievito madre	321
+pasta madre	321
+stiff levain culture	321
+liquid levain starter	322
+liquid levain culture	322
+liquid levain	322
+levain liquide	322
+ripe liquid levain starter	322
+ripe rice starter	323
+rice starter	323
+gluten free starter	323
+ripe buckwheat starter	324
+buckwheat starter	324
+ripe teff starter	325
+teff starter	325
+ersho	325
+injera starter	325
+dried sourdough	326
+dry sourdough	326
+sourdough powder	326
+rye sourdough powder	326
+salt	327
+fine salt	327
+sea salt	327
+table salt	327
+cooking salt	327
+fine sea salt	327
+iodised salt	327
+iodized salt	327
+salz	327
+sel	327
+sale	327
+sal	327
+kosher salt	328
+flaky salt	329
+salt flake	329
+flaked salt	329
+finishing salt	329
+coarse salt	330
+pretzel salt	330
+rock salt	330
+coarse sea salt	330
+nib salt	330
+baking powder	331
+double acting baking powder	331
+phosphate baking powder	331
+bicarbonate of soda	332
+baking soda	332
+bicarb	332
+sodium bicarbonate	332
+bread soda	332
+bicarb of soda	332
+cream of tartar	333
+potassium bitartrate	333
+tartar	333
+baker ammonia	334
+ammonium carbonate	334
+hartshorn	334
+ammonium bicarbonate	334
+salt of hartshorn	334
+potash	335
+potassium carbonate	335
+pearl ash	335
+lye	336
+sodium hydroxide	336
+caustic soda	336
+food grade lye	336
+lye bead	336
+food grade sodium hydroxide	336
+lye solution	337
+washing soda	338
+sodium carbonate	338
+baked soda	338
+soda crystal	338
+kansui powder	338
+ascorbic acid	339
+vitamin c	339
+vitamin c powder	339
+e300	339
+citric acid	340
+e330	340
+lactic acid	341
+e270	341
+calcium propionate	342
+e282	342
+bread preservative	342
+preservative	342
+propionate	342
+yeast food	343
+mineral yeast food	343
+dough conditioner salt	343
+bread improver	344
+improver	344
+dough improver	344
+dough conditioner	344
+emulsifier	344
+datem	344
+dough strengthener	344
+soya lecithin	345
+soy lecithin	345
+sunflower lecithin	346
+rapeseed lecithin	347
+canola lecithin	347
+egg lecithin	348
+egg yolk lecithin	348
+gelatine	349
+gelatin	349
+leaf gelatine	349
+sheet gelatin	349
+pectin	350
+inulin	351
+chicory fibre	351
+chicory fiber	351
+caraway	352
+caraway seed	352
+ground caraway	352
+whole caraway	352
+fennel seed	353
+fennel	353
+ground fennel	353
+ground fennel seed	353
+coriander seed	354
+coriander	354
+ground coriander	354
+cracked coriander	354
+crushed coriander	354
+coriander seed ground	354
+cumin seed	355
+cumin	355
+ground cumin	355
+anise seed	356
+aniseed	356
+anise	356
+ground aniseed	356
+ground anise	356
+cardamom	357
+ground cardamom	357
+cardamom seed	357
+green cardamom	357
+black cardamom	357
+cracked cardamom	357
+cinnamon	358
+ground cinnamon	358
+cassia	358
+black pepper	359
+pepper	359
+ground black pepper	359
+cracked pepper	359
+ground pepper	359
+mustard seed	360
+mustard powder	360
+ground mustard	360
+dry mustard	360
+mustard flour	360
+yellow mustard seed	360
+black mustard seed	360
+mustard	361
+prepared mustard	361
+yellow mustard	361
+rosemary	362
+dried rosemary	362
+fresh rosemary	362
+chopped rosemary	362
+rosemary leave	362
+thyme	363
+dried thyme	363
+fresh thyme	363
+oregano	364
+dried oregano	364
+marjoram	364
+sage	365
+fresh sage	365
+dried sage	365
+sage leave	365
+dill	366
+fresh dill	366
+dill weed	366
+dill tip	366
+dried dill	366
+dill seed	366
+bread clover	367
+blue fenugreek	367
+trigonella	367
+fenugreek	368
+fenugreek seed	368
+ground fenugreek	368
+star anise	369
+ground star anise	369
+nutmeg	370
+ground nutmeg	370
+mace	370
+grated nutmeg	370
+clove	371
+ground clove	371
+allspice	372
+ground allspice	372
+pimento	372
+ginger	373
+ground ginger	373
+fresh ginger	373
+grated ginger	373
+mixed spice	374
+gingerbread spice	374
+pumpkin pie spice	374
+lebkuchen spice	374
+speculaa spice	374
+bread spice	375
+brotgewurz	375
+saffron	376
+saffron thread	376
+turmeric	377
+ground turmeric	377
+paprika	378
+sweet paprika	378
+smoked paprika	378
+chilli	379
+chili	379
+chilli flake	379
+chili flake	379
+red pepper flake	379
+chile flake	379
+cayenne	379
+jalapeno	379
+zaatar	380
+zatar	380
+curry powder	381
+celery seed	382
+celery salt	383
+vanilla	384
+vanilla pod	384
+vanilla bean	384
+vanilla paste	384
+vanilla extract	384
+vanilla essence	384
+vanilla seed	384
+orange blossom water	385
+orange flower water	385
+rose water	385
+rosewater	385
+mahleb	386
+mahlab	386
+mahlepi	386
+mastic	387
+mastiha	387
+basil	388
+dried basil	388
+fresh basil	388
+basil leave	388
+parsley	389
+fresh parsley	389
+dried parsley	389
+chopped parsley	389
+almond extract	390
+almond essence	390
+bitter almond extract	390
+instant coffee	391
+coffee powder	391
+espresso powder	391
+instant coffee powder	391
+instant espresso	391
+food colouring	392
+food coloring	392
+food dye	392
+cocoa	393
+cocoa powder	393
+unsweetened cocoa	393
+natural cocoa	393
+baking cocoa	393
+alkalised cocoa	394
+dutch process cocoa	394
+dutched cocoa	394
+alkalized cocoa	394
+dutch cocoa	394
+black cocoa	394
+dark chocolate	395
+bittersweet chocolate	395
+chocolate chip	395
+dark chocolate chip	395
+chocolate drop	395
+chocolate baton	395
+chocolate stick	395
+semisweet chocolate	395
+couverture	395
+chocolate	395
+very dark chocolate	396
+extra dark chocolate	396
+plain chocolate	397
+plain dark chocolate	397
+unsweetened chocolate	398
+baking chocolate	398
+cocoa mass	398
+milk chocolate	399
+milk chocolate chip	399
+white chocolate	400
+white chocolate chip	400
+cocoa nib	401
+cacao nib	401
+old bread	402
+stale bread	402
+old bread soaked	402
+altus	402
+yesterday bread	402
+dry bread	402
+bread leftover	402
+returned bread	402
+old rye bread	403
+rye altus	403
+stale rye bread	403
+old rye	403
+breadcrumb	404
+bread crumb	404
+dried breadcrumb	404
+dry breadcrumb	404
+panko	404
+toasted breadcrumb	404
+rusk	404
+rusk crumb	404
+tahini	405
+sesame paste	405
+tahini paste	405
+peanut butter	406
+miso	407
+miso paste	407
+soy sauce	408
+soya sauce	408
+tamari	408
+bacon	409
+diced bacon	409
+lardon	409
+speck	409
+smoked bacon	409
+worcestershire sauce	410
+worcester sauce	410
+tinned sardine	411
+canned sardine	411
+sardine in oil	411
+tinned tuna	412
+canned tuna	412
+mayonnaise	413
+tofu	414
+bean curd	414
+piccalilli	415
+stock cube	416
+bouillon	416
+pickled onion	417
+anchovy	418
+anchovy fillet	418
+ham	419
+cooked ham	419
+diced ham	419
+prosciutto	419
+sausage	420
+salami	420
+chorizo	420
+pesto	421
+squid ink	422
+cuttlefish ink	422
+activated charcoal	423
+vegetable charcoal	423
+vegetable carbon	423
+nutritional yeast	424
+yeast flake	424
+inactive yeast	424
+deactivated yeast	424
+wood ash	425
+custard	426
+pastry cream	426
+creme patissiere	426
+custard cream	426
+malted milk powder	427
+malted milk	427
+cornflake	428
+corn flake	428
+muesli	429
+granola	429
+muesli mix	429
+caramel	430
+caramel sauce	430
+toffee sauce	430
+dulce de leche	430
+mincemeat	431
+fruit mincemeat	431
+mince pie filling	431
+sprinkle	432
+hundred and thousand	432
+nonpareil	432
+sugar strand	432
+strawberry	433
+fresh strawberry	433
+lemon	434
+whole lemon	434
+orange	435
+whole orange	435
+candied ginger	436
+crystallised ginger	436
+crystallized ginger	436
+stem ginger	436
+kimchi	437
+tea	438
+brewed tea	438
+cold tea	438
+black tea	438
+mascarpone	439
+mascarpone cheese	439
+emmental	440
+emmenthal	440
+swiss cheese	440
+grated emmental	440
+goat cheese	441
+chevre	441
+halloumi	442
+halloumi cheese	442
+chocolate spread	443
+hazelnut spread	443
+chocolate hazelnut spread	443
+cornflour	444
+corn flour	445
+corn meal flour	446
+flour	447
+wheat flour	448
+brown flour	449
+rye flour	450
+rye	451
+barley	452
+oat	453
+oatmeal	454
+maize	455
+corn	456
+bran	457
+wheat	458
+wheatmeal	459
+gluten free flour	460
+starch	461
+soya	462
+yeast	463
+hefe	464
+levure	465
+lievito di birra	466
+levadura	467
+curd	468
+manteca	469
+dried yeast	470
+dry yeast	471
+fast action yeast	472
+fast acting yeast	473
+fast action dried yeast	474
+brewer yeast	475
+malt	476
+malt powder	477
+malt flour	478
+barley malt	479
+dried malt	480
+treacle	481
+syrup	482
+cream	483
+condensed milk	484
+powdered milk	485
+cheese	486
+soft cheese	487
+stick of butter	488
+soda	489
+bicarbonate	490
+tin release agent	491
+oil	492
+vegetable oil	493
+fat	494
+starter	495
+sourdough	496
+sourdough starter	497
+sauerteig	498
+anstellgut	499
+malto	500
+sourdough culture	501
+culture	502
+mother	503
+lecithin	504
+vinegar	505
+seed	506
+mixed seed	507
+seed mix	508
+nut	509
+mixed nut	510
+dried fruit	511
+crumb	512
+bread	513
+psyllium seed	514
+coconut	515
+glucose	516
+egg substitute	517
+discard	518
+sourdough discard	519
+chopped nut	520
+suet	521
+tomato puree	522
+cranberry	523
+fig	524
+pumpkin	525
+liquid starter	526
+baker yeast	527
+cider	528
 """

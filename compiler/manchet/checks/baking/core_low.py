@@ -5,15 +5,12 @@ With raw meat or fish inside, what is measured is that: `cook-meat-through` says
 
 from collections.abc import Iterator
 
-from manchet.account.piece import sold_pieces
 from manchet.batch.work import Work
 from manchet.checks.looking import of_verbs
 from manchet.checks.saying import degrees
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
-from manchet.label.allergens import every_content
-from manchet.larder.foods import raw_meat_or_fish
 
 NAME = "core-low"
 ABOUT = ("core",)
@@ -34,6 +31,10 @@ def check(work: Work) -> Iterator[Diagnostic]:
 
 
 def _is_measured_in_meat(work: Work) -> bool:
+    from manchet.account.piece import sold_pieces  # asked of a low core alone
+    from manchet.label.allergens import every_content
+    from manchet.larder.foods import raw_meat_or_fish
+
     foods = [
         (one.ingredient, one.ingredient.name) for piece in sold_pieces(work) for one in every_content(piece.mixture)
     ]

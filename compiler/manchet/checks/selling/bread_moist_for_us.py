@@ -21,7 +21,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
     for piece, labels in labelled_pieces(work):
         label = next((one for one in labels if one.market == US), None)
         weighs = piece.finished
-        if label is None or not weighs or not is_called_bread(label.called):
+        if work.formula.dish or label is None or not weighs or not is_called_bread(label.called):
             continue
         place = label.way.place
         yield from _moist(work, piece, weighs, place)
