@@ -63,7 +63,7 @@ formula Loaf
 
 
 @pytest.mark.parametrize(
-    ("dough", "said"), [(440, "one in forty by up to 12 g"), (425, "over the 12 g"), (410, "over 24 g")]
+    ("dough", "said"), [(440, "one in forty may be, by up to 12 g"), (425, "over the 12 g"), (410, "over 24 g")]
 )
 def test_w9_the_400_g_loaf_is_told_how_short_it_is(dough: int, said: str) -> None:
     """396, 382.5 and 369 g when they are cooled."""

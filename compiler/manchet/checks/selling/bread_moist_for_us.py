@@ -27,7 +27,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         yield from _moist(work, piece, weighs, place)
         if "bread" in label.called.casefold().split() and bread_or_roll(weighs) == "roll":
             message = (
-                f"{label.called} weighs {grams(weighs)} when it is cooled: under {decimal(HALF_A_POUND, 1)} g (half a pound) it is a roll or a bun in"
+                f"{label.called} weighs {grams(weighs)} when cooled: under {decimal(HALF_A_POUND, 1)} g (half a pound) it is a roll or a bun in"
                 " the United States (21 CFR 136.3)"
             )
             yield report(NAME, place, message, "call it a roll or a bun there")
@@ -39,8 +39,8 @@ def _moist(work: Work, piece: SoldPiece, weighs: Fraction, place: Place) -> Iter
         return
     most = solids / LEAST_SOLIDS
     message = (
-        f"{work.formula.name} is {percent(1 - solids / weighs)} water when it is cooled, and what is called bread, roll or bun in the United States is"
+        f"{work.formula.name} is {percent(1 - solids / weighs)} water when cooled; in the United States what is called bread, roll or bun has"
         f" {percent(1 - LEAST_SOLIDS)} at most (21 CFR 136.110)"
     )
-    help = f"baked down to {decimal(most, 1)} g from {decimal(weighs, 1)} g it would be bread there; or it has another name"
+    help = f"bake it down from {decimal(weighs, 1)} g to {decimal(most, 1)} g, or give it another name there"
     yield report(NAME, place, message, help)

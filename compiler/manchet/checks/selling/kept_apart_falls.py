@@ -24,11 +24,11 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if one.of_kitchen:
                 place = line_that_brings(work, piece, one.brought_by) if one.brought_by else work.formula.place
                 message = (
-                    f"the kitchen says it is kept apart from {one.allergen}, which does not hold of {name}: {one.why}"
+                    f"the kitchen says `kept apart from {one.allergen}`, and that does not hold for {name}: {one.why}"
                 )
-                help = f"the card does not print it for {name}; say it at the head of those breads that it is true of"
+                help = f"the card leaves it out for {name}; say it at the head of the breads it is true of"
             else:
                 place = one.contact.place
-                message = f"`kept apart from {one.allergen}` does not hold of {name}: {one.why}"
-                help = "take the line out; it is printed nowhere while that is so"
+                message = f"`kept apart from {one.allergen}` does not hold for {name}: {one.why}"
+                help = "take the line out; as long as this is so it is printed nowhere"
             yield report(NAME, place, message, help)

@@ -23,5 +23,5 @@ def check(work: Work) -> Iterator[Diagnostic]:
         told = [f"write {list_of_words(here, 'and')}"] if here else []
         told += [f"{'in' if here else 'write in'} the kitchen {list_of_words(there, 'and')}"] if there else []
         missing = list_of_words(tuple(lack.what for lack in lacks), "and")
-        message = f"no label of {what} can be printed: it does not say {missing}"
+        message = f"no label can be printed for {what}: it does not say {missing}"
         yield report(NAME, next(iter(lacks.values())), message, "; ".join(told))

@@ -25,11 +25,9 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     now = f"`label approved {approval.date} by {approval.by} as {marks}`"
     if approval.labels:
-        message = (
-            f"the label of {name} is another than {approval.by} approved on {approval.date}: it prints NOT APPROVED"
-        )
-        help = f"have it read again, then write {now} with the day of that"
+        message = f"the label of {name} is no longer the one that {approval.by} approved on {approval.date}: it prints NOT APPROVED"
+        help = f"have it read again, then write {now} with that day's date"
     else:
         message = f"{approval.by} approved a label of {name}, and the line does not say which: it prints NOT APPROVED"
-        help = f"if it is the one that is printed now, write {now}"
+        help = f"if it is the label as it prints now, write {now}"
     yield report(NAME, approval.place, message, help)

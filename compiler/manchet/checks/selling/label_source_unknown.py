@@ -18,7 +18,7 @@ def check(work: Work) -> Iterator[Diagnostic]:
         for name in dict.fromkeys(one.name for label in labels for one in label.sourceless):
             if name not in told:
                 told.add(name)
-                message = f"{name}: nobody says what it comes from, so no label can be printed"
+                message = f"{name}: nothing says what it is made from, so no label can be printed"
                 help = (
                     f"write under `{name}` in the larder what its packet says: `from soya`, `from sunflower`, `from rapeseed`, `from egg`, `from palm`;"
                     ' of what is mixed `listed as "…"`, with all that is in it'

@@ -47,7 +47,7 @@ def _short_when_cooled(work: Work, way: SoldAs, net: Fraction, weighs: Fraction)
     short, single = shortfall(net, weighs), tolerable_error(net)
     over = 0 if short is None else short.errors
     allowed = (
-        f"on average none may be short, and about one in forty by up to {grams(single)}"
+        f"the average may not be short, and about one in forty may be, by up to {grams(single)}"
         if not over
         else f"that is over the {grams(single)} by which one in forty may be short"
         if over == 1
@@ -64,12 +64,12 @@ def _short_on_the_shelf(
     work: Work, way: SoldAs, net: Fraction, weighs: Fraction, later: Fraction, hours: Fraction
 ) -> Diagnostic:
     message = (
-        f"the label says {grams(net)}, and a piece of {work.formula.name} weighs {grams(weighs)} when it is cooled; unwrapped it weighs at"
-        f" best about {decimal(later, 0)} g after {decimal(hours, 0)} h, an estimate, and it has to weigh what it says while it is sold"
+        f"the label says {grams(net)}, and a piece of {work.formula.name} weighs {grams(weighs)} when cooled; unwrapped it weighs at"
+        f" best about {decimal(later, 0)} g after {decimal(hours, 0)} h (estimate), and it has to weigh what its label says for as long as it is sold"
     )
     help = (
-        f"declare {decimal(later, 0)} g or less, or divide heavier; a bread that is wrapped tight says so, as in `pack in bags`, and what it loses"
-        " there is not reckoned with"
+        f"declare {decimal(later, 0)} g or less, or divide heavier; if it is wrapped tight, say so, as in `pack in bags`: what it loses then"
+        " is not counted"
     )
     return report(NAME, way.place, message, help)
 
