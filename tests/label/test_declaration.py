@@ -181,7 +181,9 @@ def test_a_lecithin_of_which_nobody_says_what_it_comes_from_withholds_the_label(
     (bare,) = labels(entry.format("") + LABELLED.replace("    salt ", f"{line}    salt "))
     assert bare.is_withheld and [one.name for one in bare.sourceless] == ["lecithin powder"]
     told = [one for one in asked(line, entry.format("")) if "made from" in one]
-    assert told == ["label-source-unknown: lecithin powder: nothing says what it is made from, so no label can be printed"]
+    assert told == [
+        "label-source-unknown: lecithin powder: nothing says what it is made from, so no label can be printed"
+    ]
     for source, text, contains in (
         ("soya", "emulsifier (SOYA lecithins)", ("wheat", "soya")),
         ("sunflower", "emulsifier (sunflower lecithins)", ("wheat",)),
