@@ -231,3 +231,58 @@ def test_as_an_external_diff_of_git_log() -> None:
 def test_compare_is_told_what_git_hands_over() -> None:
     assert "--git takes a path and two files" in run("manchet", "compare", "--git", "loaf.bake", status=2)
     assert "none.bake" in run("manchet", "compare", "--git", "loaf.bake", "none.bake", "loaf.bake", status=2)
+
+
+def hook_before_the_message(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The hook as pre-commit runs it, and an editor that keeps what it was shown."""
+    file = Path(".git/hooks/prepare-commit-msg")
+    command = " ".join(hook("manchet-compare")[:-1])
+    file.write_text(f'#!/bin/sh\nPRE_COMMIT_COMMIT_MSG_SOURCE="$2" exec {command} "$1"\n', encoding="utf-8")
+    file.chmod(0o755)
+    editor = Path(".git/editor")
+    editor.write_text(
+        '#!/bin/sh\ncp "$1" .git/shown\nprintf "less salt\\n" | cat - .git/shown > "$1"\n', encoding="utf-8"
+    )
+    editor.chmod(0o755)
+    monkeypatch.setitem(WAYS, "GIT_EDITOR", str(editor.resolve()))
+
+
+def test_the_hook_says_in_the_message_what_is_about_to_be_committed(monkeypatch: pytest.MonkeyPatch) -> None:
+    hook_before_the_message(monkeypatch)
+    written(("salt 2%", "salt 1.8%"))
+    run("git", "add", ".")
+    written(("water 68%", "water 90%"))  # not staged: none of this commit
+    run("git", "commit", "-q")
+    shown = Path(".git/shown").read_text(encoding="utf-8").splitlines()
+    assert shown[:4] == ["", "# Plain loaf", "#   salt 2 → 1.8 %: 104 g → 93 g today", "#"]
+    assert shown[4].startswith("# Please enter the commit message")
+    assert run("git", "log", "-1", "--format=%B").strip() == "less salt"
+
+
+def test_the_hook_leaves_a_message_that_is_written_and_one_without_news(monkeypatch: pytest.MonkeyPatch) -> None:
+    hook_before_the_message(monkeypatch)
+    committed("less salt, as said", ("salt 2%", "salt 1.8%"))
+    assert run("git", "log", "-1", "--format=%B").strip() == "less salt, as said"
+    run("git", "commit", "-q", "--allow-empty")
+    assert "salt" not in Path(".git/shown").read_text(encoding="utf-8")
+    run("git", "config", "commit.cleanup", "verbatim")
+    written(("water 68%", "water 70%"))
+    run("git", "commit", "-qa")
+    assert "water" not in Path(".git/shown").read_text(encoding="utf-8")
+
+
+def test_the_hook_with_another_mark_and_before_the_first_commit(
+    tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    hook_before_the_message(monkeypatch)
+    run("git", "config", "core.commentChar", ";")
+    written(("salt 2%", "salt 1.8%"))
+    run("git", "commit", "-qa")
+    assert "\n;   salt 2 → 1.8 %" in Path(".git/shown").read_text(encoding="utf-8")
+    monkeypatch.chdir(tmp_path_factory.mktemp("first"))
+    run("git", "init", "-q")
+    Path("loaf.bake").write_text(LOOSE, encoding="utf-8")
+    Path("message").write_text("", encoding="utf-8")
+    run("git", "add", ".")
+    run("manchet", "compare", "--message", "message")
+    assert Path("message").read_text(encoding="utf-8") == ""

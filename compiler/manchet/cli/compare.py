@@ -25,6 +25,9 @@ if TYPE_CHECKING:
 DIFFTOOL, EXTERNAL_DIFF = 3, 7
 """How many words git calls it with."""
 
+SOURCE_OF_MESSAGE = "PRE_COMMIT_COMMIT_MSG_SOURCE"
+"""In which pre-commit says where the message comes from."""
+
 EXAMPLES = (
     "manchet compare HEAD~2",
     "manchet compare HEAD~2 'Tern loaf'",
@@ -43,12 +46,20 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--git", action="store_true", help="as git calls it: PATH BEFORE AFTER, or the seven words of an external diff"
     )
+    parser.add_argument(
+        "--message",
+        default="",
+        metavar="FILE",
+        help="put what is about to be committed as remarks into this commit message",
+    )
     parser.add_argument("--quiet", action="store_true", help="print nothing: the exit status tells")
 
 
 def run(options: argparse.Namespace) -> int:
     from manchet.workspace.comparing import compared_sides
 
+    if options.message:
+        return _into_message(options.message, options.what[0] if options.what else "")
     sides = _of_git(options.what) if options.git else compared_sides(options.what)
     wanted = [pair for pair in sides.pairs if len(sides.pairs) == 1 or not pair.is_same_mistake]
     found = [_one(pair, sides.called, options.all or options.format == "json") for pair in wanted]
@@ -57,6 +68,26 @@ def run(options: argparse.Namespace) -> int:
         sys.stdout.write(_written(options.format, sides, otherwise, len(found) - len(otherwise)))
     # git takes any other status of a diff for a failure.
     return ERRORS if otherwise and not options.git else FINE
+
+
+def _into_message(name: str, source: str) -> int:
+    """As git calls it before it shows a message; `source` is where that comes from, as git or the tool that runs hooks says."""
+    from manchet.workspace.commit_message import WRITTEN, mark_of_remarks, with_remarks
+    from manchet.workspace.comparing import compared_staged
+    from manchet.workspace.named_places import bytes_named
+    from manchet.workspace.writing import write
+
+    source = source or os.environ.get(SOURCE_OF_MESSAGE, "")
+    sides = None if source in WRITTEN else compared_staged()
+    found = (
+        [] if sides is None else [_one(pair, sides.called, False) for pair in sides.pairs if not pair.is_same_mistake]
+    )
+    lines = text([bread._replace(sides="") for bread, _ in found if bread is not None], 0).splitlines()
+    mark = mark_of_remarks(".") if lines else ""
+    if mark:
+        message = bytes_named(name).decode("utf-8", "surrogateescape")
+        write(name, with_remarks(message, lines, mark).encode("utf-8", "surrogateescape"))
+    return FINE
 
 
 def _of_git(words: list[str]) -> ComparedSides:

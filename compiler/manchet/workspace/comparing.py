@@ -11,10 +11,10 @@ from manchet.diagnostics.suggest import fold, nearest
 from manchet.records import NamedTuple
 from manchet.source.files import SUFFIX
 from manchet.syntax.block import FORMULAS, Block
-from manchet.workspace.compared_sides import AskedSide, asked_sides, root_of
+from manchet.workspace.compared_sides import LAST_COMMIT, AskedSide, asked_sides, root_of
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
-from manchet.workspace.revision import bakery_at
+from manchet.workspace.revision import STAGED, bakery_at, bakery_staged, commit_of
 from manchet.workspace.selection import Selection, selections
 from manchet.workspace.trouble import Unknown
 
@@ -94,6 +94,16 @@ def compared_file(path: str, before: bytes | None, after: bytes | None) -> Compa
     if not any(_asked_for(side) for side in sides):
         sides = [side._replace(asked=side.asked._replace(what=around.root)) for side in sides]
     return _beside(*sides)
+
+
+def compared_staged() -> ComparedSides | None:
+    """The last commit, and what is about to be committed; None where nothing is committed yet."""
+    (here,) = selections([])
+    if not commit_of(here.root, LAST_COMMIT):
+        return None
+    before = _opened(AskedSide(LAST_COMMIT, here.root), AskedSide("", ""), here)
+    staged = bakery_staged(here.root, here.prefix)
+    return _beside(before, _Side(AskedSide(STAGED, here.root), staged, here.prefix, here.root))
 
 
 def _with_file(around: Selection, place: str, data: bytes | None) -> OpenBakery:

@@ -12,6 +12,7 @@ from manchet.workspace.trouble import Unknown
 from manchet.workspace.versions import git, git_bytes, in_checkout
 
 LINK = "120000"
+STAGED = "what is staged"
 
 
 class Revision(NamedTuple):
@@ -33,18 +34,31 @@ def bakery_at(root: str, prefix: str, revision: str) -> Revision:
     name = commit_of(root, revision)
     if not name:
         raise Unknown(f"git knows no revision {revision}", "name a commit, a tag or a branch, as in HEAD~2")
+    return Revision(name, _bakery_of(root, prefix, name, revision))
+
+
+def bakery_staged(root: str, prefix: str) -> OpenBakery:
+    """The same as it would be committed now. Raises `Unknown` where git cannot say, as in a merge that is not joined."""
+    tree = git(root, "write-tree")
+    if tree is None:
+        raise Unknown("git cannot say what is to be committed", "`git status` says why")
+    return _bakery_of(root, prefix, tree.strip(), STAGED)
+
+
+def _bakery_of(root: str, prefix: str, tree: str, called: str) -> OpenBakery:
+    """The bakery in a commit or a tree of git."""
     listed = git_bytes(
-        root, b"", "ls-tree", "-r", "-z", "--format=%(objectmode) %(objectname) %(objectsize)%x09%(path)", name
+        root, b"", "ls-tree", "-r", "-z", "--format=%(objectmode) %(objectname) %(objectsize)%x09%(path)", tree
     )
     if listed is None:
-        raise Unknown(f"git cannot list {revision}", "`git ls-tree` says why")
+        raise Unknown(f"git cannot list {called}", "`git ls-tree` says why")
     files = [one for one in _bake_files(listed) if one.size <= LARGEST]
     asked = "".join(f"{one.blob}\n" for one in files).encode()
     contents = git_bytes(root, asked, "cat-file", "--batch") if files else b""
     if contents is None:
-        raise Unknown(f"git cannot read the files of {revision}", "`git fsck` says why")
+        raise Unknown(f"git cannot read the files of {called}", "`git fsck` says why")
     raws = [Raw(prefix + one.path, data) for one, data in zip(files, _contents(contents), strict=True)]
-    return Revision(name, OpenBakery(prefix=prefix, files=raws))
+    return OpenBakery(prefix=prefix, files=raws)
 
 
 def commit_of(root: str, revision: str) -> str:
