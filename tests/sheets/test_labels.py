@@ -108,7 +108,7 @@ def test_small_letters_are_as_high_as_the_law_has_them(text: str) -> None:
 
 
 def test_what_has_no_room_is_refused_and_not_set_smaller(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
-    (tmp_path / "quay.bake").write_text(on_sheets(), encoding="utf-8")
+    (tmp_path / "quay.bake").write_text(on_sheets().replace("6 down", "8 down"), encoding="utf-8")
     assert command(["build", str(tmp_path), "--only", "label", "--output", str(tmp_path / "out")]) == 1
     assert "label-too-small" in capsys.readouterr().err
     assert not list(tmp_path.glob("out/*.label.*"))
@@ -205,3 +205,9 @@ def test_what_is_sold_sliced_says_its_figures_of_a_slice_too() -> None:
     assert f"{round(energy * label.slice_grams / 100)} kJ" in text
     assert "slices" not in text_of(printed(LABELLED))
     assert labels(SLICED.replace("into 20", "into 19"))[0].mark != label.mark
+
+
+def test_a_whole_panel_has_room_on_eighteen_labels_to_a_sheet() -> None:
+    """In lines where a table has none: Regulation (EU) 1169/2011, article 34."""
+    said = text_of(printed(on_sheets()))
+    assert said.count("Nutrition, typical values per 100 g: energy ") == said.count("of which saturates ") > 1
