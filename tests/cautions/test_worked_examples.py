@@ -13,8 +13,8 @@ from works import bakery_of, works
 
 from manchet.cautions.kill import kills, seconds_at
 from manchet.cautions.registry import cautions_of
-from manchet.cautions.stable import keeps_without_cold
 from manchet.diagnostics.diagnostic import Severity
+from manchet.larder.acid_and_water import keeps_without_cold
 
 
 def levels(text: str) -> dict[str, str]:
@@ -168,3 +168,15 @@ def test_w19_the_warm_and_the_old_are_told_apart() -> None:
     assert any("20 C, and the limit is 4 C" in message for message in warm)
     assert any("kept 5 d; public advice is 4 d at 4 C" in message for message in old)
     assert good == ["botulism: garlic with no air round it"]
+
+
+def test_w15_what_its_acid_keeps_is_not_told_to_be_kept_cold() -> None:
+    chutney = (
+        "larder House\n  chutney vegetables\n    class vegetable\n    pH {}\n    no allergens\n\n"
+        "preparation chutney\n  chutney vegetables 1000 g\n  sugar 300 g\n  simmer 40 min, loses 20%\n  good for 60 d at 18 C\n"
+    )
+    sour, not_sour = (bakery_of(chutney.format(ph)) for ph in ("3.8", "5.2"))
+    assert {one.name for one in (*sour.diagnostics, *sour.cautions)}.isdisjoint(
+        {"kept-too-warm", "neither-cold-nor-hot"}
+    )
+    assert "kept-too-warm" in {one.name for one in not_sour.diagnostics}

@@ -8,9 +8,9 @@ from fractions import Fraction
 from manchet.batch.work import Work
 from manchet.cautions.legs import NOT_SAID, ROOM
 from manchet.cautions.limits import figure
-from manchet.cautions.stable import keeps_without_cold
 from manchet.cautions.vessel import Foodstuff, FoodVessel
 from manchet.formula.model import Formula, Range
+from manchet.larder.acid_and_water import keeps_without_cold
 from manchet.larder.book import DRY_BELOW
 from manchet.larder.foods import (
     cut_leaf,
