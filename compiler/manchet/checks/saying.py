@@ -42,8 +42,8 @@ def celsius(value: Fraction) -> str:
 
 
 def fahrenheit(value: Fraction) -> str:
-    """A Celsius figure said in Fahrenheit, to the degree: two of them are finer than a thermometer."""
-    return f"{decimal(in_fahrenheit(value), 0)} F"
+    """A Celsius figure said in Fahrenheit."""
+    return f"{_figure(in_fahrenheit(value))} F"
 
 
 def degrees(kitchen: Kitchen, value: Fraction) -> str:
@@ -54,6 +54,11 @@ def degrees(kitchen: Kitchen, value: Fraction) -> str:
 def time_kept(kitchen: Kitchen, one: KeptFor) -> str:
     """How long something is good for: `3 d at 4 C`, `2 h`."""
     return duration(one.seconds) + (f" at {degrees(kitchen, one.celsius.likely)}" if one.celsius is not None else "")
+
+
+def limit_degrees(kitchen: Kitchen, most: Fraction) -> str:
+    """A limit that nothing may be over, as the sheet prints it: to the whole degree, `4 C`, `39 F`."""
+    return f"{decimal(in_fahrenheit(most), 0)} F" if kitchen.degrees == "F" else celsius(most)
 
 
 def other_warmth(kitchen: Kitchen, name: str, value: Fraction, cooler: bool) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from manchet.batch.work import Work
 from manchet.checks.looking import WETS, fat_share, portions
-from manchet.checks.saying import degrees, duration, percent
+from manchet.checks.saying import duration, limit_degrees, percent
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
@@ -27,6 +27,6 @@ def check(work: Work) -> Iterator[Diagnostic]:
         return
     message = (
         f"{plant.name} under fat ({percent(fat)} of it) kept {duration(formula.good_for.seconds)}; "
-        f"public advice is {duration(most)} at {degrees(work.kitchen, cold)}"
+        f"public advice is {duration(most)} at {limit_degrees(work.kitchen, cold)}"
     )
     yield report(NAME, formula.place, message, "make less at a time, or freeze it; your own food law may ask for less")
