@@ -57,7 +57,11 @@ _UNIT_BEFORE = (" g", " g.", " gr", " gr.", " kg", " kg.", " ml", " l")
 _NO_PLACE = re.compile(r"\b(?:overnight$|(?:until|till) )", re.IGNORECASE)
 """What is in no place's name, and said of it all the same: `in fridge overnight`, `in tub until doubled`."""
 _SCALES = (" C", " F")
-_HEAT = re.compile(r"(?:at |@ ?)?-?[0-9]+ ?°?[CF]", re.IGNORECASE)
+_FIGURE = re.compile(
+    r"^(?:at |@ ?)?-?[0-9]+ ?°?[CF](?:,? [0-9]+ ?%)?$|(?:^| )[0-9.]+ ?(?:ml|l|qt)$|^(?:reads (?:to )?)?[0-9.]+ ?g$",
+    re.IGNORECASE,
+)
+"""What a thing of a kitchen does, where its name should stand: its heat, what it holds, to what it reads."""
 
 
 def is_odd(node: Any) -> bool:
@@ -97,7 +101,9 @@ def is_odd(node: Any) -> bool:
     if kind is MakesNode:
         return node.noun is not None and node.noun.text.lower().startswith("dozen")
     if kind is Setting:  # no fridge is called `3 C`
-        return bool(node.names) and node.names[0].text[-1] in "CFcf" and _HEAT.fullmatch(node.names[0].text) is not None
+        return (
+            bool(node.names) and node.names[0].text[-1] in "CFcf%lgt" and _FIGURE.search(node.names[0].text) is not None
+        )
     return kind is StageHead and node.name is not None and _is_odd_name(node.name.text)
 
 

@@ -46,6 +46,10 @@ HEAD: tuple[Rewriter, ...] = (
 SETTINGS: tuple[Rewriter, ...] = (
     rule(r"^(recovers) in ", r"\1 "),
     rule(r"^([0-9]+) (decks|hands)$", r"\2 \1"),
+    rule(r"^([0-9]+) (?:bakers|people|staff)$", r"hands \1"),
+    rule(r"^(air|flour|tap) (?:temp(?:erature|\.)? |is |at )+(?=<n>)", r"\1 "),
+    rule(r"^(price <n> ?[A-Z]{3}) ?(?:/|per|a) ?(kg|g|l|lb)$", r"\1 for 1 \2"),
+    rule(r"^(price <n> ?[A-Z]{3}) ?(?:/|per) ?(?=<n>)", r"\1 for "),
     rule(
         r"^(?:speed 1|1st(?: speed)?|first(?: speed)?|low(?: speed)?|slow speed)[ :=]+(?=<n> ?(?:rpm|turns?))", "slow "
     ),

@@ -35,7 +35,7 @@ def of_another_trade(t: LineTrouble) -> Fault | None:
         return None
     meant = lookalike(words)
     written = meant or (words[0] if words else "")
-    if meant is None and words and t.rule == "bare_name":
+    if meant is None and words and t.rule == "bare_name" and t.context != "kitchen":
         meant = _slip_of_a_twin(written, t.context)
     if meant is None or (t.rule == "step" and " " not in written):
         return None

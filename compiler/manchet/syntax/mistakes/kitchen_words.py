@@ -1,4 +1,4 @@
-"""Words of the trade for the things of a kitchen that have other names here."""
+"""Words of the trade for what has one name here: the things of a kitchen, the lines of a head or of an entry."""
 
 from __future__ import annotations
 
@@ -19,6 +19,11 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "ambient": "air",
         "tap water": "tap",
         "flour temperature": "flour",
+        "water from tap": "tap",
+        "water from the tap": "tap",
+        "spiral mixer": "mixer spiral",
+        "planetary mixer": "mixer planetary",
+        "stand mixer": "mixer stand",
         "retarder": "fridge",
         "retarder prover": "prover",
         "cooler": "fridge",
@@ -32,6 +37,13 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "brotform": "basket",
         "staff": "hands",
     },
+    "formula": {
+        "baking loss": "bake loss",
+        "oven loss": "bake loss",
+        "bake out at": "bake loss",
+        "bakes out at": "bake loss",
+    },
+    "entry": {"contains": "allergens"},
     "thing": {
         "opens": "door",
         "opening": "door",
@@ -42,15 +54,17 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "maximum temp": "hottest",
         "maximum temperature": "hottest",
         "capacity": "holds",
+        "heats up in": "heats in",
         "preheat": "heats in",
         "preheats": "heats in",
         "preheats in": "heats in",
         "preheat in": "heats in",
     },
 }
-"""What stands for them in a kitchen's lines and in those under its things, the rest of the line as it is."""
+"""What stands for them in a kitchen's lines and in those under its things, in the head of a formula and in an entry of the larder,
+the rest of the line as it is."""
 
-BY_WEIGHT = {"capacity": "takes"}
+BY_WEIGHT = {"capacity": "takes", "max": "takes", "maximum": "takes"}
 """What stands for them before a weight: a mixer takes dough, an oven holds loaves."""
 
 

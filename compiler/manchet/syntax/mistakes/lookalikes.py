@@ -241,6 +241,8 @@ TWINS: dict[str, str] = {
     "description": 'write `about "…"`',
     "notes": 'write `note "…"`',
     "comment": 'write `note "…"`, or begin the line with #',
+    **dict.fromkeys(("source", "author", "by"), 'write `note "…"`, or begin the line with #'),
+    "prep time": "leave it out: the timing card works it out from the steps",
     "type": "write `kind {REST|hearth loaf}`",
 }
 

@@ -244,7 +244,7 @@ _MONTHS = re.compile(rf"([0-9]+|an?|{any_of(NUMBERS)})(?: ?(?:-|to|or) ?([0-9]+)
 _HOW = r"(?: (?:frozen|chilled|cold|refrigerated|covered|airtight|in (?:the |a )?(?:fridge|freezer|refrigerator|cold)))"
 
 _KEPT = re.compile(
-    rf"(?P<keep>keeps?|stored?s?|good|lasts?|freezes?)(?P<how>{_HOW}?)(?: for)?(?: up to)? (?P<time>(?:[0-9]+(?:(?:-| to | or )[0-9]+)?|an?|{any_of(NUMBERS)})"
+    rf"(?P<keep>keeps?|stored?s?|good|lasts?|freezes?|use within|shelf[- ]life(?: of)?:?)(?P<how>{_HOW}?)(?: for)?(?: up to)? (?P<time>(?:[0-9]+(?:(?:-| to | or )[0-9]+)?|an?|{any_of(NUMBERS)})"
     r" ?(?:d|days?|weeks?|months?|h|hours?|hrs?))\b(?P<where>.*)$",
     re.IGNORECASE,
 )

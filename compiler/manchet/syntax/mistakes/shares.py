@@ -82,7 +82,7 @@ def pieces_made(t: LineTrouble) -> Fault | None:
 
 
 _PIECES = re.compile(
-    r"(?:makes?:? |yields?:? )?([0-9]+) ((?:[a-z]+ )?(?:loaves|rolls|buns|pieces|rounds|baguettes|boules|batards|sticks|pizzas|bases|bagels|croissants|cobs|baps))"
+    r"(?:makes?:? |yields?:? |for )?([0-9]+) ((?:[a-z]+ )?(?:loaves|rolls|buns|pieces|rounds|baguettes|boules|batards|sticks|pizzas|bases|bagels|croissants|cobs|baps))"
     r",? ?\(?(?:at|of|x|×|@|à)? ?([0-9.]+) ?(k?g|oz|lb)(?: each| apiece)?\)?",
     re.IGNORECASE,
 )
@@ -93,13 +93,13 @@ def dough_made(t: LineTrouble) -> Fault | None:
     found = _DOUGH.fullmatch(t.body) if len(t.body) <= LONGEST and t.context == "formula" else None
     if found is None:
         return None
-    typed = f"makes {found[1]} {found[2].lower()} dough"
+    typed = f"makes {found[1] or found[3]} {(found[2] or found[4]).lower()} dough"
     words = {"text": short(t.body), "form": f"write `{typed}`"}
     return Fault("unreadable-line", 0, len(t.body), words, choices(0, len(t.body), typed))
 
 
 _DOUGH = re.compile(
-    r"(?:total |final |the )?dough(?: weight| yield| in all| total)?[:=]? ?(?:of )?([0-9.]+) ?(k?g|oz|lb)",
+    r"(?:total |final |the )?dough(?: weight| yield| in all| total)?[:=]? ?(?:of )?([0-9.]+) ?(k?g|oz|lb)|([0-9.]+) ?(k?g|oz|lb) (?:of )?dough",
     re.IGNORECASE,
 )
 
