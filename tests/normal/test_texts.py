@@ -176,8 +176,13 @@ def test_what_is_indented_by_tabs_is_so_with_spaces_its_remarks_too() -> None:
 
 
 def test_lines_that_are_none_are_not_put_apart() -> None:
-    text = "<<<<<<< HEAD\nformula Loaf\n=======\nformula Other\n>>>>>>> theirs\nDear baker,\nthis is a letter.\n"
+    text = "Dear baker,\nthis is a letter.\nformula Loaf\nyours,\nthe mill\nformula Other\n"
     assert tidy(text) == text.replace("formula", "\nformula")
+
+
+def test_a_half_finished_merge_stays_as_git_left_it() -> None:
+    text = "<<<<<<< HEAD\nformula Loaf\n=======\nformula Other\n>>>>>>> theirs\nDear baker,\nthis is a letter.\n"
+    assert tidy(text) == text
 
 
 def test_an_odd_indentation_is_the_bakers_to_decide() -> None:
