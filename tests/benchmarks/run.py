@@ -3,7 +3,7 @@
     python tests/benchmarks/run.py [SECTION …] [--large] [--before MANCHET]
     python tests/benchmarks/run.py scheduling FOLDER
 
-Sections: start, many, kitchen, second, pdf, watch, build, before, memory, growth, planning; all of them when none is named. `--large` checks
+Sections: start, many, kitchen, second, pdf, watch, build, before, memory, growth, planning, editing; all of them when none is named. `--large` checks
 10,000 formulas too. `before` holds this version against another one, whose command is named. Ratios are printed beside what they
 are hoped to be at most (or at least). Nothing else should be running, and an editable install hides half of a start:
 measure from a wheel, with PYTHONDONTWRITEBYTECODE unset.
@@ -30,6 +30,7 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parent))
 from random import Random
 
+from editing import editing
 from generate import in_overall, recipe, write
 from growing import FAMILIES, Family, write_grown
 from planning import planning
@@ -427,6 +428,7 @@ SECTIONS: dict[str, Callable[[Options], Iterator[Row]]] = {
     "growth": growth,
     "scheduling": scheduling,
     "planning": planning,
+    "editing": editing,
 }
 
 if __name__ == "__main__":

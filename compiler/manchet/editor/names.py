@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from manchet.diagnostics.suggest import fold
 from manchet.formula.draft import stage_key
+from manchet.larder.book import Larder
 from manchet.larder.ingredient import Ingredient
 from manchet.larder.names import key
 from manchet.records import NamedTuple
@@ -186,6 +187,20 @@ def _above(path: str, rows: list[str], line: Line) -> list[Line]:
 # ---- what a name means ----------------------------------------------------------------------------
 
 
+class KnownNames(NamedTuple):
+    """What names of a bakery can mean beside the stages of a formula: its shared stages by key, what its blocks make by folded
+    name, each with its path, and the larder."""
+
+    shared: Mapping[str, tuple[str, Block]]
+    made: Mapping[str, tuple[str, Block]]
+    larder: Larder
+
+
+def known_names(bakery: OpenBakery) -> KnownNames:
+    """Put together once for a question, however many names it looks at."""
+    return KnownNames(shared_stages(bakery), made_blocks(bakery), bakery.read([]).larder)
+
+
 def meant_at(bakery: OpenBakery, path: str, line: int, column: int) -> tuple[NamingLine, Name, Meant] | None:
     """The name at a position and what it stands for; None where there is none that is known."""
     file = next((one for one in bakery.files if one.path == path), None)
@@ -193,35 +208,34 @@ def meant_at(bakery: OpenBakery, path: str, line: int, column: int) -> tuple[Nam
     name = found.name_at(column) if found is not None else None
     if found is None or name is None:
         return None
-    meant = meaning(bakery, found, name)
+    meant = thing_called(bakery, name.word.text) if name.sort == "thing" else meaning(known_names(bakery), found, name)
     return None if meant is None else (found, name, meant)
 
 
-def meaning(bakery: OpenBakery, there: NamingLine, name: Name) -> Meant | None:
+def meaning(known: KnownNames, there: NamingLine, name: Name) -> Meant | None:
     """What a name on a line stands for, as the binding of names has it: own stages first, then shared ones, then what the house
     makes, then the larder."""
     text, block = name.word.text, there.block
     if name.sort == "house":
         return None
     if name.sort == "thing":
-        return _thing(bakery, text)
+        return Meant("thing", key(text), text)
     if name.sort == "made":
         return Meant("made", fold(text), text)
     if name.sort == "variant":
         return None if block is None else Meant("variant", fold(text), text, (there.line.path, block.line))
     wanted = fold(text)
     if block is not None and block.word in FORMULAS and wanted in own_stages(block):
-        if wanted in shared_stages(bakery) and not _has_lines(block, wanted):
+        if wanted in known.shared and not _has_lines(block, wanted):
             return Meant("shared stage", wanted, text)
         return Meant("stage", wanted, text, (there.line.path, block.line))
-    if name.sort == "stage" or wanted in shared_stages(bakery):
+    if name.sort == "stage" or wanted in known.shared:
         return Meant("shared stage", wanted, text)
     whole = wanted.split(", ")[0]
-    made = made_blocks(bakery)
-    if wanted in made or whole in made:
-        return Meant("made", wanted if wanted in made else whole, text)
-    known = bakery.read([there.line.path]).larder.find(text)
-    return Meant("ingredient", fold(known.name), known.name) if isinstance(known, Ingredient) else None
+    if wanted in known.made or whole in known.made:
+        return Meant("made", wanted if wanted in known.made else whole, text)
+    found = known.larder.find(text)
+    return Meant("ingredient", fold(found.name), found.name) if isinstance(found, Ingredient) else None
 
 
 def made_blocks(bakery: OpenBakery) -> dict[str, tuple[str, Block]]:
@@ -264,7 +278,8 @@ def _has_lines(block: Block, stage: str) -> bool:
     return len(below) - len(below.lstrip(" ")) > depth
 
 
-def _thing(bakery: OpenBakery, text: str) -> Meant | None:
+def thing_called(bakery: OpenBakery, text: str) -> Meant | None:
+    """What a kitchen of the house calls so."""
     wanted = key(text)
     for file in bakery.files:
         if any(block.word == "kitchen" for block in file.blocks):
@@ -279,7 +294,7 @@ def pattern_of(names: list[str]) -> re.Pattern[str]:
     """Finds every line that may hold one of these names, in whatever number and capitals: by how its first word begins."""
     begins = set()
     for name in names:
-        word = (fold(name).split() or [""])[0]
-        plain = re.match(r"[a-z0-9]*", word)
-        begins.add(re.escape(plain[0][: max(len(plain[0]) - 2, 1)] if plain and plain[0] else ""))
+        plain = re.match(r"[a-z0-9]*", fold(name))
+        word = plain[0] if plain is not None else ""
+        begins.add(re.sub(r"(?<=..)(?:ies|oes|es|s|y|ie|o)$", "", word))
     return re.compile("" if "" in begins else rf"(?<![a-z0-9])(?:{'|'.join(sorted(begins))})", re.IGNORECASE)

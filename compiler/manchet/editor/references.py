@@ -6,9 +6,11 @@ from collections.abc import Iterator
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.editor.names import (
+    KnownNames,
     Meant,
     Name,
     NamingLine,
+    known_names,
     made_blocks,
     meaning,
     meant_at,
@@ -18,6 +20,7 @@ from manchet.editor.names import (
     shared_stages,
 )
 from manchet.larder.ingredient import Ingredient
+from manchet.larder.names import key
 from manchet.records import NamedTuple
 from manchet.source.files import rough_text_of
 from manchet.source.text import line_of
@@ -70,7 +73,9 @@ def references(bakery: OpenBakery, path: str, line: int, column: int, with_defin
 
 def occurrences(bakery: OpenBakery, meant: Meant) -> Iterator[Occurrence]:
     """Every place where it is named, file by file."""
-    wanted = pattern_of(_spellings(bakery, meant))
+    known = known_names(bakery)
+    spelt = _spellings(known, meant)
+    wanted, keys = pattern_of(spelt), [key(name) for name in spelt]
     path, first = meant.scope
     for file in bakery.files:
         if path and file.path != path:
@@ -79,24 +84,27 @@ def occurrences(bakery: OpenBakery, meant: Meant) -> Iterator[Occurrence]:
             if path and (there.block is None or there.block.line != first):
                 continue
             for name in there.names:
-                if _may_mean(name, meant) and _same(meaning(bakery, there, name), meant):
+                if _may_mean(name, meant, keys) and _same(meaning(known, there, name), meant):
                     yield Occurrence(there, name)
 
 
-def _may_mean(name: Name, meant: Meant) -> bool:
-    return (name.sort == "thing") == (meant.sort == "thing") and (name.sort == "variant") == (meant.sort == "variant")
+def _may_mean(name: Name, meant: Meant, keys: list[str]) -> bool:
+    """Whether it is worth asking: a name in words that describe (`cold water`) holds the name."""
+    alike = (name.sort == "thing") == (meant.sort == "thing") and (name.sort == "variant") == (meant.sort == "variant")
+    said = key(name.word.text) if alike else ""
+    return alike and any(one in said for one in keys)
 
 
 def _same(one: Meant | None, other: Meant) -> bool:
     return one is not None and (one.sort, one.key, one.scope) == (other.sort, other.key, other.scope)
 
 
-def _spellings(bakery: OpenBakery, meant: Meant) -> list[str]:
+def _spellings(known: KnownNames, meant: Meant) -> list[str]:
     """The names under which it goes."""
     if meant.sort != "ingredient":
         return [meant.key]
-    known = bakery.read([]).larder.find(meant.key)
-    return [known.name, *known.aliases] if isinstance(known, Ingredient) else [meant.key]
+    found = known.larder.find(meant.key)
+    return [found.name, *found.aliases] if isinstance(found, Ingredient) else [meant.key]
 
 
 def _head(bakery: OpenBakery, path: str, block: Block) -> Place:

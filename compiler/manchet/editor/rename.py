@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from manchet.diagnostics.diagnostic import Edit, Fix, Place
 from manchet.diagnostics.suggest import fold
-from manchet.editor.names import Meant, Name, NamingLine, meaning, meant_at
+from manchet.editor.names import Meant, Name, NamingLine, known_names, meaning, meant_at, thing_called
 from manchet.editor.references import Occurrence, occurrences, place_of_definition
 from manchet.larder.names import key
 from manchet.source.files import rough_text_of
@@ -86,7 +86,8 @@ def _refuse_taken(bakery: OpenBakery, there: NamingLine, name: Name, new: str) -
         taken = any(fold(new) == fold(variant) for variant, _ in there.block.variants)
         where = there.line.place().where if taken else ""
     else:
-        meant = meaning(bakery, there, Name(Word(new, 0, 0), sort))
+        word = Name(Word(new, 0, 0), sort)
+        meant = thing_called(bakery, new) if sort == "thing" else meaning(known_names(bakery), there, word)
         place = place_of_definition(bakery, meant) if meant is not None else None
         taken, where = meant is not None, place.where if place is not None else "in the built-in larder"
     if taken:

@@ -7,6 +7,7 @@ draws on: the larder, its kitchen, the shared stages it is made of, the names of
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable, Set
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
@@ -175,16 +176,15 @@ class _State:
 
     @cached_property
     def shared(self) -> tuple[tuple[str, Block], ...]:
-        claims: dict[str, int] = {}
-        for _, block in self._claiming():
-            claims[fold(block.name)] = claims.get(fold(block.name), 0) + 1
-        apart = second_kitchens(self.files)
+        claims = Counter(name for file in self.files for name in file.claims)
         claimed_twice = {name for name, number in claims.items() if number > 1}
+        apart = second_kitchens(self.files)
         return tuple(
             (file.path, block)
             for file in self.files
+            if not file.words <= _LENT_BY_NONE or not claimed_twice.isdisjoint(file.claims)
             for block in file.blocks
-            if (not block.is_formula and block.word not in (*PLANNED, DISH) and (file.path, block.line) not in apart)
+            if (block.word not in _LENT_BY_NONE and (file.path, block.line) not in apart)
             or any(fold(one.name) in claimed_twice for one in block.with_variants())
         )
 
@@ -197,13 +197,9 @@ class _State:
         """The files that others need: those with such a block."""
         return frozenset(path for path, _ in self.shared)
 
-    def _claiming(self) -> Iterable[tuple[str, Block]]:
-        """What has a name that no second may have: formulas, preparations and variants, and what may be meant as one."""
-        for file in self.files:
-            for top in file.blocks:
-                if top.word in FORMULAS or (top.name and not top.word):
-                    for block in top.with_variants():
-                        yield file.path, block
+
+_LENT_BY_NONE = frozenset({"formula", "variant", *PLANNED, DISH})
+"""Blocks that no other draws on."""
 
 
 def _same(file: Raw, before: Raw | None) -> Raw:

@@ -6,8 +6,9 @@ import os
 from functools import cached_property
 
 from manchet.diagnostics.outcome import Outcome
+from manchet.diagnostics.suggest import fold
 from manchet.source.files import bytes_of, rough_text_of
-from manchet.syntax.block import Block
+from manchet.syntax.block import FORMULAS, Block
 from manchet.syntax.headings import blocks
 from manchet.workspace.folder import Premises, listing
 
@@ -25,6 +26,24 @@ class Raw:
             return blocks(rough_text_of(self.data))
         except Exception:  # a fault of our own, which is reported when the file is read
             return ()
+
+    @cached_property
+    def words(self) -> frozenset[str]:
+        """The words that open its blocks."""
+        return frozenset(block.word for block in self.blocks)
+
+    @cached_property
+    def names(self) -> tuple[str, ...]:
+        """Of its formulas, variants, preparations and dishes."""
+        return tuple(
+            block.name for top in self.blocks if top.word in FORMULAS and top.name for block in top.with_variants()
+        )
+
+    @cached_property
+    def claims(self) -> tuple[str, ...]:
+        """What it calls by a name that no second may have, folded: these, and what may be meant as one of them."""
+        claiming = (top for top in self.blocks if top.word in FORMULAS or (top.name and not top.word))
+        return tuple(fold(block.name) for top in claiming for block in top.with_variants())
 
 
 def raw_files(premises: Premises, prefix: str) -> Outcome[tuple[Raw, ...]]:

@@ -13,7 +13,7 @@ DISH = "assembly"
 
 
 def has_dishes(file: Raw) -> bool:
-    return any(block.word == DISH for block in file.blocks)
+    return DISH in file.words
 
 
 def wanted_by_dishes(files: Iterable[Raw], asked: Set[str] | None) -> frozenset[str]:

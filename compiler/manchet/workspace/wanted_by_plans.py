@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Set
 
 from manchet.diagnostics.suggest import fold
-from manchet.syntax.block import FORMULAS, PLANNED, Block
+from manchet.syntax.block import PLANNED, Block
 from manchet.workspace.raw_files import Raw
 
 MOST_WORDS = 16
@@ -18,16 +18,12 @@ MOST_WORDS = 16
 
 def has_plans(file: Raw) -> bool:
     """Whether plans or orders stand in it."""
-    return any(block.word in PLANNED for block in file.blocks)
+    return not PLANNED.isdisjoint(file.words)
 
 
 def names_of_formulas(files: Iterable[Raw]) -> Iterator[tuple[str, str]]:
     """The name of each formula, variant and preparation, and its path."""
-    for file in files:
-        for top in file.blocks:
-            if top.word in FORMULAS and top.name:
-                for block in top.with_variants():
-                    yield block.name, file.path
+    return ((name, file.path) for file in files for name in file.names)
 
 
 def wanted_by_plans(files: Iterable[Raw], asked: Set[str] | None) -> frozenset[str]:
@@ -56,7 +52,8 @@ def _named_in(block: Block) -> Iterator[str]:
 
 def second_kitchens(files: Iterable[Raw]) -> frozenset[tuple[str, int]]:
     """The path and line of each kitchen that holds for the plans of its file alone; see `top_blocks`."""
-    kitchens = [(file, block) for file in files for block in file.blocks if block.word == "kitchen"]
+    with_one = (file for file in files if "kitchen" in file.words)
+    kitchens = [(file, block) for file in with_one for block in file.blocks if block.word == "kitchen"]
     first: dict[str, tuple[str, int]] = {}
     for file, block in sorted(kitchens, key=lambda one: _is_planning(one[0])):
         first.setdefault(fold(block.name), (file.path, block.line))
@@ -69,4 +66,4 @@ def second_kitchens(files: Iterable[Raw]) -> frozenset[tuple[str, int]]:
 
 
 def _is_planning(file: Raw) -> bool:
-    return any(block.word == "plan" for block in file.blocks)
+    return "plan" in file.words
