@@ -23,6 +23,7 @@ from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.editor.documents import Desk, OpenText, place_of, root_of
 from manchet.editor.reports import reports_on
 from manchet.editor.settings import ReadOrder, Settings, settings_of
+from manchet.editor.warming import warm_up
 from manchet.editor.whole_folder import command_for, read_answer
 from manchet.editor.wire import Wire
 from manchet.workspace.open_bakery import OpenBakery
@@ -128,6 +129,8 @@ class EditorServer(LanguageServer):
                 done = clock()
                 if first:
                     first = False
+                    await asyncio.sleep(0)
+                    warm_up()
                     settle()
 
     @staticmethod
