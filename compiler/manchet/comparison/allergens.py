@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping
 
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.batch.work import Work
+from manchet.comparison.pieces import paired_pieces
 from manchet.comparison.values import AllergenChange, Answer, UnknownAllergens
-from manchet.formula.nouns import same_noun
 from manchet.label.allergens import AllergenAnswer, AllergenFinding, all_findings
 from manchet.label.contact import may_contain
 from manchet.records import NamedTuple
@@ -24,24 +24,16 @@ class ToldAllergens(NamedTuple):
 
 def allergen_changes(before: Work, after: Work) -> Iterator[AllergenChange | UnknownAllergens]:
     """Once, where it is the same of all sorts that are made; else of each sort. A sort that only one side makes is told elsewhere."""
-    pairs = list(_pairs(sold_pieces(before), sold_pieces(after)))
-    each = {new.noun: list(_changes(_told(before, old), _told(after, new))) for old, new in pairs}
+    each = {
+        new.noun: list(_changes(_told(before, old), _told(after, new)))
+        for old, new in paired_pieces(sold_pieces(before), sold_pieces(after))
+        if old is not None and new is not None
+    }
     kinds = list(each.values())
     common = [one for one in kinds[0] if all(one in others for others in kinds)] if kinds else []
     yield from common
     for noun, changes in each.items():
         yield from (one._replace(noun=noun) for one in changes if one not in common)
-
-
-def _pairs(before: tuple[SoldPiece, ...], after: tuple[SoldPiece, ...]) -> Iterator[tuple[SoldPiece, SoldPiece]]:
-    """Pieces of one noun; where each side makes one thing, these, whatever they are called."""
-    if len(before) == len(after) == 1:
-        yield before[0], after[0]
-        return
-    for new in after:
-        old = next((one for one in before if one.noun == new.noun or same_noun(one.noun, new.noun)), None)
-        if old is not None:
-            yield old, new
 
 
 def _told(work: Work, piece: SoldPiece) -> ToldAllergens:

@@ -13,6 +13,7 @@ from manchet.comparison.dishes import counted_changes
 from manchet.comparison.head import head_changes
 from manchet.comparison.made_with import made_with
 from manchet.comparison.materials import exchanges, materials_of, share_changes
+from manchet.comparison.pieces import of_noun
 from manchet.comparison.portions import held_changes, kept_changes, stage_changes, warmth_changes
 from manchet.comparison.size import at_the_size_of, size_changes
 from manchet.comparison.stages import StagePairs, paired_stages
@@ -34,7 +35,6 @@ from manchet.comparison.values import (
 )
 from manchet.comparison.worth import cost_changes, hours_change
 from manchet.formula.model import Branch, Formula, Stage, Step
-from manchet.formula.nouns import same_noun
 from manchet.records import NamedTuple
 from manchet.syntax.vocabulary import PREFERMENTS
 
@@ -201,16 +201,12 @@ def _branch_pairs(before: Work, after: Work) -> Iterator[tuple[Branch, Branch]]:
     if before.formula.is_parted != after.formula.is_parted:
         return
     for branch in after.formula.branches:
-        was = _of_one_noun(branch.noun, before.formula.branches)
+        was = of_noun(branch.noun, before.formula.branches)
         if was is not None or not branch.noun:
             yield was or Branch("", (), ()), branch
     for branch in before.formula.branches:
-        if not branch.noun and _of_one_noun("", after.formula.branches) is None:
+        if not branch.noun and of_noun("", after.formula.branches) is None:
             yield branch, Branch("", (), ())
-
-
-def _of_one_noun(noun: str, branches: Iterable[Branch]) -> Branch | None:
-    return next((one for one in branches if one.noun == noun or same_noun(one.noun, noun)), None)
 
 
 def _dough_steps(before: Work, after: Work) -> tuple[tuple[Step, ...], tuple[Step, ...]]:
@@ -226,7 +222,7 @@ def _way_of(work: Work, noun: str) -> tuple[Step, ...]:
     formula = work.formula
     if not formula.is_parted:
         return formula.dough.steps
-    branch = _of_one_noun(noun, formula.branches) or formula.branches[0]
+    branch = of_noun(noun, formula.branches) or formula.branches[0]
     return formula.dough.steps + branch.steps
 
 

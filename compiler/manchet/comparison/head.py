@@ -7,9 +7,9 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.cautions.kept_within import kept_within
+from manchet.comparison.pieces import of_noun
 from manchet.comparison.values import HeadChange, HeadValue, Rank
 from manchet.formula.model import Branch
-from manchet.formula.nouns import same_noun
 from manchet.formula.sale import Sale
 
 NO_SALE = Sale()
@@ -63,9 +63,7 @@ def _price(sale: Sale) -> tuple[Fraction, str] | None:
 
 def _branches(before: Work, after: Work) -> Iterator[tuple[Branch, Branch]]:
     for new in after.formula.branches:
-        old = next(
-            (one for one in before.formula.branches if one.noun == new.noun or same_noun(one.noun, new.noun)), None
-        )
+        old = of_noun(new.noun, before.formula.branches)
         if old is not None:
             yield old, new
 

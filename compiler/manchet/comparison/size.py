@@ -6,23 +6,14 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.work import Work, work_of
+from manchet.comparison.pieces import paired_pieces
 from manchet.comparison.values import FlourChange, LossChange, MadePieces, MakesChange
 from manchet.formula.model import Formula, Way
-from manchet.formula.nouns import same_noun
 
 
 def size_changes(before: Work, after: Work) -> Iterator[MakesChange | FlourChange | LossChange]:
     """Pieces, then what the head says is lost."""
-    old, new = list(_made(before)), list(_made(after))
-    pairs: list[tuple[MadePieces | None, MadePieces | None]] = []
-    for piece in new:
-        was = next((one for one in old if _is_one_sort(one, piece)), None)
-        if was is None and len(old) == len(new) == 1:
-            was = old[0]
-        if was is not None:
-            old.remove(was)
-        pairs.append((was, piece))
-    pairs += [(piece, None) for piece in old]
+    pairs = paired_pieces(tuple(_made(before)), tuple(_made(after)))
     changes = [MakesChange(a, b) for a, b in pairs if a != b]
     yield from changes
     by_weight = before.formula.way is after.formula.way is Way.BY_WEIGHT and not after.formula.dish
@@ -43,10 +34,6 @@ def _made(work: Work) -> Iterator[MadePieces]:
         yield MadePieces(piece.number, piece.noun, grams, piece.tin)
     if not work.batch.pieces:
         yield MadePieces(Fraction(1), "", work.batch.dough)
-
-
-def _is_one_sort(one: MadePieces, other: MadePieces) -> bool:
-    return one.noun == other.noun or (bool(one.noun) and bool(other.noun) and same_noun(one.noun, other.noun))
 
 
 def at_the_size_of(before: Work, after: Work) -> Work:

@@ -7,9 +7,9 @@ from fractions import Fraction
 
 from manchet.account.piece import sold_pieces
 from manchet.batch.work import Work
+from manchet.comparison.pieces import paired_pieces
 from manchet.comparison.values import CostChange, HoursChange
 from manchet.costing.cost import cost_of, cost_of_one
-from manchet.formula.nouns import same_noun
 from manchet.timing.card.card import course_of
 
 A_HUNDREDTH = Fraction(1, 100)
@@ -22,12 +22,8 @@ def cost_changes(before: Work, after: Work) -> Iterator[CostChange]:
     cost_then, cost_now = cost_of(before).value, cost_of(after).value
     if cost_then is None or cost_now is None or cost_then.currency != cost_now.currency:
         return
-    then, now = sold_pieces(before), sold_pieces(after)
-    for piece in now:
-        old = next((one for one in then if one.noun == piece.noun or same_noun(one.noun, piece.noun)), None)
-        if old is None and len(then) == len(now) == 1:
-            old = then[0]
-        if old is None:
+    for old, piece in paired_pieces(sold_pieces(before), sold_pieces(after)):
+        if old is None or piece is None:
             continue
         was, new = cost_of_one(cost_then, old.noun), cost_of_one(cost_now, piece.noun)
         if was is not None and new is not None and abs(was - new) > max(was, new) * A_HUNDREDTH:
