@@ -15,6 +15,7 @@ from manchet.comparison.made_with import made_with
 from manchet.comparison.materials import exchanges, materials_of, share_changes
 from manchet.comparison.pieces import of_noun
 from manchet.comparison.portions import held_changes, kept_changes, stage_changes, warmth_changes
+from manchet.comparison.ranks import rank_of
 from manchet.comparison.size import at_the_size_of, size_changes
 from manchet.comparison.stages import StagePairs, paired_stages
 from manchet.comparison.steps import step_changes
@@ -67,7 +68,7 @@ def comparison_of(before: Work, after: Work) -> Comparison:
         *hours_change(old, after),
         *head_changes(old, after),
     ]
-    return Comparison(before, after, tuple(sorted(found, key=lambda one: one.rank)))
+    return Comparison(before, after, tuple(sorted(found, key=rank_of)))
 
 
 # ---- materials ------------------------------------------------------------------------------------

@@ -60,7 +60,7 @@ def facets_apart(before: Step, after: Step) -> tuple[str, ...]:
     return tuple(name for name, facet in FACETS.items() if facet(before) != facet(after))
 
 
-def rank_of(before: Step, after: Step, facets: tuple[str, ...]) -> Rank:
+def rank_of_step(before: Step, after: Step, facets: tuple[str, ...]) -> Rank:
     """How soon a changed step is told."""
     if IN_WORDS.issuperset(facets):
         return Rank.WORDS

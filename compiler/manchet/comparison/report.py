@@ -6,6 +6,7 @@ import re
 from fractions import Fraction
 from typing import Any
 
+from manchet.comparison.ranks import rank_of
 from manchet.comparison.values import Change, Rank
 from manchet.figures.exact import ends, quantity
 from manchet.figures.step_report import step_data
@@ -19,7 +20,7 @@ def change_data(change: Change) -> dict[str, Any]:
     """`kind` is the class of the change in words, `rank` how soon it is told; then its fields. Shares are of 1, times seconds, weights
     grams."""
     fields = {name: _plain(value) for name, value in change._asdict().items() if name != "rank"}
-    return {"kind": kind_of(type(change)), "rank": change.rank.name.lower(), **fields}
+    return {"kind": kind_of(type(change)), "rank": rank_of(change).name.lower(), **fields}
 
 
 def kind_of(change: type) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from manchet.comparison.alignment import pairs_either_way
-from manchet.comparison.facets import called_anew, facets_apart, key_of, rank_of
+from manchet.comparison.facets import called_anew, facets_apart, key_of, rank_of_step
 from manchet.comparison.values import Rank, StepChange, StepMoved
 from manchet.formula.model import Step
 from manchet.records import NamedTuple
@@ -45,10 +45,10 @@ def step_changes(
             yield StepChange(stage, old[gone.pop(0)].written, None, (), Rank.STEPS)
         facets = facets_apart(old[at].step, one.step)
         if at in moved:
-            rank = min(Rank.STEPS, rank_of(old[at].step, one.step, facets)) if facets else Rank.STEPS
+            rank = min(Rank.STEPS, rank_of_step(old[at].step, one.step, facets)) if facets else Rank.STEPS
             yield StepMoved(stage, old[at].written, one.written, new[j - 1].written if j else None, facets, rank)
         elif facets:
-            yield StepChange(stage, old[at].written, one.written, facets, rank_of(old[at].step, one.step, facets))
+            yield StepChange(stage, old[at].written, one.written, facets, rank_of_step(old[at].step, one.step, facets))
     yield from (StepChange(stage, old[at].written, None, (), Rank.STEPS) for at in gone)
 
 

@@ -1,4 +1,4 @@
-"""What of a bread is otherwise on the other side, as values: a sort of change a class, and how much each weighs.
+"""What of a bread is otherwise on the other side, as values: a sort of change a class. How soon each is told is in `ranks`.
 
 Every change has both sides: `before` and `after`. The same breads compared the other way round give the same changes with the sides
 exchanged. Shares are grams per gram of all flour, masses grams, times seconds, temperatures degrees Celsius; all exact.
@@ -48,10 +48,6 @@ class AllergenChange(NamedTuple):
     why_before: tuple[str, ...]
     why_after: tuple[str, ...]
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.ALLERGENS
-
 
 class UnknownAllergens(NamedTuple):
     """Nobody knows the allergens of an ingredient that is in it on one side."""
@@ -60,10 +56,6 @@ class UnknownAllergens(NamedTuple):
     noun: str
     before: bool
     after: bool
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.ALLERGENS
 
 
 class MadePieces(NamedTuple):
@@ -81,20 +73,12 @@ class MakesChange(NamedTuple):
     before: MadePieces | None
     after: MadePieces | None
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.SIZE
-
 
 class FlourChange(NamedTuple):
     """Grams of all flour (or of all that is weighed) in a file by weight that makes the same pieces of another dough."""
 
     before: Fraction
     after: Fraction
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.SIZE
 
 
 class LossChange(NamedTuple):
@@ -103,10 +87,6 @@ class LossChange(NamedTuple):
     what: str
     before: Fraction | None
     after: Fraction | None
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.SIZE
 
 
 class ShareChange(NamedTuple):
@@ -126,10 +106,6 @@ class ShareChange(NamedTuple):
     basis: str = ""
     """Of a stage's line: what its per cents are of, as `Portion` has it."""
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.LEAVEN if self.is_leaven else Rank.MATERIALS
-
 
 class ExchangedFor(NamedTuple):
     """One ingredient for another of its class, at the same per cent (of a yeast at any)."""
@@ -142,10 +118,6 @@ class ExchangedFor(NamedTuple):
     share_after: Fraction
     is_leaven: bool
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.LEAVEN if self.is_leaven else Rank.MATERIALS
-
 
 class StageShare(NamedTuple):
     """The part of all flour that goes into a stage. `prefermented`: of the whole bread, before and after, where this is its cause."""
@@ -156,10 +128,6 @@ class StageShare(NamedTuple):
     is_leaven: bool
     prefermented: tuple[Fraction, Fraction] | None = None
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.LEAVEN if self.is_leaven else Rank.MATERIALS
-
 
 class StageComesOrGoes(NamedTuple):
     """A stage that is on one side alone; its part of all flour, 0 where it takes none, None on the side where it is not."""
@@ -168,10 +136,6 @@ class StageComesOrGoes(NamedTuple):
     before: Fraction | None
     after: Fraction | None
     is_leaven: bool
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.LEAVEN if self.is_leaven else Rank.MATERIALS
 
 
 Total = Literal["water in all", "salt in all", "sugar", "fat", "prefermented flour"]
@@ -184,10 +148,6 @@ class TotalChange(NamedTuple):
     before: Fraction
     after: Fraction
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.LEAVEN if self.total in ("water in all", "salt in all", "prefermented flour") else Rank.MATERIALS
-
 
 class OptionalChange(NamedTuple):
     """Whether the baker may leave it out."""
@@ -195,10 +155,6 @@ class OptionalChange(NamedTuple):
     name: str
     before: bool
     after: bool
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.MATERIALS
 
 
 class CountedChange(NamedTuple):
@@ -211,10 +167,6 @@ class CountedChange(NamedTuple):
     unit_before: str
     unit_after: str
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.MATERIALS
-
 
 class KeptChange(NamedTuple):
     """What a stage keeps for next time. `how` as `Keep` has it: "amount" (then grams), "enough", "left", "discard"; "" for nothing."""
@@ -223,10 +175,6 @@ class KeptChange(NamedTuple):
     name: str
     before: tuple[str, Fraction | None]
     after: tuple[str, Fraction | None]
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.MATERIALS
 
 
 class WeighedOtherwise(NamedTuple):
@@ -237,19 +185,11 @@ class WeighedOtherwise(NamedTuple):
     after: Fraction
     """All that is weighed into it."""
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.MATERIALS
-
 
 class MadeWith(NamedTuple):
     """A preparation that goes into it or touches it, and is itself made otherwise."""
 
     name: str
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.MATERIALS
 
 
 class CostChange(NamedTuple):
@@ -260,10 +200,6 @@ class CostChange(NamedTuple):
     after: Fraction
     currency: str
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.COST
-
 
 class LiquidWarmth(NamedTuple):
     """How warm something is weighed into a stage; None where the file does not say."""
@@ -273,10 +209,6 @@ class LiquidWarmth(NamedTuple):
     before: Fraction | None
     after: Fraction | None
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.TIMES
-
 
 class HeldBack(NamedTuple):
     """How much of an ingredient is held back at the start, per gram of all flour; None where that is all of it."""
@@ -285,10 +217,6 @@ class HeldBack(NamedTuple):
     name: str
     before: Fraction | None
     after: Fraction | None
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.STEPS
 
 
 class StepChange(NamedTuple):
@@ -319,10 +247,6 @@ class HoursChange(NamedTuple):
     before: Fraction
     after: Fraction
 
-    @property
-    def rank(self) -> Rank:
-        return Rank.TIMES
-
 
 class StageCalled(NamedTuple):
     """A stage that is called otherwise, or is of another sort: `word` is its heading's."""
@@ -331,10 +255,6 @@ class StageCalled(NamedTuple):
     after: str
     word_before: str
     word_after: str
-
-    @property
-    def rank(self) -> Rank:
-        return Rank.NAMES
 
 
 HeadValue: TypeAlias = str | Fraction | Range | tuple[Fraction, str] | tuple[Fraction, Range | None] | None
