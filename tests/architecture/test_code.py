@@ -96,7 +96,7 @@ def test_check_starts_light() -> None:
         "from manchet.cli.main import command\n"
         "with contextlib.redirect_stdout(io.StringIO()):\n"
         "    status = command(['check', 'recipes'])\n"
-        "heavy = {'weasyprint', 'jinja2', 'lark', 'watchdog', 'icalendar', 'ortools', 'json', 'dataclasses', 'inspect', 'tempfile', 'logging', 'subprocess', 'manchet.sheets'}\n"
+        "heavy = {'weasyprint', 'jinja2', 'lark', 'watchdog', 'icalendar', 'ortools', 'pygls', 'lsprotocol', 'manchet.editor', 'json', 'dataclasses', 'inspect', 'tempfile', 'logging', 'subprocess', 'manchet.sheets'}\n"
         "print(status, *sorted(heavy & sys.modules.keys()))\n"
     )
     done = subprocess.run([sys.executable, "-c", probe], cwd=ROOT, capture_output=True, text=True, timeout=60)

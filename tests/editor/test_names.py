@@ -129,6 +129,10 @@ def test_another_name_stands_wherever_the_old_one_stood() -> None:
         PATH: SOUR.replace("house sour", "our sour"),
         "sours.bake": HOUSE["sours.bake"].replace("house sour", "our sour"),
     }
+    found = renamed((PATH, "variant by", "hand"), "all by hand")
+    assert found == {
+        PATH: SOUR.replace("by hand\n    without", "all by hand\n    without").replace(", by hand", ", all by hand")
+    }
     found = renamed((PATH, "long tin", "long"), "tall tin")
     assert set(found) == {PATH, "kitchen.bake"}
 
@@ -165,8 +169,14 @@ def test_a_name_is_refused_with_the_reason(where: tuple[str, str, str], new: str
     assert says in refused.value.message
 
 
+LOST = "formula A\n   odd odd\n      white flour 100%\n  makes\n      water 70% of\n"
+"""What stands under lines that could not be read."""
+
+
 def test_nothing_raises_wherever_one_asks() -> None:
-    bakery = house({**FILES, "odd.bake": "\tformula A\n   overall\n\t\twhite flour 100%\n  x\n\xff\n"})
+    bakery = house(
+        {**FILES, "odd.bake": "\tformula A\n   overall\n\t\twhite flour 100%\n  x\n\xff\n", "lost.bake": LOST}
+    )
     for file in bakery.files:
         for line in range(38):
             for column in (0, 3, 6, 9, 300):

@@ -22,8 +22,9 @@ UNTIDY = LOAF.replace("    water                 70%", "    water 70 %   # 🥖 
     [
         ("a\nb\nc\n", "a\nB\nc\n"), ("a\nb\nc\n", "a\nc\n"), ("a\nc\n", "a\nb\nc\n"), ("", "a\n"), ("a", ""), ("a", "a\n"),
         ("a\nb", "a"), ("a\nb\nc", "x\ny\nb\nz"), ("a\r\nb\r\n", "a\nb\nc\n"), ("\n\n\na", "a\n"), ("a\n\n\n", "a\n"), ("ab", "aab"),
+        ("", "a\n\nb"), ("\n", "a\n\nb\n"), ("a\n", "\n\na\n\n"),
     ],
-    at_least=12,
+    at_least=15,
 )  # fmt: skip
 def test_one_text_is_made_of_another(before: str, after: str) -> None:
     edits = edits_between("a", before, after)

@@ -15,6 +15,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 
 from fuzz.texts import any_text
+from fuzz.trials.asking import asking
 from fuzz.trials.commanding import commanding
 from fuzz.trials.mending import mending
 from fuzz.trials.picturing import picturing
@@ -32,7 +33,19 @@ Trial = Callable[[str, random.Random], None]
 
 TRIALS: dict[str, Trial] = {
     one.__name__: one
-    for one in (reading, mending, tidying, printing, weighing, remarks, permuting, saving, commanding, picturing)
+    for one in (
+        reading,
+        mending,
+        tidying,
+        printing,
+        weighing,
+        remarks,
+        permuting,
+        saving,
+        commanding,
+        picturing,
+        asking,
+    )
 }
 
 

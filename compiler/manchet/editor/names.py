@@ -18,6 +18,7 @@ from manchet.syntax import nodes as n, plan_nodes as p
 from manchet.syntax.block import FORMULAS, Block
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import Word
+from manchet.syntax.openings import OPENINGS
 from manchet.syntax.parser import parse
 from manchet.syntax.things import THING
 from manchet.syntax.vocabulary import STAGE
@@ -159,11 +160,13 @@ def _read_line_of(file: Raw, rows: list[str], number: int, contexts: tuple[str, 
     for one in above:
         if contexts is not None:
             context = contexts[one.number - 1] if one.number <= len(contexts) else ""
+        if context not in OPENINGS:
+            return None  # what stands above it could not be read
         read = read_line(one.body, context)
         under, context = read.node, read.opens
     if contexts is not None:
         context = contexts[number - 1] if number <= len(contexts) else ""
-    if not context or context == "skipped":
+    if context not in OPENINGS:
         return None
     block = next((one for one in reversed(file.blocks) if one.line <= number), None)
     return NamingLine(line, read_line(line.body, context).node, under, block)

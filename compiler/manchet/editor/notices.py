@@ -32,6 +32,7 @@ def listening(server: EditorServer) -> None:
         told = params.settings.get("manchet") if isinstance(params.settings, dict) else None
         if told is not None:
             ls.set(told)
+            _show_anew(ls)
         else:
             ls.go_on("settings", _ask_for_settings(ls))
 
@@ -68,6 +69,7 @@ async def _ask_for_settings(server: EditorServer) -> None:
         asked = lsp.ConfigurationParams([lsp.ConfigurationItem(section="manchet")])
         (value,) = await server.workspace_configuration_async(asked)
         server.set(value)
+        _show_anew(server)
 
 
 async def _ask_to_be_told_of_saves(server: EditorServer) -> None:
@@ -77,3 +79,13 @@ async def _ask_to_be_told_of_saves(server: EditorServer) -> None:
         wanted = lsp.DidChangeWatchedFilesRegistrationOptions([lsp.FileSystemWatcher("**/*.bake")])
         one = lsp.Registration("saves", lsp.WORKSPACE_DID_CHANGE_WATCHED_FILES, wanted)
         await server.client_register_capability_async(lsp.RegistrationParams([one]))
+
+
+def _show_anew(server: EditorServer) -> None:
+    """Has the editor ask again for what follows from the settings, where it can."""
+    able = server.client_capabilities.workspace
+    hints, lenses = (able.inlay_hint, able.code_lens) if able is not None else (None, None)
+    if hints is not None and hints.refresh_support:
+        server.workspace_inlay_hint_refresh(None)
+    if lenses is not None and lenses.refresh_support:
+        server.workspace_code_lens_refresh(None)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from manchet.diagnostics.diagnostic import Place
+from manchet.diagnostics.suggest import fold
 from manchet.editor.names import (
     KnownNames,
     Meant,
@@ -25,6 +26,7 @@ from manchet.records import NamedTuple
 from manchet.source.files import rough_text_of
 from manchet.source.text import line_of
 from manchet.syntax.block import Block
+from manchet.syntax.nodes import Word
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
 
@@ -74,6 +76,8 @@ def references(bakery: OpenBakery, path: str, line: int, column: int, with_defin
 def occurrences(bakery: OpenBakery, meant: Meant) -> Iterator[Occurrence]:
     """Every place where it is named, file by file."""
     known = known_names(bakery)
+    if meant.sort == "variant":
+        yield from _called_after_its_formula(bakery, known, meant)
     spelt = _spellings(known, meant)
     wanted, keys = pattern_of(spelt), [key(name) for name in spelt]
     path, first = meant.scope
@@ -86,6 +90,20 @@ def occurrences(bakery: OpenBakery, meant: Meant) -> Iterator[Occurrence]:
             for name in there.names:
                 if _may_mean(name, meant, keys) and _same(meaning(known, there, name), meant):
                     yield Occurrence(there, name)
+
+
+def _called_after_its_formula(bakery: OpenBakery, known: KnownNames, meant: Meant) -> Iterator[Occurrence]:
+    """A variant where plans and dishes name it: `Plain loaf, by hand`."""
+    formula = next((name for name, (path, block) in known.made.items() if (path, block.line) == meant.scope), "")
+    for file in bakery.files:
+        for there in naming_lines(file, pattern_of([formula])):
+            for name in there.names:
+                text = name.word.text
+                if fold(text) == f"{formula}, {meant.key}":
+                    own = text.split(", ", 1)[1]
+                    start = there.line.body.rfind(own, 0, name.word.end)
+                    if start >= 0:
+                        yield Occurrence(there, Name(Word(own, start, start + len(own)), "variant"))
 
 
 def _may_mean(name: Name, meant: Meant, keys: list[str]) -> bool:
