@@ -103,10 +103,10 @@ def test_before_you_go_is_of_this_shift() -> None:
     assert "beacon: wood laid; light at Fri 16:40" in pages(later)["Friday: Ines"].before_you_go
     assert pages(market())["Saturday: Ines"].before_you_go == ()
     stands = [line for line in pages(market())["Friday: Tom"].before_you_go if "until" in line]
-    assert stands == ["Regatta plait: proof until Sat 03:54", "Regatta plait: proof until Sat 04:13"]
+    assert stands == ["Regatta plait, buns: proof until Sat 03:54", "Regatta plait, plaits: proof until Sat 04:13"]
 
 
 def test_a_house_of_ounces_has_its_own_words() -> None:
     page = pages(market(), US)["Friday: Tom"]
     assert "vent open" in " ".join(text for row in rows(page).values() for text in said(row))
-    assert "Regatta plait: proof until Sat 03:54" in page.before_you_go
+    assert "Regatta plait, buns: proof until Sat 03:54" in page.before_you_go

@@ -193,7 +193,7 @@ def _planned(
     if options.format == "json":
         sys.stdout.write(json.dumps(report, indent=2, ensure_ascii=True) + "\n")
     elif not options.now:
-        sys.stdout.writelines(f"{line}\n" for line in plan_lines(opened.name, of, planned))
+        sys.stdout.writelines(f"{line}\n" for line in plan_lines(opened.name, plan))
         if not opened.plan.shifts:
             print("  the plan has no line `hands`: somebody is taken to be there all the time")
     for path in written:

@@ -12,6 +12,8 @@ from manchet.day.goals import late, may_wait, room
 from manchet.day.jobs.day_of import PlannedDay
 from manchet.day.model import Planned
 from manchet.day.pages.assumed import ages_taken
+from manchet.day.pages.day_plan import DayPlan
+from manchet.day.pages.oven_settings import DeckTurn, settings_of
 from manchet.diagnostics.terminal import show, width
 from manchet.diagnostics.text import count_of
 from manchet.formula.durations import duration
@@ -19,14 +21,14 @@ from manchet.formula.nouns import be, number_beside
 from manchet.quantities.printing import mass_text
 
 
-def plan_lines(name: str, of: PlannedDay, planned: Planned) -> Iterator[str]:
+def plan_lines(name: str, plan: DayPlan) -> Iterator[str]:
     """The whole plan."""
-    day, timetable = of.day, planned.timetable
+    of, planned, day, timetable = plan.of, plan.planned, plan.day, plan.timetable
     behind = late(day, timetable)
     yield f"{show(name)}: {'on time' if not behind else f'{hours_and_minutes(behind)} late in all'}"
     yield ""
     yield from _table(_how_good(of, planned))
-    for part in (_table(_people(of, planned)), _table(_oven(of, planned)), (f"  {line}" for line in remarks(of))):
+    for part in (_table(_people(of, planned)), _table(_oven(plan)), (f"  {line}" for line in remarks(of))):
         lines = list(part)
         if lines:
             yield ""
@@ -77,8 +79,8 @@ def _people(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
         )
 
 
-def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
-    day, timetable = of.day, planned.timetable
+def _oven(plan: DayPlan) -> Iterator[tuple[str, ...]]:
+    of, day, timetable = plan.of, plan.day, plan.timetable
     rows: list[tuple[int, tuple[str, ...]]] = []
     for fire in day.fires:
         lit = timetable.starts[fire.light]
@@ -89,18 +91,22 @@ def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
         rows.append(
             (lit, (f"  {show(fire.oven)}", hour(of.clock.at(lit)), f"{hot:%H:%M}", "", f"{does} at {hot:%H:%M}"))
         )
+    for one in settings_of(plan):
+        at = plan.begins(one.job)
+        named = f"  {show(one.oven)}{_deck(plan, one.oven, one.deck)}"
+        if one.turn is DeckTurn.OFF:
+            rows.append((at, (named, hour(of.clock.at(at)), "", "", "switched off")))
+        elif one.by is not None:
+            rows.append((at, (named, hour(of.clock.at(at)), "", "", "switched on again")))
     for at, load in enumerate(day.loads):
         start = timetable.starts[load.put]
         floor = floor_at(day, timetable, load)
-        deck = (
-            f", deck {timetable.decks[at] + 1}" if any(o.name == load.oven and o.decks > 1 for o in day.ovens) else ""
-        )
         pieces = number_beside(load.bread, load.pieces, load.noun) if load.noun else ""
         rows.append(
             (
                 start,
                 (
-                    f"  {show(load.oven)}{deck}",
+                    f"  {show(load.oven)}{_deck(plan, load.oven, timetable.decks[at])}",
                     hour(of.clock.at(start)),
                     f"{of.clock.at(start + load.stays):%H:%M}",
                     "" if floor is None else f"{round(floor)} C",
@@ -109,6 +115,10 @@ def _oven(of: PlannedDay, planned: Planned) -> Iterator[tuple[str, ...]]:
             )
         )
     yield from (row for _, row in sorted(rows, key=lambda one: one[0]))
+
+
+def _deck(plan: DayPlan, oven: str, deck: int) -> str:
+    return f", deck {deck + 1}" if any(one.name == oven and one.decks > 1 for one in plan.day.ovens) else ""
 
 
 def remarks(of: PlannedDay) -> Iterator[str]:

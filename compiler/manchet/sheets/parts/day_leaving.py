@@ -23,7 +23,7 @@ def before_you_go(plan: DayPlan, shift: int, m: Measures) -> tuple[str, ...]:
     said = [*_put_back(plan, left.put_back, m)]
     for wait in left.stands:
         line = words.line(wait.before)
-        whose = " ".join(filter(None, (line.bread, line.stage)))
+        whose = " ".join(filter(None, (line.bread, line.stage))) + _branch(plan, wait.before)
         until = wall.moment(plan.begins(wait.after))
         if wait.what == line.bread:
             said.append(m.words.say("go.for", whose, words.line(wait.after).bread, until))
@@ -34,6 +34,13 @@ def before_you_go(plan: DayPlan, shift: int, m: Measures) -> tuple[str, ...]:
         clock = wall.moment(plan.begins(left.next_job))
         said.append(m.words.say("go.next", plan.day.shifts[left.next_shift].name, clock, words.brief(left.next_job)))
     return tuple(dict.fromkeys(said))
+
+
+def _branch(plan: DayPlan, job: int) -> str:
+    """`, buns`: of a dough that is made into several things, which of them it is."""
+    moment = plan.of.moments[job]
+    several = moment is not None and len(works_of(plan)[moment.bread].formula.branches) > 1
+    return f", {moment.branch}" if moment is not None and several and moment.branch else ""
 
 
 def fire_laid(plan: DayPlan, fire: Fire, m: Measures) -> str:
