@@ -52,7 +52,14 @@ from manchet.syntax.mistakes.prose import (
     until_unquoted,
     vent_at_the_end,
 )
-from manchet.syntax.mistakes.repeated import fold_after, folds_alone, folds_without_a_count, steam_again, turns_alone
+from manchet.syntax.mistakes.repeated import (
+    fold_after,
+    folds_alone,
+    folds_without_a_count,
+    folds_without_a_time,
+    steam_again,
+    turns_alone,
+)
 from manchet.syntax.mistakes.several_kinds import KINDS
 from manchet.syntax.mistakes.shares import (
     dough_made,
@@ -378,7 +385,7 @@ _QUOTED = ("called", "store", "opened", "listed as", "name and address")
 
 REASONS: tuple[Reason, ...] = (
     _unclosed, _digits, kept_at, heading_with_remark, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, held_at_once, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, add_when, until_unquoted, two_verbs, two_things, steam_first, vent_at_the_end, for_the_bench, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
-    folds_alone, turns_alone, fold_after, folds_without_a_count, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
+    folds_alone, turns_alone, fold_after, folds_without_a_count, folds_without_a_time, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, said_how, units, unreadable_part, unknown,
 )  # fmt: skip
 

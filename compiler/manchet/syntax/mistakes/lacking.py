@@ -239,10 +239,10 @@ def _each_or_in_all(amount: Amount, name: str, before: str, body: str) -> Fault:
 
 
 def _not_with(verb: str, name: n.Word, body: str) -> Fault:
-    from manchet.syntax.mistakes.repeated import folds_every  # a sound file has no need of them
+    from manchet.syntax.mistakes.repeated import folds_counted, folds_every  # a sound file has no need of them
     from manchet.syntax.mistakes.step_parts import nearest_part
 
-    if (folds := folds_every(body)) is not None:
+    if (folds := folds_every(body) or folds_counted(body)) is not None:
         return folds
     near = nearest_part(f"with {name.text.lower()}", ("_STEAM", "ONE_WORK"))
     led = re.search(r"with\s*$", body[: name.start], re.IGNORECASE)

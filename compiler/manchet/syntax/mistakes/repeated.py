@@ -142,6 +142,38 @@ def folds_every(body: str) -> Fault | None:
     return Fault("how-many-folds", *found.span(), {"written": found[0].strip(" ,"), "instead": instead.strip()}, (fix,))
 
 
+_FOLDED = re.compile(
+    rf",? ?(?:with |and )?(?:{_COUNT.format('before')} {_SORT}(?P<one>folds?|turns?)|{_SORT}(?P<other>fold|turn)(?:s|ed|ing)? "
+    rf"(?P<after>{_N})(?: ?(?:x|×|times))?)(?: after| in between| during)?$",
+    re.IGNORECASE,
+)
+_MOST_FOLDS = 12
+
+
+def folds_without_a_time(t: LineTrouble) -> Fault | None:
+    return folds_counted(t.body) if t.rule in ("step", "clause_line") else None
+
+
+def folds_counted(body: str) -> Fault | None:
+    """`ferment 2 h at 25 C, 2 folds`: how far apart is not said; evenly, to five minutes, is what is offered."""
+    found = _FOLDED.search(body.rstrip(" .")) if len(body) < LONGEST else None
+    if found is None or not found.start():
+        return None
+    count = (found["before"] or found["after"]).lower()
+    number = int(_TIMES.get(count, count))
+    wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
+    if wait is None or wait.low is None or not 1 <= number <= _MOST_FOLDS:
+        return None
+    work = (found["one"] or found["other"]).lower().rstrip("s")
+    minutes = int(wait.low * UNITS[wait.unit].factor / UNITS["min"].factor) // (number + 1)
+    apart = _long(max(1, minutes if minutes < 10 else minutes - minutes % 5))
+    instead = f" with a {work} after {apart}" if number == 1 else f" with {number} {work}s every {apart}"
+    words = {"text": found[0].strip(" ,"), "form": f"say when: `{instead.strip()}`, with your own minutes"}
+    return Fault(
+        "unreadable-line", *found.span(), words, (in_place(*found.span(), instead, title=f"write `{instead.strip()}`"),)
+    )
+
+
 _STEAM_AGAIN = re.compile(
     rf"\b(?:(?P<before>{_N}|double) ?(?:x |× ?|times |lots of |bursts of |shots of )?steam\b|"
     rf"steam(?P<much> [0-9]+ ?(?:s|ml))?,? ?(?:(?P<after>{_N}|double)(?: ?(?:x|×|times))?|(?:x|×) ?(?P<cross>[0-9]+)))"
