@@ -4,10 +4,15 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import time
 from pathlib import Path
 
+import pytest
 from editor.client import ABLE, client
 from editor.houses import LOAF, write_house
+
+from manchet.cli.editor import order_in_words
+from manchet.editor import session
 
 
 def test_columns_are_counted_in_utf_16(tmp_path: Path) -> None:
@@ -51,6 +56,19 @@ def test_a_half_typed_file_is_answered(tmp_path: Path) -> None:
         assert [one for one in editor.asked if one["method"] == "window/logMessage"] == []
 
 
+def test_no_handler_raises(monkeypatch: pytest.MonkeyPatch) -> None:
+    """A client that is told of an error for a stroke sends no more."""
+    told: list[str] = []
+    monkeypatch.setattr(session, "say_calmly", lambda _, fault: told.append(str(fault)))
+
+    @session.calm
+    def broken(ls: session.EditorServer) -> None:
+        raise ValueError("within")
+
+    broken(session.EditorServer(order_in_words))
+    assert told == ["within"]
+
+
 def test_it_ends_when_it_is_asked_to(tmp_path: Path) -> None:
     with client(write_house(tmp_path)) as editor:
         editor.open("breads/plain.bake")
@@ -67,6 +85,28 @@ def test_it_ends_when_the_editor_is_gone(tmp_path: Path) -> None:
         assert editor.process.wait(30) == 0
         assert editor.process.stderr is not None
         assert editor.process.stderr.read() == b""
+
+
+@pytest.mark.parametrize("politely", [True, False])
+def test_what_it_started_ends_with_it(tmp_path: Path, politely: bool) -> None:
+    """The look at the whole folder, too, in the middle of it."""
+    files = {f"{number}.bake": LOAF.replace("Plain loaf", f"Loaf {number}") for number in range(400)}
+    with client(write_house(tmp_path, files)) as editor:
+        editor.open("1.bake")
+        started = Path(f"/proc/{editor.process.pid}/task/{editor.process.pid}/children")
+        until = time.monotonic() + 20
+        while time.monotonic() < until and not started.read_text().strip():
+            time.sleep(0.02)
+        (child,) = started.read_text().split()
+        if politely:
+            assert editor.close() == 0
+        else:
+            assert editor.process.stdin is not None
+            editor.process.stdin.close()
+            assert editor.process.wait(30) == 0
+        assert editor.process.stderr is not None
+        assert editor.process.stderr.read() == b""
+        assert not Path(f"/proc/{child}").exists()
 
 
 def test_without_pygls_it_says_what_to_install() -> None:

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-import asyncio
 import os
 import shlex
 import sys
-from asyncio.subprocess import DEVNULL, PIPE
 from tempfile import mkdtemp
 
 from lsprotocol import types as lsp
@@ -15,6 +13,7 @@ from pygls.uris import from_fs_path
 from manchet.editor.documents import OpenText, root_of
 from manchet.editor.hints import hints
 from manchet.editor.lenses import Lens, lenses
+from manchet.editor.processes import end_of
 from manchet.editor.session import EditorServer, calm
 
 SHEET, COMPARE = "manchet.sheet", "manchet.compare"
@@ -89,14 +88,8 @@ async def _show_changes(ls: EditorServer, uri: str, formula: str) -> None:
 
 async def _run(folder: str, *words: str) -> tuple[int, str]:
     """One command of ours in a folder: its exit status, and what it said."""
-    command = (sys.executable, "-m", "manchet.cli.main", *words)
-    process = await asyncio.create_subprocess_exec(*command, cwd=folder, stdin=DEVNULL, stdout=PIPE, stderr=PIPE)
-    try:
-        output, wrong = await process.communicate()
-    finally:
-        if process.returncode is None:
-            process.kill()
-    return process.returncode or 0, (output or wrong).decode("utf-8", "replace").strip()
+    ended = await end_of((sys.executable, "-m", "manchet.cli.main", *words), folder)
+    return ended.status, (ended.output or ended.complaint).decode("utf-8", "replace").strip()
 
 
 def _say(ls: EditorServer, words: str) -> None:

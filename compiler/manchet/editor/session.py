@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import asyncio
 import gc
-from asyncio.subprocess import DEVNULL, PIPE
 from collections.abc import Callable, Iterable, Mapping
 from functools import wraps
 from typing import TYPE_CHECKING, Any, Concatenate, ParamSpec, TypeVar
@@ -21,6 +20,7 @@ from pygls.uris import from_fs_path, to_fs_path
 from manchet import __version__
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.editor.documents import Desk, OpenText, place_of, root_of
+from manchet.editor.processes import end_of
 from manchet.editor.reports import reports_on
 from manchet.editor.settings import ReadOrder, Settings, settings_of
 from manchet.editor.warming import warm_up
@@ -201,15 +201,10 @@ class EditorServer(LanguageServer):
         await asyncio.sleep(FIRST_STROKES)
         bakery = self.desk.bakery_of(folder)
         root = root_of(bakery)
-        process = await asyncio.create_subprocess_exec(*command_for(root), stdin=DEVNULL, stdout=PIPE, stderr=DEVNULL)
-        try:
-            answer, _ = await process.communicate()
-        finally:
-            if process.returncode is None:
-                process.kill()
-        if process.returncode != 0:
+        ended = await end_of(command_for(root))
+        if ended.status:
             return
-        before, now = self._told.get(root, {}), read_answer(answer).by_path
+        before, now = self._told.get(root, {}), read_answer(ended.output).by_path
         self._told[root] = now
         for path in sorted({*before, *now}):
             if self.desk.name_of(bakery, path) is None and before.get(path, ()) != now.get(path, ()):
