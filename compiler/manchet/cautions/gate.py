@@ -11,7 +11,6 @@ from fractions import Fraction
 
 from manchet.batch.work import Work
 from manchet.formula.model import Formula, Range, Reach, Stage, Step
-from manchet.larder.foods import is_meat_or_fish
 from manchet.larder.ingredient import Ingredient
 from manchet.syntax.vocabulary import COOKS, COOLS, COOLS_BREAD, HOT_WATER, IN_FAT, ON_THE_CRUST, STANDS, WRAPS
 
@@ -117,7 +116,7 @@ def _of_stage(stage: Stage, work: Work) -> bool:
         ingredient = portion.ingredient
         if ingredient is None and formula.stage(portion.stage) is None:
             return True  # made elsewhere, and part of the dough
-        if ingredient is not None and (ingredient.class_ == "lye" or is_meat_or_fish(ingredient, portion.name)):
+        if ingredient is not None and (ingredient.class_ == "lye" or _is_meat_or_fish(ingredient, portion.name)):
             return True
     if stage is formula.dough:
         return False
@@ -208,7 +207,7 @@ def _is_harmless(step: Step, is_baked: bool, work: Work) -> bool:
 
 
 def _are_of(ingredients: Iterable[Ingredient], classes: frozenset[str]) -> bool:
-    return all(one.class_ in classes and not is_meat_or_fish(one, one.name) for one in ingredients)
+    return all(one.class_ in classes and not _is_meat_or_fish(one, one.name) for one in ingredients)
 
 
 def _longest(step: Step) -> Fraction:
@@ -233,3 +232,11 @@ def _keeps_in_the_warm(work: Work) -> bool:
     sold = formula.sold.high if formula.sold is not None else None
     dated = any(sale is not None and sale.date_mark for sale in (formula.sale, *(b.sale for b in formula.branches)))
     return dated or (sold is not None and sold > KEEPS)
+
+
+def _is_meat_or_fish(ingredient: Ingredient, written: str) -> bool:
+    if ingredient.class_ not in ("meat", "fish", "other"):
+        return False
+    from manchet.larder.foods import is_meat_or_fish  # few formulas have need of it
+
+    return is_meat_or_fish(ingredient, written)

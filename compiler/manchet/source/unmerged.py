@@ -16,7 +16,7 @@ from manchet.records import NamedTuple
 from manchet.source.text import Line
 
 UNMERGED = "merge-unfinished"
-_MARK = re.compile(r"(<{7}|\|{7}|={7}|>{7})(?: (.*))?$")
+_MARK = r"(<{7}|\|{7}|={7}|>{7})(?: (.*))?$"
 _TOLD = 60
 """Letters of a version's lines that its fix repeats."""
 
@@ -51,7 +51,7 @@ def ours_of(lines: Sequence[Line]) -> tuple[Line, ...]:
         for at in range(place.first, place.last + 1)
         if not place.ours[0] <= at < place.ours[1]
     }
-    out |= {at for at, line in enumerate(lines) if _MARK.match(line.raw)}
+    out |= {at for at, line in enumerate(lines) if re.match(_MARK, line.raw)}
     return tuple(
         line._replace(raw="", indent=0, body="", comment="") if at in out else line for at, line in enumerate(lines)
     )
@@ -62,14 +62,14 @@ def reports_of_unmerged(lines: Sequence[Line]) -> tuple[Diagnostic, ...]:
     places = unmerged_of(lines)
     inside = {at for place in places for at in range(place.first, place.last + 1)}
     reports = [_of_place(place, lines) for place in places]
-    reports += [_of_mark(line, lines) for at, line in enumerate(lines) if at not in inside and _MARK.match(line.raw)]
+    reports += [_of_mark(line, lines) for at, line in enumerate(lines) if at not in inside and re.match(_MARK, line.raw)]
     return tuple(sorted(reports, key=lambda one: one.place.line))
 
 
 def _places(lines: Sequence[Line]) -> Iterator[Unmerged]:
     marks: list[tuple[str, int, str]] = []
     for at, line in enumerate(lines):
-        found = _MARK.match(line.raw)
+        found = re.match(_MARK, line.raw)
         if found is None:
             continue
         sign, name = found[1][0], found[2] or ""

@@ -54,14 +54,7 @@ _VERBS = frozenset(OPENINGS[UNLESS_WEIGHED])
 _UNIT_BEFORE = (" g", " g.", " gr", " gr.", " kg", " kg.", " ml", " l")
 """What stands before a figure where it is written `kg 1`."""
 
-_NO_PLACE = re.compile(r"\b(?:overnight$|(?:until|till) )", re.IGNORECASE)
-"""What is in no place's name, and said of it all the same: `in fridge overnight`, `in tub until doubled`."""
 _SCALES = (" C", " F")
-_FIGURE = re.compile(
-    r"^(?:at |@ ?)?-?[0-9]+ ?°?[CF](?:,? [0-9]+ ?%)?$|(?:^| )[0-9.]+ ?(?:ml|l|qt)$|^(?:reads (?:to )?)?[0-9.]+ ?g$",
-    re.IGNORECASE,
-)
-"""What a thing of a kitchen does, where its name should stand: its heat, what it holds, to what it reads."""
 
 
 def is_odd(node: Any) -> bool:
@@ -101,9 +94,7 @@ def is_odd(node: Any) -> bool:
     if kind is MakesNode:
         return node.noun is not None and node.noun.text.lower().startswith("dozen")
     if kind is Setting:  # no fridge is called `3 C`
-        return (
-            bool(node.names) and node.names[0].text[-1] in "CFcf%lgt" and _FIGURE.search(node.names[0].text) is not None
-        )
+        return bool(node.names) and node.names[0].text[-1] in "CFcf%lgt" and _is_figure(node.names[0].text)
     return kind is StageHead and node.name is not None and _is_odd_name(node.name.text)
 
 
@@ -119,7 +110,7 @@ def is_unmeant(node: Any) -> bool:
     """Whether the line is to be asked about where no loose spelling of it can be read either: a stage called `(20% of flour)`, a
     fridge called `3 C`, a place called `fridge overnight`."""
     if type(node) is StepNode:
-        return any(type(clause) is Where and _NO_PLACE.search(clause.place.text) for clause in node.clauses)
+        return any(type(clause) is Where and _is_no_place(clause.place.text) for clause in node.clauses)
     return type(node) in (StageHead, Setting) and is_odd(node)
 
 
@@ -132,8 +123,24 @@ def _is_odd_step(step: StepNode) -> bool:
             if clause.name.text.startswith(("a ", "an ", "the ")):
                 return True
         elif isinstance(clause, Where):
-            if _NO_PLACE.search(clause.place.text):
+            if _is_no_place(clause.place.text):
                 return True
         elif isinstance(clause, To) and clause.what == "length" and step.verb.text == "roll":
             return True
     return times > 1
+
+
+def _is_no_place(text: str) -> bool:
+    """Whether it has what is in no place's name, and said of it all the same: `in fridge overnight`, `in tub until doubled`."""
+    words = text.lower().split(" ")
+    return words[-1] == "overnight" or "until" in words or "till" in words
+
+
+def _is_figure(name: str) -> bool:
+    """Whether it is what a thing of a kitchen does, where its name should stand: its heat, what it holds, to what it reads."""
+    return re.search(_FIGURE, name, re.IGNORECASE) is not None
+
+
+_FIGURE = (
+    r"^(?:at |@ ?)?-?[0-9]+ ?°?[CF](?:,? [0-9]+ ?%)?$|(?:^| )[0-9.]+ ?(?:ml|l|qt)$|^(?:reads (?:to )?)?[0-9.]+ ?g$"
+)
