@@ -62,7 +62,9 @@ def reports_of_unmerged(lines: Sequence[Line]) -> tuple[Diagnostic, ...]:
     places = unmerged_of(lines)
     inside = {at for place in places for at in range(place.first, place.last + 1)}
     reports = [_of_place(place, lines) for place in places]
-    reports += [_of_mark(line, lines) for at, line in enumerate(lines) if at not in inside and re.match(_MARK, line.raw)]
+    reports += [
+        _of_mark(line, lines) for at, line in enumerate(lines) if at not in inside and re.match(_MARK, line.raw)
+    ]
     return tuple(sorted(reports, key=lambda one: one.place.line))
 
 
