@@ -45,6 +45,8 @@ class LaidOut(NamedTuple):
     document: Any = None
     crowded: int = 0
     """Places on its sides that do not hold what stands in them."""
+    taken: float = 0.0
+    """Of the fullest place, how much of its height is taken: over 1 where it does not hold what stands in it."""
 
     @property
     def measure(self) -> tuple[int, int]:
@@ -63,7 +65,9 @@ def fewest_sides(layouts: tuple[PageLayout, ...], lay_out: Callable[[str], LaidO
         if layout.over:
             if best.sides > layout.over:
                 return _filled_if_free(layout, lay_out)
-        elif best.crowded or max(layout.sides, _sides_at_least(first.work * layout.least / 100)) < best.sides:
+        elif (best.crowded and first.taken * layout.least <= 100) or (
+            not best.crowded and max(layout.sides, _sides_at_least(first.work * layout.least / 100)) < best.sides
+        ):
             laid = _filled_if_free(layout, lay_out)
             if laid.measure < best.measure:
                 best = laid

@@ -41,6 +41,8 @@ _BROWSERS = re.compile(r'<style class="browsers">.*?</style>', re.DOTALL)
 PLACE = "place"
 """The class of what is of a fixed height, such as a label on a sheet of labels: what stands in it may not reach out of it."""
 
+_PLACES = re.compile(rf'class="[^"]*\b{PLACE}"')
+
 ROLL = "data-roll"
 """On the body of a page that is cut off where its work ends: a roll has no height of its own."""
 
@@ -196,7 +198,11 @@ def pdf_of(html: str, layouts: tuple[PageLayout, ...] = (NORMAL,)) -> Pdf | NoPd
         if isinstance(started, NoPdf):
             return started
         try:
-            chosen = fewest_sides(layouts, typesetter(html, started))
+            if len(layouts) > 1 and _PLACES.search(html):
+                once = fewest_sides(layouts, typesetter(html, started, each_once=True))
+                chosen = typesetter(html, started)(once.classes)
+            else:
+                chosen = fewest_sides(layouts, typesetter(html, started))
             content = chosen.document.write_pdf(finisher=_finish, **_OPTIONS)
         except started.refused as asked:
             raise RuntimeError(str(asked)) from None
@@ -211,24 +217,36 @@ def _finish(document: Any, pdf: Any) -> None:
     place_figures(document, pdf)
 
 
-def typesetter(html: str, started: _Engine) -> Callable[[str], LaidOut]:
-    """Lays the page out with the words of one layout in the class of its body, as often as asked; read but once."""
+def typesetter(html: str, started: _Engine, each_once: bool = False) -> Callable[[str], LaidOut]:
+    """Lays the page out with the words of one layout in the class of its body, as often as asked; read but once. With `each_once`
+    it has one of all places that say the same: whether that has room tells of all."""
     styles = [started.style, *(_parsed(css) for css in _STYLE.findall(html))]
     bare = _BROWSERS.sub("", _STYLE.sub("", html))
     page = started.weasyprint.HTML(string=bare, url_fetcher=started.fetch)
     body = page.etree_element.find("body")
+    if each_once:
+        _keep_one_of_each(body)
     form = body.get("class").split()[0]
 
     def lay_out(classes: str) -> LaidOut:
         body.set("class", f"{form} {classes}")
         document = page.render(stylesheets=styles, font_config=started.fonts, **_OPTIONS)
         sides = [side._page_box for side in document.pages]
+        places = [box for side in sides for box in side.descendants() if _has_class(box, PLACE)]
         fillers = sum(_filled(side) for side in sides)
-        crowded = sum(_is_crowded(box) for side in sides for box in side.descendants() if _has_class(box, PLACE))
+        crowded = sum(map(_is_crowded, places))
         if ROLL in body.attrib:
             for leaf in document.pages:
                 leaf.height = _end_of(leaf._page_box) + leaf._page_box.margin_bottom
-        return LaidOut(classes, len(sides), sum(map(_covered, sides)), fillers, document, crowded)
+        return LaidOut(
+            classes,
+            len(sides),
+            sum(map(_covered, sides)),
+            fillers,
+            document,
+            crowded,
+            max(map(_taken, places), default=0.0),
+        )
 
     return lay_out
 
@@ -253,10 +271,38 @@ def _end_of(side: Any) -> float:
     return float(max(ends, default=side.content_box_y()))
 
 
+def _keep_one_of_each(body: Any) -> None:
+    """Takes out every place that says what one before it says."""
+    from xml.etree.ElementTree import tostring
+
+    seen: set[bytes] = set()
+    for above in list(body.iter()):
+        for place in list(above):
+            if PLACE in (place.get("class") or "").split():
+                said = tostring(place)
+                if said in seen:
+                    above.remove(place)
+                seen.add(said)
+    for above in list(body.iter()):
+        for side in list(above):
+            if side.get("class") == "side" and not len(side):
+                above.remove(side)
+
+
 def _is_crowded(place: Any) -> bool:
     """Whether something in it stands lower than it reaches."""
-    end = place.content_box_y() + place.height
-    return any(box.position_y + box.margin_height() > end + _HAIR for box in place.descendants() if _is_seen(box))
+    return bool(_deep(place) > place.height + _HAIR)
+
+
+def _taken(place: Any) -> float:
+    """How much of its height what stands in it takes: over 1 where it reaches out of it."""
+    return float(_deep(place) / place.height)
+
+
+def _deep(place: Any) -> float:
+    """How deep what stands in it reaches."""
+    start = place.content_box_y()
+    return float(max((b.position_y + b.margin_height() - start for b in place.descendants() if _is_seen(b)), default=0))
 
 
 _HAIR = 0.5

@@ -9,7 +9,7 @@ from manchet.quantities.printing import decimal
 from manchet.records import NamedTuple
 from manchet.sheets.page.layouts import PageLayout
 
-LABEL_LAYOUTS = (PageLayout("normal"), PageLayout("close", 1), PageLayout("small", 1), PageLayout("small linear", 1))
+LABEL_LAYOUTS = (PageLayout("normal"), PageLayout("close", 80), PageLayout("small", 65), PageLayout("small linear", 1))
 """The letters as large as there is room for: each is tried where the one before it has none. Where a table of nutrition has none it
 is written in lines (Regulation (EU) 1169/2011, article 34)."""
 
