@@ -7,6 +7,7 @@ import re
 from collections.abc import Iterable, Iterator
 
 from manchet.records import NamedTuple
+from manchet.syntax.block import HOUSE
 from manchet.workspace.folder import Premises, premises_of
 from manchet.workspace.open_bakery import OpenBakery
 
@@ -73,9 +74,18 @@ class Desk:
         for bakery in self._bakeries.values():
             bakery.refresh()
 
-    def bakery_of(self, folder: str) -> OpenBakery:
-        """The bakery that a folder belongs to. Raises `Unknown`."""
-        premises = premises_of(folder)
+    def bakeries_in(self, folder: str) -> tuple[OpenBakery, ...]:
+        """The bakeries of a folder that the editor works in: each house in it, as `check` of a file there finds it; the folder
+        itself, where it is one, or belongs to one, or has none. Raises `Unknown`."""
+        whole = self._held(premises_of(folder))
+        root = root_of(whole)
+        with_house = (file for file in whole.files if not HOUSE.isdisjoint(file.words))
+        houses = sorted({premises_of(place_of(root, file.path)) for file in with_house})
+        if not houses or any(house.root == root for house in houses):
+            return (whole,)
+        return tuple(map(self._held, houses))
+
+    def _held(self, premises: Premises) -> OpenBakery:
         if premises not in self._bakeries:
             self._bakeries[premises] = OpenBakery(premises)
         return self._bakeries[premises]
@@ -85,9 +95,18 @@ class Desk:
         if not place:
             return OpenBakery(), name
         place = os.path.realpath(place)
-        within = next((folder for folder in self.folders if place.startswith(folder.rstrip(os.sep) + os.sep)), place)
-        bakery = self.bakery_of(within)
+        bakery = self._around(place)
         return bakery, os.path.relpath(place, root_of(bakery)).replace(os.sep, "/")
+
+    def _around(self, place: str) -> OpenBakery:
+        """The house that a file belongs to; of one without a house the folder that the editor works in, if no house is there."""
+        own = premises_of(place)
+        folder = next((one for one in self.folders if place.startswith(one.rstrip(os.sep) + os.sep)), None)
+        if not own.whole and folder is not None:
+            found = self.bakeries_in(folder)
+            if place.startswith(root_of(found[0]).rstrip(os.sep) + os.sep):
+                return found[0]
+        return self._held(own)
 
 
 def root_of(bakery: OpenBakery) -> str:

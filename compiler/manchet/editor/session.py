@@ -67,7 +67,7 @@ class EditorServer(LanguageServer):
 
     def bakeries(self) -> tuple[OpenBakery, ...]:
         """Those of the folders that the editor works in, and of what is open beside them."""
-        folders = [self.desk.bakery_of(folder) for folder in self.desk.folders]
+        folders = [bakery for folder in self.desk.folders for bakery in self.desk.bakeries_in(folder)]
         every = [*folders, *(one.bakery for one in self.desk)]
         return tuple({id(one): one for one in every}.values())
 
@@ -199,7 +199,10 @@ class EditorServer(LanguageServer):
 
     async def _check_folder(self, folder: str) -> None:
         await asyncio.sleep(FIRST_STROKES)
-        bakery = self.desk.bakery_of(folder)
+        for bakery in self.desk.bakeries_in(folder):
+            await self._check_bakery(bakery)
+
+    async def _check_bakery(self, bakery: OpenBakery) -> None:
         root = root_of(bakery)
         ended = await end_of(command_for(root))
         if ended.status:
