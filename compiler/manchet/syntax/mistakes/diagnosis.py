@@ -28,6 +28,7 @@ from manchet.syntax.mistakes.otherwise import (
     gas_mark,
     heaped_spoon,
     kept_for,
+    overnight,
     packet,
     room_warmth,
     then_another_heat,
@@ -236,16 +237,6 @@ def _to_range(t: LineTrouble) -> Fault | None:
     return None
 
 
-def _overnight(t: LineTrouble) -> Fault | None:
-    for at, raw in enumerate(t.raws):
-        if raw.text == "over" and t.raws[at + 1 : at + 2] and t.raws[at + 1].text == "night":
-            end = t.raws[at + 1].end
-            return Fault("overnight", raw.start, end, {"word": "over night"}, choices(raw.start, end, "8-12 h"))
-        if raw.kind == "WORD" and raw.text.strip("()") in ("overnight", "nightly", "o/n"):
-            return Fault("overnight", raw.start, raw.end, {"word": raw.text}, choices(raw.start, raw.end, "8-12 h"))
-    return None
-
-
 def _by_feel(t: LineTrouble) -> Fault | None:
     if t.context not in WEIGHS:
         return None
@@ -384,7 +375,7 @@ def _generic(t: LineTrouble) -> Fault:
 _QUOTED = ("called", "store", "opened", "listed as", "name and address")
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, kept_at, heading_with_remark, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, held_at_once, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, add_when, until_unquoted, two_verbs, two_things, steam_first, vent_at_the_end, for_the_bench, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, _overnight,
+    _unclosed, _digits, kept_at, heading_with_remark, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, held_at_once, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, add_when, until_unquoted, two_verbs, two_things, steam_first, vent_at_the_end, for_the_bench, gas_mark, two_scales, falling, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, overnight,
     folds_alone, turns_alone, fold_after, folds_without_a_count, folds_without_a_time, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, said_how, units, unreadable_part, unknown,
 )  # fmt: skip
@@ -394,7 +385,7 @@ OF_A_DAY_LINE: tuple[Reason, ...] = (_unclosed, _digits, _figures, *DAY_REASONS)
 """Of a plan's or an order's line: what is odd in a dough's means something there."""
 
 _OF_A_NAME: tuple[Reason, ...] = (
-    _overnight, of_the_flour, of_a_fruit, for_the_bench, dough_yield, speeds, adverb_before, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
+    overnight, of_the_flour, of_a_fruit, for_the_bench, dough_yield, speeds, adverb_before, folds_alone, turns_alone, fold_after, heaped_spoon, of_another_trade, packet, _by_feel, _amount_first, figure_in_words, units,
 )  # fmt: skip
 
 

@@ -317,3 +317,13 @@ def weighed_twice(t: LineTrouble) -> Fault | None:
     fixes: tuple[LineFix, ...] = choices(0, len(t.body), f"{name} {one.text}", f"{name} {two.text}")
     words = {"first": one.text, "second": two.text, "offer": f"`{one.text}` or `{two.text}`"}
     return Fault("weight-twice", two.start, two.end, words, fixes)
+
+
+def overnight(t: LineTrouble) -> Fault | None:
+    for at, raw in enumerate(t.raws):
+        if raw.text == "over" and t.raws[at + 1 : at + 2] and t.raws[at + 1].text == "night":
+            end = t.raws[at + 1].end
+            return Fault("overnight", raw.start, end, {"word": "over night"}, choices(raw.start, end, "8-12 h"))
+        if raw.kind == "WORD" and raw.text.strip("()") in ("overnight", "nightly", "o/n"):
+            return Fault("overnight", raw.start, raw.end, {"word": raw.text}, choices(raw.start, raw.end, "8-12 h"))
+    return None
