@@ -32,7 +32,8 @@ class Component(NamedTuple):
     contacts: tuple[Contact, ...] = ()
     """What its own head states of contact: that goes with it into everything it goes into."""
     left: Fraction = ONE
-    """What it weighed when it went in, as a share of all that was put into it: a bread in a dish is lighter than its dough."""
+    """What it weighed when it went in, as a share of all that was put into it: a bread in a dish is lighter than its dough. Reckoned where it is
+    listed by a name of its own."""
 
 
 class Content(NamedTuple):
@@ -105,7 +106,7 @@ class Mixture(NamedTuple):
 
     def came_in(self, component: Component) -> Mixture:
         """The same as what went in with it."""
-        if self.put_in:
+        if component.listed_as and self.put_in:
             component = component._replace(left=self.weight / self.put_in)
         holds: dict[Key, Content] = {}
         for (name, way), held in self.holds.items():
