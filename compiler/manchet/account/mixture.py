@@ -31,9 +31,9 @@ class Component(NamedTuple):
     """What a blend or culture states of itself; None where it leaves that to what it is made of."""
     contacts: tuple[Contact, ...] = ()
     """What its own head states of contact: that goes with it into everything it goes into."""
-    left: Fraction = ONE
+    left: Fraction | None = None
     """What it weighed when it went in, as a share of all that was put into it: a bread in a dish is lighter than its dough. Reckoned where it is
-    listed by a name of its own."""
+    listed by a name of its own; None elsewhere: a component is part of a key, and a fraction is slow to hash."""
 
 
 class Content(NamedTuple):

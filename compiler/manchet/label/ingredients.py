@@ -23,6 +23,7 @@ from manchet.quantities.printing import decimal, round_to
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
+ONE = Fraction(1)
 HUNDRED = Fraction(100)
 
 WATER = "water"
@@ -144,7 +145,8 @@ class _Making(NamedTuple):
         for component, inside in compound.items():
             lines = self.lines(inside)
             name = listed_name(component.name, component.listed_as, self.market)
-            grams = sum((content.grams for content, _ in inside), NOTHING) * component.left
+            grams = sum((content.grams for content, _ in inside), NOTHING)
+            grams *= ONE if component.left is None else component.left
             inner = tuple(sorted(_with_water_left(lines, grams), key=lambda line: (-line.grams, fold(line.name))))
             found.append(ListLine(name, (Run(name),), grams, self._share(grams), inside=inner))
         return found
