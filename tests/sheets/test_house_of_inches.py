@@ -7,7 +7,7 @@ import pytest
 from sheets.work import lines_of
 from works import work_in
 
-from manchet.cli.degrees import beside, with_fahrenheit
+from manchet.figures.degrees import beside, with_fahrenheit
 from manchet.figures.figure import Figure, Given
 from manchet.sheets.forms.prep_sheet.sheet import prep_sheet
 from manchet.sheets.forms.prep_sheet.view import PrepSheet

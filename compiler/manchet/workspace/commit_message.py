@@ -17,10 +17,11 @@ WRITTEN = frozenset({"message", "merge", "squash", "commit"})
 def mark_of_remarks(folder: str) -> str:
     """What begins a remark in this clone; "" where git would leave remarks in the message."""
     asked = git(folder, "config", "--null", "--get-regexp", r"^(core\.commentchar|commit\.cleanup)$") or ""
-    told = dict(one.partition("\n")[::2] for one in asked.split("\0") if one)
-    if told.get("commit.cleanup") in KEPT:
+    settings = (one.partition("\n") for one in asked.split("\0") if one)
+    told = {name.rpartition(".")[2]: value for name, _, value in settings}
+    if told.get("cleanup") in KEPT:
         return ""
-    mark = told.get("core.commentchar", MARK)
+    mark = told.get("commentchar", MARK)
     return MARK if mark == "auto" else mark
 
 
