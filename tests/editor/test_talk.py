@@ -13,6 +13,7 @@ from editor.houses import LOAF, write_house
 
 from manchet.cli.editor import order_in_words
 from manchet.editor import session
+from manchet.syntax import line
 
 
 def test_columns_are_counted_in_utf_16(tmp_path: Path) -> None:
@@ -67,6 +68,14 @@ def test_no_handler_raises(monkeypatch: pytest.MonkeyPatch) -> None:
 
     broken(session.EditorServer(order_in_words))
     assert told == ["within"]
+
+
+def test_a_day_of_typing_is_not_remembered() -> None:
+    for number in range(2000):
+        line.read_line(f"    rest covered {number} min", "stage")
+    line.forget_lines()
+    assert line._read_short.cache_info().currsize == 0
+    assert line.read_line("rest covered 20 min", "stage").trouble is None
 
 
 def test_it_ends_when_it_is_asked_to(tmp_path: Path) -> None:

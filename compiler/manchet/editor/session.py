@@ -26,6 +26,7 @@ from manchet.editor.settings import ReadOrder, Settings, settings_of
 from manchet.editor.warming import warm_up
 from manchet.editor.whole_folder import command_for, read_answer
 from manchet.editor.wire import Wire
+from manchet.syntax.line import forget_lines
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.trouble import Trouble
 
@@ -37,6 +38,8 @@ T = TypeVar("T")
 
 BREATH = 0.004
 """Seconds for which strokes that have already come are taken in before a file is looked at once more."""
+FORGETS_AFTER = 1000
+"""Reports after which what is remembered of lines is let go: most of it is lines that were being typed."""
 FIRST_STROKES = 0.6
 """Seconds that the files one opens first have for themselves, before the whole folder is looked at."""
 
@@ -117,7 +120,7 @@ class EditorServer(LanguageServer):
         """Reports on what is due; what was typed meanwhile comes first, and nothing is reported of an older text."""
         assert self._wake is not None
         clock = asyncio.get_running_loop().time
-        done, first = 0.0, True
+        done, first, published = 0.0, True, 0
         while True:
             await self._wake.wait()
             self._wake.clear()
@@ -127,6 +130,9 @@ class EditorServer(LanguageServer):
                 self._due.pop(name, None)
                 self.publish(name)
                 done = clock()
+                published += 1
+                if not published % FORGETS_AFTER:
+                    forget_lines()
                 if first:
                     first = False
                     await asyncio.sleep(0)

@@ -72,6 +72,11 @@ def figure_at(body: str, start: int) -> WrittenFigure | None:
     return _read(body, start) if len(rest) > _LONGEST_REMEMBERED else _read_short(rest)
 
 
+def forget_figures() -> None:
+    """Forgets the figures read so far; see `syntax.line.forget_lines`."""
+    _read_short.cache_clear()
+
+
 @lru_cache(maxsize=_REMEMBERED)
 def _read_short(text: str) -> WrittenFigure | None:
     """The same few figures stand on most lines of a bakery."""

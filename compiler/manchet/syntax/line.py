@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import lru_cache
 from typing import Any
 
-from manchet.quantities.reading import THOUSANDS
+from manchet.quantities.reading import THOUSANDS, forget_figures
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 from manchet.syntax import tables as t
@@ -84,6 +84,12 @@ def read_line(body: str, context: str) -> Read:
 @lru_cache(maxsize=_REMEMBERED)
 def _read_short(body: str, context: str) -> Read:
     return _read(body, context)
+
+
+def forget_lines() -> None:
+    """Forgets the lines read so far: of whoever reads all day, half of them are lines that were being typed."""
+    _read_short.cache_clear()
+    forget_figures()
 
 
 def _read(written: str, context: str) -> Read:
