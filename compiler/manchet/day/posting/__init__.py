@@ -1,10 +1,11 @@
 """The plan of a day without a solver: always there, the same for the same day.
 
-All jobs begin as late as they can. Where two then clash, at an oven, a mixer, a place or for want of hands, one goes before
-the other: the one that is moved least against its room. All windows are pulled tight again, and so on until nothing clashes.
-From a dead end the way leads back to the last choice that had a part in it. Where no way is found, first waits go beyond
-their ranges as far as they may, then an end is late, each by as little as undoes what stood in the way; and what turns out
-not to be needed is taken back.
+The loads of ovens that hold their heat are sorted by themselves first. Then all jobs begin as late as they can. Where two
+clash, at an oven, a mixer, a place or for want of hands, one goes before the other: the one that is moved least against its
+room. All windows are pulled tight again, and so on until nothing clashes. From a dead end the way leads back to the last choice
+that had a part in it. Where no way is found, first waits go beyond their ranges as far as they may, then an end is late, each
+by as little as undoes what stood in the way; and what turns out not to be needed is taken back: what stands against that is
+decided anew.
 """
 
 from __future__ import annotations
