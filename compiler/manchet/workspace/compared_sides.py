@@ -21,7 +21,7 @@ HOW = "manchet compare OLD [NEW]: each a name, a file, a revision such as HEAD~2
 
 
 class AskedSide(NamedTuple):
-    """One side as it was asked for. `revision` is "" for the working copy; `what` a name, a file or a folder, "" for all there is."""
+    """One side as it was asked for. `revision` is "" for the working copy, or what else a side is called that git hands over; `what` a name, a file or a folder, "" for all there is."""
 
     revision: str
     what: str
