@@ -2,19 +2,17 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from difflib import SequenceMatcher
 from itertools import pairwise
 
 from manchet.diagnostics.diagnostic import Edit, Place
-
-_END_OF_LINE = re.compile(r"\r\n|\r|\n")
+from manchet.source.text import END_OF_LINE
 
 
 def edits_between(path: str, before: str, after: str) -> tuple[Edit, ...]:
     """The edits that make the lines of `after` of those of `before`, whatever each ends its lines in."""
-    old, new = _END_OF_LINE.split(before), _END_OF_LINE.split(after)
+    old, new = END_OF_LINE.split(before), END_OF_LINE.split(after)
     edits = tuple(_edits(path, old, new))
     if any(_begins(one) == _begins(other) for one, other in pairwise(edits)):  # around an empty line: in which order?
         whole = Place(path, 1, 1, len(old), len(old[-1]) + 1, old[0])

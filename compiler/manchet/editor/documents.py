@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 import os
-import re
 from collections.abc import Iterable, Iterator
 
 from manchet.records import NamedTuple
+from manchet.source.text import END_OF_LINE
 from manchet.syntax.block import HOUSE
 from manchet.workspace.folder import Premises, premises_of
 from manchet.workspace.open_bakery import OpenBakery
-
-_END_OF_LINE = re.compile(r"\r\n|\r|\n")
 
 
 class OpenText(NamedTuple):
@@ -29,7 +27,7 @@ class OpenText(NamedTuple):
     @property
     def lines(self) -> tuple[str, ...]:
         """Its lines without their ends, told as the language and the protocol tell them: no other character ends one."""
-        return tuple(_END_OF_LINE.split(self.text))
+        return tuple(END_OF_LINE.split(self.text))
 
 
 class Desk:

@@ -9,11 +9,11 @@ from pygls.exceptions import JsonRpcException
 
 from manchet.diagnostics.diagnostic import Place
 from manchet.editor.completion import Proposal, completion
-from manchet.editor.documents import OpenText
 from manchet.editor.hover import hover
 from manchet.editor.references import definition, references
 from manchet.editor.rename import name_to_change, rename
 from manchet.editor.session import EditorServer, calm
+from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.trouble import Trouble
 
 
@@ -23,10 +23,8 @@ def answering(server: EditorServer) -> None:
     @server.feature(lsp.TEXT_DOCUMENT_HOVER)
     @calm
     def on_hover(ls: EditorServer, params: lsp.HoverParams) -> lsp.Hover | None:
-        opened = ls.opened(params.text_document.uri)
-        if opened is None:
-            return None
-        told = hover(opened.bakery, opened.path, *ls.wire.at(opened.lines, params.position), ls.settings)
+        at = ls.where(params.text_document, params.position)
+        told = hover(*at, ls.settings) if at is not None else None
         if told is None:
             return None
         return lsp.Hover(lsp.MarkupContent(lsp.MarkupKind.Markdown, told.text), ls.wire.range(told.place))
@@ -49,45 +47,37 @@ def answering(server: EditorServer) -> None:
     @server.feature(lsp.TEXT_DOCUMENT_DEFINITION)
     @calm
     def on_definition(ls: EditorServer, params: lsp.DefinitionParams) -> list[lsp.Location]:
-        opened = ls.opened(params.text_document.uri)
-        if opened is None:
-            return []
-        place = definition(opened.bakery, opened.path, *ls.wire.at(opened.lines, params.position))
-        return _locations(ls, opened, [] if place is None else [place])
+        at = ls.where(params.text_document, params.position)
+        place = definition(*at) if at is not None else None
+        return _locations(ls, at, [] if place is None else [place])
 
     @server.feature(lsp.TEXT_DOCUMENT_REFERENCES)
     @calm
     def on_references(ls: EditorServer, params: lsp.ReferenceParams) -> list[lsp.Location]:
-        opened = ls.opened(params.text_document.uri)
-        if opened is None:
-            return []
-        at = ls.wire.at(opened.lines, params.position)
-        return _locations(ls, opened, references(opened.bakery, opened.path, *at, params.context.include_declaration))
+        at = ls.where(params.text_document, params.position)
+        found = references(*at, params.context.include_declaration) if at is not None else ()
+        return _locations(ls, at, found)
 
     @server.feature(lsp.TEXT_DOCUMENT_PREPARE_RENAME)
     @calm
     def on_prepare(ls: EditorServer, params: lsp.PrepareRenameParams) -> lsp.Range | None:
-        opened = ls.opened(params.text_document.uri)
-        if opened is None:
-            return None
+        at = ls.where(params.text_document, params.position)
         try:
-            at = ls.wire.at(opened.lines, params.position)
-            return ls.wire.range(name_to_change(opened.bakery, opened.path, *at))
+            return ls.wire.range(name_to_change(*at)) if at is not None else None
         except Trouble as trouble:
             raise _refused(trouble) from None
 
     @server.feature(lsp.TEXT_DOCUMENT_RENAME, lsp.RenameOptions(prepare_provider=True))
     @calm
     def on_rename(ls: EditorServer, params: lsp.RenameParams) -> lsp.WorkspaceEdit | None:
-        opened = ls.opened(params.text_document.uri)
-        if opened is None:
+        at = ls.where(params.text_document, params.position)
+        if at is None:
             return None
         try:
-            at = ls.wire.at(opened.lines, params.position)
-            edits = rename(opened.bakery, opened.path, *at, params.new_name)
+            edits = rename(*at, params.new_name)
         except Trouble as trouble:
             raise _refused(trouble) from None
-        return ls.wire.workspace_edit(edits, ls.name_in(opened.bakery))
+        return ls.wire.workspace_edit(edits, ls.name_in(at[0]))
 
 
 _KINDS = {
@@ -122,6 +112,10 @@ def _refused(trouble: Trouble) -> JsonRpcException:
     return JsonRpcException(trouble.message, lsp.LSPErrorCodes.RequestFailed.value)
 
 
-def _locations(ls: EditorServer, opened: OpenText, places: Iterable[Place]) -> list[lsp.Location]:
-    name_of = ls.name_in(opened.bakery)
+def _locations(
+    ls: EditorServer, at: tuple[OpenBakery, str, int, int] | None, places: Iterable[Place]
+) -> list[lsp.Location]:
+    if at is None:
+        return []
+    name_of = ls.name_in(at[0])
     return [lsp.Location(name_of(place.path), ls.wire.range(place)) for place in places]

@@ -68,6 +68,13 @@ class EditorServer(LanguageServer):
     def opened(self, name: str) -> OpenText | None:
         return self.desk.at(name)
 
+    def where(
+        self, document: lsp.TextDocumentIdentifier, position: lsp.Position
+    ) -> tuple[OpenBakery, str, int, int] | None:
+        """The bakery, the path, the line and the column that a question is about; None where the file is not open."""
+        opened = self.opened(document.uri)
+        return None if opened is None else (opened.bakery, opened.path, *self.wire.at(opened.lines, position))
+
     def bakeries(self) -> tuple[OpenBakery, ...]:
         """Those of the folders that the editor works in, and of what is open beside them."""
         folders = [bakery for folder in self.desk.folders for bakery in self.desk.bakeries_in(folder)]

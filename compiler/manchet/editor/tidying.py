@@ -5,6 +5,7 @@ from __future__ import annotations
 from manchet.diagnostics.diagnostic import Edit, Place
 from manchet.editor.differences import edits_between
 from manchet.normal.text import normal_row, normal_text
+from manchet.source.files import with_plain_newlines
 from manchet.source.text import SourceText
 from manchet.syntax.contexts import ONE_LINE
 from manchet.syntax.line import read_line
@@ -15,7 +16,7 @@ from manchet.workspace.open_bakery import OpenBakery
 
 def tidy_edits(bakery: OpenBakery, path: str, text: str) -> tuple[Edit, ...]:
     """What `tidy` would type in the text of a file, in the English of its kitchen."""
-    source = SourceText(path, text.replace("\r\n", "\n").replace("\r", "\n"))
+    source = SourceText(path, with_plain_newlines(text))
     return edits_between(path, source.text, normal_text(source, _words(bakery, path)))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from manchet.records import NamedTuple
+from manchet.source.files import with_plain_newlines
 from manchet.source.text import SourceText
 from manchet.syntax.block import Block
 from manchet.syntax.headings import blocks
@@ -45,7 +46,7 @@ class Typed(NamedTuple):
 
 def typed_at(path: str, text: str, line: int, column: int) -> Typed | None:
     """What stands before the cursor; None in a remark and in words for people, where nothing is to be offered."""
-    rows = text.replace("\r\n", "\n").replace("\r", "\n").split("\n")
+    rows = with_plain_newlines(text).split("\n")
     if not 1 <= line <= len(rows):
         return None
     written = rows[line - 1][: column - 1]

@@ -104,12 +104,12 @@ def text_of(path: str, data: bytes) -> Outcome[SourceText | None]:
             "save the file as UTF-8 (in the editor's Save as)",
             line,
         )
-    return Outcome(SourceText(path, _with_plain_newlines(text)))
+    return Outcome(SourceText(path, with_plain_newlines(text)))
 
 
 def rough_text_of(data: bytes) -> str:
     """The text in a file's bytes as well as it may be, where they are no UTF-8: that is reported when the file is read."""
-    return _with_plain_newlines(data.removeprefix(_MARK).decode("utf-8", "replace"))
+    return with_plain_newlines(data.removeprefix(_MARK).decode("utf-8", "replace"))
 
 
 def text_with_its_newlines(data: bytes) -> tuple[bytes, str]:
@@ -118,7 +118,8 @@ def text_with_its_newlines(data: bytes) -> tuple[bytes, str]:
     return mark, data.removeprefix(mark).decode()
 
 
-def _with_plain_newlines(text: str) -> str:
+def with_plain_newlines(text: str) -> str:
+    """The text with `\\n` at the end of each line."""
     return text.replace("\r\n", "\n").replace("\r", "\n")
 
 

@@ -5,16 +5,13 @@ The rest of the file stays as it is to the byte: its ends of lines, its byte-ord
 
 from __future__ import annotations
 
-import re
 from bisect import bisect, insort
 from collections.abc import Sequence
 from itertools import pairwise
 
 from manchet.diagnostics.diagnostic import Edit, Fix
 from manchet.records import NamedTuple
-
-_END_OF_LINE = re.compile(r"\r\n|\r|\n")
-"""As `source/text.py` tells lines: no other character ends one."""
+from manchet.source.text import END_OF_LINE
 
 
 class Mended(NamedTuple):
@@ -65,7 +62,7 @@ class _Lines:
     """Where each line of a text begins and ends."""
 
     def __init__(self, text: str) -> None:
-        ends = list(_END_OF_LINE.finditer(text))
+        ends = list(END_OF_LINE.finditer(text))
         self.text = text
         self.newline = ends[0][0] if ends else "\n"
         self.starts = [0, *(end.end() for end in ends)]

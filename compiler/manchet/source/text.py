@@ -7,6 +7,9 @@ import re
 from manchet.diagnostics.diagnostic import Place
 from manchet.records import NamedTuple
 
+END_OF_LINE = re.compile(r"\r\n|\r|\n")
+"""No other character ends a line."""
+
 
 class SourceText(NamedTuple):
     """A file's path (as shown to the baker) and its text: newlines are `\\n`, no byte-order mark."""

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import os
-import re
 from collections.abc import Iterable, Iterator
 
 from manchet.diagnostics.outcome import Outcome
 from manchet.normal.text import normal_text
 from manchet.records import NamedTuple
 from manchet.source.files import LARGEST, text_of, text_with_its_newlines
+from manchet.source.text import END_OF_LINE
 from manchet.syntax.nodes import BlockHead, Entry
 from manchet.syntax.parser import parse
 from manchet.workspace.folder import premises_of
@@ -17,8 +17,6 @@ from manchet.workspace.house import Kitchens, kitchens_of
 from manchet.workspace.open_bakery import OpenBakery
 from manchet.workspace.raw_files import Raw
 from manchet.workspace.selection import Selection
-
-_END_OF_LINE = re.compile(r"\r\n|\r|\n")
 
 
 class TidyFile(NamedTuple):
@@ -55,7 +53,7 @@ def tidy_bytes(path: str, data: bytes, words: str) -> Outcome[bytes | None]:
     if read.value is None:
         return Outcome(None, read.diagnostics)
     mark, written = text_with_its_newlines(data)
-    end = _END_OF_LINE.search(written)
+    end = END_OF_LINE.search(written)
     tidy = normal_text(read.value, words).replace("\n", end[0] if end else "\n")
     after = mark + tidy.encode("utf-8")
     return Outcome(after if len(after) <= LARGEST else data)
