@@ -56,3 +56,13 @@ def test_each_house_of_a_folder_is_told_of(tmp_path: Path) -> None:
         editor.reports_like("hill/breads/third.bake", ["salt-missing"])
         found = editor.ask("workspace/symbol", {"query": "other loaf"})
         assert len(found) == 2
+
+
+def test_a_folder_behind_a_link_is_called_as_the_editor_calls_it(tmp_path: Path) -> None:
+    write_house(tmp_path / "house")
+    (tmp_path / "link").symlink_to(tmp_path / "house")
+    with client(tmp_path / "link") as editor:
+        editor.open("breads/plain.bake")
+        here = editor.at("breads/plain.bake", 5, 6)
+        (found,) = editor.ask("textDocument/definition", here)
+        assert found["uri"] == editor.uri("larder.bake")

@@ -34,7 +34,9 @@ class Desk:
     """What lies open, and the bakeries around it, each held open once. `folders` are those that the editor works in."""
 
     def __init__(self, folders: Iterable[str] = ()) -> None:
-        self.folders = tuple(os.path.realpath(folder) for folder in folders)
+        self._given = {os.path.realpath(folder): folder.rstrip(os.sep) for folder in folders}
+        self.folders = tuple(self._given)
+        """With all links resolved."""
         self._bakeries: dict[Premises, OpenBakery] = {}
         self._open: dict[str, OpenText] = {}
 
@@ -66,6 +68,13 @@ class Desk:
     def name_of(self, bakery: OpenBakery, path: str) -> str | None:
         """What the editor calls a file of a bakery, where it is open."""
         return next((one.name for one in self if one.bakery is bakery and one.path == path), None)
+
+    def as_given(self, place: str) -> str:
+        """Where a file lies, by the way on which the editor came to its folder: that may lead over a link."""
+        for folder, given in self._given.items():
+            if place.startswith(folder.rstrip(os.sep) + os.sep):
+                return given + place[len(folder.rstrip(os.sep)) :]
+        return place
 
     def refresh(self) -> None:
         """Looks at the disk again: something was saved. Raises `Unknown` where a folder cannot be read any more."""

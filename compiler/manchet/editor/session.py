@@ -85,8 +85,10 @@ class EditorServer(LanguageServer):
         """The address of each file of a bakery: as the editor wrote it, where it is open."""
 
         def name_of(path: str) -> str:
-            root = root_of(bakery)
-            return self.desk.name_of(bakery, path) or (from_fs_path(place_of(root, path)) or "" if root else path)
+            opened = self.desk.name_of(bakery, path)
+            if opened is not None or not root_of(bakery):
+                return opened or path
+            return from_fs_path(self.desk.as_given(place_of(root_of(bakery), path))) or ""
 
         return name_of
 
