@@ -15,6 +15,7 @@ from manchet.source.mending import mend
 from manchet.syntax import nodes as n
 from manchet.syntax.nodes import Word
 from manchet.workspace.open_bakery import OpenBakery
+from manchet.workspace.raw_files import Raw
 from manchet.workspace.trouble import Unknown
 
 
@@ -95,17 +96,24 @@ def _refuse_taken(bakery: OpenBakery, there: NamingLine, name: Name, new: str) -
 
 
 def _check_again(bakery: OpenBakery, edits: Sequence[Edit]) -> None:
-    """Raises `Unknown` where the files would have a report with these edits that they do not have without."""
-    paths = frozenset(edit.place.path for edit in edits)
-    apart = bakery.part(bakery.needed(paths))
-    before = Counter(one.name for one in apart.reports(paths))
-    for file in apart.files:
-        mine = tuple(edit for edit in edits if edit.place.path == file.path)
-        if mine:
-            apart.update(
-                file.path, mend(file.path, rough_text_of(file.data), [Fix("", mine)]).text.encode("utf-8", "replace")
-            )
-    after = apart.reports(paths)
-    for one in after:
-        if Counter(each.name for each in after)[one.name] > before[one.name]:
+    """Raises `Unknown` where the files would read otherwise: with a report that they do not have without these edits. (What the
+    checks say of a dough does not hang on what its parts are called.)"""
+    by_path: dict[str, list[Edit]] = {}
+    for edit in edits:
+        by_path.setdefault(edit.place.path, []).append(edit)
+    files = bakery.part(bakery.needed(by_path.keys())).files
+    names = bakery.names
+    left = Counter(one.name for one in OpenBakery(files=files, elsewhere=names).read(by_path).mistakes)
+    changed = [_with(file, by_path.get(file.path, ())) for file in files]
+    for one in OpenBakery(files=changed, elsewhere=names).read(by_path).mistakes:
+        left[one.name] -= 1
+        if left[one.name] < 0:
             raise Unknown(f"with that name it would not check: {one.place.where}: {one.message}")
+
+
+def _with(file: Raw, edits: Sequence[Edit]) -> Raw:
+    """A file after some edits."""
+    if not edits:
+        return file
+    text = mend(file.path, rough_text_of(file.data), [Fix("", tuple(edits))]).text
+    return Raw(file.path, text.encode("utf-8", "replace"))
