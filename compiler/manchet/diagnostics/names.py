@@ -227,6 +227,7 @@ REPORTS = {
     'order-without-a-day': ('error', 'day/reports'),
     'orders-do-not-add-up': ('error', 'day/reports'),
     'other-digits': ('error', 'syntax/reports'),
+    'oven-called-by-its-heat': ('warning', 'kitchen/reports'),
     'oven-fahrenheit-for-celsius': ('warning', 'checks/baking'),
     'oven-falls-and-is-set': ('warning', 'kitchen/reports'),
     'oven-falls-faster-when-colder': ('warning', 'kitchen/reports'),

@@ -10,7 +10,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.diagnostics.diagnostic import Diagnostic, Place
-from manchet.diagnostics.fixes import exchange_of
+from manchet.diagnostics.fixes import exchange_of, instead
 from manchet.diagnostics.reports import report
 from manchet.kitchen.model import Fall, Oven
 from manchet.larder.figures import show_figure
@@ -106,6 +106,20 @@ def _meant(span: Span, amount: Amount) -> Iterator[str]:
             continue
         if _within(span.usual, (value - UNITS[unit].offset) * UNITS[unit].factor):
             yield f"{show_figure(value)} {unit}"
+
+
+HEATS = frozenset({"gas", "electric", "wood", "oil"})
+"""What heats an oven, and is seldom its name."""
+
+
+def named_by_its_heat(oven: Oven, place: Place) -> Iterator[Diagnostic]:
+    """`oven gas`, with no line that says what heats it."""
+    name = oven.name.lower()
+    if name in HEATS and not oven.heat:
+        message = f"an oven called {oven.name}: nothing says what heats it"
+        help = f"write `oven`, and under it `heat {name}`"
+        fix = instead(place, f"oven\n{' ' * (place.column + 1)}heat {name}", help)
+        yield report("oven-called-by-its-heat", place, message, help, fixes=(fix,))
 
 
 def falls(what: str, oven: Oven, lines: dict[Fraction, Place], unit: str) -> Iterator[Diagnostic]:

@@ -100,8 +100,7 @@ class _KitchenReading(DayLines):
         elif node.key == "yeast factors":
             self._yeast_factors(entry, node)
         elif node.key == "hands":
-            hands = self._count(entry, node, "2")
-            self.kitchen = self.kitchen._replace(hands=hands)
+            self.kitchen = self.kitchen._replace(hands=self._count(entry, node, "2"))
         elif node.key == "packs":
             self.kitchen = self._packs(self.kitchen, entry, node)
         elif node.key == "busy":
@@ -174,6 +173,7 @@ class _KitchenReading(DayLines):
             self.kitchen = kitchen._replace(mixers=(*kitchen.mixers, self._mixer(name, lines)))
         elif node.key == "oven":
             oven = self._oven(name, lines, falls)
+            self.reports += plausible.named_by_its_heat(oven, entry.line.place())
             self.kitchen = kitchen._replace(ovens=(*kitchen.ovens, oven))
             if oven.falls and not kitchen.degrees:
                 fall = falls[0].node

@@ -93,8 +93,8 @@ def is_odd(node: Any) -> bool:
         return any(_is_odd_part(part.name.text) for part in node.items)
     if kind is MakesNode:
         return node.noun is not None and node.noun.text.lower().startswith("dozen")
-    if kind is Setting:  # no fridge is called `3 C`
-        return bool(node.names) and node.names[0].text[-1] in "CFcf%lgt" and _is_figure(node.names[0].text)
+    if kind is Setting:  # no fridge is called `3 C`, and no oven steams by `yes`
+        return bool(node.names) and node.names[0].text[-1] in "CFcf%lgtkso" and _is_figure(node.key, node.names[0].text)
     return kind is StageHead and node.name is not None and _is_odd_name(node.name.text)
 
 
@@ -136,11 +136,14 @@ def _is_no_place(text: str) -> bool:
     return words[-1] == "overnight" or "until" in words or "till" in words
 
 
-def _is_figure(name: str) -> bool:
+def _is_figure(key: str, name: str) -> bool:
     """Whether it is what a thing of a kitchen does, where its name should stand: its heat, what it holds, to what it reads."""
-    return re.search(_FIGURE, name, re.IGNORECASE) is not None
+    return re.search(YES_OR_NO if key == "steam" else _FIGURE, name, re.IGNORECASE) is not None
 
 
 _FIGURE = (
     r"^(?:at |@ ?)?-?[0-9]+ ?°?[CF](?:,? [0-9]+ ?%)?$|(?:^| )[0-9.]+ ?(?:ml|l|qt)$|^(?:reads (?:to )?)?[0-9.]+ ?g$"
+    r"|(?:^| )[0-9]+ decks?$"
 )
+YES_OR_NO = r"^(?:yes|no)$"
+"""No way in which an oven makes steam."""

@@ -15,8 +15,8 @@ class LineFix(NamedTuple):
     """A fix of one line: in each part body[start:end] of it a text is typed instead."""
 
     parts: tuple[tuple[int, int, str], ...]
-    """In order, apart from each other. A text that begins with the end of a line comes in as a line under this one, two steps
-    deeper; what stands behind one inside of a text is a line of its own."""
+    """In order, apart from each other. A text that begins with the end of a line comes in as lines under this one, two spaces
+    deeper; what stands behind one inside of another text is a line of its own."""
     title: str
     safe: bool = False
 
@@ -35,6 +35,14 @@ def in_place(start: int, end: int, text: str, safe: bool = False, title: str = "
 def two_lines(body: str, first: str, second: str) -> LineFix:
     """The line written as two."""
     return LineFix(((0, len(body), f"{first}\n{second}"),), f"write two lines: `{first}`, and under it `{second}`")
+
+
+def with_under(body: str, head: str, *lines: str) -> LineFix:
+    """The line written as `head`, and what else it says in lines that belong to it."""
+    told = " and ".join(f"`{line}`" for line in lines)
+    end = len(body)
+    parts = ((0, end, head), (end, end, "".join(f"\n{line}" for line in lines)))
+    return LineFix(parts, f"write `{head}`, and under it {told}")
 
 
 def choices(start: int, end: int, *texts: str) -> tuple[LineFix, ...]:
@@ -106,4 +114,4 @@ def _edit(start: int, end: int, text: str, line: Line) -> Edit:
     if not text.startswith("\n"):
         return Edit(line.place(start, end), text.replace("\n", f"\n{' ' * line.indent}"))
     after = len(line.raw) - line.indent  # behind the remark of the line, if it has one
-    return Edit(line.place(after, after), f"\n{' ' * (line.indent + 2)}{text[1:]}")
+    return Edit(line.place(after, after), text.replace("\n", f"\n{' ' * (line.indent + 2)}"))

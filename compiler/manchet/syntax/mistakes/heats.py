@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from manchet.syntax.loose.normal import LONGEST
-from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, with_under
 from manchet.syntax.vocabulary import IN_OVEN
 
 LEAST_HEAT = 100
@@ -107,47 +107,11 @@ def heading_with_remark(t: LineTrouble) -> Fault | None:
     if found is None or "overnight" in found["remark"]:
         return None
     typed, note = f"{found['head']}{found['share'] or ''}", f'note "{found["remark"]}"'
-    fix = LineFix(
-        ((0, len(t.body), typed), (len(t.body), len(t.body), f"\n{note}")), f"write `{typed}`, and under it `{note}`"
-    )
+    fix = with_under(t.body, typed, note)
     start = found.start("remark") - 1
     return Fault(
         "unreadable-line", start, found.end("remark") + 1, {"text": f"({found['remark']})", "form": fix.title}, (fix,)
     )
-
-
-def kept_at(t: LineTrouble) -> Fault | None:
-    """`fridge 3 C` in a kitchen: how cold it is stands under it, or the fridge is called `3 C`."""
-    found = _OF_A_THING.fullmatch(t.body) if t.context == "kitchen" and t.rule == "setting" else None
-    if found is None:
-        return None
-    thing = found["thing"].lower()
-    head = f"{found['thing']}{found['name'] or ''}"
-    if found["degrees"]:
-        damp = f", {found['damp']}% humidity" if found["damp"] and thing == "prover" else ""
-        line = f"{'hottest' if thing == 'oven' else 'keeps'} {found['degrees']} {found['scale'].upper()}{damp}"
-    elif found["reads"]:
-        line = f"reads {found['reads']} g"
-    else:
-        line = "takes 6-45 kg dough" if thing == "mixer" else f"volume {found['volume']} {found['unit'].lower()}"
-    start = len(head)
-    fix = LineFix(
-        ((start, len(t.body), ""), (len(t.body), len(t.body), f"\n{line}")), f"write `{head}`, and under it `{line}`"
-    )
-    form = (
-        fix.title
-        if thing != "mixer" or found["degrees"]
-        else f"write `{head}`, and under it how much dough it mixes, as in `{line}`"
-    )
-    fixes = (fix,) if form == fix.title else ()
-    return Fault("unreadable-line", start + 1, len(t.body), {"text": t.body[start:].strip(), "form": form}, fixes)
-
-
-_OF_A_THING = re.compile(
-    r"(?P<thing>[a-z]+)(?:(?: (?:at |@ ?)?(?P<degrees>-?[0-9]+) ?°?(?P<scale>[CF])(?:,? (?P<damp>[0-9]+) ?%)?)"
-    r"|(?: (?:reads (?:to )?)?(?P<reads>[0-9.]+) ?g)|(?P<name>(?: [^\W\d_]+)*) (?P<volume>[0-9.]+) ?(?P<unit>ml|l|qt))",
-    re.IGNORECASE,
-)
 
 
 _BETWEEN = re.compile(

@@ -10,7 +10,7 @@ from manchet.quantities.units import UNITS
 from manchet.syntax.loose.normal import LONGEST, normal_form
 from manchet.syntax.loose.rules import any_of
 from manchet.syntax.loose.words import NUMBERS
-from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines, with_under
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WEIGHS
 from manchet.syntax.tokens import pieces
@@ -73,12 +73,7 @@ def adverb_before(t: LineTrouble) -> Fault | None:
     note = f'note "{how.lower()}"'
     fixes: tuple[LineFix, ...] = ()
     if row is None or not row.needs_time or re.search("[0-9]", step):
-        fixes = (
-            LineFix(
-                ((0, len(t.body), step), (len(t.body), len(t.body), f"\n{note}")),
-                f"write `{step}`, and under it `{note}`",
-            ),
-        )
+        fixes = (with_under(t.body, step, note),)
     words = {"word": how, "offer": f"begin with the verb, and say how in words: `{step}`, and under it `{note}`"}
     return Fault("unknown-word", 0, len(how), words, fixes)
 

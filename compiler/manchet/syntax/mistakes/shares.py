@@ -121,28 +121,3 @@ _TIMES = re.compile(
     r"(?:(?!makes|yields)(?P<called>[a-z]+s)[:=]? )?(?P<number>[0-9]+) ?[x×] ?(?P<figure>[0-9.]+) ?(?P<unit>k?g|oz|lb)",
     re.IGNORECASE,
 )
-
-
-def held_at_once(t: LineTrouble) -> Fault | None:
-    """`12 loaves per deck` under an oven or a tray; `tins: 12 x 900 g` in a kitchen."""
-    if len(t.body) > LONGEST or t.context not in ("kitchen", "thing"):
-        return None
-    held = _HELD.fullmatch(t.body) if t.context == "thing" else None
-    if held is not None:
-        typed = f"holds {held[1]} {held[2]}"
-        decks = ", and on a line of its own how many decks there are, as in `decks 3`" if held[3] == "deck" else ""
-        words = {"text": short(t.body), "form": f"write `{typed}`{decks}"}
-        return Fault("unreadable-line", 0, len(t.body), words, choices(0, len(t.body), typed))
-    many = _MANY.fullmatch(t.body) if t.context == "kitchen" else None
-    if many is None:
-        return None
-    word = many[1].lower()
-    form = f"write `{word}` and its name, and under it `count {many[2]}` and what it holds to the rim, as in `volume 1900 ml`"
-    return Fault("unreadable-line", 0, len(t.body), {"text": short(t.body), "form": form})
-
-
-_HELD = re.compile(
-    r"([0-9]+) ([a-z]+(?: [a-z]+)?)(?: (?:per|a|each|every|to a|on each|in each) (deck|tray|oven|load|batch|rack|shelf))",
-    re.IGNORECASE,
-)
-_MANY = re.compile(r"(tin|pan|basket|pot)s?[:=]? ([0-9]+)(?: ?[x×] ?.*| of .*)?", re.IGNORECASE)
