@@ -9,12 +9,14 @@ from day.random_days import random_day
 from every import every
 
 from manchet.day.again.fixing import Again, day_again
+from manchet.day.again.longer import STEP, longer_shifts
 from manchet.day.again.moves import GOALS_AGAIN, Move, cost_again, loads_colder, moves
 from manchet.day.again.news import Begun, LateBy, News, done_by, what_has_begun
 from manchet.day.again.planning import plan_again
 from manchet.day.again.repair import plan_kept
 from manchet.day.checking import check, check_planned
 from manchet.day.model import Day, Planned, Timetable
+from manchet.day.together import may_share
 
 HOURS = (0, 200, 420, 650, 900, 1440)
 
@@ -118,6 +120,30 @@ def test_who_has_gone_by_then_hands_over() -> None:
     assert plan is not None and plan.starts[load] == 419
     assert (last.shifts[load], plan.shifts[load]) == (0, 1)
     assert (load, 1) in {(move.job, move.shift) for move in moves(again, plan)}
+
+
+def test_who_would_have_to_stay_longer_is_told_by_how_much() -> None:
+    """As above, but nobody comes after Tom: the buns' loading ends at 422, and the next five minutes are 425."""
+    day, last = FIRE_NIGHT
+    alone = day._replace(shifts=day.shifts[:1])
+    until = next(at for at, job in enumerate(day.jobs) if job.key == "bun/load 1")
+    late = News(300, (), (LateBy(49, job=until),))
+    longer = list(
+        longer_shifts(
+            day_again(alone, last._replace(shifts=tuple(min(at, 0) for at in last.shifts)), late), lambda _: None
+        )
+    )
+    assert [(one.shift, one.ends % STEP) for one in longer] == [(0, 0)]
+    assert longer[0].ends > day.shifts[0].ends
+
+
+def test_two_that_are_in_are_not_asked_whether_they_suit_one_deck() -> None:
+    """Two loads that share a deck by twenty-five minutes; one of them is left in for thirty more."""
+    one, other = (load._replace(stays=stays) for load, stays in zip(MORNING.day.loads[:2], (40, 75), strict=True))
+    (oven, *_) = MORNING.day.ovens
+    assert not may_share(oven, one, other)
+    assert may_share(oven, one._replace(is_in=True), other._replace(is_in=True))
+    assert not may_share(oven, one._replace(is_in=True), other)
 
 
 def test_what_has_begun_is_what_was_said_and_what_was_planned_before_now() -> None:

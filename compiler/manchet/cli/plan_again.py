@@ -131,11 +131,21 @@ def _dated(moment: datetime) -> str:
 
 def in_the_way(of: PlannedDay, again: Again) -> tuple[str, ...]:
     """Why the rest of the day can't be planned, as far as it is seen without a search; and what can be changed."""
+    from manchet.day.again.longer import longer_shifts
     from manchet.day.clashes.seen import clashes_seen
 
-    seen = clashes_seen(again.day, lambda minute: hour(of.clock.at(minute)))
-    way_out = "write in the plan what can be changed, a shift that is longer or a bread left out, and plan it again"
-    return (*(clash.words for clash in seen), way_out)
+    def told(minute: int) -> str:
+        return hour(of.clock.at(minute))
+
+    seen = tuple(clash.words for clash in clashes_seen(again.day, told))
+    longer = longer_shifts(again, lambda day: _timetable(find_plan(day, with_solver=False).planned))
+    stays = [f"{again.day.shifts[one.shift].name} to {told(one.ends)}" for one in longer]
+    if stays:
+        return (*seen, f"it can be done if one stays longer; write it in the plan: {' or '.join(stays)}")
+    return (
+        *seen,
+        "write in the plan what can be changed, a second pair of hands or a bread left out, and plan it again",
+    )
 
 
 def moved_lines(of: PlannedDay, again: Again, planned: Planned) -> Iterator[str]:

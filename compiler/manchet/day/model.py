@@ -89,6 +89,8 @@ class DayLoad(NamedTuple):
     """Minutes of its curve that a falling oven loses to it beyond the minutes it stays."""
     at_the_mouth: bool = False
     """It may stand at the mouth while the oven heats, too: never bread."""
+    is_in: bool = False
+    """It is in the oven already, beside whatever is: two such are not asked whether they suit one deck."""
 
 
 class CurvePoint(NamedTuple):

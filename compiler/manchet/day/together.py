@@ -10,9 +10,10 @@ from manchet.day.model import LENGTHS_APART, DayLoad, DayOven, HeatSpan
 
 def may_share(oven: DayOven, one: DayLoad, other: DayLoad) -> bool:
     """They can go in through one opening of the door: they come out about together, and some heat suits both. In a falling oven
-    each has its own minutes of the curve, and nothing more is asked."""
-    return abs(one.stays - other.stays) <= LENGTHS_APART and (
-        bool(oven.curve) or (_meet(one.enters, other.enters) and _meet(one.leaves, other.leaves))
+    each has its own minutes of the curve, and nothing more is asked. Nothing is asked of two that are in it already."""
+    return (one.is_in and other.is_in) or (
+        abs(one.stays - other.stays) <= LENGTHS_APART
+        and (bool(oven.curve) or (_meet(one.enters, other.enters) and _meet(one.leaves, other.leaves)))
     )
 
 

@@ -129,9 +129,10 @@ def _wait(day: Day, last: Timetable, news: News, began: dict[int, int], at: int)
 def _load(day: Day, news: News, began: dict[int, int], at: int) -> DayLoad:
     load = day.loads[at]
     if load.take in began:
-        return load._replace(stays=began[load.take] - began[load.put], enters=None)
+        return load._replace(stays=began[load.take] - began[load.put], enters=None, is_in=True)
     longer = sum(said.minutes for said in news.late if said.load == at or said.job == load.take)
-    return load._replace(stays=load.stays + longer, enters=None if load.put in began else load.enters)
+    is_in = load.put in began
+    return load._replace(stays=load.stays + longer, enters=None if is_in else load.enters, is_in=is_in)
 
 
 def _mixer(mixer: DayMixer, began: dict[int, int]) -> DayMixer:

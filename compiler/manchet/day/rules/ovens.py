@@ -72,6 +72,8 @@ def deck(day: Day, timetable: Timetable) -> Iterator[Refusal]:
 
 def _suit(oven: DayOven, one: DayLoad, other: DayLoad) -> bool:
     """They can bake together: lengths not too far apart, and some heat that both want; a falling oven has that by its curve."""
+    if one.is_in and other.is_in:
+        return True
     if abs(one.stays - other.stays) > LENGTHS_APART:
         return False
     return bool(oven.curve) or (_meet(one.enters, other.enters) and _meet(one.leaves, other.leaves))
