@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import os
 import subprocess
 import sys
 import time
 from pathlib import Path
 
 import pytest
-from editor.client import ABLE, client
+from editor.client import ABLE, COMMAND, client
 from editor.houses import LOAF, write_house
 
 from manchet.cli.editor import order_in_words
@@ -132,3 +133,12 @@ def test_without_pygls_it_says_what_to_install() -> None:
         done.stderr
         == "manchet: an editor cannot be served here: pygls is not installed\n  pip install 'manchet[editor]'\n"
     )
+
+
+def test_a_person_who_types_the_command_is_told_whose_it_is() -> None:
+    ours, theirs = os.openpty()
+    done = subprocess.run(COMMAND, stdin=theirs, capture_output=True, text=True, timeout=60)
+    os.close(ours)
+    os.close(theirs)
+    assert done.returncode == 2
+    assert done.stderr.startswith("manchet: this is for an editor to start, not for a person\n")
