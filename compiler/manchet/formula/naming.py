@@ -58,6 +58,10 @@ class Names(NamedTuple):
             return Meaning(fold(found.name), name, found, "")
         return found
 
+    def knows(self, name: str) -> bool:
+        """Whether the name means one thing."""
+        return isinstance(self.meaning(name), Meaning)
+
     def look_up(self, word: Word, line: Line) -> Outcome[Meaning | None]:
         """The meaning of a word, or the report that says why it has none."""
         found = self.meaning(word.text)
@@ -83,7 +87,7 @@ class Names(NamedTuple):
         return Outcome(None, (self.unknown(word, line),))
 
     def unknown(self, word: Word, line: Line) -> Diagnostic:
-        near = tuple(name for name in self.near(word.text) if isinstance(self.meaning(name), Meaning))
+        near = tuple(filter(self.knows, self.near(word.text)))
         offer = f"did you mean {' or '.join(f'`{n}`' for n in near)}? if not, add" if near else "add"
         where = "neither a stage of this formula nor in the larder"
         if self.parts is not NO_PARTS:

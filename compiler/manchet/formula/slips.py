@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
@@ -10,6 +10,7 @@ from manchet.syntax.mistakes.blame import a_step_loosely
 from manchet.syntax.mistakes.diagnosis import no_ingredient, no_name
 from manchet.syntax.mistakes.faults import Fault, as_report
 from manchet.syntax.mistakes.mending import mending
+from manchet.syntax.mistakes.more_than_a_name import more_than_a_name
 from manchet.syntax.nodes import Amount, Entry, MaterialNode
 
 
@@ -18,9 +19,10 @@ def slip_in_a_name(entry: Entry) -> Iterator[Diagnostic]:
     return _told(a_step_loosely(entry.line.body) or no_name(entry.line.body), entry)
 
 
-def slip_in_an_ingredient(node: MaterialNode, entry: Entry) -> Iterator[Diagnostic]:
-    """Of a name and its weight: `hydration 70%`, `flour 1 000 g`."""
-    return _told(no_ingredient(node, entry.line.body), entry)
+def slip_in_an_ingredient(node: MaterialNode, entry: Entry, knows: Callable[[str], bool]) -> Iterator[Diagnostic]:
+    """Of a name and its weight: `hydration 70%`, `flour 1 000 g`, `salt & sugar 20 g`. `knows` tells which names mean something."""
+    body = entry.line.body
+    return _told(no_ingredient(node, body) or more_than_a_name(node, body, knows), entry)
 
 
 def _told(fault: Fault | None, entry: Entry) -> Iterator[Diagnostic]:

@@ -243,7 +243,7 @@ class _Reader:
         if meaning is None:
             from manchet.formula.slips import slip_in_an_ingredient  # a sound file has no need of it
 
-            self.reports[-1:] = tuple(slip_in_an_ingredient(node, entry)) or self.reports[-1:]
+            self.reports[-1:] = tuple(slip_in_an_ingredient(node, entry, self.names.knows)) or self.reports[-1:]
             return
         self._weigh("", meaning, node.at, entry)
         count: CountedAmount | None = None

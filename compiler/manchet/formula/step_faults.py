@@ -19,7 +19,12 @@ def step_faults(step: Step) -> Iterator[Diagnostic]:
     verb = VERB[step.verb]
     if verb.needs_time and step.time is None and step.turns is None:
         help = f"give one, a range if you like (`{step.verb} {verb.needs_time}`); the cue after `until` outranks it"
-        yield report("step-time-missing", step.place, f"`{step.verb}` has no time", help)
+        number = step.where[1].rpartition(" ")[2] if step.where else ""
+        fixes = exchange_of(step.place, number, f"{number} min", f"{number} h") if number.isdecimal() else ()
+        if fixes:  # `rest on bench 20`
+            named = f"if {number} belongs to the name of the place, the time comes before it"
+            help = f"write `{number} min` or `{number} h`; {named}: `{step.verb} {verb.needs_time} {' '.join(step.where or ())}`"
+        yield report("step-time-missing", step.place, f"`{step.verb}` has no time", help, fixes=fixes)
     if step.verb == "mix" and (step.time or step.turns) is not None and _HOW.isdisjoint(step.manner):
         ways = ("mix by hand", "mix slow", "mix fast") if step.turns is None else ("mix slow", "mix fast")
         fixes = exchange_of(step.place, "mix", *ways)

@@ -10,6 +10,9 @@ from manchet.syntax.loose.rules import Rewriter, rule
 _FIGURE = "<n> <span>(?: <n> <time>)*"
 """A time or a length with its units: `1 h 15 min`. No temperature, which another may follow: `at 220 C to 97 C`."""
 
+DOUGH_WARMTH = r"(?:[df]?dt|tdt|tt|dough temp(?:erature|\.)?|teigtemperatur)(?: of|:| =)?"
+"""How the warmth of the mixed dough is called on printed sheets."""
+
 _TO = r"(?:to|or|\.\.+|~|…)"
 
 TIMES: tuple[Rewriter, ...] = (
@@ -88,7 +91,7 @@ HEAT: tuple[Rewriter, ...] = (
     rule(r"\b(?:dropping|reducing|lowering|going down|down|falling) (?:to )?(?=<n> [CF]\b)", "falling to "),
     rule(r"\b(?:to|until) (?:a )?core (?:temperature |temp\.? )?(?:of )?(<n>(?:-<n>)? [CF])\b", r"to \1 core"),
     rule(r"(?:to |until )?(?:an? )?(?:core|internal) temp(?:erature|\.)? (?:of )?(<n>(?:-<n>)? [CF])\b", r"to \1 core"),
-    rule(r"\b(?:ddt|fdt|dough temp(?:erature|\.)?)(?: of)? (?=<n>(?:-<n>)? [CF]\b)", "to "),
+    rule(rf"\b{DOUGH_WARMTH} (?=<n>(?:-<n>)? [CF]\b)", "to "),
     rule(r"\bto (<n>(?:-<n>)? [CF]) (?:final )?dough temp(?:erature|\.)?(?=[\s,]|$)", r"to \1"),
     rule(r"^((?:mix|stir|fold|stretch)\b.*) until (?=<n> [CF]\b)", r"\1 to "),
     rule(r"(?<=[\w,]) (?:à|a) (?=<n> [CF]\b)", " at "),

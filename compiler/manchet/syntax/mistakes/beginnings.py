@@ -6,12 +6,14 @@ import re
 from collections.abc import Iterable, Iterator
 from itertools import takewhile
 
+from manchet.diagnostics.reports import list_of_words
 from manchet.diagnostics.suggest import LONGEST, distance, nearest
-from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices
 from manchet.syntax.mistakes.kitchen_words import OF_A_KITCHEN, of_a_kitchen
 from manchet.syntax.mistakes.lookalikes import AS_A_FOLD, TWINS, answer_to, in_an_oven, lookalike
 from manchet.syntax.mistakes.meant import INSTEAD
 from manchet.syntax.mistakes.odd_figures import short
+from manchet.syntax.mistakes.repeated import folds_counted
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED, WORKS, Openings
 from manchet.syntax.tokens import WEIGHTS, pieces
 from manchet.syntax.vocabulary import VERB
@@ -27,10 +29,10 @@ def of_another_trade(t: LineTrouble) -> Fault | None:
     ):
         from manchet.syntax.loose.normal import normal_form
 
-        instead = f"{thing[1]}{t.body[len(thing[0]) :]}"
-        instead = normal_form(instead, t.context) or instead
-        said = {"word": short(thing[0]), "offer": f"write `{instead}`"}
-        return Fault("unknown-word", 0, len(thing[0]), said, choices(0, len(t.body), instead))
+        typed = [f"{ours}{t.body[len(thing[0]) :]}" for ours in thing[1].split(", ")]
+        typed = [normal_form(line, t.context) or line for line in typed]
+        said = {"word": short(thing[0]), "offer": f"write {list_of_words(tuple(f'`{line}`' for line in typed))}"}
+        return Fault("unknown-word", 0, len(thing[0]), said, choices(0, len(t.body), *typed))
     if t.rule not in ("bare_name", "material", "step") or t.context in ("composition", "larder", "entry", "thing"):
         return None
     meant = lookalike(words)
@@ -48,8 +50,19 @@ def of_another_trade(t: LineTrouble) -> Fault | None:
         rest, instead = rest.replace(" by hand", ""), "mix by hand"
     if meant == "cook" and in_an_oven(t.raws, rest):
         instead = "bake"
-    fixes = tuple(in_place(0, len(t.body), f"{ours}{rest}") for ours in instead.split(", ") if ours)
+    lines = [f"{ours}{rest}" for ours in instead.split(", ") if ours]
+    if lines and (folds := folds_counted(lines[0])) is not None:  # `pointage 2 h with 1 rabat`
+        lines = [_with_folds(lines[0], folds, t.context)]
+        offer = f"write `{lines[0]}`"
+    fixes = choices(0, len(t.body), *lines)
     return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer}, fixes)
+
+
+def _with_folds(line: str, folds: Fault, context: str) -> str:
+    from manchet.syntax.loose.normal import normal_form
+
+    told = folds.fixes[0].of(line)
+    return normal_form(told, context) or told
 
 
 def pieces_of(weight: str) -> str:

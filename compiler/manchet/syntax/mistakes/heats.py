@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 
 from manchet.syntax.loose.normal import LONGEST
-from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, with_under
+from manchet.syntax.loose.times import DOUGH_WARMTH
+from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place, with_under
 from manchet.syntax.vocabulary import IN_OVEN
 
 LEAST_HEAT = 100
@@ -96,6 +97,23 @@ def _without_unit(t: LineTrouble, start: int, end: int, ways: list[str], written
     offer = f"write {', '.join(first)} or {last}" if first else f"write {last}"
     words = {"written": written or t.body[start:end], "offer": offer}
     return Fault("missing-unit", start, end, words, choices(start, end, *ways))
+
+
+_DOUGH_WARMTH = re.compile(rf",? ?\b{DOUGH_WARMTH} ?(?P<degrees>[0-9]+(?:-[0-9]+)?) ?[°º]?$", re.IGNORECASE)
+LEAST_FAHRENHEIT = 60
+"""A dough that is mixed to 60 or more: no dough is so warm in Celsius, and none so cold as 59 F. Our rule."""
+
+
+def dough_warmth(t: LineTrouble) -> Fault | None:
+    """`mix slow 8 min, DT 26`: the heat of the mixed dough, without its scale."""
+    found = _DOUGH_WARMTH.search(t.body) if t.rule == "step" and len(t.body) < LONGEST else None
+    if found is None or not found.start():
+        return None
+    degrees = found["degrees"]
+    way = f"to {degrees} {'F' if int(degrees.partition('-')[0]) >= LEAST_FAHRENHEIT else 'C'}"
+    fix = in_place(*found.span(), f" {way}", title=f"write `{way}`")
+    start = found.start() + len(found[0]) - len(found[0].lstrip(" ,"))
+    return Fault("missing-unit", start, found.end(), {"written": t.body[start:], "offer": fix.title}, (fix,))
 
 
 _REMARKED = re.compile(r"(?P<head>[^()]*[^\W\d_]) ?\((?P<remark>[^()%]+)\)(?P<share>(?: with| at)? ?[0-9.]+ ?% of .*)?")

@@ -42,6 +42,8 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "oven loss": "bake loss",
         "bake out at": "bake loss",
         "bakes out at": "bake loss",
+        "loss": "bake loss, dough loss",
+        "losses": "bake loss, dough loss",
     },
     "entry": {"contains": "allergens"},
     "thing": {
@@ -62,7 +64,7 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
     },
 }
 """What stands for them in a kitchen's lines and in those under its things, in the head of a formula and in an entry of the larder,
-the rest of the line as it is."""
+the rest of the line as it is; several where it may be each, the likeliest first."""
 
 BY_WEIGHT = {"capacity": "takes", "max": "takes", "maximum": "takes"}
 """What stands for them before a weight: a mixer takes dough, an oven holds loaves."""

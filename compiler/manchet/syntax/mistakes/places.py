@@ -8,7 +8,9 @@ from __future__ import annotations
 import re
 
 from manchet.syntax import nodes as n
-from manchet.syntax.mistakes.faults import Fault, LineFix, in_place, two_lines
+from manchet.syntax.loose.normal import LONGEST
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines
+from manchet.syntax.openings import WEIGHS
 from manchet.syntax.vocabulary import VERB
 
 _ADDED = ("write `add ", "write two lines: `add ")
@@ -75,3 +77,20 @@ def _meant(
     if re.search("[0-9]", alone):
         return [two_lines(body, f"add {bare}", alone), instead(alone)]
     return [instead(f"add {bare}")]
+
+
+_BY_ITS_WEIGHT = re.compile(
+    r"(?:put|place|transfer|tin|pan|move|turn|drop|set)(?: \w+)?? (?P<preposition>in|into|on|onto) (?:an? |the |its |your )?"
+    r"(?P<name>[0-9.½]+[ -]?(?:lb|kg|g|oz|ml|l|inch|cm)s?[ -][^\W\d_][^,\d\"]*)",
+    re.IGNORECASE,
+)
+
+
+def place_by_its_weight(t: LineTrouble) -> Fault | None:
+    """`put into a 2lb tin`: a tin whose name is what it takes, and a weight that is no ingredient's."""
+    found = _BY_ITS_WEIGHT.fullmatch(t.body) if t.context in WEIGHS and len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    typed = f'place {found["preposition"].lower()[:2]} "{found["name"].strip()}"'
+    words = {"text": found["name"].strip(), "form": f"write `{typed}`, or the name that your kitchen gives it"}
+    return Fault("unreadable-line", *found.span("name"), words, choices(0, len(t.body), typed))

@@ -143,7 +143,7 @@ def folds_every(body: str) -> Fault | None:
 
 
 _FOLDED = re.compile(
-    rf",? ?(?:with |and )?(?:{_COUNT.format('before')} {_SORT}(?P<one>folds?|turns?)|{_SORT}(?P<other>fold|turn)(?:s|ed|ing)? "
+    rf",? ?(?:with |and )?(?:{_COUNT.format('before')} {_SORT}(?P<one>folds?|turns?|rabats?)|{_SORT}(?P<other>fold|turn|rabat)(?:s|ed|ing)? "
     rf"(?P<after>{_N})(?: ?(?:x|×|times))?)(?: after| in between| during)?$",
     re.IGNORECASE,
 )
@@ -164,7 +164,7 @@ def folds_counted(body: str) -> Fault | None:
     wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
     if wait is None or wait.low is None or not 1 <= number <= _MOST_FOLDS:
         return None
-    work = (found["one"] or found["other"]).lower().rstrip("s")
+    work = (found["one"] or found["other"]).lower().rstrip("s").replace("rabat", "fold")
     minutes = int(wait.low * UNITS[wait.unit].factor / UNITS["min"].factor) // (number + 1)
     apart = _long(max(1, minutes if minutes < 10 else minutes - minutes % 5))
     instead = f" with a {work} after {apart}" if number == 1 else f" with {number} {work}s every {apart}"
