@@ -89,6 +89,12 @@ def _libraries() -> list[Finding]:
             findings.append(Finding("ok", name, f"{version(name)}, {does}"))
         except PackageNotFoundError:
             findings.append(Finding("missing", name, f"not installed; {does}", f"pip install {name}"))
+    extras = {"ortools": ("plans a day of many breads better", "plan"), "pygls": ("answers an editor", "editor")}
+    for name, (does, extra) in extras.items():
+        try:
+            findings.append(Finding("ok", name, f"{version(name)}, {does}"))
+        except PackageNotFoundError:
+            findings.append(Finding("note", name, f"not installed; {does}", f"pip install 'manchet[{extra}]'"))
     return findings
 
 
