@@ -83,7 +83,9 @@ class WantReading(MomentReading):
     def offer(self, wanted: BreadWanted) -> Offer | None:
         offer = self.menu.offer(wanted.name)
         if offer is None:
-            near = nearest(wanted.name, self.menu.names)
+            from manchet.syntax.mistakes.days import as_a_shift  # a sound file has no need of it
+
+            near = as_a_shift(wanted.name) or nearest(wanted.name, self.menu.names)
             message = f"no formula here is called {wanted.name}"
             help = (
                 ""

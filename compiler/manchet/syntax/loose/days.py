@@ -34,11 +34,23 @@ DAYS: tuple[Rewriter, ...] = (
     rule(r"\b(ready|packed|served|leaves) (?:by|at|for|on|before) ", r"\1 "),
     rule(r"(:[0-9]{2}) ?[-–] ?(?=[0-9]{1,2}:)", r"\1-"),
     rule(rf"(:[0-9]{{2}}) ?[-–] ?(?={_DAY} )", r"\1 to "),
+    rule(
+        rf"^(van(?: (?!leaves\b|at\b|{_DAY}\b)[^\W\d_]+)?) (?:at )?(?=(?:{_DAY} )?[0-9]{{1,2}}:[0-9]{{2}}\b)",
+        r"\1 leaves ",
+    ),
+    rule(
+        r"^([0-9]+) ((?:loaves|rolls|buns|baguettes|plaits)(?: of)?|[^\W\d_]+ of) ([^\W\d_][^,\d]*)(?=,|$)",
+        lambda m: _counted(m),
+    ),
     rule(r",? with (?:a )?break(?: of)? (?=[0-9])", ", break "),
     rule(r"^on (?:the )?([0-9]{4})[./]([0-9]{2})[./]([0-9]{2})$", r"on \1-\2-\3"),
     rule(r"^every (?:week ?day|day)s? of the week$", "every Mon, Tue, Wed, Thu, Fri, Sat, Sun"),
     rule(rf"^every ((?:{_DAY}(?:, | and |, and | & |/)?)+)$", lambda m: _listed(m[1])),
 )
+
+
+def _counted(match: re.Match[str]) -> str:
+    return f"{match[3]} {match[1]} {match[2].removesuffix(' of')}"
 
 
 def _listed(days: str) -> str:

@@ -13,6 +13,7 @@ from manchet.syntax.loose.days import DAYS
 from manchet.syntax.loose.figures import FIGURES, SIGNS
 from manchet.syntax.loose.headings import HEAD, HEADINGS, SETTINGS
 from manchet.syntax.loose.materials import MATERIALS, beside, boiling
+from manchet.syntax.loose.money import MONEY
 from manchet.syntax.loose.rules import Rewriter
 from manchet.syntax.loose.steps import STEP_WORDS
 from manchet.syntax.loose.times import FOLDS, HEAT, TIMES, around
@@ -57,7 +58,7 @@ _FIGURED = (*SIGNS, *FIGURES, *TIMES, *HEAT)
 _STAGE = (*_FIGURED, beside, *FOLDS, *STEP_WORDS, around, *MATERIALS, boiling)
 _BY_CONTEXT: dict[str, tuple[Rewriter, ...]] = {
     "top": (*SIGNS, *FIGURES, *HEADINGS),
-    "formula": (*SIGNS, *FIGURES, *HEAT, *HEAD, *HEADINGS),
+    "formula": (*SIGNS, *FIGURES, *HEAT, *MONEY, *HEAD, *HEADINGS),
     "variant": (*SIGNS, *FIGURES, *HEAT, *HEAD, *HEADINGS),
     "stage": _STAGE,
     "preparation": (*HEAD, *_STAGE),
@@ -66,9 +67,9 @@ _BY_CONTEXT: dict[str, tuple[Rewriter, ...]] = {
     "material": (*_FIGURED, beside, *FOLDS, *STEP_WORDS, around),
     "step": (*_FIGURED, beside, *FOLDS, *STEP_WORDS, around),
     "larder": SIGNS,
-    "entry": (*_FIGURED, *SETTINGS),
-    "kitchen": (*_FIGURED, *STEP_WORDS, *SETTINGS),
-    "thing": (*_FIGURED, *SETTINGS),
+    "entry": (*_FIGURED, *MONEY, *SETTINGS),
+    "kitchen": (*_FIGURED, *STEP_WORDS, *MONEY, *SETTINGS),
+    "thing": (*_FIGURED, *MONEY, *SETTINGS),
     "plan": (*SIGNS, *DAYS, *FIGURES),
     "order": (*SIGNS, *DAYS, *FIGURES),
     "want": (*SIGNS, *DAYS, *FIGURES),

@@ -38,7 +38,8 @@ def _beyond_what_is_loose(t: LineTrouble) -> Fault | None:
         turned = normal.partition(" ")[0].casefold() in OPENINGS[UNLESS_WEIGHED] and not normal.casefold().startswith(
             t.raws[0].text
         )
-        if t.rule == "bare_name" and found.trouble.rule != "makes" and not turned:
+        beside_its_colon = t.raws[0].text.endswith(":")
+        if t.rule == "bare_name" and found.trouble.rule != "makes" and not turned and not beside_its_colon:
             return None  # its first word is what cannot be read
         fault = first_reason(found.trouble)
     elif (type(found.node) is StepNode and is_unmeant(found.node)) or (

@@ -6,9 +6,12 @@ import re
 from collections.abc import Callable
 
 from manchet.diagnostics.suggest import nearest
+from manchet.syntax.loose.normal import LONGEST, normal_form
+from manchet.syntax.loose.rules import any_of
 from manchet.syntax.mistakes.faults import Fault, LineTrouble, choices, in_place
 from manchet.syntax.mistakes.odd_figures import short
 from manchet.syntax.plan_tokens import WEEKDAYS, time_kind
+from manchet.syntax.things import THING
 
 DAYS = tuple(word.capitalize() for word in WEEKDAYS)
 IN_FULL = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
@@ -50,4 +53,56 @@ def _name_with_a_figure(t: LineTrouble) -> Fault | None:
     return Fault("name-needs-quotes", odd.start, odd.end, words, (in_place(0, len(t.body), instead),))
 
 
-DAY_REASONS: tuple[Callable[[LineTrouble], Fault | None], ...] = (_no_weekday, _no_noun, _name_with_a_figure)
+_COUNT_FIRST = re.compile(
+    rf"(?P<count>[0-9]+)(?: ?[x×])? (?P<name>[^\W\d_][^,\d]*?)(?:,? (?:for |on )?(?P<day>{any_of((*WEEKDAYS, *IN_FULL))}))?",
+    re.IGNORECASE,
+)
+
+
+def _count_first(t: LineTrouble) -> Fault | None:
+    """`14 Ebb rye for Saturday`: the bread, then how many and of what."""
+    found = _COUNT_FIRST.fullmatch(t.body) if t.rule == "want" and len(t.body) < LONGEST else None
+    if found is None:
+        return None
+    day = f", ready {found['day'][:3].capitalize()} 06:00" if found["day"] else ""
+    typed = f"{found['name']} {found['count']} loaves{day}"
+    form = f"first the bread, then how many of what: `{typed}`{', with your own hour' if day else ''}"
+    words = {"text": short(t.body), "form": form}
+    return Fault("unreadable-line", 0, len(t.body), words, choices(0, len(t.body), typed))
+
+
+def _with_whom(t: LineTrouble) -> Fault | None:
+    """`van leaves 06:00`: whose bread is on it?"""
+    if t.rule != "departs" or t.at < len(t.spans) or t.raws[-1].text == "with":
+        return None
+    form = f"write whose bread it takes, as in `{short(t.body)} with Quay cafe`"
+    return Fault("line-unfinished", 0, len(t.body), {"text": short(t.body), "form": form})
+
+
+_TIME = rf"(?:(?:{any_of(WEEKDAYS)}) )?[0-9]{{1,2}}:[0-9]{{2}}"
+_SHIFT = re.compile(
+    rf"(?P<name>(?!(?:{any_of((*THING, 'van', 'hands'))})\b)[^\W\d_][^,\d:]*?) (?P<from>{_TIME})(?: to |-)(?P<to>{_TIME})(?P<rest>, break .*)?",
+    re.IGNORECASE,
+)
+
+
+def as_a_shift(body: str) -> str | None:
+    """`Tom 4pm to 2am` as the shift that it may be, `hands Tom 16:00 to 02:00`; else None."""
+    found = _SHIFT.fullmatch(normal_form(body, "plan") or body) if len(body) < LONGEST else None
+    if found is None or found["name"].rpartition(" ")[2].lower() in ("ready", "packed", "served"):
+        return None
+    return f"hands {found['name']} {found['from']} to {found['to']}{found['rest'] or ''}"
+
+
+def _shift(t: LineTrouble) -> Fault | None:
+    """`Tom 16:00 to 02:00`: when somebody works."""
+    typed = as_a_shift(t.body) if t.rule == "want" else None
+    if typed is None:
+        return None
+    words = {"text": short(t.body), "form": f"a shift is written `{typed}`"}
+    return Fault("unreadable-line", 0, len(t.body), words, choices(0, len(t.body), typed))
+
+
+DAY_REASONS: tuple[Callable[[LineTrouble], Fault | None], ...] = (
+    _shift, _no_weekday, _no_noun, _name_with_a_figure, _count_first, _with_whom,
+)  # fmt: skip

@@ -38,6 +38,7 @@ from manchet.syntax.mistakes.otherwise import (
     weighed_twice,
 )
 from manchet.syntax.mistakes.places import place_by_its_weight
+from manchet.syntax.mistakes.prices import price_of_how_much, whose_money
 from manchet.syntax.mistakes.prose import (
     add_after,
     add_when,
@@ -376,7 +377,7 @@ def _generic(t: LineTrouble) -> Fault:
 _QUOTED = ("called", "store", "opened", "listed as", "name and address")
 
 REASONS: tuple[Reason, ...] = (
-    _unclosed, _digits, *OF_THINGS, heading_with_remark, place_by_its_weight, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, add_when, until_unquoted, two_verbs, two_things, steam_first, vent_at_the_end, for_the_bench, gas_mark, two_scales, falling, dough_warmth, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, overnight,
+    _unclosed, _digits, *OF_THINGS, whose_money, price_of_how_much, heading_with_remark, place_by_its_weight, share_of_a_stage, pieces_made, dough_made, pieces_times_weight, of_a_fruit, sum_of_two, eggs_weighed, dough_yield, speeds, slow_and_fast, adverb_before, add_after, add_when, until_unquoted, two_verbs, two_things, steam_first, vent_at_the_end, for_the_bench, gas_mark, two_scales, falling, dough_warmth, _figures, _comma, clock, a_few, _about, then_another_heat, _to_range, overnight,
     folds_alone, turns_alone, fold_after, folds_without_a_count, folds_without_a_time, steam_again, heaped_spoon, kept_for, two_steps, room_warmth, of_the_flour, of_another_trade, outside, packet, _by_feel, _amount_first, weighed_from_to, weighed_twice,
     degrees_of_no_scale, _divided, _name, _lacks, said_how, units, unreadable_part, unknown,
 )  # fmt: skip
