@@ -92,6 +92,17 @@ def test_the_settings_are_shown_and_stand_in_this_clone_alone() -> None:
     assert run("git", "status", "--porcelain") == ""
 
 
+def test_a_command_that_is_on_no_path_is_written_whole(tmp_path: Path) -> None:
+    bare = {**WAYS, "PATH": "/usr/bin:/bin"}
+    command = Path(sys.executable).parent / "manchet"
+    subprocess.run([command, "doctor", "--git"], env=bare, check=True, capture_output=True, timeout=120)
+    written(("water 68%", "water 70%"))
+    done = subprocess.run(
+        ["git", "diff"], env={**bare, "GIT_PAGER": "cat"}, capture_output=True, text=True, timeout=120
+    )
+    assert "+    water                 70%" in done.stdout, done.stderr
+
+
 def test_it_says_what_gitattributes_lack() -> None:
     Path(".gitattributes").write_text("", encoding="utf-8")
     assert ATTRIBUTES in run("manchet", "doctor", "--git")

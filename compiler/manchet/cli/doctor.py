@@ -10,6 +10,7 @@ and writes that into this clone's own settings. Nothing of it is committed; git 
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from collections.abc import Callable
 
@@ -49,14 +50,22 @@ def run(options: argparse.Namespace) -> int:
 
 
 def _set_git_up() -> int:
-    from manchet.workspace.git_settings import ATTRIBUTES, SETTINGS, git_state, write_git_settings
+    from shlex import quote
+    from shutil import which
 
-    before = git_state(".")
-    for one in SETTINGS:
+    from manchet.workspace.git_settings import ATTRIBUTES, git_settings, git_state, write_git_settings
+
+    here = os.path.abspath(sys.argv[0])
+    is_found = which("manchet") is not None or not os.access(here, os.X_OK)
+    settings = git_settings("manchet" if is_found else quote(here))
+    before = git_state(".", settings)
+    for one in settings:
         print(f"git config {one.key} '{one.value}'")
         print(f"    {one.does}{'; set already' if one.key in before.has else ''}")
-    write_git_settings(".")
-    print("written into this clone's own settings" if len(before.has) < len(SETTINGS) else "nothing to write")
+    write_git_settings(".", settings)
+    print("written into this clone's own settings" if len(before.has) < len(settings) else "nothing to write")
+    if not is_found:
+        print("git's shell finds no command manchet, so its whole path is written; where it moves, run this again")
     if not before.attributes:
         print(
             f"\n.gitattributes does not send .bake files there yet: add this line to it, and commit it\n    {ATTRIBUTES}"
@@ -118,8 +127,6 @@ def _pdf() -> list[Finding]:
 
 
 def _cache() -> list[Finding]:
-    import os
-
     from manchet.workspace.cache_folder import cache_folder
 
     path = cache_folder()
@@ -131,8 +138,6 @@ def _cache() -> list[Finding]:
 
 
 def _saves() -> list[Finding]:
-    import os
-
     from manchet.workspace.trouble import Trouble
 
     try:

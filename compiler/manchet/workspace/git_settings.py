@@ -7,6 +7,8 @@ The settings are git's own (gitattributes(5): "Defining an external diff driver"
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from manchet.records import NamedTuple
 from manchet.workspace.trouble import Blocked, Unknown
 from manchet.workspace.versions import git, in_checkout
@@ -23,10 +25,15 @@ class GitSetting(NamedTuple):
     does: str
 
 
+def git_settings(command: str = "manchet") -> tuple[GitSetting, ...]:
+    """What to set; `command` is what git's shell finds the command by, a name or a whole path."""
+    return tuple(one._replace(value=one.value.replace("manchet ", f"{command} ", 1)) for one in SETTINGS)
+
+
 SETTINGS = (
     GitSetting("diff.bake.xfuncname", "^( {0,2}[a-z].*)$", "a changed line is shown under its stage"),
     GitSetting("diff.bake.textconv", "manchet tidy --stdout", "git diff shows no change of columns alone"),
-    GitSetting("merge.bake.name", "manchet: normal form, then line by line", "what git calls the next"),
+    GitSetting("merge.bake.name", "bread formulas in normal form, then line by line", "what git calls the next"),
     GitSetting("merge.bake.driver", "manchet merge %O %A %B %P", "columns set anew meet no conflict"),
     GitSetting(
         "difftool.bake.cmd",
@@ -44,7 +51,7 @@ class GitState(NamedTuple):
     attributes: bool
 
 
-def git_state(folder: str) -> GitState:
+def git_state(folder: str, settings: Sequence[GitSetting] = SETTINGS) -> GitState:
     """Raises `Unknown` where the folder is in no git checkout, or there is no git."""
     if not in_checkout(folder):
         raise Unknown("this folder is in no git checkout", "`git init` makes it one")
@@ -53,14 +60,14 @@ def git_state(folder: str) -> GitState:
         raise Unknown("git does not say how this clone is set up", "`git config --list --local` says why")
     # git gives names of keys in small letters, all but the part in the middle
     told = dict(one.partition("\n")[::2] for one in listed.split("\0") if one)
-    has = frozenset(one.key for one in SETTINGS if told.get(one.key.lower()) == one.value)
+    has = frozenset(one.key for one in settings if told.get(one.key.lower()) == one.value)
     asked = git(folder, "check-attr", "-z", "diff", "merge", "--", "a.bake") or ""
     values = asked.split("\0")[2::3]
     return GitState(has, values == ["bake", "bake"])
 
 
-def write_git_settings(folder: str) -> None:
+def write_git_settings(folder: str, settings: Sequence[GitSetting]) -> None:
     """Raises `Blocked` where git will not."""
-    for one in SETTINGS:
+    for one in settings:
         if git(folder, "config", "--local", one.key, one.value) is None:
             raise Blocked(f"git would not set {one.key}", f"`git config {one.key} '{one.value}'` says why")

@@ -15,6 +15,10 @@ _DAY = "(?:mon|tue|wed|thu|fri|sat|sun)"
 _BEFORE = rf"(?:{_DAY}|ready|packed|served|leaves|to|until|from|lit|taken|made|-|[0-9]{{4}}-[0-9]{{2}}-[0-9]{{2}})"
 """What stands before a time of the clock."""
 
+_AT_A_TIME = r",? (?:at )?[0-9]{1,2}(?:[:.h][0-9]{2}| ?[ap]\.?m)"
+_WHEN = r"\b((?:every|on|ready|packed|served|leaves|from|to|until|by|before|and|lit|made)[ ]|(?<=day), ?)"
+"""What stands after or before a day that is meant. A bread may be called `Sunday plait`, and a customer `Friday club`."""
+
 
 def _in_24(match: re.Match[str]) -> str:
     """`6am`, `6:30 pm`, `12 pm`; as it stands where there is no such hour."""
@@ -25,7 +29,8 @@ def _in_24(match: re.Match[str]) -> str:
 
 
 DAYS: tuple[Rewriter, ...] = (
-    rule(rf"\b({any_of(_SHORT)})\.?(?=[\s,]|$)", lambda m: _SHORT[m[1].lower()]),
+    rule(rf"(?<=[\w,] )\b({any_of(_SHORT)})\.?(?={_AT_A_TIME})", lambda m: _SHORT[m[1].lower()]),
+    rule(rf"{_WHEN}({any_of(_SHORT)})\.?(?=[\s,]|$)", lambda m: f"{m[1]}{_SHORT[m[2].lower()]}"),
     rule(rf"\b({_DAY})\.(?=\s)", r"\1"),
     rule(r"\b([0-9]{1,2})(?:[:.]([0-9]{2}))? ?([ap])\.?m\b\.?", lambda m: _in_24(m)),
     rule(rf"(?<![\w-])({_BEFORE}) (?:at )?([0-9]{{1,2}})[.h]([0-9]{{2}})\b(?!\.)", r"\1 \2:\3"),
