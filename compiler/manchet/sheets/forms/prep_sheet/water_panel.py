@@ -37,7 +37,7 @@ def water_panel(water: DoughWater, work: Work, m: Measures) -> WaterPanel:
     iced = any(_ice(cell, water, m) for row in grid for cell in row.cells)
     bowl = words.say("water.ice_is_part", name) if iced else ""
     return WaterPanel(
-        rule=words.say(rule, name, base_text) if water.can_be and water.celsius.likely >= 0 else "",
+        rule=_rule(words.say(rule, name, base_text), water, m) if water.can_be and water.celsius.likely >= 0 else "",
         liquid=name,
         figure=_figure(water.here, water, m) if water.here is not None else "",
         flour=degrees(water.flour, m) if water.assumed else "",
@@ -51,6 +51,11 @@ def water_panel(water: DoughWater, work: Work, m: Measures) -> WaterPanel:
         notes=tuple(note for note in (_by_friction(water, m), bowl, words["water.estimate"]) if note),
         hot=tuple(_hot(thing, water, m) for thing in water.hot),
     )
+
+
+def _rule(said: str, water: DoughWater, m: Measures) -> str:
+    """Where the balance leads, the rule is true of the readings that it was made at: further off the room counts for less."""
+    return said if water.friction is not None or not water.assumed else m.words.say("water.near_these", said)
 
 
 def _by_friction(water: DoughWater, m: Measures) -> str:
