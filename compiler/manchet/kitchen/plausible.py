@@ -17,6 +17,7 @@ from manchet.larder.figures import show_figure
 from manchet.quantities.units import UNITS
 from manchet.records import NamedTuple
 from manchet.syntax.nodes import Amount
+from manchet.syntax.things import HEATS
 
 
 class Span(NamedTuple):
@@ -106,10 +107,6 @@ def _meant(span: Span, amount: Amount) -> Iterator[str]:
             continue
         if _within(span.usual, (value - UNITS[unit].offset) * UNITS[unit].factor):
             yield f"{show_figure(value)} {unit}"
-
-
-HEATS = frozenset({"gas", "electric", "wood", "oil"})
-"""What heats an oven, and is seldom its name."""
 
 
 def named_by_its_heat(oven: Oven, place: Place) -> Iterator[Diagnostic]:

@@ -22,6 +22,7 @@ from manchet.syntax.nodes import (
     Where,
 )
 from manchet.syntax.openings import OPENINGS, UNLESS_WEIGHED
+from manchet.syntax.things import THING
 
 LOOSE_OPENINGS = frozenset(
     {
@@ -94,7 +95,9 @@ def is_odd(node: Any) -> bool:
     if kind is MakesNode:
         return node.noun is not None and node.noun.text.lower().startswith("dozen")
     if kind is Setting:  # no fridge is called `3 C`, and no oven steams by `yes`
-        return bool(node.names) and node.names[0].text[-1] in "CFcf%lgtkso" and _is_figure(node.key, node.names[0].text)
+        return (
+            bool(node.names) and (node.key in THING or node.key == "steam") and _is_figure(node.key, node.names[0].text)
+        )
     return kind is StageHead and node.name is not None and _is_odd_name(node.name.text)
 
 
@@ -138,12 +141,20 @@ def _is_no_place(text: str) -> bool:
 
 def _is_figure(key: str, name: str) -> bool:
     """Whether it is what a thing of a kitchen does, where its name should stand: its heat, what it holds, to what it reads."""
-    return re.search(YES_OR_NO if key == "steam" else _FIGURE, name, re.IGNORECASE) is not None
+    pattern = {"steam": YES_OR_NO, "mixer": f"{_FIGURE}|{_DOUGH}"}.get(key, _FIGURE)
+    return re.search(pattern, name, re.IGNORECASE) is not None
 
+
+LINES_WITH_FIGURES = "holds|takes|keeps|volume|count|decks|hottest|recovers|reads|up to"
+"""Lines under a thing that say a figure of it, and no part of its name."""
 
 _FIGURE = (
     r"^(?:at |@ ?)?-?[0-9]+ ?°?[CF](?:,? [0-9]+ ?%)?$|(?:^| )[0-9.]+ ?(?:ml|l|qt)$|^(?:reads (?:to )?)?[0-9.]+ ?g$"
-    r"|(?:^| )[0-9]+ decks?$"
+    r"|(?:^| )(?:[0-9]+|two|three|four) decks?$"
+    rf"|(?:^| )(?:{LINES_WITH_FIGURES}) -?[0-9]"
 )
-YES_OR_NO = r"^(?:yes|no)$"
+_DOUGH = r"(?:^| )[0-9.-]+ ?(?:kg|lb)(?: (?:of )?dough)?$"
+"""What a mixer takes; a tin may well be called `2 lb`."""
+
+YES_OR_NO = r"^(?:yes|no)$|^[0-9]+ ?(?:s|min|ml|l)\b"
 """No way in which an oven makes steam."""

@@ -57,3 +57,5 @@ THING = {thing.word: thing for thing in THINGS}
 ONE_PIECE = frozenset(thing.word for thing in THINGS if thing.one_piece)
 MEASURED = frozenset(thing.word for thing in THINGS if thing.measured)
 GOES_IN_OVEN = frozenset(thing.word for thing in THINGS if thing.goes_in_oven)
+HEATS = frozenset({"gas", "electric", "wood", "oil"})
+"""What heats an oven, and is seldom its name."""

@@ -51,18 +51,19 @@ def of_another_trade(t: LineTrouble) -> Fault | None:
     if meant == "cook" and in_an_oven(t.raws, rest):
         instead = "bake"
     lines = [f"{ours}{rest}" for ours in instead.split(", ") if ours]
-    if lines and (folds := folds_counted(lines[0])) is not None:  # `pointage 2 h with 1 rabat`
-        lines = [_with_folds(lines[0], folds, t.context)]
-        offer = f"write `{lines[0]}`"
+    if lines and (folded := _with_folds(lines[0], t.context)) is not None:
+        lines, offer = [folded], f"write `{folded}`"
     fixes = choices(0, len(t.body), *lines)
     return Fault("unknown-word", 0, len(written), {"word": written, "offer": offer}, fixes)
 
 
-def _with_folds(line: str, folds: Fault, context: str) -> str:
+def _with_folds(line: str, context: str) -> str | None:
+    """`ferment 1h30 avec 1 rabat` with the moment of its fold; None where it counts none."""
     from manchet.syntax.loose.normal import normal_form
 
-    told = folds.fixes[0].of(line)
-    return normal_form(told, context) or told
+    plain = normal_form(line, context) or line
+    folds = folds_counted(plain)
+    return None if folds is None else folds.fixes[0].of(plain)
 
 
 def pieces_of(weight: str) -> str:

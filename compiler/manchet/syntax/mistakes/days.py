@@ -31,9 +31,21 @@ def _no_weekday(t: LineTrouble) -> Fault | None:
     return None
 
 
+_FOR_ONE = re.compile(
+    r"(?P<name>[^\W\d_][^,\d]*?) (?P<count>[0-9]+),? for (?P<customer>[^\W\d_][^,\d]*)", re.IGNORECASE
+)
+
+
 def _no_noun(t: LineTrouble) -> Fault | None:
-    """`Ebb rye 14`: of what?"""
+    """`Ebb rye 14`, `Ebb rye 14 for Quay cafe`: of what?"""
     last = t.raws[-1]
+    meant = _FOR_ONE.fullmatch(t.body) if t.rule == "want" and len(t.body) < LONGEST else None
+    if meant is not None:
+        day = meant["customer"].lower() in (*WEEKDAYS, *IN_FULL)
+        end = f"ready {meant['customer'][:3].capitalize()} 06:00" if day else f"for {meant['customer']}"
+        typed = f"{meant['name']} {meant['count']} loaves, {end}"
+        words = {"text": short(t.body), "form": f"write how many of what, as in `{typed}`"}
+        return Fault("unreadable-line", meant.start("count"), len(t.body), words, choices(0, len(t.body), typed))
     if t.rule in ("want", "want_line") and last.kind == "NUMBER" and last.text.isdigit() and t.at >= len(t.spans):
         form = f"write of what, as in `{short(t.body)} loaves`"
         fix = in_place(len(t.body), len(t.body), " loaves", title=f"write `{last.text} loaves`")
@@ -88,7 +100,8 @@ _SHIFT = re.compile(
 
 def as_a_shift(body: str) -> str | None:
     """`Tom 4pm to 2am` as the shift that it may be, `hands Tom 16:00 to 02:00`; else None."""
-    found = _SHIFT.fullmatch(normal_form(body, "plan") or body) if len(body) < LONGEST else None
+    joined = re.sub(r" ?[-–] ?(?=[0-9])| from(?= )", lambda m: "" if m[0] == " from" else "-", body)
+    found = _SHIFT.fullmatch(normal_form(joined, "plan") or joined) if len(body) < LONGEST else None
     if found is None or found["name"].rpartition(" ")[2].lower() in ("ready", "packed", "served"):
         return None
     return f"hands {found['name']} {found['from']} to {found['to']}{found['rest'] or ''}"

@@ -14,7 +14,7 @@ Knows = Callable[[str], bool]
 
 def more_than_a_name(node: MaterialNode, line: str, knows: Knows) -> Fault | None:
     """The mistake in a material of an unknown name in which a known one stands."""
-    return _two_names(node, line, knows) or _remark_in_brackets(node, line, knows) or _size_of_eggs(node, line, knows)
+    return _two_names(node, line, knows) or _remark(node, line, knows) or _size_of_eggs(node, line, knows)
 
 
 def _two_names(node: MaterialNode, line: str, knows: Knows) -> Fault | None:
@@ -29,33 +29,46 @@ def _two_names(node: MaterialNode, line: str, knows: Knows) -> Fault | None:
     return Fault("unreadable-line", node.name.start, node.name.end, {"text": node.name.text, "form": form}, (fix,))
 
 
-def _remark_in_brackets(node: MaterialNode, line: str, knows: Knows) -> Fault | None:
-    """`raisins (soaked) 100 g`: what is said of them is a note."""
-    found = re.fullmatch(r"(?P<name>[^()]+?) ?\((?P<remark>[^()]+)\)", node.name.text)
-    if found is None or not knows(found["name"]):
+def _remark(node: MaterialNode, line: str, knows: Knows) -> Fault | None:
+    """`raisins (soaked) 100 g`, `soaked raisins 100 g`: what is said of them is a note."""
+    found = _REMARKED.fullmatch(node.name.text)
+    if found is None:
         return None
-    fix = with_under(line, f"{found['name']} {line[node.amount.start :]}", f'note "{found["remark"]}"')
-    stage = "; what is soaked here, and its water, stand under a heading `soaker`" if "soak" in found["remark"] else ""
-    words = {"text": f"({found['remark']})", "form": f"{fix.title}{stage}"}
+    name, remark = found["name"] or found["soaked"], found["remark"] or "soaked"
+    if not knows(name):
+        return None
+    fix = with_under(line, f"{name} {line[node.amount.start :]}", f'note "{remark}"')
+    stage = "; what is soaked here, and its water, stand under a heading `soaker`" if "soak" in remark else ""
+    words = {"text": f"({remark})" if found["remark"] else node.name.text, "form": f"{fix.title}{stage}"}
     return Fault("unreadable-line", node.name.start, node.name.end, words, (fix,))
+
+
+_REMARKED = re.compile(r"(?P<name>[^()]+?) ?\((?P<remark>[^()]+)\)|soaked (?P<soaked>[^()]+)", re.IGNORECASE)
 
 
 def _size_of_eggs(node: MaterialNode, line: str, knows: Knows) -> Fault | None:
     """`medium eggs 2 whole`: what one weighs, countries and boxes see differently."""
-    found = re.fullmatch(
-        r"(?:small|medium|medium-sized|extra large|very large|jumbo) (eggs?)", node.name.text, re.IGNORECASE
-    )
-    if found is None or not knows("eggs"):
+    found = _SIZED.fullmatch(node.name.text)
+    if found is None:
+        return None
+    eggs = f"{found['what'].lower().rstrip('s')}s"
+    if not knows(eggs):
         return None
     amount = node.amount
     if amount.unit != "whole":
-        fixes = choices(node.name.start, node.name.end, "eggs")
+        fixes = choices(node.name.start, node.name.end, eggs)
         words = {"text": node.name.text, "form": fixes[0].title}
         return Fault("unreadable-line", node.name.start, node.name.end, words, fixes)
-    counted = f"eggs {amount.low} whole"
+    counted = f"{eggs} {amount.low} whole"
     form = (
-        f"write `{counted}`, which counts large ones; or weigh them without the shell, and write `eggs … g`; "
+        f"write `{counted}`, which counts large ones; or weigh them without the shell, and write `{eggs} … g`; "
         f"or add `{node.name.text}` under a `larder` heading, and below it `class egg` and what one weighs, as in `whole 44 g`"
     )
     words = {"text": node.name.text, "form": form}
     return Fault("unreadable-line", node.name.start, node.name.end, words, choices(0, len(line), counted))
+
+
+_SIZED = re.compile(
+    r"(?:(?:small|medium|medium[- ]sized|large|extra large|very large|jumbo|free[- ]range|organic),? )+(?P<what>eggs?|egg (?:yolk|white)s?)",
+    re.IGNORECASE,
+)

@@ -80,7 +80,7 @@ def _meant(
 
 
 _BY_ITS_WEIGHT = re.compile(
-    r"(?:put|place|transfer|tin|pan|move|turn|drop|set)(?: \w+)?? (?P<preposition>in|into|on|onto) (?:an? |the |its |your )?"
+    r"(?:put|place|transfer|tin|pan|move|turn|drop|set)(?: \w+)?? (?P<preposition>in|into|on|onto) (?:an? |the |its |your |two |[0-9]+ (?:x )?(?=[0-9]))?"
     r"(?P<name>[0-9.½]+[ -]?(?:lb|kg|g|oz|ml|l|inch|cm)s?[ -][^\W\d_][^,\d\"]*)",
     re.IGNORECASE,
 )

@@ -143,7 +143,7 @@ def folds_every(body: str) -> Fault | None:
 
 
 _FOLDED = re.compile(
-    rf",? ?(?:with |and )?(?:{_COUNT.format('before')} {_SORT}(?P<one>folds?|turns?|rabats?)|{_SORT}(?P<other>fold|turn|rabat)(?:s|ed|ing)? "
+    rf",? ?(?:with |and |avec )?(?:{_COUNT.format('before')} {_SORT}(?P<one>folds?|turns?|rabats?)|{_SORT}(?P<other>fold|turn|rabat)(?:s|ed|ing)? "
     rf"(?P<after>{_N})(?: ?(?:x|×|times))?)(?: after| in between| during)?$",
     re.IGNORECASE,
 )

@@ -7,10 +7,11 @@ from collections.abc import Callable
 
 from manchet.syntax.loose.normal import LONGEST
 from manchet.syntax.loose.rules import any_of
-from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, with_under
+from manchet.syntax.loose.words import NUMBERS
+from manchet.syntax.mistakes.faults import Fault, LineFix, LineTrouble, choices, in_place, two_lines, with_under
 from manchet.syntax.mistakes.odd_figures import short
-from manchet.syntax.odd_lines import YES_OR_NO
-from manchet.syntax.things import THINGS
+from manchet.syntax.odd_lines import LINES_WITH_FIGURES, YES_OR_NO
+from manchet.syntax.things import HEATS, THING, THINGS
 
 
 def _fault(t: LineTrouble, form: str, *fixes: LineFix, start: int = 0) -> Fault:
@@ -19,8 +20,8 @@ def _fault(t: LineTrouble, form: str, *fixes: LineFix, start: int = 0) -> Fault:
 
 def _kept_at(t: LineTrouble) -> Fault | None:
     """`fridge 3 C` in a kitchen: how cold it is stands under it, or the fridge is called `3 C`."""
-    found = _OF_A_THING.fullmatch(t.body) if t.context == "kitchen" and t.rule == "setting" else None
-    if found is None:
+    found = _OF_A_THING.fullmatch(t.body) if t.context == "kitchen" else None
+    if found is None or found["thing"].lower() not in THING:
         return None
     thing = found["thing"].lower()
     head = f"{found['thing']}{found['name'] or ''}"
@@ -40,7 +41,7 @@ def _kept_at(t: LineTrouble) -> Fault | None:
 
 
 _OF_A_THING = re.compile(
-    r"(?P<thing>[a-z]+)(?:(?: (?:at |@ ?)?(?P<degrees>-?[0-9]+) ?°?(?P<scale>[CF])(?:,? (?P<damp>[0-9]+) ?%)?)"
+    r"(?P<thing>[a-z]+):?(?:(?: (?:at |@ ?)?(?P<degrees>-?[0-9]+) ?°?(?P<scale>[CF])(?:,? (?P<damp>[0-9]+) ?%)?)"
     r"|(?: (?:reads (?:to )?)?(?P<reads>[0-9.]+) ?g)|(?P<name>(?: [^\W\d_]+)*) (?P<volume>[0-9.]+) ?(?P<unit>ml|l|qt))",
     re.IGNORECASE,
 )
@@ -76,30 +77,58 @@ _MANY = re.compile(r"(tin|pan|basket|pot)s?[:=]? ([0-9]+)(?: ?[x×] ?.*| of .*)?
 
 def _decks(t: LineTrouble) -> Fault | None:
     """`oven deck 3 decks`, `3 decks, 8 loaves each`: the oven, and under it how many decks it has and what each holds."""
-    found = _OF_DECKS.fullmatch(t.body) if t.context == "kitchen" else None
+    found = _OF_DECKS.fullmatch(t.body) if t.context in ("kitchen", "thing") else None
     if found is None:
         return None
-    oven = (found["oven"] or "deck oven").lower()
-    head = "oven deck" if oven == "deck oven" else found["oven"]
+    decks = f"decks {NUMBERS.get(found['decks'].lower(), found['decks'])}"
     holds = (f"holds {found['number']} {found['noun'].lower()}",) if found["noun"] else ()
-    fix = with_under(t.body, head, f"decks {found['decks']}", *holds)
+    if t.context == "thing":
+        lines = two_lines(t.body, decks, *holds) if holds else in_place(0, len(t.body), decks)
+        return _fault(t, lines.title, lines)
+    name = (found["name"] or "").strip(" ,:").lower()
+    heat = (f"heat {name}",) if name in HEATS else ()
+    head = "oven" if heat or (found["oven"] and not name) else f"oven {name or 'deck'}"
+    fix = with_under(t.body, head, *heat, decks, *holds)
     return _fault(t, fix.title, fix)
 
 
+_N = f"[0-9]+|{any_of(NUMBERS)}"
 _OF_DECKS = re.compile(
-    r"(?:(?P<oven>deck oven|oven(?: [^\W\d_]+)*?)[:,]? (?:with )?)?(?P<decks>[0-9]+) decks?"
+    rf"(?:(?:deck oven|(?P<oven>oven)(?P<name>:?(?: [^\W\d_]+)*?))[:,]? (?:with )?)?(?P<decks>{_N}) decks?"
     r"(?:,? (?:(?:of|with|each|each holds) )?(?P<number>[0-9]+) (?P<noun>[^\W\d_]+)(?: (?:each|a deck|per deck|on each))?)?",
     re.IGNORECASE,
 )
 
 
 def _heated(t: LineTrouble) -> Fault | None:
-    """`gas oven`: an oven, and under it what heats it."""
-    found = re.fullmatch(r"(gas|electric|wood|oil)(?:[- ]fired)? oven", t.body, re.IGNORECASE)
-    if found is None or t.context != "kitchen":
+    """`gas oven`, and `gas` or `wood fired` under an oven: what heats it is a line under it."""
+    found = _OF_A_HEAT.fullmatch(t.body)
+    if found is None or (t.context == "thing") is bool(found["oven"]) or t.context not in ("kitchen", "thing"):
         return None
-    fix = with_under(t.body, "oven", f"heat {found[1].lower()}")
+    line = f"heat {found['heat'].lower()}"
+    fix = with_under(t.body, "oven", line) if found["oven"] else in_place(0, len(t.body), line)
     return _fault(t, fix.title, fix)
+
+
+_OF_A_HEAT = re.compile(rf"(?P<heat>{any_of(HEATS)})(?:[- ](?:fired|heated))?(?P<oven> oven)?", re.IGNORECASE)
+
+
+def _named_by_a_line(t: LineTrouble) -> Fault | None:
+    """`fridge holds 6 trays`, `mixer spiral takes 20 kg dough`, `mixer spiral 20 kg`: what stands under the thing."""
+    found = _LINE_BEHIND.fullmatch(t.body) if t.context == "kitchen" else None
+    if found is None:
+        return None
+    head = found["head"] or found["mixer"]
+    line = f"{found['key'].lower()} {found['rest']}" if found["key"] else f"takes {found['dough']} dough"
+    fix = with_under(t.body, head.replace(":", ""), line)
+    return _fault(t, fix.title, fix, start=len(head) + 1)
+
+
+_LINE_BEHIND = re.compile(
+    rf"(?:(?P<head>(?:{any_of(THING)}):?(?: [^\W\d_]+)*?),? (?P<key>{LINES_WITH_FIGURES}) "
+    r"(?P<rest>-?[0-9].*)|(?P<mixer>mixer:?(?: [^\W\d_]+)*?),? (?P<dough>[0-9.-]+ ?(?:kg|lb))(?: (?:of )?dough)?)",
+    re.IGNORECASE,
+)
 
 
 def _held(t: LineTrouble) -> Fault | None:
@@ -127,6 +156,8 @@ def _steams(t: LineTrouble) -> Fault | None:
         return None
     if said.lower() == "no":
         return _fault(t, "leave the line out")
+    if said[0].isdigit():
+        return _fault(t, f"how much steam a bread gets stands in its bake, as in `bake 30 min at 230 C, steam {said}`")
     where = "" if t.context == "thing" else ", under its `oven`"
     return _fault(t, f"write how the oven makes its steam, as in `steam by pan`{where}")
 
@@ -135,5 +166,5 @@ def _short_only(reason: Callable[[LineTrouble], Fault | None]) -> Callable[[Line
     return lambda t: reason(t) if len(t.body) < LONGEST else None
 
 
-OF_THINGS = tuple(map(_short_only, (_kept_at, _several, _decks, _heated, _held, _steams)))
+OF_THINGS = tuple(map(_short_only, (_named_by_a_line, _kept_at, _several, _decks, _heated, _held, _steams)))
 """Reasons why a line of a kitchen, or one under its things, could not be read."""
