@@ -78,6 +78,7 @@ def test_remarks_of_binding_and_the_larder_can_be_allowed() -> None:
         "culture-of-nothing",
         "kitchen-figure-odd",
         "kitchen-temperature-odd",
+        "oven-called-by-its-heat",
         "measured-by-spoon",
         "mouth-before-the-fire",
         "moved-by-rounding",

@@ -208,7 +208,7 @@ def _openings_of(context: str) -> tuple[Openings, ...]:
 
 def _begin(context: str) -> str:
     return {
-        "top": "at the left edge go `formula`, `preparation`, `larder`, `kitchen`, `plan`, `order`, or a stage that several formulas share",
+        "top": "at the left edge go `formula`, `preparation`, `assembly`, `larder`, `kitchen`, `plan`, `order`, or a stage that several formulas share",
         "formula": "here go `kind`, `makes`, `dough loss`, `bake loss`, `overall`, `dough` or the heading of a stage",
         "variant": "here goes what is different: head lines, `overall`, `swap … for …`, `without …`, a stage with its heading",
         "kitchen": "here go `air`, `tap`, `mixer`, `oven`, `tin`, `scale` and the other things of a kitchen",

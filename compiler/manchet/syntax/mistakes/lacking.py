@@ -215,17 +215,20 @@ def _somewhere(where: n.Where, node: Any, body: str) -> tuple[Fault, ...]:
     return (no_place(where, node, body),)
 
 
+_BY_FEEL = re.compile(
+    r",? (?:(?:a|some|one) (?:pinch|handful|sprinkle|sprinkling|dash|little|bit|few)|some|lightly|generously)(?: each)?$",
+    re.IGNORECASE,
+)
+
+
 def _touching(clause: n.AppliedClause, node: Any, body: str) -> tuple[Fault, ...]:
     name = clause.name
     if isinstance(node, n.StepNode) and not (VERB[node.verb.text].touches or VERB[node.verb.text].may_touch):
         return (_not_with(node.verb.text, name, body),)
     before = body[: name.end]
     if clause.amount is None:
-        return (
-            Fault(
-                "touching-without-weight", name.start, name.end, {"name": name.text, "instead": f"{before} 6 g each"}
-            ),
-        )
+        words = {"name": _BY_FEEL.sub("", name.text), "instead": f"{_BY_FEEL.sub('', before)} 6 g each"}
+        return (Fault("touching-without-weight", name.start, name.end, words),)
     if not clause.per:
         return (_each_or_in_all(clause.amount, name.text, before, body), *_single(clause.amount, body))
     return _single(clause.amount, body)
