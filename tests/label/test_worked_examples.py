@@ -10,6 +10,7 @@ import pytest
 from works import bakery_of, work_in
 
 from manchet.account.piece import SoldPiece, sold_pieces
+from manchet.label.absent import absent_from
 from manchet.label.allergens import AllergenAnswer, contains, findings
 from manchet.label.bread_names import LEAST_SOLIDS, bread_or_roll, misnaming_of, solids_of
 from manchet.label.conventions import eu_text, us_text
@@ -322,3 +323,28 @@ def test_no_label_says_that_a_food_is_free_from_anything(called: str, word: str 
     """Regulation (EU) 828/2014; 21 CFR 101.91: by a test, which no formula is."""
     found = misnaming_of(piece_of(LOAF), EU, called)
     assert (None if found is None else found.word) == word
+
+
+NAMED = "    {grain} 1000 g\n    water 650 g\n{more}"
+
+
+@pytest.mark.parametrize(
+    ("grain", "more", "called", "absent"),
+    [
+        ("white flour", "", "Butter bread with walnuts", ("butter", "walnuts")),
+        ("white flour", "", "Rye bread", ("rye",)), ("medium rye flour", "", "Rye bread", ()), ("rye chops", "", "Rye bread", ()),
+        ("spelt flour", "", "Wheat bread with rye", ("rye",)), ("white flour", "", "Spelt loaf", ("spelt",)),
+        ("white flour", "    butter 50 g\n", "Butter bread", ()), ("white flour", "    butter 50 g\n", "Milk loaf", ("milk",)),
+        ("white flour", "    peanut butter 50 g\n", "Peanut butter roll", ()), ("white flour", "    oat drink 50 g\n", "Oat milk bread", ()),
+        ("white flour", "    walnuts 50 g\n", "Nut bread", ()), ("white flour", "    millet 50 g\n", "Seeded plait", ()),
+        ("white flour", "    sultanas 50 g\n", "Raisin loaf", ()), ("white flour", "    feta 50 g\n", "Cheese bread", ()),
+        ("white flour", "", "Country hearth plait", ()), ("white flour", "", "Butterbean bread", ()),
+        ("white flour", "", "Butter bean loaf", ()), ("white flour", "", "Bread without butter", ()), ("white flour", "", "Honey-coloured loaf", ()),
+    ],
+)  # fmt: skip
+def test_a_name_tells_of_nothing_that_is_not_in_the_food(
+    grain: str, more: str, called: str, absent: tuple[str, ...]
+) -> None:
+    """Regulation (EU) 1169/2011, article 7(1)."""
+    loaf = piece_of(baked(NAMED.format(grain=grain, more=more), "1650 g", "12%"))
+    assert absent_from(loaf, called) == absent

@@ -58,6 +58,7 @@ CHECKS = {
     'mix-too-hot-for-yeast': Listed('temperature', ('warm',), False),
     'mix-warm-for-yeast': Listed('temperature', ('warm',), False),
     'mixed-too-long': Listed('mixing', ('verb mix',), False),
+    'name-promises-what-is-not-there': Listed('selling', ('sold',), False),
     'net-weight-short': Listed('selling', ('sold',), False),
     'never-baked': Listed('baking', ('unbaked',), False),
     'never-divided': Listed('pieces', ('undivided',), False),

@@ -181,6 +181,7 @@ REPORTS = {
     'moved-by-rounding': ('note', 'batch/reports'),
     'name-missing': ('error', 'syntax/reports'),
     'name-needs-quotes': ('error', 'syntax/reports'),
+    'name-promises-what-is-not-there': ('warning', 'checks/selling'),
     'negative-amount': ('error', 'syntax/reports'),
     'neither-stage-nor-step': ('error', 'formula/reports'),
     'net-weight-short': ('warning', 'checks/selling'),

@@ -14,6 +14,7 @@ from hashlib import sha256
 from manchet.account.piece import SoldPiece, slices_of, sold_pieces
 from manchet.batch.work import Work, once
 from manchet.formula.sale import DIRECT, PREPACKED, Approval, DateMark, Sale, SoldAs
+from manchet.label.absent import absent_from
 from manchet.label.allergens import AllergenAnswer, AllergenFinding, contains, every_content, findings
 from manchet.label.bread_names import Misnamed, misnaming_of
 from manchet.label.contact import may_contain
@@ -70,6 +71,8 @@ class Declaration(NamedTuple):
     slice_grams: Fraction | None = None
     misnamed: Misnamed | None = None
     """What the law has against its names."""
+    absent: tuple[str, ...] = ()
+    """Words of its name that promise what is not in it."""
 
     @property
     def net(self) -> Fraction | None:
@@ -78,7 +81,7 @@ class Declaration(NamedTuple):
     @property
     def is_withheld(self) -> bool:
         """It cannot be printed: something that it must say is missing."""
-        return bool(self.lacks or self.unknown or self.sourceless or self.misnamed)
+        return bool(self.lacks or self.unknown or self.sourceless or self.misnamed or self.absent)
 
     @property
     def is_approved(self) -> bool:
@@ -161,6 +164,7 @@ def declaration(work: Work, piece: SoldPiece, sale: Sale, way: SoldAs, market: s
         slices=slices,
         slice_grams=piece.finished / slices if piece.finished and slices else None,
         misnamed=misnaming_of(piece, market, called, work.formula.name),
+        absent=absent_from(piece, called),
     )
     return declared._replace(lacks=tuple(_lacks(declared, piece)))
 
