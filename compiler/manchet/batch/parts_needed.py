@@ -77,9 +77,7 @@ def is_weighed(batch: Batch) -> bool:
 def plates_at_once(batch: Batch) -> int | None:
     """How many plates of a dish come out of one round of the last step that takes only so many at a time: 12 slices, two to a
     plate, are 6. None where no step says."""
-    number = next((step.at_a_time for step in reversed(batch.formula.dough.steps) if step.at_a_time is not None), None)
-    if number is None:
+    last = next((step for step in reversed(batch.formula.dough.steps) if step.at_a_time is not None), None)
+    if last is None or last.at_a_time is None:
         return None
-    counted = (weighed for weighed in batch.dough_stage.weighed if weighed.portion.counted is not None)
-    pieces = sum((w.grams / w.portion.counted.grams for w in counted if w.portion.counted is not None), NOTHING)
-    return max(int(number / max(pieces / batch.pieces[0].number, Fraction(1))), 1)
+    return max(int(last.at_a_time / last.stands_each), 1)

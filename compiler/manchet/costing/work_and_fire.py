@@ -12,6 +12,7 @@ from manchet.formula.nouns import same_noun
 from manchet.quantities.money import Money
 from manchet.records import NamedTuple
 from manchet.timing.jobs.durations import is_attended, length_of
+from manchet.timing.jobs.rounds import pieces_of_stage
 
 NOTHING = Fraction(0)
 HOUR = 3600
@@ -64,7 +65,7 @@ def _steps(work: Work) -> Iterator[tuple[Step, Fraction, int]]:
         for step in made.stage.steps:
             divided = divided or step.verb == "divide"
             mixes = work.mixes.number if (is_dough or made.stage.for_each_mix) and not divided else 1
-            yield step, everyone if is_dough else NOTHING, mixes
+            yield step, everyone if is_dough else pieces_of_stage(work, made), mixes
     for branch in work.formula.branches:
         mine = sum((p.number for p in work.batch.pieces if same_noun(p.noun, branch.noun)), NOTHING)
         for step in branch.steps:

@@ -10,11 +10,11 @@ from manchet.diagnostics.outcome import Outcome
 from manchet.diagnostics.reports import report
 from manchet.formula.draft import Draft
 from manchet.formula.laid import slicing_in
-from manchet.formula.model import Formula, Makes, Step
+from manchet.formula.model import Formula, Makes, Stage, Step
 from manchet.formula.naming import Names
 from manchet.formula.parts import DishPart, Parts
 from manchet.syntax.nodes import Entry
-from manchet.syntax.vocabulary import MOVES_OUT
+from manchet.syntax.vocabulary import COOKS, MOVES_OUT
 
 
 def as_dish(formula: Formula, parts: Parts, plates: Fraction) -> Outcome[Formula]:
@@ -22,7 +22,22 @@ def as_dish(formula: Formula, parts: Parts, plates: Fraction) -> Outcome[Formula
     weight = (formula.own_flour or Fraction(0)) * formula.dough.into_share / plates
     makes = tuple(made._replace(grams=weight) for made in formula.makes)
     used = tuple(parts_used(formula, parts))
-    return Outcome(formula._replace(dish=True, makes=makes, parts=used), tuple(_reports(formula, used)))
+    stages = tuple(stage._replace(steps=tuple(_standing(formula, stage, plates))) for stage in formula.stages)
+    dish = formula._replace(dish=True, makes=makes, parts=used, stages=stages)
+    return Outcome(dish, tuple(_reports(formula, used)))
+
+
+def _standing(formula: Formula, stage: Stage, plates: Fraction) -> Iterator[Step]:
+    """The steps of a stage, each knowing how many stand in its heat for one plate: the slices or pieces laid down, else what was
+    put on last; one where nothing is counted."""
+    flour = formula.own_flour or Fraction(0)
+    counted = ((one.share * flour / one.counted.grams) for one in stage.portions if one.counted is not None)
+    number = laid = sum(counted, Fraction(0)) / plates
+    for step in stage.steps:
+        yield step._replace(stands_each=number) if number and step.verb in COOKS else step
+        put_on = step.applied
+        if not laid and put_on is not None and put_on.counted is not None:
+            number = put_on.grams / put_on.counted.grams / (1 if put_on.each else plates)
 
 
 def parts_used(formula: Formula, parts: Parts) -> Iterator[DishPart]:

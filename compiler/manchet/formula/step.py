@@ -139,6 +139,8 @@ class Step(NamedTuple):
     turn_after: Fraction | None = None
     folds: tuple[Folds, ...] = ()
     at_a_time: int | None = None
+    stands_each: Fraction = Fraction(1)
+    """How many stand in a heat for each piece that is counted: two slices for a plate."""
     loses: Fraction | None = None
     """Share of what is in the vessel then."""
     optional: bool = False

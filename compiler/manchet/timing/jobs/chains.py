@@ -16,6 +16,7 @@ from manchet.records import NamedTuple
 from manchet.timing.jobs.durations import length_of, stands_longer
 from manchet.timing.jobs.handling import weighing
 from manchet.timing.jobs.loads import Doing, FromMix, Stagger, at_the_door, goes_in_together, in_loads
+from manchet.timing.jobs.rounds import pieces_of_stage
 
 
 class Chain(NamedTuple):
@@ -30,7 +31,7 @@ def chains_of(work: Work, made: StageBatch, is_dough: bool, mix: int) -> tuple[C
     """The steps of a stage; for the dough also those of its branches, with the pieces of this mix: of several mixes as
     far as each goes by itself."""
     if not is_dough:
-        doings = [Doing(step, Fraction(0)) for step in made.stage.steps]
+        doings = [Doing(step, pieces_of_stage(work, made)) for step in made.stage.steps]
         return (Chain(made, "", tuple(at_the_door(doings))),)
     ways = _ways(work, made, mix)
     if not mix:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
+from manchet.batch.model import StageBatch
+from manchet.batch.work import Work
 from manchet.formula.model import Step
 from manchet.kitchen.model import Kitchen
 from manchet.records import NamedTuple
@@ -14,7 +16,7 @@ ON_A_PLATE = BAKES - IN_OVEN
 
 
 class Rounds(NamedTuple):
-    """So many rounds of `at_a_time` pieces each, the last perhaps of fewer."""
+    """So many rounds of `at_a_time` each, the last perhaps of fewer. Counted is what stands in the heat: of a dish its slices."""
 
     number: int
     at_a_time: int
@@ -24,13 +26,19 @@ def rounds_of(step: Step, pieces: Fraction, kitchen: Kitchen) -> Rounds | None:
     """By what the step says (`4 at a time`), else by what the griddle or pot of the kitchen holds (`holds 4 rounds`; of two
     such twice that, of several sorts the fewest). None where it goes in no rounds, or nobody says in how many."""
     takes = step.at_a_time or _held(step, kitchen)
-    return Rounds(ceil(pieces / takes), takes) if takes and pieces else None
+    return Rounds(ceil(pieces * step.stands_each / takes), takes) if takes and pieces else None
 
 
 def is_one_round_of_unknown(step: Step, pieces: Fraction, kitchen: Kitchen) -> bool:
     """Its minutes are of one round on a griddle or in a pan, and neither file nor kitchen says how many there are."""
     once = step.time is not None and step.per != "each"
-    return once and step.verb in ON_A_PLATE and pieces != 1 and rounds_of(step, pieces, kitchen) is None
+    return once and step.verb in ON_A_PLATE and pieces * step.stands_each != 1 and rounds_of(step, pieces, kitchen) is None
+
+
+def pieces_of_stage(work: Work, made: StageBatch) -> Fraction:
+    """The plates of a dish whose slices or pieces a stage is made of; 0 of any other stage before the dough: nobody counts it."""
+    counted = any(weighed.portion.counted is not None for weighed in made.weighed)
+    return work.batch.pieces[0].number if work.formula.dish and counted else Fraction(0)
 
 
 def _held(step: Step, kitchen: Kitchen) -> int:

@@ -4,10 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from math import ceil
 
 from manchet.batch.model import StageBatch
-from manchet.batch.parts_needed import is_weighed, parts_needed, plates_at_once
+from manchet.batch.parts_needed import is_weighed, parts_needed
 from manchet.batch.preparations_needed import weighed_beside
 from manchet.batch.work import Work
 from manchet.cautions.registry import cautions_of
@@ -27,6 +26,7 @@ from manchet.sheets.parts.own_pictures import own_illustrations
 from manchet.sheets.parts.step_pictures import step_illustrations
 from manchet.sheets.parts.views import AheadItem, Box
 from manchet.sheets.parts.wording import boxes, done_and_how, has_reading, look, notes, single, verb_alone
+from manchet.timing.jobs.rounds import rounds_of
 
 
 def dish_sheet(work: Work, page: PageSetup) -> DishSheet:
@@ -110,17 +110,28 @@ def _cold_box(ingredient: Ingredient | None, m: Measures) -> tuple[Box, ...]:
 
 
 def _rounds(work: Work, m: Measures) -> str:
-    """`4 rounds of 6 plates`: so many as its heat takes at a time."""
-    plates = work.batch.pieces[0].number
-    a_round = plates_at_once(work.batch)
-    if a_round is None or a_round >= plates:
+    """`4 rounds of 6 plates`, of the last heat that goes in rounds; of what stands in it, `5 rounds of 8 slices`, where no
+    whole plates make a round."""
+    plates = work.batch.pieces[0]
+    heats = [(step, rounds_of(step, plates.number, work.kitchen)) for step in work.formula.dough.steps]
+    step, rounds = next(((step, one) for step, one in reversed(heats) if one is not None), (None, None))
+    if step is None or rounds is None or rounds.number < 2:
         return ""
-    noun, rounds = work.batch.pieces[0].noun, ceil(plates / a_round)
-    last = plates - (rounds - 1) * a_round
+    by_plate = rounds.at_a_time % step.stands_each == 0
+    a_round = rounds.at_a_time / step.stands_each if by_plate else Fraction(rounds.at_a_time)
+    number = plates.number if by_plate else plates.number * step.stands_each
+    noun = plates.noun if by_plate else _standing(work)
+    last = number - (rounds.number - 1) * a_round
+    of = f"{m.plain(single(a_round), 1)} {noun_for(a_round, noun)}"
     if last == a_round:
-        return m.words.say("dish.rounds", str(rounds), f"{a_round} {noun_for(Fraction(a_round), noun)}")
-    said = (str(rounds), str(rounds - 1), f"{a_round} {noun_for(Fraction(a_round), noun)}", m.plain(single(last), 1))
-    return m.words.say("dish.last_round", *said)
+        return m.words.say("dish.rounds", str(rounds.number), of)
+    return m.words.say("dish.last_round", str(rounds.number), str(rounds.number - 1), of, m.plain(single(last), 1))
+
+
+def _standing(work: Work) -> str:
+    """What stands in the heat of a dish, by its noun."""
+    units = {one.portion.counted.unit for one in work.dough.weighed if one.portion.counted is not None}
+    return "slices" if units == {"slices"} else "pieces"
 
 
 class _Writer:
