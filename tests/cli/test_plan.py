@@ -13,6 +13,8 @@ import pytest
 from cli.transcripts import CommandRun, manchet, scene
 from day.market import market
 from day.test_clashes import clashes, two_things_that_clash
+from dishes.bread import ALL
+from dishes.test_in_a_plan import PLAN as LUNCH
 
 import manchet as manchet_package
 from manchet.cli.plan_text import clash_lines
@@ -121,6 +123,18 @@ def test_each_dough_has_its_prep_sheet_at_the_size_of_the_plan(bakehouse: Path) 
     planned("--sheets")
     sheet = (bakehouse / "output" / "morning.rolls.sheet.html").read_text(encoding="utf-8")
     assert "36 rolls" in sheet and "24 rolls" not in sheet
+
+
+def test_a_dish_of_a_plan_has_its_dish_sheet_and_no_prep_sheet(bakehouse: Path) -> None:
+    text = ALL + LUNCH.replace("24 plates, served", "36 plates, served").replace(
+        "Tom             Sat 08", "Tom             Sat 02"
+    )
+    Path("bakery.bake").write_text(text, encoding="utf-8")
+    assert manchet(["plan", "Lunch", "--sheets", "--only", "html"]).status == 0
+    written = {file.name for file in (bakehouse / "output").iterdir()}
+    assert "lunch.plain-loaf.sheet.html" in written and "lunch.toast.sheet.html" not in written
+    sheet = (bakehouse / "output" / "lunch.toast.dish.html").read_text(encoding="utf-8")
+    assert "36 plates" in sheet and "6 rounds of 6 plates" in sheet and "72 slices of 88, 16 over" in sheet
 
 
 def test_the_same_plan_is_the_same_bytes(bakehouse: Path) -> None:

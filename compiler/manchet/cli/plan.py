@@ -64,7 +64,9 @@ def arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--temperature", type=one_of("C", "F"), default=None, metavar="DEGREES", help="C or F")
     parser.add_argument("--words", type=one_of("British", "American"), help="British or American")
     parser.add_argument(
-        "--sheets", action="store_true", help="also print a prep sheet for each dough, at the plan's size"
+        "--sheets",
+        action="store_true",
+        help="also print a prep sheet for each dough and a dish sheet for each dish, at the plan's size",
     )
     parser.add_argument(
         "--week",

@@ -14,6 +14,7 @@ from manchet.sheets.page.dates import printed_day
 from manchet.sheets.parts.day_events import day_calendar
 from manchet.sheets.registry import form_called, forms_about
 from manchet.workspace.file_versions import file_versions
+from manchet.workspace.made_for import made_for
 from manchet.workspace.press import Press
 from manchet.workspace.print_options import PrintOptions
 from manchet.workspace.rendering import house_of, in_formats, issue_of
@@ -23,7 +24,7 @@ from manchet.workspace.unprintable import unprintable
 
 FORMATS = ("html", "pdf")
 CALENDAR = "ics"
-SHEET = "sheet"
+SHEET, DISH = "sheet", "dish"
 
 
 class PlanFiles(NamedTuple):
@@ -42,8 +43,8 @@ def page_forms() -> tuple[Form, ...]:
 def plan_files(
     plan: DayPlan, report: Mapping[str, object], options: PrintOptions, selection: Selection, sheets: bool = False
 ) -> PlanFiles:
-    """Every page, the plan as JSON, and its calendar; with `sheets` the prep sheet of each dough and preparation at the size
-    that the plan wants of it."""
+    """Every page, the plan as JSON, and its calendar; with `sheets` the prep sheet of each dough and preparation, and the
+    dish sheet of each dish, at the size that the plan wants of it."""
     works = works_of(plan) if sheets else {}
     printer = _Printer(plan, options, selection, [work.formula.place.path for work in works.values()])
     page = printer.page_of(plan.said.place.path)
@@ -54,8 +55,9 @@ def plan_files(
             printer.add(form, plan, page, plan.said.place, form.name)
     slug_of = slugs(works)
     for name, work in works.items():
-        place = work.formula.place
-        printer.add(form_called(SHEET), work, printer.page_of(place.path), place, f"{slug_of[name]}.{SHEET}")
+        place, form = work.formula.place, DISH if work.formula.dish else SHEET
+        own = printer.page_of(place.path)._replace(ahead=made_for(work) if work.formula.dish else ())
+        printer.add(form_called(form), work, own, place, f"{slug_of[name]}.{form}")
     return PlanFiles(files | printer.files, tuple(printer.reports), printer.lacking)
 
 

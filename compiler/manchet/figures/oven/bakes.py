@@ -71,7 +71,11 @@ class Bake(NamedTuple):
     @property
     def turns(self) -> int:
         """How often the oven is filled anew without a stop: for what says its own `6 at a time`; else once."""
-        return len(loads_of(self.pieces * self.phases[0].stands_each, self.holds)) if self.holds is not None and self.holds.by == "step" else 1
+        return (
+            len(loads_of(self.pieces * self.phases[0].stands_each, self.holds))
+            if self.holds is not None and self.holds.by == "step"
+            else 1
+        )
 
     @property
     def seconds(self) -> Range:

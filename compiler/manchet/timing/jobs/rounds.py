@@ -32,7 +32,9 @@ def rounds_of(step: Step, pieces: Fraction, kitchen: Kitchen) -> Rounds | None:
 def is_one_round_of_unknown(step: Step, pieces: Fraction, kitchen: Kitchen) -> bool:
     """Its minutes are of one round on a griddle or in a pan, and neither file nor kitchen says how many there are."""
     once = step.time is not None and step.per != "each"
-    return once and step.verb in ON_A_PLATE and pieces * step.stands_each != 1 and rounds_of(step, pieces, kitchen) is None
+    return (
+        once and step.verb in ON_A_PLATE and pieces * step.stands_each != 1 and rounds_of(step, pieces, kitchen) is None
+    )
 
 
 def pieces_of_stage(work: Work, made: StageBatch) -> Fraction:
