@@ -21,12 +21,17 @@ if TYPE_CHECKING:
     from manchet.batch.work import Work
     from manchet.diagnostics.diagnostic import Diagnostic
     from manchet.figures.derived import Figures, MaterialFigures
+    from manchet.figures.dish_figures import PartFigures
 
 EXAMPLES = (
     "manchet figures 'Tern loaf'",
     "manchet figures 'Tern loaf' --pieces 24 --format csv > tern-loaf.csv",
     "manchet figures recipes/tern-loaf.bake --format json",
 )
+
+
+LAID_DOWN = frozenset({"weighed_grams", "made_grams"})
+"""Of a dish these are of what is laid down first, and of nothing that is put on it."""
 
 
 def arguments(parser: argparse.ArgumentParser) -> None:
@@ -102,6 +107,10 @@ def csv_text(figures: Figures) -> str:
     rows.writerow(
         ("stage", "material", "percent", "of", "grams", "exact percent", "exact grams", "more grams", "optional")
     )
+    for part in figures.parts:
+        grams = None if part.grams is None else part.grams.value
+        plain, exact = ("", "") if grams is None else (decimal(grams, 6), exact_text(grams))
+        rows.writerow((_cell(figures.name), _cell(part.name), "", "", plain, "", exact, "", ""))
     for stage, materials in _tables(figures):
         for material in materials:
             percent, grams = material.percent.value if material.percent else None, material.grams.value
@@ -120,6 +129,8 @@ def text(figures: Figures) -> str:
     from manchet.quantities.printing import decimal, telling
 
     lines = [show(figures.name)]
+    if figures.parts:
+        lines += ["", "  on the plates, in all", *(_part_line(part) for part in figures.parts)]
     for stage, materials in _tables(figures):
         lines += ["", f"  {show(stage)}"]
         for material in materials:
@@ -132,9 +143,21 @@ def text(figures: Figures) -> str:
             lines.append(f"    {name}{pad}{grams:>10} g {percent:>12}{_beside(material)}")
     lines += ["", "  totals"]
     for name, figure in figures.totals.items():
+        if figures.parts and name in LAID_DOWN:
+            continue
         said = f"    {spelling_of(name, figure):<28}{decimal(figure.value, telling(figure.value, 2)):>10} {figure.unit}"
         lines.append((said + beside(figure, figures.degrees)).rstrip())
     return "\n".join(lines) + "\n"
+
+
+def _part_line(part: PartFigures) -> str:
+    from manchet.diagnostics.terminal import show, width
+    from manchet.quantities.printing import decimal, telling
+
+    name = show(part.name)
+    weight = f"{decimal(part.grams.value, telling(part.grams.value, 1))} g" if part.grams is not None else "? g"
+    number = "" if part.number is None else f"   {decimal(part.number.value, 1)} {part.unit}"
+    return f"    {name}{' ' * max(28 - width(name), 1)}{weight:>12}{number}"
 
 
 def _beside(material: MaterialFigures) -> str:
@@ -149,7 +172,9 @@ def _beside(material: MaterialFigures) -> str:
 
 
 def _tables(figures: Figures) -> list[tuple[str, tuple[MaterialFigures, ...]]]:
-    return [("overall", figures.overall), *((stage.name, stage.materials) for stage in figures.stages)]
+    """Of a dish its stages alone: what it is built of is told as what is on its plates."""
+    stages = [(stage.name, stage.materials) for stage in figures.stages]
+    return stages[:-1] if figures.parts else [("overall", figures.overall), *stages]
 
 
 def _cell(text: str) -> str:

@@ -15,7 +15,7 @@ from manchet.figures.composition.contents import contents_figures
 from manchet.figures.composition.label import label_figures
 from manchet.figures.composition.swapped import swap_figures
 from manchet.figures.composition.worked_in import worked_in_figures
-from manchet.figures.dish_figures import dish_figures
+from manchet.figures.dish_figures import PartFigures, dish_figures, part_figures
 from manchet.figures.fermentation.another_warmth import fermentation_figures
 from manchet.figures.fermentation.chilling import chilling_figures
 from manchet.figures.fermentation.yeast_grid import moved_figures, yeast_figures
@@ -88,6 +88,8 @@ class Figures(NamedTuple):
     """What is in one finished piece, by a name in words."""
     degrees: str = ""
     """"F" where the kitchen writes its temperatures so; every figure is in Celsius all the same."""
+    parts: tuple[PartFigures, ...] = ()
+    """Of a dish: all that is on its plates, in the order in which it is built. Empty for what is no dish."""
 
 
 def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
@@ -111,7 +113,8 @@ def figures_of(work: Work, beside: tuple[Work, ...] = ()) -> Figures:
         baked_in = next((oven_of(step, kitchen) for _, step in first_bakes(formula)), None)
         estimates |= load_figures(work, baked_in) | oven_figures(work, beside)
     inside = contents_figures(work) | label_figures(work)
-    return Figures(formula.name, formula.way.value, overall, stages, found, estimates, inside, kitchen.degrees)
+    parts = tuple(part_figures(work))
+    return Figures(formula.name, formula.way.value, overall, stages, found, estimates, inside, kitchen.degrees, parts)
 
 
 def where(place: Place | None) -> str:

@@ -2,15 +2,53 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.parts_needed import PartNeeded, is_weighed, parts_needed
+from manchet.batch.preparations_needed import touching
 from manchet.batch.work import Work
 from manchet.figures.figure import Figure, Given
 from manchet.formula.nouns import singular
+from manchet.formula.parts import CountedAmount
+from manchet.records import NamedTuple
 
 SLICE = "a slice is its part of the cooled loaf, what comes off in the slicing spread over all slices; our own rule"
 ACCOUNT = "what is laid down, what each step puts on it and what each heat takes, one after the other"
+
+
+class PartFigures(NamedTuple):
+    """What is laid down or put on, of all plates: grams, and how many slices or pieces where it is counted."""
+
+    name: str
+    stage: str
+    """The key of the stage, preparation or bread that it is, else "" of what the larder has."""
+    grams: Figure | None
+    """None where nobody knows what one weighs."""
+    number: Figure | None
+    unit: str
+    """"slices" or "whole"; "" where it is weighed."""
+
+
+def part_figures(work: Work) -> Iterator[PartFigures]:
+    """All that is on the plates, from the bottom up; none of what is no dish."""
+    if not work.formula.dish:
+        return
+    plates = Given(work.batch.pieces[0].noun, work.batch.pieces[0].number, "", work.formula.place.where)
+    for weighed in work.dough.weighed:
+        portion = weighed.portion
+        yield _on_plates(portion.name, portion.stage, weighed.grams, portion.counted, plates)
+    for applied, grams in touching(work.batch):
+        yield _on_plates(applied.name, applied.stage, grams, applied.counted, plates)
+
+
+def _on_plates(name: str, stage: str, grams: Fraction, counted: CountedAmount | None, plates: Given) -> PartFigures:
+    rule, source = "what the file says for one x plates, or in all", "arithmetic of the dish"
+    weight = Figure(name, grams, "g", rule, (plates,), source)
+    if counted is None:
+        return PartFigures(name, stage, weight, None, "")
+    number = Figure(f"{counted.unit} of {name}", grams / counted.grams, "", rule, (plates,), source)
+    return PartFigures(name, stage, weight if counted.known else None, number, counted.unit)
 
 
 def dish_figures(work: Work) -> dict[str, Figure]:

@@ -4,7 +4,8 @@ Shape, version 1: `format`, `version`, `name`, `way`, `overall` (a list of mater
 with `name`, `kind`, `materials`, `total_grams`, `out_grams`, `flour_share`, `kept_grams`, `returned_grams`,
 `lost_grams`, `discarded_grams`), `totals` (by name), `estimates` and `contents` (by a name in words: what is in one finished piece). A material has `name`, `percent`, `grams`,
 `basis`, `flour`, and `stage` where a stage is used, `more_grams` where more may go in as the flour asks, `optional` where it
-may be left out. A figure is an object: `exact` (a finite decimal as a string, else
+may be left out. A dish has `parts` too: all that is on its plates, each with `name`, `grams` (null where nobody knows what one
+weighs), `number` and `unit` where it is counted, and `stage` where it is made. A figure is an object: `exact` (a finite decimal as a string, else
 "a/b"), `rounded` (a number with at most six decimals), `unit`, `rule`, `inputs` (figures, or facts of the file with
 `where`) and `source`.
 
@@ -19,6 +20,7 @@ from typing import Any
 
 from manchet.batch.work import Work
 from manchet.figures.derived import Figures, MaterialFigures, StageFigures
+from manchet.figures.dish_figures import PartFigures
 from manchet.figures.figure import Figure, Given
 from manchet.figures.work_report import stage_work, work_report
 from manchet.quantities.printing import exact_text, rounded_number
@@ -37,6 +39,7 @@ def report_of(figures: Figures) -> dict[str, Any]:
         "totals": {name: _figure(f) for name, f in figures.totals.items()},
         "estimates": {name: _figure(f) for name, f in figures.estimates.items()},
         "contents": {name: _figure(f) for name, f in figures.contents.items()},
+        **({"parts": [_part(one) for one in figures.parts]} if figures.parts else {}),
     }
 
 
@@ -49,6 +52,13 @@ def full_report(figures: Figures, work: Work, seconds: Fraction) -> dict[str, An
         "stages": [{**said, **stage_work(stage)} for said, stage in stages],
         **work_report(work, seconds),
     }
+
+
+def _part(part: PartFigures) -> dict[str, Any]:
+    found: dict[str, Any] = {"name": part.name, "grams": None if part.grams is None else _figure(part.grams)}
+    if part.number is not None:
+        found |= {"number": _figure(part.number), "unit": part.unit}
+    return found | ({"stage": part.stage} if part.stage else {})
 
 
 def _stage(stage: StageFigures) -> dict[str, Any]:
