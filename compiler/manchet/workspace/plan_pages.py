@@ -55,9 +55,9 @@ def plan_files(
             printer.add(form, plan, page, plan.said.place, form.name)
     slug_of = slugs(works)
     for name, work in works.items():
-        place, form = work.formula.place, DISH if work.formula.dish else SHEET
+        place, kind = work.formula.place, DISH if work.formula.dish else SHEET
         own = printer.page_of(place.path)._replace(ahead=made_for(work) if work.formula.dish else ())
-        printer.add(form_called(form), work, own, place, f"{slug_of[name]}.{form}")
+        printer.add(form_called(kind), work, own, place, f"{slug_of[name]}.{kind}")
     return PlanFiles(files | printer.files, tuple(printer.reports), printer.lacking)
 
 
