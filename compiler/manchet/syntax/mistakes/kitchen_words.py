@@ -44,8 +44,9 @@ OF_A_KITCHEN: dict[str, dict[str, str]] = {
         "bakes out at": "bake loss",
         "loss": "bake loss, dough loss",
         "losses": "bake loss, dough loss",
+        "waste": "dough loss",
     },
-    "entry": {"contains": "allergens"},
+    "entry": {"contains": "allergens", "cost": "price", "costs": "price"},
     "thing": {
         "opens": "door",
         "opening": "door",
