@@ -1,4 +1,5 @@
-"""How hot a floor is when a load goes in: of a falling oven by its curve, of any other what it is set to."""
+"""How hot a floor is when a load goes in: of a falling oven by its curve, of any other what it is set to, or how far it has
+come there since the load before."""
 
 from __future__ import annotations
 
@@ -7,7 +8,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 from manchet.day.goals import minute_of_curve
-from manchet.day.model import CurvePoint, Day, DayLoad, HeatSpan, Timetable
+from manchet.day.model import CurvePoint, Day, DayLoad, DayOven, HeatSpan, Timetable
 
 
 def floor_at(day: Day, timetable: Timetable, load: DayLoad) -> Fraction | None:
@@ -16,7 +17,39 @@ def floor_at(day: Day, timetable: Timetable, load: DayLoad) -> Fraction | None:
     minute = minute_of_curve(day, timetable, load) if oven.curve else None
     if minute is not None:
         return None if minute < 0 else heat_of(oven.curve, Fraction(minute))
+    is_set = set_for(day, timetable, load)
+    before = _before(day, timetable, load)
+    if is_set is None or not before:
+        return is_set
+    was_set = heat_for_all(before, lambda one: one.leaves)
+    empty = max(timetable.starts[one.take] + day.jobs[one.take].minutes for one in before)
+    into = min(timetable.starts[one.put] for one in deck_mates(day, timetable, load))
+    return is_set if was_set is None else _come_to(oven, was_set, is_set, into - empty)
+
+
+def set_for(day: Day, timetable: Timetable, load: DayLoad) -> Fraction | None:
+    """What the deck of a load is set to for it and for what goes in with it; None where no file says any heat."""
     return heat_for_all(deck_mates(day, timetable, load), lambda one: one.enters)
+
+
+def _come_to(oven: DayOven, heat: Fraction, wanted: Fraction, minutes: int) -> Fraction:
+    """Where an oven is so many minutes after it was set from one heat to another."""
+    if oven.sinks and wanted < heat:
+        return max(wanted, heat - oven.sinks * minutes)
+    if oven.climbs and wanted > heat:
+        return min(wanted, heat + oven.climbs * minutes)
+    return wanted
+
+
+def _before(day: Day, timetable: Timetable, load: DayLoad) -> tuple[DayLoad, ...]:
+    """The loads that were last on its deck, together, before it and its mates go in."""
+    loads = list(zip(day.loads, timetable.decks, strict=True))
+    deck = next(deck for one, deck in loads if one.key == load.key)
+    into = min(timetable.starts[one.put] for one in deck_mates(day, timetable, load))
+    earlier = [one for one, on in loads if (one.oven, on) == (load.oven, deck) and timetable.starts[one.take] < into]
+    if not earlier:
+        return ()
+    return deck_mates(day, timetable, max(earlier, key=lambda one: timetable.starts[one.take]))
 
 
 def deck_mates(day: Day, timetable: Timetable, load: DayLoad) -> tuple[DayLoad, ...]:

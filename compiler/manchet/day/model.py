@@ -62,6 +62,8 @@ class HeatSpan(NamedTuple):
 
     low: Fraction
     high: Fraction
+    near: Fraction = Fraction(0)
+    """How much of it lies to either side of the one figure that the file says; 0 of a range, which is all the file's."""
 
 
 class DayLoad(NamedTuple):

@@ -3,6 +3,7 @@ them otherwise."""
 
 from __future__ import annotations
 
+from fractions import Fraction
 from math import ceil
 
 from manchet.day.model import LENGTHS_APART, DayLoad, DayOven, HeatSpan
@@ -28,11 +29,18 @@ def between(oven: DayOven, earlier: DayLoad, later: DayLoad) -> int:
 
 
 def _change(oven: DayOven, earlier: DayLoad, later: DayLoad) -> int:
-    """From the nearest heat that the one may end at to the nearest that the other may begin at."""
+    """From the nearest heat that the one may end at by its file to the nearest that the other may begin at by its own: from figure
+    to figure where each says one. What may share a deck is another matter: there a figure has some room to either side."""
     if earlier.leaves is None or later.enters is None:
         return 0
-    if oven.climbs and later.enters.low > earlier.leaves.high:
-        return ceil((later.enters.low - earlier.leaves.high) / oven.climbs)
-    if oven.sinks and later.enters.high < earlier.leaves.low:
-        return ceil((earlier.leaves.low - later.enters.high) / oven.sinks)
+    coldest, hottest = _as_written(earlier.leaves)
+    least, most = _as_written(later.enters)
+    if oven.climbs and least > hottest:
+        return ceil((least - hottest) / oven.climbs)
+    if oven.sinks and most < coldest:
+        return ceil((coldest - most) / oven.sinks)
     return 0
+
+
+def _as_written(span: HeatSpan) -> tuple[Fraction, Fraction]:
+    return span.low + span.near, span.high - span.near

@@ -63,7 +63,11 @@ def _heat(step: Step) -> Range | None:
 
 
 def _span(heat: Range | None) -> HeatSpan | None:
-    return None if heat is None else HeatSpan(*wanted_heats(heat))
+    if heat is None:
+        return None
+    low, high = wanted_heats(heat)
+    is_one_figure = heat.low is not None and heat.low == heat.high
+    return HeatSpan(low, high, (high - low) / 2 if is_one_figure else Fraction(0))
 
 
 def extra_minutes(load: OvenTurn, oven: Oven, full: Fraction, stays: int) -> int:

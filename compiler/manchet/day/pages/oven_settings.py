@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from enum import Enum
 from fractions import Fraction
 
-from manchet.day.floors import deck_mates, floor_at, heat_for_all
+from manchet.day.floors import deck_mates, heat_for_all, set_for
 from manchet.day.model import DayLoad
 from manchet.day.pages.day_plan import DayPlan
 from manchet.records import NamedTuple
@@ -68,7 +68,7 @@ def _for_group(
     plan: DayPlan, on: _Deck, lights: int | None, before: tuple[DayLoad, ...], group: tuple[DayLoad, ...]
 ) -> Iterator[OvenSetting]:
     """What is done for one group of loads, after another."""
-    celsius = _to_fives(floor_at(plan.day, plan.timetable, group[0]))
+    celsius = _to_fives(set_for(plan.day, plan.timetable, group[0]))
     load = plan.day.loads.index(group[0])
     if lights is not None:
         if before:

@@ -87,11 +87,14 @@ def _minutes_between(oven: DayOven, first: DayLoad, second: DayLoad) -> int:
     """For the oven to recover, or to come to the other heat, whichever is longer; a falling oven is set to none."""
     if oven.curve or first.leaves is None or second.enters is None:
         return oven.recovers
+    was, wanted = first.leaves, second.enters
+    up = (wanted.low + wanted.near) - (was.high - was.near)
+    down = (was.low + was.near) - (wanted.high - wanted.near)
     change = Fraction(0)
-    if oven.climbs is not None and second.enters.low > first.leaves.high:
-        change = (second.enters.low - first.leaves.high) / oven.climbs
-    if oven.sinks is not None and second.enters.high < first.leaves.low:
-        change = (first.leaves.low - second.enters.high) / oven.sinks
+    if oven.climbs is not None and up > 0:
+        change = up / oven.climbs
+    if oven.sinks is not None and down > 0:
+        change = down / oven.sinks
     return max(oven.recovers, -int(-change // 1))
 
 
