@@ -199,6 +199,8 @@ BAD = [
     ((WANT, "hands Tom Sat 16:00 to Sun 02:00"), "shift-ends-first"),
     ((WANT, "hands Tom Fri 16:00 to Fri 16:00"), "shift-ends-first"),
     ((WANT, "hands Tom Fri 16:00 to Fri 20:00", "hands tom Fri 19:00 to Fri 22:00"), "shifts-overlap"),
+    (("Plain loaf 12 loaves, served Sat 14:00-12:00",), "window-ends-first"),
+    (("Plain loaf 12 loaves, ready Sat 06:00 to 05:00",), "window-ends-first"),
     ((WANT, "hands two Fri 16:00 to Fri 20:00"), "shift-of-two"),
     (("Ebb ray 14 loaves, ready 06:00",), "no-such-bread"),
     (("Ebb rye, by hand 14 loaves, ready 06:00",), "no-such-bread"),

@@ -15,6 +15,8 @@ from manchet.syntax.plan_nodes import OnClock
 from manchet.syntax.plan_tokens import WEEKDAYS
 from manchet.timing.when import FIRST_YEAR, LAST_YEAR, When, not_on_the_clock
 
+OVER_MIDNIGHT = timedelta(hours=12)
+"""As long as hours that run over midnight may be before one of the two is taken for a slip. Our own rule."""
 REACHES_BACK, REACHES_ON = 7, 1
 """Days before its own and after, that a plan may tell of."""
 
@@ -125,6 +127,17 @@ class MomentReading:
         found = not_on_the_clock(When(at.replace(fold=0), is_ready=False, told_which=told_which), self.zone)
         if found is not None:
             yield report("hour-of-the-clock-change", place, *found)
+
+    def _runs_backwards(self, span: Between, until: OnClock | None, place: Place) -> bool:
+        """Whether hours whose end has no day of its own end before they begin, which is reported: read over midnight they would
+        be more than half a day."""
+        if span.end - span.start <= OVER_MIDNIGHT or (until is not None and until.day is not None):
+            return False
+        begins, ends = f"{span.start:%H:%M}", f"{span.end:%H:%M}"
+        message = f"{begins} to {ends}: these hours end before they begin"
+        help = f"write `{ends}-{begins}`, or for an end on the day after its date, `to {span.end:%Y-%m-%d %H:%M}`"
+        self.reports.append(report("window-ends-first", place, message, help))
+        return True
 
     def _ends_first(self, name: str, what: str, span: Between, place: Place) -> None:
         """The report of something that is over before it begins."""

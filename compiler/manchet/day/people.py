@@ -131,6 +131,8 @@ class HouseReading(MomentReading):
             number = 1 if node.number is None else self._whole(node.number, line, "oven mother 1 fire")
             name = self._thing(node.thing, node.name, line)
             lit = None if node.lit is None else self._from_to(node.lit, node.lit_until, line, "window-ends-first", "it")
+            if lit is not None and self._runs_backwards(lit, node.lit_until, line.place()):
+                lit = None
             if name is None or number is None or (node.lit is not None and lit is None):
                 continue
             if any(fold(one.oven) == fold(name) for one in found):

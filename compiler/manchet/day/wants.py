@@ -172,6 +172,8 @@ class WantReading(MomentReading):
         if span.end < span.start:
             self._ends_first("window-ends-first", "it", span, line.place())
             return None
+        if self._runs_backwards(span, ending.until, line.place()):
+            return None
         not_before = span.start if span.start != span.end else None
         return SaidEnd(
             Finish(ending.word.text), span.end, not_before, "", line.place(ending.word.start, ending.at.clock.end)
