@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterable, Iterator
 from fractions import Fraction
 
@@ -121,6 +122,15 @@ def is_alive(stage: Stage, formula: Formula) -> bool:
         if inner is not None and inner.key != stage.key and is_alive(inner, formula):
             return True
     return False
+
+
+def in_fahrenheit_by_its_line(step: Step) -> bool:
+    """Whether the line of a step says its first heat in degrees Fahrenheit, whatever the kitchen counts in."""
+    said = FIRST_DEGREES.search(step.place.text)
+    return said is not None and said[1] == "F"
+
+
+FIRST_DEGREES = re.compile(r"\bat\s+-?[0-9][0-9.\-]*\s*°?([CF])\b")
 
 
 def of_verbs(steps: Iterable[Step], *verbs: str) -> Iterator[Step]:

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from manchet.batch.work import Work
-from manchet.checks.looking import of_verbs
-from manchet.checks.saying import celsius
+from manchet.checks.looking import in_fahrenheit_by_its_line, of_verbs
+from manchet.checks.saying import celsius, fahrenheit
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import report
 from manchet.figures.limits.lookup import limit
@@ -27,7 +27,14 @@ def check(work: Work) -> Iterator[Diagnostic]:
             if heat >= least:
                 continue
             seen.add(step.place)
-            help = (
-                f"did you mean {celsius(heat * 10)[:-2] if heat < 40 else celsius(heat + 100)[:-2]} C, or another unit?"
+            said = celsius(heat)
+            meant = heat * 10 if heat < 40 else heat + 100
+            if in_fahrenheit_by_its_line(step):
+                said = f"{fahrenheit(heat)}, {said},"
+                meant = heat * 9 / 5 + 32 if heat * 9 / 5 + 32 >= least else meant
+            yield report(
+                NAME,
+                step.place,
+                f"{said} is too cool to bake bread",
+                f"did you mean {celsius(meant)}, or another unit?",
             )
-            yield report(NAME, step.place, f"{celsius(heat)} is too cool to bake bread", help)

@@ -17,7 +17,7 @@ from manchet.syntax.vocabulary import COLD, IN_OVEN, RISES_WARM, SETS_WARMTH
 NAME = "temperatures-exchanged"
 ABOUT = ()
 EXPLAINS = (
-    "cold-too-warm", "dough-temperature-implausible", "fermentation-too-hot", "mix-too-hot-for-yeast", "mix-warm-for-yeast",
+    "cold-too-warm", "dough-temperature-implausible", "fermentation-too-cold", "fermentation-too-hot", "mix-too-hot-for-yeast", "mix-warm-for-yeast",
     "oven-fahrenheit-for-celsius", "oven-too-cold", "retard-too-warm", "water-misses-the-dough", "yeast-against-time",
     "hours-for-minutes", "water-hotter-than-the-tap", "ice-not-enough", "ice-past-a-third", "nothing-sets-the-dough",
 )  # fmt: skip
