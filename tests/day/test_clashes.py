@@ -11,7 +11,7 @@ from every import every
 
 from manchet.day.checking import check
 from manchet.day.clashes.asking import ask_by_hand, ask_the_solver
-from manchet.day.clashes.eased import eased_day
+from manchet.day.clashes.eased import eased_day, with_longer_shift
 from manchet.day.clashes.find import clashes_of
 from manchet.day.clashes.less import RULES, on_time, without
 from manchet.day.clashes.values import Clashes, Reply
@@ -86,6 +86,16 @@ def test_hours_in_which_nobody_is_there_are_seen() -> None:
     hands = next(remedy for remedy in found.remedies if remedy.kind == "hands")
     assert (hands.minutes, hands.hours) == (45, ((220, 265),))
     assert found.remedies[0].words == "without Tern loaf"
+
+
+def test_a_shift_that_begins_earlier_or_ends_later_is_offered_with_its_hour() -> None:
+    """Ready at 05:00, in by 03:45, so mixed from 01:45 on at the latest."""
+    found = clashes(bakery(("Ebb rye", 600), ("Tern loaf", 300), shifts=((150, 900),)).day())
+    (shift,) = (remedy for remedy in found.remedies if remedy.kind == "shift")
+    assert shift.words == "if Tom began at 01:45 instead of 02:30"
+    found = clashes(bakery(("Ebb rye", 600), ("Tern loaf", 300), shifts=((0, 250),)).day())
+    shifts = [remedy.words for remedy in found.remedies if remedy.kind == "shift"]
+    assert len(shifts) == 1 and shifts[0].startswith("if Tom stayed until ")
 
 
 def test_hands_that_are_wanted_in_two_gaps_are_not_kept_between_them() -> None:
@@ -188,6 +198,12 @@ def test_what_is_said_to_help_does_and_a_minute_less_does_not(day: Day) -> None:
             case "later":
                 assert can_be_done(on_time(day, remedy.bread, remedy.minutes))
                 assert not can_be_done(on_time(day, remedy.bread, remedy.minutes - 1))
+            case "shift":
+                ((begins, ends),) = remedy.hours
+                (shift,) = (at for at, one in enumerate(day.shifts) if begins == one.ends or ends == one.begins)
+                one = day.shifts[shift]
+                longer = with_longer_shift(day, shift, min(begins, one.begins), max(ends, one.ends))
+                assert can_be_done(on_time(longer))
             case "hands":
                 assert can_be_done(with_hands(day, *remedy.hours))
                 for number, (begins, ends) in enumerate(remedy.hours):

@@ -8,6 +8,7 @@ from manchet.day.again.fixing import Again
 from manchet.day.again.planning import plan_again
 from manchet.day.again.repair import Plans
 from manchet.day.clashes.asking import least
+from manchet.day.clashes.eased import with_longer_shift
 from manchet.day.model import Day
 from manchet.records import NamedTuple
 
@@ -44,5 +45,5 @@ def longer_shifts(again: Again, anew: Plans) -> Iterator[LongerShift]:
 
 
 def _with_longer(day: Day, shift: int, minutes: int) -> Day:
-    shifts = tuple(its._replace(ends=its.ends + minutes) if at == shift else its for at, its in enumerate(day.shifts))
-    return day._replace(shifts=shifts, finishes=max(day.finishes, *(its.ends for its in shifts)))
+    its = day.shifts[shift]
+    return with_longer_shift(day, shift, its.begins, its.ends + minutes)

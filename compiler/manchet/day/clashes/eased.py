@@ -30,6 +30,13 @@ def with_hands(day: Day, hours: Hours) -> Day:
     return day._replace(shifts=(*day.shifts, *more))
 
 
+def with_longer_shift(day: Day, shift: int, begins: int, ends: int) -> Day:
+    """One shift from and until other minutes; before the first shift of a day as it is written nothing could begin."""
+    shifts = tuple(its._replace(begins=begins, ends=ends) if at == shift else its for at, its in enumerate(day.shifts))
+    jobs = tuple(job._replace(earliest=begins) if begins < job.earliest == day.begins else job for job in day.jobs)
+    return day._replace(shifts=shifts, jobs=jobs, begins=min(day.begins, begins), finishes=max(day.finishes, ends))
+
+
 def eased_day(day: Day, changes: Sequence[Remedy]) -> Day:
     """With all of these changes made; each is "without" a bread, "later", or "hands"."""
     for change in changes:

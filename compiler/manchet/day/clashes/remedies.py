@@ -6,18 +6,20 @@ from collections.abc import Callable, Iterator, Sequence
 from itertools import combinations
 
 from manchet.day.clashes.asking import Inquiry, TimeIsUp, least
-from manchet.day.clashes.eased import Hours, with_hands
+from manchet.day.clashes.eased import Hours, with_hands, with_longer_shift
 from manchet.day.clashes.less import on_time, without
 from manchet.day.clashes.smallest import MOST_BREADS, ClashCore
 from manchet.day.clashes.values import Hour, Remedy
 from manchet.day.clashes.words import and_list
 from manchet.day.clock import hours_and_minutes
-from manchet.day.model import Day, DayWait, Fire, Timetable
+from manchet.day.model import Day, DayWait, Fire, Shift, Timetable
 from manchet.records import NamedTuple
 
 LATER = 240
 LONGER = 120
 """Minutes: more than these is another day, or another bread. Our own figures."""
+STEP = 5
+"""Minutes to which an hour is asked of somebody."""
 LONG_SHIFT = 240
 SHORT_PAUSE = 60
 """Minutes from which on hands are rather wanted twice, and up to which they rather stay. Our own figures."""
@@ -33,6 +35,7 @@ class Tried(NamedTuple):
 
 ONE_LESS, TWO_LESS = "leaving out one bread", "leaving out two breads"
 AN_HOUR_LATER = f"a later hour, up to {LATER // 60} h"
+LONGER_SHIFT = f"a longer shift, up to {LATER // 60} h"
 MORE_HANDS, ONE_MORE_FIRE, LONGER_WAITS = (
     "one more pair of hands",
     "a second fire",
@@ -54,6 +57,7 @@ def remedies_of(
         (ONE_LESS, (), lambda: _without(day, in_all, inquiry)),
         (TWO_LESS, (), lambda: _without_two(day, in_all, inquiry)),
         (AN_HOUR_LATER, (), lambda: _later(day, in_all, inquiry, hour)),
+        (LONGER_SHIFT, ("hands",), lambda: _longer_shifts(day, inquiry, hour)),
         (MORE_HANDS, ("hands",), lambda: _hands(day, inquiry, hour)),
         (ONE_MORE_FIRE, ("heats", "turns"), lambda: _fires(day, inquiry, hour)),
         (LONGER_WAITS, ("ranges",), lambda: _waits(day, breads, inquiry)),
@@ -129,6 +133,36 @@ def _least_later(day: Day, bread: str, inquiry: Inquiry) -> int:
     if inquiry.plan(on_time(day, bread, LATER)) is None:
         return 0
     return least(1, LATER, lambda by: inquiry.plan(on_time(day, bread, by)) is not None)
+
+
+def _longer_shifts(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:
+    """One shift that begins so much earlier, or ends so much later, in steps of `STEP`; never into another of the same person."""
+    for shift, its in enumerate(day.shifts):
+        others = [other for at, other in enumerate(day.shifts) if at != shift and other.name == its.name]
+        before = max((one.ends for one in others if one.ends <= its.begins), default=its.begins - LATER)
+        after = min((one.begins for one in others if one.begins >= its.ends), default=its.ends + LATER)
+
+        def earlier(steps: int, shift: int = shift, its: Shift = its) -> Day:
+            return on_time(with_longer_shift(day, shift, its.begins - steps * STEP, its.ends))
+
+        def later(steps: int, shift: int = shift, its: Shift = its) -> Day:
+            return on_time(with_longer_shift(day, shift, its.begins, its.ends + steps * STEP))
+
+        steps = _least_steps(min(its.begins - before, LATER) // STEP, earlier, inquiry)
+        if steps:
+            words = f"if {its.name} began at {hour(its.begins - steps * STEP)} instead of {hour(its.begins)}"
+            yield Remedy("shift", words, "", steps * STEP, ((its.begins - steps * STEP, its.begins),))
+        steps = _least_steps(min(after - its.ends, LATER) // STEP, later, inquiry)
+        if steps:
+            words = f"if {its.name} stayed until {hour(its.ends + steps * STEP)} instead of {hour(its.ends)}"
+            yield Remedy("shift", words, "", steps * STEP, ((its.ends, its.ends + steps * STEP),))
+
+
+def _least_steps(most: int, longer: Callable[[int], Day], inquiry: Inquiry) -> int:
+    """0 where all of them do not help."""
+    if most < 1 or inquiry.plan(longer(most)) is None:
+        return 0
+    return least(1, most, lambda steps: inquiry.plan(longer(steps)) is not None)
 
 
 def _hands(day: Day, inquiry: Inquiry, hour: Hour) -> Iterator[Remedy]:

@@ -26,13 +26,13 @@ class Remedy(NamedTuple):
     """One change with which the day can be done, nothing else changed."""
 
     kind: str
-    """"later", "longer waits", "hands", "fire", "places", "deck", "mixer", "without", or "together" of several changes."""
+    """"later", "longer waits", "hands", "shift", "fire", "places", "deck", "mixer", "without", or "together" of several changes."""
     words: str
     bread: str = ""
     minutes: int = 0
     """How much later, how much longer, how many more places, or how long hands are wanted."""
     hours: tuple[tuple[int, int], ...] = ()
-    """From when to when hands are wanted."""
+    """From when to when hands are wanted, or one shift is longer."""
     parts: tuple[Remedy, ...] = ()
     """Of changes that help together alone: each of them."""
 
