@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from manchet.batch.order import Order
-from manchet.batch.parts_needed import parts_needed
+from manchet.batch.parts_needed import PartNeeded, parts_needed
 from manchet.batch.pieces import branch_additions
 from manchet.batch.preparations_needed import preparations_needed, touching
 from manchet.batch.work import Work, work_of
@@ -39,6 +39,7 @@ class Spare(NamedTuple):
 
     what: str
     grams: Fraction
+    """Finished, as it is left: of a bread its slices. 0 where nobody knows what one weighs."""
     share: Fraction
 
 
@@ -81,18 +82,18 @@ def charges_of(work: Work) -> Charges:
 def _with_preparations(work: Work, above: frozenset[str]) -> Charges:
     own = own_charges(work)
     lines, pot, spare = [*own.lines], own.from_pot, [*own.spare]
-    for name, made, share in (*baked_for(work, above), *_prepared(work, above)):
+    for name, made, over in (*baked_for(work, above), *_prepared(work, above)):
         inside = _with_preparations(made, above | {fold(name)})
         lines += (line._replace(where=name, noun="") for line in inside.lines)
         pot += inside.from_pot
-        if share:
-            spare.append(Spare(name, made.batch.dough * share, share))
+        if over.share:
+            spare.append(over)
         spare += inside.spare
     return Charges(tuple(lines), pot, tuple(spare))
 
 
-def baked_for(work: Work, above: frozenset[str] = frozenset()) -> Iterator[tuple[str, Work, Fraction]]:
-    """Each bread or dish that a dish is built on, in whole pieces; and the share of them that is over: slices of the last loaf."""
+def baked_for(work: Work, above: frozenset[str] = frozenset()) -> Iterator[tuple[str, Work, Spare]]:
+    """Each bread or dish that a dish is built on, in whole pieces; and what of them is over: slices of the last loaf."""
     for one in parts_needed(work.batch):
         formula = work.preparations.get(one.part.key)
         if formula is None or formula.preparation or one.pieces is None or one.part.formula in above:
@@ -103,12 +104,19 @@ def baked_for(work: Work, above: frozenset[str] = frozenset()) -> Iterator[tuple
         if sized is not None:
             in_all = pieces * (one.counted.a_piece if one.counted is not None else one.part.grams or 1)
             taken = one.number if one.number is not None else one.grams
-            yield formula.name, sized, 1 - taken / in_all
+            yield formula.name, sized, Spare(formula.name, _over(one, pieces), 1 - taken / in_all)
 
 
-def _prepared(work: Work, above: frozenset[str]) -> Iterator[tuple[str, Work, Fraction]]:
-    """Each preparation that a work draws on, at the size that is made of it for this work alone; and the share of it that is
-    left over."""
+def _over(needed: PartNeeded, pieces: Fraction) -> Fraction:
+    """Grams of finished bread that are over; 0 where nobody knows what one weighs."""
+    if needed.counted is not None:
+        return needed.over * needed.counted.grams if needed.counted.known else NOTHING
+    return NOTHING if needed.part.grams is None else pieces * needed.part.grams - needed.grams
+
+
+def _prepared(work: Work, above: frozenset[str]) -> Iterator[tuple[str, Work, Spare]]:
+    """Each preparation that a work draws on, at the size that is made of it for this work alone; and what of it is left
+    over."""
     dipped, boiled = dipped_into(work.batch), boiled_in(work.batch)
     for key, wanted in preparations_needed(work.batch).items():
         formula = work.preparations.get(key)
@@ -119,4 +127,5 @@ def _prepared(work: Work, above: frozenset[str]) -> Iterator[tuple[str, Work, Fr
         made = amount_of(formula, wanted, key in dipped, kettle)
         sized = work_of(formula, Order(dough=made.grams), work.kitchen, work.larder, work.preparations).value
         if sized is not None and made.grams:
-            yield formula.name, sized, max(1 - wanted / sized.batch.dough, NOTHING)
+            share = max(1 - wanted / sized.batch.dough, NOTHING)
+            yield formula.name, sized, Spare(formula.name, sized.batch.dough * share, share)

@@ -125,7 +125,7 @@ class _Sheet:
                 name = self.words["cost.lost"]
             else:
                 name = self.words.say("cost.left" if share.name in stages else "cost.kept", share.name)
-            yield MoneyRow(self.money(share.money), name, self.m.mass(share.grams))
+            yield MoneyRow(self.money(share.money), name, self.m.mass(share.grams) if share.grams else "")
 
     # ---- hands and oven
 
