@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from works import bakery_of, first_work
+from works import bakery_of, first_work, reports_of
 
 from manchet.costing.cost import Cost, cost_of
 
@@ -112,6 +112,16 @@ def test_several_currencies_are_refused() -> None:
     assert outcome.value is None
     (report,) = outcome.diagnostics
     assert report.name == "currencies-mixed" and "GBP" in report.message and "EUR" in report.message
+    assert report.message.startswith("no cost sheet is made of ")
+
+
+def test_a_price_in_another_currency_is_told_by_check_at_its_line() -> None:
+    text = LARDER + BREAD.replace("2.20 EUR each", "2.20 USD each")
+    (found,) = (one for one in reports_of(text) if one.name == "currencies-mixed")
+    assert text.splitlines()[found.place.line - 1] == "  sells at 2.20 USD each, tax 10% in it"
+    assert "what it sells at in USD" in found.message
+    same = text.replace("USD", "EUR")
+    assert not [one for one in reports_of(same) if one.name == "currencies-mixed"]
 
 
 LEVAIN = """

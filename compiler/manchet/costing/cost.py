@@ -227,11 +227,13 @@ def _currencies(
         if fire.currency:
             found.setdefault(fire.currency, f"the oven {fire.oven}".rstrip())
     sells = work.formula.sale.sells_at if work.formula.sale is not None else None
+    is_the_sale = sells is not None and sells.price.currency not in found
     if sells is not None:
-        found.setdefault(sells.price.currency, work.formula.name)
+        found.setdefault(sells.price.currency, "what it sells at")
     if len(found) < 2:
         return ()
     told = list_of_words(tuple(f"{what} in {currency}" for currency, what in found.items()), "and")
-    message = f"{work.formula.name} is costed in several currencies: {told}"
+    message = f"no cost sheet is made of {work.formula.name}, its prices are in several currencies: {told}"
     help = "write all of it in one: amounts of two currencies do not add, and no rate holds for long"
-    return (report("currencies-mixed", work.formula.place, message, help),)
+    place = sells.place if sells is not None and is_the_sale else work.formula.place
+    return (report("currencies-mixed", place, message, help),)

@@ -101,7 +101,18 @@ class BoundFormula:
         from manchet.checks.registry import check
 
         broke_off = f"{self.formula.name} could not be checked"
-        return kept_to(self.formula.place, broke_off, partial(check, work.value), lambda fault: (fault,))
+        found = kept_to(self.formula.place, broke_off, partial(check, work.value), lambda fault: (fault,))
+        return (*found, *self._priced(work.value))
+
+    def _priced(self, work: Work) -> tuple[Diagnostic, ...]:
+        """Why what has a price of its own gets no cost sheet, where its costs do not add."""
+        formula = work.formula
+        if formula.sale is None or formula.sale.sells_at is None:
+            return ()
+        from manchet.costing.cost import cost_of
+
+        broke_off = f"the cost of {formula.name} could not be worked out"
+        return kept_to(formula.place, broke_off, lambda: cost_of(work).diagnostics, lambda fault: (fault,))
 
     @cached_property
     def cautions(self) -> tuple[Diagnostic, ...]:
