@@ -228,3 +228,24 @@ def test_what_a_loaf_loses_on_the_shelf_is_reckoned_with() -> None:
         "at best about 713 g after 48 h"
         in short(LABELLED.replace("  best before", "  sold 8-48 h old\n  best before"))[0]
     )
+
+
+def test_a_flour_without_figures_leaves_the_salt_of_a_bread_known() -> None:
+    """That self-raising flour has soda in it says nothing of spelt."""
+    (label,) = labels(
+        LABELLED.replace(
+            "    white flour          100%", "    white flour           70%\n    spelt flour           30%"
+        )
+    )
+    assert label.panel is not None and label.panel.line("salt").is_known
+
+
+def test_no_table_is_printed_that_cannot_say_all_it_must() -> None:
+    """Regulation (EU) 1169/2011, article 30(1): all but fibre. The mark is that of the label as it prints."""
+    spelt = LABELLED.replace(
+        "    white flour          100%", "    white flour           70%\n    spelt flour           30%"
+    )
+    (label,) = labels(spelt)
+    assert label.panel is not None and not label.panel.line("carbohydrate").is_known
+    assert label.table is None and not label.is_withheld
+    assert labels()[0].table is not None

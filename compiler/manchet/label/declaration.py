@@ -79,6 +79,11 @@ class Declaration(NamedTuple):
         return self.way.net
 
     @property
+    def table(self) -> Panel | None:
+        """The panel as it is printed: none where something that it must say cannot be told."""
+        return self.panel if self.panel is not None and self.panel.says_all_it_must else None
+
+    @property
     def is_withheld(self) -> bool:
         """It cannot be printed: something that it must say is missing."""
         return bool(self.lacks or self.unknown or self.sourceless or self.misnamed or self.absent)
@@ -91,7 +96,7 @@ class Declaration(NamedTuple):
     @property
     def mark(self) -> str:
         """Another label has another: all that it says counts, but the day and the lot."""
-        panel = () if self.panel is None else tuple((line.name, line.text) for line in self.panel.lines)
+        panel = () if self.table is None else tuple((line.name, line.text) for line in self.table.lines)
         dated = (
             None
             if self.date_mark is None

@@ -12,7 +12,8 @@ from functools import cache
 
 from manchet.label.conventions import ENERGY, NITROGEN, SALT_OF_SODIUM, SODIUM_OF_TABLE_SALT
 from manchet.label.span import NONE_OF_IT, LowHigh, exactly
-from manchet.larder.ingredient import Ingredient
+from manchet.larder.ingredient import Ingredient, names_of
+from manchet.larder.names import key
 from manchet.records import NamedTuple
 
 NOTHING = Fraction(0)
@@ -65,8 +66,14 @@ def _by_class(class_: str) -> Mapping[str, LowHigh]:
     found: dict[str, list[Fraction]] = {}
     for entry in _built_in(class_):
         for name, figure in _known(entry).items():
+            if name == "sodium" and _is_raised(entry):  # its soda bounds no flour that is only ground
+                continue
             found.setdefault(name, []).append(figure)
     return {name: _wider(LowHigh(min(known), max(known))) for name, known in found.items() if len(known) > 1}
+
+
+def _is_raised(entry: Ingredient) -> bool:
+    return any(key(name).startswith(("self raising", "self rising")) for name in names_of(entry))
 
 
 def _wider(span: LowHigh) -> LowHigh:
@@ -117,7 +124,8 @@ def bounds_of(entry: Ingredient) -> Bounds:
             missing.append(name)
             most = held[PARTS_OF[name]].high if name in PARTS_OF else MOST_SODIUM if name == "sodium" else rest
             span = LowHigh(NOTHING, most)
-            held[name] = class_[name].within(span) if name in class_ else span
+            bounded = name in class_ and not (name == "sodium" and _is_raised(entry))
+            held[name] = class_[name].within(span) if bounded else span
     unknown_wholes = [name for name in WHOLES if name not in known and name not in RARE and name != "ash"]
     left = LowHigh(NOTHING, rest) if unknown_wholes and not nothing_more else NONE_OF_IT
     factor = FACTORS if entry.protein_factor is None else exactly(entry.protein_factor)

@@ -34,6 +34,10 @@ DISSOLVES = frozenset({"sugars", "salt", "sodium"})
 """Goes with what is drained, nobody knows how much of it."""
 
 
+VOLUNTARY = frozenset({"fibre"})
+"""Left out where it cannot be said; all else a declaration has to say: Regulation (EU) 1169/2011, article 30(1)."""
+
+
 class Brought(NamedTuple):
     """What one ingredient brings of a line, in 100 g of the food."""
 
@@ -91,6 +95,10 @@ class Panel(NamedTuple):
     @property
     def is_whole(self) -> bool:
         return bool(self.lines) and all(line.is_known for line in self.lines)
+
+    @property
+    def says_all_it_must(self) -> bool:
+        return bool(self.lines) and all(line.is_known or line.name in VOLUNTARY for line in self.lines)
 
 
 NO_FINISHED_WEIGHT = "nobody has weighed what the heat takes: weigh ten cooled pieces and write `bake loss`"

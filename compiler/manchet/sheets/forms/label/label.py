@@ -21,8 +21,6 @@ from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.label_paper import label_paper
 
 PART_OF = frozenset({"saturates", "sugars"})
-VOLUNTARY = frozenset({"fibre"})
-"""Left out where it cannot be said: Regulation (EU) 1169/2011, article 30."""
 
 
 def labels(work: Work, issue: Issue, house: House) -> Labels | None:
@@ -58,8 +56,8 @@ def _label(declared: Declaration, piece: SoldPiece, made: date | None, m: Measur
         ),
         allergens=m.words["label.see"] if marked and not is_us else "",
         may_contain=", ".join(may),
-        panel=tuple(_rows(declared, declared.panel, m)) if declared.panel else (),
-        slice=_slice_head(declared, m) if declared.panel else "",
+        panel=tuple(_rows(declared, declared.table, m)) if declared.table else (),
+        slice=_slice_head(declared, m) if declared.table else "",
         net=_net(declared.net, is_us) or (m.words["label.to_weigh"] if declared.sold_by_weight else ""),
         date_word=m.words[f"label.{mark.word.replace(' ', '_')}"] if mark else "",
         date=day_month_year(made + timedelta(days=_days(mark.seconds))) if mark and made else "",
@@ -80,13 +78,11 @@ def _slice_head(declared: Declaration, m: Measures) -> str:
 
 def _rows(declared: Declaration, panel: Panel, m: Measures) -> Iterator[PanelRow]:
     for line in panel.lines:
-        if not line.text and line.name in VOLUNTARY:
+        if not line.is_known:  # fibre alone, see `Declaration.table`
             continue
-        figure = f"{line.text}{NBSP}{line.unit}" if line.text else m.words["label.unknown"]
+        figure = f"{line.text}{NBSP}{line.unit}"
         grams = declared.slice_grams
-        of_slice = (
-            "" if grams is None or not line.text else f"{figure_in(line, declared.market, grams)}{NBSP}{line.unit}"
-        )
+        of_slice = "" if grams is None else f"{figure_in(line, declared.market, grams)}{NBSP}{line.unit}"
         yield PanelRow(m.words.table["label"]["lines"][line.name], figure, line.name in PART_OF, of_slice)
 
 
