@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from works import bakery_of, first_work
+from works import bakery_of, first_work, reports_of
 
 from manchet.account.piece import sold_pieces
 from manchet.label.declaration import Declaration, declarations
@@ -249,3 +249,24 @@ def test_no_table_is_printed_that_cannot_say_all_it_must() -> None:
     assert label.panel is not None and not label.panel.line("carbohydrate").is_known
     assert label.table is None and not label.is_withheld
     assert labels()[0].table is not None
+
+
+def test_an_allergen_that_is_not_known_is_asked_about_of_what_is_sold_loose() -> None:
+    """Regulation (EU) 1169/2011, article 44(1)(a)."""
+    paste = "larder Quay\n  sweet paste\n    class other\n\n"
+    loose = LABELLED.replace("sold prepacked at 740 g net", "sold loose").replace(
+        "    salt ", "    sweet paste 5%\n    salt "
+    )
+    assert "label-allergen-unknown" in [one.name for one in reports_of(paste + loose)]
+    unsold = loose.replace("  sold loose\n", "")
+    assert "label-allergen-unknown" not in [one.name for one in reports_of(paste + unsold)]
+
+
+def test_a_name_that_promises_what_is_not_there_is_told_of_what_is_sold_loose_too() -> None:
+    loose = LABELLED.replace("sold prepacked at 740 g net", "sold loose").replace(
+        "with sunflower seeds", "with walnuts"
+    )
+    (told,) = [one for one in reports_of(loose) if one.name == "name-promises-what-is-not-there"]
+    assert "no label" not in told.message
+    (label,) = labels(LABELLED.replace("with sunflower seeds", "with walnuts"))
+    assert label.is_withheld and label.absent == ("walnuts",)

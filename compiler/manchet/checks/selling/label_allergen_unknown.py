@@ -1,4 +1,4 @@
-"""A food that is sold with a label, with an ingredient of which nobody knows whether it has an allergen."""
+"""A food that is sold, with a label or loose, with an ingredient of which nobody knows whether it has an allergen."""
 
 from collections.abc import Iterator
 from fractions import Fraction
@@ -8,9 +8,11 @@ from manchet.batch.work import Work
 from manchet.checks.bringing import line_that_brings
 from manchet.diagnostics.diagnostic import Diagnostic
 from manchet.diagnostics.reports import list_of_words, report
-from manchet.label.allergens import sulphites_at_most
+from manchet.formula.sale import LOOSE
+from manchet.label.allergens import AllergenAnswer, findings, sulphites_at_most
 from manchet.label.declaration import labelled_pieces
-from manchet.label.markets import MOST_SULPHITES, sulphite_limit
+from manchet.label.how_sold import sale_of_noun
+from manchet.label.markets import MOST_SULPHITES, markets_of, sulphite_limit
 from manchet.quantities.printing import decimal
 
 NAME = "label-allergen-unknown"
@@ -19,24 +21,40 @@ ABOUT = ("sold",)
 
 def check(work: Work) -> Iterator[Diagnostic]:
     told: set[str] = set()
-    for piece, labels in labelled_pieces(work):
-        markets = tuple(label.market for label in labels)
+    for sort in labelled_pieces(work):
+        if sort.labels:
+            markets = tuple(label.market for label in sort.labels)
+            found = [finding for label in sort.labels for finding in label.unknown]
+            cannot = "no label can be printed"
+        elif any(way.way == LOOSE for way in sale_of_noun(work.formula, sort.piece.noun).ways):
+            # Whoever sells loose tells of allergens too: Regulation (EU) 1169/2011, article 44(1)(a).
+            markets = markets_of(work.kitchen)
+            found = [
+                one
+                for market in markets
+                for one in findings(sort.piece, market)
+                if one.answer is AllergenAnswer.NOT_KNOWN
+            ]
+            cannot = "nobody who asks about allergens can be told"
+        else:
+            continue
         unknown: dict[str, dict[str, str]] = {}
-        for label in labels:
-            for finding in label.unknown:
-                for because in finding.because:
-                    unknown.setdefault(because.ingredient.name, {})[finding.allergen] = because.why
+        for finding in found:
+            for because in finding.because:
+                unknown.setdefault(because.ingredient.name, {})[finding.allergen] = because.why
         for name, allergens in unknown.items():
             if name not in told:
                 told.add(name)
-                yield _told(work, piece, name, allergens, markets)
+                yield _told(work, sort.piece, name, allergens, markets, cannot)
 
 
-def _told(work: Work, piece: SoldPiece, name: str, allergens: dict[str, str], markets: tuple[str, ...]) -> Diagnostic:
+def _told(
+    work: Work, piece: SoldPiece, name: str, allergens: dict[str, str], markets: tuple[str, ...], cannot: str
+) -> Diagnostic:
     place = line_that_brings(work, piece, name)
     if len(allergens) > FEW:
         why = next(iter(allergens.values()))
-        message = f"{name}: nobody knows which allergens it has, so no label can be printed; {why}"
+        message = f"{name}: not known which allergens it has, so {cannot}; {why}"
         help = f"write under `{name}` in the larder what its packet says: `allergens …`, or `no allergens`"
         return report(NAME, place, message, help)
     reasons = dict.fromkeys(allergens.values())
@@ -44,7 +62,7 @@ def _told(work: Work, piece: SoldPiece, name: str, allergens: dict[str, str], ma
         reasons[_sulphites(piece, name, markets)] = None
     why = "; ".join(filter(None, reasons))
     words = list_of_words(tuple(allergens), "and")
-    message = f"{name}: not known whether it has {words}, so no label can be printed; {why}"
+    message = f"{name}: not known whether it has {words}, so {cannot}; {why}"
     answers = [
         f"`allergens {word}`{' (or how much: `sulphites 400 mg/kg`)' if word == 'sulphites' else ''} or `no {word}`"
         for word in allergens
