@@ -7,6 +7,7 @@ from fractions import Fraction
 from costing.test_cost import BREAD, LARDER, LEVAIN
 from works import bakery_of, works
 
+from manchet.cli.where import text
 from manchet.costing.where_used import placed_in, used_in
 
 
@@ -95,3 +96,27 @@ def test_what_a_label_and_a_cost_sheet_would_say_without_it() -> None:
 
 def test_without_all_that_it_is_made_of_there_is_nothing() -> None:
     assert used_in(works(bakery_of("preparation bath\n  water 960 g\n  stir 3 min\n")), "water")[0].without is None
+
+
+def test_what_goes_in_the_heat_goes_from_the_water() -> None:
+    """440 g are left of 500 g: with the flours and the rest, the water that stays makes the whole, and no more."""
+    read = works(bakery_of(SOLD.replace("    slice into 20 slices, loses 5%\n", "")))
+    found = [used_in(read, name)[0] for name in ("white flour", "water", "sunflower seeds", "salt")]
+    assert sum(one.share or Fraction(0) for one in found) == 1
+    assert found[1].grams - found[1].left == 60
+
+
+def test_a_part_of_a_cost_that_is_not_known_in_full_is_not_told() -> None:
+    prices = PRICES.replace("  white flour\n    price         1 EUR for 1 kg\n", "")
+    read = works(bakery_of(prices + SOLD))
+    for name in ("white flour", "sunflower seeds"):
+        (found,) = used_in(read, name)
+        assert (found.money, found.unpriced) == (None, ("white flour",))
+    assert "not known in full: no price of white flour" in text("salt", list(used_in(read, "salt")), [])
+
+
+def test_an_unknown_allergen_is_not_told_as_none() -> None:
+    larder = "larder Quay\n  sweet paste\n    class other\n\n"
+    read = works(bakery_of(larder + SOLD.replace("    salt   ", "    sweet paste 5%\n    salt   ")))
+    said = text("sweet paste", list(used_in(read, "sweet paste")), [])
+    assert "allergens not known of sweet paste → known of all that is in it" in said

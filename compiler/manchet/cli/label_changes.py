@@ -21,13 +21,14 @@ def changes(before: PieceState, after: PieceState, of_one: str) -> Iterator[str]
     told: dict[tuple[str, ...], list[str]] = {}
     for market in after.markets:
         if market.market in old:
-            told.setdefault(tuple(_of_market(old[market.market], market)), []).append(market.market)
-    for lines, markets in told.items():
-        if lines and len(told) > 1:
+            lines = _of_market(old[market.market], market, bool(before.unknown), bool(after.unknown))
+            told.setdefault(tuple(lines), []).append(market.market)
+    for same, markets in told.items():
+        if same and len(told) > 1:
             yield f"in {' and '.join(markets)}"
-        yield from lines
+        yield from same
     yield from _change("sold in", _list(tuple(old)), _list(tuple(one.market for one in after.markets)))
-    yield from _change("allergens not known of", _list(before.unknown), _list(after.unknown))
+    yield from _change("allergens", _unknown(before), _unknown(after))
     yield from _change("finished", _grams(before.finished), _grams(after.finished))
     yield from _change("sold at", _sold(before.sold), _sold(after.sold))
     cost = _money(before.cost, before.currency), _money(after.cost, after.currency)
@@ -44,8 +45,9 @@ def _change(what: str, before: str, after: str) -> Iterator[str]:
         yield f"{what} {before}{ARROW}{after}"
 
 
-def _of_market(before: MarketState, after: MarketState) -> Iterator[str]:
-    yield from _change("contains", _list(before.contains).upper(), _list(after.contains).upper())
+def _of_market(before: MarketState, after: MarketState, was_unknown: bool, is_unknown: bool) -> Iterator[str]:
+    if before.contains != after.contains:
+        yield from _change("contains", _contains(before, was_unknown), _contains(after, is_unknown))
     if before.ingredients != after.ingredients:
         yield f"list {show(before.ingredients) or 'of nothing'}"
         yield f"   → {show(after.ingredients) or 'of nothing'}"
@@ -115,6 +117,15 @@ def _float(value: Fraction | None, places: int = 3) -> float | None:
 
 def _list(words: Sequence[str]) -> str:
     return show(", ".join(words)) or "none listed"
+
+
+def _contains(state: MarketState, some_unknown: bool) -> str:
+    """What is not known of an ingredient is not none."""
+    return show(", ".join(state.contains)).upper() or ("none that is known" if some_unknown else "none listed")
+
+
+def _unknown(state: PieceState) -> str:
+    return f"not known of {show(', '.join(state.unknown))}" if state.unknown else "known of all that is in it"
 
 
 def _grams(grams: Fraction | None) -> str:

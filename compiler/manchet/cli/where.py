@@ -73,14 +73,19 @@ def text(name: str, used: list[UsedIn], placed: list[PlacedIn]) -> str:
             if one.share is None
             else f"{_figure(one.share * 100, 2)}% of the finished weight"
         )
+        stays = f" put in, {_figure(one.left, 1)} g left" if one.share is not None and one.left != one.grams else ""
         noun = f" {one.noun}" if one.noun else ""
-        lines.append(f"{show(one.name)}{show(noun)}  {_figure(one.grams, 1)} g, {share}  ({show(one.place.where)})")
+        lines.append(
+            f"{show(one.name)}{show(noun)}  {_figure(one.grams, 1)} g{stays}, {share}  ({show(one.place.where)})"
+        )
         for way in one.ways:
             through = " in ".join(reversed(way.through)) or "by itself"
             lines.append(f"  {_figure(way.grams, 1)} g  {show(through)}")
         says = [f"{allergen.upper()} is in it by this alone" for allergen in one.allergens]
         if one.money is not None:
             says.append(f"{_figure(one.money * 100, 1)}% of what the ingredients cost")
+        if one.unpriced:
+            says.append(f"part of the cost not known in full: no price of {show(', '.join(one.unpriced))}")
         if says:
             lines.append(f"  {', '.join(says)}")
         if one.without is not None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from fractions import Fraction
 
-from manchet.account.mixture import Component
+from manchet.account.mixture import Component, Content
 from manchet.account.piece import SoldPiece, sold_pieces
 from manchet.batch.work import Work
 from manchet.costing.charges import charges_of
@@ -31,6 +31,7 @@ class UseWay(NamedTuple):
 
 class UsedIn(NamedTuple):
     """A piece that holds it: grams of it as it was put in, and its share of the finished piece, None where nobody has weighed that.
+    `left` are the grams that share is of: what goes in the heat goes from the water, as the account has it.
 
     `allergens` are those that the piece has by it alone, `money` what it costs of the ingredients of all of them, as a share; `now` is what
     label and cost sheet say of the piece, and `without` what they would say without it, None where nothing else is in it.
@@ -39,10 +40,13 @@ class UsedIn(NamedTuple):
     name: str
     noun: str
     grams: Fraction
+    left: Fraction
     share: Fraction | None
     ways: tuple[UseWay, ...]
     allergens: tuple[str, ...]
     money: Fraction | None
+    unpriced: tuple[str, ...]
+    """What of all the ingredients has no price, where this or another has one: then its part of the cost is not known."""
     weighed: Fraction
     """Grams weighed for the written size, of all pieces: of an ingredient alone, else 0."""
     now: PieceState
@@ -91,15 +95,19 @@ def _in_piece(work: Work, piece: SoldPiece, key: str) -> UsedIn | None:
         through = _through(held.way, key)
         ways[through] = ways.get(through, NOTHING) + held.grams
     finished = piece.finished
+    left = grams - _gone(piece, mine)
     weighed = [line.grams for line in charges_of(work).lines if fold(line.ingredient.name) == key]
+    money, unpriced = _money(work, key)
     return UsedIn(
         name=work.formula.name,
         noun=piece.noun,
         grams=grams,
-        share=grams / finished if finished else None,
+        left=left,
+        share=left / finished if finished else None,
         ways=tuple(UseWay(through, part) for through, part in ways.items()),
         allergens=tuple(sorted(had - kept)),
-        money=_money(work, key),
+        money=money,
+        unpriced=unpriced,
         weighed=sum(weighed, NOTHING),
         now=now,
         without=without,
@@ -114,14 +122,27 @@ def _through(way: tuple[Component, ...], key: str) -> tuple[str, ...]:
     return tuple(names[:own])
 
 
-def _money(work: Work, key: str) -> Fraction | None:
+def _gone(piece: SoldPiece, mine: Iterable[Content]) -> Fraction:
+    """Grams of some of what a piece holds that went with the water."""
+    all_water = sum((held.grams for held in piece.mixture.holds.values() if held.ingredient.class_ == "water"), NOTHING)
+    if not all_water:
+        return NOTHING
+    water = sum((held.grams for held in mine if held.ingredient.class_ == "water"), NOTHING)
+    return water * min(piece.mixture.gone / all_water, Fraction(1))
+
+
+def _money(work: Work, key: str) -> tuple[Fraction | None, tuple[str, ...]]:
+    """Its share of what the ingredients cost; None, and what has no price, where that is not known in full."""
     cost = cost_of(work).value
     if cost is None or not cost.ingredients:
-        return None
+        return None, ()
     line = next((line for line in cost.lines if fold(line.ingredient.name) == key), None)
     made = next((share.money for share in cost.by_stage if fold(share.name) == key), None)
+    if not cost.is_whole:
+        is_charged = made is not None or (line is not None and line.ingredient.class_ != "water")
+        return None, cost.without if is_charged else ()
     money = made if line is None else line.money
-    return None if money is None else money / cost.ingredients
+    return None if money is None else money / cost.ingredients, ()
 
 
 def placed_in(works: Iterable[Work], wanted: str) -> Iterator[PlacedIn]:
