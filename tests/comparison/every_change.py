@@ -65,7 +65,7 @@ EVERY_CHANGE: dict[str, Case] = {
     "what was in it and is not known now": case(
         LARDER + edited(PLAIN_LOAF, ("    salt    ", "    salted butter          2%\n    salt    ")),
         ("    salted butter          2%", "    row paste              2%"),
-        told=['contained MILK; nobody knows now (row paste)', 'nothing is known of the allergens of row paste', 'row paste 2 %, new: 103 g today', 'without salted butter (was 2 %)', 'fat 1.6 → 0 %'],
+        told=['contained MILK; not known now (row paste)', 'nothing is known of the allergens of row paste', 'row paste 2 %, new: 103 g today', 'without salted butter (was 2 %)', 'fat 1.6 → 0 %'],
     ),
     "another dough for the same pieces": case(
         LOAF_BY_WEIGHT, ("1000 g", "2000 g"), ("700 g", "1400 g"), (" 20 g", " 40 g"), (" 10 g", " 20 g"), told=['flour 1,000 → 2,000 g']
@@ -92,7 +92,7 @@ EVERY_CHANGE: dict[str, Case] = {
     "more kept": case(GULL, ("keep 180 g", "keep 240 g"), told=['levain: keep as ripe rye starter 180 → 240 g']),
     "nothing kept": case(GULL, ("    keep 180 g as ripe rye starter\n", ""), told=['levain: keep as ripe rye starter 180 g → nothing']),
     "more thrown away": case(SOAKED, ("linseed              100 g\n    water                150 g", "linseed              120 g\n    water                180 g"), told=['seeds: weighed in 250 → 300 g today']),
-    "another wash": case(WASHED, ("milk                   100 g", "milk                   200 g"), told=['wash is itself made otherwise']),
+    "another wash": case(WASHED, ("milk                   100 g", "milk                   200 g"), told=['wash is made differently now']),
     "a dearer flour": case(LARDER + PLAIN_LOAF, ("20 EUR for 25 kg", "24 EUR for 25 kg"), told=['ingredients of one loaf cost 0.451 → 0.534 EUR']),
     "hotter scalding water": case(EIDER, ("at 98 C", "at 100 C"), told=['scald: water at 98 → 100 °C']),
     "a stage called otherwise": case(GULL, ("soaker millet porridge", "soaker porridge"), ("add millet porridge", "add porridge"), told=['millet porridge is called porridge now']),
@@ -135,6 +135,6 @@ EVERY_CHANGE: dict[str, Case] = {
         DISH, ("2 slices each", "3 slices each"), ("24 plates", "30 plates"),
         told=["makes 24 plates → 30 plates", "Plain loaf 2 → 3 slices a plate"],
     ),
-    "the bread of a dish": case(DISH, ("water                 68%", "water                 70%"), told=["Plain loaf is itself made otherwise"]),
+    "the bread of a dish": case(DISH, ("water                 68%", "water                 70%"), told=["Plain loaf is made differently now"]),
     "words": case(GULL, ("Wheat and emmer with", "Emmer and wheat with"), ('"two long cuts"', '"three cuts"'), told=['dough: score “two long cuts” → “three cuts”', 'about “Wheat and emmer with a poolish, a firm levain and cooked millet.” → “Emmer and wheat with a poolish, a firm levain and cooked millet.”']),
 }  # fmt: skip

@@ -187,7 +187,7 @@ class WeighedOtherwise(NamedTuple):
 
 
 class MadeWith(NamedTuple):
-    """A preparation that goes into it or touches it, and is itself made otherwise."""
+    """A preparation that goes into it or touches it, and is made differently now."""
 
     name: str
 
