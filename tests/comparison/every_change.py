@@ -136,5 +136,6 @@ EVERY_CHANGE: dict[str, Case] = {
         told=["makes 24 plates → 30 plates", "Plain loaf 2 → 3 slices a plate"],
     ),
     "the bread of a dish": case(DISH, ("water                 68%", "water                 70%"), told=["Plain loaf is made differently now"]),
+    "the bread of a dish by another name": case(DISH, ("Plain loaf", "Quay loaf"), told=["Plain loaf is called Quay loaf now"]),
     "words": case(GULL, ("Wheat and emmer with", "Emmer and wheat with"), ('"two long cuts"', '"three cuts"'), told=['dough: score “two long cuts” → “three cuts”', 'about “Wheat and emmer with a poolish, a firm levain and cooked millet.” → “Emmer and wheat with a poolish, a firm levain and cooked millet.”']),
 }  # fmt: skip

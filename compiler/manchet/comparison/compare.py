@@ -58,12 +58,13 @@ def comparison_of(before: Work, after: Work) -> Comparison:
     """The changes in the order they are told in; none where both are the same bread."""
     old = at_the_size_of(before, after)
     pairs = paired_stages(old, after)
-    materials = tuple(_of_materials(old, after, pairs))
+    renamed = _called_otherwise(old, after)
+    materials = tuple(_of_materials(old, after, pairs, renamed))
     found = [
         *allergen_changes(old, after),
         *size_changes(before, after),
         *materials,
-        *_of_work(old, after, pairs, materials),
+        *_of_work(old, after, pairs, materials, renamed),
         *cost_changes(old, after),
         *hours_change(old, after),
         *head_changes(old, after),
@@ -74,16 +75,16 @@ def comparison_of(before: Work, after: Work) -> Comparison:
 # ---- materials ------------------------------------------------------------------------------------
 
 
-def _of_materials(before: Work, after: Work, pairs: StagePairs) -> Iterator[Change]:
+def _of_materials(before: Work, after: Work, pairs: StagePairs, renamed: Mapping[str, str]) -> Iterator[Change]:
     """What is weighed otherwise, and what that comes to."""
     old, new = before.formula, after.formula
     exchanged = exchanges(before, after)
-    shares = tuple(share_changes(before, after, exchanged))
+    shares = tuple(share_changes(before, after, exchanged, renamed))
     told: list[Change] = list(_in_file_order(new, shares, exchanged))
-    told += counted_changes(before, after)
+    told += counted_changes(before, after, renamed)
     told += _stage_shares(before, after, pairs)
     known = frozenset(key for one in told for key in _keys(one))
-    names = {**pairs.now_called, **{one.key_before: one.key_after for one in exchanged}}
+    names = {**pairs.now_called, **renamed, **{one.key_before: one.key_after for one in exchanged}}
     for a, b in pairs.same[:-1]:
         told += stage_changes(a, b, names, known)
     for was, now in _branch_pairs(before, after):
@@ -94,6 +95,9 @@ def _of_materials(before: Work, after: Work, pairs: StagePairs) -> Iterator[Chan
     told = list(with_prefermented(before.totals, after.totals, told))
     yield from told or _weighed_otherwise(pairs)
     yield from _prepared_otherwise(before, after)
+    for was, now in renamed.items():
+        one, other = before.preparations[was], after.preparations[now]
+        yield StageCalled(one.name, other.name, "", "")
 
 
 def _in_file_order(
@@ -159,25 +163,48 @@ def _weighed_otherwise(pairs: StagePairs) -> Iterator[WeighedOtherwise]:
 def _prepared_otherwise(before: Work, after: Work) -> Iterator[MadeWith]:
     """By whatever is otherwise in a preparation but its size."""
     for key in made_with(after.formula):
-        old, new = before.preparations.get(key), after.preparations.get(key)
-        if old is None or new is None or key not in made_with(before.formula):
-            continue
-        works = [
-            work_of(formula, AS_WRITTEN, work.kitchen, work.larder, work.preparations).value
-            for formula, work in ((old, before), (new, after))
-        ]
-        if works[0] is not None and works[1] is not None:
-            changes = comparison_of(works[0], works[1]).changes
-            if any(not isinstance(one, OF_A_SIZE) for one in changes):
-                yield MadeWith(new.name)
+        if key in made_with(before.formula) and _are_alike(before, after, key, key) is False:
+            yield MadeWith(after.preparations[key].name)
+
+
+def _called_otherwise(before: Work, after: Work) -> Mapping[str, str]:
+    """The newer keys, by the older ones, of breads and preparations that go into it and are the same but for their names."""
+    old, new = made_with(before.formula), made_with(after.formula)
+    gone, come = [key for key in old if key not in new], [key for key in new if key not in old]
+    # What still stands beside the other is another thing, and was exchanged for it.
+    gone = [key for key in gone if key not in after.preparations]
+    come = [key for key in come if key not in before.preparations]
+    found: dict[str, str] = {}
+    for key in gone:
+        alike = [one for one in come if one not in found.values() and _are_alike(before, after, key, one)]
+        if len(alike) == 1:
+            found[key] = alike[0]
+    return found
+
+
+def _are_alike(before: Work, after: Work, was: str, now: str) -> bool | None:
+    """Whether two things made differ in nothing but their size; None where one of them cannot be read."""
+    old, new = before.preparations.get(was), after.preparations.get(now)
+    if old is None or new is None:
+        return None
+    works = [
+        work_of(formula, AS_WRITTEN, work.kitchen, work.larder, work.preparations).value
+        for formula, work in ((old, before), (new, after))
+    ]
+    if works[0] is None or works[1] is None:
+        return None
+    return all(isinstance(one, OF_A_SIZE) for one in comparison_of(works[0], works[1]).changes)
 
 
 # ---- what is done ---------------------------------------------------------------------------------
 
 
-def _of_work(before: Work, after: Work, pairs: StagePairs, materials: Sequence[Change]) -> Iterator[Change]:
+def _of_work(
+    before: Work, after: Work, pairs: StagePairs, materials: Sequence[Change], renamed: Mapping[str, str]
+) -> Iterator[Change]:
     names: Mapping[str, str] = {
         **pairs.now_called,
+        **renamed,
         **{one.key_before: one.key_after for one in materials if isinstance(one, ExchangedFor)},
     }
     stages = {stage.key for stage in (*pairs.gone, *pairs.new)}

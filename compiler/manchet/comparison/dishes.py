@@ -21,9 +21,10 @@ class CountedPart(NamedTuple):
     number: Fraction
 
 
-def counted_changes(before: Work, after: Work) -> Iterator[CountedChange]:
-    """In the order of the newer dish; what is gone after it. Nothing where neither is one."""
-    old, new = _counted(before), _counted(after)
+def counted_changes(before: Work, after: Work, renamed: Mapping[str, str]) -> Iterator[CountedChange]:
+    """In the order of the newer dish; what is gone after it. Nothing where neither is one. `renamed`: newer keys by older ones."""
+    old = {renamed.get(key, key): part for key, part in _counted(before).items()}
+    new = _counted(after)
     for key, known in {**new, **old}.items():
         was, now = (side[key].number if key in side else None for side in (old, new))
         if was != now or (key in old and key in new and old[key].unit != new[key].unit):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from fractions import Fraction
 
 from manchet.batch.totals import YEASTS
@@ -80,10 +80,11 @@ def _for_another(a: Material, b: Material) -> bool:
 
 
 def share_changes(
-    before: Work, after: Work, exchanged: tuple[ExchangedFor, ...]
+    before: Work, after: Work, exchanged: tuple[ExchangedFor, ...], renamed: Mapping[str, str]
 ) -> Iterator[ShareChange | OptionalChange]:
-    """In the order of the newer formula; what is gone after it."""
-    old, new = materials_of(before.formula), materials_of(after.formula)
+    """In the order of the newer formula; what is gone after it. `renamed`: newer keys by older ones, of what is called otherwise."""
+    old = {renamed.get(key, key): one for key, one in materials_of(before.formula).items()}
+    new = materials_of(after.formula)
     out = {one.key_before for one in exchanged} | {one.key_after for one in exchanged}
     for key in dict.fromkeys((*new, *old)):
         a, b = old.get(key), new.get(key)

@@ -249,7 +249,7 @@ class HoursChange(NamedTuple):
 
 
 class StageCalled(NamedTuple):
-    """A stage that is called otherwise, or is of another sort: `word` is its heading's."""
+    """A stage that is called otherwise, or is of another sort: `word` is its heading's; "" of a bread or preparation that goes into it."""
 
     before: str
     after: str
