@@ -95,8 +95,8 @@ def _of_materials(before: Work, after: Work, pairs: StagePairs, renamed: Mapping
     told = list(with_prefermented(before.totals, after.totals, told))
     yield from told or _weighed_otherwise(pairs)
     yield from _prepared_otherwise(before, after)
-    for was, now in renamed.items():
-        one, other = before.preparations[was], after.preparations[now]
+    for older, newer in renamed.items():
+        one, other = before.preparations[older], after.preparations[newer]
         yield StageCalled(one.name, other.name, "", "")
 
 
