@@ -117,6 +117,17 @@ def test_a_day_is_planned_and_its_pages_are_written(bakehouse: Path) -> None:
     assert {"morning.plan.json", "morning.shift.html"} <= {file.name for file in (bakehouse / "output").iterdir()}
 
 
+def test_what_a_plan_may_stretch_of_a_wait_of_one_figure_and_of_folds_is_told(bakehouse: Path) -> None:
+    assert "of one figure" not in manchet(["plan", "--only", "html"]).out
+    text = (BAKERY + PLAN).replace(
+        "ferment covered 60-90 min at 24 C", "ferment covered 2 h at 24 C with 2 folds every 40 min"
+    )
+    Path("bakery.bake").write_text(text, encoding="utf-8")
+    told = manchet(["plan", "--only", "html"]).out
+    assert "waits of one figure may be 5 min longer, or 10% where that is more: Plain" in told
+    assert "folds may come 5 min early or 10 min late" in told
+
+
 def test_each_dough_has_its_prep_sheet_at_the_size_of_the_plan(bakehouse: Path) -> None:
     text = (BAKERY + PLAN).replace("Rolls                 24 rolls", "Rolls                 36 rolls")
     Path("bakery.bake").write_text(text, encoding="utf-8")

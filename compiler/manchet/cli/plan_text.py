@@ -10,8 +10,9 @@ from manchet.day.clock import hours_and_minutes
 from manchet.day.floors import floor_at
 from manchet.day.goals import late, may_wait, room
 from manchet.day.jobs.day_of import PlannedDay
+from manchet.day.jobs.estimates import FOLD_EARLY, FOLD_LATE, STRETCH, STRETCH_PART
 from manchet.day.model import Planned
-from manchet.day.pages.assumed import ages_taken
+from manchet.day.pages.assumed import ages_taken, has_folds, of_one_figure
 from manchet.day.pages.day_plan import DayPlan
 from manchet.day.pages.oven_settings import DeckTurn, settings_of
 from manchet.diagnostics.terminal import show, width
@@ -126,6 +127,14 @@ def remarks(of: PlannedDay) -> Iterator[str]:
     ages = [f"{duration(age.seconds)} for {', '.join(map(show, age.breads))}" for age in ages_taken(of)]
     if ages:
         yield f"oldest age when due, by kind, as no file says any: {'; '.join(ages)}"
+    stretched = of_one_figure(of)
+    if stretched:
+        longer = f"{STRETCH // 60} min longer, or {STRETCH_PART * 100}%"
+        yield f"waits of one figure may be {longer} where that is more: {', '.join(map(show, stretched))}"
+    if has_folds(of):
+        yield f"folds may come {FOLD_EARLY // 60} min early or {FOLD_LATE // 60} min late"
+    if stretched or has_folds(of):
+        yield "of pieces worked one after another the last has its whole wait before, the first a little less"
     for bread in of.mixed_by_load:
         yield f"{show(bread)} {be(bread)} mixed once for each load of the oven: the pieces cannot stand so long"
     for stage in of.built_twice:
