@@ -5,7 +5,7 @@ from fractions import Fraction as F
 
 from manchet.figures.limits.limit import Limit
 
-DATED = "2026-11-24"
+DATED = "2026-11-30"
 
 THRESHOLDS = {
     "salt-usual": Limit(None, {"hearth loaf": F(9, 500), "rye hearth loaf": F(9, 500), "tin loaf": F(9, 500), "rye tin loaf": F(9, 500), "rolls": F(9, 500), "flatbread": F(9, 500), "soft": F(9, 500), "laminated": F(9, 500), "boiled": F(9, 500), "lye": F(9, 500), "gluten-free": F(9, 500)}, "trade average 1.5-2 %: Lowe, Experimental Cookery; kinds that usually have salt: common practice"),
