@@ -133,7 +133,7 @@ EVERY_CHANGE: dict[str, Case] = {
     ),
     "a plate with a slice more": case(
         DISH, ("2 slices each", "3 slices each"), ("24 plates", "30 plates"),
-        told=["makes 24 plates → 30 plates", "Plain loaf 2 → 3 slices a plate"],
+        told=["makes 24 plates → 30 plates", "Plain loaf 2 → 3 slices a plate", "from first job to ready 19 → 25 min"],
     ),
     "the bread of a dish": case(DISH, ("water                 68%", "water                 70%"), told=["Plain loaf is made differently now"]),
     "the bread of a dish by another name": case(DISH, ("Plain loaf", "Quay loaf"), told=["Plain loaf is called Quay loaf now"]),
