@@ -92,7 +92,7 @@ def test_it_ends_when_the_editor_is_gone(tmp_path: Path) -> None:
         editor.open("breads/plain.bake")
         assert editor.process.stdin is not None
         editor.process.stdin.close()
-        assert editor.process.wait(30) == 0
+        assert editor.process.wait(120) == 0
         assert editor.process.stderr is not None
         assert editor.process.stderr.read() == b""
 
@@ -113,7 +113,7 @@ def test_what_it_started_ends_with_it(tmp_path: Path, politely: bool) -> None:
         else:
             assert editor.process.stdin is not None
             editor.process.stdin.close()
-            assert editor.process.wait(30) == 0
+            assert editor.process.wait(120) == 0
         assert editor.process.stderr is not None
         assert editor.process.stderr.read() == b""
         assert not Path(f"/proc/{child}").exists()

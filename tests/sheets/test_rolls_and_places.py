@@ -52,7 +52,7 @@ PLACES = ".place { height: 20mm; } .normal .place { font-size: 12pt; } .small .p
 
 
 def test_the_first_layout_in_which_everything_has_room_is_taken() -> None:
-    layouts = PageLayout("normal"), PageLayout("small")
+    layouts = PageLayout("normal"), PageLayout("small", 40)
     few, some, many = (
         page(f"<div class='place'>{'flour, water and salt ' * n}</div>", style=PLACES) for n in (4, 12, 60)
     )

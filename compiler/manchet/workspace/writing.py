@@ -29,6 +29,9 @@ def output_folder(path: str, make: Callable[[str], None] = os.makedirs) -> str:
     try:
         if not os.path.isdir(path):
             make(path)
+    except FileExistsError:
+        if not os.path.isdir(path):  # else another build has just made it
+            raise Blocked(f"{path} is a file, so nothing can be written into it", "name a folder with --out") from None
     except FileNotFoundError:
         # The folder above is there and yet takes none, as where the system shows its own state.
         raise Blocked(
