@@ -23,7 +23,7 @@ from manchet.workspace.slugs import slugs
 
 SLOW = 2.0
 """Seconds of the processor that a check, or pages without PDF, may take."""
-BUILD = ["build", "--jobs", "1", "--only", "html,json,sheet,card,preparations"]
+BUILD = ["build", "--jobs", "1", "--only", "html,json,sheet,card,dish,preparations"]
 CHECK = ["check", "--jobs", "1"]
 
 
