@@ -39,3 +39,8 @@ def test_a_job_is_named_by_its_bread_and_one_of_its_verbs() -> None:
     day = market_day()[1].day
     found = job_named(day, "Ebb rye divide")
     assert isinstance(found, Named) and found.words == "Ebb rye: divide, shape, dust, place"
+
+
+def test_what_is_of_no_bread_has_no_key_in_its_name() -> None:
+    found = job_named(market_day()[1].day, "beacon: light the fire")
+    assert isinstance(found, Named) and found.words == "beacon: light the fire"

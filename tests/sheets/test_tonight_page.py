@@ -8,6 +8,9 @@ from sheets.each_form import ISSUE, METRIC
 from manchet.day.pages.day_plan import DayPlan
 from manchet.sheets.forms.day_tonight.tonight_page import tonight_page
 from manchet.sheets.forms.day_tonight.view import TonightPage
+from manchet.sheets.page.measures import Measures
+from manchet.sheets.page.words import words_of
+from manchet.sheets.parts.day_rows import no_delay
 
 
 def page(plan: DayPlan | None = None) -> TonightPage:
@@ -86,3 +89,23 @@ def test_a_fire_that_is_lit_before_whoever_works_tonight_goes_is_not_left_to_do(
     assert any("wood laid" in line for line in page().before_you_go)
     early = with_starts(market(), {fire: market().day.shifts[0].ends - 30})
     assert not any("wood laid" in line for line in page(early).before_you_go)
+
+
+def test_a_morning_is_not_tonight() -> None:
+    """The market's first shift, Thu 17:00, ten hours sooner; and its first job at ten in the morning where it has no evening."""
+    plan = market()
+    first, *later = plan.day.shifts
+    morning = with_day(plan, plan.day._replace(shifts=(first._replace(begins=first.begins - 600), *later)))
+    assert page(morning).head == "The day before: Tom"
+    into_the_day = with_day(plan, plan.day._replace(shifts=(first._replace(ends=later[0].begins), *later)))
+    sooner = {job.key: start - 625 for job, start in zip(plan.day.jobs, plan.timetable.starts, strict=True)}
+    found = page(with_starts(into_the_day, sooner))
+    assert (found.head, found.hours) == ("Before the first job", "first job Thu 10:00")
+
+
+def test_an_oven_that_is_switched_on_has_no_fire_to_delay() -> None:
+    m = Measures(METRIC, words_of(METRIC.words))
+    plan = market()
+    electric = with_day(plan, plan.day._replace(ovens=tuple(oven._replace(curve=()) for oven in plan.day.ovens)))
+    assert no_delay(plan, m) == "None of this delays the fire."
+    assert no_delay(electric, m) == "None of this delays the oven."

@@ -164,7 +164,7 @@ def moved_lines(of: PlannedDay, again: Again, planned: Planned) -> Iterator[str]
                 hour(of.clock.at(move.was)),
                 hour(of.clock.at(move.start)),
                 hand,
-                f"{', '.join(job.breads) or job.key}: {job.does}",
+                f"{', '.join(job.breads) or job.key.partition('/')[0]}: {job.does}",
             )
         )
     yield from _table(rows)

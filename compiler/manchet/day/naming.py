@@ -67,7 +67,7 @@ def _named(day: Day) -> Iterator[Named]:
 def _of_wait(day: Day, wait: DayWait) -> str:
     """By what the dough does in it; of what is kept until it is used by the word for that."""
     whose = _whose(day.jobs[wait.before])
-    return f"{whose}: {'wait' if wait.what == whose else wait.what}"
+    return f"{whose}: {'wait' if wait.what in (whose, *day.jobs[wait.before].breads) else wait.what}"
 
 
 def _of_load(load: DayLoad) -> str:
@@ -75,6 +75,8 @@ def _of_load(load: DayLoad) -> str:
 
 
 def _whose(job: DayJob) -> str:
+    if not job.breads:
+        return job.key.partition("/")[0]
     return f"{' and '.join(job.breads)}{_of_key(job)}".removeprefix(", ")
 
 

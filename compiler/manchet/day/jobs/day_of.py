@@ -287,7 +287,7 @@ class _Assembly:
             minutes = minutes_up(Fraction(estimates.LIGHT if oven.falls else estimates.SWITCH_ON))
             for number in range(1, (1 if said is None else said.number) + 1):
                 key = f"{oven.name}/light" + (f"/{number}" if number > 1 else "")
-                does = "light the fire" if oven.falls else "switch on"
+                does = "light the fire" if oven.falls else f"switch {oven.name} on"
                 self.jobs.append(DayJob(key, (), does, minutes, first, last))
                 self.moments.append(None)
                 yield Fire(oven.name, len(self.jobs) - 1, minutes_up(oven.heats_in))

@@ -43,6 +43,14 @@ def has_estimates(days: tuple[WorkDay, ...], m: Measures) -> bool:
     return any(row.minutes.startswith(m.words.say("day.about", "")) for day in days for row in day.rows)
 
 
+def no_delay(plan: DayPlan, m: Measures) -> str:
+    """That nothing delays the fire, or the oven where none is fired; "" where the plan heats none."""
+    if not plan.day.fires:
+        return ""
+    fired = {oven.name for oven in plan.day.ovens if oven.curve}
+    return m.words["day.no_delay" if any(fire.oven in fired for fire in plan.day.fires) else "day.no_delay_oven"]
+
+
 def late_breads(plan: DayPlan, shift: int, m: Measures) -> tuple[LateBread, ...]:
     """A line for each bread, by the clock."""
     lines = groupby(running_late(plan, shift), key=lambda one: one.bread)

@@ -13,7 +13,7 @@ from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.clock_lines import clock_lines
 from manchet.sheets.parts.day_clock import WallTime, changes_within
 from manchet.sheets.parts.day_leaving import before_you_go
-from manchet.sheets.parts.day_rows import has_estimates, late_breads, work_days
+from manchet.sheets.parts.day_rows import has_estimates, late_breads, no_delay, work_days
 
 
 def shift_pages(plan: DayPlan, issue: Issue, house: House) -> ShiftPages:
@@ -40,7 +40,7 @@ def _page(plan: DayPlan, shift: int, m: Measures) -> ShiftPage:
         hours=m.words.say("day.hours", wall.clock(said.begins), wall.clock(said.ends)),
         days=days,
         late=late_breads(plan, shift, m),
-        fire="" if delays_the_fire(plan, shift) or not plan.day.fires else m.words["day.no_delay"],
+        fire="" if delays_the_fire(plan, shift) else no_delay(plan, m),
         before_you_go=before_you_go(plan, shift, m),
         estimates=m.words["day.estimates"] if has_estimates(days, m) else "",
     )

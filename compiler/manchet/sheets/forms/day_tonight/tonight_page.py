@@ -16,7 +16,10 @@ from manchet.sheets.page.words import words_of
 from manchet.sheets.parts.day_clock import WallTime
 from manchet.sheets.parts.day_jobs import JobWords
 from manchet.sheets.parts.day_leaving import before_you_go, fire_laid
-from manchet.sheets.parts.day_rows import has_estimates, late_breads, work_days
+from manchet.sheets.parts.day_rows import has_estimates, late_breads, no_delay, work_days
+
+NOON, DUSK = 12, 17
+"""Hours of the clock: a shift that begins by noon is not tonight's, nor is a first job before dusk. Our own rule."""
 
 
 def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
@@ -29,8 +32,11 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
     days = work_days(plan, first, m) if evening else ()
     if evening:
         hours = words.say("tonight.hours", wall.weekday(said.begins), wall.clock(said.begins), wall.clock(said.ends))
+        head = words.say("tonight.with" if _hour(plan, said.begins) >= NOON else "tonight.day_before", said.name)
     else:
-        hours = words.say("tonight.from", wall.moment(min(plan.timetable.starts)))
+        first_job = min(plan.timetable.starts)
+        hours = words.say("tonight.from", wall.moment(first_job))
+        head = words["tonight.alone" if _hour(plan, first_job) >= DUSK else "tonight.before"]
     go = [
         *(before_you_go(plan, first, m) if evening else _first_job(plan, wall)),
         *_fires(plan, said.ends if evening else plan.day.begins, m),
@@ -42,11 +48,11 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
         language=words["language"],
         paper=house.paper,
         running=running_head(plan.said.name, "", issue),
-        head=words.say("tonight.with", said.name) if evening else words["tonight.alone"],
+        head=head,
         hours=hours,
         days=days,
         late=late_breads(plan, first, m) if evening else (),
-        fire="" if not evening or not plan.day.fires or delays_the_fire(plan, first) else words["day.no_delay"],
+        fire="" if not evening or delays_the_fire(plan, first) else no_delay(plan, m),
         before_you_go=tuple(dict.fromkeys(go)),
         equipment=(
             *(words.say("tonight.counted", one.name, str(one.wanted), str(one.there)) for one in equipment(plan)),
@@ -54,6 +60,10 @@ def tonight_page(plan: DayPlan, issue: Issue, house: House) -> TonightPage:
         ),
         estimates=words["day.estimates"] if has_estimates(days, m) else "",
     )
+
+
+def _hour(plan: DayPlan, minute: int) -> int:
+    return plan.of.clock.at(minute).hour
 
 
 def _first_job(plan: DayPlan, wall: WallTime) -> Iterator[str]:
