@@ -119,17 +119,15 @@ def _standard_input(options: argparse.Namespace) -> int:
 def _one_to_standard_output(options: argparse.Namespace) -> int:
     """A file of any name, in the English of the folder the command runs in: git hands over a copy without a house around it.
     What is no text is written as it is."""
-    from manchet.source.files import bytes_of
+    from manchet.workspace.named_places import bytes_named
     from manchet.workspace.tidying import tidy_bytes, words_here
 
     if len(options.what) != 1 or options.check or options.diff:
         raise Unknown("--stdout is for one file, without --check or --diff", "manchet tidy --stdout tern-loaf.bake")
     (name,) = options.what
-    data = bytes_of(name, name)
-    if data.value is None:
-        raise Unknown(f"{name}: {data.diagnostics[0].message}", data.diagnostics[0].help)
-    tidy = tidy_bytes(name, data.value, words_here()).value
-    _put_out(data.value if tidy is None else tidy)
+    data = bytes_named(name)
+    tidy = tidy_bytes(name, data, words_here()).value
+    _put_out(data if tidy is None else tidy)
     return FINE
 
 
