@@ -132,14 +132,21 @@ def folds_every(body: str) -> Fault | None:
     if found is None or re.search(r"[0-9]\S* folds? every", body):
         return None
     every = f"every {found[1]} {found[2].lower()}"
-    wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
+    wait = _first_time(body[: found.start()])
     number = 3
-    if wait is not None and wait.low is not None:
+    if wait is not None:
         apart = Fraction(found[1]) * UNITS[found[2].lower()].factor
-        number = max(1, ceil(wait.low * UNITS[wait.unit].factor / apart) - 1) if apart else 1
+        number = max(1, ceil(wait / apart) - 1) if apart else 1
     instead = f" with {number} folds {every}"
     fix = in_place(*found.span(), instead, title=f"write `{instead.strip()}`")
     return Fault("how-many-folds", *found.span(), {"written": found[0].strip(" ,"), "instead": instead.strip()}, (fix,))
+
+
+def _first_time(body: str) -> Fraction | None:
+    """The time that is written first, by its shorter end, in the unit that all times are reckoned in."""
+    return next(
+        (raw.low * UNITS[raw.unit].factor for raw in pieces(body) if raw.kind == "TIME" and raw.low is not None), None
+    )
 
 
 _FOLDED = re.compile(
@@ -161,11 +168,11 @@ def folds_counted(body: str) -> Fault | None:
         return None
     count = (found["before"] or found["after"]).lower()
     number = int(_TIMES.get(count, count))
-    wait = next((raw for raw in pieces(body[: found.start()]) if raw.kind == "TIME" and raw.low is not None), None)
-    if wait is None or wait.low is None or not 1 <= number <= _MOST_FOLDS:
+    wait = _first_time(body[: found.start()])
+    if wait is None or not 1 <= number <= _MOST_FOLDS:
         return None
     work = (found["one"] or found["other"]).lower().rstrip("s").replace("rabat", "fold")
-    minutes = int(wait.low * UNITS[wait.unit].factor / UNITS["min"].factor) // (number + 1)
+    minutes = int(wait / UNITS["min"].factor) // (number + 1)
     apart = _long(max(1, minutes if minutes < 10 else minutes - minutes % 5))
     instead = f" with a {work} after {apart}" if number == 1 else f" with {number} {work}s every {apart}"
     words = {"text": found[0].strip(" ,"), "form": f"say when: `{instead.strip()}`, with your own minutes"}
