@@ -84,26 +84,24 @@ def _python() -> list[Finding]:
 def _libraries() -> list[Finding]:
     from importlib.metadata import PackageNotFoundError, version
 
-    needed = {
-        "lark": "reads formulas",
-        "jinja2": "lays out pages",
-        "weasyprint": "makes PDFs of them",
-        "watchdog": "notices saves",
-        "icalendar": "writes calendars",
-        "font-source-sans-pro": "the type of the sheets",
-    }
+    every = (
+        ("lark", "reads formulas", ""),
+        ("jinja2", "lays out pages", ""),
+        ("weasyprint", "makes PDFs of them", ""),
+        ("watchdog", "notices saves", ""),
+        ("icalendar", "writes calendars", ""),
+        ("font-source-sans-pro", "the type of the sheets", ""),
+        ("ortools", "plans a day of many breads better", "plan"),
+        ("pygls", "answers an editor", "editor"),
+    )
     findings = []
-    for name, does in needed.items():
+    for name, does, extra in every:
         try:
             findings.append(Finding("ok", name, f"{version(name)}, {does}"))
         except PackageNotFoundError:
-            findings.append(Finding("missing", name, f"not installed; {does}", f"pip install {name}"))
-    extras = {"ortools": ("plans a day of many breads better", "plan"), "pygls": ("answers an editor", "editor")}
-    for name, (does, extra) in extras.items():
-        try:
-            findings.append(Finding("ok", name, f"{version(name)}, {does}"))
-        except PackageNotFoundError:
-            findings.append(Finding("note", name, f"not installed; {does}", f"pip install 'manchet[{extra}]'"))
+            wanted = f"'manchet[{extra}]'" if extra else name
+            state = "note" if extra else "missing"
+            findings.append(Finding(state, name, f"not installed; {does}", f"pip install {wanted}"))
     return findings
 
 
