@@ -9,12 +9,13 @@ from day.random_days import random_day
 from every import every
 
 from manchet.day.again.fixing import Again, day_again
-from manchet.day.again.longer import STEP, longer_shifts
+from manchet.day.again.longer import longer_shifts
 from manchet.day.again.moves import GOALS_AGAIN, Move, cost_again, loads_colder, moves
 from manchet.day.again.news import Begun, LateBy, News, done_by, what_has_begun
 from manchet.day.again.planning import plan_again
 from manchet.day.again.repair import plan_kept
 from manchet.day.checking import check, check_planned
+from manchet.day.clashes.remedies import STEP
 from manchet.day.model import Day, Planned, Timetable
 from manchet.day.together import may_share
 

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from manchet.day.again.fixing import Again
 from manchet.day.again.planning import plan_again
 from manchet.day.again.repair import Plans
 from manchet.day.clashes.asking import least
 from manchet.day.clashes.eased import with_longer_shift
+from manchet.day.clashes.remedies import STEP
 from manchet.day.model import Day
 from manchet.records import NamedTuple
 
-STEP = 5
 MOST = 120
 """Minutes: nobody who has worked a shift is asked for more than these. Our own figures."""
 
@@ -24,7 +22,7 @@ class LongerShift(NamedTuple):
     ends: int
 
 
-def longer_shifts(again: Again, anew: Plans) -> Iterator[LongerShift]:
+def longer_shifts(again: Again, anew: Plans) -> tuple[LongerShift, ...]:
     """Each shift that is not over and that by itself, so much longer, makes a plan possible; those that must stay least first."""
     now = min(
         (job.earliest for at, job in enumerate(again.day.jobs) if at not in again.begun), default=again.day.finishes
@@ -41,7 +39,7 @@ def longer_shifts(again: Again, anew: Plans) -> Iterator[LongerShift]:
         if its.ends > now and is_enough(shift, MOST // STEP):
             steps = least(1, MOST // STEP, lambda steps, shift=shift: is_enough(shift, steps))  # type: ignore[misc]
             found.append(LongerShift(shift, its.ends + steps * STEP))
-    yield from sorted(found, key=lambda one: (one.ends - again.day.shifts[one.shift].ends, one.shift))
+    return tuple(sorted(found, key=lambda one: (one.ends - again.day.shifts[one.shift].ends, one.shift)))
 
 
 def _with_longer(day: Day, shift: int, minutes: int) -> Day:
