@@ -8,8 +8,8 @@ from every import every
 from hypothesis import given, strategies as st
 
 from manchet.source.files import text_of
+from manchet.source.merge_marks import is_unmerged
 from manchet.source.text import SourceText
-from manchet.source.unmerged import is_unmerged
 from manchet.syntax.block import Heading
 from manchet.syntax.headings import blocks, headings, holds_house
 from manchet.syntax.parsed_headings import headings_of

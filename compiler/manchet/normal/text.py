@@ -13,8 +13,8 @@ from manchet.normal.blank_lines import LaidLine, well_spaced
 from manchet.normal.columns import column_of
 from manchet.normal.line import normal_line
 from manchet.source.mending import mend
+from manchet.source.merge_marks import is_unmerged
 from manchet.source.text import Line, SourceText
-from manchet.source.unmerged import is_unmerged
 from manchet.syntax.line import read_line
 from manchet.syntax.nodes import (
     BlockHead,

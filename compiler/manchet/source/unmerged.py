@@ -13,9 +13,9 @@ from manchet.diagnostics.diagnostic import Diagnostic, Edit, Fix, Place
 from manchet.diagnostics.reports import report
 from manchet.diagnostics.text import count_of
 from manchet.records import NamedTuple
+from manchet.source.merge_marks import UNMERGED
 from manchet.source.text import Line
 
-UNMERGED = "merge-unfinished"
 _MARK = r"(<{7}|\|{7}|={7}|>{7})(?: (.*))?$"
 _TOLD = 60
 """Letters of a version's lines that its fix repeats."""
@@ -31,11 +31,6 @@ class Unmerged(NamedTuple):
     theirs: tuple[int, int]
     our_name: str
     their_name: str
-
-
-def is_unmerged(text: str) -> bool:
-    """Whether git's marks stand in the text. Asked of every file, so it looks for no more than their beginnings."""
-    return any(f"\n{mark}" in text or text.startswith(mark) for mark in ("<<<<<<<", ">>>>>>>"))
 
 
 def unmerged_of(lines: Sequence[Line]) -> tuple[Unmerged, ...]:

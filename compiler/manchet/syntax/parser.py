@@ -9,8 +9,8 @@ from typing import Any
 
 from manchet.diagnostics.diagnostic import Diagnostic, Edit
 from manchet.diagnostics.outcome import Outcome
+from manchet.source.merge_marks import is_unmerged
 from manchet.source.text import Line, SourceText, lines_of
-from manchet.source.unmerged import is_unmerged, ours_of, reports_of_unmerged
 from manchet.syntax import nodes as n
 from manchet.syntax.building import tail_of
 from manchet.syntax.line import read_line
@@ -90,9 +90,13 @@ def parse(source: SourceText, most: int = MOST_REPORTS) -> Outcome[File]:
     """The tree of a file, and a report for each of its mistakes, of `most` of them in full; in time linear in its length.
     Of a half-finished merge our version is the tree, and nothing but the merge is reported. Never raises."""
     lines = lines_of(source)
-    if is_unmerged(source.text) and (unmerged := reports_of_unmerged(lines)):
-        tree = _tree(ours_of(lines), source.path, most).value
-        return Outcome(tree._replace(lines=lines), unmerged)
+    if is_unmerged(source.text):
+        from manchet.source.unmerged import ours_of, reports_of_unmerged  # few files are
+
+        unmerged = reports_of_unmerged(lines)
+        if unmerged:
+            tree = _tree(ours_of(lines), source.path, most).value
+            return Outcome(tree._replace(lines=lines), unmerged)
     return _tree(lines, source.path, most)
 
 

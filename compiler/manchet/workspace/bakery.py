@@ -14,8 +14,8 @@ from manchet.diagnostics.suggest import fold
 from manchet.formula.model import Formula
 from manchet.kitchen.model import Kitchen
 from manchet.larder.book import Larder, builtin
+from manchet.source.merge_marks import UNMERGED
 from manchet.source.text import SourceText
-from manchet.source.unmerged import UNMERGED
 from manchet.syntax.parsed_headings import name_of
 from manchet.workspace.bound_formula import BoundFormula, known_preparations
 from manchet.workspace.changes import NO_CHANGES, Changes

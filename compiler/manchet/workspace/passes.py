@@ -15,8 +15,8 @@ from manchet.formula.changed import OPTION
 from manchet.formula.model import Formula
 from manchet.larder.book import Larder, builtin
 from manchet.records import NamedTuple
+from manchet.source.merge_marks import UNMERGED
 from manchet.source.text import Line, SourceText
-from manchet.source.unmerged import UNMERGED
 from manchet.syntax import nodes
 from manchet.syntax.nodes import Entry, File
 from manchet.syntax.parser import parse
