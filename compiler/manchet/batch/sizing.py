@@ -5,7 +5,6 @@ from __future__ import annotations
 from fractions import Fraction
 
 from manchet.batch.batching import batch_of
-from manchet.batch.dish_uses import dish_of_all
 from manchet.batch.model import Batch
 from manchet.batch.order import Order
 from manchet.batch.pieces import PieceWeights
@@ -84,6 +83,8 @@ class _Sizing(NamedTuple):
         if order.dough is not None:
             return Outcome(order.dough / formula.dough_share)
         if order.have is not None and formula.dish:
+            from manchet.batch.dish_uses import dish_of_all  # few orders are of a dish by what there is
+
             return dish_of_all(formula, *order.have, order.have_whole)
         if order.have is not None:
             return _least(formula, *order.have, order.have_whole)
